@@ -1,0 +1,246 @@
+package stenotherm.weather;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.NavigableMap;
+import java.util.TreeMap;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Source;
+import stenotherm.base.Temperatures;
+
+/**
+ * Weather that was recorded: the lowest and highest temperature of each day at a few places, and
+ * the hourly normals of one of them.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class RecordedWeather {
+  /** Hours of a year without a leap day [h]. */
+  public static final int HOURS_OF_YEAR = 8760;
+
+  private static final int HOURS_OF_DAY = 24;
+
+  private final NavigableMap<String, List<DayExtremes>> days;
+  private final List<Double> hourlyNormals;
+
+  private RecordedWeather(
+      NavigableMap<String, List<DayExtremes>> days, List<Double> hourlyNormals) {
+    this.days = days;
+    this.hourlyNormals = hourlyNormals;
+  }
+
+  /**
+   * The record that comes with the library: New York and Seattle, 2012 to 2015. It is read at the
+   * first call and kept.
+   *
+   * @return the record
+   */
+  public static RecordedWeather bundled() {
+    return Bundled.WEATHER;
+  }
+
+  /**
+   * Returns where the record comes from.
+   *
+   * @return the citation
+   */
+  public Source source() {
+    return Source.read(
+        "NOAA, daily summaries 2012-2015 and hourly climate normals 1981-2010 (public domain)",
+        "files weather.csv and seattle-weather-hourly-normals.csv of vega-datasets 3.2.1");
+  }
+
+  /**
+   * Returns the places with days on record.
+   *
+   * @return their names in alphabetical order, unmodifiable
+   */
+  public List<String> places() {
+    return List.copyOf(days.keySet());
+  }
+
+  /**
+   * Returns all days of a place.
+   *
+   * @param place name of the place; upper and lower case are alike
+   * @return every calendar day of the record in order of date, without gaps, unmodifiable
+   * @throws InvalidInputException if there is no such place
+   */
+  public List<DayExtremes> days(String place) {
+    List<DayExtremes> record = days.get(place.strip());
+    if (record == null) {
+      throw new InvalidInputException(
+          "place",
+          "\""
+              + place
+              + "\" has no recorded weather. Did you mean \""
+              + closest(place)
+              + "\"? Recorded places: "
+              + String.join(", ", days.keySet()));
+    }
+    return record;
+  }
+
+  /**
+   * Returns the days of a place from one date to another, both included.
+   *
+   * @param place name of the place; upper and lower case are alike
+   * @param first the first day
+   * @param last the last day, not before the first
+   * @return the days in order of date, without gaps, unmodifiable
+   * @throws InvalidInputException if there is no such place, a date is outside the record, or the
+   *     last day is before the first
+   */
+  public List<DayExtremes> days(String place, LocalDate first, LocalDate last) {
+    List<DayExtremes> record = days(place);
+    int from = index(record, "first day", first);
+    int to = index(record, "last day", last);
+    if (to < from) {
+      throw new InvalidInputException(
+          "last day", last + " is before the first day, " + first + ". Swap the two dates.");
+    }
+    return record.subList(from, to + 1);
+  }
+
+  /**
+   * Returns one day of a place.
+   *
+   * @param place name of the place; upper and lower case are alike
+   * @param date the calendar day
+   * @return the day
+   * @throws InvalidInputException if there is no such place or the date is outside the record
+   */
+  public DayExtremes day(String place, LocalDate date) {
+    List<DayExtremes> record = days(place);
+    return record.get(index(record, "date", date));
+  }
+
+  /**
+   * Returns the hourly normals of Seattle, means of 1981 to 2010: element {@code 24 d + h} is the
+   * temperature at hour {@code h} of the year's day {@code d}, both counted from 0, in a year
+   * without a leap day. Hours are those of the source, local standard time as far as is known. The
+   * very first hour is missing in the source; here it is the mean of its two neighbours, the last
+   * hour of the year and the second.
+   *
+   * @return {@value #HOURS_OF_YEAR} temperatures [K], unmodifiable
+   */
+  public List<Double> seattleHourlyNormals() {
+    return hourlyNormals;
+  }
+
+  private static int index(List<DayExtremes> record, String field, LocalDate date) {
+    LocalDate first = record.get(0).date();
+    LocalDate last = record.get(record.size() - 1).date();
+    if (date.isBefore(first) || date.isAfter(last)) {
+      throw new InvalidInputException(
+          field, date + " is outside the record, which runs from " + first + " to " + last);
+    }
+    return Math.toIntExact(date.toEpochDay() - first.toEpochDay());
+  }
+
+  private String closest(String place) {
+    return Collections.min(
+        days.keySet(), Comparator.comparingInt(known -> editDistance(known, place.strip())));
+  }
+
+  /** Levenshtein's distance, upper and lower case alike. */
+  private static int editDistance(String known, String given) {
+    String a = known.toLowerCase(Locale.ROOT);
+    String b = given.toLowerCase(Locale.ROOT);
+    int[] previous = new int[b.length() + 1];
+    for (int j = 0; j <= b.length(); j++) {
+      previous[j] = j;
+    }
+    for (int i = 1; i <= a.length(); i++) {
+      int[] current = new int[b.length() + 1];
+      current[0] = i;
+      for (int j = 1; j <= b.length(); j++) {
+        int replaced = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        current[j] = Math.min(replaced, Math.min(previous[j], current[j - 1]) + 1);
+      }
+      previous = current;
+    }
+    return previous[b.length()];
+  }
+
+  /** Puts off reading until somebody asks, once and safely from any thread. */
+  private static final class Bundled {
+    static final RecordedWeather WEATHER =
+        new RecordedWeather(readDays("daily.csv"), readNormals("seattle-hourly-normals.csv"));
+
+    private static NavigableMap<String, List<DayExtremes>> readDays(String file) {
+      NavigableMap<String, List<DayExtremes>> days = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+      for (String[] row : rows(file, 4)) {
+        List<DayExtremes> record = days.computeIfAbsent(row[0], place -> new ArrayList<>());
+        LocalDate date = LocalDate.parse(row[1]);
+        // A day is found by its distance from the first one, which a gap would falsify.
+        if (!record.isEmpty()
+            && !date.equals(record.get(record.size() - 1).date().plusDays(1))) {
+          throw new IllegalStateException(file + ": " + row[0] + " has a gap before " + date);
+        }
+        record.add(new DayExtremes(date, kelvin(row[3]), kelvin(row[2])));
+      }
+      days.replaceAll((place, record) -> List.copyOf(record));
+      return Collections.unmodifiableNavigableMap(days);
+    }
+
+    private static List<Double> readNormals(String file) {
+      List<Double> normals = new ArrayList<>(HOURS_OF_YEAR);
+      List<String[]> rows = rows(file, 1 + HOURS_OF_DAY);
+      double secondHour = kelvin(rows.get(0)[2]);
+      double lastHour = kelvin(rows.get(rows.size() - 1)[HOURS_OF_DAY]);
+      for (String[] row : rows) {
+        for (int hour = 0; hour < HOURS_OF_DAY; hour++) {
+          String text = row[1 + hour];
+          boolean missing = normals.isEmpty() && text.isEmpty();
+          normals.add(missing ? (lastHour + secondHour) / 2 : kelvin(text));
+        }
+      }
+      if (normals.size() != HOURS_OF_YEAR) {
+        throw new IllegalStateException(file + " has " + normals.size() + " hours");
+      }
+      return List.copyOf(normals);
+    }
+
+    private static double kelvin(String celsius) {
+      return Temperatures.fromCelsius(Double.parseDouble(celsius));
+    }
+
+    /** The rows after the comment lines and the row of column names. */
+    private static List<String[]> rows(String file, int columns) {
+      try (InputStream in = RecordedWeather.class.getResourceAsStream(file)) {
+        if (in == null) {
+          throw new IllegalStateException(file + " is missing from the library's jar");
+        }
+        BufferedReader reader =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+        List<String[]> rows =
+            reader
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .skip(1)
+                .map(line -> line.split(",", -1))
+                .toList();
+        for (String[] row : rows) {
+          if (row.length != columns) {
+            throw new IllegalStateException(
+                file + ": " + columns + " columns expected in " + String.join(",", row));
+          }
+        }
+        return rows;
+      } catch (IOException e) {
+        throw new UncheckedIOException(file, e);
+      }
+    }
+  }
+}
