@@ -184,8 +184,7 @@ public final class RecordedWeather {
         List<DayExtremes> record = days.computeIfAbsent(row[0], place -> new ArrayList<>());
         LocalDate date = LocalDate.parse(row[1]);
         // A day is found by its distance from the first one, which a gap would falsify.
-        if (!record.isEmpty()
-            && !date.equals(record.get(record.size() - 1).date().plusDays(1))) {
+        if (!record.isEmpty() && !date.equals(record.get(record.size() - 1).date().plusDays(1))) {
           throw new IllegalStateException(file + ": " + row[0] + " has a gap before " + date);
         }
         record.add(new DayExtremes(date, kelvin(row[3]), kelvin(row[2])));

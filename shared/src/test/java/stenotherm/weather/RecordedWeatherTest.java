@@ -92,8 +92,7 @@ class RecordedWeatherTest {
   @ParameterizedTest
   @CsvSource({"Sea Tle, Seattle", "new yrok, New York", "NYC, New York"})
   void unknownPlaceIsAnsweredWithTheClosest(String typed, String meant) {
-    InvalidInputException e =
-        assertThrows(InvalidInputException.class, () -> weather.days(typed));
+    InvalidInputException e = assertThrows(InvalidInputException.class, () -> weather.days(typed));
     assertTrue(e.getMessage().contains('"' + typed + '"'), e.getMessage());
     assertTrue(e.getMessage().contains("Did you mean \"" + meant + "\"?"), e.getMessage());
     assertTrue(e.getMessage().contains("New York, Seattle"), e.getMessage());
@@ -110,13 +109,11 @@ class RecordedWeatherTest {
     LocalDate inside = LocalDate.of(2013, 1, 1);
     assertEquals(
         "first day",
-        assertThrows(
-                InvalidInputException.class, () -> weather.days("Seattle", date, inside))
+        assertThrows(InvalidInputException.class, () -> weather.days("Seattle", date, inside))
             .field());
     assertEquals(
         "last day",
-        assertThrows(
-                InvalidInputException.class, () -> weather.days("Seattle", inside, date))
+        assertThrows(InvalidInputException.class, () -> weather.days("Seattle", inside, date))
             .field());
   }
 
@@ -125,8 +122,7 @@ class RecordedWeatherTest {
     LocalDate first = LocalDate.of(2013, 1, 2);
     InvalidInputException e =
         assertThrows(
-            InvalidInputException.class,
-            () -> weather.days("Seattle", first, first.minusDays(1)));
+            InvalidInputException.class, () -> weather.days("Seattle", first, first.minusDays(1)));
     assertEquals("last day", e.field());
   }
 
@@ -154,8 +150,7 @@ class RecordedWeatherTest {
 
   @Test
   void recordIsReadOnly() {
-    assertThrows(
-        UnsupportedOperationException.class, () -> weather.days("Seattle").remove(0));
+    assertThrows(UnsupportedOperationException.class, () -> weather.days("Seattle").remove(0));
     assertThrows(
         UnsupportedOperationException.class, () -> weather.seattleHourlyNormals().set(0, 0.0));
   }
