@@ -1,0 +1,153 @@
+package stenotherm.base;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Argument checks that return their argument, so that a record's constructor reads as its contract. NaN and infinities
+ * are always bad values.
+ *
+ * <p>Stable. Stateless, thus thread-safe.
+ */
+public final class Checks {
+  private Checks() {}
+
+  /**
+   * Checks that a value is finite.
+   *
+   * @param field name of the input
+   * @param value the value [unit]
+   * @param unit unit shown in the message, for example {@code "W/(m K)"}
+   * @return the value
+   * @throws InvalidInputException if the value is NaN or infinite
+   */
+  public static double finite(String field, double value, String unit) {
+    if (!Double.isFinite(value)) {
+      throw new InvalidInputException(field, show(value, unit) + " is not a finite number");
+    }
+    return value;
+  }
+
+  /**
+   * Checks that a value is finite and above zero.
+   *
+   * @param field name of the input
+   * @param value the value [unit]
+   * @param unit unit shown in the message
+   * @return the value
+   * @throws InvalidInputException if the value is not a finite number above zero
+   */
+  public static double positive(String field, double value, String unit) {
+    if (!(value > 0) || Double.isInfinite(value)) {
+      throw new InvalidInputException(field, show(value, unit) + " must be a finite number above 0");
+    }
+    return value;
+  }
+
+  /**
+   * Checks that a value is finite and not below zero.
+   *
+   * @param field name of the input
+   * @param value the value [unit]
+   * @param unit unit shown in the message
+   * @return the value
+   * @throws InvalidInputException if the value is negative, NaN or infinite
+   */
+  public static double notNegative(String field, double value, String unit) {
+    if (!(value >= 0) || Double.isInfinite(value)) {
+      throw new InvalidInputException(
+          field, show(value, unit) + " must be a finite number, 0 or above");
+    }
+    return value;
+  }
+
+  /**
+   * Checks that a value lies in a closed range.
+   *
+   * @param field name of the input
+   * @param value the value [unit]
+   * @param allowed the closed range that it must lie in [unit]
+   * @param unit unit shown in the message
+   * @param hint what a user should look at, as a sentence
+   * @return the value
+   * @throws InvalidInputException if the value is outside the range or NaN
+   */
+  public static double within(
+      String field, double value, Range allowed, String unit, String hint) {
+    if (!(value >= allowed.low() && value <= allowed.high())) {
+      throw new InvalidInputException(
+          field,
+          show(value, unit)
+              + " must lie between "
+              + show(allowed.low(), unit)
+              + " and "
+              + show(allowed.high(), unit)
+              + ". "
+              + hint);
+    }
+    return value;
+  }
+
+  /**
+   * Checks that a temperature is absolute and one that a parcel, a wall or a furnace may have.
+   *
+   * @param field name of the input
+   * @param value the temperature [K]
+   * @return the temperature
+   * @throws InvalidInputException if the value is not within 1 K to 5000 K
+   */
+  public static double temperature(String field, double value) {
+    return within(
+        field,
+        value,
+        new Range(1, 5000),
+        "K",
+        "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
+  }
+
+  /**
+   * Checks that a name is not blank.
+   *
+   * @param field name of the input
+   * @param value the name
+   * @return the name
+   * @throws InvalidInputException if the name is blank
+   */
+  public static String name(String field, String value) {
+    if (value.isBlank()) {
+      throw new InvalidInputException(field, "must not be blank");
+    }
+    return value;
+  }
+
+  /**
+   * Checks that a list holds something and copies it.
+   *
+   * @param <T> element type
+   * @param field name of the input
+   * @param value the list
+   * @return an unmodifiable copy
+   * @throws InvalidInputException if the list is empty
+   */
+  public static <T> List<T> notEmpty(String field, List<T> value) {
+    if (value.isEmpty()) {
+      throw new InvalidInputException(field, "must not be empty");
+    }
+    return List.copyOf(value);
+  }
+
+  /**
+   * Writes a value with its unit as messages show it: at most six significant digits, the point as decimal mark.
+   *
+   * @param value the value [unit]
+   * @param unit the unit, empty for a pure number
+   * @return for example {@code "0.035 W/(m K)"}
+   */
+  public static String show(double value, String unit) {
+    String number = String.format(Locale.ROOT, "%.6g", value);
+    if (Double.isFinite(value) && number.indexOf('e') < 0 && number.indexOf('.') >= 0) {
+      number = number.replaceAll("0+$", "").replaceAll("\\.$", "");
+    }
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+}

@@ -1,0 +1,76 @@
+package stenotherm.base;
+
+/**
+ * The six faces of a box.
+ *
+ * <p>Stable. Thread-safe.
+ */
+public enum Face {
+  /** The face at the smallest x. */
+  X_MIN(Axis.X, false),
+  /** The face at the largest x. */
+  X_MAX(Axis.X, true),
+  /** The face at the smallest y. */
+  Y_MIN(Axis.Y, false),
+  /** The face at the largest y. */
+  Y_MAX(Axis.Y, true),
+  /** The face at the smallest z: the floor of a parcel that stands upright. */
+  Z_MIN(Axis.Z, false),
+  /** The face at the largest z: the lid of a parcel that stands upright. */
+  Z_MAX(Axis.Z, true);
+
+  private final Axis axis;
+  private final boolean max;
+
+  Face(Axis axis, boolean max) {
+    this.axis = axis;
+    this.max = max;
+  }
+
+  /**
+   * Returns the axis that the face is normal to.
+   *
+   * @return the axis
+   */
+  public Axis axis() {
+    return axis;
+  }
+
+  /**
+   * Tells whether the face lies at the larger coordinate.
+   *
+   * @return true for the three faces whose outward normal points along the axis
+   */
+  public boolean isMax() {
+    return max;
+  }
+
+  /**
+   * Returns the face on the other side.
+   *
+   * @return the opposite face
+   */
+  public Face opposite() {
+    return values()[ordinal() ^ 1];
+  }
+
+  /**
+   * Finds the face of an axis and side.
+   *
+   * @param axis the axis that the face is normal to
+   * @param max true for the face at the larger coordinate
+   * @return the face
+   */
+  public static Face of(Axis axis, boolean max) {
+    return values()[2 * axis.ordinal() + (max ? 1 : 0)];
+  }
+
+  /**
+   * Returns the name used in files and results.
+   *
+   * @return {@code "xMin"} to {@code "zMax"}
+   */
+  public String label() {
+    return axis.name().toLowerCase(java.util.Locale.ROOT) + (max ? "Max" : "Min");
+  }
+}

@@ -1,0 +1,43 @@
+package stenotherm.base;
+
+/**
+ * The direction that heat takes, which decides how air next to a surface moves. It is the direction
+ * of the heat, not the way a surface lies: heat that leaves through a lid flows upward.
+ *
+ * <p>Stable. Thread-safe.
+ */
+public enum HeatFlow {
+  /** Heat rises: out of a warm parcel's lid, into a cold parcel's floor. */
+  UPWARD,
+  /** Heat goes sideways: through the walls of a parcel that stands upright. */
+  HORIZONTAL,
+  /** Heat sinks: out of a warm parcel's floor, into a cold parcel's lid. */
+  DOWNWARD;
+
+  /**
+   * Returns the direction of heat that leaves a box through one of its faces, z upwards.
+   *
+   * @param face the face
+   * @return upward through the lid, downward through the floor, else horizontal
+   */
+  public static HeatFlow outOf(Face face) {
+    return switch (face) {
+      case Z_MAX -> UPWARD;
+      case Z_MIN -> DOWNWARD;
+      case X_MIN, X_MAX, Y_MIN, Y_MAX -> HORIZONTAL;
+    };
+  }
+
+  /**
+   * Returns the direction of the same flow backwards.
+   *
+   * @return the opposite direction; horizontal stays horizontal
+   */
+  public HeatFlow reversed() {
+    return switch (this) {
+      case UPWARD -> DOWNWARD;
+      case DOWNWARD -> UPWARD;
+      case HORIZONTAL -> HORIZONTAL;
+    };
+  }
+}

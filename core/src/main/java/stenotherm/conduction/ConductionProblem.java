@@ -1,0 +1,263 @@
+package stenotherm.conduction;
+
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.TimeFunction;
+import stenotherm.grid.Layout;
+import stenotherm.grid.MeshControl;
+
+/**
+ * A complete conduction problem: blocks, boundaries and sources that vary in time, and a start.
+ *
+ * <pre>{@code
+ * ConductionProblem wall =
+ *     ConductionProblem.builder(Layout.of(slab), MeshControl.uniform(0.005))
+ *         .boundary(Face.X_MIN, Boundary.Convection.of(7.7, 293.15))
+ *         .boundary(Face.X_MAX, Boundary.Convection.of(25, 263.15))
+ *         .build();
+ * }</pre>
+ *
+ * <p>Stable. Immutable, thus thread-safe.
+ */
+public final class ConductionProblem {
+  private final HeatNetwork network;
+  private final Boundary[] boundaries;
+  private final TimeFunction[] powers;
+  private final double initial;
+  private final Map<String, Double> initialOf;
+
+  private ConductionProblem(Builder builder) {
+    network = builder.network.build();
+    Map<String, Boundary> byName = new HashMap<>(builder.environments);
+    builder.faces.forEach((face, boundary) -> byName.put(face.label(), boundary));
+    boundaries =
+        network.boundaryPorts().stream()
+            .map(port -> byName.get(port.name()))
+            .toArray(Boundary[]::new);
+    powers =
+        network.sourcePorts().stream()
+            .map(port -> builder.sources.get(port.name()))
+            .toArray(TimeFunction[]::new);
+    initial = builder.initial;
+    initialOf = Map.copyOf(builder.initialOf);
+  }
+
+  /**
+   * Starts a problem. All faces are adiabatic until set otherwise.
+   *
+   * @param layout the blocks
+   * @param mesh how fine the grid is
+   * @return a builder
+   */
+  public static Builder builder(Layout layout, MeshControl mesh) {
+    return new Builder(layout, mesh);
+  }
+
+  /**
+   * Returns the network.
+   *
+   * @return the network of the blocks
+   */
+  public HeatNetwork network() {
+    return network;
+  }
+
+  /** Initial temperatures [K], padded. */
+  double[] initial(StructuredSystem system) {
+    double[] start = system.vector();
+    for (int cell = 0; cell < system.cells; cell++) {
+      if (network.isSolid(cell)) {
+        String block = network.grid().layout().blocks().get(network.grid().blockOf(cell)).name();
+        start[cell + system.pad] = initialOf.getOrDefault(block, initial);
+      }
+    }
+    return start;
+  }
+
+  boolean hasInitial() {
+    return !Double.isNaN(initial);
+  }
+
+  Forcing forcing() {
+    return new Forcing() {
+      @Override
+      public void at(double time, Conditions into) {
+        fill(time, false, into);
+      }
+
+      @Override
+      public void before(double time, Conditions into) {
+        fill(time, true, into);
+      }
+    };
+  }
+
+  private void fill(double time, boolean before, Conditions into) {
+    for (int index = 0; index < boundaries.length; index++) {
+      Boundary boundary = boundaries[index];
+      if (boundary instanceof Boundary.Convection film) {
+        into.coefficient[index] =
+            Checks.notNegative(
+                "surface coefficient", value(film.coefficient(), time, before), "W/(m2 K)");
+        into.boundary[index] = value(film.ambient(), time, before);
+      } else if (boundary instanceof Boundary.PrescribedTemperature held) {
+        into.boundary[index] = value(held.value(), time, before);
+      } else if (boundary instanceof Boundary.PrescribedFlux flux) {
+        into.boundary[index] = value(flux.value(), time, before);
+      }
+    }
+    for (int index = 0; index < powers.length; index++) {
+      into.power[index] = value(powers[index], time, before);
+    }
+  }
+
+  private static double value(TimeFunction function, double time, boolean before) {
+    return before ? function.before(time) : function.at(time);
+  }
+
+  /** Times of kinks and jumps of anything that drives the problem, ascending [s]. */
+  double[] breakpoints(double from, double to) {
+    java.util.TreeSet<Double> all = new java.util.TreeSet<>();
+    for (Boundary boundary : boundaries) {
+      if (boundary instanceof Boundary.Convection film) {
+        addAll(all, film.coefficient().breakpoints(from, to));
+        addAll(all, film.ambient().breakpoints(from, to));
+      } else if (boundary instanceof Boundary.PrescribedTemperature held) {
+        addAll(all, held.value().breakpoints(from, to));
+      } else if (boundary instanceof Boundary.PrescribedFlux flux) {
+        addAll(all, flux.value().breakpoints(from, to));
+      }
+    }
+    for (TimeFunction power : powers) {
+      addAll(all, power.breakpoints(from, to));
+    }
+    return all.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static void addAll(java.util.Set<Double> all, double[] times) {
+    for (double time : times) {
+      all.add(time);
+    }
+  }
+
+  /** Builds a problem. Not thread-safe. */
+  public static final class Builder {
+    private final HeatNetwork.Builder network;
+    private final Layout layout;
+    private final Map<Face, Boundary> faces = new EnumMap<>(Face.class);
+    private final Map<String, Boundary> environments = new LinkedHashMap<>();
+    private final Map<String, TimeFunction> sources = new LinkedHashMap<>();
+    private final Map<String, Double> initialOf = new HashMap<>();
+    private double initial = Double.NaN;
+
+    private Builder(Layout layout, MeshControl mesh) {
+      this.layout = layout;
+      this.network = HeatNetwork.builder(layout, mesh);
+    }
+
+    /**
+     * Sets the boundary of a face of the domain.
+     *
+     * @param face the face
+     * @param boundary what happens there
+     * @return this builder
+     */
+    public Builder boundary(Face face, Boundary boundary) {
+      faces.put(face, boundary);
+      network.boundary(face, kindOf(boundary));
+      return this;
+    }
+
+    /**
+     * Sets the boundary at the surface of an environment.
+     *
+     * @param environment name of the environment block
+     * @param boundary what happens there
+     * @return this builder
+     * @throws InvalidInputException if there is no such environment
+     */
+    public Builder boundary(String environment, Boundary boundary) {
+      environments.put(environment, boundary);
+      network.boundary(environment, kindOf(boundary));
+      return this;
+    }
+
+    private static BoundaryKind kindOf(Boundary boundary) {
+      if (boundary instanceof Boundary.Convection) {
+        return BoundaryKind.CONVECTION;
+      }
+      if (boundary instanceof Boundary.PrescribedTemperature) {
+        return BoundaryKind.TEMPERATURE;
+      }
+      return boundary instanceof Boundary.PrescribedFlux
+          ? BoundaryKind.FLUX
+          : BoundaryKind.ADIABATIC;
+    }
+
+    /**
+     * Heats a block.
+     *
+     * @param block name of the block
+     * @param power power of the whole block, spread evenly over the cells that it keeps [W]
+     * @return this builder
+     */
+    public Builder source(String block, TimeFunction power) {
+      sources.put(block, power);
+      network.source(block);
+      return this;
+    }
+
+    /**
+     * Adds a thin resistance.
+     *
+     * @param resistance the resistance
+     * @return this builder
+     * @throws InvalidInputException if it names a block that does not exist
+     */
+    public Builder thinResistance(ThinResistance resistance) {
+      network.thinResistance(resistance);
+      return this;
+    }
+
+    /**
+     * Sets the temperature at the start; needed for a transient.
+     *
+     * @param temperature uniform temperature [K]
+     * @return this builder
+     * @throws InvalidInputException if it is not an absolute temperature
+     */
+    public Builder initial(double temperature) {
+      initial = Checks.temperature("initial temperature", temperature);
+      return this;
+    }
+
+    /**
+     * Sets the temperature of one block at the start.
+     *
+     * @param block name of the block
+     * @param temperature uniform temperature of the block [K]
+     * @return this builder
+     * @throws InvalidInputException if there is no such block or it is not an absolute temperature
+     */
+    public Builder initial(String block, double temperature) {
+      layout.indexOf(block);
+      initialOf.put(block, Checks.temperature("initial temperature of " + block, temperature));
+      return this;
+    }
+
+    /**
+     * Makes the problem.
+     *
+     * @return the problem
+     * @throws InvalidInputException if the parts do not fit, see {@link HeatNetwork.Builder#build()}
+     */
+    public ConductionProblem build() {
+      return new ConductionProblem(this);
+    }
+  }
+}

@@ -1,0 +1,173 @@
+package stenotherm.conduction;
+
+import java.util.List;
+import java.util.stream.Stream;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.ProgressListener;
+
+/**
+ * The engine that steps every cell of a network.
+ *
+ * <p>Stable. Not thread-safe: one engine belongs to one thread.
+ */
+public final class FullEngine implements HeatEngine {
+  private final HeatNetwork network;
+  private final HeatOperator operator;
+  private final Probes probes;
+  private final TimeIntegrator integrator;
+  private final double[] initial;
+  private final Conditions atStart;
+  private final Conditions atEnd;
+  private double intervalStart;
+  private double intervalEnd;
+  private boolean started;
+
+  /**
+   * Makes an engine at a uniform temperature.
+   *
+   * @param network the body
+   * @param probes the outputs
+   * @param initialTemperature temperature of every cell at time zero [K]
+   * @param settings how to step
+   * @throws InvalidInputException if a probe does not exist or the temperature is not absolute
+   */
+  public FullEngine(
+      HeatNetwork network,
+      List<Probe> probes,
+      double initialTemperature,
+      IntegratorSettings settings) {
+    this.network = network;
+    this.operator = new HeatOperator(network);
+    this.probes = new Probes(operator, probes);
+    this.initial = operator.system.vector();
+    Checks.temperature("initial temperature", initialTemperature);
+    for (int cell = 0; cell < operator.system.cells; cell++) {
+      initial[cell + operator.system.pad] = network.isSolid(cell) ? initialTemperature : 0;
+    }
+    this.atStart = new Conditions(network);
+    this.atEnd = new Conditions(network);
+    this.integrator =
+        new TimeIntegrator(operator, new Linear(), settings, 0, initial.clone());
+  }
+
+  /** Inputs linear over the current interval. */
+  private final class Linear implements Forcing {
+    @Override
+    public void at(double time, Conditions into) {
+      double fraction = (time - intervalStart) / (intervalEnd - intervalStart);
+      into.copyFrom(atStart);
+      for (int p = 0; p < into.boundary.length; p++) {
+        into.boundary[p] += fraction * (atEnd.boundary[p] - atStart.boundary[p]);
+      }
+      for (int s = 0; s < into.power.length; s++) {
+        into.power[s] += fraction * (atEnd.power[s] - atStart.power[s]);
+      }
+    }
+
+    @Override
+    public void before(double time, Conditions into) {
+      at(time, into);
+    }
+  }
+
+  @Override
+  public List<Port> inputs() {
+    return Stream.<Port>concat(
+            network.boundaryPorts().stream(), network.sourcePorts().stream())
+        .toList();
+  }
+
+  @Override
+  public List<Probe> outputs() {
+    return probes.list();
+  }
+
+  @Override
+  public double time() {
+    return integrator.time;
+  }
+
+  @Override
+  public void useCoefficients(double[] coefficients) {
+    requireLength("coefficients", coefficients, atStart.coefficient.length);
+    boolean changed = false;
+    for (int p = 0; p < coefficients.length; p++) {
+      Port.BoundaryPort port = network.boundaryPorts().get(p);
+      if (port.kind() == BoundaryKind.CONVECTION) {
+        Checks.notNegative("surface coefficient of " + port.name(), coefficients[p], "W/(m2 K)");
+        changed |= coefficients[p] != atEnd.coefficient[p];
+        atStart.coefficient[p] = coefficients[p];
+        atEnd.coefficient[p] = coefficients[p];
+      }
+    }
+    if (changed) {
+      integrator.jump();
+    }
+  }
+
+  private static void requireLength(String field, double[] values, int length) {
+    if (values.length != length) {
+      throw new InvalidInputException(field, values.length + " values given, " + length + " needed");
+    }
+  }
+
+  @Override
+  public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
+    Checks.positive("duration", duration, "s");
+    requireLength("inputs at start", inputsAtStart, inputs().size());
+    requireLength("inputs at end", inputsAtEnd, inputs().size());
+    boolean jump = !started || set(atEnd, inputsAtStart);
+    set(atStart, inputsAtStart);
+    set(atEnd, inputsAtEnd);
+    intervalStart = integrator.time;
+    intervalEnd = integrator.time + duration;
+    if (jump) {
+      integrator.jump();
+    }
+    started = true;
+    try {
+      integrator.advance(intervalEnd, ProgressListener.NONE, intervalEnd);
+    } catch (SolverFailure failure) {
+      throw new IllegalStateException(failure.getMessage(), failure);
+    }
+  }
+
+  /** Takes over inputs; tells whether any changed. */
+  private static boolean set(Conditions conditions, double[] inputs) {
+    boolean changed = false;
+    int boundaries = conditions.boundary.length;
+    for (int index = 0; index < inputs.length; index++) {
+      Checks.finite("input", inputs[index], "");
+      double[] target = index < boundaries ? conditions.boundary : conditions.power;
+      int position = index < boundaries ? index : index - boundaries;
+      changed |= target[position] != inputs[index];
+      target[position] = inputs[index];
+    }
+    return changed;
+  }
+
+  @Override
+  public void read(double[] values) {
+    requireLength("outputs", values, probes.count());
+    operator.coefficients(atEnd);
+    probes.read(integrator.temperature(), atEnd, values);
+  }
+
+  @Override
+  public TemperatureField field() {
+    operator.coefficients(atEnd);
+    return new TemperatureField(operator, integrator.temperature(), atEnd);
+  }
+
+  @Override
+  public HeatLedger ledger() {
+    return Ledgers.of(operator, integrator, initial);
+  }
+
+  @Override
+  public TransientSolution.Work work() {
+    return new TransientSolution.Work(
+        integrator.steps, integrator.rejected, integrator.iterations);
+  }
+}

@@ -1,0 +1,86 @@
+package stenotherm.conduction;
+
+import java.util.List;
+
+/**
+ * A body that is stepped in time through its ports, for programs that couple other physics to it. Between two calls the
+ * caller reads outputs, decides on inputs, and advances by an interval in which inputs vary linearly.
+ *
+ * <p>Input order: the values of {@link HeatNetwork#boundaryPorts()} followed by those of {@link
+ * HeatNetwork#sourcePorts()}. Output order: that of the probes the engine was made with.
+ *
+ * <p>Experimental: a reduced engine will implement the same interface. Not thread-safe: one engine belongs to one
+ * thread.
+ */
+public interface HeatEngine {
+  /**
+   * Returns the inputs.
+   *
+   * @return boundary ports, then source ports
+   */
+  List<Port> inputs();
+
+  /**
+   * Returns the outputs.
+   *
+   * @return the probes in their order
+   */
+  List<Probe> outputs();
+
+  /**
+   * Returns the time that the engine has reached.
+   *
+   * @return the time [s], zero at the start
+   */
+  double time();
+
+  /**
+   * Sets the surface coefficients that hold from now on.
+   *
+   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no films
+   * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is negative or not finite
+   */
+  void useCoefficients(double[] coefficients);
+
+  /**
+   * Advances by an interval in which every input varies linearly. Values that differ from those at the end of the last
+   * interval are a jump.
+   *
+   * @param duration length of the interval [s], above 0
+   * @param inputsAtStart inputs at its start [K, W/m2 or W, see {@link Port#unit()}]
+   * @param inputsAtEnd inputs at its end
+   * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is not finite, or the
+   *     duration is not above 0
+   * @throws IllegalStateException if the engine failed before or fails now; its message says why
+   */
+  void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd);
+
+  /**
+   * Reads the outputs now, under the inputs at the end of the last interval.
+   *
+   * @param values where to put them [K or W, see {@link Probe#unit()}]
+   * @throws stenotherm.base.InvalidInputException if the number of values is wrong
+   */
+  void read(double[] values);
+
+  /**
+   * Returns the temperatures now.
+   *
+   * @return the continuous field
+   */
+  TemperatureField field();
+
+  /**
+   * Returns where the heat went since the start.
+   *
+   * @return the ledger
+   */
+  HeatLedger ledger();
+
+  /**
+   * Returns what the run has cost.
+   *
+   * @return steps and iterations
+   */
+  TransientSolution.Work work();
+}

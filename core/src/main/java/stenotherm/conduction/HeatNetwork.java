@@ -1,0 +1,468 @@
+package stenotherm.conduction;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Block;
+import stenotherm.grid.Layout;
+import stenotherm.grid.MeshControl;
+import stenotherm.grid.RectilinearGrid;
+import stenotherm.material.Material;
+
+/**
+ * A body as a network of heat capacities and conductances with named ports: C dT/dt = -G T + heat from the ports. The
+ * one seam between geometry and solvers.
+ *
+ * <p>The conductance between two neighbouring cells is A / (d1/(2 k1) + R + d2/(2 k2)): the series mean of two half
+ * cells and the thin resistances between them.
+ *
+ * <p>Stable. Immutable, thus thread-safe.
+ */
+public final class HeatNetwork {
+  private final RectilinearGrid grid;
+  private final boolean[] solid;
+  private final double[] conductivity;
+  private final double[] capacity;
+  private final double[][] coupling;
+  private final boolean[][] resisted;
+  private final List<Patch> patches;
+  private final List<SourceBlock> sources;
+
+  private HeatNetwork(Builder builder) {
+    Layout layout = builder.layout;
+    this.grid = RectilinearGrid.of(layout, builder.mesh, builder.uniformAxes());
+    int cells = grid.cellCount();
+    this.solid = new boolean[cells];
+    this.conductivity = new double[cells];
+    this.capacity = new double[cells];
+    for (int cell = 0; cell < cells; cell++) {
+      if (layout.blocks().get(grid.blockOf(cell)) instanceof Block.Solid block) {
+        Material material = block.material();
+        solid[cell] = true;
+        conductivity[cell] = material.conductivity();
+        capacity[cell] = material.volumetricHeatCapacity() * grid.volume(cell);
+      }
+    }
+    this.coupling = new double[3][cells];
+    this.resisted = new boolean[3][cells];
+    for (Axis axis : Axis.values()) {
+      couple(axis, builder.resistances);
+    }
+    this.patches = List.copyOf(findPatches(builder));
+    this.sources = List.copyOf(findSources(builder.sources));
+  }
+
+  /**
+   * Starts a network of a layout.
+   *
+   * @param layout the blocks
+   * @param mesh how fine the grid is
+   * @return a builder whose faces are adiabatic until set otherwise
+   */
+  public static Builder builder(Layout layout, MeshControl mesh) {
+    return new Builder(layout, mesh);
+  }
+
+  /** Fills in the conductances between each cell and its next neighbour along an axis. */
+  private void couple(Axis axis, List<ThinResistance> resistances) {
+    double[] along = coupling[axis.ordinal()];
+    int stride = grid.stride(axis);
+    for (int cell = 0; cell < along.length; cell++) {
+      int position = grid.position(axis, cell);
+      if (position + 1 == grid.count(axis) || !solid[cell] || !solid[cell + stride]) {
+        continue;
+      }
+      int next = cell + stride;
+      double thin = 0;
+      if (grid.blockOf(cell) != grid.blockOf(next)) {
+        thin = thinResistance(resistances, nameOf(cell), nameOf(next));
+        resisted[axis.ordinal()][cell] = thin > 0;
+      }
+      along[cell] =
+          faceArea(axis, cell) / (halfResistance(axis, cell) + thin + halfResistance(axis, next));
+    }
+  }
+
+  private static double thinResistance(List<ThinResistance> all, String one, String other) {
+    double sum = 0;
+    for (ThinResistance resistance : all) {
+      if (resistance.separates(one, other)) {
+        sum += resistance.resistance();
+      }
+    }
+    return sum;
+  }
+
+  private String nameOf(int cell) {
+    return grid.layout().blocks().get(grid.blockOf(cell)).name();
+  }
+
+  /** Resistance of unit area of half a cell along an axis [m2 K/W]. */
+  double halfResistance(Axis axis, int cell) {
+    return grid.width(axis, grid.position(axis, cell)) / (2 * conductivity[cell]);
+  }
+
+  /** Area of a cell's faces normal to an axis [m2]. */
+  double faceArea(Axis axis, int cell) {
+    return grid.volume(cell) / grid.width(axis, grid.position(axis, cell));
+  }
+
+  private List<Patch> findPatches(Builder builder) {
+    Map<String, PatchCollector> collectors = new LinkedHashMap<>();
+    builder.faces.forEach(
+        (face, kind) -> collectors.put(face.label(), new PatchCollector(face.label(), kind)));
+    builder.environments.forEach(
+        (name, kind) -> {
+          if (kind != BoundaryKind.ADIABATIC) {
+            collectors.put(name, new PatchCollector(name, kind));
+          }
+        });
+    for (int cell = 0; cell < solid.length; cell++) {
+      if (!solid[cell]) {
+        continue;
+      }
+      for (Face face : Face.values()) {
+        String beyond = beyond(cell, face);
+        if (beyond != null && collectors.containsKey(beyond)) {
+          double thin = thinResistance(builder.resistances, nameOf(cell), beyond);
+          collectors.get(beyond).add(cell, face, thin);
+        }
+      }
+    }
+    List<Patch> found = new ArrayList<>();
+    for (PatchCollector collector : collectors.values()) {
+      found.add(collector.patch());
+    }
+    return found;
+  }
+
+  /** Name of the environment or the domain's face beyond a solid cell's face; null if a solid cell lies there. */
+  private @Nullable String beyond(int cell, Face face) {
+    int position = grid.position(face.axis(), cell);
+    int last = grid.count(face.axis()) - 1;
+    if (position == (face.isMax() ? last : 0)) {
+      return face.label();
+    }
+    int neighbour = neighbour(cell, face);
+    return solid[neighbour] ? null : nameOf(neighbour);
+  }
+
+  private int neighbour(int cell, Face face) {
+    return face.isMax() ? cell + grid.stride(face.axis()) : cell - grid.stride(face.axis());
+  }
+
+  /** Conductance to the solid neighbour beyond a face [W/K]; 0 if there is none. */
+  double couplingAcross(int cell, Face face) {
+    int position = grid.position(face.axis(), cell);
+    if (face.isMax()) {
+      return coupling[face.axis().ordinal()][cell];
+    }
+    return position == 0
+        ? 0
+        : coupling[face.axis().ordinal()][cell - grid.stride(face.axis())];
+  }
+
+  /** Tells whether a thin resistance lies on a face between two solid cells: the field jumps there. */
+  boolean resistedAcross(int cell, Face face) {
+    int position = grid.position(face.axis(), cell);
+    if (face.isMax()) {
+      return resisted[face.axis().ordinal()][cell];
+    }
+    return position > 0 && resisted[face.axis().ordinal()][cell - grid.stride(face.axis())];
+  }
+
+  private List<SourceBlock> findSources(Set<String> names) {
+    List<SourceBlock> found = new ArrayList<>();
+    for (String name : names) {
+      int block = grid.layout().indexOf(name);
+      if (!(grid.layout().blocks().get(block) instanceof Block.Solid)) {
+        throw new InvalidInputException(
+            "source '" + name + "'", "is an environment; only solid blocks can be heated");
+      }
+      int[] cells = grid.cellsOf(block);
+      if (cells.length == 0) {
+        throw new InvalidInputException(
+            "source '" + name + "'", "has no cells left; later blocks override all of it");
+      }
+      double volume = Arrays.stream(cells).mapToDouble(grid::volume).sum();
+      double[] share = Arrays.stream(cells).mapToDouble(cell -> grid.volume(cell) / volume).toArray();
+      found.add(new SourceBlock(new Port.SourcePort(name, volume), cells, share));
+    }
+    return found;
+  }
+
+  /** Gathers the cell faces of one boundary. */
+  private final class PatchCollector {
+    private final String name;
+    private final BoundaryKind kind;
+    private final List<Integer> cells = new ArrayList<>();
+    private final List<Face> faces = new ArrayList<>();
+    private final List<Double> thin = new ArrayList<>();
+
+    PatchCollector(String name, BoundaryKind kind) {
+      this.name = name;
+      this.kind = kind;
+    }
+
+    void add(int cell, Face face, double resistance) {
+      cells.add(cell);
+      faces.add(face);
+      thin.add(resistance);
+    }
+
+    Patch patch() {
+      if (cells.isEmpty()) {
+        throw new InvalidInputException(
+            "boundary '" + name + "'", "touches no solid cell, so that no heat could pass it");
+      }
+      int[] cell = cells.stream().mapToInt(Integer::intValue).toArray();
+      double[] area = new double[cell.length];
+      double[] resistance = new double[cell.length];
+      for (int index = 0; index < cell.length; index++) {
+        Axis axis = faces.get(index).axis();
+        area[index] = faceArea(axis, cell[index]);
+        resistance[index] = halfResistance(axis, cell[index]) + thin.get(index);
+      }
+      Port.BoundaryPort port = new Port.BoundaryPort(name, kind, Arrays.stream(area).sum());
+      return new Patch(port, cell, faces.toArray(new Face[0]), area, resistance);
+    }
+  }
+
+  /**
+   * Returns the grid.
+   *
+   * @return the grid
+   */
+  public RectilinearGrid grid() {
+    return grid;
+  }
+
+  /**
+   * Returns the number of solid cells, the unknowns.
+   *
+   * @return the number
+   */
+  public int solidCellCount() {
+    int count = 0;
+    for (boolean isSolid : solid) {
+      count += isSolid ? 1 : 0;
+    }
+    return count;
+  }
+
+  /**
+   * Returns the heat capacity of the whole body.
+   *
+   * @return the heat capacity [J/K]
+   */
+  public double totalCapacity() {
+    return Arrays.stream(capacity).sum();
+  }
+
+  /**
+   * Returns the ports of the boundaries: the faces in the order of {@link Face}, then the environments in the order in
+   * which they were named.
+   *
+   * @return the ports
+   */
+  public List<Port.BoundaryPort> boundaryPorts() {
+    return patches.stream().map(Patch::port).toList();
+  }
+
+  /**
+   * Returns the ports of the sources in the order in which they were named.
+   *
+   * @return the ports
+   */
+  public List<Port.SourcePort> sourcePorts() {
+    return sources.stream().map(SourceBlock::port).toList();
+  }
+
+  List<Patch> patches() {
+    return patches;
+  }
+
+  List<SourceBlock> sources() {
+    return sources;
+  }
+
+  boolean isSolid(int cell) {
+    return solid[cell];
+  }
+
+  double conductivity(int cell) {
+    return conductivity[cell];
+  }
+
+  double capacity(int cell) {
+    return capacity[cell];
+  }
+
+  /** Conductance between each cell and its next neighbour along an axis [W/K]; not to be changed. */
+  double[] coupling(Axis axis) {
+    return coupling[axis.ordinal()];
+  }
+
+  /**
+   * Finds a boundary by its name.
+   *
+   * @param name face label or environment name
+   * @return position in {@link #boundaryPorts()}
+   * @throws InvalidInputException if there is none; the message lists those there are
+   */
+  public int boundaryIndex(String name) {
+    for (int index = 0; index < patches.size(); index++) {
+      if (patches.get(index).port().name().equals(name)) {
+        return index;
+      }
+    }
+    throw new InvalidInputException(
+        "boundary",
+        "there is no boundary '"
+            + name
+            + "' that carries heat; there are "
+            + patches.stream().map(patch -> patch.port().name()).toList());
+  }
+
+  /**
+   * Finds a source by its name.
+   *
+   * @param name name of the heated block
+   * @return position in {@link #sourcePorts()}
+   * @throws InvalidInputException if there is none; the message lists those there are
+   */
+  public int sourceIndex(String name) {
+    for (int index = 0; index < sources.size(); index++) {
+      if (sources.get(index).port().name().equals(name)) {
+        return index;
+      }
+    }
+    throw new InvalidInputException(
+        "source",
+        "there is no source '"
+            + name
+            + "'; there are "
+            + sources.stream().map(source -> source.port().name()).toList());
+  }
+
+  /**
+   * Builds a network. Not thread-safe.
+   */
+  public static final class Builder {
+    private final Layout layout;
+    private final MeshControl mesh;
+    private final Map<Face, BoundaryKind> faces = new EnumMap<>(Face.class);
+    private final Map<String, BoundaryKind> environments = new LinkedHashMap<>();
+    private final Set<String> sources = new LinkedHashSet<>();
+    private final List<ThinResistance> resistances = new ArrayList<>();
+
+    private Builder(Layout layout, MeshControl mesh) {
+      this.layout = layout;
+      this.mesh = mesh;
+    }
+
+    /**
+     * Sets the kind of boundary at a face of the domain; a face is adiabatic until set.
+     *
+     * @param face the face
+     * @param kind the kind of boundary
+     * @return this builder
+     */
+    public Builder boundary(Face face, BoundaryKind kind) {
+      if (kind == BoundaryKind.ADIABATIC) {
+        faces.remove(face);
+      } else {
+        faces.put(face, kind);
+      }
+      return this;
+    }
+
+    /**
+     * Sets the kind of boundary at the surface of an environment; every environment needs one.
+     *
+     * @param environment name of the environment block
+     * @param kind the kind of boundary
+     * @return this builder
+     * @throws InvalidInputException if there is no environment of that name
+     */
+    public Builder boundary(String environment, BoundaryKind kind) {
+      if (!(layout.blocks().get(layout.indexOf(environment)) instanceof Block.Environment)) {
+        throw new InvalidInputException(
+            "boundary '" + environment + "'", "is a solid block, not an environment");
+      }
+      environments.put(environment, kind);
+      return this;
+    }
+
+    /**
+     * Adds a heat source, spread evenly over the cells that the block keeps.
+     *
+     * @param block name of the block
+     * @return this builder
+     */
+    public Builder source(String block) {
+      sources.add(block);
+      return this;
+    }
+
+    /**
+     * Adds a thin resistance.
+     *
+     * @param resistance the resistance
+     * @return this builder
+     * @throws InvalidInputException if it names a block that does not exist
+     */
+    public Builder thinResistance(ThinResistance resistance) {
+      resistance.inside().forEach(layout::indexOf);
+      resistance.outside().forEach(layout::indexOf);
+      resistances.add(resistance);
+      return this;
+    }
+
+    /** Axes along which nothing varies: all blocks span the domain and both ends are adiabatic. One cell is exact. */
+    private Set<Axis> uniformAxes() {
+      Set<Axis> uniform = EnumSet.noneOf(Axis.class);
+      for (Axis axis : Axis.values()) {
+        boolean spanned =
+            layout.blocks().stream()
+                .allMatch(
+                    block ->
+                        block.box().min().along(axis) == layout.domain().min().along(axis)
+                            && block.box().max().along(axis) == layout.domain().max().along(axis));
+        boolean adiabatic =
+            !faces.containsKey(Face.of(axis, false)) && !faces.containsKey(Face.of(axis, true));
+        if (spanned && adiabatic) {
+          uniform.add(axis);
+        }
+      }
+      return uniform;
+    }
+
+    /**
+     * Makes the network.
+     *
+     * @return the network
+     * @throws InvalidInputException if an environment has no boundary kind, a boundary touches no solid cell, a
+     *     source has no cells, or the grid would be too large
+     */
+    public HeatNetwork build() {
+      for (Block block : layout.blocks()) {
+        if (block instanceof Block.Environment && !environments.containsKey(block.name())) {
+          throw new InvalidInputException(
+              "environment '" + block.name() + "'", "has no boundary; say how heat passes its surface");
+        }
+      }
+      return new HeatNetwork(this);
+    }
+  }
+}

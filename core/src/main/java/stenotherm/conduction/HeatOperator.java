@@ -1,0 +1,134 @@
+package stenotherm.conduction;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The network under given conditions: conductances to the boundaries, heat from the ports, heat flows. Vectors are
+ * padded as in {@link StructuredSystem}.
+ */
+final class HeatOperator {
+  final HeatNetwork network;
+  final StructuredSystem system;
+  private final List<Patch> patches;
+  private final List<SourceBlock> sources;
+
+  /** Heat capacity of each cell [J/K], padded. */
+  final double[] capacity;
+
+  /** Conductance of each cell to all boundaries [W/K], padded. */
+  private final double[] toBoundaries;
+
+  private final double[][] conductance;
+  private final double[] coefficient;
+  private final double[] addition;
+
+  /** The stage that the system is factored for [s]; NaN after the coefficients changed. */
+  private double factoredStage = Double.NaN;
+
+  HeatOperator(HeatNetwork network) {
+    this.network = network;
+    this.system = new StructuredSystem(network);
+    this.patches = network.patches();
+    this.sources = network.sources();
+    this.capacity = system.vector();
+    for (int cell = 0; cell < system.cells; cell++) {
+      capacity[cell + system.pad] = network.capacity(cell);
+    }
+    this.toBoundaries = system.vector();
+    this.addition = system.vector();
+    this.conductance = new double[patches.size()][];
+    this.coefficient = new double[patches.size()];
+    Arrays.fill(coefficient, Double.NaN);
+  }
+
+  /** Takes over the surface coefficients; tells whether they changed. */
+  boolean coefficients(Conditions conditions) {
+    if (Arrays.equals(coefficient, conditions.coefficient)) {
+      return false;
+    }
+    System.arraycopy(conditions.coefficient, 0, coefficient, 0, coefficient.length);
+    factoredStage = Double.NaN;
+    Arrays.fill(toBoundaries, 0);
+    for (int p = 0; p < patches.size(); p++) {
+      Patch patch = patches.get(p);
+      double[] each = new double[patch.cell().length];
+      for (int f = 0; f < each.length; f++) {
+        each[f] = patch.conductance(f, coefficient[p]);
+        toBoundaries[patch.cell()[f] + system.pad] += each[f];
+      }
+      conductance[p] = each;
+    }
+    return true;
+  }
+
+  /** Prepares the system (C / stage + G) x = b; an infinite stage leaves G alone. */
+  void factor(double stage) {
+    if (stage == factoredStage) {
+      return;
+    }
+    factoredStage = stage;
+    if (Double.isInfinite(stage)) {
+      system.factor(toBoundaries);
+      return;
+    }
+    for (int i = system.pad; i < system.pad + system.cells; i++) {
+      addition[i] = toBoundaries[i] + capacity[i] / stage;
+    }
+    system.factor(addition);
+  }
+
+  /** Adds to a right-hand side the heat that the ports would give cells at 0 K [W]. */
+  void addPortHeat(Conditions conditions, double[] rightHandSide) {
+    for (int p = 0; p < patches.size(); p++) {
+      Patch patch = patches.get(p);
+      double value = conditions.boundary[p];
+      boolean flux = patch.port().kind() == BoundaryKind.FLUX;
+      for (int f = 0; f < patch.cell().length; f++) {
+        double heat = flux ? patch.area()[f] * value : conductance[p][f] * value;
+        rightHandSide[patch.cell()[f] + system.pad] += heat;
+      }
+    }
+    for (int s = 0; s < sources.size(); s++) {
+      SourceBlock source = sources.get(s);
+      for (int c = 0; c < source.cell().length; c++) {
+        rightHandSide[source.cell()[c] + system.pad] += source.share()[c] * conditions.power[s];
+      }
+    }
+  }
+
+  /** Heat flow into the body through a cell's face under a boundary [W]. */
+  double heatFlow(int patch, int index, double temperature, Conditions conditions) {
+    Patch p = patches.get(patch);
+    return p.port().kind() == BoundaryKind.FLUX
+        ? p.area()[index] * conditions.boundary[patch]
+        : conductance[patch][index] * (conditions.boundary[patch] - temperature);
+  }
+
+  /** Heat flow into the body through each boundary [W]. */
+  void heatFlows(double[] temperature, Conditions conditions, double[] flows) {
+    for (int p = 0; p < patches.size(); p++) {
+      int[] cell = patches.get(p).cell();
+      double sum = 0;
+      for (int f = 0; f < cell.length; f++) {
+        sum += heatFlow(p, f, temperature[cell[f] + system.pad], conditions);
+      }
+      flows[p] = sum;
+    }
+  }
+
+  /** Net heat into each cell, -G T + ports [W]; needs the factor for an infinite stage or none at all. */
+  void netHeat(double[] temperature, Conditions conditions, double[] result) {
+    factor(Double.POSITIVE_INFINITY);
+    system.multiply(temperature, result);
+    for (int i = system.pad; i < system.pad + system.cells; i++) {
+      result[i] = -result[i];
+    }
+    addPortHeat(conditions, result);
+    for (int cell = 0; cell < system.cells; cell++) {
+      if (!network.isSolid(cell)) {
+        result[cell + system.pad] = 0;
+      }
+    }
+  }
+}

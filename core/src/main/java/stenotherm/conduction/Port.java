@@ -1,0 +1,49 @@
+package stenotherm.conduction;
+
+/**
+ * A named input of a heat network.
+ *
+ * <p>Stable. Values, thus thread-safe.
+ */
+public sealed interface Port {
+  /**
+   * Returns the name: a face's label or an environment's name for a boundary, a block's name for a source.
+   *
+   * @return the name
+   */
+  String name();
+
+  /**
+   * Returns the unit of the port's value.
+   *
+   * @return the unit
+   */
+  String unit();
+
+  /**
+   * A boundary; its value is a temperature [K] or a flux into the body [W/m2].
+   *
+   * @param name face label or environment name
+   * @param kind kind of boundary
+   * @param area area through which heat passes [m2]
+   */
+  record BoundaryPort(String name, BoundaryKind kind, double area) implements Port {
+    @Override
+    public String unit() {
+      return kind.unit();
+    }
+  }
+
+  /**
+   * A heat source, spread evenly over the cells of a block; its value is the block's power [W].
+   *
+   * @param name name of the block
+   * @param volume volume that the block keeps after overriding [m3]
+   */
+  record SourcePort(String name, double volume) implements Port {
+    @Override
+    public String unit() {
+      return "W";
+    }
+  }
+}

@@ -1,0 +1,134 @@
+package stenotherm.conduction;
+
+import stenotherm.base.Checks;
+import stenotherm.grid.Point;
+
+/**
+ * A named output.
+ *
+ * <p>Stable. Values, thus thread-safe.
+ */
+public sealed interface Probe {
+  /**
+   * Returns the name under which results list the output.
+   *
+   * @return the name
+   */
+  String name();
+
+  /**
+   * Returns the unit of the output.
+   *
+   * @return "K" or "W"
+   */
+  default String unit() {
+    return "K";
+  }
+
+  /**
+   * The volume mean over what is left of a block after overriding.
+   *
+   * @param name name of the output
+   * @param block name of the block
+   */
+  record Mean(String name, String block) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public Mean {
+      Checks.name("probe name", name);
+    }
+  }
+
+  /**
+   * The highest temperature of the continuous field in the closed block, surfaces and corners included.
+   *
+   * @param name name of the output
+   * @param block name of the block
+   */
+  record Maximum(String name, String block) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public Maximum {
+      Checks.name("probe name", name);
+    }
+  }
+
+  /**
+   * The lowest temperature of the continuous field in the closed block, surfaces and corners included.
+   *
+   * @param name name of the output
+   * @param block name of the block
+   */
+  record Minimum(String name, String block) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public Minimum {
+      Checks.name("probe name", name);
+    }
+  }
+
+  /**
+   * The continuous field at a point; on a surface it is the surface temperature.
+   *
+   * @param name name of the output
+   * @param point where
+   */
+  record At(String name, Point point) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public At {
+      Checks.name("probe name", name);
+    }
+  }
+
+  /**
+   * The area mean of the surface temperature under a boundary.
+   *
+   * @param name name of the output
+   * @param boundary face label or environment name
+   */
+  record SurfaceMean(String name, String boundary) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public SurfaceMean {
+      Checks.name("probe name", name);
+    }
+  }
+
+  /**
+   * The heat flow into the body through a boundary [W].
+   *
+   * @param name name of the output
+   * @param boundary face label or environment name
+   */
+  record HeatFlow(String name, String boundary) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public HeatFlow {
+      Checks.name("probe name", name);
+    }
+
+    @Override
+    public String unit() {
+      return "W";
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package stenotherm.conduction;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import stenotherm.base.InvalidInputException;
+
+/** Reads a list of outputs from a state; looks everything up once. */
+final class Probes {
+  private final HeatOperator operator;
+  private final List<Probe> probes;
+  private final int[] boundary;
+  private final int[][] cells;
+  private final double[][] weights;
+  private final boolean needsField;
+  private final double[] flows;
+
+  /**
+   * Looks up every name and point.
+   *
+   * @throws InvalidInputException if a name occurs twice, or a block, boundary or point does not exist
+   */
+  Probes(HeatOperator operator, List<Probe> probes) {
+    this.operator = operator;
+    this.probes = List.copyOf(probes);
+    this.boundary = new int[probes.size()];
+    this.cells = new int[probes.size()][];
+    this.weights = new double[probes.size()][];
+    this.flows = new double[operator.network.patches().size()];
+    boolean field = false;
+    Set<String> names = new HashSet<>();
+    for (int index = 0; index < probes.size(); index++) {
+      Probe probe = probes.get(index);
+      if (!names.add(probe.name())) {
+        throw new InvalidInputException("probe", "the name '" + probe.name() + "' occurs twice");
+      }
+      HeatNetwork network = operator.network;
+      if (probe instanceof Probe.Mean mean) {
+        int[] of = TemperatureField.requireSolidCells(network, mean.block());
+        cells[index] = of;
+        weights[index] = volumeShares(network, of);
+      } else if (probe instanceof Probe.HeatFlow flow) {
+        boundary[index] = network.boundaryIndex(flow.boundary());
+      } else {
+        field = true;
+        check(network, probe);
+      }
+    }
+    this.needsField = field;
+  }
+
+  private static double[] volumeShares(HeatNetwork network, int[] cells) {
+    double total = 0;
+    for (int cell : cells) {
+      total += network.grid().volume(cell);
+    }
+    double[] shares = new double[cells.length];
+    for (int index = 0; index < cells.length; index++) {
+      shares[index] = network.grid().volume(cells[index]) / total;
+    }
+    return shares;
+  }
+
+  private static void check(HeatNetwork network, Probe probe) {
+    if (probe instanceof Probe.Maximum maximum) {
+      TemperatureField.requireSolidCells(network, maximum.block());
+    } else if (probe instanceof Probe.Minimum minimum) {
+      TemperatureField.requireSolidCells(network, minimum.block());
+    } else if (probe instanceof Probe.SurfaceMean surface) {
+      network.boundaryIndex(surface.boundary());
+    } else if (probe instanceof Probe.At at) {
+      for (stenotherm.base.Axis axis : stenotherm.base.Axis.values()) {
+        network.grid().positionsAt(axis, at.point().along(axis));
+      }
+    }
+  }
+
+  int count() {
+    return probes.size();
+  }
+
+  List<Probe> list() {
+    return probes;
+  }
+
+  /** Reads all outputs; the operator must hold the coefficients of the conditions. */
+  void read(double[] padded, Conditions conditions, double[] values) {
+    TemperatureField field =
+        needsField ? new TemperatureField(operator, padded, conditions) : null;
+    operator.heatFlows(padded, conditions, flows);
+    for (int index = 0; index < values.length; index++) {
+      Probe probe = probes.get(index);
+      if (probe instanceof Probe.Mean) {
+        double sum = 0;
+        for (int c = 0; c < cells[index].length; c++) {
+          sum += weights[index][c] * padded[cells[index][c] + operator.system.pad];
+        }
+        values[index] = sum;
+      } else if (probe instanceof Probe.HeatFlow) {
+        values[index] = flows[boundary[index]];
+      } else if (field != null) {
+        values[index] = fromField(field, probe);
+      }
+    }
+  }
+
+  private static double fromField(TemperatureField field, Probe probe) {
+    if (probe instanceof Probe.Maximum maximum) {
+      return field.maximum(maximum.block());
+    }
+    if (probe instanceof Probe.Minimum minimum) {
+      return field.minimum(minimum.block());
+    }
+    if (probe instanceof Probe.SurfaceMean surface) {
+      return field.surfaceMean(surface.boundary());
+    }
+    return field.at(((Probe.At) probe).point());
+  }
+}

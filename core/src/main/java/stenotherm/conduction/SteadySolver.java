@@ -1,0 +1,82 @@
+package stenotherm.conduction;
+
+import java.util.Arrays;
+import stenotherm.base.InvalidInputException;
+
+/**
+ * Solves div(k grad T) + q = 0 under the conditions of one instant.
+ *
+ * <p>Stable. Stateless, thus thread-safe.
+ */
+public final class SteadySolver {
+  /** The linear solver's tolerance [K], far below any discretisation error. */
+  private static final double TOLERANCE = 1e-9;
+
+  private SteadySolver() {}
+
+  /**
+   * Solves a problem under its conditions at time zero.
+   *
+   * @param problem the problem; its initial temperature is not used
+   * @return the steady state
+   * @throws InvalidInputException if no film and no held surface fixes the temperature level
+   */
+  public static SteadySolution solve(ConductionProblem problem) {
+    return solve(problem, 0);
+  }
+
+  /**
+   * Solves a problem under its conditions at a time, as if they had lasted for ever.
+   *
+   * @param problem the problem; its initial temperature is not used
+   * @param time the time whose conditions hold [s]
+   * @return the steady state
+   * @throws InvalidInputException if no film and no held surface fixes the temperature level
+   */
+  public static SteadySolution solve(ConductionProblem problem, double time) {
+    Conditions conditions = new Conditions(problem.network());
+    problem.forcing().at(time, conditions);
+    return solve(new HeatOperator(problem.network()), conditions);
+  }
+
+  private static SteadySolution solve(HeatOperator operator, Conditions conditions) {
+    operator.coefficients(conditions);
+    operator.factor(Double.POSITIVE_INFINITY);
+    if (!operator.system.isRegular()) {
+      throw new InvalidInputException(
+          "boundaries",
+          "no film and no held surface fixes the temperature level; a steady state needs at least one");
+    }
+    // solving for the difference to a reference keeps the digits that a large absolute level would take
+    double reference = reference(operator.network, conditions);
+    Conditions shifted = new Conditions(operator.network);
+    shifted.copyFrom(conditions);
+    shift(operator.network, shifted, -reference);
+    double[] heat = operator.system.vector();
+    operator.addPortHeat(shifted, heat);
+    double[] temperature = operator.system.vector();
+    int iterations = operator.system.solve(heat, temperature, TOLERANCE);
+    for (int i = operator.system.pad; i < operator.system.pad + operator.system.cells; i++) {
+      temperature[i] += reference;
+    }
+    return new SteadySolution(operator, temperature, conditions, iterations);
+  }
+
+  private static double reference(HeatNetwork network, Conditions conditions) {
+    return Arrays.stream(indices(network)).mapToDouble(p -> conditions.boundary[p]).average().orElse(0);
+  }
+
+  private static void shift(HeatNetwork network, Conditions conditions, double by) {
+    for (int p : indices(network)) {
+      conditions.boundary[p] += by;
+    }
+  }
+
+  /** Boundaries whose value is a temperature. */
+  private static int[] indices(HeatNetwork network) {
+    int count = network.patches().size();
+    return java.util.stream.IntStream.range(0, count)
+        .filter(p -> network.patches().get(p).port().kind() != BoundaryKind.FLUX)
+        .toArray();
+  }
+}

@@ -1,0 +1,376 @@
+package stenotherm.conduction;
+
+import java.util.Arrays;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Point;
+import stenotherm.grid.RectilinearGrid;
+
+/**
+ * The continuous temperature field at one instant, reconstructed from cell temperatures and the conditions at the
+ * boundaries.
+ *
+ * <p>Each cell's centre temperature is carried to its six faces by the heat flow through each face, so that the flux is
+ * continuous between materials and equals the film's at a surface. On an edge or at a vertex every cell around it
+ * offers the value that its faces imply; cells that no thin resistance separates share the mean, weighted by
+ * conductivity over volume. Between centre, faces, edges and vertices the field is trilinear. It reproduces every
+ * field that is linear within each layer of a layered body exactly.
+ *
+ * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only slowly; see {@link
+ * DiscretisationEstimate}.
+ *
+ * <p>Stable. Immutable, thus thread-safe.
+ */
+public final class TemperatureField {
+  private final HeatNetwork network;
+  private final RectilinearGrid grid;
+  private final double[] temperature;
+
+  /** Temperature rise from a cell's centre to each of its six faces [K], at 6 cell + face. */
+  private final double[] rise;
+
+  /** Cell temperatures without padding; the operator must hold the coefficients of the conditions. */
+  TemperatureField(HeatOperator operator, double[] padded, Conditions conditions) {
+    this.network = operator.network;
+    this.grid = network.grid();
+    int cells = grid.cellCount();
+    int pad = operator.system.pad;
+    this.temperature = Arrays.copyOfRange(padded, pad, pad + cells);
+    this.rise = new double[6 * cells];
+    for (int cell = 0; cell < cells; cell++) {
+      for (Face face : Face.values()) {
+        double coupling = network.couplingAcross(cell, face);
+        if (coupling > 0) {
+          double heat = coupling * (temperature[neighbour(cell, face)] - temperature[cell]);
+          rise[6 * cell + face.ordinal()] = riseOf(cell, face, heat);
+        }
+      }
+    }
+    for (int p = 0; p < network.patches().size(); p++) {
+      Patch patch = network.patches().get(p);
+      for (int f = 0; f < patch.cell().length; f++) {
+        int cell = patch.cell()[f];
+        double heat = operator.heatFlow(p, f, temperature[cell], conditions);
+        rise[6 * cell + patch.face()[f].ordinal()] = riseOf(cell, patch.face()[f], heat);
+      }
+    }
+  }
+
+  private double riseOf(int cell, Face face, double heat) {
+    return heat * network.halfResistance(face.axis(), cell) / network.faceArea(face.axis(), cell);
+  }
+
+  private int neighbour(int cell, Face face) {
+    return face.isMax() ? cell + grid.stride(face.axis()) : cell - grid.stride(face.axis());
+  }
+
+  /**
+   * Returns the temperature at a point. On a surface it is the surface temperature; on a thin resistance, the mean of
+   * its two sides.
+   *
+   * @param point the point
+   * @return the temperature [K]
+   * @throws InvalidInputException if the point lies outside the domain or inside an environment
+   */
+  public double at(Point point) {
+    double sum = 0;
+    int count = 0;
+    for (int k : grid.positionsAt(Axis.Z, point.z())) {
+      for (int j : grid.positionsAt(Axis.Y, point.y())) {
+        for (int i : grid.positionsAt(Axis.X, point.x())) {
+          int cell = grid.cell(i, j, k);
+          if (network.isSolid(cell)) {
+            sum += inCell(cell, point);
+            count++;
+          }
+        }
+      }
+    }
+    if (count == 0) {
+      throw new InvalidInputException("point", point + " lies inside an environment; nothing solid is there");
+    }
+    return sum / count;
+  }
+
+  /** The trilinear field inside the octant of a cell that holds a point. */
+  private double inCell(int cell, Point point) {
+    int toX = octantSide(cell, Axis.X, point);
+    int toY = octantSide(cell, Axis.Y, point);
+    int toZ = octantSide(cell, Axis.Z, point);
+    double u = octantFraction(cell, Axis.X, point);
+    double v = octantFraction(cell, Axis.Y, point);
+    double w = octantFraction(cell, Axis.Z, point);
+    double sum = 0;
+    for (int corner = 0; corner < 8; corner++) {
+      boolean x = (corner & 1) != 0;
+      boolean y = (corner & 2) != 0;
+      boolean z = (corner & 4) != 0;
+      double weight = (x ? u : 1 - u) * (y ? v : 1 - v) * (z ? w : 1 - w);
+      if (weight != 0) {
+        sum += weight * node(cell, x ? toX : 0, y ? toY : 0, z ? toZ : 0);
+      }
+    }
+    return sum;
+  }
+
+  private int octantSide(int cell, Axis axis, Point point) {
+    int position = grid.position(axis, cell);
+    double centre = (grid.line(axis, position) + grid.line(axis, position + 1)) / 2;
+    return point.along(axis) >= centre ? 1 : -1;
+  }
+
+  private double octantFraction(int cell, Axis axis, Point point) {
+    int position = grid.position(axis, cell);
+    double low = grid.line(axis, position);
+    double high = grid.line(axis, position + 1);
+    double fraction = Math.abs(point.along(axis) - (low + high) / 2) / ((high - low) / 2);
+    return Math.min(1, fraction);
+  }
+
+  /**
+   * Temperature at one of a cell's 27 nodes, seen from inside the cell: sides are -1, 0 or 1 along each axis.
+   */
+  private double node(int cell, int sideX, int sideY, int sideZ) {
+    int[] side = {sideX, sideY, sideZ};
+    int outer = Math.abs(sideX) + Math.abs(sideY) + Math.abs(sideZ);
+    if (outer < 2) {
+      return candidate(cell, side);
+    }
+    return clusterMean(cell, side);
+  }
+
+  /** What a cell's own faces imply for a node: its centre plus the rises to the faces that meet there. */
+  private double candidate(int cell, int[] side) {
+    double value = temperature[cell];
+    for (Axis axis : Axis.values()) {
+      int s = side[axis.ordinal()];
+      if (s != 0) {
+        value += rise[6 * cell + Face.of(axis, s > 0).ordinal()];
+      }
+    }
+    return value;
+  }
+
+  /**
+   * Mean over the cells around an edge or a vertex that can be reached from a cell through faces without a thin
+   * resistance. Cell n of the group lies across the axes whose bits are set in n.
+   */
+  private double clusterMean(int cell, int[] side) {
+    int[] member = new int[8];
+    Arrays.fill(member, -1);
+    member[0] = cell;
+    int[] queue = new int[8];
+    int queued = 1;
+    for (int head = 0; head < queued; head++) {
+      int group = queue[head];
+      for (Axis axis : Axis.values()) {
+        int s = side[axis.ordinal()];
+        int bit = 1 << axis.ordinal();
+        int next = group ^ bit;
+        if (s == 0 || member[next] >= 0) {
+          continue;
+        }
+        boolean crossed = (group & bit) != 0;
+        Face face = Face.of(axis, (s > 0) != crossed);
+        int from = member[group];
+        if (network.couplingAcross(from, face) > 0 && !network.resistedAcross(from, face)) {
+          member[next] = neighbour(from, face);
+          queue[queued++] = next;
+        }
+      }
+    }
+    double sum = 0;
+    double weights = 0;
+    int[] seen = new int[3];
+    for (int group = 0; group < 8; group++) {
+      if (member[group] < 0) {
+        continue;
+      }
+      for (int axis = 0; axis < 3; axis++) {
+        seen[axis] = (group & (1 << axis)) != 0 ? -side[axis] : side[axis];
+      }
+      double weight = network.conductivity(member[group]) / grid.volume(member[group]);
+      sum += weight * candidate(member[group], seen);
+      weights += weight;
+    }
+    return sum / weights;
+  }
+
+  /**
+   * Returns the volume mean over what is left of a block.
+   *
+   * @param block name of the block
+   * @return the mean [K]
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an environment
+   */
+  public double mean(String block) {
+    double sum = 0;
+    double volume = 0;
+    for (int cell : cellsOf(block)) {
+      sum += grid.volume(cell) * temperature[cell];
+      volume += grid.volume(cell);
+    }
+    return sum / volume;
+  }
+
+  /**
+   * Returns the highest temperature in a closed block, surfaces and corners included.
+   *
+   * @param block name of the block
+   * @return the pointwise maximum [K]
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an environment
+   */
+  public double maximum(String block) {
+    double largest = Double.NEGATIVE_INFINITY;
+    for (int cell : cellsOf(block)) {
+      for (int node = 0; node < 27; node++) {
+        largest = Math.max(largest, node(cell, node % 3 - 1, node / 3 % 3 - 1, node / 9 - 1));
+      }
+    }
+    return largest;
+  }
+
+  /**
+   * Returns the lowest temperature in a closed block, surfaces and corners included.
+   *
+   * @param block name of the block
+   * @return the pointwise minimum [K]
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an environment
+   */
+  public double minimum(String block) {
+    double smallest = Double.POSITIVE_INFINITY;
+    for (int cell : cellsOf(block)) {
+      for (int node = 0; node < 27; node++) {
+        smallest = Math.min(smallest, node(cell, node % 3 - 1, node / 3 % 3 - 1, node / 9 - 1));
+      }
+    }
+    return smallest;
+  }
+
+  private int[] cellsOf(String block) {
+    return requireSolidCells(network, block);
+  }
+
+  static int[] requireSolidCells(HeatNetwork network, String block) {
+    int index = network.grid().layout().indexOf(block);
+    int[] cells = network.grid().cellsOf(index);
+    if (cells.length == 0 || !network.isSolid(cells[0])) {
+      throw new InvalidInputException(
+          "block '" + block + "'",
+          cells.length == 0
+              ? "has no cells left; later blocks override all of it"
+              : "is an environment and has no temperature of its own");
+    }
+    return cells;
+  }
+
+  /**
+   * Returns the area mean of the surface temperature under a boundary.
+   *
+   * @param boundary face label or environment name
+   * @return the mean [K]
+   * @throws InvalidInputException if there is no such boundary
+   */
+  public double surfaceMean(String boundary) {
+    Patch patch = network.patches().get(network.boundaryIndex(boundary));
+    double sum = 0;
+    for (int f = 0; f < patch.cell().length; f++) {
+      int cell = patch.cell()[f];
+      sum += patch.area()[f] * (temperature[cell] + rise[6 * cell + patch.face()[f].ordinal()]);
+    }
+    return sum / patch.port().area();
+  }
+
+  /**
+   * Returns the temperatures of the cells that a plane cuts.
+   *
+   * @param normal axis that the plane is normal to
+   * @param coordinate where it cuts the axis [m]; on a grid line the cells above it are shown
+   * @return the section
+   * @throws InvalidInputException if the plane lies outside the domain
+   */
+  public Section section(Axis normal, double coordinate) {
+    int[] positions = grid.positionsAt(normal, coordinate);
+    int position = positions[positions.length - 1];
+    Axis across = normal == Axis.X ? Axis.Y : Axis.X;
+    Axis up = normal == Axis.Z ? Axis.Y : Axis.Z;
+    int columns = grid.count(across);
+    int rows = grid.count(up);
+    double[] values = new double[columns * rows];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        int cell =
+            position * grid.stride(normal) + row * grid.stride(up) + column * grid.stride(across);
+        values[column + columns * row] =
+            network.isSolid(cell) ? temperature[cell] : Double.NaN;
+      }
+    }
+    return new Section(across, up, grid.lines(across), grid.lines(up), values);
+  }
+
+  /**
+   * A plane cut through the cells. Immutable, thus thread-safe.
+   */
+  public static final class Section {
+    private final Axis across;
+    private final Axis up;
+    private final double[] acrossLines;
+    private final double[] upLines;
+    private final double[] values;
+
+    private Section(
+        Axis across, Axis up, double[] acrossLines, double[] upLines, double[] values) {
+      this.across = across;
+      this.up = up;
+      this.acrossLines = acrossLines;
+      this.upLines = upLines;
+      this.values = values;
+    }
+
+    /**
+     * Returns the axis drawn across.
+     *
+     * @return X, or Y for a plane normal to X
+     */
+    public Axis across() {
+      return across;
+    }
+
+    /**
+     * Returns the axis drawn upwards.
+     *
+     * @return Z, or Y for a plane normal to Z
+     */
+    public Axis up() {
+      return up;
+    }
+
+    /**
+     * Returns the grid lines across.
+     *
+     * @return a copy, ascending [m]
+     */
+    public double[] acrossLines() {
+      return acrossLines.clone();
+    }
+
+    /**
+     * Returns the grid lines upwards.
+     *
+     * @return a copy, ascending [m]
+     */
+    public double[] upLines() {
+      return upLines.clone();
+    }
+
+    /**
+     * Returns the cell temperatures.
+     *
+     * @return a copy [K], at column + columns * row; NaN in environments
+     */
+    public double[] values() {
+      return values.clone();
+    }
+  }
+}

@@ -1,0 +1,354 @@
+package stenotherm.conduction;
+
+import stenotherm.base.ProgressListener;
+
+/**
+ * Steps C dT/dt = -G T + b(t) from one instant to the next. Within one call the forcing must be smooth; the caller ends
+ * calls on kinks and jumps.
+ *
+ * <p>TR-BDF2 as a diagonally implicit Runge-Kutta method with stages at t, t + gamma dt and t + dt, gamma = 2 - sqrt 2,
+ * weights w, w, d and d = gamma / 2, w = sqrt 2 / 4. Both implicit stages share the matrix C / (d dt) + G. The heat of
+ * each port over a step is dt (w q1 + w q2 + d q3), the same quadrature that moves the temperatures, so that the
+ * ledger closes to the round-off of the linear solver.
+ */
+final class TimeIntegrator {
+  private static final double GAMMA = 2 - Math.sqrt(2);
+  private static final double D = GAMMA / 2;
+  private static final double W = Math.sqrt(2) / 4;
+
+  /** Weights of the local error: those of the scheme less those of the embedded third-order formula. */
+  private static final double E1 = W - (1 - W) / 3;
+
+  private static final double E2 = W - (3 * W + 1) / 3;
+  private static final double E3 = D - D / 3;
+
+  private static final double SAFETY = 0.9;
+  private static final double LARGEST_GROWTH = 4;
+  private static final double LARGEST_CUT = 0.2;
+  private static final int MOST_STEPS = 2_000_000;
+
+  /** The linear solver's tolerance as a part of the step tolerance. */
+  private static final double SOLVER_SHARE = 0.01;
+
+  private final HeatOperator operator;
+  private final StructuredSystem system;
+  private final Forcing forcing;
+  private final IntegratorSettings settings;
+  private final int start;
+  private final int end;
+
+  private final Conditions now;
+  private final Conditions middle;
+  private final Conditions later;
+  private double[] temperature;
+  private double[] previous;
+  private double[] atMiddle;
+  private double[] atEnd;
+  private double[] heatNow;
+  private double[] heatMiddle;
+  private double[] heatEnd;
+  private final double[] rightHandSide;
+  private final double[] error;
+  private double previousStep;
+  private double suggestedStep;
+  private boolean smooth;
+  private boolean heatNowValid;
+
+  private final double[] flowNow;
+  private final double[] flowMiddle;
+  private final double[] flowEnd;
+
+  /** Heat that has passed each boundary into the body [J]. */
+  final double[] boundaryHeat;
+
+  /** Heat that each source has given [J]. */
+  final double[] sourceHeat;
+
+  /** Sum of the magnitudes of what has passed boundaries and come from sources [J]. */
+  double heatMoved;
+
+  double time;
+  long steps;
+  long rejected;
+  long iterations;
+
+  TimeIntegrator(
+      HeatOperator operator,
+      Forcing forcing,
+      IntegratorSettings settings,
+      double time,
+      double[] initial) {
+    this.operator = operator;
+    this.system = operator.system;
+    this.forcing = forcing;
+    this.settings = settings;
+    this.start = system.pad;
+    this.end = system.pad + system.cells;
+    this.time = time;
+    this.now = new Conditions(operator.network);
+    this.middle = new Conditions(operator.network);
+    this.later = new Conditions(operator.network);
+    this.temperature = initial;
+    this.previous = system.vector();
+    this.atMiddle = system.vector();
+    this.atEnd = system.vector();
+    this.heatNow = system.vector();
+    this.heatMiddle = system.vector();
+    this.heatEnd = system.vector();
+    this.rightHandSide = system.vector();
+    this.error = system.vector();
+    int boundaries = now.boundary.length;
+    this.flowNow = new double[boundaries];
+    this.flowMiddle = new double[boundaries];
+    this.flowEnd = new double[boundaries];
+    this.boundaryHeat = new double[boundaries];
+    this.sourceHeat = new double[now.power.length];
+  }
+
+  /** Temperatures at {@link #time} [K], padded; valid until the next step. */
+  double[] temperature() {
+    return temperature;
+  }
+
+  /** Tells that conditions jump now: the next step starts afresh, with a short step. */
+  void jump() {
+    heatNowValid = false;
+    smooth = false;
+    suggestedStep = 0;
+  }
+
+  /**
+   * Steps to a time, on which the last step ends exactly.
+   *
+   * @return false if the listener or an interrupt stopped it; {@link #time} then tells how far it came
+   * @throws SolverFailure if it cannot go on
+   */
+  boolean advance(double until, ProgressListener listener, double total) {
+    while (time < until) {
+      double remaining = until - time;
+      double wish = settings.fixed() ? settings.largestStep() : wishedStep(remaining);
+      double step = remaining / Math.ceil(remaining / wish * (1 - 1e-9));
+      boolean last = step >= remaining * (1 - 1e-9);
+      double target = last ? until : time + step;
+      if (settings.scheme() == IntegratorSettings.Scheme.BACKWARD_EULER) {
+        eulerStep(target);
+      } else {
+        trBdf2Step(target, last);
+      }
+      if (Thread.currentThread().isInterrupted()
+          || listener.progress(time, total) == ProgressListener.Signal.STOP) {
+        return false;
+      }
+      if (steps + rejected > MOST_STEPS) {
+        throw new SolverFailure("more than " + MOST_STEPS + " steps; the step tolerance is too tight");
+      }
+    }
+    return true;
+  }
+
+  private double wishedStep(double remaining) {
+    double step = suggestedStep > 0 ? suggestedStep : firstStep(remaining);
+    return Math.min(step, settings.largestStep());
+  }
+
+  /** A first step from the fastest rate of change: where nothing moves it may be the whole interval. */
+  private double firstStep(double remaining) {
+    prepareHeatNow();
+    double fastest = 0;
+    for (int i = start; i < end; i++) {
+      if (operator.capacity[i] > 0) {
+        fastest = Math.max(fastest, Math.abs(heatNow[i]) / operator.capacity[i]);
+      }
+    }
+    double step = 20 * settings.stepTolerance() / Math.max(fastest, 1e-30);
+    return Math.min(step, remaining / 4);
+  }
+
+  private void prepareHeatNow() {
+    if (heatNowValid) {
+      return;
+    }
+    forcing.at(time, now);
+    operator.coefficients(now);
+    operator.netHeat(temperature, now, heatNow);
+    operator.heatFlows(temperature, now, flowNow);
+    heatNowValid = true;
+  }
+
+  private void conditionsAtEnd(double target, boolean last) {
+    if (last) {
+      forcing.before(target, later);
+    } else {
+      forcing.at(target, later);
+    }
+  }
+
+  private void trBdf2Step(double target, boolean last) {
+    double solverTolerance = SOLVER_SHARE * settings.stepTolerance();
+    prepareHeatNow();
+    double step = target - time;
+    while (true) {
+      forcing.at(time + GAMMA * step, middle);
+      conditionsAtEnd(time + step, last);
+      double stage = D * step;
+
+      operator.coefficients(middle);
+      operator.factor(stage);
+      for (int i = start; i < end; i++) {
+        rightHandSide[i] = operator.capacity[i] / stage * temperature[i] + heatNow[i];
+      }
+      operator.addPortHeat(middle, rightHandSide);
+      guessMiddle(step);
+      keepEnvironment(atMiddle);
+      iterations += system.solve(rightHandSide, atMiddle, solverTolerance);
+      operator.heatFlows(atMiddle, middle, flowMiddle);
+
+      // heat from the stage's own equation: it smooths, where -G T would amplify, the solver's error
+      for (int i = start; i < end; i++) {
+        double capacity = operator.capacity[i];
+        heatMiddle[i] = capacity / stage * (atMiddle[i] - temperature[i]) - heatNow[i];
+        rightHandSide[i] =
+            capacity / stage * temperature[i] + W / D * (heatNow[i] + heatMiddle[i]);
+      }
+      if (operator.coefficients(later)) {
+        operator.factor(stage);
+      }
+      operator.addPortHeat(later, rightHandSide);
+      guessEnd(step);
+      keepEnvironment(atEnd);
+      iterations += system.solve(rightHandSide, atEnd, solverTolerance);
+      operator.heatFlows(atEnd, later, flowEnd);
+      for (int i = start; i < end; i++) {
+        heatEnd[i] =
+            operator.capacity[i] / stage * (atEnd[i] - temperature[i])
+                - W / D * (heatNow[i] + heatMiddle[i]);
+      }
+
+      double estimate = settings.fixed() ? 0 : localError();
+      if (estimate <= settings.stepTolerance()) {
+        if (!settings.fixed()) {
+          suggestedStep = step * stepFactor(estimate);
+        }
+        accept(step, last ? target : time + step);
+        return;
+      }
+      rejected++;
+      if (rejected + steps > MOST_STEPS || step < 1e-12 * Math.max(1, Math.abs(time))) {
+        throw new SolverFailure("the step shrank to " + step + " s without meeting the step tolerance");
+      }
+      step *= Math.max(LARGEST_CUT, Math.min(0.8, stepFactor(estimate)));
+      last = false;
+    }
+  }
+
+  private double stepFactor(double estimate) {
+    double factor = SAFETY * Math.cbrt(settings.stepTolerance() / Math.max(estimate, 1e-300));
+    return Math.max(LARGEST_CUT, Math.min(LARGEST_GROWTH, factor));
+  }
+
+  /** First guess of the middle stage: along the last step, or nothing moves. */
+  private void guessMiddle(double step) {
+    double reach = smooth ? GAMMA * step / previousStep : 0;
+    for (int i = start; i < end; i++) {
+      atMiddle[i] = temperature[i] + reach * (temperature[i] - previous[i]);
+    }
+  }
+
+  /** First guess of the end: the parabola through the last step and the middle stage, or the line through the stage. */
+  private void guessEnd(double step) {
+    double forward = GAMMA * step;
+    for (int i = start; i < end; i++) {
+      double slope = (atMiddle[i] - temperature[i]) / forward;
+      double guess = temperature[i] + slope * step;
+      if (smooth) {
+        double before = (temperature[i] - previous[i]) / previousStep;
+        double curvature = (slope - before) / (forward + previousStep);
+        guess += curvature * step * (step - forward);
+      }
+      atEnd[i] = guess;
+    }
+  }
+
+  /** Environments have no temperature of their own; their rows read x = 0. */
+  private void keepEnvironment(double[] guess) {
+    for (int cell = 0; cell < system.cells; cell++) {
+      if (!operator.network.isSolid(cell)) {
+        guess[cell + start] = 0;
+      }
+    }
+  }
+
+  /**
+   * Largest local error over the cells [K]: the difference to the embedded formula, filtered by the implicit operator
+   * so that stiff components do not count (Hosea and Shampine 1996).
+   */
+  private double localError() {
+    for (int i = start; i < end; i++) {
+      rightHandSide[i] = (E1 * heatNow[i] + E2 * heatMiddle[i] + E3 * heatEnd[i]) / D;
+      error[i] = 0;
+    }
+    iterations += system.solve(rightHandSide, error, 0.05 * settings.stepTolerance());
+    double largest = 0;
+    for (int i = start; i < end; i++) {
+      largest = Math.max(largest, Math.abs(error[i]));
+    }
+    if (!Double.isFinite(largest)) {
+      throw new SolverFailure("the local error is not finite");
+    }
+    return largest;
+  }
+
+  private void accept(double step, double newTime) {
+    for (int p = 0; p < boundaryHeat.length; p++) {
+      double heat = step * (W * (flowNow[p] + flowMiddle[p]) + D * flowEnd[p]);
+      boundaryHeat[p] += heat;
+      heatMoved += Math.abs(heat);
+      flowNow[p] = flowEnd[p];
+    }
+    for (int s = 0; s < sourceHeat.length; s++) {
+      double heat = step * (W * (now.power[s] + middle.power[s]) + D * later.power[s]);
+      sourceHeat[s] += heat;
+      heatMoved += Math.abs(heat);
+    }
+    double[] oldest = previous;
+    previous = temperature;
+    temperature = atEnd;
+    atEnd = oldest;
+    double[] oldHeat = heatNow;
+    heatNow = heatEnd;
+    heatEnd = oldHeat;
+    now.copyFrom(later);
+    previousStep = step;
+    smooth = true;
+    time = newTime;
+    steps++;
+  }
+
+  private void eulerStep(double target) {
+    double step = target - time;
+    forcing.before(target, later);
+    operator.coefficients(later);
+    operator.factor(step);
+    for (int i = start; i < end; i++) {
+      rightHandSide[i] = operator.capacity[i] / step * temperature[i];
+    }
+    operator.addPortHeat(later, rightHandSide);
+    System.arraycopy(temperature, 0, atEnd, 0, atEnd.length);
+    keepEnvironment(atEnd);
+    iterations += system.solve(rightHandSide, atEnd, SOLVER_SHARE * settings.stepTolerance());
+    operator.heatFlows(atEnd, later, flowEnd);
+    for (int p = 0; p < boundaryHeat.length; p++) {
+      boundaryHeat[p] += step * flowEnd[p];
+      heatMoved += Math.abs(step * flowEnd[p]);
+    }
+    for (int s = 0; s < sourceHeat.length; s++) {
+      sourceHeat[s] += step * later.power[s];
+      heatMoved += Math.abs(step * later.power[s]);
+    }
+    double[] old = temperature;
+    temperature = atEnd;
+    atEnd = old;
+    time = target;
+    steps++;
+  }
+}

@@ -1,0 +1,62 @@
+package stenotherm.grid;
+
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.material.Material;
+
+/**
+ * A named box of a layout: solid material, or an environment.
+ *
+ * <p>Stable. Values, thus thread-safe.
+ */
+public sealed interface Block {
+  /**
+   * Returns the name by which boundaries, sources and probes refer to the block.
+   *
+   * @return the name, unique in a layout
+   */
+  String name();
+
+  /**
+   * Returns the extent before later blocks override it.
+   *
+   * @return the box
+   */
+  Box box();
+
+  /**
+   * A block that conducts and stores heat.
+   *
+   * @param name name, unique in a layout
+   * @param box extent
+   * @param material its material
+   */
+  record Solid(String name, Box box, Material material) implements Block {
+    /**
+     * Checks the name.
+     *
+     * @throws InvalidInputException if the name is blank
+     */
+    public Solid {
+      Checks.name("block name", name);
+    }
+  }
+
+  /**
+   * A block without solid: every face between it and a solid cell is a boundary with the coefficient and the ambient
+   * temperature of this environment (a room, air around a bar).
+   *
+   * @param name name, unique in a layout
+   * @param box extent
+   */
+  record Environment(String name, Box box) implements Block {
+    /**
+     * Checks the name.
+     *
+     * @throws InvalidInputException if the name is blank
+     */
+    public Environment {
+      Checks.name("environment name", name);
+    }
+  }
+}

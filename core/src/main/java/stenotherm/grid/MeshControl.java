@@ -1,0 +1,70 @@
+package stenotherm.grid;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Range;
+
+/**
+ * How fine a grid is: cells start at {@code firstCell} on both sides of every plane where materials differ strongly or
+ * the body ends, and grow away from it up to {@code largestCell}.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param largestCell largest cell width [m], above 0
+ * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code largestCell}
+ * @param growth largest ratio of the widths of neighbouring cells, 1.05 to 2
+ */
+public record MeshControl(double largestCell, double firstCell, double growth) {
+  /** The largest ratio of neighbouring cells that the design allows itself by default. */
+  public static final double DEFAULT_GROWTH = 1.4;
+
+  private static final Range GROWTH = new Range(1.05, 2);
+
+  /**
+   * Checks the numbers.
+   *
+   * @throws stenotherm.base.InvalidInputException if one is out of its range
+   */
+  public MeshControl {
+    Checks.positive("largest cell", largestCell, "m");
+    Checks.positive("first cell", firstCell, "m");
+    Checks.within("growth of cells", growth, GROWTH, "", "1.4 is usual.");
+    if (firstCell > largestCell) {
+      throw new stenotherm.base.InvalidInputException(
+          "first cell",
+          Checks.show(firstCell, "m") + " must not be above the largest cell, "
+              + Checks.show(largestCell, "m"));
+    }
+  }
+
+  /**
+   * A mesh of about equal cells.
+   *
+   * @param cell largest cell width [m]
+   * @return the control, with the first cell as large as the largest
+   */
+  public static MeshControl uniform(double cell) {
+    return new MeshControl(cell, cell, DEFAULT_GROWTH);
+  }
+
+  /**
+   * A mesh graded at the default growth.
+   *
+   * @param largestCell largest cell width [m]
+   * @param firstCell largest width of a cell at a graded plane [m]
+   * @return the control
+   */
+  public static MeshControl graded(double largestCell, double firstCell) {
+    return new MeshControl(largestCell, firstCell, DEFAULT_GROWTH);
+  }
+
+  /**
+   * The same grading with all cells larger or smaller, for convergence studies.
+   *
+   * @param factor ratio of the new cell widths to the old ones, above 0
+   * @return the scaled control
+   */
+  public MeshControl scaled(double factor) {
+    Checks.positive("mesh scale", factor, "");
+    return new MeshControl(largestCell * factor, firstCell * factor, growth);
+  }
+}

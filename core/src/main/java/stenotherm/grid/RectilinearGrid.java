@@ -1,0 +1,334 @@
+package stenotherm.grid;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+
+/**
+ * Cells painted from a layout. Every face of every block lies on a grid line.
+ *
+ * <p>Index order: cell (i, j, k) has the index i + nx (j + ny k); i runs fastest.
+ *
+ * <p>Stable. Immutable, thus thread-safe.
+ */
+public final class RectilinearGrid {
+  /** Planes between materials whose conductivities differ by more than this ratio are graded. */
+  private static final double STRONG_CONTRAST = 1.5;
+
+  /** More cells than this are refused before they are allocated. */
+  private static final long MOST_CELLS = 50_000_000;
+
+  private final Layout layout;
+  private final double[][] lines;
+  private final int nx;
+  private final int ny;
+  private final int nz;
+  private final int[] blockOfCell;
+
+  private RectilinearGrid(Layout layout, double[][] lines) {
+    this.layout = layout;
+    this.lines = lines;
+    this.nx = lines[0].length - 1;
+    this.ny = lines[1].length - 1;
+    this.nz = lines[2].length - 1;
+    long cells = (long) nx * ny * nz;
+    if (cells > MOST_CELLS) {
+      throw new InvalidInputException(
+          "mesh",
+          cells + " cells are more than " + MOST_CELLS + "; make the largest or the first cell larger");
+    }
+    this.blockOfCell = paint(layout, lines);
+  }
+
+  /**
+   * Makes the grid of a layout.
+   *
+   * @param layout the blocks
+   * @param control how fine
+   * @return the grid
+   * @throws InvalidInputException if it would have more than 50 million cells
+   */
+  public static RectilinearGrid of(Layout layout, MeshControl control) {
+    return of(layout, control, Set.of());
+  }
+
+  /**
+   * Makes the grid of a layout that is uniform along some axes: a wall in one dimension, a corner in two.
+   *
+   * @param layout the blocks
+   * @param control how fine
+   * @param oneCell axes that get a single cell; exact where nothing varies along them
+   * @return the grid
+   * @throws InvalidInputException if a block ends inside the domain along such an axis, or there would be more than
+   *     50 million cells
+   */
+  public static RectilinearGrid of(Layout layout, MeshControl control, Set<Axis> oneCell) {
+    double[][] planes = new double[3][];
+    for (Axis axis : Axis.values()) {
+      List<Block> blocks = layout.blocks();
+      double[] faces = new double[2 * blocks.size()];
+      for (int index = 0; index < blocks.size(); index++) {
+        faces[2 * index] = blocks.get(index).box().min().along(axis);
+        faces[2 * index + 1] = blocks.get(index).box().max().along(axis);
+      }
+      planes[axis.ordinal()] = AxisMesh.distinct(faces);
+      if (oneCell.contains(axis) && planes[axis.ordinal()].length > 2) {
+        throw new InvalidInputException(
+            "mesh", "one cell along " + axis + ", but blocks end inside the domain along it");
+      }
+    }
+    int[] blockOfPart = paint(layout, planes);
+    double[][] lines = new double[3][];
+    for (Axis axis : Axis.values()) {
+      int a = axis.ordinal();
+      lines[a] =
+          oneCell.contains(axis)
+              ? planes[a]
+              : new AxisMesh(planes[a], strongPlanes(layout, planes, blockOfPart, axis), control)
+                  .lines();
+    }
+    return new RectilinearGrid(layout, lines);
+  }
+
+  /** Paints the blocks onto the cells between lines; later blocks override earlier ones. */
+  private static int[] paint(Layout layout, double[][] lines) {
+    int nx = lines[0].length - 1;
+    int ny = lines[1].length - 1;
+    int nz = lines[2].length - 1;
+    int[] blockOfCell = new int[nx * ny * nz];
+    for (int block = 1; block < layout.blocks().size(); block++) {
+      Box box = layout.blocks().get(block).box();
+      int iEnd = nearest(lines[0], box.max().x());
+      int jEnd = nearest(lines[1], box.max().y());
+      int kEnd = nearest(lines[2], box.max().z());
+      int iStart = nearest(lines[0], box.min().x());
+      for (int k = nearest(lines[2], box.min().z()); k < kEnd; k++) {
+        for (int j = nearest(lines[1], box.min().y()); j < jEnd; j++) {
+          int row = nx * (j + ny * k);
+          Arrays.fill(blockOfCell, row + iStart, row + iEnd, block);
+        }
+      }
+    }
+    return blockOfCell;
+  }
+
+  /** Index of the line nearest to a coordinate. */
+  private static int nearest(double[] lines, double coordinate) {
+    int found = Arrays.binarySearch(lines, coordinate);
+    if (found >= 0) {
+      return found;
+    }
+    int above = -found - 1;
+    if (above == 0) {
+      return 0;
+    }
+    if (above == lines.length) {
+      return lines.length - 1;
+    }
+    return lines[above] - coordinate < coordinate - lines[above - 1] ? above : above - 1;
+  }
+
+  /** Tells for each plane of an axis whether materials differ strongly across it anywhere, or the body ends there. */
+  private static boolean[] strongPlanes(
+      Layout layout, double[][] planes, int[] blockOfPart, Axis axis) {
+    int[] count = {planes[0].length - 1, planes[1].length - 1, planes[2].length - 1};
+    int stride = axis == Axis.X ? 1 : axis == Axis.Y ? count[0] : count[0] * count[1];
+    boolean[] strong = new boolean[count[axis.ordinal()] + 1];
+    strong[0] = true;
+    strong[strong.length - 1] = true;
+    for (int part = 0; part < blockOfPart.length; part++) {
+      int position = part / stride % count[axis.ordinal()];
+      if (position > 0 && !strong[position]) {
+        Block here = layout.blocks().get(blockOfPart[part]);
+        Block before = layout.blocks().get(blockOfPart[part - stride]);
+        strong[position] = contrast(here, before) > STRONG_CONTRAST;
+      }
+    }
+    return strong;
+  }
+
+  private static double contrast(Block one, Block other) {
+    if (one instanceof Block.Solid a && other instanceof Block.Solid b) {
+      double ratio = a.material().conductivity() / b.material().conductivity();
+      return Math.max(ratio, 1 / ratio);
+    }
+    return one instanceof Block.Environment && other instanceof Block.Environment
+        ? 1
+        : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Returns the layout that the cells were painted from.
+   *
+   * @return the layout
+   */
+  public Layout layout() {
+    return layout;
+  }
+
+  /**
+   * Returns the number of cells along an axis.
+   *
+   * @param axis the axis
+   * @return the number, at least 1
+   */
+  public int count(Axis axis) {
+    return lines[axis.ordinal()].length - 1;
+  }
+
+  /**
+   * Returns the number of all cells, environments included.
+   *
+   * @return nx ny nz
+   */
+  public int cellCount() {
+    return nx * ny * nz;
+  }
+
+  /**
+   * Returns a grid line.
+   *
+   * @param axis the axis
+   * @param line 0 to count(axis)
+   * @return its coordinate [m]
+   */
+  public double line(Axis axis, int line) {
+    return lines[axis.ordinal()][line];
+  }
+
+  /**
+   * Returns all grid lines of an axis.
+   *
+   * @param axis the axis
+   * @return a copy of the coordinates in ascending order [m]
+   */
+  public double[] lines(Axis axis) {
+    return lines[axis.ordinal()].clone();
+  }
+
+  /**
+   * Returns the width of the cells at a position along an axis.
+   *
+   * @param axis the axis
+   * @param position 0 to count(axis) - 1
+   * @return the width [m]
+   */
+  public double width(Axis axis, int position) {
+    return lines[axis.ordinal()][position + 1] - lines[axis.ordinal()][position];
+  }
+
+  /**
+   * Returns the index of a cell in every cell array.
+   *
+   * @param i position along x
+   * @param j position along y
+   * @param k position along z
+   * @return i + nx (j + ny k)
+   */
+  public int cell(int i, int j, int k) {
+    return i + nx * (j + ny * k);
+  }
+
+  /**
+   * Returns the distance in the index between neighbours along an axis.
+   *
+   * @param axis the axis
+   * @return 1, nx or nx ny
+   */
+  public int stride(Axis axis) {
+    return switch (axis) {
+      case X -> 1;
+      case Y -> nx;
+      case Z -> nx * ny;
+    };
+  }
+
+  /**
+   * Returns the position of a cell along an axis.
+   *
+   * @param axis the axis
+   * @param cell index of the cell
+   * @return i, j or k
+   */
+  public int position(Axis axis, int cell) {
+    return switch (axis) {
+      case X -> cell % nx;
+      case Y -> cell / nx % ny;
+      case Z -> cell / (nx * ny);
+    };
+  }
+
+  /**
+   * Returns the volume of a cell.
+   *
+   * @param cell index of the cell
+   * @return the volume [m3]
+   */
+  public double volume(int cell) {
+    return width(Axis.X, position(Axis.X, cell))
+        * width(Axis.Y, position(Axis.Y, cell))
+        * width(Axis.Z, position(Axis.Z, cell));
+  }
+
+  /**
+   * Returns the block that a cell belongs to.
+   *
+   * @param cell index of the cell
+   * @return position of the block in {@link Layout#blocks()}
+   */
+  public int blockOf(int cell) {
+    return blockOfCell[cell];
+  }
+
+  /**
+   * Returns the cells that a block keeps after later blocks have overridden it.
+   *
+   * @param block position of the block in {@link Layout#blocks()}
+   * @return indices in ascending order; empty if nothing is left
+   */
+  public int[] cellsOf(int block) {
+    int[] cells = new int[blockOfCell.length];
+    int count = 0;
+    for (int cell = 0; cell < blockOfCell.length; cell++) {
+      if (blockOfCell[cell] == block) {
+        cells[count++] = cell;
+      }
+    }
+    return Arrays.copyOf(cells, count);
+  }
+
+  /**
+   * Finds the cells along an axis that hold a coordinate: one in general, two if it lies on a line between them.
+   *
+   * @param axis the axis
+   * @param coordinate the coordinate [m]
+   * @return the positions in ascending order
+   * @throws InvalidInputException if the coordinate lies outside the grid
+   */
+  public int[] positionsAt(Axis axis, double coordinate) {
+    double[] all = lines[axis.ordinal()];
+    double slack = 1e-9 * (all[all.length - 1] - all[0]);
+    if (!(coordinate >= all[0] - slack && coordinate <= all[all.length - 1] + slack)) {
+      throw new InvalidInputException(
+          "point",
+          axis
+              + " = "
+              + Checks.show(coordinate, "m")
+              + " lies outside the domain, "
+              + Checks.show(all[0], "m")
+              + " to "
+              + Checks.show(all[all.length - 1], "m"));
+    }
+    int line = nearest(all, coordinate);
+    if (Math.abs(all[line] - coordinate) <= slack) {
+      if (line == 0) {
+        return new int[] {0};
+      }
+      return line == all.length - 1 ? new int[] {line - 1} : new int[] {line - 1, line};
+    }
+    return new int[] {all[line] > coordinate ? line - 1 : line};
+  }
+}

@@ -1,0 +1,96 @@
+package stenotherm.material;
+
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+
+/**
+ * A homogeneous isotropic material with constant thermal properties.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param name name, unique in a catalogue
+ * @param conductivity thermal conductivity [W/(m K)], above 0
+ * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)], holding {@code
+ *     conductivity}; both ends equal if no spread is known
+ * @param density density [kg/m3], above 0
+ * @param specificHeat specific heat capacity [J/(kg K)], above 0
+ * @param source where the values come from
+ */
+public record Material(
+    String name,
+    double conductivity,
+    Range conductivityRange,
+    double density,
+    double specificHeat,
+    Source source) {
+  /**
+   * Checks the properties.
+   *
+   * @throws InvalidInputException if a property is not a finite number above 0, or the conductivity lies outside its
+   *     own range
+   */
+  public Material {
+    Checks.name("material name", name);
+    Checks.positive("conductivity of " + name, conductivity, "W/(m K)");
+    Checks.positive("lowest conductivity of " + name, conductivityRange.low(), "W/(m K)");
+    Checks.positive("highest conductivity of " + name, conductivityRange.high(), "W/(m K)");
+    if (!conductivityRange.contains(conductivity)) {
+      throw new InvalidInputException(
+          "conductivity of " + name,
+          Checks.show(conductivity, "W/(m K)") + " lies outside its own range " + conductivityRange);
+    }
+    Checks.positive("density of " + name, density, "kg/m3");
+    Checks.positive("specific heat of " + name, specificHeat, "J/(kg K)");
+  }
+
+  /**
+   * A material of the caller's own, with no spread of conductivity.
+   *
+   * @param name name
+   * @param conductivity thermal conductivity [W/(m K)]
+   * @param density density [kg/m3]
+   * @param specificHeat specific heat capacity [J/(kg K)]
+   * @return the material
+   * @throws InvalidInputException if a property is not a finite number above 0
+   */
+  public static Material of(
+      String name, double conductivity, double density, double specificHeat) {
+    return new Material(
+        name,
+        conductivity,
+        new Range(conductivity, conductivity),
+        density,
+        specificHeat,
+        Source.assumed("given by the caller"));
+  }
+
+  /**
+   * The same material with another conductivity; the range becomes that value.
+   *
+   * @param other thermal conductivity [W/(m K)]
+   * @return the changed material
+   */
+  public Material withConductivity(double other) {
+    return new Material(name, other, new Range(other, other), density, specificHeat, source);
+  }
+
+  /**
+   * Returns the heat capacity of a volume.
+   *
+   * @return density times specific heat [J/(m3 K)]
+   */
+  public double volumetricHeatCapacity() {
+    return density * specificHeat;
+  }
+
+  /**
+   * Returns the thermal diffusivity.
+   *
+   * @return conductivity over volumetric heat capacity [m2/s]
+   */
+  public double diffusivity() {
+    return conductivity / volumetricHeatCapacity();
+  }
+}
