@@ -1,0 +1,119 @@
+package stenotherm.material;
+
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+
+/**
+ * How a conductivity changes with the mean temperature of the material: k(T) = k(T0) exp(f (T -
+ * T0)), the form of ISO 10456:2007, section 7.2.
+ *
+ * <p>The standard gives its coefficients for mean temperatures of 0 °C to 30 °C ({@link #VALID});
+ * beyond, the exponential is an extrapolation, which {@link #covers} tells. Moisture is not part of
+ * it.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param coefficient relative change of the conductivity per kelvin, f [1/K], -0.02 to 0.02
+ * @param referenceTemperature mean temperature T0 at which the conductivity is known [K]
+ * @param source where the coefficient comes from
+ */
+public record TemperatureCorrection(
+    double coefficient, double referenceTemperature, Source source) {
+  private static final Range COEFFICIENTS = new Range(-0.02, 0.02);
+
+  /**
+   * Mean temperatures for which ISO 10456:2007 states its coefficients [K]: 0 °C to 30 °C (scope of
+   * the standard, read).
+   */
+  public static final Range VALID = new Range(273.15, 303.15);
+
+  /** Mean temperature at which the conductivity of insulation is stated in Europe [K]: 10 °C. */
+  public static final double EUROPEAN_REFERENCE = 283.15;
+
+  /**
+   * Expanded polystyrene: 0.0035 per kelvin about 10 °C. The standard's table goes from 0.0030 to
+   * 0.0040 by conductivity and thickness.
+   */
+  public static final TemperatureCorrection EXPANDED_POLYSTYRENE =
+      standard(0.0035, "Table A.2, expanded polystyrene, middle of 0.0030 to 0.0040");
+
+  /** Extruded polystyrene: 0.0040 per kelvin about 10 °C, from a range of 0.0035 to 0.0046. */
+  public static final TemperatureCorrection EXTRUDED_POLYSTYRENE =
+      standard(0.0040, "extruded polystyrene, middle of 0.0035 to 0.0046");
+
+  /**
+   * Rigid polyurethane and polyisocyanurate foam: 0.0055 per kelvin about 10 °C. It holds above 10
+   * °C only; towards 0 °C and below the conductivity rises again, as the blowing agent condenses.
+   */
+  public static final TemperatureCorrection POLYURETHANE =
+      standard(0.0055, "polyurethane foam, for mean temperatures above 10 °C");
+
+  /** Still air between fibres or scraps: 0.0028 per kelvin about 10 °C. */
+  public static final TemperatureCorrection STILL_AIR = standard(0.0028, "still air");
+
+  /**
+   * Checks the numbers.
+   *
+   * @throws InvalidInputException if the coefficient is out of its range or the temperature is not
+   *     absolute
+   */
+  public TemperatureCorrection {
+    Checks.within(
+        "temperature coefficient",
+        coefficient,
+        COEFFICIENTS,
+        "1/K",
+        "Insulation has 0.003 to 0.006 per kelvin.");
+    Checks.temperature("reference temperature of the correction", referenceTemperature);
+  }
+
+  private static TemperatureCorrection standard(double coefficient, String locator) {
+    return new TemperatureCorrection(
+        coefficient, EUROPEAN_REFERENCE, Source.memory("ISO 10456:2007", locator));
+  }
+
+  /**
+   * Returns the factor on the conductivity.
+   *
+   * @param meanTemperature mean temperature of the material [K]
+   * @return k(T) / k(T0)
+   * @throws InvalidInputException if the temperature is not within 1 K to 5000 K
+   */
+  public double factor(double meanTemperature) {
+    Checks.temperature("mean temperature of a material", meanTemperature);
+    return Math.exp(coefficient * (meanTemperature - referenceTemperature));
+  }
+
+  /**
+   * Tells whether a mean temperature lies where the standard states its coefficients.
+   *
+   * @param meanTemperature mean temperature of the material [K]
+   * @return true from 0 °C to 30 °C; outside, {@link #factor} extrapolates
+   */
+  public boolean covers(double meanTemperature) {
+    return VALID.contains(meanTemperature);
+  }
+
+  /**
+   * Returns a material at another mean temperature: its conductivity and the range of it are scaled
+   * by {@link #factor}; density and specific heat stay.
+   *
+   * @param material the material, its conductivity known at the reference temperature
+   * @param meanTemperature mean temperature [K]
+   * @return the material at that temperature
+   * @throws InvalidInputException if the temperature is not within 1 K to 5000 K
+   */
+  public Material apply(Material material, double meanTemperature) {
+    double factor = factor(meanTemperature);
+    Range range = material.conductivityRange();
+    return new Material(
+        material.name(),
+        material.conductivity() * factor,
+        new Range(range.low() * factor, range.high() * factor),
+        material.density(),
+        material.specificHeat(),
+        material.source());
+  }
+}
