@@ -1,0 +1,49 @@
+package stenotherm.animal;
+
+import java.util.List;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.material.Material;
+
+/**
+ * A kind of animal: what it tolerates, what it is made of, how it rests.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param name common name, unique in a catalogue
+ * @param species scientific name
+ * @param tolerance what its body puts up with
+ * @param tissue what its body is made of
+ * @param restingShape proportions of its body at rest in a cup or bag, an assumption
+ * @param cautions what a user of these numbers must know, as sentences; may be empty
+ */
+public record Animal(
+    String name,
+    String species,
+    Tolerance tolerance,
+    Material tissue,
+    Proportions restingShape,
+    List<String> cautions) {
+  /**
+   * Checks the names and copies the cautions.
+   *
+   * @throws InvalidInputException if a name or a caution is blank
+   */
+  public Animal {
+    Checks.name("animal name", name);
+    Checks.name("species of " + name, species);
+    cautions = List.copyOf(cautions);
+    cautions.forEach(caution -> Checks.name("caution about " + name, caution));
+  }
+
+  /**
+   * Returns the body of one animal of this kind.
+   *
+   * @param mass mass [kg], 0.0001 to 20
+   * @return the body in its resting shape
+   * @throws InvalidInputException if the mass is out of its range
+   */
+  public AnimalBody body(double mass) {
+    return new AnimalBody(mass, restingShape);
+  }
+}

@@ -1,0 +1,41 @@
+package stenotherm.animal;
+
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.base.Temperatures;
+
+/**
+ * Two temperatures of the body and where they come from.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param range the two temperatures [K]
+ * @param source where they come from
+ */
+public record TemperatureBand(Range range, Source source) {
+  /** Wider than any body, frozen or cooked, that a history may show [K]. */
+  private static final Range TEMPERATURES = new Range(180, 400);
+
+  /**
+   * Checks the temperatures.
+   *
+   * @throws InvalidInputException if one is not within 180 K to 400 K
+   */
+  public TemperatureBand {
+    checked("low end of a temperature band", range.low());
+    checked("high end of a temperature band", range.high());
+  }
+
+  /** Narrow enough to tell kelvin from degrees Celsius or Fahrenheit. */
+  static double checked(String field, double temperature) {
+    return Checks.within(
+        field, temperature, TEMPERATURES, "K", "Temperatures are in kelvin: 20 °C is 293.15 K.");
+  }
+
+  static TemperatureBand celsius(double low, double high, Source source) {
+    return new TemperatureBand(
+        new Range(Temperatures.fromCelsius(low), Temperatures.fromCelsius(high)), source);
+  }
+}

@@ -1,0 +1,60 @@
+package stenotherm.animal;
+
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+
+/**
+ * What an animal's body puts up with, as three nested pairs of temperatures.
+ *
+ * <p>The bands are for hours: keepers' practice. The critical limits are another kind of number:
+ * temperatures at which animals lose their righting response, or at which half of them die, in
+ * tests that ramp the temperature by 0.1 K to 1 K per minute. An animal reaches them in minutes, so
+ * they are an end, never a band to plan for. They also move with what the animal was used to: the
+ * lower one by up to 12 K.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param comfortable the band to plan for
+ * @param alarm the band outside which the animal should not be for any length of time; holds {@code
+ *     comfortable}
+ * @param critical the lower and the upper limit of ramped tests; holds {@code alarm}
+ */
+public record Tolerance(
+    TemperatureBand comfortable, TemperatureBand alarm, TemperatureBand critical) {
+  /**
+   * Checks that the three pairs are nested.
+   *
+   * @throws InvalidInputException if the comfortable band reaches out of the alarm band, or that
+   *     out of the critical limits
+   */
+  public Tolerance {
+    inside("comfortable band", comfortable.range(), "alarm band", alarm.range());
+    inside("alarm band", alarm.range(), "critical limits", critical.range());
+  }
+
+  private static void inside(String inner, Range narrow, String outer, Range wide) {
+    if (!(narrow.low() >= wide.low() && narrow.high() <= wide.high())) {
+      throw new InvalidInputException(
+          inner, show(narrow) + " must lie inside the " + outer + ", " + show(wide));
+    }
+  }
+
+  private static String show(Range range) {
+    return Checks.show(range.low(), "K") + " to " + Checks.show(range.high(), "K");
+  }
+
+  /**
+   * Returns one of the three pairs.
+   *
+   * @param limit which one
+   * @return the band and its source
+   */
+  public TemperatureBand band(Limit limit) {
+    return switch (limit) {
+      case COMFORTABLE -> comfortable;
+      case ALARM -> alarm;
+      case CRITICAL -> critical;
+    };
+  }
+}

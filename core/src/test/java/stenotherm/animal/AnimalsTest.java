@@ -1,0 +1,135 @@
+package stenotherm.animal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Provenance;
+import stenotherm.base.Temperatures;
+
+class AnimalsTest {
+  static Iterable<Animal> catalogue() {
+    return Animals.all();
+  }
+
+  @ParameterizedTest
+  @MethodSource("catalogue")
+  void isFoundByItsName(Animal animal) {
+    assertSame(animal, Animals.named(animal.name().toUpperCase(Locale.ROOT)));
+  }
+
+  @Test
+  void offersTheClosestName() {
+    InvalidInputException problem =
+        assertThrows(InvalidInputException.class, () -> Animals.named("lepard geko"));
+    assertEquals(
+        "animal: there is no \"lepard geko\". Did you mean \"leopard gecko\"?",
+        problem.getMessage());
+  }
+
+  /**
+   * Single values of Bennett et al. 2018 (Scientific Data 5:180022), in °C: the animal's own, or
+   * for the leopard gecko Coleonyx brevis.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "leopard gecko, 8.5, 41.6",
+    "mourning gecko, 11.5, 40.2",
+    "corn snake, 7.0, 40.5",
+    "green and black poison frog, 9.5, 34.8"
+  })
+  void criticalLimitsAreThePublishedOnes(String name, double low, double high) {
+    TemperatureBand critical = Animals.named(name).tolerance().critical();
+    assertEquals(low, Temperatures.toCelsius(critical.range().low()), 1e-9);
+    assertEquals(high, Temperatures.toCelsius(critical.range().high()), 1e-9);
+  }
+
+  @ParameterizedTest
+  @MethodSource("catalogue")
+  void limitsArePublishedAndBandsAreNot(Animal animal) {
+    Tolerance tolerance = animal.tolerance();
+    assertTrue(
+        List.of(Provenance.READ, Provenance.DERIVED)
+            .contains(tolerance.critical().source().provenance()));
+    assertEquals(Provenance.PRACTICE, tolerance.comfortable().source().provenance());
+    assertNotEquals(Provenance.READ, tolerance.alarm().source().provenance());
+  }
+
+  /** Bands are for hours, limits for minutes: at least 1.5 K lie between them. */
+  @ParameterizedTest
+  @MethodSource("catalogue")
+  void bandsKeepAwayFromTheLimits(Animal animal) {
+    Tolerance tolerance = animal.tolerance();
+    assertTrue(tolerance.alarm().range().low() >= tolerance.critical().range().low() + 1.5 - 1e-9);
+    assertTrue(
+        tolerance.alarm().range().high() <= tolerance.critical().range().high() - 1.5 + 1e-9);
+  }
+
+  @ParameterizedTest
+  @MethodSource("catalogue")
+  void proxiesAreCalledProxies(Animal animal) {
+    String locator = animal.tolerance().critical().source().locator();
+    boolean own = locator.contains(animal.species());
+    assertEquals(!own, locator.startsWith("proxy, not this species"), locator);
+    assertEquals(
+        !own,
+        animal.cautions().stream()
+            .anyMatch(caution -> caution.contains("No critical limits of this species")));
+  }
+
+  /** Animals can be hurt: no text may promise anything. */
+  @ParameterizedTest
+  @MethodSource("catalogue")
+  void nothingPromisesSafety(Animal animal) {
+    List<String> texts = new ArrayList<>(animal.cautions());
+    for (Limit limit : Limit.values()) {
+      texts.add(animal.tolerance().band(limit).source().text());
+    }
+    texts.forEach(
+        text -> assertFalse(text.toLowerCase(Locale.ROOT).matches(".*\\bsafe\\b.*"), text));
+    assertFalse(animal.cautions().isEmpty());
+  }
+
+  @Test
+  void bodyTakesTheRestingShape() {
+    AnimalBody body = Animals.CORN_SNAKE.body(0.05);
+    assertEquals(0.05, body.mass());
+    assertEquals(Animals.CORN_SNAKE.restingShape(), body.proportions());
+  }
+
+  @Test
+  void blankNamesAreRefused() {
+    Animal gecko = Animals.LEOPARD_GECKO;
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            new Animal(
+                " ",
+                gecko.species(),
+                gecko.tolerance(),
+                gecko.tissue(),
+                gecko.restingShape(),
+                List.of()));
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            new Animal(
+                "gecko",
+                gecko.species(),
+                gecko.tolerance(),
+                gecko.tissue(),
+                gecko.restingShape(),
+                List.of("")));
+  }
+}
