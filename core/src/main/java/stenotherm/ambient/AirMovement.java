@@ -1,0 +1,67 @@
+package stenotherm.ambient;
+
+import stenotherm.base.Checks;
+import stenotherm.base.HeatFlow;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+
+/**
+ * How the air moves along a surface, which sets the convective part of its film.
+ *
+ * <p>Stable. Values, thus thread-safe.
+ */
+public sealed interface AirMovement {
+  /** Still air by the rule of ISO 6946, the default of this library. */
+  AirMovement STILL = new Still(StillAirRule.ISO_6946);
+
+  /**
+   * Returns the convective coefficient.
+   *
+   * @param heatFlow direction of the heat that leaves or enters the surface
+   * @return the coefficient [W/(m2 K)]
+   */
+  double convective(HeatFlow heatFlow);
+
+  /**
+   * Air that only the surface itself sets in motion, as indoors.
+   *
+   * @param rule whose constants to use
+   */
+  record Still(StillAirRule rule) implements AirMovement {
+    @Override
+    public double convective(HeatFlow heatFlow) {
+      return rule.convective(heatFlow);
+    }
+  }
+
+  /**
+   * Air that moves along the surface: 4 + 4 v (ISO 6946:2017, Annex C; from memory), the same for
+   * every direction of heat. Below a quarter of a metre per second the rule would fall short of
+   * still air above a warm surface; the larger of the two holds there.
+   *
+   * @param speed speed of the air next to the surface [m/s], 0 to 10, as far as the standard's own
+   *     table goes
+   */
+  record Moving(double speed) implements AirMovement {
+    private static final Range SPEEDS = new Range(0, 10);
+
+    /**
+     * Checks the speed.
+     *
+     * @throws InvalidInputException if the speed is out of its range
+     */
+    public Moving {
+      Checks.within(
+          "air speed",
+          speed,
+          SPEEDS,
+          "m/s",
+          "Speeds are those next to the parcel, in metres per second: 10 mph are 4.5 m/s.");
+    }
+
+    @Override
+    public double convective(HeatFlow heatFlow) {
+      return Math.max(4 + 4 * speed, StillAirRule.ISO_6946.convective(heatFlow));
+    }
+  }
+}

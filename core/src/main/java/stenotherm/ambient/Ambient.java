@@ -1,0 +1,79 @@
+package stenotherm.ambient;
+
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
+
+/**
+ * Makes ambient temperatures over time [K against s]. For daily lows and highs see {@link
+ * DailyExtremes}.
+ *
+ * <p>Stable. Stateless, thus thread-safe; so are the functions it makes.
+ */
+public final class Ambient {
+  /** Colder and hotter than any air at the ground or in a vehicle [K]. */
+  private static final Range TEMPERATURES = new Range(180, 400);
+
+  private Ambient() {}
+
+  /**
+   * A temperature that never changes.
+   *
+   * @param temperature the temperature [K]
+   * @return the function, defined at all times
+   * @throws InvalidInputException if the temperature is not within 180 K to 400 K
+   */
+  public static TimeFunction constant(double temperature) {
+    return TimeFunction.constant(checked("ambient temperature", temperature));
+  }
+
+  /**
+   * Readings an hour apart, linear between them.
+   *
+   * @param firstTime time of the first reading [s]
+   * @param temperatures the readings [K]; at least two; copied
+   * @return the function; before the first and after the last reading it throws {@link
+   *     InvalidInputException}
+   * @throws InvalidInputException if there are fewer than two readings, the time is not finite or a
+   *     reading is not within 180 K to 400 K
+   */
+  public static TimeFunction hourly(double firstTime, double[] temperatures) {
+    Checks.finite("time of the first hourly reading", firstTime, "s");
+    double[] times = new double[temperatures.length];
+    for (int hour = 0; hour < times.length; hour++) {
+      times[hour] = firstTime + hour * Times.HOUR;
+    }
+    return series(times, temperatures);
+  }
+
+  /**
+   * Readings at any times, linear between them. Two readings at one time are a jump, and the later
+   * one holds from then on.
+   *
+   * @param times times of the readings, ascending [s]; copied
+   * @param temperatures the readings [K]; at least two; copied
+   * @return the function; before the first and after the last reading it throws {@link
+   *     InvalidInputException}
+   * @throws InvalidInputException if there are fewer than two readings, the columns differ in
+   *     length, the times do not ascend or a reading is not within 180 K to 400 K
+   */
+  public static TimeFunction series(double[] times, double[] temperatures) {
+    if (temperatures.length < 2) {
+      throw new InvalidInputException(
+          "ambient series", "needs at least two readings; for one use a constant");
+    }
+    for (int row = 0; row < temperatures.length; row++) {
+      checked("ambient temperature, reading " + (row + 1), temperatures[row]);
+    }
+    TimeFunction table = TimeFunction.table(times, temperatures);
+    return new CoveredFunction(table, new Range(times[0], times[times.length - 1]));
+  }
+
+  /** Narrow enough to tell kelvin from degrees Celsius or Fahrenheit. */
+  static double checked(String field, double temperature) {
+    return Checks.within(
+        field, temperature, TEMPERATURES, "K", "Temperatures are in kelvin: 20 °C is 293.15 K.");
+  }
+}

@@ -1,0 +1,73 @@
+package stenotherm.ambient;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.HeatFlow;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Radiation;
+import stenotherm.base.Source;
+
+/**
+ * The surface coefficients of the six faces of a parcel that stands upright.
+ *
+ * <p>Heat that leaves through the lid flows upward and is carried off well; heat that leaves
+ * through the floor flows downward and is not. When the surroundings are warmer than the parcel the
+ * two change places, so the coefficient of a face depends on the sign of the temperature
+ * difference.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param movement how the air moves along the faces
+ * @param emissivity emissivity of the faces, 0.01 to 1
+ * @param underside what the lowest face meets
+ */
+public record FaceFilms(AirMovement movement, double emissivity, Underside underside) {
+  /** Emissivity of board and paper. */
+  public static final double BOARD_EMISSIVITY = 0.92;
+
+  /** Where the emissivity of board comes from. */
+  public static final Source BOARD_EMISSIVITY_SOURCE =
+      Source.memory(
+          "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer",
+          "Table A.11, paper 0.92 to 0.97");
+
+  /**
+   * Checks the emissivity.
+   *
+   * @throws InvalidInputException if it is out of its range
+   */
+  public FaceFilms {
+    Radiation.emissivity(emissivity);
+  }
+
+  /**
+   * A carton in still air on a hard floor.
+   *
+   * @return still air by ISO 6946, board, resting
+   */
+  public static FaceFilms indoors() {
+    return new FaceFilms(AirMovement.STILL, BOARD_EMISSIVITY, Underside.Resting.onHardFloor());
+  }
+
+  /**
+   * Returns the coefficient between a face and the ambient temperature.
+   *
+   * @param face the face
+   * @param surfaceTemperature temperature of the face [K]
+   * @param ambientTemperature temperature of air and surroundings [K]; if equal to the surface's,
+   *     heat is taken to leave the parcel
+   * @return the coefficient [W/(m2 K)]
+   * @throws InvalidInputException if a temperature is not absolute
+   */
+  public double coefficient(Face face, double surfaceTemperature, double ambientTemperature) {
+    Checks.temperature("surface temperature", surfaceTemperature);
+    Checks.temperature("ambient temperature", ambientTemperature);
+    if (face == Face.Z_MIN && underside instanceof Underside.Resting resting) {
+      return 1 / resting.resistance();
+    }
+    HeatFlow outward = HeatFlow.outOf(face);
+    HeatFlow heatFlow = ambientTemperature > surfaceTemperature ? outward.reversed() : outward;
+    double mean = (surfaceTemperature + ambientTemperature) / 2;
+    return SurfaceFilm.of(movement, heatFlow, emissivity, mean).coefficient();
+  }
+}

@@ -1,0 +1,16 @@
+/**
+ * What surrounds a parcel: the temperature outside over time, and the coefficient with which each
+ * face exchanges heat with it.
+ *
+ * <p>Start with {@link stenotherm.ambient.DailyExtremes}, which turns daily lows and highs into a
+ * continuous temperature, {@link stenotherm.ambient.FaceFilms}, which gives the coefficient of each
+ * face, and {@link stenotherm.ambient.NaturalConvection}, which checks those coefficients against
+ * correlations.
+ *
+ * <p>Limits: air and surroundings have one temperature, the sun is not included, and a parcel
+ * stands upright. Times are seconds of the caller's own clock; nothing here knows a date.
+ */
+@NullMarked
+package stenotherm.ambient;
+
+import org.jspecify.annotations.NullMarked;
