@@ -67,7 +67,7 @@ class ArchitectureTest {
               Map.entry("air", List.of("base")),
               Map.entry("warmer", List.of("air")),
               Map.entry("ambient", List.of("air")),
-              Map.entry("animal", List.of("base")),
+              Map.entry("animal", List.of("material")),
               Map.entry("parcel", List.of("conduction", "warmer", "animal")),
               Map.entry("journey", List.of("ambient")),
               Map.entry("transit", List.of("parcel", "journey", "modal")),

@@ -1,7 +1,8 @@
 package stenotherm.base;
 
 /**
- * The three axes of a rectilinear body. In a parcel x runs along the length, y along the width and z upwards.
+ * The three axes of a rectilinear body. In a parcel x runs along the length, y along the width and
+ * z upwards.
  *
  * <p>Stable. Thread-safe.
  */

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Argument checks that return their argument, so that a record's constructor reads as its contract. NaN and infinities
- * are always bad values.
+ * Argument checks that return their argument, so that a record's constructor reads as its contract.
+ * NaN and infinities are always bad values.
  *
  * <p>Stable. Stateless, thus thread-safe.
  */
@@ -39,7 +39,8 @@ public final class Checks {
    */
   public static double positive(String field, double value, String unit) {
     if (!(value > 0) || Double.isInfinite(value)) {
-      throw new InvalidInputException(field, show(value, unit) + " must be a finite number above 0");
+      throw new InvalidInputException(
+          field, show(value, unit) + " must be a finite number above 0");
     }
     return value;
   }
@@ -72,8 +73,7 @@ public final class Checks {
    * @return the value
    * @throws InvalidInputException if the value is outside the range or NaN
    */
-  public static double within(
-      String field, double value, Range allowed, String unit, String hint) {
+  public static double within(String field, double value, Range allowed, String unit, String hint) {
     if (!(value >= allowed.low() && value <= allowed.high())) {
       throw new InvalidInputException(
           field,
@@ -137,7 +137,8 @@ public final class Checks {
   }
 
   /**
-   * Writes a value with its unit as messages show it: at most six significant digits, the point as decimal mark.
+   * Writes a value with its unit as messages show it: at most six significant digits, the point as
+   * decimal mark.
    *
    * @param value the value [unit]
    * @param unit the unit, empty for a pure number

@@ -1,22 +1,25 @@
 package stenotherm.base;
 
 /**
- * The one exception for a value that the library cannot accept. It names the field, the value with its unit, what is
- * allowed, and a hint where one helps.
+ * The one exception for a value that the library cannot accept. It names the field, the value with
+ * its unit, what is allowed, and a hint where one helps.
  *
  * <p>Stable. Immutable, thus thread-safe.
  */
 public final class InvalidInputException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;
 
+  /** Name of the input at fault. */
   private final String field;
+
+  /** What is wrong with it. */
   private final String problem;
 
   /**
    * Creates the exception.
    *
-   * @param field the name of the input at fault, in the words of the public API, for example {@code "fill
-   *     conductivity"}
+   * @param field the name of the input at fault, in the words of the public API, for example {@code
+   *     "fill conductivity"}
    * @param problem what is wrong with it and what is allowed, as a clause that follows "field: "
    */
   public InvalidInputException(String field, String problem) {

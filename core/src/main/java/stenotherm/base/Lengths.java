@@ -1,8 +1,8 @@
 package stenotherm.base;
 
 /**
- * Converts lengths between metres and the units people use. Inch and foot are exact (international yard and pound
- * agreement, 1959).
+ * Converts lengths between metres and the units people use. Inch and foot are exact (international
+ * yard and pound agreement, 1959).
  *
  * <p>Stable. Stateless, thus thread-safe.
  */

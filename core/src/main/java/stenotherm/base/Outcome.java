@@ -1,8 +1,8 @@
 package stenotherm.base;
 
 /**
- * How a run ended. A result that carries {@link Stopped} or {@link Failed} is partial: it holds everything up to the
- * last good state.
+ * How a run ended. A result that carries {@link Stopped} or {@link Failed} is partial: it holds
+ * everything up to the last good state.
  *
  * <p>Stable. Values, thus thread-safe.
  */

@@ -1,8 +1,8 @@
 package stenotherm.base;
 
 /**
- * Watches a run and may stop it. Called on the thread that runs the computation, after each accepted step or each
- * finished part of a study.
+ * Watches a run and may stop it. Called on the thread that runs the computation, after each
+ * accepted step or each finished part of a study.
  *
  * <p>Stable.
  */
@@ -22,7 +22,8 @@ public interface ProgressListener {
   /**
    * Reports progress.
    *
-   * @param done how much is done, in the unit of {@code total}: simulated seconds for a solver, runs for a study
+   * @param done how much is done, in the unit of {@code total}: simulated seconds for a solver,
+   *     runs for a study
    * @param total how much there is to do
    * @return whether to go on
    */

@@ -6,26 +6,40 @@ package stenotherm.base;
  * <p>Stable. A value, thus thread-safe.
  *
  * @param mean mean value [unit of the quantity]
- * @param amplitude amplitude [unit of the quantity]
- * @param period period [s], above 0
- * @param phase phase at time zero [rad]
+ * @param wave what is added to it
  */
-public record Sinusoid(double mean, double amplitude, double period, double phase)
-    implements TimeFunction {
+public record Sinusoid(double mean, Wave wave) implements TimeFunction {
   /**
-   * Checks the numbers.
+   * A wave around zero.
    *
-   * @throws InvalidInputException if a number is not finite or the period is not above 0
+   * @param amplitude amplitude [unit of the quantity]
+   * @param period period [s], above 0
+   * @param phase phase at time zero [rad]
+   */
+  public record Wave(double amplitude, double period, double phase) {
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidInputException if a number is not finite or the period is not above 0
+     */
+    public Wave {
+      Checks.finite("sinusoid amplitude", amplitude, "");
+      Checks.positive("sinusoid period", period, "s");
+      Checks.finite("sinusoid phase", phase, "rad");
+    }
+  }
+
+  /**
+   * Checks the mean.
+   *
+   * @throws InvalidInputException if it is not finite
    */
   public Sinusoid {
     Checks.finite("sinusoid mean", mean, "");
-    Checks.finite("sinusoid amplitude", amplitude, "");
-    Checks.positive("sinusoid period", period, "s");
-    Checks.finite("sinusoid phase", phase, "rad");
   }
 
   @Override
   public double at(double time) {
-    return mean + amplitude * Math.sin(2 * Math.PI * time / period + phase);
+    return mean + wave.amplitude() * Math.sin(2 * Math.PI * time / wave.period() + wave.phase());
   }
 }

@@ -103,6 +103,12 @@ final class TableFunction implements TimeFunction {
 
   @Override
   public String toString() {
-    return "table of " + times.length + " rows, " + times[0] + " s to " + times[times.length - 1] + " s";
+    return "table of "
+        + times.length
+        + " rows, "
+        + times[0]
+        + " s to "
+        + times[times.length - 1]
+        + " s";
   }
 }

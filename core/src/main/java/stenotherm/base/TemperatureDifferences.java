@@ -1,8 +1,8 @@
 package stenotherm.base;
 
 /**
- * Converts temperature differences between kelvin and degrees Fahrenheit. A difference in degrees Celsius is the same
- * number in kelvin.
+ * Converts temperature differences between kelvin and degrees Fahrenheit. A difference in degrees
+ * Celsius is the same number in kelvin.
  *
  * <p>Stable. Stateless, thus thread-safe.
  */

@@ -1,13 +1,17 @@
 package stenotherm.base;
 
 /**
- * Converts temperatures, points on a scale, between kelvin and the scales people use. For differences see {@link
- * TemperatureDifferences}: 10 °F of difference is 5.6 K, while 10 °F on the scale is 260.9 K.
+ * Converts temperatures, points on a scale, between kelvin and the scales people use. For
+ * differences see {@link TemperatureDifferences}: 10 °F of difference is 5.6 K, while 10 °F on the
+ * scale is 260.9 K.
  *
  * <p>Stable. Stateless, thus thread-safe.
  */
 public final class Temperatures {
-  /** The Celsius scale's zero [K], exact by definition (SI Brochure, 9th edition, 2019, section 2.3.1). */
+  /**
+   * The Celsius scale's zero [K], exact by definition (SI Brochure, 9th edition, 2019, section
+   * 2.3.1).
+   */
   public static final double CELSIUS_ZERO = 273.15;
 
   private Temperatures() {}

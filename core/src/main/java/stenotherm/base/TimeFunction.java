@@ -3,8 +3,9 @@ package stenotherm.base;
 import java.util.Arrays;
 
 /**
- * A quantity that varies in time, piecewise smooth. Between {@linkplain #breakpoints breakpoints} it is smooth; at a
- * breakpoint it may have a kink or a jump, and the value after the jump holds from then on.
+ * A quantity that varies in time, piecewise smooth. Between {@linkplain #breakpoints breakpoints}
+ * it is smooth; at a breakpoint it may have a kink or a jump, and the value after the jump holds
+ * from then on.
  *
  * <p>Stable. Implementations must be immutable and thread-safe; those of this library are.
  */
@@ -48,7 +49,8 @@ public interface TimeFunction {
   }
 
   /**
-   * Returns the mean over an interval: Simpson's rule on 64 parts between breakpoints, exact for tables.
+   * Returns the mean over an interval: Simpson's rule on 64 parts between breakpoints, exact for
+   * tables.
    *
    * @param from start of the interval [s]
    * @param to end of the interval [s], above {@code from}
@@ -90,26 +92,16 @@ public interface TimeFunction {
   }
 
   /**
-   * A table, linear between its rows and constant outside them. Two rows at one time are a jump, and the later row
-   * holds from then on.
+   * A table, linear between its rows and constant outside them. Two rows at one time are a jump,
+   * and the later row holds from then on.
    *
    * @param times times in ascending order [s]; each at most twice
    * @param values value of each row [unit of the quantity]
    * @return the function
-   * @throws InvalidInputException if the table is empty, its columns differ in length, a time stands more than twice
-   *     or out of order, or a number is not finite
+   * @throws InvalidInputException if the table is empty, its columns differ in length, a time
+   *     stands more than twice or out of order, or a number is not finite
    */
   static TimeFunction table(double[] times, double[] values) {
     return new TableFunction(times, values);
-  }
-
-  /**
-   * A sinusoid: mean + amplitude sin(2 pi t / period + phase).
-   *
-   * @param wave its four numbers
-   * @return the function
-   */
-  static TimeFunction sinusoid(Sinusoid wave) {
-    return wave;
   }
 }

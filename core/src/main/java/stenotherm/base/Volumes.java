@@ -6,7 +6,10 @@ package stenotherm.base;
  * <p>Stable. Stateless, thus thread-safe.
  */
 public final class Volumes {
-  /** One US fluid ounce [m3]: 1/128 of a gallon of 231 cubic inches, exact (NIST Handbook 44, Appendix C; memory). */
+  /**
+   * One US fluid ounce [m3]: 1/128 of a gallon of 231 cubic inches, exact (NIST Handbook 44,
+   * Appendix C; memory).
+   */
   public static final double US_FLUID_OUNCE = 29.5735295625e-6;
 
   private Volumes() {}

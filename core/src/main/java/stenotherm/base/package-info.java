@@ -1,12 +1,15 @@
 /**
- * What every other package stands on: argument checks with one exception, citations, faces of a box, functions of
- * time, outcomes of a run, progress, and converters between SI and the units people use.
+ * What every other package stands on: argument checks with one exception, citations, faces of a
+ * box, functions of time, outcomes of a run, progress, and converters between SI and the units
+ * people use.
  *
  * <p>Start with {@link stenotherm.base.TimeFunction}, {@link stenotherm.base.Source} and {@link
- * stenotherm.base.Checks}. All quantities are SI doubles (K, m, kg, s, W, Pa, mol); the converter classes ({@link
- * stenotherm.base.Temperatures} and its siblings) are for the edge of a program only.
+ * stenotherm.base.Checks}. All quantities are SI doubles (K, m, kg, s, W, Pa, mol); the converter
+ * classes ({@link stenotherm.base.Temperatures} and its siblings) are for the edge of a program
+ * only.
  *
- * <p>Limits: there are no quantity objects; a unit is part of a name or of the Javadoc, never of a type.
+ * <p>Limits: there are no quantity objects; a unit is part of a name or of the Javadoc, never of a
+ * type.
  */
 @NullMarked
 package stenotherm.base;

@@ -3,8 +3,8 @@ package stenotherm.conduction;
 import java.util.Arrays;
 
 /**
- * The values of all ports at one instant, in the order of {@link HeatNetwork#boundaryPorts()} and {@link
- * HeatNetwork#sourcePorts()}. Mutable scratch of the solvers.
+ * The values of all ports at one instant, in the order of {@link HeatNetwork#boundaryPorts()} and
+ * {@link HeatNetwork#sourcePorts()}. Mutable scratch of the solvers.
  */
 final class Conditions {
   /** Surface coefficients [W/(m2 K)]; meaningful for films only. */

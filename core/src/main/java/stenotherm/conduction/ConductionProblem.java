@@ -254,7 +254,8 @@ public final class ConductionProblem {
      * Makes the problem.
      *
      * @return the problem
-     * @throws InvalidInputException if the parts do not fit, see {@link HeatNetwork.Builder#build()}
+     * @throws InvalidInputException if the parts do not fit, see {@link
+     *     HeatNetwork.Builder#build()}
      */
     public ConductionProblem build() {
       return new ConductionProblem(this);

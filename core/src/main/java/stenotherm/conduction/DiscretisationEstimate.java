@@ -5,14 +5,15 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * An estimate of the error that a grid leaves, from the same quantity on three grids (Roache 1994, J. Fluids Eng.
- * 116:405; from memory). The observed order is trusted between 0.5 and 2; the safety factor is 1.25.
+ * An estimate of the error that a grid leaves, from the same quantity on three grids (Roache 1994,
+ * J. Fluids Eng. 116:405; from memory). The observed order is trusted between 0.5 and 2; the safety
+ * factor is 1.25.
  *
  * <p>Stable. A value, thus thread-safe.
  *
  * @param fine value on the finest grid
- * @param order observed order of convergence, limited to the trusted range; NaN if the three values do not approach a
- *     limit
+ * @param order observed order of convergence, limited to the trusted range; NaN if the three values
+ *     do not approach a limit
  * @param error estimated error of {@code fine}, never negative [unit of the quantity]
  */
 public record DiscretisationEstimate(double fine, double order, double error) {
@@ -51,8 +52,7 @@ public record DiscretisationEstimate(double fine, double order, double error) {
       return new DiscretisationEstimate(values[2], Double.NaN, error);
     }
     double observed = Math.log(quotient) / Math.log(ratio);
-    double order =
-        Math.max(TRUSTED_ORDER.low(), Math.min(TRUSTED_ORDER.high(), observed));
+    double order = Math.max(TRUSTED_ORDER.low(), Math.min(TRUSTED_ORDER.high(), observed));
     double error = SAFETY * Math.abs(fineStep) / (Math.pow(ratio, order) - 1);
     return new DiscretisationEstimate(values[2], order, error);
   }

@@ -1,6 +1,9 @@
 package stenotherm.conduction;
 
-/** What drives a network in time: fills in the conditions at an instant, after or just before a jump at it. */
+/**
+ * What drives a network in time: fills in the conditions at an instant, after or just before a jump
+ * at it.
+ */
 interface Forcing {
   /** Conditions at a time; at a jump those after it. */
   void at(double time, Conditions into);

@@ -47,8 +47,7 @@ public final class FullEngine implements HeatEngine {
     }
     this.atStart = new Conditions(network);
     this.atEnd = new Conditions(network);
-    this.integrator =
-        new TimeIntegrator(operator, new Linear(), settings, 0, initial.clone());
+    this.integrator = new TimeIntegrator(operator, new Linear(), settings, 0, initial.clone());
   }
 
   /** Inputs linear over the current interval. */
@@ -73,8 +72,7 @@ public final class FullEngine implements HeatEngine {
 
   @Override
   public List<Port> inputs() {
-    return Stream.<Port>concat(
-            network.boundaryPorts().stream(), network.sourcePorts().stream())
+    return Stream.<Port>concat(network.boundaryPorts().stream(), network.sourcePorts().stream())
         .toList();
   }
 
@@ -108,7 +106,8 @@ public final class FullEngine implements HeatEngine {
 
   private static void requireLength(String field, double[] values, int length) {
     if (values.length != length) {
-      throw new InvalidInputException(field, values.length + " values given, " + length + " needed");
+      throw new InvalidInputException(
+          field, values.length + " values given, " + length + " needed");
     }
   }
 
@@ -167,7 +166,6 @@ public final class FullEngine implements HeatEngine {
 
   @Override
   public TransientSolution.Work work() {
-    return new TransientSolution.Work(
-        integrator.steps, integrator.rejected, integrator.iterations);
+    return new TransientSolution.Work(integrator.steps, integrator.rejected, integrator.iterations);
   }
 }

@@ -3,14 +3,15 @@ package stenotherm.conduction;
 import java.util.List;
 
 /**
- * A body that is stepped in time through its ports, for programs that couple other physics to it. Between two calls the
- * caller reads outputs, decides on inputs, and advances by an interval in which inputs vary linearly.
+ * A body that is stepped in time through its ports, for programs that couple other physics to it.
+ * Between two calls the caller reads outputs, decides on inputs, and advances by an interval in
+ * which inputs vary linearly.
  *
  * <p>Input order: the values of {@link HeatNetwork#boundaryPorts()} followed by those of {@link
  * HeatNetwork#sourcePorts()}. Output order: that of the probes the engine was made with.
  *
- * <p>Experimental: a reduced engine will implement the same interface. Not thread-safe: one engine belongs to one
- * thread.
+ * <p>Experimental: a reduced engine will implement the same interface. Not thread-safe: one engine
+ * belongs to one thread.
  */
 public interface HeatEngine {
   /**
@@ -37,20 +38,22 @@ public interface HeatEngine {
   /**
    * Sets the surface coefficients that hold from now on.
    *
-   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no films
-   * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is negative or not finite
+   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
+   *     films
+   * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is
+   *     negative or not finite
    */
   void useCoefficients(double[] coefficients);
 
   /**
-   * Advances by an interval in which every input varies linearly. Values that differ from those at the end of the last
-   * interval are a jump.
+   * Advances by an interval in which every input varies linearly. Values that differ from those at
+   * the end of the last interval are a jump.
    *
    * @param duration length of the interval [s], above 0
    * @param inputsAtStart inputs at its start [K, W/m2 or W, see {@link Port#unit()}]
    * @param inputsAtEnd inputs at its end
-   * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is not finite, or the
-   *     duration is not above 0
+   * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is not
+   *     finite, or the duration is not above 0
    * @throws IllegalStateException if the engine failed before or fails now; its message says why
    */
   void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd);

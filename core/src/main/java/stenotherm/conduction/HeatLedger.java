@@ -1,20 +1,21 @@
 package stenotherm.conduction;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Collections;
 
 /**
- * Where the heat of a transient went. Each term is integrated from its own flux by the scheme's own quadrature; what is
- * stored comes from the temperatures alone; so the residual is a check, not a definition.
+ * Where the heat of a transient went. Each term is integrated from its own flux by the scheme's own
+ * quadrature; what is stored comes from the temperatures alone; so the residual is a check, not a
+ * definition.
  *
  * <p>Stable. A value, thus thread-safe.
  *
  * @param boundaries heat into the body through each boundary, by name [J]
  * @param sources heat given by each source, by name [J]
  * @param stored rise of the heat content, from the temperatures at the start and the end [J]
- * @param scale what the residual is judged by [J]: the sum of all heat moved, step by step in magnitude, plus what
- *     warms the whole body by 1 mK
+ * @param scale what the residual is judged by [J]: the sum of all heat moved, step by step in
+ *     magnitude, plus what warms the whole body by 1 mK
  */
 public record HeatLedger(
     Map<String, Double> boundaries, Map<String, Double> sources, double stored, double scale) {

@@ -20,11 +20,11 @@ import stenotherm.grid.RectilinearGrid;
 import stenotherm.material.Material;
 
 /**
- * A body as a network of heat capacities and conductances with named ports: C dT/dt = -G T + heat from the ports. The
- * one seam between geometry and solvers.
+ * A body as a network of heat capacities and conductances with named ports: C dT/dt = -G T + heat
+ * from the ports. The one seam between geometry and solvers.
  *
- * <p>The conductance between two neighbouring cells is A / (d1/(2 k1) + R + d2/(2 k2)): the series mean of two half
- * cells and the thin resistances between them.
+ * <p>The conductance between two neighbouring cells is A / (d1/(2 k1) + R + d2/(2 k2)): the series
+ * mean of two half cells and the thin resistances between them.
  *
  * <p>Stable. Immutable, thus thread-safe.
  */
@@ -146,7 +146,10 @@ public final class HeatNetwork {
     return found;
   }
 
-  /** Name of the environment or the domain's face beyond a solid cell's face; null if a solid cell lies there. */
+  /**
+   * Name of the environment or the domain's face beyond a solid cell's face; null if a solid cell
+   * lies there.
+   */
   private @Nullable String beyond(int cell, Face face) {
     int position = grid.position(face.axis(), cell);
     int last = grid.count(face.axis()) - 1;
@@ -167,12 +170,12 @@ public final class HeatNetwork {
     if (face.isMax()) {
       return coupling[face.axis().ordinal()][cell];
     }
-    return position == 0
-        ? 0
-        : coupling[face.axis().ordinal()][cell - grid.stride(face.axis())];
+    return position == 0 ? 0 : coupling[face.axis().ordinal()][cell - grid.stride(face.axis())];
   }
 
-  /** Tells whether a thin resistance lies on a face between two solid cells: the field jumps there. */
+  /**
+   * Tells whether a thin resistance lies on a face between two solid cells: the field jumps there.
+   */
   boolean resistedAcross(int cell, Face face) {
     int position = grid.position(face.axis(), cell);
     if (face.isMax()) {
@@ -195,7 +198,8 @@ public final class HeatNetwork {
             "source '" + name + "'", "has no cells left; later blocks override all of it");
       }
       double volume = Arrays.stream(cells).mapToDouble(grid::volume).sum();
-      double[] share = Arrays.stream(cells).mapToDouble(cell -> grid.volume(cell) / volume).toArray();
+      double[] share =
+          Arrays.stream(cells).mapToDouble(cell -> grid.volume(cell) / volume).toArray();
       found.add(new SourceBlock(new Port.SourcePort(name, volume), cells, share));
     }
     return found;
@@ -270,8 +274,8 @@ public final class HeatNetwork {
   }
 
   /**
-   * Returns the ports of the boundaries: the faces in the order of {@link Face}, then the environments in the order in
-   * which they were named.
+   * Returns the ports of the boundaries: the faces in the order of {@link Face}, then the
+   * environments in the order in which they were named.
    *
    * @return the ports
    */
@@ -308,7 +312,9 @@ public final class HeatNetwork {
     return capacity[cell];
   }
 
-  /** Conductance between each cell and its next neighbour along an axis [W/K]; not to be changed. */
+  /**
+   * Conductance between each cell and its next neighbour along an axis [W/K]; not to be changed.
+   */
   double[] coupling(Axis axis) {
     return coupling[axis.ordinal()];
   }
@@ -355,9 +361,7 @@ public final class HeatNetwork {
             + sources.stream().map(source -> source.port().name()).toList());
   }
 
-  /**
-   * Builds a network. Not thread-safe.
-   */
+  /** Builds a network. Not thread-safe. */
   public static final class Builder {
     private final Layout layout;
     private final MeshControl mesh;
@@ -429,7 +433,10 @@ public final class HeatNetwork {
       return this;
     }
 
-    /** Axes along which nothing varies: all blocks span the domain and both ends are adiabatic. One cell is exact. */
+    /**
+     * Axes along which nothing varies: all blocks span the domain and both ends are adiabatic. One
+     * cell is exact.
+     */
     private Set<Axis> uniformAxes() {
       Set<Axis> uniform = EnumSet.noneOf(Axis.class);
       for (Axis axis : Axis.values()) {
@@ -452,14 +459,15 @@ public final class HeatNetwork {
      * Makes the network.
      *
      * @return the network
-     * @throws InvalidInputException if an environment has no boundary kind, a boundary touches no solid cell, a
-     *     source has no cells, or the grid would be too large
+     * @throws InvalidInputException if an environment has no boundary kind, a boundary touches no
+     *     solid cell, a source has no cells, or the grid would be too large
      */
     public HeatNetwork build() {
       for (Block block : layout.blocks()) {
         if (block instanceof Block.Environment && !environments.containsKey(block.name())) {
           throw new InvalidInputException(
-              "environment '" + block.name() + "'", "has no boundary; say how heat passes its surface");
+              "environment '" + block.name() + "'",
+              "has no boundary; say how heat passes its surface");
         }
       }
       return new HeatNetwork(this);

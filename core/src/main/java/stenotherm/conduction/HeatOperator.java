@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The network under given conditions: conductances to the boundaries, heat from the ports, heat flows. Vectors are
- * padded as in {@link StructuredSystem}.
+ * The network under given conditions: conductances to the boundaries, heat from the ports, heat
+ * flows. Vectors are padded as in {@link StructuredSystem}.
  */
 final class HeatOperator {
   final HeatNetwork network;
@@ -117,7 +117,10 @@ final class HeatOperator {
     }
   }
 
-  /** Net heat into each cell, -G T + ports [W]; needs the factor for an infinite stage or none at all. */
+  /**
+   * Net heat into each cell, -G T + ports [W]; needs the factor for an infinite stage or none at
+   * all.
+   */
   void netHeat(double[] temperature, Conditions conditions, double[] result) {
     factor(Double.POSITIVE_INFINITY);
     system.multiply(temperature, result);

@@ -9,7 +9,8 @@ import stenotherm.base.Range;
  * <p>Stable. A value, thus thread-safe.
  *
  * @param scheme time scheme
- * @param stepTolerance largest estimated local error of a step, at any cell [K]; not used with a fixed step
+ * @param stepTolerance largest estimated local error of a step, at any cell [K]; not used with a
+ *     fixed step
  * @param largestStep largest step [s]; the step itself where {@code fixed}
  * @param fixed true for equal steps of {@code largestStep}, shortened to end on outputs and jumps
  */
@@ -18,9 +19,10 @@ public record IntegratorSettings(
   /** Time schemes. */
   public enum Scheme {
     /**
-     * Trapezoidal rule and second-order backward difference: second order, L-stable, one matrix for both stages. Bank
-     * et al. (1985), IEEE Trans. Electron Devices 32:1992; error estimate of Hosea and Shampine (1996), Appl. Numer.
-     * Math. 20:21. Both from memory; order and stability are tested.
+     * Trapezoidal rule and second-order backward difference: second order, L-stable, one matrix for
+     * both stages. Bank et al. (1985), IEEE Trans. Electron Devices 32:1992; error estimate of
+     * Hosea and Shampine (1996), Appl. Numer. Math. 20:21. Both from memory; order and stability
+     * are tested.
      */
     TR_BDF2,
     /** Implicit Euler: first order, L-stable, obeys the maximum principle. Fixed steps only. */
@@ -35,12 +37,16 @@ public record IntegratorSettings(
   /**
    * Checks the settings.
    *
-   * @throws stenotherm.base.InvalidInputException if a number is out of range, or backward Euler is not given a fixed
-   *     step
+   * @throws stenotherm.base.InvalidInputException if a number is out of range, or backward Euler is
+   *     not given a fixed step
    */
   public IntegratorSettings {
     Checks.within(
-        "step tolerance", stepTolerance, TOLERANCE, "K", "0.005 K is usual; the error of a run is larger.");
+        "step tolerance",
+        stepTolerance,
+        TOLERANCE,
+        "K",
+        "0.005 K is usual; the error of a run is larger.");
     if (!(largestStep > 0)) {
       throw new stenotherm.base.InvalidInputException(
           "largest step", Checks.show(largestStep, "s") + " must be above 0");
@@ -61,8 +67,7 @@ public record IntegratorSettings(
    * @return the settings
    */
   public static IntegratorSettings adaptive(double stepTolerance) {
-    return new IntegratorSettings(
-        Scheme.TR_BDF2, stepTolerance, Double.POSITIVE_INFINITY, false);
+    return new IntegratorSettings(Scheme.TR_BDF2, stepTolerance, Double.POSITIVE_INFINITY, false);
   }
 
   /**

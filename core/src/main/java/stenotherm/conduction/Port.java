@@ -7,7 +7,8 @@ package stenotherm.conduction;
  */
 public sealed interface Port {
   /**
-   * Returns the name: a face's label or an environment's name for a boundary, a block's name for a source.
+   * Returns the name: a face's label or an environment's name for a boundary, a block's name for a
+   * source.
    *
    * @return the name
    */

@@ -43,7 +43,8 @@ public sealed interface Probe {
   }
 
   /**
-   * The highest temperature of the continuous field in the closed block, surfaces and corners included.
+   * The highest temperature of the continuous field in the closed block, surfaces and corners
+   * included.
    *
    * @param name name of the output
    * @param block name of the block
@@ -60,7 +61,8 @@ public sealed interface Probe {
   }
 
   /**
-   * The lowest temperature of the continuous field in the closed block, surfaces and corners included.
+   * The lowest temperature of the continuous field in the closed block, surfaces and corners
+   * included.
    *
    * @param name name of the output
    * @param block name of the block

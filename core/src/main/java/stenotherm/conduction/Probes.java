@@ -18,7 +18,8 @@ final class Probes {
   /**
    * Looks up every name and point.
    *
-   * @throws InvalidInputException if a name occurs twice, or a block, boundary or point does not exist
+   * @throws InvalidInputException if a name occurs twice, or a block, boundary or point does not
+   *     exist
    */
   Probes(HeatOperator operator, List<Probe> probes) {
     this.operator = operator;
@@ -85,8 +86,7 @@ final class Probes {
 
   /** Reads all outputs; the operator must hold the coefficients of the conditions. */
   void read(double[] padded, Conditions conditions, double[] values) {
-    TemperatureField field =
-        needsField ? new TemperatureField(operator, padded, conditions) : null;
+    TemperatureField field = needsField ? new TemperatureField(operator, padded, conditions) : null;
     operator.heatFlows(padded, conditions, flows);
     for (int index = 0; index < values.length; index++) {
       Probe probe = probes.get(index);

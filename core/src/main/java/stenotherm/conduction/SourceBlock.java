@@ -5,7 +5,8 @@ package stenotherm.conduction;
  *
  * @param port the source's port
  * @param cell indices of the cells
- * @param share part of the block's power that each cell gets, its volume over the block's; sums to 1
+ * @param share part of the block's power that each cell gets, its volume over the block's; sums to
+ *     1
  */
 @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
 record SourceBlock(Port.SourcePort port, int[] cell, double[] share) {}

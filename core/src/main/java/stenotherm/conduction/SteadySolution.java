@@ -15,7 +15,8 @@ public final class SteadySolution {
   private final Map<String, Double> powers;
   private final int iterations;
 
-  SteadySolution(HeatOperator operator, double[] temperature, Conditions conditions, int iterations) {
+  SteadySolution(
+      HeatOperator operator, double[] temperature, Conditions conditions, int iterations) {
     this.field = new TemperatureField(operator, temperature, conditions);
     this.iterations = iterations;
     HeatNetwork network = operator.network;

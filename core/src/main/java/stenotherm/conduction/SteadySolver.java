@@ -47,7 +47,8 @@ public final class SteadySolver {
           "boundaries",
           "no film and no held surface fixes the temperature level; a steady state needs at least one");
     }
-    // solving for the difference to a reference keeps the digits that a large absolute level would take
+    // solving for the difference to a reference keeps the digits that a large absolute level would
+    // take
     double reference = reference(operator.network, conditions);
     Conditions shifted = new Conditions(operator.network);
     shifted.copyFrom(conditions);
@@ -63,7 +64,10 @@ public final class SteadySolver {
   }
 
   private static double reference(HeatNetwork network, Conditions conditions) {
-    return Arrays.stream(indices(network)).mapToDouble(p -> conditions.boundary[p]).average().orElse(0);
+    return Arrays.stream(indices(network))
+        .mapToDouble(p -> conditions.boundary[p])
+        .average()
+        .orElse(0);
   }
 
   private static void shift(HeatNetwork network, Conditions conditions, double by) {

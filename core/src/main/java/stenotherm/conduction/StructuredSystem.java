@@ -4,18 +4,23 @@ import stenotherm.base.Axis;
 import stenotherm.grid.RectilinearGrid;
 
 /**
- * A symmetric positive definite system on the seven-point stencil, A = D - (couplings to the six neighbours), solved
- * by conjugate gradients preconditioned with a modified incomplete Cholesky factor.
+ * A symmetric positive definite system on the seven-point stencil, A = D - (couplings to the six
+ * neighbours), solved by conjugate gradients preconditioned with a modified incomplete Cholesky
+ * factor.
  *
- * <p>Vectors are padded: the entry of cell c stands at c + {@link #pad}, with zeros before and after, so that the
- * neighbours of a cell at the grid's edge exist and carry nothing. The couplings are shared with the network and never
- * change; only the diagonal does.
+ * <p>Vectors are padded: the entry of cell c stands at c + {@link #pad}, with zeros before and
+ * after, so that the neighbours of a cell at the grid's edge exist and carry nothing. The couplings
+ * are shared with the network and never change; only the diagonal does.
  *
- * <p>Sources: Gustafsson (1978), A class of first order factorization methods, BIT 18:142 (modified incomplete
- * factor); Hestenes and Stiefel (1952), J. Res. NBS 49:409 (conjugate gradients). Both from memory.
+ * <p>Sources: Gustafsson (1978), A class of first order factorization methods, BIT 18:142 (modified
+ * incomplete factor); Hestenes and Stiefel (1952), J. Res. NBS 49:409 (conjugate gradients). Both
+ * from memory.
  */
 final class StructuredSystem {
-  /** Part of the fill-in that is moved to the diagonal; 1 would keep row sums exactly but may break down. */
+  /**
+   * Part of the fill-in that is moved to the diagonal; 1 would keep row sums exactly but may break
+   * down.
+   */
   private static final double MODIFICATION = 0.97;
 
   /** A pivot below this part of its diagonal is replaced by the diagonal. */
@@ -69,9 +74,11 @@ final class StructuredSystem {
   }
 
   /**
-   * Sets the diagonal to the couplings of each cell plus an addition, and factors the preconditioner.
+   * Sets the diagonal to the couplings of each cell plus an addition, and factors the
+   * preconditioner.
    *
-   * @param addition what each cell's row sums to: conductance to the boundaries and C / (a dt) [W/K], padded
+   * @param addition what each cell's row sums to: conductance to the boundaries and C / (a dt)
+   *     [W/K], padded
    */
   void factor(double[] addition) {
     reaction = 0;
@@ -158,7 +165,10 @@ final class StructuredSystem {
     return s0 + s1 + (s2 + s3);
   }
 
-  /** Tells whether a uniform rise meets any resistance; if not, the temperature level is undetermined. */
+  /**
+   * Tells whether a uniform rise meets any resistance; if not, the temperature level is
+   * undetermined.
+   */
   boolean isRegular() {
     return reaction > 0;
   }
@@ -166,10 +176,11 @@ final class StructuredSystem {
   /**
    * Solves A x = b, starting from the x given.
    *
-   * <p>An iteration is one product with A and one preconditioner sweep. It stops when the updated residual r has
-   * sqrt(r' M^-1 r) at most tolerance times sqrt(1' A 1): an estimate of the error in the energy norm, as if it were a
-   * uniform error of that many kelvin. A last uniform correction makes the sum of the residual vanish, so that the
-   * heat balance of the whole body closes to round-off.
+   * <p>An iteration is one product with A and one preconditioner sweep. It stops when the updated
+   * residual r has sqrt(r' M^-1 r) at most tolerance times sqrt(1' A 1): an estimate of the error
+   * in the energy norm, as if it were a uniform error of that many kelvin. A last uniform
+   * correction makes the sum of the residual vanish, so that the heat balance of the whole body
+   * closes to round-off.
    *
    * @param b right-hand side [W], padded
    * @param x first guess in, solution out [K], padded
@@ -190,7 +201,8 @@ final class StructuredSystem {
     int iteration = 0;
     while (rho > target) {
       if (++iteration > MOST_ITERATIONS) {
-        throw new SolverFailure("conjugate gradients did not converge in " + MOST_ITERATIONS + " iterations");
+        throw new SolverFailure(
+            "conjugate gradients did not converge in " + MOST_ITERATIONS + " iterations");
       }
       multiply(direction, product);
       double alpha = rho / dot(direction, product);

@@ -8,17 +8,18 @@ import stenotherm.grid.Point;
 import stenotherm.grid.RectilinearGrid;
 
 /**
- * The continuous temperature field at one instant, reconstructed from cell temperatures and the conditions at the
- * boundaries.
+ * The continuous temperature field at one instant, reconstructed from cell temperatures and the
+ * conditions at the boundaries.
  *
- * <p>Each cell's centre temperature is carried to its six faces by the heat flow through each face, so that the flux is
- * continuous between materials and equals the film's at a surface. On an edge or at a vertex every cell around it
- * offers the value that its faces imply; cells that no thin resistance separates share the mean, weighted by
- * conductivity over volume. Between centre, faces, edges and vertices the field is trilinear. It reproduces every
- * field that is linear within each layer of a layered body exactly.
+ * <p>Each cell's centre temperature is carried to its six faces by the heat flow through each face,
+ * so that the flux is continuous between materials and equals the film's at a surface. On an edge
+ * or at a vertex every cell around it offers the value that its faces imply; cells that no thin
+ * resistance separates share the mean, weighted by conductivity over volume. Between centre, faces,
+ * edges and vertices the field is trilinear. It reproduces every field that is linear within each
+ * layer of a layered body exactly.
  *
- * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only slowly; see {@link
- * DiscretisationEstimate}.
+ * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only
+ * slowly; see {@link DiscretisationEstimate}.
  *
  * <p>Stable. Immutable, thus thread-safe.
  */
@@ -30,7 +31,9 @@ public final class TemperatureField {
   /** Temperature rise from a cell's centre to each of its six faces [K], at 6 cell + face. */
   private final double[] rise;
 
-  /** Cell temperatures without padding; the operator must hold the coefficients of the conditions. */
+  /**
+   * Cell temperatures without padding; the operator must hold the coefficients of the conditions.
+   */
   TemperatureField(HeatOperator operator, double[] padded, Conditions conditions) {
     this.network = operator.network;
     this.grid = network.grid();
@@ -66,8 +69,8 @@ public final class TemperatureField {
   }
 
   /**
-   * Returns the temperature at a point. On a surface it is the surface temperature; on a thin resistance, the mean of
-   * its two sides.
+   * Returns the temperature at a point. On a surface it is the surface temperature; on a thin
+   * resistance, the mean of its two sides.
    *
    * @param point the point
    * @return the temperature [K]
@@ -88,7 +91,8 @@ public final class TemperatureField {
       }
     }
     if (count == 0) {
-      throw new InvalidInputException("point", point + " lies inside an environment; nothing solid is there");
+      throw new InvalidInputException(
+          "point", point + " lies inside an environment; nothing solid is there");
     }
     return sum / count;
   }
@@ -129,7 +133,8 @@ public final class TemperatureField {
   }
 
   /**
-   * Temperature at one of a cell's 27 nodes, seen from inside the cell: sides are -1, 0 or 1 along each axis.
+   * Temperature at one of a cell's 27 nodes, seen from inside the cell: sides are -1, 0 or 1 along
+   * each axis.
    */
   private double node(int cell, int sideX, int sideY, int sideZ) {
     int[] side = {sideX, sideY, sideZ};
@@ -140,7 +145,10 @@ public final class TemperatureField {
     return clusterMean(cell, side);
   }
 
-  /** What a cell's own faces imply for a node: its centre plus the rises to the faces that meet there. */
+  /**
+   * What a cell's own faces imply for a node: its centre plus the rises to the faces that meet
+   * there.
+   */
   private double candidate(int cell, int[] side) {
     double value = temperature[cell];
     for (Axis axis : Axis.values()) {
@@ -153,8 +161,8 @@ public final class TemperatureField {
   }
 
   /**
-   * Mean over the cells around an edge or a vertex that can be reached from a cell through faces without a thin
-   * resistance. Cell n of the group lies across the axes whose bits are set in n.
+   * Mean over the cells around an edge or a vertex that can be reached from a cell through faces
+   * without a thin resistance. Cell n of the group lies across the axes whose bits are set in n.
    */
   private double clusterMean(int cell, int[] side) {
     int[] member = new int[8];
@@ -202,7 +210,8 @@ public final class TemperatureField {
    *
    * @param block name of the block
    * @return the mean [K]
-   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an environment
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
+   *     environment
    */
   public double mean(String block) {
     double sum = 0;
@@ -219,7 +228,8 @@ public final class TemperatureField {
    *
    * @param block name of the block
    * @return the pointwise maximum [K]
-   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an environment
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
+   *     environment
    */
   public double maximum(String block) {
     double largest = Double.NEGATIVE_INFINITY;
@@ -236,7 +246,8 @@ public final class TemperatureField {
    *
    * @param block name of the block
    * @return the pointwise minimum [K]
-   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an environment
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
+   *     environment
    */
   public double minimum(String block) {
     double smallest = Double.POSITIVE_INFINITY;
@@ -302,16 +313,13 @@ public final class TemperatureField {
       for (int column = 0; column < columns; column++) {
         int cell =
             position * grid.stride(normal) + row * grid.stride(up) + column * grid.stride(across);
-        values[column + columns * row] =
-            network.isSolid(cell) ? temperature[cell] : Double.NaN;
+        values[column + columns * row] = network.isSolid(cell) ? temperature[cell] : Double.NaN;
       }
     }
     return new Section(across, up, grid.lines(across), grid.lines(up), values);
   }
 
-  /**
-   * A plane cut through the cells. Immutable, thus thread-safe.
-   */
+  /** A plane cut through the cells. Immutable, thus thread-safe. */
   public static final class Section {
     private final Axis across;
     private final Axis up;
@@ -319,8 +327,7 @@ public final class TemperatureField {
     private final double[] upLines;
     private final double[] values;
 
-    private Section(
-        Axis across, Axis up, double[] acrossLines, double[] upLines, double[] values) {
+    private Section(Axis across, Axis up, double[] acrossLines, double[] upLines, double[] values) {
       this.across = across;
       this.up = up;
       this.acrossLines = acrossLines;

@@ -5,22 +5,22 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
- * A resistance without thickness between blocks: a cup's wall, tape, a contact, a spacer. It takes no cells. Where
- * several lie on the same face they add up, as layers in series do.
+ * A resistance without thickness between blocks: a cup's wall, tape, a contact, a spacer. It takes
+ * no cells. Where several lie on the same face they add up, as layers in series do.
  *
  * <p>Stable. A value, thus thread-safe.
  *
  * @param inside names of the blocks on the one side
- * @param outside names of the blocks on the other side; empty for every block, environment and domain face that
- *     is not {@code inside}
+ * @param outside names of the blocks on the other side; empty for every block, environment and
+ *     domain face that is not {@code inside}
  * @param resistance resistance of unit area [m2 K/W], 0 or above
  */
 public record ThinResistance(Set<String> inside, Set<String> outside, double resistance) {
   /**
    * Checks the resistance.
    *
-   * @throws InvalidInputException if {@code inside} is empty, a name is on both sides, or the resistance is negative
-   *     or not finite
+   * @throws InvalidInputException if {@code inside} is empty, a name is on both sides, or the
+   *     resistance is negative or not finite
    */
   public ThinResistance {
     inside = Set.copyOf(inside);
@@ -59,7 +59,10 @@ public record ThinResistance(Set<String> inside, Set<String> outside, double res
     return new ThinResistance(inside, Set.of(), resistance);
   }
 
-  /** Tells whether the resistance lies between two neighbours; the name of a domain's face stands for what is beyond. */
+  /**
+   * Tells whether the resistance lies between two neighbours; the name of a domain's face stands
+   * for what is beyond.
+   */
   boolean separates(String one, String other) {
     return isPair(one, other) || isPair(other, one);
   }

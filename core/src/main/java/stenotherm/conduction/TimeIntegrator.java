@@ -3,20 +3,23 @@ package stenotherm.conduction;
 import stenotherm.base.ProgressListener;
 
 /**
- * Steps C dT/dt = -G T + b(t) from one instant to the next. Within one call the forcing must be smooth; the caller ends
- * calls on kinks and jumps.
+ * Steps C dT/dt = -G T + b(t) from one instant to the next. Within one call the forcing must be
+ * smooth; the caller ends calls on kinks and jumps.
  *
- * <p>TR-BDF2 as a diagonally implicit Runge-Kutta method with stages at t, t + gamma dt and t + dt, gamma = 2 - sqrt 2,
- * weights w, w, d and d = gamma / 2, w = sqrt 2 / 4. Both implicit stages share the matrix C / (d dt) + G. The heat of
- * each port over a step is dt (w q1 + w q2 + d q3), the same quadrature that moves the temperatures, so that the
- * ledger closes to the round-off of the linear solver.
+ * <p>TR-BDF2 as a diagonally implicit Runge-Kutta method with stages at t, t + gamma dt and t + dt,
+ * gamma = 2 - sqrt 2, weights w, w, d and d = gamma / 2, w = sqrt 2 / 4. Both implicit stages share
+ * the matrix C / (d dt) + G. The heat of each port over a step is dt (w q1 + w q2 + d q3), the same
+ * quadrature that moves the temperatures, so that the ledger closes to the round-off of the linear
+ * solver.
  */
 final class TimeIntegrator {
   private static final double GAMMA = 2 - Math.sqrt(2);
   private static final double D = GAMMA / 2;
   private static final double W = Math.sqrt(2) / 4;
 
-  /** Weights of the local error: those of the scheme less those of the embedded third-order formula. */
+  /**
+   * Weights of the local error: those of the scheme less those of the embedded third-order formula.
+   */
   private static final double E1 = W - (1 - W) / 3;
 
   private static final double E2 = W - (3 * W + 1) / 3;
@@ -120,7 +123,8 @@ final class TimeIntegrator {
   /**
    * Steps to a time, on which the last step ends exactly.
    *
-   * @return false if the listener or an interrupt stopped it; {@link #time} then tells how far it came
+   * @return false if the listener or an interrupt stopped it; {@link #time} then tells how far it
+   *     came
    * @throws SolverFailure if it cannot go on
    */
   boolean advance(double until, ProgressListener listener, double total) {
@@ -140,7 +144,8 @@ final class TimeIntegrator {
         return false;
       }
       if (steps + rejected > MOST_STEPS) {
-        throw new SolverFailure("more than " + MOST_STEPS + " steps; the step tolerance is too tight");
+        throw new SolverFailure(
+            "more than " + MOST_STEPS + " steps; the step tolerance is too tight");
       }
     }
     return true;
@@ -151,7 +156,9 @@ final class TimeIntegrator {
     return Math.min(step, settings.largestStep());
   }
 
-  /** A first step from the fastest rate of change: where nothing moves it may be the whole interval. */
+  /**
+   * A first step from the fastest rate of change: where nothing moves it may be the whole interval.
+   */
   private double firstStep(double remaining) {
     prepareHeatNow();
     double fastest = 0;
@@ -203,12 +210,12 @@ final class TimeIntegrator {
       iterations += system.solve(rightHandSide, atMiddle, solverTolerance);
       operator.heatFlows(atMiddle, middle, flowMiddle);
 
-      // heat from the stage's own equation: it smooths, where -G T would amplify, the solver's error
+      // heat from the stage's own equation: it smooths, where -G T would amplify, the solver's
+      // error
       for (int i = start; i < end; i++) {
         double capacity = operator.capacity[i];
         heatMiddle[i] = capacity / stage * (atMiddle[i] - temperature[i]) - heatNow[i];
-        rightHandSide[i] =
-            capacity / stage * temperature[i] + W / D * (heatNow[i] + heatMiddle[i]);
+        rightHandSide[i] = capacity / stage * temperature[i] + W / D * (heatNow[i] + heatMiddle[i]);
       }
       if (operator.coefficients(later)) {
         operator.factor(stage);
@@ -234,7 +241,8 @@ final class TimeIntegrator {
       }
       rejected++;
       if (rejected + steps > MOST_STEPS || step < 1e-12 * Math.max(1, Math.abs(time))) {
-        throw new SolverFailure("the step shrank to " + step + " s without meeting the step tolerance");
+        throw new SolverFailure(
+            "the step shrank to " + step + " s without meeting the step tolerance");
       }
       step *= Math.max(LARGEST_CUT, Math.min(0.8, stepFactor(estimate)));
       last = false;
@@ -254,7 +262,10 @@ final class TimeIntegrator {
     }
   }
 
-  /** First guess of the end: the parabola through the last step and the middle stage, or the line through the stage. */
+  /**
+   * First guess of the end: the parabola through the last step and the middle stage, or the line
+   * through the stage.
+   */
   private void guessEnd(double step) {
     double forward = GAMMA * step;
     for (int i = start; i < end; i++) {
@@ -279,8 +290,8 @@ final class TimeIntegrator {
   }
 
   /**
-   * Largest local error over the cells [K]: the difference to the embedded formula, filtered by the implicit operator
-   * so that stiff components do not count (Hosea and Shampine 1996).
+   * Largest local error over the cells [K]: the difference to the embedded formula, filtered by the
+   * implicit operator so that stiff components do not count (Hosea and Shampine 1996).
    */
   private double localError() {
     for (int i = start; i < end; i++) {

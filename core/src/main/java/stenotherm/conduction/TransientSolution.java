@@ -6,7 +6,8 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 
 /**
- * The history of a transient. If it did not complete, it ends with the last stored time that was reached.
+ * The history of a transient. If it did not complete, it ends with the last stored time that was
+ * reached.
  *
  * <p>Stable. Immutable, thus thread-safe.
  */

@@ -9,8 +9,8 @@ import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 
 /**
- * Solves a conduction problem in time. Steps end on every stored time and on every kink and jump of what drives the
- * problem.
+ * Solves a conduction problem in time. Steps end on every stored time and on every kink and jump of
+ * what drives the problem.
  *
  * <p>Stable. Stateless, thus thread-safe.
  */
@@ -22,11 +22,12 @@ public final class TransientSolver {
    *
    * @param problem the problem, with an initial temperature
    * @param probes the outputs
-   * @param storedTimes when to store outputs [s], ascending, not negative; the last is the end of the run
+   * @param storedTimes when to store outputs [s], ascending, not negative; the last is the end of
+   *     the run
    * @param settings how to step
    * @return the history; partial if the outcome is not completed
-   * @throws InvalidInputException if the problem has no initial temperature, a probe does not exist, or the times do
-   *     not ascend
+   * @throws InvalidInputException if the problem has no initial temperature, a probe does not
+   *     exist, or the times do not ascend
    */
   public static TransientSolution solve(
       ConductionProblem problem,
@@ -41,12 +42,13 @@ public final class TransientSolver {
    *
    * @param problem the problem, with an initial temperature
    * @param probes the outputs
-   * @param storedTimes when to store outputs [s], ascending, not negative; the last is the end of the run
+   * @param storedTimes when to store outputs [s], ascending, not negative; the last is the end of
+   *     the run
    * @param settings how to step
    * @param listener told of each step, in simulated seconds; may stop the run
    * @return the history; partial if the outcome is not completed
-   * @throws InvalidInputException if the problem has no initial temperature, a probe does not exist, or the times do
-   *     not ascend
+   * @throws InvalidInputException if the problem has no initial temperature, a probe does not
+   *     exist, or the times do not ascend
    */
   public static TransientSolution solve(
       ConductionProblem problem,
@@ -55,7 +57,8 @@ public final class TransientSolver {
       IntegratorSettings settings,
       ProgressListener listener) {
     if (!problem.hasInitial()) {
-      throw new InvalidInputException("initial temperature", "is missing; a transient needs a start");
+      throw new InvalidInputException(
+          "initial temperature", "is missing; a transient needs a start");
     }
     checkTimes(storedTimes);
     return new Run(problem, probes, storedTimes, settings, listener).run();
@@ -134,7 +137,9 @@ public final class TransientSolver {
           if (!integrator.advance(stop, listener, end)) {
             outcome =
                 new Outcome.Stopped(
-                    Thread.currentThread().isInterrupted() ? "interrupted" : "stopped by the listener",
+                    Thread.currentThread().isInterrupted()
+                        ? "interrupted"
+                        : "stopped by the listener",
                     integrator.time);
             break;
           }
@@ -155,11 +160,13 @@ public final class TransientSolver {
           Arrays.copyOf(values, stored),
           new TemperatureField(operator, integrator.temperature(), conditions),
           Ledgers.of(operator, integrator, initial),
-          new TransientSolution.Work(
-              integrator.steps, integrator.rejected, integrator.iterations));
+          new TransientSolution.Work(integrator.steps, integrator.rejected, integrator.iterations));
     }
 
-    /** Stores outputs under the conditions after a jump, as a table's later row holds from its time on. */
+    /**
+     * Stores outputs under the conditions after a jump, as a table's later row holds from its time
+     * on.
+     */
     private void store(double time, double[] into) {
       forcing.at(time, conditions);
       operator.coefficients(conditions);

@@ -1,17 +1,19 @@
 /**
  * Heat conduction by finite volumes: rho c dT/dt = div(k grad T) + q on a rectilinear grid.
  *
- * <p>Start with {@link stenotherm.conduction.ConductionProblem} (blocks, boundaries that vary in time, sources), solved
- * by {@link stenotherm.conduction.SteadySolver} and {@link stenotherm.conduction.TransientSolver}. Beneath it lies
- * {@link stenotherm.conduction.HeatNetwork}, the one seam between geometry and solvers: heat capacities, conductances
- * and named ports. A program that couples other physics step by step uses {@link stenotherm.conduction.HeatEngine}.
+ * <p>Start with {@link stenotherm.conduction.ConductionProblem} (blocks, boundaries that vary in
+ * time, sources), solved by {@link stenotherm.conduction.SteadySolver} and {@link
+ * stenotherm.conduction.TransientSolver}. Beneath it lies {@link
+ * stenotherm.conduction.HeatNetwork}, the one seam between geometry and solvers: heat capacities,
+ * conductances and named ports. A program that couples other physics step by step uses {@link
+ * stenotherm.conduction.HeatEngine}.
  *
  * <p>Signs: a heat flow is positive into the body.
  *
  * <p>Index order of every cell array: i + nx (j + ny k), i fastest.
  *
- * <p>Limits: properties do not depend on temperature within a run; no phase change; second order in space where the
- * solution is smooth, less at corners of strong contrast (see {@link
+ * <p>Limits: properties do not depend on temperature within a run; no phase change; second order in
+ * space where the solution is smooth, less at corners of strong contrast (see {@link
  * stenotherm.conduction.DiscretisationEstimate}).
  */
 @NullMarked

@@ -3,9 +3,10 @@ package stenotherm.grid;
 import java.util.Arrays;
 
 /**
- * Places the grid lines of one axis: on every plane given, and between planes so that the cell width follows the
- * target h(x) = min(largest, h0 + s d(x)), with d the distance to the nearest graded plane and s the logarithm of the
- * growth ratio. In the stretched coordinate F(x) = integral of dx / h(x) lines are equidistant.
+ * Places the grid lines of one axis: on every plane given, and between planes so that the cell
+ * width follows the target h(x) = min(largest, h0 + s d(x)), with d the distance to the nearest
+ * graded plane and s the logarithm of the growth ratio. In the stretched coordinate F(x) = integral
+ * of dx / h(x) lines are equidistant.
  */
 final class AxisMesh {
   private static final double ROUND_OFF = 1e-9;
@@ -62,7 +63,10 @@ final class AxisMesh {
     return lines;
   }
 
-  /** Target width at each plane: first cell at graded ones, and never steeper than the slope between planes. */
+  /**
+   * Target width at each plane: first cell at graded ones, and never steeper than the slope between
+   * planes.
+   */
   private double[] targetAtPlanes() {
     // the width of the first cell is h0 (growth - 1) / s when the target is h0 at the plane itself
     double atGradedPlane = control.firstCell() * slope / (control.growth() - 1);
@@ -102,11 +106,13 @@ final class AxisMesh {
   }
 
   private Ramp ramp(int interval, double[] target) {
-    return new Ramp(
-        planes[interval], planes[interval + 1], target[interval], target[interval + 1]);
+    return new Ramp(planes[interval], planes[interval + 1], target[interval], target[interval + 1]);
   }
 
-  /** The target over one interval: up from the left plane, flat at the largest cell, down to the right plane. */
+  /**
+   * The target over one interval: up from the left plane, flat at the largest cell, down to the
+   * right plane.
+   */
   private final class Ramp {
     private final double left;
     private final double right;
@@ -144,7 +150,9 @@ final class AxisMesh {
       return rampLeft + flatLength() + rampRight;
     }
 
-    /** Coordinate at a fraction of the stretched length, 0 at the left plane, 1 at the right one. */
+    /**
+     * Coordinate at a fraction of the stretched length, 0 at the left plane, 1 at the right one.
+     */
     double position(double fraction) {
       if (fraction <= 0) {
         return left;

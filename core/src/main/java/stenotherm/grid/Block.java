@@ -43,8 +43,8 @@ public sealed interface Block {
   }
 
   /**
-   * A block without solid: every face between it and a solid cell is a boundary with the coefficient and the ambient
-   * temperature of this environment (a room, air around a bar).
+   * A block without solid: every face between it and a solid cell is a boundary with the
+   * coefficient and the ambient temperature of this environment (a room, air around a bar).
    *
    * @param name name, unique in a layout
    * @param box extent

@@ -91,8 +91,7 @@ public record Box(Point min, Point max) {
    * @return the centre
    */
   public Point centre() {
-    return new Point(
-        (min.x() + max.x()) / 2, (min.y() + max.y()) / 2, (min.z() + max.z()) / 2);
+    return new Point((min.x() + max.x()) / 2, (min.y() + max.y()) / 2, (min.z() + max.z()) / 2);
   }
 
   /**
@@ -133,8 +132,8 @@ public record Box(Point min, Point max) {
   }
 
   /**
-   * Returns the smallest of the three extents that two boxes share: by how much the one must move to be clear of the
-   * other.
+   * Returns the smallest of the three extents that two boxes share: by how much the one must move
+   * to be clear of the other.
    *
    * @param other the other box
    * @return the depth of the overlap [m]; negative or zero if the boxes do not overlap

@@ -10,7 +10,8 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
 
 /**
- * Blocks in a box. The first block fills the domain; each later block overrides what lies beneath it.
+ * Blocks in a box. The first block fills the domain; each later block overrides what lies beneath
+ * it.
  *
  * <p>Stable. A value, thus thread-safe.
  *
@@ -23,7 +24,8 @@ public record Layout(List<Block> blocks) {
   /**
    * Checks the blocks.
    *
-   * @throws InvalidInputException if there is no block, a name occurs twice, or a block sticks out of the domain
+   * @throws InvalidInputException if there is no block, a name occurs twice, or a block sticks out
+   *     of the domain
    */
   public Layout {
     blocks = stenotherm.base.Checks.notEmpty("blocks", blocks);
@@ -32,7 +34,8 @@ public record Layout(List<Block> blocks) {
     for (Block block : blocks) {
       if (!names.add(block.name())) {
         throw new InvalidInputException(
-            "block name", "'" + block.name() + "' occurs twice; every block needs a name of its own");
+            "block name",
+            "'" + block.name() + "' occurs twice; every block needs a name of its own");
       }
       for (Face face : Face.values()) {
         double excess = domain.box().excess(block.box(), face);

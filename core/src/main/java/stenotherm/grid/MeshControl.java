@@ -4,13 +4,14 @@ import stenotherm.base.Checks;
 import stenotherm.base.Range;
 
 /**
- * How fine a grid is: cells start at {@code firstCell} on both sides of every plane where materials differ strongly or
- * the body ends, and grow away from it up to {@code largestCell}.
+ * How fine a grid is: cells start at {@code firstCell} on both sides of every plane where materials
+ * differ strongly or the body ends, and grow away from it up to {@code largestCell}.
  *
  * <p>Stable. A value, thus thread-safe.
  *
  * @param largestCell largest cell width [m], above 0
- * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code largestCell}
+ * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code
+ *     largestCell}
  * @param growth largest ratio of the widths of neighbouring cells, 1.05 to 2
  */
 public record MeshControl(double largestCell, double firstCell, double growth) {
@@ -31,7 +32,8 @@ public record MeshControl(double largestCell, double firstCell, double growth) {
     if (firstCell > largestCell) {
       throw new stenotherm.base.InvalidInputException(
           "first cell",
-          Checks.show(firstCell, "m") + " must not be above the largest cell, "
+          Checks.show(firstCell, "m")
+              + " must not be above the largest cell, "
               + Checks.show(largestCell, "m"));
     }
   }

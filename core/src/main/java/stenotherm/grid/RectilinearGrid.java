@@ -38,7 +38,10 @@ public final class RectilinearGrid {
     if (cells > MOST_CELLS) {
       throw new InvalidInputException(
           "mesh",
-          cells + " cells are more than " + MOST_CELLS + "; make the largest or the first cell larger");
+          cells
+              + " cells are more than "
+              + MOST_CELLS
+              + "; make the largest or the first cell larger");
     }
     this.blockOfCell = paint(layout, lines);
   }
@@ -56,14 +59,15 @@ public final class RectilinearGrid {
   }
 
   /**
-   * Makes the grid of a layout that is uniform along some axes: a wall in one dimension, a corner in two.
+   * Makes the grid of a layout that is uniform along some axes: a wall in one dimension, a corner
+   * in two.
    *
    * @param layout the blocks
    * @param control how fine
    * @param oneCell axes that get a single cell; exact where nothing varies along them
    * @return the grid
-   * @throws InvalidInputException if a block ends inside the domain along such an axis, or there would be more than
-   *     50 million cells
+   * @throws InvalidInputException if a block ends inside the domain along such an axis, or there
+   *     would be more than 50 million cells
    */
   public static RectilinearGrid of(Layout layout, MeshControl control, Set<Axis> oneCell) {
     double[][] planes = new double[3][];
@@ -131,7 +135,10 @@ public final class RectilinearGrid {
     return lines[above] - coordinate < coordinate - lines[above - 1] ? above : above - 1;
   }
 
-  /** Tells for each plane of an axis whether materials differ strongly across it anywhere, or the body ends there. */
+  /**
+   * Tells for each plane of an axis whether materials differ strongly across it anywhere, or the
+   * body ends there.
+   */
   private static boolean[] strongPlanes(
       Layout layout, double[][] planes, int[] blockOfPart, Axis axis) {
     int[] count = {planes[0].length - 1, planes[1].length - 1, planes[2].length - 1};
@@ -301,7 +308,8 @@ public final class RectilinearGrid {
   }
 
   /**
-   * Finds the cells along an axis that hold a coordinate: one in general, two if it lies on a line between them.
+   * Finds the cells along an axis that hold a coordinate: one in general, two if it lies on a line
+   * between them.
    *
    * @param axis the axis
    * @param coordinate the coordinate [m]

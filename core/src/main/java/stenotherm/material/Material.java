@@ -1,6 +1,7 @@
 package stenotherm.material;
 
 import stenotherm.base.Checks;
+import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -12,8 +13,8 @@ import stenotherm.base.Source;
  *
  * @param name name, unique in a catalogue
  * @param conductivity thermal conductivity [W/(m K)], above 0
- * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)], holding {@code
- *     conductivity}; both ends equal if no spread is known
+ * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)], holding
+ *     {@code conductivity}; both ends equal if no spread is known
  * @param density density [kg/m3], above 0
  * @param specificHeat specific heat capacity [J/(kg K)], above 0
  * @param source where the values come from
@@ -28,8 +29,8 @@ public record Material(
   /**
    * Checks the properties.
    *
-   * @throws InvalidInputException if a property is not a finite number above 0, or the conductivity lies outside its
-   *     own range
+   * @throws InvalidInputException if a property is not a finite number above 0, or the conductivity
+   *     lies outside its own range
    */
   public Material {
     Checks.name("material name", name);
@@ -39,7 +40,9 @@ public record Material(
     if (!conductivityRange.contains(conductivity)) {
       throw new InvalidInputException(
           "conductivity of " + name,
-          Checks.show(conductivity, "W/(m K)") + " lies outside its own range " + conductivityRange);
+          Checks.show(conductivity, "W/(m K)")
+              + " lies outside its own range "
+              + conductivityRange);
     }
     Checks.positive("density of " + name, density, "kg/m3");
     Checks.positive("specific heat of " + name, specificHeat, "J/(kg K)");
@@ -55,8 +58,7 @@ public record Material(
    * @return the material
    * @throws InvalidInputException if a property is not a finite number above 0
    */
-  public static Material of(
-      String name, double conductivity, double density, double specificHeat) {
+  public static Material of(String name, double conductivity, double density, double specificHeat) {
     return new Material(
         name,
         conductivity,
@@ -74,6 +76,16 @@ public record Material(
    */
   public Material withConductivity(double other) {
     return new Material(name, other, new Range(other, other), density, specificHeat, source);
+  }
+
+  /**
+   * The same material at an end of its range of conductivity.
+   *
+   * @param end which end
+   * @return the changed material; its range is that value
+   */
+  public Material at(End end) {
+    return withConductivity(end.of(conductivityRange, conductivity));
   }
 
   /**

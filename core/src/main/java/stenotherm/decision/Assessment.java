@@ -1,0 +1,68 @@
+package stenotherm.decision;
+
+import java.util.List;
+import stenotherm.conduction.DiscretisationEstimate;
+import stenotherm.transit.TransitResult;
+
+/**
+ * A packing on a journey, judged over the range of what is uncertain.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ *
+ * @param nominal the run with everything nominal, held on after the planned opening
+ * @param coldEnd the run with every quantity at the end that is worse for the cold side
+ * @param hotEnd the run with every quantity at the end that is worse for the hot side
+ * @param plannedEnd the planned opening, since sealing [s]
+ * @param sensitivities what each quantity does on its own
+ * @param coldGrid error of the nominal coldest temperature that the grid leaves [K]
+ * @param hotGrid error of the nominal hottest temperature that the grid leaves [K]
+ * @param delay how late the parcel may be
+ * @param verdict the verdict
+ */
+public record Assessment(
+    TransitResult nominal,
+    TransitResult coldEnd,
+    TransitResult hotEnd,
+    double plannedEnd,
+    List<Sensitivity> sensitivities,
+    DiscretisationEstimate coldGrid,
+    DiscretisationEstimate hotGrid,
+    DelayMargin delay,
+    Verdict verdict) {
+  /** Copies the list. */
+  public Assessment {
+    sensitivities = List.copyOf(sensitivities);
+  }
+
+  /**
+   * Returns the nominal margin on a side until the planned opening.
+   *
+   * @param side the side
+   * @return the smallest margin over all cups
+   */
+  public Margin nominalMargin(Side side) {
+    return Margin.smallest(nominal, side, plannedEnd);
+  }
+
+  /**
+   * Returns the margin on a side at the end of the range that is worse for it, until the planned
+   * opening.
+   *
+   * @param side the side
+   * @return the smallest margin over all cups
+   */
+  public Margin worstMargin(Side side) {
+    return Margin.smallest(side == Side.COLD ? coldEnd : hotEnd, side, plannedEnd);
+  }
+
+  /**
+   * Returns the margin on a side at the end of the range that is better for it, until the planned
+   * opening.
+   *
+   * @param side the side
+   * @return the smallest margin over all cups
+   */
+  public Margin bestMargin(Side side) {
+    return Margin.smallest(side == Side.COLD ? hotEnd : coldEnd, side, plannedEnd);
+  }
+}

@@ -1,0 +1,226 @@
+package stenotherm.decision;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import stenotherm.animal.Exposure;
+import stenotherm.animal.Limit;
+import stenotherm.base.End;
+import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Times;
+import stenotherm.conduction.DiscretisationEstimate;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Cup;
+import stenotherm.parcel.Parcel;
+import stenotherm.transit.Factor;
+import stenotherm.transit.Transit;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
+import stenotherm.warmer.WarmerClass;
+
+/**
+ * Judges a packing on a journey.
+ *
+ * <p>First each uncertain quantity goes to both ends of its range on its own, on a grid twice as
+ * coarse; that tells which end is worse for the cold and which for the hot side. Then three runs on
+ * the full grid: nominal, all quantities at the ends worse for the cold side, all at those worse
+ * for the hot side. Quantities are taken as independent and their worst ends as coinciding, which
+ * is cautious. Two coarser nominal runs give the error that the grid leaves.
+ *
+ * <p>Experimental. Stateless, thus thread-safe.
+ */
+public final class Assessor {
+  private static final double COARSE = 2;
+  private static final double MEDIUM = Math.sqrt(2);
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ROOT);
+
+  private Assessor() {}
+
+  /**
+   * Judges a packing.
+   *
+   * @param parcel the packing
+   * @param journey the journey; the ambient of its last leg must cover the longest hold as well
+   * @param settings how finely, and how long a delay to follow
+   * @param listener told of finished runs; may stop
+   * @return the assessment
+   * @throws stenotherm.base.InvalidInputException if an ambient does not cover its time
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed; the message says why
+   */
+  public static Assessment assess(
+      Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
+    return new Work(parcel, journey, settings, listener).assess();
+  }
+
+  /** One assessment under way. */
+  private static final class Work {
+    private final Parcel parcel;
+    private final Journey held;
+    private final double plannedEnd;
+    private final AssessmentSettings settings;
+    private final ProgressListener listener;
+    private final List<Factor> factors = new ArrayList<>();
+    private int done;
+
+    Work(Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
+      this.parcel = parcel;
+      this.held = journey.held(settings.longestHold());
+      this.plannedEnd = journey.duration();
+      this.settings = settings;
+      this.listener = listener;
+      for (Factor factor : Factor.values()) {
+        if (factor != Factor.WARMER_STRENGTH || !parcel.warmers().isEmpty()) {
+          factors.add(factor);
+        }
+      }
+    }
+
+    private int total() {
+      return 2 * factors.size() + 5;
+    }
+
+    Assessment assess() {
+      TransitSettings coarse = settings.transit().meshScaled(COARSE);
+      TransitResult coarseNominal = run(Variation.NOMINAL, coarse);
+      List<Sensitivity> sensitivities = new ArrayList<>();
+      Variation coldWorst = Variation.NOMINAL;
+      Variation hotWorst = Variation.NOMINAL;
+      for (Factor factor : factors) {
+        Sensitivity sensitivity = sensitivity(factor, coarseNominal, coarse);
+        sensitivities.add(sensitivity);
+        coldWorst = coldWorst.with(factor, sensitivity.worse(Side.COLD));
+        hotWorst = hotWorst.with(factor, sensitivity.worse(Side.HOT));
+      }
+      TransitResult medium = run(Variation.NOMINAL, settings.transit().meshScaled(MEDIUM));
+      TransitResult nominal = run(Variation.NOMINAL, settings.transit());
+      TransitResult cold = run(coldWorst, settings.transit());
+      TransitResult hot = run(hotWorst, settings.transit());
+      List<TransitResult> grids = List.of(coarseNominal, medium, nominal);
+      return new Assessment(
+          nominal,
+          cold,
+          hot,
+          plannedEnd,
+          sensitivities,
+          estimate(grids, Side.COLD),
+          estimate(grids, Side.HOT),
+          delay(cold, hot),
+          verdict(nominal, cold, hot));
+    }
+
+    private TransitResult run(Variation variation, TransitSettings how) {
+      TransitResult result = Transit.run(parcel, held, variation, how);
+      if (result.outcome() instanceof Outcome.Failed failed) {
+        throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
+      }
+      done++;
+      if (!result.outcome().isCompleted()
+          || listener.progress(done, total()) == ProgressListener.Signal.STOP) {
+        throw new CancellationException("stopped");
+      }
+      return result;
+    }
+
+    private double margin(TransitResult result, Side side) {
+      return Margin.smallest(result, side, plannedEnd).kelvin();
+    }
+
+    private Sensitivity sensitivity(Factor factor, TransitResult nominal, TransitSettings coarse) {
+      TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), coarse);
+      TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), coarse);
+      return new Sensitivity(
+          factor,
+          margin(low, Side.COLD) - margin(nominal, Side.COLD),
+          margin(high, Side.COLD) - margin(nominal, Side.COLD),
+          margin(low, Side.HOT) - margin(nominal, Side.HOT),
+          margin(high, Side.HOT) - margin(nominal, Side.HOT));
+    }
+
+    private DiscretisationEstimate estimate(List<TransitResult> grids, Side side) {
+      double[] values =
+          grids.stream()
+              .mapToDouble(result -> Margin.smallest(result, side, plannedEnd).temperature())
+              .toArray();
+      return DiscretisationEstimate.of(values, MEDIUM);
+    }
+
+    private DelayMargin delay(TransitResult cold, TransitResult hot) {
+      double earliest = Math.min(firstBreach(cold), firstBreach(hot));
+      if (earliest < plannedEnd) {
+        return new DelayMargin.AlreadyOutside(plannedEnd - earliest);
+      }
+      if (Double.isInfinite(earliest)) {
+        return new DelayMargin.AtLeast(settings.longestHold());
+      }
+      return new DelayMargin.Until(earliest - plannedEnd);
+    }
+
+    private double firstBreach(TransitResult result) {
+      double earliest = Double.POSITIVE_INFINITY;
+      for (Cup cup : parcel.cups()) {
+        Exposure exposure = result.exposure(cup.name(), held.duration());
+        OptionalDouble breach = exposure.outside(Limit.ALARM).firstBreach();
+        if (breach.isPresent()) {
+          earliest = Math.min(earliest, breach.getAsDouble());
+        }
+      }
+      return earliest;
+    }
+
+    private Verdict verdict(TransitResult nominal, TransitResult cold, TransitResult hot) {
+      Margin coldMargin = Margin.smallest(cold, Side.COLD, plannedEnd);
+      Margin hotMargin = Margin.smallest(hot, Side.HOT, plannedEnd);
+      Margin tightest = coldMargin.kelvin() <= hotMargin.kelvin() ? coldMargin : hotMargin;
+      double nominalMargin = margin(nominal, tightest.side());
+      double best = margin(tightest.side() == Side.COLD ? hot : cold, tightest.side());
+      return new Verdict(
+          Level.of(tightest.kelvin()),
+          tightest,
+          nominalMargin,
+          best,
+          sentence(tightest, nominalMargin, best),
+          cautions());
+    }
+
+    private String sentence(Margin tightest, double nominal, double best) {
+      LocalDateTime clock = held.localClock(tightest.time());
+      String leg = held.legs().get(held.legAt(tightest.time())).name();
+      String left =
+          tightest.kelvin() < 0
+              ? String.format(Locale.ROOT, "%.1f K beyond the alarm band", -tightest.kelvin())
+              : String.format(Locale.ROOT, "%.1f K left", tightest.kelvin());
+      return String.format(
+          Locale.ROOT,
+          "%s is tightest: %s at %s (%.1f h after sealing), %s; nominal %.1f K, at best %.1f K.",
+          tightest.side().words(),
+          left,
+          CLOCK.format(clock),
+          Times.toHours(tightest.time()),
+          leg,
+          nominal,
+          best);
+    }
+
+    private List<String> cautions() {
+      Set<String> all = new LinkedHashSet<>();
+      if (!parcel.warmers().isEmpty()) {
+        all.add(WarmerClass.AIR_CAUTION);
+      }
+      for (Cup cup : parcel.cups()) {
+        all.addAll(cup.occupant().animal().cautions());
+      }
+      all.add(Verdict.DEFER);
+      return List.copyOf(all);
+    }
+  }
+}

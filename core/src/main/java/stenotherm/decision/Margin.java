@@ -1,0 +1,48 @@
+package stenotherm.decision;
+
+import stenotherm.animal.Exposure;
+import stenotherm.animal.Limit;
+import stenotherm.parcel.Cup;
+import stenotherm.transit.TransitResult;
+
+/**
+ * How far an animal stays from an end of its alarm band.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param side which end
+ * @param cup name of the cup
+ * @param kelvin distance at the tightest moment [K], negative if the end was passed
+ * @param temperature temperature of the animal's coldest or hottest part then [K]
+ * @param time the tightest moment, since sealing [s]
+ */
+public record Margin(Side side, String cup, double kelvin, double temperature, double time) {
+  /** The smallest margin over all cups on one side, up to a time. */
+  static Margin smallest(TransitResult result, Side side, double until) {
+    Margin smallest = null;
+    for (Cup cup : result.parcel().cups()) {
+      Exposure exposure = result.exposure(cup.name(), until);
+      Margin margin =
+          side == Side.COLD
+              ? new Margin(
+                  side,
+                  cup.name(),
+                  exposure.coldMargin(Limit.ALARM),
+                  exposure.coldest().temperature(),
+                  exposure.coldest().time())
+              : new Margin(
+                  side,
+                  cup.name(),
+                  exposure.hotMargin(Limit.ALARM),
+                  exposure.hottest().temperature(),
+                  exposure.hottest().time());
+      if (smallest == null || margin.kelvin() < smallest.kelvin()) {
+        smallest = margin;
+      }
+    }
+    if (smallest == null) {
+      throw new IllegalStateException("a parcel has at least one cup");
+    }
+    return smallest;
+  }
+}

@@ -1,0 +1,15 @@
+/**
+ * What to make of a transit: how much margin is left, when and on which side, over which range, and
+ * how long the parcel may be late.
+ *
+ * <p>Start with {@link stenotherm.decision.Assessor}, which makes an {@link
+ * stenotherm.decision.Assessment}; its {@link stenotherm.decision.Verdict} is a sentence.
+ *
+ * <p>Limits: a verdict is the outcome of a calculation on stated assumptions. It is never a
+ * permission: carrier rules, the IATA Live Animals Regulations, local law and a veterinarian come
+ * first.
+ */
+@NullMarked
+package stenotherm.decision;
+
+import org.jspecify.annotations.NullMarked;

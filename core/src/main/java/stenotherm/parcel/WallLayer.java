@@ -1,0 +1,29 @@
+package stenotherm.parcel;
+
+import stenotherm.base.Checks;
+import stenotherm.base.End;
+import stenotherm.material.Material;
+
+/**
+ * One layer of a wall.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param material what it is made of
+ * @param thickness thickness [m], above 0
+ */
+public record WallLayer(Material material, double thickness) {
+  /**
+   * Checks the thickness.
+   *
+   * @throws stenotherm.base.InvalidInputException if it is not above 0
+   */
+  public WallLayer {
+    Checks.positive("thickness of a layer of " + material.name(), thickness, "m");
+  }
+
+  /** The layer at an end of its range of conductivity. */
+  WallLayer at(End end) {
+    return new WallLayer(material.at(end), thickness);
+  }
+}

@@ -1,0 +1,270 @@
+package stenotherm.transit;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import stenotherm.animal.Exposure;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Outcome;
+import stenotherm.conduction.HeatLedger;
+import stenotherm.conduction.Probe;
+import stenotherm.conduction.TransientSolution;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Cup;
+import stenotherm.parcel.Parcel;
+
+/**
+ * The history of a parcel on a journey.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class TransitResult {
+  private final Parcel parcel;
+  private final Journey journey;
+  private final Variation variation;
+  private final Outcome outcome;
+  private final History history;
+
+  /** What a run recorded; one row of values for each time. */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  record History(
+      List<Probe> probes,
+      double[] times,
+      double[][] rows,
+      @Nullable Snapshot coldest,
+      @Nullable Snapshot hottest,
+      HeatLedger ledger,
+      TransientSolution.Work work,
+      int cells) {}
+
+  TransitResult(
+      Parcel parcel, Journey journey, Variation variation, Outcome outcome, History history) {
+    this.parcel = parcel;
+    this.journey = journey;
+    this.variation = variation;
+    this.outcome = outcome;
+    this.history = history;
+  }
+
+  static String meanOf(String name) {
+    return name + " mean";
+  }
+
+  static String coldestOf(String name) {
+    return name + " coldest";
+  }
+
+  static String hottestOf(String name) {
+    return name + " hottest";
+  }
+
+  static String surfaceOf(Face face) {
+    return face.label() + " surface";
+  }
+
+  static String heatThrough(Face face) {
+    return face.label() + " heat";
+  }
+
+  /**
+   * Returns the parcel.
+   *
+   * @return the parcel with nominal properties
+   */
+  public Parcel parcel() {
+    return parcel;
+  }
+
+  /**
+   * Returns the journey.
+   *
+   * @return the journey
+   */
+  public Journey journey() {
+    return journey;
+  }
+
+  /**
+   * Returns which quantities were at an end of their range.
+   *
+   * @return the variation
+   */
+  public Variation variation() {
+    return variation;
+  }
+
+  /**
+   * Tells how the run ended.
+   *
+   * @return the outcome
+   */
+  public Outcome outcome() {
+    return outcome;
+  }
+
+  /**
+   * Returns the stored times.
+   *
+   * @return a copy, since sealing, ascending [s]
+   */
+  public double[] times() {
+    return history.times.clone();
+  }
+
+  /**
+   * Returns the mean temperature of an animal, or of a warmer.
+   *
+   * @param name name of the cup or the warmer
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is neither of that name
+   */
+  public double[] mean(String name) {
+    return column(meanOf(name));
+  }
+
+  /**
+   * Returns the temperature of the coldest part of an animal.
+   *
+   * @param cup name of the cup
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] coldest(String cup) {
+    return column(coldestOf(cup));
+  }
+
+  /**
+   * Returns the temperature of the hottest part of an animal or a warmer.
+   *
+   * @param name name of the cup or the warmer
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is neither of that name
+   */
+  public double[] hottest(String name) {
+    return column(hottestOf(name));
+  }
+
+  /**
+   * Returns the mean surface temperature of an outer face.
+   *
+   * @param face the face
+   * @return a copy, one value for each stored time [K]
+   */
+  public double[] surface(Face face) {
+    return column(surfaceOf(face));
+  }
+
+  /**
+   * Returns the heat flow into the parcel through an outer face.
+   *
+   * @param face the face
+   * @return a copy, one value for each stored time [W]
+   */
+  public double[] heatFlow(Face face) {
+    return column(heatThrough(face));
+  }
+
+  private double[] column(String name) {
+    for (int index = 0; index < history.probes.size(); index++) {
+      if (history.probes.get(index).name().equals(name)) {
+        int at = index;
+        return Arrays.stream(history.rows).mapToDouble(row -> row[at]).toArray();
+      }
+    }
+    throw new InvalidInputException(
+        "output",
+        "there is no '"
+            + name
+            + "'; there are "
+            + history.probes.stream().map(Probe::name).toList());
+  }
+
+  /**
+   * Judges what an animal went through, up to a time.
+   *
+   * @param cup name of the cup
+   * @param until last time that counts [s]
+   * @return the exposure from sealing until then
+   * @throws InvalidInputException if there is no such cup, or fewer than two stored times
+   */
+  public Exposure exposure(String cup, double until) {
+    int count = 0;
+    while (count < history.times.length && history.times[count] <= until + 1e-6) {
+      count++;
+    }
+    return Exposure.of(
+        requireCup(cup).occupant().animal().tolerance(),
+        Arrays.copyOf(history.times, count),
+        Arrays.copyOf(coldest(cup), count),
+        Arrays.copyOf(hottest(cup), count));
+  }
+
+  private Cup requireCup(String name) {
+    for (Cup cup : parcel.cups()) {
+      if (cup.name().equals(name)) {
+        return cup;
+      }
+    }
+    throw new InvalidInputException(
+        "cup",
+        "there is no cup '"
+            + name
+            + "'; there are "
+            + parcel.cups().stream().map(Cup::name).toList());
+  }
+
+  /**
+   * Returns the field when the cold margin of an animal was smallest.
+   *
+   * @return the field at that stored time
+   * @throws IllegalStateException if the run failed before it stored anything
+   */
+  public Snapshot coldestMoment() {
+    return require(history.coldest);
+  }
+
+  /**
+   * Returns the field when the hot margin of an animal was smallest.
+   *
+   * @return the field at that stored time
+   * @throws IllegalStateException if the run failed before it stored anything
+   */
+  public Snapshot hottestMoment() {
+    return require(history.hottest);
+  }
+
+  private static Snapshot require(@Nullable Snapshot snapshot) {
+    if (snapshot == null) {
+      throw new IllegalStateException("the run stored nothing");
+    }
+    return snapshot;
+  }
+
+  /**
+   * Returns where the heat went.
+   *
+   * @return the ledger
+   */
+  public HeatLedger ledger() {
+    return history.ledger;
+  }
+
+  /**
+   * Returns what the run cost.
+   *
+   * @return steps and iterations
+   */
+  public TransientSolution.Work work() {
+    return history.work;
+  }
+
+  /**
+   * Returns the size of the grid.
+   *
+   * @return number of solid cells
+   */
+  public int cells() {
+    return history.cells;
+  }
+}
