@@ -1,0 +1,151 @@
+package stenotherm.text;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Range;
+
+/**
+ * Keys with their values. A mapping whose keys matter is read through {@link #withKeys}, which
+ * refuses every key that the reader does not understand before a value is looked at.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class MappingNode implements Node {
+  /** A value and where its key stands. */
+  record Entry(Position keyPosition, Node value) {}
+
+  private final Position position;
+  private final String path;
+  private final Map<String, Entry> entries;
+  private final @Nullable Keys keys;
+
+  MappingNode(Position position, String path, Map<String, Entry> entries) {
+    this(position, path, Collections.unmodifiableMap(new LinkedHashMap<>(entries)), null);
+  }
+
+  private MappingNode(
+      Position position, String path, Map<String, Entry> entries, @Nullable Keys keys) {
+    this.position = position;
+    this.path = path;
+    this.entries = entries;
+    this.keys = keys;
+  }
+
+  @Override
+  public Position position() {
+    return position;
+  }
+
+  @Override
+  public String path() {
+    return path;
+  }
+
+  @Override
+  public String kind() {
+    return "lines of 'key: value'";
+  }
+
+  @Override
+  public MappingNode asMapping() {
+    return this;
+  }
+
+  /**
+   * Refuses every key that is not among those given.
+   *
+   * @param allowed the keys that the reader understands
+   * @return this mapping, from which only those keys can be taken
+   * @throws TextFormatException if the mapping has another key; the first such key in the file is
+   *     reported
+   */
+  public MappingNode withKeys(Keys allowed) {
+    for (String key : entries.keySet()) {
+      String problem = allowed.problemWith(key);
+      if (!problem.isEmpty()) {
+        throw failAt(key, problem);
+      }
+    }
+    return new MappingNode(position, path, entries, allowed);
+  }
+
+  /**
+   * Returns the keys that the file gives.
+   *
+   * @return the keys in the file's order, unmodifiable
+   */
+  public Set<String> keys() {
+    return entries.keySet();
+  }
+
+  /**
+   * Returns the value of a key that must be given.
+   *
+   * @param key the key
+   * @return its value
+   * @throws TextFormatException if the file does not give it
+   * @throws IllegalArgumentException if the key is not among those stated with {@link #withKeys}
+   */
+  public Node require(String key) {
+    return optional(key)
+        .orElseThrow(
+            () ->
+                new TextFormatException(
+                    position, pathOf(path, key), "is missing and must be given"));
+  }
+
+  /**
+   * Returns the value of a key that may be left out.
+   *
+   * @param key the key
+   * @return its value, empty if the file does not give it
+   * @throws IllegalArgumentException if the key is not among those stated with {@link #withKeys}
+   */
+  public Optional<Node> optional(String key) {
+    if (keys != null && !keys.contains(key)) {
+      throw new IllegalArgumentException(
+          "'" + key + "' is not among the keys stated for this mapping");
+    }
+    return Optional.ofNullable(entries.get(key)).map(Entry::value);
+  }
+
+  /**
+   * Returns where a key stands. The place of its value is {@link Node#position} of the value.
+   *
+   * @param key a key that the file gives
+   * @return the place in the file
+   * @throws IllegalArgumentException if the file does not give it
+   */
+  public Position keyPosition(String key) {
+    Entry entry = entries.get(key);
+    if (entry == null) {
+      throw new IllegalArgumentException("the mapping has no key '" + key + "'");
+    }
+    return entry.keyPosition();
+  }
+
+  /**
+   * Makes the exception for a fault of a key, rather than of its value. The caller throws it.
+   *
+   * @param key a key that the file gives
+   * @param problem what is wrong and what is allowed, as a clause that follows the key path
+   * @return the exception
+   * @throws IllegalArgumentException if the file does not give the key
+   */
+  public TextFormatException failAt(String key, String problem) {
+    return new TextFormatException(keyPosition(key), pathOf(path, key), problem);
+  }
+
+  @Override
+  public Range temperatureRange() {
+    throw fail(Quantity.RANGE_FORM);
+  }
+
+  static String pathOf(String parent, String key) {
+    return parent.isEmpty() ? key : parent + "." + key;
+  }
+}

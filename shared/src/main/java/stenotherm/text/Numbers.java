@@ -1,0 +1,71 @@
+package stenotherm.text;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads numbers from raw text: decimal digits with a point, nothing else. Whatever depends on a
+ * language or on YAML's guesses (decimal commas, digit groups, octal, hexadecimal, sixty-based
+ * numbers) is refused with a hint.
+ */
+final class Numbers {
+  /**
+   * A number at the start of a text. The typographic minus is what word processors make of a
+   * hyphen.
+   */
+  static final Pattern NUMBER =
+      Pattern.compile("[+\\-−]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
+
+  private static final Pattern COMMA =
+      Pattern.compile("[+\\-−]?[0-9]+(?:,[0-9]+)+.*", Pattern.DOTALL);
+  private static final Pattern UNDERSCORE = Pattern.compile("[+\\-−]?[0-9]+_.*", Pattern.DOTALL);
+  private static final Pattern FRACTION =
+      Pattern.compile("(?:[0-9]+\\s+)?[0-9]+\\s*/\\s*[0-9]+.*", Pattern.DOTALL);
+  private static final Pattern NOT_FINITE =
+      Pattern.compile(
+          "[+\\-−]?\\.?(?:nan|inf|infinity|∞)\\b.*", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  private Numbers() {}
+
+  /** Reads a text that is a number and nothing else. */
+  static double read(ScalarNode node, String text) {
+    refuseForeignForms(node, text);
+    if (!NUMBER.matcher(text).matches()) {
+      throw node.fail(Messages.quote(text) + " is not a number, write digits as in 12 or 2.5");
+    }
+    return toDouble(node, text);
+  }
+
+  /** Reads a text that matches {@link #NUMBER}. */
+  static double toDouble(ScalarNode node, String number) {
+    double value = Double.parseDouble(number.replace('−', '-'));
+    if (!Double.isFinite(value)) {
+      throw node.fail(Messages.quote(number) + " is too large a number");
+    }
+    return value;
+  }
+
+  /** Complains about what looks like a number to a person but has a form that is not allowed. */
+  static void refuseForeignForms(ScalarNode node, String text) {
+    if (NOT_FINITE.matcher(text).matches()) {
+      throw node.fail(Messages.quote(text) + " is not a finite number");
+    }
+    if (COMMA.matcher(text).matches()) {
+      throw node.fail(
+          Messages.quote(text)
+              + " has a comma, write a point as the decimal mark (2.5) and do not group digits"
+              + " (1000)");
+    }
+    if (UNDERSCORE.matcher(text).matches()) {
+      throw node.fail(Messages.quote(text) + " has an underscore, do not group digits (1000)");
+    }
+    if (FRACTION.matcher(text).matches()) {
+      throw node.fail(Messages.quote(text) + " is a fraction, write a decimal number as in 0.5");
+    }
+  }
+
+  /** Finds the number that a text starts with. */
+  static Matcher leading(String text) {
+    return NUMBER.matcher(text);
+  }
+}

@@ -1,0 +1,307 @@
+package stenotherm.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stenotherm.base.Lengths;
+import stenotherm.base.Masses;
+import stenotherm.base.Range;
+import stenotherm.base.TemperatureDifferences;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.base.Volumes;
+
+/**
+ * A quantity as files write it: a number and one of the quantity's units. The units of a kind are
+ * written down once, here, and messages list them from here.
+ */
+enum Quantity {
+  TEMPERATURE(
+      "a temperature",
+      "20 °C or 68 °F",
+      unit("°C", Temperatures::fromCelsius, "C", "degC", "Celsius"),
+      unit("°F", Temperatures::fromFahrenheit, "F", "degF", "Fahrenheit"),
+      unit("K", kelvin -> kelvin)),
+  TEMPERATURE_DIFFERENCE(
+      "a temperature difference",
+      "5 K or 9 F°",
+      unit("K", kelvin -> kelvin),
+      unit("C°", kelvin -> kelvin),
+      unit("F°", TemperatureDifferences::fromFahrenheit)),
+  LENGTH(
+      "a length",
+      "30 cm or 12 in",
+      unit("mm", Lengths::fromMillimetres),
+      unit("cm", centimetres -> Lengths.fromMillimetres(centimetres * 10)),
+      unit("m", metres -> metres, "metre", "metres", "meter", "meters"),
+      unit("in", Lengths::fromInches, "\"", "inch", "inches"),
+      unit("ft", Lengths::fromFeet, "foot", "feet")),
+  MASS(
+      "a mass",
+      "12 g or 0.5 oz",
+      unit("g", Masses::fromGrams),
+      unit("kg", kilograms -> kilograms),
+      unit("oz", Masses::fromOunces),
+      unit("lb", Masses::fromPounds, "lbs")),
+  VOLUME(
+      "a volume",
+      "250 mL or 8 fl oz",
+      unit("mL", millilitres -> Volumes.fromLitres(millilitres / 1000), "ml", "cm3"),
+      unit("L", Volumes::fromLitres, "l"),
+      unit("fl oz", Volumes::fromFluidOunces),
+      unit("m3", cubicMetres -> cubicMetres)),
+  DURATION(
+      "a duration",
+      "90 min or 1 h 30 min",
+      unit("h", Times::fromHours, "hr", "hour", "hours"),
+      unit("min", Times::fromMinutes, "minute", "minutes"),
+      unit("d", Times::fromDays, "day", "days"),
+      unit("s", seconds -> seconds, "sec", "second", "seconds")),
+  POWER(
+      "a power",
+      "0.8 W",
+      unit("W", watts -> watts, "watt", "watts"),
+      unit("mW", milliwatts -> milliwatts / 1000),
+      unit("kW", kilowatts -> kilowatts * 1000)),
+  SPEED(
+      "a speed",
+      "2 m/s or 5 mph",
+      unit("m/s", speed -> speed),
+      unit("km/h", speed -> speed * 1000 / Times.HOUR),
+      // A mile is 5280 feet.
+      unit("mph", speed -> Lengths.fromFeet(speed * 5280) / Times.HOUR)),
+  DENSITY(
+      "a density",
+      "20 kg/m3 or 1.25 lb/ft3",
+      unit("kg/m3", density -> density),
+      unit(
+          "lb/ft3",
+          density -> Masses.fromPounds(density) / (Lengths.FOOT * Lengths.FOOT * Lengths.FOOT))),
+  CONDUCTIVITY(
+      "a thermal conductivity",
+      "0.035 W/(m K)",
+      unit("W/(m K)", conductivity -> conductivity, "W/mK")),
+  THERMAL_RESISTANCE(
+      "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
+  PERCENTAGE("a percentage", "20 %", unit("%", percent -> percent / 100, "percent"));
+
+  /** How a range of temperatures is written. */
+  static final String RANGE_FORM = "must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]";
+
+  private static final Pattern TO = Pattern.compile("\\s+to\\s+");
+  private static final Pattern TIMES = Pattern.compile("\\s*[x×X]\\s*");
+
+  /** The words that follow a number up to the next number, for example in {@code 1 h 30 min}. */
+  private static final Pattern UNIT_BEFORE_NUMBER = Pattern.compile("[^0-9+\\-−.]*");
+
+  private record Unit(String name, DoubleUnaryOperator toSi, List<String> spellings) {}
+
+  private final String kind;
+  private final String example;
+  private final List<Unit> units;
+
+  Quantity(String kind, String example, Unit... units) {
+    this.kind = kind;
+    this.example = example;
+    this.units = List.of(units);
+  }
+
+  private static Unit unit(String name, DoubleUnaryOperator toSi, String... otherSpellings) {
+    List<String> spellings = new ArrayList<>();
+    spellings.add(normalised(name));
+    for (String spelling : otherSpellings) {
+      spellings.add(normalised(spelling));
+    }
+    return new Unit(name, toSi, List.copyOf(spellings));
+  }
+
+  /**
+   * Removes differences that carry no meaning: spaces, dots between units, look-alike signs, raised
+   * digits.
+   */
+  private static String normalised(String unit) {
+    return unit.replaceAll("[\\s·\u00a0]", "")
+        .replace('º', '°')
+        .replace('˚', '°')
+        .replace('″', '"')
+        .replace('”', '"')
+        .replace('²', '2')
+        .replace('³', '3');
+  }
+
+  /** Reads a single number with its unit. */
+  double read(ScalarNode node, String text) {
+    Term term = term(node, text);
+    return value(node, term, text);
+  }
+
+  /** Reads a sum from the large unit to the small one, {@code 1 h 30 min}. */
+  double readSum(ScalarNode node, String text) {
+    List<Term> terms = new ArrayList<>();
+    String rest = text;
+    do {
+      Matcher number = number(node, rest, text);
+      Matcher words = UNIT_BEFORE_NUMBER.matcher(rest).region(number.end(), rest.length());
+      terms.add(new Term(number.group(), words.lookingAt() ? words.group().strip() : ""));
+      rest = rest.substring(words.end());
+    } while (!rest.isEmpty());
+
+    double sum = 0;
+    double previousSize = Double.POSITIVE_INFINITY;
+    for (Term term : terms) {
+      if (terms.size() > 1 && !Character.isDigit(term.number().charAt(0))) {
+        throw node.fail(notOfThisKind(text));
+      }
+      Unit unit = unitOf(node, term, text);
+      double size = unit.toSi().applyAsDouble(1);
+      if (size >= previousSize) {
+        throw node.fail(
+            Messages.quote(text)
+                + " must go from the large unit to the small one, as in "
+                + example);
+      }
+      previousSize = size;
+      sum += unit.toSi().applyAsDouble(Numbers.toDouble(node, term.number()));
+    }
+    return requireFinite(node, sum, text);
+  }
+
+  /** Reads three numbers with one unit for all or one each. */
+  double[] readTriple(ScalarNode node, String text) {
+    String[] parts = TIMES.split(text, -1);
+    if (parts.length != 3) {
+      throw node.fail(
+          Messages.quote(text) + " is not three lengths, write for example 300 x 200 x 150 mm");
+    }
+    List<Term> terms = new ArrayList<>();
+    for (String part : parts) {
+      terms.add(term(node, part));
+    }
+    boolean oneForAll = terms.get(0).unit().isEmpty() && terms.get(1).unit().isEmpty();
+    double[] values = new double[3];
+    for (int i = 0; i < 3; i++) {
+      String unit = oneForAll ? terms.get(2).unit() : terms.get(i).unit();
+      if (unit.isEmpty()) {
+        throw node.fail(
+            Messages.quote(text)
+                + " needs one unit at the end or one for each length, write for example"
+                + " 300 x 200 x 150 mm");
+      }
+      values[i] = value(node, new Term(terms.get(i).number(), unit), text);
+    }
+    return values;
+  }
+
+  /** Reads two values around the word "to", the first with or without its own unit. */
+  Range readRange(ScalarNode node, String text) {
+    String[] parts = TO.split(text, -1);
+    if (parts.length != 2) {
+      throw node.fail(RANGE_FORM + ", not " + Messages.quote(text));
+    }
+    Term high = term(node, parts[1]);
+    Term low = term(node, parts[0]);
+    double highValue = value(node, high, text);
+    String lowUnit = low.unit().isEmpty() ? high.unit() : low.unit();
+    return orderedRange(node, value(node, new Term(low.number(), lowUnit), text), highValue);
+  }
+
+  static Range orderedRange(Node node, double low, double high) {
+    if (low > high) {
+      throw node.fail("the lower temperature must come first");
+    }
+    return new Range(low, high);
+  }
+
+  /** A number and the text after it, empty if there is none. */
+  private record Term(String number, String unit) {}
+
+  private Term term(ScalarNode node, String text) {
+    Matcher number = number(node, text, text);
+    return new Term(number.group(), text.substring(number.end()).strip());
+  }
+
+  private Matcher number(ScalarNode node, String text, String whole) {
+    Numbers.refuseForeignForms(node, text);
+    Matcher number = Numbers.leading(text);
+    if (!number.lookingAt()) {
+      throw node.fail(notOfThisKind(whole));
+    }
+    return number;
+  }
+
+  private double value(ScalarNode node, Term term, String whole) {
+    Unit unit = unitOf(node, term, whole);
+    return requireFinite(
+        node, unit.toSi().applyAsDouble(Numbers.toDouble(node, term.number())), whole);
+  }
+
+  /** A finite number may become infinite by its unit's factor. */
+  private static double requireFinite(ScalarNode node, double value, String whole) {
+    if (!Double.isFinite(value)) {
+      throw node.fail(Messages.quote(whole) + " is too large a number");
+    }
+    return value;
+  }
+
+  private Unit unitOf(ScalarNode node, Term term, String whole) {
+    if (term.unit().isEmpty()) {
+      throw node.fail(
+          Messages.quote(whole) + " has no unit, write for example " + withUnits(term.number()));
+    }
+    String wanted = normalised(term.unit());
+    for (Unit unit : units) {
+      if (unit.spellings().contains(wanted)) {
+        return unit;
+      }
+    }
+    if (!Character.isLetter(wanted.charAt(0)) && "°\"%".indexOf(wanted.charAt(0)) < 0) {
+      throw node.fail(notOfThisKind(whole));
+    }
+    List<String> names = units.stream().map(Unit::name).toList();
+    throw node.fail(
+        Messages.quote(whole)
+            + " is not "
+            + kind
+            + ", the unit must be one of "
+            + String.join(", ", names)
+            + closeUnit(wanted));
+  }
+
+  /** The user's own number with the first units of the kind, so that the answer can be copied. */
+  private String withUnits(String number) {
+    List<String> choices = new ArrayList<>();
+    for (Unit unit : units.subList(0, Math.min(2, units.size()))) {
+      choices.add(number + " " + unit.name());
+    }
+    return String.join(" or ", choices);
+  }
+
+  private String notOfThisKind(String text) {
+    return Messages.quote(text) + " is not " + kind + ", write for example " + example;
+  }
+
+  /** Unit names are too short for a general closeness; a wrong case is what people type. */
+  private Optional<Unit> unitInAnotherCase(String wanted) {
+    return units.stream()
+        .filter(
+            unit ->
+                unit.spellings().stream()
+                    .anyMatch(
+                        spelling ->
+                            spelling
+                                .toLowerCase(Locale.ROOT)
+                                .equals(wanted.toLowerCase(Locale.ROOT))))
+        .findFirst();
+  }
+
+  private String closeUnit(String wanted) {
+    List<String> spellings = units.stream().flatMap(unit -> unit.spellings().stream()).toList();
+    return unitInAnotherCase(wanted)
+        .map(unit -> ". Did you mean '" + unit.name() + "'?")
+        .orElse(wanted.length() < 4 ? "" : Messages.didYouMean(wanted, spellings));
+  }
+}

@@ -1,0 +1,350 @@
+package stenotherm.text;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stenotherm.base.Range;
+
+/**
+ * A single value of a document, kept as the raw text that the file gives. The methods read it as
+ * what the caller says it is and return SI values; none of them judges whether the value is
+ * sensible.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class ScalarNode implements Node {
+  private static final DateTimeFormatter DATE_TIME =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm[:ss]", Locale.ROOT)
+          .withResolverStyle(ResolverStyle.STRICT);
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm[:ss]", Locale.ROOT)
+          .withResolverStyle(ResolverStyle.STRICT);
+  private static final Pattern OFFSET =
+      Pattern.compile(
+          "(?:UTC\\s*([+\\-−])([0-9]{1,2})(?::?([0-9]{2}))?|([+\\-−])([0-9]{2}):([0-9]{2}))");
+  private static final Map<String, Boolean> YES_NO =
+      Map.of("yes", true, "no", false, "true", true, "false", false);
+
+  private final Position position;
+  private final String path;
+  private final String raw;
+
+  ScalarNode(Position position, String path, String raw) {
+    this.position = position;
+    this.path = path;
+    this.raw = raw;
+  }
+
+  @Override
+  public Position position() {
+    return position;
+  }
+
+  @Override
+  public String path() {
+    return path;
+  }
+
+  @Override
+  public String kind() {
+    return "a single value";
+  }
+
+  @Override
+  public ScalarNode asScalar() {
+    return this;
+  }
+
+  /**
+   * Reads a text.
+   *
+   * @return the text without blanks at its ends
+   * @throws TextFormatException if it is blank
+   */
+  public String text() {
+    String text = raw.strip();
+    if (text.isEmpty()) {
+      throw fail("must not be empty");
+    }
+    return text;
+  }
+
+  /**
+   * Reads a name that stands for something.
+   *
+   * @param <T> what the names stand for
+   * @param choices the names and what they stand for, listed in messages in the map's order
+   * @return what the name stands for
+   * @throws TextFormatException if the text is none of the names
+   */
+  public <T> T choice(Map<String, T> choices) {
+    T chosen = choices.get(text());
+    if (chosen == null) {
+      throw fail(
+          "unknown name "
+              + Messages.quote(raw)
+              + Messages.allowed(", allowed are ", choices.keySet())
+              + Messages.didYouMean(text(), choices.keySet()));
+    }
+    return chosen;
+  }
+
+  /**
+   * Reads a number without a unit.
+   *
+   * @return the number, finite
+   * @throws TextFormatException if the text is not a decimal number
+   */
+  public double number() {
+    return Numbers.read(this, text());
+  }
+
+  /**
+   * Reads a whole number.
+   *
+   * @return the number
+   * @throws TextFormatException if the text is not a whole number or too large for an {@code int}
+   */
+  public int integer() {
+    double value = number();
+    if (!text().matches("[+\\-−]?[0-9]+")) {
+      throw fail(Messages.quote(raw) + " is not a whole number");
+    }
+    if (value != (int) value) {
+      throw fail(Messages.quote(raw) + " is too large a number");
+    }
+    return (int) value;
+  }
+
+  /**
+   * Reads {@code yes} or {@code no} ({@code true} and {@code false}, which JSON needs, mean the
+   * same).
+   *
+   * @return true for yes
+   * @throws TextFormatException if the text is something else
+   */
+  public boolean yesOrNo() {
+    Boolean value = YES_NO.get(text());
+    if (value == null) {
+      throw fail(Messages.quote(raw) + " is neither yes nor no");
+    }
+    return value;
+  }
+
+  /**
+   * Reads a temperature, for example {@code 28 °F}, {@code -2.5 °C}, {@code 20 degC} or {@code
+   * 293.15 K}.
+   *
+   * @return the temperature [K]
+   * @throws TextFormatException if the text is not a number with a unit of temperature
+   */
+  public double temperature() {
+    return Quantity.TEMPERATURE.read(this, text());
+  }
+
+  @Override
+  public Range temperatureRange() {
+    return Quantity.TEMPERATURE.readRange(this, text());
+  }
+
+  /**
+   * Reads a temperature difference, for example {@code 5 K}, {@code 5 C°} or {@code 9 F°}. A
+   * difference is not a point on a scale, so {@code °C} and {@code °F} are refused.
+   *
+   * @return the difference [K]
+   * @throws TextFormatException if the text is not a number with a unit of temperature difference
+   */
+  public double temperatureDifference() {
+    return Quantity.TEMPERATURE_DIFFERENCE.read(this, text());
+  }
+
+  /**
+   * Reads a length, for example {@code 19 mm}, {@code 0.75 in} or {@code 12"}.
+   *
+   * @return the length [m]
+   * @throws TextFormatException if the text is not a number with a unit of length
+   */
+  public double length() {
+    return Quantity.LENGTH.read(this, text());
+  }
+
+  /**
+   * Reads three lengths, for example {@code 300 x 200 x 150 mm} or {@code 1 ft x 8 in x 6 in}.
+   *
+   * @return the lengths in the file's order
+   * @throws TextFormatException if the text is not three lengths above zero with one unit for all
+   *     or one each
+   */
+  public Size size() {
+    double[] lengths = Quantity.LENGTH.readTriple(this, text());
+    return locate(() -> new Size(lengths[0], lengths[1], lengths[2]));
+  }
+
+  /**
+   * Reads a mass, for example {@code 12 g} or {@code 0.5 oz}.
+   *
+   * @return the mass [kg]
+   * @throws TextFormatException if the text is not a number with a unit of mass
+   */
+  public double mass() {
+    return Quantity.MASS.read(this, text());
+  }
+
+  /**
+   * Reads a volume, for example {@code 250 mL} or {@code 8 fl oz}.
+   *
+   * @return the volume [m3]
+   * @throws TextFormatException if the text is not a number with a unit of volume
+   */
+  public double volume() {
+    return Quantity.VOLUME.read(this, text());
+  }
+
+  /**
+   * Reads a duration, for example {@code 90 min} or {@code 1 h 30 min}.
+   *
+   * @return the duration [s]
+   * @throws TextFormatException if the text is not numbers with units of time, from the large unit
+   *     to the small one
+   */
+  public double duration() {
+    return Quantity.DURATION.readSum(this, text());
+  }
+
+  /**
+   * Reads a power, for example {@code 0.8 W}.
+   *
+   * @return the power [W]
+   * @throws TextFormatException if the text is not a number with a unit of power
+   */
+  public double power() {
+    return Quantity.POWER.read(this, text());
+  }
+
+  /**
+   * Reads a speed, for example {@code 2 m/s}, {@code 10 km/h} or {@code 5 mph}.
+   *
+   * @return the speed [m/s]
+   * @throws TextFormatException if the text is not a number with a unit of speed
+   */
+  public double speed() {
+    return Quantity.SPEED.read(this, text());
+  }
+
+  /**
+   * Reads a density, for example {@code 20 kg/m3}.
+   *
+   * @return the density [kg/m3]
+   * @throws TextFormatException if the text is not a number with a unit of density
+   */
+  public double density() {
+    return Quantity.DENSITY.read(this, text());
+  }
+
+  /**
+   * Reads a thermal conductivity, for example {@code 0.035 W/(m K)}.
+   *
+   * @return the conductivity [W/(m K)]
+   * @throws TextFormatException if the text is not a number with a unit of conductivity
+   */
+  public double conductivity() {
+    return Quantity.CONDUCTIVITY.read(this, text());
+  }
+
+  /**
+   * Reads a thermal resistance of an area, for example {@code 0.05 m2 K/W}.
+   *
+   * @return the resistance [m2 K/W]
+   * @throws TextFormatException if the text is not a number with a unit of thermal resistance
+   */
+  public double thermalResistance() {
+    return Quantity.THERMAL_RESISTANCE.read(this, text());
+  }
+
+  /**
+   * Reads a percentage, for example {@code 20 %}. A bare number is refused, because 0.2 and 20 are
+   * both likely.
+   *
+   * @return the share: 0.2 for {@code 20 %} [-]
+   * @throws TextFormatException if the text is not a number with a percent sign
+   */
+  public double percentage() {
+    return Quantity.PERCENTAGE.read(this, text());
+  }
+
+  /**
+   * Reads a date with a time, for example {@code 2013-12-12 18:00}; a {@code T} may stand for the
+   * blank.
+   *
+   * @return the date and time on a local clock
+   * @throws TextFormatException if the text is not one, or names a day that no calendar has
+   */
+  public LocalDateTime localDateTime() {
+    try {
+      return LocalDateTime.parse(text().replaceFirst("\\s+", "T"), DATE_TIME);
+    } catch (DateTimeException fault) {
+      throw new TextFormatException(
+          position,
+          path,
+          Messages.quote(raw) + " is not a date with a time, write for example 2013-12-12 18:00",
+          fault);
+    }
+  }
+
+  /**
+   * Reads a time of day on the 24-hour clock, for example {@code 18:00}.
+   *
+   * @return the time of day
+   * @throws TextFormatException if the text is not one
+   */
+  public LocalTime clock() {
+    try {
+      return LocalTime.parse(text(), CLOCK);
+    } catch (DateTimeException fault) {
+      throw new TextFormatException(
+          position,
+          path,
+          Messages.quote(raw)
+              + " is not a time of day, write hours and minutes from 00:00 to 23:59 as in 06:30 or"
+              + " 18:00",
+          fault);
+    }
+  }
+
+  /**
+   * Reads a difference between local time and UTC, for example {@code UTC-5}, {@code UTC+5:30} or
+   * {@code -05:00}.
+   *
+   * @return the offset, positive east
+   * @throws TextFormatException if the text is not one; names of zones are refused, because their
+   *     offset depends on the date
+   */
+  public ZoneOffset utcOffset() {
+    if (text().equals("UTC") || text().equals("Z")) {
+      return ZoneOffset.UTC;
+    }
+    Matcher matcher = OFFSET.matcher(text());
+    if (matcher.matches()) {
+      boolean named = matcher.group(1) != null;
+      int sign = matcher.group(named ? 1 : 4).equals("+") ? 1 : -1;
+      int hours = Integer.parseInt(matcher.group(named ? 2 : 5));
+      String minuteText = matcher.group(named ? 3 : 6);
+      int minutes = minuteText == null ? 0 : Integer.parseInt(minuteText);
+      try {
+        return ZoneOffset.ofHoursMinutes(sign * hours, sign * minutes);
+      } catch (DateTimeException fault) {
+        throw new TextFormatException(
+            position, path, Messages.quote(raw) + " must lie between UTC-18 and UTC+18", fault);
+      }
+    }
+    throw fail(
+        Messages.quote(raw) + " is not an offset from UTC, write for example UTC-5 or -05:00");
+  }
+}

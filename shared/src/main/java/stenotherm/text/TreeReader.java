@@ -1,0 +1,156 @@
+package stenotherm.text;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.yaml.snakeyaml.LoaderOptions;
+
+/**
+ * Turns the parser's tokens into a tree. Only the raw text of a scalar is taken from the parser,
+ * never its guess of a type.
+ */
+final class TreeReader {
+  private static final YAMLFactory FACTORY = factory();
+
+  private final SourceText source;
+
+  TreeReader(SourceText source) {
+    this.source = source;
+  }
+
+  private static YAMLFactory factory() {
+    // The size is limited before the parser sees the text; its own limits would speak in its own
+    // words.
+    LoaderOptions options = new LoaderOptions();
+    options.setCodePointLimit(Integer.MAX_VALUE);
+    StreamReadConstraints constraints =
+        StreamReadConstraints.builder()
+            .maxNameLength(Document.MAXIMUM_BYTES)
+            .maxStringLength(Document.MAXIMUM_BYTES)
+            .build();
+    return YAMLFactory.builder()
+        // Makes a missing value recognisable; the builder, unlike the constructor, starts without
+        // it.
+        .enable(YAMLParser.Feature.EMPTY_STRING_AS_NULL)
+        .loaderOptions(options)
+        .streamReadConstraints(constraints)
+        .build();
+  }
+
+  Node read() {
+    try (YAMLParser parser = FACTORY.createParser(source.text())) {
+      if (parser.nextToken() == null) {
+        throw new TextFormatException(source.at(1, 1), "", "is empty");
+      }
+      Node root = readValue(parser, "", 0);
+      if (parser.nextToken() != null) {
+        throw new TextFormatException(
+            positionOf(parser), "", "starts a second document, a file must hold one");
+      }
+      return root;
+    } catch (JsonProcessingException fault) {
+      throw SyntaxFaults.translate(source, fault);
+    } catch (IOException fault) {
+      throw new UncheckedIOException("reading a text from memory", fault);
+    }
+  }
+
+  /** Reads the value whose first token is the parser's current one. */
+  private Node readValue(YAMLParser parser, String path, int depth) throws IOException {
+    Position position = positionOf(parser);
+    refuseReferences(parser, position, path);
+    JsonToken token = parser.currentToken();
+    if ((token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY)
+        && depth == Document.MAXIMUM_DEPTH) {
+      throw new TextFormatException(
+          position, path, "is nested deeper than " + Document.MAXIMUM_DEPTH + " levels");
+    }
+    if (token == JsonToken.START_OBJECT) {
+      return readMapping(parser, position, path, depth);
+    }
+    if (token == JsonToken.START_ARRAY) {
+      return readSequence(parser, position, path, depth);
+    }
+    if (token == JsonToken.VALUE_NULL) {
+      throw new TextFormatException(
+          position,
+          path,
+          path.isEmpty() ? "is empty" : "has no value, write one or remove the line");
+    }
+    return new ScalarNode(position, path, parser.getText());
+  }
+
+  private MappingNode readMapping(YAMLParser parser, Position position, String path, int depth)
+      throws IOException {
+    Map<String, MappingNode.Entry> entries = new LinkedHashMap<>();
+    while (parser.nextToken() == JsonToken.FIELD_NAME) {
+      String key = parser.currentName();
+      String keyPath = MappingNode.pathOf(path, key);
+      Position keyPosition = positionOf(parser);
+      refuseReferences(parser, keyPosition, path);
+      if (key.isBlank()) {
+        throw new TextFormatException(keyPosition, path, "has an empty key before ':'");
+      }
+      if (key.codePoints().anyMatch(Character::isISOControl)) {
+        throw new TextFormatException(
+            keyPosition, path, "has a key with a line break or a tab, a key must be plain text");
+      }
+      if (key.equals("<<")) {
+        throw new TextFormatException(
+            keyPosition, path, "a merge key (<<) is not allowed here, write the keys out");
+      }
+      MappingNode.Entry earlier = entries.get(key);
+      if (earlier != null) {
+        throw new TextFormatException(
+            keyPosition, keyPath, "is given twice, first on line " + earlier.keyPosition().line());
+      }
+      parser.nextToken();
+      entries.put(key, new MappingNode.Entry(keyPosition, readValue(parser, keyPath, depth + 1)));
+    }
+    return new MappingNode(position, path, entries);
+  }
+
+  private SequenceNode readSequence(YAMLParser parser, Position position, String path, int depth)
+      throws IOException {
+    List<Node> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      items.add(readValue(parser, path + "[" + items.size() + "]", depth + 1));
+    }
+    return new SequenceNode(position, path, items);
+  }
+
+  /**
+   * Refuses anchors, aliases and tags. The parser resolves some of them silently, but a plain text
+   * cannot start with their signs, so the first character of a node tells.
+   */
+  private void refuseReferences(YAMLParser parser, Position position, String path) {
+    int first = source.characterAt((int) parser.currentTokenLocation().getCharOffset());
+    String what =
+        switch (first) {
+          case '&' -> "an anchor (&)";
+          case '*' -> "an alias (*)";
+          case '!' -> "a tag (!)";
+          default -> "";
+        };
+    if (!what.isEmpty()) {
+      throw new TextFormatException(
+          position,
+          path,
+          what + " is not allowed here, put a text that starts like this in quotes");
+    }
+  }
+
+  private Position positionOf(YAMLParser parser) {
+    JsonLocation location = parser.currentTokenLocation();
+    return source.at(location.getLineNr(), location.getColumnNr());
+  }
+}

@@ -1,0 +1,131 @@
+package stenotherm.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+
+class NodeTest {
+  private static final Keys KEYS =
+      Keys.of("format", "journey", "animal").refuse("coldPack", "cold packs cannot be computed");
+
+  private static MappingNode parse(String yaml) {
+    return Document.parse("f", yaml).root().asMapping();
+  }
+
+  private static void assertFault(String message, Executable action) {
+    assertEquals(message, assertThrows(TextFormatException.class, action).getMessage());
+  }
+
+  @Test
+  void refusesUnknownKeysBeforeAnyValueIsRead() {
+    assertFault(
+        "f:2:1: joruney: unknown key, allowed are format, journey, animal. Did you mean"
+            + " 'journey'?",
+        () -> parse("format: 1\njoruney: x\n").withKeys(KEYS));
+    assertFault(
+        "f:1:7: p.qqqqqq: unknown key, allowed are format, journey, animal",
+        () -> parse("  p: {qqqqqq: x}\n").require("p").asMapping().withKeys(KEYS));
+  }
+
+  @Test
+  void refusesKeysOfPartsThatDoNotExistYet() {
+    assertFault(
+        "f:1:1: coldPack: cannot be used yet, cold packs cannot be computed",
+        () -> parse("coldPack: 1\n").withKeys(KEYS));
+  }
+
+  @Test
+  void givesValuesByKey() {
+    MappingNode root = parse("format: 1\n").withKeys(KEYS);
+
+    assertEquals(Set.of("format"), root.keys());
+    assertEquals(1, root.require("format").asScalar().integer());
+    assertEquals(Optional.empty(), root.optional("animal"));
+    assertFault("f:1:1: journey: is missing and must be given", () -> root.require("journey"));
+    assertThrows(IllegalArgumentException.class, () -> root.optional("other"));
+    assertThrows(IllegalArgumentException.class, () -> root.keyPosition("animal"));
+  }
+
+  @Test
+  void refusesValuesOfAnotherKind() {
+    MappingNode root = parse("a: 1\nb: [1]\nc: {d: 1}\n");
+
+    assertFault(
+        "f:1:4: a: must be lines of 'key: value', not a single value",
+        () -> root.require("a").asMapping());
+    assertFault(
+        "f:1:4: a: must be a list, not a single value", () -> root.require("a").asSequence());
+    assertFault("f:2:4: b: must be a single value, not a list", () -> root.require("b").asScalar());
+    assertFault(
+        "f:3:4: c: must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]",
+        () -> root.require("c").temperatureRange());
+    assertFault(
+        "f:2:4: b: must have 2 items, not 1", () -> root.require("b").asSequence().requireSize(2));
+  }
+
+  @Test
+  void readsListOfTwoTemperatures() {
+    MappingNode root = parse("a: [20 °C, 30 °C]\nb: [20, 30]\nc: [30 °C, 20 °C]\n");
+
+    assertEquals(new Range(293.15, 303.15), root.require("a").temperatureRange());
+    assertFault(
+        "f:2:5: b[0]: '20' has no unit, write for example 20 °C or 20 °F",
+        () -> root.require("b").temperatureRange());
+    assertFault(
+        "f:3:4: c: the lower temperature must come first",
+        () -> root.require("c").temperatureRange());
+  }
+
+  @Test
+  void givesFaultsOfTheDomainTheirPlace() {
+    Node node = parse("thickness: -1 mm\n").require("thickness");
+
+    TextFormatException fault =
+        assertThrows(
+            TextFormatException.class,
+            () -> node.locate(() -> Checks.positive("foam", node.asScalar().length(), "m")));
+
+    assertEquals(
+        "f:1:12: thickness: foam: -0.001 m must be a finite number above 0", fault.getMessage());
+    assertTrue(fault.getCause() instanceof InvalidInputException);
+    assertEquals("thickness", fault.path());
+    assertEquals("foam: -0.001 m must be a finite number above 0", fault.problem());
+    assertEquals(new Position("f", 1, 12), fault.position());
+    assertSame(node, node.locate(() -> node));
+  }
+
+  @Test
+  void givesFaultsOfKeysTheirPlace() {
+    MappingNode root = parse("low: 1\nhigh: 2\n");
+
+    assertEquals(
+        "f:2:1: high: cannot be given together with low",
+        root.failAt("high", "cannot be given together with low").getMessage());
+  }
+
+  @Test
+  void shortensWhatItRepeats() {
+    ScalarNode node = parse("a: |\n  " + "x".repeat(100) + "\n  y\n").require("a").asScalar();
+
+    assertFault(
+        "f:1:4: a: '" + "x".repeat(39) + "…' is not a length, write for example 30 cm or 12 in",
+        node::length);
+  }
+
+  @Test
+  void keysAreNamedOnce() {
+    assertThrows(InvalidInputException.class, () -> Keys.of("a", "a"));
+    assertThrows(InvalidInputException.class, () -> KEYS.refuse("format", "twice"));
+    assertThrows(InvalidInputException.class, () -> Keys.of(" "));
+    assertThrows(InvalidInputException.class, () -> new Position("f", 0, 1));
+  }
+}

@@ -1,0 +1,242 @@
+package stenotherm.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.base.Range;
+
+class ScalarNodeTest {
+  private static final Map<String, Integer> KINDS = kinds();
+
+  private static Map<String, Integer> kinds() {
+    Map<String, Integer> kinds = new LinkedHashMap<>();
+    kinds.put("steady", 1);
+    kinds.put("transient", 2);
+    return kinds;
+  }
+
+  private static Node parse(String yaml) {
+    return Document.parse("f", "a: " + yaml + "\n").root().asMapping().require("a");
+  }
+
+  private static Arguments value(
+      String yaml, Function<ScalarNode, Object> reading, Object expected) {
+    return arguments(yaml, reading, expected);
+  }
+
+  static Stream<Arguments> good() {
+    return Stream.of(
+        value("28 °F", ScalarNode::temperature, -4 / 1.8 + 273.15),
+        value("-2.5 °C", ScalarNode::temperature, 270.65),
+        value("−2.5°C", ScalarNode::temperature, 270.65),
+        value("20 C", ScalarNode::temperature, 293.15),
+        value("20 degC", ScalarNode::temperature, 293.15),
+        value("68 deg F", ScalarNode::temperature, 293.15),
+        value("293.15 K", ScalarNode::temperature, 293.15),
+        value("5 K", ScalarNode::temperatureDifference, 5.0),
+        value("5 C°", ScalarNode::temperatureDifference, 5.0),
+        value("9 F°", ScalarNode::temperatureDifference, 5.0),
+        value("19 mm", ScalarNode::length, 0.019),
+        value("30cm", ScalarNode::length, 0.3),
+        value(".5 m", ScalarNode::length, 0.5),
+        value("0.75 in", ScalarNode::length, 0.01905),
+        value("10\"", ScalarNode::length, 0.254),
+        value("2 ft", ScalarNode::length, 0.6096),
+        value("300 x 200 x 150 mm", ScalarNode::size, new Size(0.3, 0.2, 0.15)),
+        value("300×200×150mm", ScalarNode::size, new Size(0.3, 0.2, 0.15)),
+        value("1 ft x 10 in x 150 mm", ScalarNode::size, new Size(0.3048, 0.254, 0.15)),
+        value("12 g", ScalarNode::mass, 0.012),
+        value("1.5 kg", ScalarNode::mass, 1.5),
+        value("1 lb", ScalarNode::mass, 0.45359237),
+        value("16 oz", ScalarNode::mass, 0.45359237),
+        value("250 mL", ScalarNode::volume, 250e-6),
+        value("8 fl oz", ScalarNode::volume, 8 * 29.5735295625e-6),
+        value("90 min", ScalarNode::duration, 5400.0),
+        value("1 h 30 min", ScalarNode::duration, 5400.0),
+        value("1d 1h30min10s", ScalarNode::duration, 91810.0),
+        value("36 hours", ScalarNode::duration, 129600.0),
+        value("0.8 W", ScalarNode::power, 0.8),
+        value("800 mW", ScalarNode::power, 0.8),
+        value("2 m/s", ScalarNode::speed, 2.0),
+        value("36 km/h", ScalarNode::speed, 10.0),
+        value("5 mph", ScalarNode::speed, 2.2352),
+        value("20 kg/m³", ScalarNode::density, 20.0),
+        value("1 lb/ft3", ScalarNode::density, 16.018463373960138),
+        value("0.035 W/(m·K)", ScalarNode::conductivity, 0.035),
+        value("0.05 m2K/W", ScalarNode::thermalResistance, 0.05),
+        value("0.05 m² K/W", ScalarNode::thermalResistance, 0.05),
+        value("20 %", ScalarNode::percentage, 0.2),
+        value("2013-12-12 18:00", ScalarNode::localDateTime, LocalDateTime.of(2013, 12, 12, 18, 0)),
+        value(
+            "2013-12-12T18:00:30",
+            ScalarNode::localDateTime,
+            LocalDateTime.of(2013, 12, 12, 18, 0, 30)),
+        value("18:00", ScalarNode::clock, LocalTime.of(18, 0)),
+        value("UTC-5", ScalarNode::utcOffset, ZoneOffset.ofHours(-5)),
+        value("UTC+5:30", ScalarNode::utcOffset, ZoneOffset.ofHoursMinutes(5, 30)),
+        value("-05:00", ScalarNode::utcOffset, ZoneOffset.ofHours(-5)),
+        value("UTC", ScalarNode::utcOffset, ZoneOffset.UTC),
+        value(
+            "28 to 45 °F", Node::temperatureRange, new Range(-4 / 1.8 + 273.15, 13 / 1.8 + 273.15)),
+        value("20 °C to 86 °F", Node::temperatureRange, new Range(293.15, 303.15)),
+        value("transient", node -> node.choice(KINDS), 2),
+        // What YAML would guess to be something else.
+        value("no", ScalarNode::text, "no"),
+        value("off", ScalarNode::text, "off"),
+        value("1_000", ScalarNode::text, "1_000"),
+        value("18:00", ScalarNode::text, "18:00"),
+        value("2013-12-12", ScalarNode::text, "2013-12-12"),
+        value("010", ScalarNode::integer, 10),
+        value("1e3", ScalarNode::number, 1000.0),
+        value("\"12\"", ScalarNode::number, 12.0),
+        value("yes", ScalarNode::yesOrNo, true),
+        value("no", ScalarNode::yesOrNo, false));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void good(String yaml, Function<ScalarNode, Object> reading, Object expected) {
+    Object actual = reading.apply(parse(yaml).asScalar());
+
+    if (expected instanceof Double number) {
+      assertEquals(number, (Double) actual, 4 * Math.ulp(number));
+    } else {
+      assertEquals(expected, actual);
+    }
+  }
+
+  static Stream<Arguments> bad() {
+    String comma =
+        " has a comma, write a point as the decimal mark (2.5) and do not group digits (1000)";
+    String duration = " is not a duration, write for example 90 min or 1 h 30 min";
+    return Stream.of(
+        value("28", ScalarNode::temperature, "'28' has no unit, write for example 28 °C or 28 °F"),
+        value(
+            "warm",
+            ScalarNode::temperature,
+            "'warm' is not a temperature, write for example 20 °C or 68 °F"),
+        value(
+            "28 kg",
+            ScalarNode::temperature,
+            "'28 kg' is not a temperature, the unit must be one of °C, °F, K"),
+        value(
+            "28 f",
+            ScalarNode::temperature,
+            "'28 f' is not a temperature, the unit must be one of °C, °F, K. Did you mean '°F'?"),
+        value("2,5 °C", ScalarNode::temperature, "'2,5 °C'" + comma),
+        value(
+            "1_000 K",
+            ScalarNode::temperature,
+            "'1_000 K' has an underscore, do not group digits (1000)"),
+        value(".nan", ScalarNode::temperature, "'.nan' is not a finite number"),
+        value("-.inf °C", ScalarNode::temperature, "'-.inf °C' is not a finite number"),
+        value("1e999 K", ScalarNode::temperature, "'1e999' is too large a number"),
+        value(
+            "\"[28, 45] °F\"",
+            Node::temperatureRange,
+            "must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F], not '[28, 45] °F'"),
+        value(
+            "28 to 45",
+            Node::temperatureRange,
+            "'28 to 45' has no unit, write for example 45 °C or 45 °F"),
+        value("45 to 28 °F", Node::temperatureRange, "the lower temperature must come first"),
+        value(
+            "5 °C",
+            ScalarNode::temperatureDifference,
+            "'5 °C' is not a temperature difference, the unit must be one of K, C°, F°"),
+        value(
+            "30 MM",
+            ScalarNode::length,
+            "'30 MM' is not a length, the unit must be one of mm, cm, m, in, ft. Did you mean"
+                + " 'mm'?"),
+        value(
+            "1.2.3 m",
+            ScalarNode::length,
+            "'1.2.3 m' is not a length, write for example 30 cm or 12 in"),
+        value(
+            "0x1F m",
+            ScalarNode::length,
+            "'0x1F m' is not a length, the unit must be one of mm, cm, m, in, ft"),
+        value(
+            "1 1/2 in",
+            ScalarNode::length,
+            "'1 1/2 in' is a fraction, write a decimal number as in 0.5"),
+        value(
+            "300 x 200 mm",
+            ScalarNode::size,
+            "'300 x 200 mm' is not three lengths, write for example 300 x 200 x 150 mm"),
+        value(
+            "300 mm x 200 x 150 mm",
+            ScalarNode::size,
+            "'300 mm x 200 x 150 mm' needs one unit at the end or one for each length, write for"
+                + " example 300 x 200 x 150 mm"),
+        value(
+            "0 x 200 x 150 mm",
+            ScalarNode::size,
+            "first length: 0 m must be a finite number above 0"),
+        value("1e308 kW", ScalarNode::power, "'1e308 kW' is too large a number"),
+        value("1:30", ScalarNode::duration, "'1:30'" + duration),
+        value("1 h -30 min", ScalarNode::duration, "'1 h -30 min'" + duration),
+        value(
+            "1 h 30",
+            ScalarNode::duration,
+            "'1 h 30' has no unit, write for example 30 h or 30 min"),
+        value(
+            "30 min 1 h",
+            ScalarNode::duration,
+            "'30 min 1 h' must go from the large unit to the small one, as in 90 min or 1 h 30"
+                + " min"),
+        value(
+            "3 huors",
+            ScalarNode::duration,
+            "'3 huors' is not a duration, the unit must be one of h, min, d, s. Did you mean"
+                + " 'hours'?"),
+        value("20", ScalarNode::percentage, "'20' has no unit, write for example 20 %"),
+        value(
+            "2013-02-30 18:00",
+            ScalarNode::localDateTime,
+            "'2013-02-30 18:00' is not a date with a time, write for example 2013-12-12 18:00"),
+        value(
+            "6 pm",
+            ScalarNode::clock,
+            "'6 pm' is not a time of day, write hours and minutes from 00:00 to 23:59 as in 06:30"
+                + " or 18:00"),
+        value(
+            "EST",
+            ScalarNode::utcOffset,
+            "'EST' is not an offset from UTC, write for example UTC-5 or -05:00"),
+        value("UTC+19", ScalarNode::utcOffset, "'UTC+19' must lie between UTC-18 and UTC+18"),
+        value("12 g", ScalarNode::number, "'12 g' is not a number, write digits as in 12 or 2.5"),
+        value("0o17", ScalarNode::number, "'0o17' is not a number, write digits as in 12 or 2.5"),
+        value("1,000", ScalarNode::number, "'1,000'" + comma),
+        value("2.0", ScalarNode::integer, "'2.0' is not a whole number"),
+        value("99999999999", ScalarNode::integer, "'99999999999' is too large a number"),
+        value("off", ScalarNode::yesOrNo, "'off' is neither yes nor no"),
+        value("''", ScalarNode::text, "must not be empty"),
+        value(
+            "stedy",
+            node -> node.choice(KINDS),
+            "unknown name 'stedy', allowed are steady, transient. Did you mean 'steady'?"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void bad(String yaml, Function<ScalarNode, Object> reading, String problem) {
+    ScalarNode node = parse(yaml).asScalar();
+
+    TextFormatException fault = assertThrows(TextFormatException.class, () -> reading.apply(node));
+
+    assertEquals("f:1:4: a: " + problem, fault.getMessage());
+  }
+}
