@@ -96,7 +96,8 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
     try {
       return action.get();
     } catch (InvalidInputException fault) {
-      throw new TextFormatException(position(), path(), fault.getMessage(), fault);
+      throw new TextFormatException(
+          position(), path(), fault.field() + ": " + fault.problem(), fault);
     }
   }
 }

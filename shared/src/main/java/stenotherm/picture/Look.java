@@ -1,0 +1,89 @@
+package stenotherm.picture;
+
+import java.awt.Color;
+import java.util.List;
+import java.util.Locale;
+import stenotherm.base.Temperatures;
+import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Anchor;
+import stenotherm.picture.Canvas.Dash;
+import stenotherm.picture.Canvas.Lettering;
+
+/**
+ * The one look of all pictures.
+ *
+ * <p>The strong colours are those of Okabe and Ito, Color Universal Design (2008), from memory:
+ * chosen there so that readers with any kind of colour vision tell them apart.
+ */
+final class Look {
+  static final Color BLUE = new Color(0, 114, 178);
+  static final Color VERMILLION = new Color(213, 94, 0);
+  static final Color PURPLE = new Color(204, 121, 167);
+  static final Color BLUISH_GREEN = new Color(0, 158, 115);
+  static final Color YELLOW = new Color(240, 228, 66);
+  static final Color ORANGE = new Color(230, 159, 0);
+  static final Color INK = new Color(30, 30, 30);
+  static final Color QUIET_INK = new Color(95, 95, 95);
+  static final Color GRID = new Color(225, 225, 225);
+  static final Color SHADE = new Color(0, 0, 0, 28);
+  static final Color FAINT_SHADE = new Color(0, 0, 0, 9);
+  static final Color HALO = new Color(255, 255, 255, 225);
+  static final double HALO_WIDTH = 3;
+
+  /** Colours of curves in the order of the curves. */
+  static final List<Color> CURVE_COLORS =
+      List.of(BLUE, VERMILLION, PURPLE, BLUISH_GREEN, INK, ORANGE);
+
+  static final List<Dash> CURVE_DASHES =
+      List.of(Dash.SOLID, Dash.LONG, Dash.SHORT, Dash.MIXED, Dash.DOTTED, Dash.SOLID);
+
+  static final Lettering TITLE = new Lettering(16, INK).inBold();
+  static final Lettering SUBTITLE = new Lettering(12, QUIET_INK);
+  static final Lettering LABEL = new Lettering(12, INK);
+  static final Lettering TICK = new Lettering(11, QUIET_INK);
+
+  /** Space between the picture's edge and anything drawn [pixel]. */
+  static final double EDGE = 10;
+
+  private Look() {}
+
+  static Color withAlpha(Color color, int alpha) {
+    return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
+  }
+
+  /** Writes title and subtitle and returns the height that they take. */
+  static double writeHeading(Canvas canvas, String title, String subtitle) {
+    double width = canvas.width() - 2 * EDGE;
+    double y = EDGE;
+    for (String line : Letters.wrap(title, width, 2, TITLE)) {
+      y += 18;
+      canvas.write(line, new Anchor(EDGE, y - 3, Alignment.START), TITLE);
+    }
+    if (!subtitle.isEmpty()) {
+      y += 16;
+      String line = Letters.fit(subtitle, width, SUBTITLE);
+      canvas.write(line, new Anchor(EDGE, y - 3, Alignment.START), SUBTITLE);
+    }
+    return y + 6;
+  }
+
+  /**
+   * A temperature in both units, rounded as people read them: halves of a degree Celsius, whole
+   * degrees Fahrenheit.
+   */
+  static String bothUnits(double kelvin) {
+    double celsius = Math.round(Temperatures.toCelsius(kelvin) * 2) / 2.0;
+    long fahrenheit = Math.round(Temperatures.toFahrenheit(kelvin));
+    return plain(celsius) + " °C (" + minus(Long.toString(fahrenheit)) + " °F)";
+  }
+
+  /** A number with as many decimals as it needs, at most three, with a real minus sign. */
+  static String plain(double value) {
+    String text = String.format(Locale.ROOT, "%.3f", value).replaceAll("\\.?0+$", "");
+    return minus(text.equals("-0") ? "0" : text);
+  }
+
+  static String minus(String number) {
+    return number.replace('-', '−');
+  }
+}

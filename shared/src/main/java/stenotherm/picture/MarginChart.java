@@ -1,0 +1,286 @@
+package stenotherm.picture;
+
+import java.awt.Color;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.TemperatureDifferences;
+import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Anchor;
+import stenotherm.picture.Canvas.Lettering;
+import stenotherm.picture.Canvas.Pen;
+
+/**
+ * Packings side by side: for each one the margin to the edge of the alarm band as a dot, with the
+ * range that it may lie in. A range that reaches beyond the edge is drawn hollow, so that the
+ * difference needs no colour.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class MarginChart extends Picture {
+  private static final double ROW = 34;
+  private static final double LINE = 14;
+  private static final double AXIS_HEIGHT = 58;
+
+  private final String subtitle;
+  private final List<Margin> margins;
+
+  private MarginChart(Builder builder) {
+    super(builder.title);
+    subtitle = builder.subtitle;
+    margins = Checks.notEmpty("packings", builder.margins);
+  }
+
+  /**
+   * Starts a chart.
+   *
+   * @param title the answer in one sentence, which stands above the chart
+   * @return a builder
+   */
+  public static Builder titled(String title) {
+    return new Builder(title);
+  }
+
+  @Override
+  void draw(Canvas canvas) {
+    double top = Look.writeHeading(canvas, title(), subtitle) + 18;
+    double bottom = canvas.height() - AXIS_HEIGHT;
+    double row = (bottom - top) / margins.size();
+    if (row < ROW) {
+      throw tooSmall(
+          "a chart of " + margins.size() + " packings",
+          "a height of at least "
+              + (int) Math.ceil(top + margins.size() * ROW + AXIS_HEIGHT)
+              + " pixels");
+    }
+    double names = namesWidth(canvas.width());
+    double values = valuesWidth(canvas.width());
+    Frame frame =
+        new Frame(
+            new Rectangle2D.Double(
+                Look.EDGE + names + 14,
+                top,
+                canvas.width() - 2 * Look.EDGE - names - values - 28,
+                bottom - top),
+            axis(),
+            new Range(0, margins.size()));
+
+    paintBackground(canvas, frame);
+    for (int i = 0; i < margins.size(); i++) {
+      double middle = frame.top() + (i + 0.5) * row;
+      int lines = (int) Math.min(3, Math.floor(row / LINE));
+      paintName(canvas, margins.get(i).name(), new Anchor(names, middle, Alignment.START), lines);
+      paintMargin(canvas, frame, margins.get(i), middle);
+      paintValues(canvas, margins.get(i), new Anchor(frame.right() + 14, middle, Alignment.START));
+    }
+    canvas.stroke(frame.area(), new Pen(Look.QUIET_INK, 1));
+  }
+
+  private double namesWidth(double pictureWidth) {
+    double widest =
+        margins.stream()
+            .mapToDouble(margin -> Letters.width(margin.name(), Look.LABEL))
+            .max()
+            .orElse(0);
+    return Math.min(widest, 0.26 * pictureWidth);
+  }
+
+  private double valuesWidth(double pictureWidth) {
+    double widest = 0;
+    for (Margin margin : margins) {
+      widest = Math.max(widest, Letters.width(headline(margin), Look.LABEL.inBold()));
+      widest = Math.max(widest, Letters.width(margin.note(), Look.TICK));
+    }
+    return Math.min(widest, 0.28 * pictureWidth);
+  }
+
+  private Range axis() {
+    double low = margins.stream().mapToDouble(margin -> margin.range().low()).min().orElse(0);
+    double high = margins.stream().mapToDouble(margin -> margin.range().high()).max().orElse(0);
+    low = Math.min(low, 0);
+    high = Math.max(high, 0);
+    double space = Math.max(0.5, 0.08 * (high - low));
+    return new Range(low - space, high + space);
+  }
+
+  private static void paintBackground(Canvas canvas, Frame frame) {
+    double zero = frame.acrossOf(0);
+    canvas.fill(
+        new Rectangle2D.Double(
+            frame.left(), frame.top(), zero - frame.left(), frame.area().getHeight()),
+        Look.SHADE);
+    double most = frame.area().getWidth() / 46;
+    for (double tick : Ticks.decimal(frame.x(), most)) {
+      paintTick(canvas, frame, tick, 0);
+      canvas.stroke(
+          new Line2D.Double(
+              frame.acrossOf(tick), frame.top(), frame.acrossOf(tick), frame.bottom()),
+          new Pen(Look.GRID, 1));
+    }
+    Range fahrenheit =
+        new Range(
+            TemperatureDifferences.toFahrenheit(frame.x().low()),
+            TemperatureDifferences.toFahrenheit(frame.x().high()));
+    for (double tick : Ticks.decimal(fahrenheit, most)) {
+      paintTick(canvas, frame, tick, 1);
+    }
+    write(
+        canvas,
+        "[K]",
+        new Anchor(frame.right() + 14, frame.bottom() + 16, Alignment.START),
+        Look.TICK);
+    write(
+        canvas,
+        "[F°]",
+        new Anchor(frame.right() + 14, frame.bottom() + 31, Alignment.START),
+        Look.TICK);
+    write(
+        canvas,
+        "margin to the edge of the alarm band [K], [F°]",
+        new Anchor(frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE),
+        Look.LABEL.inColor(Look.QUIET_INK));
+
+    canvas.stroke(
+        new Line2D.Double(zero, frame.top() - 4, zero, frame.bottom()), new Pen(Look.INK, 2));
+    paintZeroName(canvas, frame, zero);
+  }
+
+  private static void paintZeroName(Canvas canvas, Frame frame, double zero) {
+    String text = "edge of the alarm band";
+    Lettering lettering = Look.LABEL.inBold();
+    double half = Letters.width(text, lettering) / 2;
+    double middle = Math.max(frame.left() + half, Math.min(frame.right() - half, zero));
+    write(canvas, text, new Anchor(middle, frame.top() - 7, Alignment.MIDDLE), lettering);
+    if (zero - frame.left() > half + Letters.width("outside", Look.TICK) + 12) {
+      write(
+          canvas, "outside", new Anchor(frame.left(), frame.top() - 7, Alignment.START), Look.TICK);
+    }
+    if (frame.right() - zero > half + Letters.width("inside", Look.TICK) + 12) {
+      write(canvas, "inside", new Anchor(frame.right(), frame.top() - 7, Alignment.END), Look.TICK);
+    }
+  }
+
+  /**
+   * Writes a tick's value, those in kelvin in the first row and those in Fahrenheit degrees in the
+   * second.
+   */
+  private static void paintTick(Canvas canvas, Frame frame, double tick, int row) {
+    double kelvin = row == 0 ? tick : TemperatureDifferences.fromFahrenheit(tick);
+    double y = frame.bottom() + 16 + 15 * row;
+    write(
+        canvas,
+        Look.plain(tick),
+        new Anchor(frame.acrossOf(kelvin), y, Alignment.MIDDLE),
+        Look.TICK);
+  }
+
+  private static void paintName(Canvas canvas, String name, Anchor place, int mostLines) {
+    List<String> lines = Letters.wrap(name, place.x(), mostLines, Look.LABEL);
+    double y = place.y() - (lines.size() - 1) * LINE / 2 + 4;
+    for (String line : lines) {
+      write(canvas, line, new Anchor(Look.EDGE + place.x(), y, Alignment.END), Look.LABEL);
+      y += LINE;
+    }
+  }
+
+  private static void paintMargin(Canvas canvas, Frame frame, Margin margin, double y) {
+    boolean safe = margin.range().low() >= 0;
+    Color color = safe ? Look.BLUE : Look.VERMILLION;
+    double low = frame.acrossOf(margin.range().low());
+    double high = frame.acrossOf(margin.range().high());
+    Rectangle2D bar = new Rectangle2D.Double(low, y - 5, high - low, 10);
+    canvas.fill(bar, safe ? Look.withAlpha(color, 90) : Color.WHITE);
+    canvas.stroke(bar, new Pen(color, 1.6));
+    double x = frame.acrossOf(margin.nominal());
+    Ellipse2D dot = new Ellipse2D.Double(x - 6.5, y - 6.5, 13, 13);
+    canvas.fill(dot, safe ? color : Color.WHITE);
+    canvas.stroke(dot, new Pen(color, 2.4));
+  }
+
+  private static String headline(Margin margin) {
+    return signed(margin.nominal())
+        + " K ("
+        + signed(margin.range().low())
+        + " to "
+        + signed(margin.range().high())
+        + ")";
+  }
+
+  private static String signed(double kelvin) {
+    String text = String.format(Locale.ROOT, "%.1f", kelvin);
+    return Look.minus(text.equals("-0.0") ? "0.0" : text);
+  }
+
+  private static void paintValues(Canvas canvas, Margin margin, Anchor place) {
+    double width = canvas.width() - Look.EDGE - place.x();
+    Lettering bold = Look.LABEL.inBold();
+    double shift = margin.note().isEmpty() ? 4 : -2;
+    write(
+        canvas,
+        Letters.fit(headline(margin), width, bold),
+        new Anchor(place.x(), place.y() + shift, Alignment.START),
+        bold);
+    write(
+        canvas,
+        Letters.fit(margin.note(), width, Look.TICK),
+        new Anchor(place.x(), place.y() + 12, Alignment.START),
+        Look.TICK);
+  }
+
+  private static void write(Canvas canvas, String text, Anchor anchor, Lettering lettering) {
+    canvas.write(text, anchor, lettering);
+  }
+
+  /**
+   * Builds a {@link MarginChart}.
+   *
+   * <p>Experimental. Not thread-safe.
+   */
+  public static final class Builder {
+    private final String title;
+    private final List<Margin> margins = new ArrayList<>();
+    private String subtitle = "";
+
+    private Builder(String title) {
+      this.title = title;
+    }
+
+    /**
+     * Adds a line in small letters under the title.
+     *
+     * @param text the line
+     * @return this
+     */
+    public Builder subtitle(String text) {
+      subtitle = text;
+      return this;
+    }
+
+    /**
+     * Adds a packing; the rows stand in the order of these calls.
+     *
+     * @param margin the packing's margin
+     * @return this
+     */
+    public Builder margin(Margin margin) {
+      margins.add(margin);
+      return this;
+    }
+
+    /**
+     * Builds the chart.
+     *
+     * @return the chart
+     * @throws InvalidInputException if there is no packing or the title is blank
+     */
+    public MarginChart build() {
+      return new MarginChart(this);
+    }
+  }
+}

@@ -1,0 +1,334 @@
+package stenotherm.picture;
+
+import java.awt.Color;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import stenotherm.base.Lengths;
+import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
+import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Anchor;
+import stenotherm.picture.Canvas.Lettering;
+import stenotherm.picture.Canvas.Pen;
+import stenotherm.picture.LabelPlacer.Candidate;
+
+/** Draws one {@link SectionPicture} on one canvas. */
+final class SectionPicturePainter {
+  private static final double LEFT_SPACE = 62;
+  private static final double BOTTOM_SPACE = 44;
+  private static final double BAR_WIDTH = 16;
+  private static final double BAR_SPACE = 108;
+  private static final double LABEL_GAP = 16;
+  private static final double LINE = 15;
+  private static final Color RIM = new Color(255, 255, 255, 190);
+
+  private final Canvas canvas;
+  private final SectionPicture picture;
+  private final SectionField field;
+
+  SectionPicturePainter(Canvas canvas, SectionPicture picture) {
+    this.canvas = canvas;
+    this.picture = picture;
+    this.field = picture.field();
+  }
+
+  /** A text for the column beside the section, and the point that it belongs to. */
+  private record Note(String text, Point2D target, boolean spot) {}
+
+  void paint() {
+    double top = Look.writeHeading(canvas, picture.title(), picture.subtitle()) + 4;
+    double columnWidth = columnWidth();
+    double width = canvas.width() - LEFT_SPACE - columnWidth - BAR_SPACE - Look.EDGE;
+    double height = canvas.height() - top - BOTTOM_SPACE;
+    Range x = field.x();
+    Range z = field.z();
+    double scale = Math.min(width / (x.high() - x.low()), height / (z.high() - z.low()));
+    Rectangle2D area =
+        new Rectangle2D.Double(
+            LEFT_SPACE, top, scale * (x.high() - x.low()), scale * (z.high() - z.low()));
+    double notesHeight = LINE * (picture.outlines().size() + picture.spots().size());
+    if (width < 80 || height < Math.max(80, notesHeight)) {
+      throw Picture.tooSmall(
+          "this section", "more width than 500 or more height than " + (int) (notesHeight + 150));
+    }
+    Frame frame = new Frame(area, x, z);
+    ColorScale colors = new ColorScale(scaleRange());
+
+    paintCells(frame, colors);
+    paintAxes(frame);
+    LabelPlacer placer = new LabelPlacer(area);
+    List<Note> notes = notes(frame);
+    notes.forEach(note -> avoid(placer, note, frame));
+    paintIsotherms(frame);
+    paintOutlines(frame, placer);
+    writeIsotherms(frame, placer);
+    paintNotes(notes, frame, columnWidth, top + height);
+    double barLeft = frame.right() + columnWidth + LABEL_GAP;
+    paintBar(new Rectangle2D.Double(barLeft, top + 18, BAR_WIDTH, height - 18), colors);
+  }
+
+  /** The colours' range; a field of one temperature still needs some. */
+  private Range scaleRange() {
+    Range range = field.temperatureRange();
+    double lack = Math.max(0, 1 - (range.high() - range.low()));
+    return new Range(range.low() - lack / 2, range.high() + lack / 2);
+  }
+
+  private double columnWidth() {
+    double widest = 0;
+    for (Outline outline : picture.outlines()) {
+      widest = Math.max(widest, Letters.width(outline.name(), Look.LABEL));
+    }
+    for (Spot spot : picture.spots()) {
+      widest = Math.max(widest, Letters.width(spot.text(), Look.LABEL.inBold()));
+    }
+    return widest == 0 ? 0 : Math.min(widest, 0.3 * canvas.width()) + 2 * LABEL_GAP;
+  }
+
+  private void paintCells(Frame frame, ColorScale colors) {
+    for (int j = 0; j < field.cellsAlongZ(); j++) {
+      int from = 0;
+      for (int i = 1; i <= field.cellsAlongX(); i++) {
+        int level = colors.level(field.temperature(from, j));
+        // Neighbours of one colour become one rectangle.
+        if (i == field.cellsAlongX() || colors.level(field.temperature(i, j)) != level) {
+          double left = frame.acrossOf(field.xEdge(from));
+          double top = frame.downOf(field.zEdge(j + 1));
+          canvas.fillCell(
+              new Rectangle2D.Double(
+                  left,
+                  top,
+                  frame.acrossOf(field.xEdge(i)) - left,
+                  frame.downOf(field.zEdge(j)) - top),
+              ColorScale.color(level));
+          from = i;
+        }
+      }
+    }
+  }
+
+  private void paintAxes(Frame frame) {
+    Pen pen = new Pen(Look.QUIET_INK, 1);
+    Range x = millimetres(frame.x());
+    for (double tick : Ticks.decimal(x, frame.area().getWidth() / 48)) {
+      double across = frame.acrossOf(Lengths.fromMillimetres(tick));
+      canvas.stroke(new Line2D.Double(across, frame.bottom(), across, frame.bottom() + 4), pen);
+      write(Look.plain(tick), across, frame.bottom() + 16, Alignment.MIDDLE, Look.TICK);
+    }
+    Range z = millimetres(frame.y());
+    for (double tick : Ticks.decimal(z, frame.area().getHeight() / 34)) {
+      double down = frame.downOf(Lengths.fromMillimetres(tick));
+      canvas.stroke(new Line2D.Double(frame.left() - 4, down, frame.left(), down), pen);
+      write(Look.plain(tick), frame.left() - 7, down + 4, Alignment.END, Look.TICK);
+    }
+    Lettering axis = Look.LABEL.inColor(Look.QUIET_INK);
+    write(
+        picture.horizontalAxis() + " [mm]",
+        frame.area().getCenterX(),
+        frame.bottom() + 34,
+        Alignment.MIDDLE,
+        axis);
+    write(
+        picture.verticalAxis() + " [mm]",
+        20,
+        frame.area().getCenterY(),
+        Alignment.MIDDLE,
+        axis.runningUpwards());
+    canvas.stroke(frame.area(), pen);
+  }
+
+  private static Range millimetres(Range metres) {
+    return new Range(Lengths.toMillimetres(metres.low()), Lengths.toMillimetres(metres.high()));
+  }
+
+  private void paintIsotherms(Frame frame) {
+    for (double temperature : picture.isotherms()) {
+      Path2D path = new Path2D.Double();
+      for (Line2D piece : Isotherms.find(field, temperature)) {
+        path.moveTo(frame.acrossOf(piece.getX1()), frame.downOf(piece.getY1()));
+        path.lineTo(frame.acrossOf(piece.getX2()), frame.downOf(piece.getY2()));
+      }
+      canvas.stroke(path, new Pen(RIM, 1.2));
+    }
+  }
+
+  /**
+   * Writes each isotherm's temperature once, upon the line where it is clear of outlines and
+   * leaders.
+   */
+  private void writeIsotherms(Frame frame, LabelPlacer placer) {
+    Lettering lettering = Look.TICK.inColor(Look.INK).withHalo();
+    for (double temperature : picture.isotherms()) {
+      String text = Look.plain(Math.round(Temperatures.toCelsius(temperature) * 10) / 10.0) + " °C";
+      double width = Letters.width(text, lettering);
+      List<Candidate> candidates = new ArrayList<>();
+      for (Line2D piece : Isotherms.find(field, temperature)) {
+        double across = frame.acrossOf(piece.getX1());
+        double down = frame.downOf(piece.getY1());
+        // The left side is free of leaders.
+        double cost = 20 * (across - frame.left()) / frame.area().getWidth();
+        candidates.add(
+            new Candidate(new Rectangle2D.Double(across - width / 2, down - 7, width, 14), cost));
+      }
+      placer
+          .place(candidates)
+          .ifPresent(
+              box -> write(text, box.getMinX(), box.getMaxY() - 3, Alignment.START, lettering));
+    }
+  }
+
+  private static void avoid(LabelPlacer placer, Note note, Frame frame) {
+    double x = note.target().getX();
+    double y = note.target().getY();
+    placer.avoid(new Rectangle2D.Double(x - 6, y - 6, 12, 12));
+    placer.avoid(new Line2D.Double(x, y, frame.right(), y));
+  }
+
+  private void paintOutlines(Frame frame, LabelPlacer placer) {
+    for (Outline outline : picture.outlines()) {
+      Rectangle2D box = boxOf(outline, frame);
+      canvas.stroke(box, new Pen(RIM, 3));
+      canvas.stroke(box, new Pen(Look.INK, 1.3));
+      double left = box.getMinX();
+      double right = box.getMaxX();
+      placer.avoid(new Line2D.Double(left, box.getMinY(), right, box.getMinY()));
+      placer.avoid(new Line2D.Double(left, box.getMaxY(), right, box.getMaxY()));
+      placer.avoid(new Line2D.Double(left, box.getMinY(), left, box.getMaxY()));
+      placer.avoid(new Line2D.Double(right, box.getMinY(), right, box.getMaxY()));
+    }
+  }
+
+  private static Rectangle2D boxOf(Outline outline, Frame frame) {
+    double left = frame.acrossOf(outline.x().low());
+    double top = frame.downOf(outline.z().high());
+    return new Rectangle2D.Double(
+        left,
+        top,
+        frame.acrossOf(outline.x().high()) - left,
+        frame.downOf(outline.z().low()) - top);
+  }
+
+  private void paintNotes(List<Note> notes, Frame frame, double columnWidth, double lowest) {
+    double[] heights = spread(notes, frame.top() + LINE / 2, lowest - LINE / 2);
+    double left = frame.right() + LABEL_GAP;
+    double room = columnWidth - LABEL_GAP;
+    for (int i = 0; i < notes.size(); i++) {
+      Note note = notes.get(i);
+      Point2D target = note.target();
+      Path2D leader = new Path2D.Double();
+      leader.moveTo(target.getX(), target.getY());
+      leader.lineTo(frame.right() + 2, target.getY());
+      leader.lineTo(left - 3, heights[i]);
+      canvas.stroke(leader, new Pen(RIM, 3));
+      canvas.stroke(leader, new Pen(Look.INK, 0.9));
+      double radius = note.spot() ? 4.5 : 2.2;
+      Ellipse2D dot =
+          new Ellipse2D.Double(
+              target.getX() - radius, target.getY() - radius, 2 * radius, 2 * radius);
+      canvas.fill(dot, note.spot() ? Color.WHITE : Look.INK);
+      canvas.stroke(dot, new Pen(Look.INK, note.spot() ? 2 : 1));
+      Lettering lettering = note.spot() ? Look.LABEL.inBold() : Look.LABEL;
+      write(
+          Letters.fit(note.text(), room, lettering),
+          left,
+          heights[i] + 4,
+          Alignment.START,
+          lettering);
+    }
+  }
+
+  /**
+   * Chooses for every outline the height on its right side that is farthest from the heights chosen
+   * before, small things first, because a large thing can be pointed at in many places.
+   */
+  private List<Note> notes(Frame frame) {
+    List<Note> notes = new ArrayList<>();
+    for (Spot spot : picture.spots()) {
+      Point2D target = new Point2D.Double(frame.acrossOf(spot.x()), frame.downOf(spot.z()));
+      notes.add(new Note(spot.text(), target, true));
+    }
+    List<Outline> smallFirst = new ArrayList<>(picture.outlines());
+    smallFirst.sort(Comparator.comparingDouble(outline -> area(boxOf(outline, frame))));
+    for (Outline outline : smallFirst) {
+      Rectangle2D box = boxOf(outline, frame);
+      double best = box.getCenterY();
+      double widest = -1;
+      for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92}) {
+        double y = box.getMinY() + share * box.getHeight();
+        double distance =
+            notes.stream()
+                .mapToDouble(note -> Math.abs(note.target().getY() - y))
+                .min()
+                .orElse(LINE);
+        if (Math.min(distance, LINE) > widest) {
+          widest = Math.min(distance, LINE);
+          best = y;
+        }
+      }
+      notes.add(new Note(outline.name(), new Point2D.Double(box.getMaxX(), best), false));
+    }
+    notes.sort(Comparator.comparingDouble(note -> note.target().getY()));
+    return notes;
+  }
+
+  private static double area(Rectangle2D box) {
+    return box.getWidth() * box.getHeight();
+  }
+
+  /**
+   * Heights of the notes' lines: at their targets where there is room, else pushed apart without
+   * changing order.
+   */
+  private static double[] spread(List<Note> notes, double highest, double lowest) {
+    double[] heights = new double[notes.size()];
+    double next = highest;
+    for (int i = 0; i < heights.length; i++) {
+      heights[i] = Math.max(next, notes.get(i).target().getY());
+      next = heights[i] + LINE;
+    }
+    double last = lowest;
+    for (int i = heights.length - 1; i >= 0; i--) {
+      heights[i] = Math.min(heights[i], last);
+      last = heights[i] - LINE;
+    }
+    return heights;
+  }
+
+  private void paintBar(Rectangle2D bar, ColorScale colors) {
+    double step = bar.getHeight() / ColorScale.LEVELS;
+    for (int level = 0; level < ColorScale.LEVELS; level++) {
+      double bottom = bar.getMaxY() - level * step;
+      canvas.fillCell(
+          new Rectangle2D.Double(bar.getX(), bottom - step, bar.getWidth(), step),
+          ColorScale.color(level));
+    }
+    canvas.stroke(bar, new Pen(Look.QUIET_INK, 1));
+    Frame scale = new Frame(bar, new Range(0, 1), colors.range());
+    Range celsius =
+        new Range(
+            Temperatures.toCelsius(colors.range().low()),
+            Temperatures.toCelsius(colors.range().high()));
+    write(
+        "°C (°F)", bar.getX(), bar.getY() - 7, Alignment.START, Look.LABEL.inColor(Look.QUIET_INK));
+    for (double tick : Ticks.decimal(celsius, bar.getHeight() / 30)) {
+      double y = scale.downOf(Temperatures.fromCelsius(tick));
+      canvas.stroke(
+          new Line2D.Double(bar.getMaxX(), y, bar.getMaxX() + 4, y), new Pen(Look.QUIET_INK, 1));
+      double fahrenheit = Temperatures.toFahrenheit(Temperatures.fromCelsius(tick));
+      double decimals = tick == Math.rint(tick) ? 1 : 10;
+      String text =
+          Look.plain(tick) + " (" + Look.plain(Math.round(fahrenheit * decimals) / decimals) + ")";
+      write(text, bar.getMaxX() + 7, y + 4, Alignment.START, Look.TICK);
+    }
+  }
+
+  private void write(String text, double x, double y, Alignment alignment, Lettering lettering) {
+    canvas.write(text, new Anchor(x, y, alignment), lettering);
+  }
+}

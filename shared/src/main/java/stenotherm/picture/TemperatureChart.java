@@ -1,0 +1,289 @@
+package stenotherm.picture;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.Times;
+
+/**
+ * Temperature against time: curves with their names, the tolerance bands, the legs of the journey,
+ * the range that an uncertain run may lie in, and points that matter.
+ *
+ * <p>The left axis has °C and the right one °F; below stand the hours from sealing and, if known,
+ * the local clock. A name for which there is no place that covers nothing is left out.
+ *
+ * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
+ */
+public final class TemperatureChart extends Picture {
+  private final String subtitle;
+  private final List<Curve> curves;
+  private final Optional<TemperatureBand> uncertainty;
+  private final Optional<Range> comfortable;
+  private final Optional<Range> alarm;
+  private final List<Leg> legs;
+  private final List<Marker> markers;
+  private final Optional<DoubleFunction<String>> clock;
+
+  private TemperatureChart(Builder builder) {
+    super(builder.title);
+    subtitle = builder.subtitle;
+    curves = Checks.notEmpty("curves", builder.curves);
+    uncertainty = Optional.ofNullable(builder.uncertainty);
+    comfortable = Optional.ofNullable(builder.comfortable);
+    alarm = Optional.ofNullable(builder.alarm);
+    legs = List.copyOf(builder.legs);
+    markers = List.copyOf(builder.markers);
+    clock = Optional.ofNullable(builder.clock);
+    Range time = time();
+    if (!(time.high() > time.low())) {
+      throw new InvalidInputException("curves", "last no time");
+    }
+  }
+
+  /**
+   * Starts a chart.
+   *
+   * @param title the answer in one sentence, which stands above the chart
+   * @return a builder
+   */
+  public static Builder titled(String title) {
+    return new Builder(title);
+  }
+
+  /** The time that the axis shows [s]. */
+  private Range time() {
+    List<Double> times = new ArrayList<>();
+    allCurves()
+        .forEach(curve -> times.addAll(curve.points().stream().map(Curve.Point::time).toList()));
+    legs.forEach(leg -> times.addAll(List.of(leg.time().low(), leg.time().high())));
+    markers.forEach(marker -> times.add(marker.point().time()));
+    return spanOf(times);
+  }
+
+  /** The temperatures that are drawn, bands left aside [K]. */
+  private Range temperatures() {
+    List<Double> temperatures = new ArrayList<>();
+    allCurves()
+        .forEach(
+            curve ->
+                temperatures.addAll(
+                    curve.points().stream().map(Curve.Point::temperature).toList()));
+    markers.forEach(marker -> temperatures.add(marker.point().temperature()));
+    return spanOf(temperatures);
+  }
+
+  private static Range spanOf(List<Double> values) {
+    return new Range(
+        values.stream().mapToDouble(Double::doubleValue).min().orElseThrow(),
+        values.stream().mapToDouble(Double::doubleValue).max().orElseThrow());
+  }
+
+  private Stream<Curve> allCurves() {
+    return Stream.concat(
+        curves.stream(), uncertainty.stream().flatMap(band -> Stream.of(band.low(), band.high())));
+  }
+
+  @Override
+  void draw(Canvas canvas) {
+    new TemperatureChartPainter(canvas, this).paint();
+  }
+
+  String subtitle() {
+    return subtitle;
+  }
+
+  List<Curve> curves() {
+    return curves;
+  }
+
+  Optional<TemperatureBand> uncertainty() {
+    return uncertainty;
+  }
+
+  Optional<Range> comfortable() {
+    return comfortable;
+  }
+
+  Optional<Range> alarm() {
+    return alarm;
+  }
+
+  List<Leg> legs() {
+    return legs;
+  }
+
+  List<Marker> markers() {
+    return markers;
+  }
+
+  Optional<DoubleFunction<String>> clock() {
+    return clock;
+  }
+
+  /** The time axis [h]. */
+  Range hours() {
+    Range time = time();
+    return new Range(Times.toHours(time.low()), Times.toHours(time.high()));
+  }
+
+  /**
+   * The temperature axis [K]: all that is drawn, and the ends of the bands unless they are far
+   * away.
+   */
+  Range temperatureAxis() {
+    Range drawn = temperatures();
+    double near = Math.max(8, 0.6 * (drawn.high() - drawn.low()));
+    double low = drawn.low();
+    double high = drawn.high();
+    for (Range band : Stream.concat(comfortable.stream(), alarm.stream()).toList()) {
+      for (double end : new double[] {band.low(), band.high()}) {
+        if (end >= drawn.low() - near && end <= drawn.high() + near) {
+          low = Math.min(low, end);
+          high = Math.max(high, end);
+        }
+      }
+    }
+    double margin = Math.max(1, 0.07 * (high - low));
+    return new Range(low - margin, high + margin);
+  }
+
+  /**
+   * Builds a {@link TemperatureChart}.
+   *
+   * <p>Experimental. Not thread-safe.
+   */
+  public static final class Builder {
+    private final String title;
+    private final List<Curve> curves = new ArrayList<>();
+    private final List<Leg> legs = new ArrayList<>();
+    private final List<Marker> markers = new ArrayList<>();
+    private String subtitle = "";
+    private @Nullable TemperatureBand uncertainty;
+    private @Nullable Range comfortable;
+    private @Nullable Range alarm;
+    private @Nullable DoubleFunction<String> clock;
+
+    private Builder(String title) {
+      this.title = title;
+    }
+
+    /**
+     * Adds a line in small letters under the title.
+     *
+     * @param text the line
+     * @return this
+     */
+    public Builder subtitle(String text) {
+      subtitle = text;
+      return this;
+    }
+
+    /**
+     * Adds a curve; the first one is the main curve.
+     *
+     * @param curve the curve
+     * @return this
+     */
+    public Builder curve(Curve curve) {
+      curves.add(curve);
+      return this;
+    }
+
+    /**
+     * Sets the range around the main curve.
+     *
+     * @param band the range
+     * @return this
+     */
+    public Builder uncertainty(TemperatureBand band) {
+      uncertainty = band;
+      return this;
+    }
+
+    /**
+     * Sets the comfortable band; an end may be infinite.
+     *
+     * @param band the band [K]
+     * @return this
+     */
+    public Builder comfortable(Range band) {
+      comfortable = band;
+      return this;
+    }
+
+    /**
+     * Sets the alarm band, outside of which harm is likely; an end may be infinite.
+     *
+     * @param band the band [K]
+     * @return this
+     */
+    public Builder alarm(Range band) {
+      alarm = band;
+      return this;
+    }
+
+    /**
+     * Adds a leg of the journey.
+     *
+     * @param leg the leg
+     * @return this
+     */
+    public Builder leg(Leg leg) {
+      legs.add(leg);
+      return this;
+    }
+
+    /**
+     * Adds a point that matters.
+     *
+     * @param marker the point
+     * @return this
+     */
+    public Builder marker(Marker marker) {
+      markers.add(marker);
+      return this;
+    }
+
+    /**
+     * Shows the local clock under the hours, for a journey within one UTC offset.
+     *
+     * @param sealed the local time at sealing
+     * @return this
+     */
+    public Builder sealedAt(LocalDateTime sealed) {
+      DateTimeFormatter format = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+      return clock(seconds -> format.format(sealed.plusSeconds(Math.round(seconds))));
+    }
+
+    /**
+     * Shows any other local clock under the hours.
+     *
+     * @param format gives the text for a time from sealing [s]
+     * @return this
+     */
+    public Builder clock(DoubleFunction<String> format) {
+      clock = format;
+      return this;
+    }
+
+    /**
+     * Builds the chart.
+     *
+     * @return the chart
+     * @throws InvalidInputException if there is no curve, the title is blank or the curves last no
+     *     time
+     */
+    public TemperatureChart build() {
+      return new TemperatureChart(this);
+    }
+  }
+}

@@ -1,0 +1,454 @@
+package stenotherm.picture;
+
+import java.awt.Color;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Anchor;
+import stenotherm.picture.Canvas.Dash;
+import stenotherm.picture.Canvas.Lettering;
+import stenotherm.picture.Canvas.Pen;
+import stenotherm.picture.LabelPlacer.Candidate;
+
+/** Draws one {@link TemperatureChart} on one canvas. */
+final class TemperatureChartPainter {
+  private static final double SIDE = 62;
+  private static final double LEG_ROW = 17;
+  private static final int MOST_LEG_ROWS = 3;
+  private static final double SMALLEST_PLOT = 120;
+  private static final double LABEL_HEIGHT = 14;
+  private static final double LONGEST_PIECE = 4;
+
+  private final Canvas canvas;
+  private final TemperatureChart chart;
+
+  TemperatureChartPainter(Canvas canvas, TemperatureChart chart) {
+    this.canvas = canvas;
+    this.chart = chart;
+  }
+
+  /** A leg's name with the row that it stands in, 0 next to the plot. */
+  private record LegLabel(String text, Rectangle2D box, double legMiddle, int row) {}
+
+  void paint() {
+    double top = Look.writeHeading(canvas, chart.title(), chart.subtitle());
+    double left = SIDE;
+    double right = canvas.width() - SIDE;
+    double bottom = canvas.height() - (chart.clock().isPresent() ? 56 : 41);
+    Range hours = chart.hours();
+    List<LegLabel> legLabels =
+        legLabels(new Frame(new Rectangle2D.Double(left, 0, right - left, 1), hours, hours));
+    double legRows = legLabels.stream().mapToInt(LegLabel::row).max().orElse(-1) + 1;
+    double plotTop = top + legRows * LEG_ROW;
+    if (bottom - plotTop < SMALLEST_PLOT) {
+      throw Picture.tooSmall(
+          "this temperature chart",
+          "a height of at least "
+              + (int) Math.ceil(canvas.height() + SMALLEST_PLOT - (bottom - plotTop))
+              + " pixels");
+    }
+    Frame frame =
+        new Frame(
+            new Rectangle2D.Double(left, plotTop, right - left, bottom - plotTop),
+            hours,
+            chart.temperatureAxis());
+
+    LabelPlacer placer = new LabelPlacer(frame.area());
+    paintBands(frame);
+    paintGrid(frame);
+    paintLegs(frame, legLabels);
+    paintUncertainty(frame);
+    List<List<Point2D>> lines =
+        chart.curves().stream().map(curve -> reduced(curve, frame)).toList();
+    lines.forEach(line -> avoid(placer, line));
+    paintBandEdges(frame, placer);
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      canvas.stroke(pathOf(lines.get(i)), penOf(i));
+    }
+    paintMarkers(frame, placer);
+    for (int i = 0; i < lines.size(); i++) {
+      Lettering lettering = Look.LABEL.inBold().inColor(colorOf(i)).withHalo();
+      writeAlong(lines.get(i), chart.curves().get(i).name(), lettering, placer);
+    }
+    writeUncertaintyName(frame, placer);
+    writeBandNames(frame, placer);
+    canvas.stroke(frame.area(), new Pen(Look.QUIET_INK, 1));
+  }
+
+  private static Color colorOf(int index) {
+    return Look.CURVE_COLORS.get(index % Look.CURVE_COLORS.size());
+  }
+
+  private static Pen penOf(int index) {
+    Dash dash = Look.CURVE_DASHES.get(index % Look.CURVE_DASHES.size());
+    return new Pen(colorOf(index), index == 0 ? 2.6 : 1.8, dash);
+  }
+
+  private void paintBands(Frame frame) {
+    chart
+        .alarm()
+        .ifPresent(
+            band -> {
+              fillBetween(frame, new Range(Double.NEGATIVE_INFINITY, band.low()), Look.SHADE);
+              fillBetween(frame, new Range(band.high(), Double.POSITIVE_INFINITY), Look.SHADE);
+            });
+    chart
+        .comfortable()
+        .ifPresent(band -> fillBetween(frame, band, Look.withAlpha(Look.YELLOW, 76)));
+  }
+
+  private void fillBetween(Frame frame, Range band, Color color) {
+    double low = Math.max(band.low(), frame.y().low());
+    double high = Math.min(band.high(), frame.y().high());
+    if (low < high) {
+      canvas.fill(
+          new Rectangle2D.Double(
+              frame.left(),
+              frame.downOf(high),
+              frame.area().getWidth(),
+              frame.downOf(low) - frame.downOf(high)),
+          color);
+    }
+  }
+
+  private void paintGrid(Frame frame) {
+    Pen pen = new Pen(Look.GRID, 1);
+    double ticksDown = frame.area().getHeight() / 34;
+    Range celsius =
+        new Range(
+            Temperatures.toCelsius(frame.y().low()), Temperatures.toCelsius(frame.y().high()));
+    for (double tick : Ticks.decimal(celsius, ticksDown)) {
+      double y = frame.downOf(Temperatures.fromCelsius(tick));
+      canvas.stroke(new Line2D.Double(frame.left(), y, frame.right(), y), pen);
+      write(Look.plain(tick), frame.left() - 6, y + 4, Alignment.END, Look.TICK);
+    }
+    Range fahrenheit =
+        new Range(
+            Temperatures.toFahrenheit(frame.y().low()),
+            Temperatures.toFahrenheit(frame.y().high()));
+    for (double tick : Ticks.decimal(fahrenheit, ticksDown)) {
+      double y = frame.downOf(Temperatures.fromFahrenheit(tick));
+      Line2D mark = new Line2D.Double(frame.right(), y, frame.right() + 4, y);
+      canvas.stroke(mark, new Pen(Look.QUIET_INK, 1));
+      write(Look.plain(tick), frame.right() + 7, y + 4, Alignment.START, Look.TICK);
+    }
+    for (double tick : Ticks.hours(frame.x(), frame.area().getWidth() / 52)) {
+      double x = frame.acrossOf(tick);
+      canvas.stroke(new Line2D.Double(x, frame.bottom(), x, frame.bottom() + 4), pen);
+      write(Look.plain(tick), x, frame.bottom() + 16, Alignment.MIDDLE, Look.TICK);
+      chart
+          .clock()
+          .ifPresent(
+              clock -> {
+                String text = clock.apply(Times.fromHours(tick));
+                write(text, x, frame.bottom() + 31, Alignment.MIDDLE, Look.TICK);
+              });
+    }
+    double middle = frame.area().getCenterY();
+    Lettering axis = Look.LABEL.inColor(Look.QUIET_INK);
+    write("temperature [°C]", 20, middle, Alignment.MIDDLE, axis.runningUpwards());
+    write("[°F]", canvas.width() - 12, middle, Alignment.MIDDLE, axis.runningUpwards());
+    String time =
+        chart.clock().isPresent()
+            ? "hours from sealing [h], local clock"
+            : "hours from sealing [h]";
+    write(time, frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE, axis);
+  }
+
+  private void write(String text, double x, double y, Alignment alignment, Lettering lettering) {
+    canvas.write(text, new Anchor(x, y, alignment), lettering);
+  }
+
+  /** Puts every leg's name above its leg; names that would touch go into further rows. */
+  private List<LegLabel> legLabels(Frame frame) {
+    List<LegLabel> labels = new ArrayList<>();
+    double[] filledTo = new double[MOST_LEG_ROWS];
+    for (Leg leg : chart.legs()) {
+      double start = frame.acrossOf(Times.toHours(leg.time().low()));
+      double end = frame.acrossOf(Times.toHours(leg.time().high()));
+      double middle = (start + end) / 2;
+      double full = Letters.width(leg.name(), Look.LABEL) + 8;
+      int row = 0;
+      double left = clamp(middle - full / 2, frame.left(), frame.right() - full);
+      // The lowest row is the leg's own strip: a name stays inside it or goes up.
+      while (row < MOST_LEG_ROWS - 1
+          && (left < filledTo[row] || (row == 0 && full > end - start + 1e-6))) {
+        row++;
+      }
+      double width = Math.min(full, frame.right() - Math.max(left, filledTo[row]));
+      left = Math.max(left, filledTo[row]);
+      String text = Letters.fit(leg.name(), width - 8, Look.LABEL);
+      if (!text.isEmpty()) {
+        filledTo[row] = left + width;
+        Rectangle2D box = new Rectangle2D.Double(left, 0, width, LEG_ROW);
+        labels.add(new LegLabel(text, box, middle, row));
+      }
+    }
+    return labels;
+  }
+
+  private static double clamp(double value, double low, double high) {
+    return Math.max(low, Math.min(high, value));
+  }
+
+  private void paintLegs(Frame frame, List<LegLabel> labels) {
+    if (chart.legs().isEmpty()) {
+      return;
+    }
+    double stripTop = frame.top() - LEG_ROW;
+    Pen boundary = new Pen(new Color(120, 120, 120), 1, Dash.SHORT);
+    for (int i = 0; i < chart.legs().size(); i++) {
+      Leg leg = chart.legs().get(i);
+      double start = frame.acrossOf(Times.toHours(leg.time().low()));
+      double end = frame.acrossOf(Times.toHours(leg.time().high()));
+      canvas.fill(
+          new Rectangle2D.Double(start, stripTop, end - start, LEG_ROW),
+          i % 2 == 0 ? new Color(214, 214, 214) : new Color(238, 238, 238));
+      if (i % 2 == 0) {
+        canvas.fill(
+            new Rectangle2D.Double(start, frame.top(), end - start, frame.area().getHeight()),
+            Look.FAINT_SHADE);
+      }
+      if (start > frame.left() + 1) {
+        canvas.stroke(new Line2D.Double(start, stripTop, start, frame.bottom()), boundary);
+      }
+    }
+    for (LegLabel label : labels) {
+      double baseline = frame.top() - label.row() * LEG_ROW - 5;
+      if (label.row() > 0) {
+        // A name above other names points at its leg.
+        canvas.stroke(
+            new Line2D.Double(label.legMiddle(), baseline + 3, label.legMiddle(), stripTop + 5),
+            new Pen(Look.QUIET_INK, 1));
+      }
+      write(label.text(), label.box().getCenterX(), baseline, Alignment.MIDDLE, Look.LABEL);
+    }
+  }
+
+  private void paintUncertainty(Frame frame) {
+    chart
+        .uncertainty()
+        .ifPresent(
+            band -> {
+              Path2D area = pathOf(reduced(band.high(), frame));
+              List<Point2D> low = reduced(band.low(), frame);
+              for (int i = low.size() - 1; i >= 0; i--) {
+                area.lineTo(low.get(i).getX(), low.get(i).getY());
+              }
+              area.closePath();
+              canvas.fill(area, Look.withAlpha(colorOf(0), 50));
+            });
+  }
+
+  private void paintBandEdges(Frame frame, LabelPlacer placer) {
+    chart
+        .alarm()
+        .ifPresent(
+            band -> {
+              for (double end : new double[] {band.low(), band.high()}) {
+                if (frame.y().contains(end)) {
+                  double y = frame.downOf(end);
+                  Line2D line = new Line2D.Double(frame.left(), y, frame.right(), y);
+                  canvas.stroke(line, new Pen(Look.INK, 1.4, Dash.LONG));
+                  placer.avoid(line);
+                }
+              }
+            });
+  }
+
+  private void paintMarkers(Frame frame, LabelPlacer placer) {
+    for (Marker marker : chart.markers()) {
+      double x = frame.acrossOf(Times.toHours(marker.point().time()));
+      double y = frame.downOf(marker.point().temperature());
+      placer.avoid(new Rectangle2D.Double(x - 7, y - 7, 14, 14));
+    }
+    for (Marker marker : chart.markers()) {
+      double x = frame.acrossOf(Times.toHours(marker.point().time()));
+      double y = frame.downOf(marker.point().temperature());
+      Lettering lettering = Look.LABEL.inBold().withHalo();
+      String text = Letters.fit(marker.text(), frame.area().getWidth() - 10, lettering);
+      double width = Letters.width(text, lettering);
+      List<Candidate> candidates = new ArrayList<>();
+      for (double distance = 14; distance <= 110; distance += 8) {
+        for (double side : new double[] {-0.5, 0, -1, -0.25, -0.75}) {
+          double left = clamp(x + side * width, frame.left() + 4, frame.right() - width - 4);
+          double bend = Math.abs(side + 0.5) * 4;
+          candidates.add(new Candidate(box(left, y + distance, width), distance + bend));
+          candidates.add(
+              new Candidate(box(left, y - distance - LABEL_HEIGHT, width), distance + bend + 1));
+        }
+      }
+      placer
+          .place(candidates)
+          .ifPresent(
+              box -> {
+                double near = box.getCenterY() > y ? box.getMinY() : box.getMaxY();
+                double foot = clamp(x, box.getMinX() + 6, box.getMaxX() - 6);
+                canvas.stroke(new Line2D.Double(x, y, foot, near), new Pen(Look.INK, 1));
+                write(text, box.getMinX(), box.getMaxY() - 3, Alignment.START, lettering);
+              });
+      Ellipse2D dot = new Ellipse2D.Double(x - 4.5, y - 4.5, 9, 9);
+      canvas.fill(dot, Color.WHITE);
+      canvas.stroke(dot, new Pen(Look.INK, 2));
+    }
+  }
+
+  private static Rectangle2D box(double left, double top, double width) {
+    return new Rectangle2D.Double(left, top, width, LABEL_HEIGHT);
+  }
+
+  /** Writes a name beside a line, where it covers nothing. */
+  private void writeAlong(
+      List<Point2D> line, String name, Lettering lettering, LabelPlacer placer) {
+    double width = Letters.width(name, lettering);
+    List<Candidate> candidates = new ArrayList<>();
+    List<Point2D> points = dense(line);
+    int steps = 60;
+    for (int i = 0; i <= steps; i++) {
+      Point2D point = points.get((int) Math.round((points.size() - 1) * (double) i / steps));
+      // Names near the end are found first, but a free place counts more.
+      double cost = 6 * Math.abs(0.8 - (double) i / steps);
+      for (double gap = 4; gap <= 16; gap += 6) {
+        double left = point.getX() - width / 2;
+        candidates.add(
+            new Candidate(box(left, point.getY() - gap - LABEL_HEIGHT, width), cost + gap));
+        candidates.add(new Candidate(box(left, point.getY() + gap, width), cost + gap));
+      }
+    }
+    placer
+        .place(candidates)
+        .ifPresent(
+            box -> write(name, box.getMinX(), box.getMaxY() - 3, Alignment.START, lettering));
+  }
+
+  private void writeUncertaintyName(Frame frame, LabelPlacer placer) {
+    chart
+        .uncertainty()
+        .ifPresent(
+            band -> {
+              Lettering lettering = Look.TICK.inColor(colorOf(0)).withHalo();
+              List<Point2D> low = reduced(band.low(), frame);
+              avoid(placer, low);
+              avoid(placer, reduced(band.high(), frame));
+              writeAlong(low, band.name(), lettering, placer);
+            });
+  }
+
+  private void writeBandNames(Frame frame, LabelPlacer placer) {
+    chart
+        .alarm()
+        .ifPresent(
+            band -> {
+              writeAtEdge(frame, placer, "alarm below ", band.low(), 3);
+              writeAtEdge(frame, placer, "alarm above ", band.high(), -3 - LABEL_HEIGHT);
+            });
+    chart
+        .comfortable()
+        .ifPresent(
+            band -> {
+              writeAtEdge(frame, placer, "comfortable below ", band.high(), 3);
+              writeAtEdge(frame, placer, "comfortable above ", band.low(), -3 - LABEL_HEIGHT);
+            });
+  }
+
+  private void writeAtEdge(
+      Frame frame, LabelPlacer placer, String words, double temperature, double shift) {
+    if (!frame.y().contains(temperature)) {
+      return;
+    }
+    String text = words + Look.bothUnits(temperature);
+    Lettering lettering = Look.TICK.inColor(Look.INK).withHalo();
+    double width = Letters.width(text, lettering);
+    double y = frame.downOf(temperature);
+    double room = frame.area().getWidth() - width - 12;
+    List<Candidate> candidates = new ArrayList<>();
+    for (int i = 0; i <= 40; i++) {
+      double left = frame.left() + 6 + room * i / 40;
+      candidates.add(new Candidate(box(left, y + shift, width), i));
+      // The other side of the edge still names it.
+      candidates.add(new Candidate(box(left, y - shift - LABEL_HEIGHT, width), i + 60));
+    }
+    placer
+        .place(candidates)
+        .ifPresent(
+            box -> write(text, box.getMinX(), box.getMaxY() - 3, Alignment.START, lettering));
+  }
+
+  private static void avoid(LabelPlacer placer, List<Point2D> line) {
+    List<Point2D> points = dense(line);
+    for (int i = 1; i < points.size(); i++) {
+      placer.avoid(new Line2D.Double(points.get(i - 1), points.get(i)));
+    }
+  }
+
+  /**
+   * A line in short pieces, so that the number of pieces under a label tells how much it covers.
+   */
+  private static List<Point2D> dense(List<Point2D> line) {
+    List<Point2D> points = new ArrayList<>();
+    points.add(line.get(0));
+    for (int i = 1; i < line.size(); i++) {
+      Point2D from = line.get(i - 1);
+      Point2D to = line.get(i);
+      int pieces = Math.max(1, (int) (from.distance(to) / LONGEST_PIECE));
+      for (int j = 1; j <= pieces; j++) {
+        double share = (double) j / pieces;
+        points.add(
+            new Point2D.Double(
+                from.getX() + share * (to.getX() - from.getX()),
+                from.getY() + share * (to.getY() - from.getY())));
+      }
+    }
+    return points;
+  }
+
+  private static Path2D pathOf(List<Point2D> points) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(points.get(0).getX(), points.get(0).getY());
+    for (Point2D point : points.subList(1, points.size())) {
+      path.lineTo(point.getX(), point.getY());
+    }
+    return path;
+  }
+
+  /**
+   * A curve in pixels, with no more points than can be seen: first, lowest, highest and last of
+   * each column.
+   */
+  private static List<Point2D> reduced(Curve curve, Frame frame) {
+    List<Point2D> all =
+        curve.points().stream()
+            .<Point2D>map(
+                point ->
+                    new Point2D.Double(
+                        frame.acrossOf(Times.toHours(point.time())),
+                        frame.downOf(point.temperature())))
+            .toList();
+    List<Point2D> kept = new ArrayList<>();
+    for (int from = 0; from < all.size(); ) {
+      int to = from + 1;
+      int lowest = from;
+      int highest = from;
+      while (to < all.size() && (int) all.get(to).getX() == (int) all.get(from).getX()) {
+        lowest = all.get(to).getY() < all.get(lowest).getY() ? to : lowest;
+        highest = all.get(to).getY() > all.get(highest).getY() ? to : highest;
+        to++;
+      }
+      int last = to - 1;
+      List.of(from, Math.min(lowest, highest), Math.max(lowest, highest), last).stream()
+          .distinct()
+          .map(all::get)
+          .forEach(kept::add);
+      from = to;
+    }
+    return kept;
+  }
+}

@@ -1,0 +1,20 @@
+/**
+ * Pictures without a display, as SVG and PNG: temperature against time with its tolerance bands,
+ * margins of compared packings, and a section through a parcel.
+ *
+ * <p>Start with {@link stenotherm.picture.TemperatureChart}, {@link stenotherm.picture.MarginChart}
+ * and {@link stenotherm.picture.SectionPicture}; each has a builder and is a {@link
+ * stenotherm.picture.Picture}. Values go in as SI (K, m, s from sealing); axes show °C with °F
+ * beside it, hours and millimetres.
+ *
+ * <p>One look everywhere: names stand at the curves and not in a legend, every axis has its unit,
+ * colours can be told apart by colour-blind readers and never judge, words do.
+ *
+ * <p>Limits: the pictures are laid out for 600 x 320 pixels and more; text is measured with the
+ * machine's own sans-serif font, so that bytes are the same on one machine, not on every machine; a
+ * picture is drawn once and has no interaction.
+ */
+@NullMarked
+package stenotherm.picture;
+
+import org.jspecify.annotations.NullMarked;

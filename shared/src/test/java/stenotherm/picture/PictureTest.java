@@ -1,0 +1,208 @@
+package stenotherm.picture;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+import static stenotherm.base.Temperatures.fromCelsius;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+
+class PictureTest {
+  private static final int WHITE = 0xFFFFFFFF;
+
+  private static Arguments picture(String name, Supplier<Picture> picture) {
+    return arguments(name, picture);
+  }
+
+  static Stream<Arguments> pictures() {
+    return Stream.of(
+        picture("temperature", Demo::temperature),
+        picture("temperature-plain", Demo::plainTemperature),
+        picture("temperature-crowded", PictureTest::crowdedTemperature),
+        picture("margins", Demo::margins),
+        picture("margins-one", PictureTest::oneMargin),
+        picture("section", Demo::section),
+        picture("section-uniform", PictureTest::uniformSection));
+  }
+
+  /** Long names, a flat curve, an open band, a leg of no length and a jump. */
+  private static Picture crowdedTemperature() {
+    double[] times = {-3600, 0, 0, 7200};
+    double warm = fromCelsius(20);
+    TemperatureChart.Builder builder =
+        TemperatureChart.titled("A title that is much too long for one line ".repeat(5))
+            .subtitle("and a subtitle that does not fit either ".repeat(9))
+            .curve(Curve.of("flat", new double[] {0, 7200}, new double[] {warm, warm}))
+            .curve(Curve.of("jump", times, new double[] {warm, warm, warm + 5, warm + 5}))
+            .alarm(new Range(fromCelsius(10), Double.POSITIVE_INFINITY))
+            .comfortable(new Range(fromCelsius(-200), fromCelsius(500)))
+            .clock(seconds -> "12:00");
+    for (int i = 0; i < 30; i++) {
+      builder.leg(new Leg("leg with a long name " + i, new Range(i * 240, i * 240)));
+      builder.marker(new Marker("point " + i, new Curve.Point(i * 240, warm)));
+    }
+    return builder.build();
+  }
+
+  private static Picture oneMargin() {
+    Margin margin =
+        new Margin("a name without end ".repeat(10), 0, new Range(0, 0), "a note <&> ".repeat(9));
+    return MarginChart.titled("Nothing \"left\" & nothing <lost>").margin(margin).build();
+  }
+
+  private static Picture uniformSection() {
+    double[][] temperatures = {
+      {fromCelsius(20), fromCelsius(20)}, {fromCelsius(20), fromCelsius(20)}
+    };
+    SectionField field =
+        new SectionField(new double[] {0, 0.01, 0.1}, new double[] {0, 0.2, 0.5}, temperatures);
+    SectionPicture.Builder builder =
+        SectionPicture.titled("All of one temperature", field).isotherm(fromCelsius(20));
+    for (int i = 0; i < 10; i++) {
+      builder.outline(new Outline("block " + i, new Range(0, 0.1), new Range(0, 0.5)));
+    }
+    return builder.build();
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pictures")
+  void drawsWithoutClippingAndAlwaysTheSame(String name, Supplier<Picture> picture)
+      throws Exception {
+    byte[] png = picture.get().png(900, 420);
+    String svg = picture.get().svg(900, 420);
+
+    Path folder = Files.createDirectories(Path.of("target", "pictures"));
+    Files.write(folder.resolve(name + ".png"), png);
+    Files.writeString(folder.resolve(name + ".svg"), svg);
+    assertArrayEquals(png, picture.get().png(900, 420));
+    assertEquals(svg, picture.get().svg(900, 420));
+    assertEdgeIsEmpty(png);
+    assertWellFormed(svg, picture.get().title());
+  }
+
+  /** What is clipped reaches the edge. */
+  private static void assertEdgeIsEmpty(byte[] png) throws IOException {
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
+    assertEquals(900, image.getWidth());
+    assertEquals(420, image.getHeight());
+    for (int x = 0; x < 900; x++) {
+      assertEquals(WHITE, image.getRGB(x, 0));
+      assertEquals(WHITE, image.getRGB(x, 419));
+    }
+    for (int y = 0; y < 420; y++) {
+      assertEquals(WHITE, image.getRGB(0, y));
+      assertEquals(WHITE, image.getRGB(899, y));
+    }
+  }
+
+  private static void assertWellFormed(String svg, String title) throws Exception {
+    Element root =
+        DocumentBuilderFactory.newInstance()
+            .newDocumentBuilder()
+            .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)))
+            .getDocumentElement();
+    assertEquals("svg", root.getTagName());
+    assertEquals("0 0 900 420", root.getAttribute("viewBox"));
+    assertEquals(title, root.getElementsByTagName("title").item(0).getTextContent());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("pictures")
+  void drawsInOtherSizes(String name, Supplier<Picture> picture) {
+    assertTrue(picture.get().png(1600, 900).length > 0);
+    assertTrue(picture.get().svg(600, 500).endsWith("</svg>\n"), name);
+  }
+
+  @Test
+  void curvesBandsLegsAndPointsAreNamedInTheChart() {
+    String svg = Demo.temperature().svg(900, 420);
+
+    for (String text :
+        new String[] {
+          "frog, mean",
+          "outdoor air",
+          "warmer, surface",
+          "range of foam, fill and outdoor air",
+          "alarm below 8 °C (46 °F)",
+          "alarm above 30 °C (86 °F)",
+          "comfortable above 15 °C (59 °F)",
+          "coldest: 12.5 °C (54 °F) at 05:30",
+          "van to hub",
+          "porch",
+          "temperature [°C]",
+          "[°F]",
+          "hours from sealing [h], local clock",
+          "18:00"
+        }) {
+      assertTrue(svg.contains(">" + text + "</text>"), text);
+    }
+  }
+
+  @Test
+  void sectionIsNamedAndHasUnits() {
+    String svg = Demo.section().svg(900, 420);
+
+    for (String text :
+        new String[] {
+          "foam, inner face",
+          "frog",
+          "coldest: 12.5 °C (54 °F)",
+          "10 °C",
+          "length [mm]",
+          "height [mm]",
+          "°C (°F)",
+          "20 (68)"
+        }) {
+      assertTrue(svg.contains(">" + text + "</text>"), text);
+    }
+  }
+
+  @Test
+  void marginsAreNamedAndHaveUnits() {
+    String svg = Demo.margins().svg(900, 420);
+
+    for (String text :
+        new String[] {
+          "mailing bag",
+          "edge of the alarm band",
+          "−6.4 K (−8.2 to −4.9)",
+          "cold side at 04:00",
+          "margin to the edge of the alarm band [K], [F°]"
+        }) {
+      assertTrue(svg.contains(">" + text + "</text>"), text);
+    }
+  }
+
+  @Test
+  void refusesSizesThatCannotShowThePicture() {
+    Picture chart = Demo.temperature();
+    Picture margins = Demo.margins();
+
+    assertThrows(InvalidInputException.class, () -> chart.png(599, 420));
+    assertThrows(InvalidInputException.class, () -> chart.svg(900, 8001));
+    assertThrows(InvalidInputException.class, () -> chart.png(900, 220));
+    assertEquals(
+        "picture size: a chart of 4 packings needs a height of at least 262 pixels",
+        assertThrows(InvalidInputException.class, () -> margins.png(900, 250)).getMessage());
+    assertTrue(chart.png(900, 300).length > 0);
+    assertTrue(margins.png(900, 262).length > 0);
+  }
+}
