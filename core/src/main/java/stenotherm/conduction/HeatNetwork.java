@@ -38,6 +38,15 @@ public final class HeatNetwork {
   private final List<Patch> patches;
   private final List<SourceBlock> sources;
 
+  /**
+   * Where the faces of each cell stand in the patches, at 6 cell + face: 1 + number over all
+   * patches, or 0.
+   */
+  private final int[] patchFace;
+
+  /** Number of the first face of each patch, over all patches. */
+  private final int[] firstFace;
+
   private HeatNetwork(Builder builder) {
     Layout layout = builder.layout;
     this.grid = RectilinearGrid.of(layout, builder.mesh, builder.uniformAxes());
@@ -60,6 +69,16 @@ public final class HeatNetwork {
     }
     this.patches = List.copyOf(findPatches(builder));
     this.sources = List.copyOf(findSources(builder.sources));
+    this.patchFace = new int[6 * cells];
+    this.firstFace = new int[patches.size()];
+    int number = 0;
+    for (int p = 0; p < firstFace.length; p++) {
+      Patch patch = patches.get(p);
+      firstFace[p] = number;
+      for (int f = 0; f < patch.cell().length; f++) {
+        patchFace[6 * patch.cell()[f] + patch.face()[f].ordinal()] = ++number;
+      }
+    }
   }
 
   /**
@@ -290,6 +309,21 @@ public final class HeatNetwork {
    */
   public List<Port.SourcePort> sourcePorts() {
     return sources.stream().map(SourceBlock::port).toList();
+  }
+
+  /** Position in {@link #patches()} of the boundary at a cell's face; -1 if there is none. */
+  int patchAt(int cell, Face face) {
+    int number = patchFace[6 * cell + face.ordinal()] - 1;
+    int patch = firstFace.length - 1;
+    while (patch >= 0 && firstFace[patch] > number) {
+      patch--;
+    }
+    return number < 0 ? -1 : patch;
+  }
+
+  /** Position of a cell's face within the patch that {@link #patchAt} names. */
+  int indexInPatch(int cell, Face face, int patch) {
+    return patchFace[6 * cell + face.ordinal()] - 1 - firstFace[patch];
   }
 
   List<Patch> patches() {

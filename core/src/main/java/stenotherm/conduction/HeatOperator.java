@@ -98,7 +98,7 @@ final class HeatOperator {
   }
 
   /** Heat flow into the body through a cell's face under a boundary [W]. */
-  double heatFlow(int patch, int index, double temperature, Conditions conditions) {
+  private double heatFlow(int patch, int index, double temperature, Conditions conditions) {
     Patch p = patches.get(patch);
     return p.port().kind() == BoundaryKind.FLUX
         ? p.area()[index] * conditions.boundary[patch]

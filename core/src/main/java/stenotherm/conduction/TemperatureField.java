@@ -28,40 +28,46 @@ public final class TemperatureField {
   private final RectilinearGrid grid;
   private final double[] temperature;
 
-  /** Temperature rise from a cell's centre to each of its six faces [K], at 6 cell + face. */
-  private final double[] rise;
+  /** Surface coefficients [W/(m2 K)] and temperatures [K] or fluxes [W/m2] of the boundaries. */
+  private final double[] coefficient;
 
-  /**
-   * Cell temperatures without padding; the operator must hold the coefficients of the conditions.
-   */
+  private final double[] boundary;
+
+  /** Takes a copy of the cell temperatures and of the conditions they belong to. */
   TemperatureField(HeatOperator operator, double[] padded, Conditions conditions) {
     this.network = operator.network;
     this.grid = network.grid();
-    int cells = grid.cellCount();
     int pad = operator.system.pad;
-    this.temperature = Arrays.copyOfRange(padded, pad, pad + cells);
-    this.rise = new double[6 * cells];
-    for (int cell = 0; cell < cells; cell++) {
-      for (Face face : Face.values()) {
-        double coupling = network.couplingAcross(cell, face);
-        if (coupling > 0) {
-          double heat = coupling * (temperature[neighbour(cell, face)] - temperature[cell]);
-          rise[6 * cell + face.ordinal()] = riseOf(cell, face, heat);
-        }
-      }
-    }
-    for (int p = 0; p < network.patches().size(); p++) {
-      Patch patch = network.patches().get(p);
-      for (int f = 0; f < patch.cell().length; f++) {
-        int cell = patch.cell()[f];
-        double heat = operator.heatFlow(p, f, temperature[cell], conditions);
-        rise[6 * cell + patch.face()[f].ordinal()] = riseOf(cell, patch.face()[f], heat);
-      }
-    }
+    this.temperature = Arrays.copyOfRange(padded, pad, pad + grid.cellCount());
+    this.coefficient = conditions.coefficient.clone();
+    this.boundary = conditions.boundary.clone();
   }
 
-  private double riseOf(int cell, Face face, double heat) {
-    return heat * network.halfResistance(face.axis(), cell) / network.faceArea(face.axis(), cell);
+  /**
+   * Temperature rise from a cell's centre to one of its faces [K], from the heat that flows in
+   * through it.
+   */
+  private double rise(int cell, Face face) {
+    double heat = heatThrough(cell, face);
+    return heat == 0
+        ? 0
+        : heat * network.halfResistance(face.axis(), cell) / network.faceArea(face.axis(), cell);
+  }
+
+  private double heatThrough(int cell, Face face) {
+    double coupling = network.couplingAcross(cell, face);
+    if (coupling > 0) {
+      return coupling * (temperature[neighbour(cell, face)] - temperature[cell]);
+    }
+    int p = network.patchAt(cell, face);
+    if (p < 0) {
+      return 0;
+    }
+    Patch patch = network.patches().get(p);
+    int index = network.indexInPatch(cell, face, p);
+    return patch.port().kind() == BoundaryKind.FLUX
+        ? patch.area()[index] * boundary[p]
+        : patch.conductance(index, coefficient[p]) * (boundary[p] - temperature[cell]);
   }
 
   private int neighbour(int cell, Face face) {
@@ -154,7 +160,7 @@ public final class TemperatureField {
     for (Axis axis : Axis.values()) {
       int s = side[axis.ordinal()];
       if (s != 0) {
-        value += rise[6 * cell + Face.of(axis, s > 0).ordinal()];
+        value += rise(cell, Face.of(axis, s > 0));
       }
     }
     return value;
@@ -288,7 +294,7 @@ public final class TemperatureField {
     double sum = 0;
     for (int f = 0; f < patch.cell().length; f++) {
       int cell = patch.cell()[f];
-      sum += patch.area()[f] * (temperature[cell] + rise[6 * cell + patch.face()[f].ordinal()]);
+      sum += patch.area()[f] * (temperature[cell] + rise(cell, patch.face()[f]));
     }
     return sum / patch.port().area();
   }

@@ -1,0 +1,39 @@
+package stenotherm.scenario;
+
+import java.util.List;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
+
+/**
+ * What a scenario file asks: which of several packings of one animal fares how on one journey.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param title title, as reports show it
+ * @param packings the packings in the order of the file, with their warmers; at least one
+ * @param journey the journey
+ * @param longestHold how long a delay of the last leg is followed [s], above 0
+ * @param assumptions what the reader filled in from presets, with values and sources, a sentence
+ *     each
+ */
+public record Scenario(
+    String title,
+    List<Parcel> packings,
+    Journey journey,
+    double longestHold,
+    List<String> assumptions) {
+  /**
+   * Checks the parts.
+   *
+   * @throws InvalidInputException if the title is blank, there is no packing or the hold is not
+   *     above 0
+   */
+  public Scenario {
+    Checks.name("title", title);
+    packings = Checks.notEmpty("packings", packings);
+    Checks.positive("longest hold", longestHold, "s");
+    assumptions = List.copyOf(assumptions);
+  }
+}
