@@ -89,11 +89,16 @@ public final class FullEngine implements HeatEngine {
   @Override
   public void useCoefficients(double[] coefficients) {
     requireLength("coefficients", coefficients, atStart.coefficient.length);
-    boolean changed = false;
     for (int p = 0; p < coefficients.length; p++) {
       Port.BoundaryPort port = network.boundaryPorts().get(p);
       if (port.kind() == BoundaryKind.CONVECTION) {
         Checks.notNegative("surface coefficient of " + port.name(), coefficients[p], "W/(m2 K)");
+      }
+    }
+    boolean changed = false;
+    for (int p = 0; p < coefficients.length; p++) {
+      Port.BoundaryPort port = network.boundaryPorts().get(p);
+      if (port.kind() == BoundaryKind.CONVECTION) {
         changed |= coefficients[p] != atEnd.coefficient[p];
         atStart.coefficient[p] = coefficients[p];
         atEnd.coefficient[p] = coefficients[p];
@@ -111,11 +116,19 @@ public final class FullEngine implements HeatEngine {
     }
   }
 
+  private static void requireFinite(double[] inputs) {
+    for (double input : inputs) {
+      Checks.finite("input", input, "");
+    }
+  }
+
   @Override
   public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
     Checks.positive("duration", duration, "s");
     requireLength("inputs at start", inputsAtStart, inputs().size());
     requireLength("inputs at end", inputsAtEnd, inputs().size());
+    requireFinite(inputsAtStart);
+    requireFinite(inputsAtEnd);
     boolean jump = !started || set(atEnd, inputsAtStart);
     set(atStart, inputsAtStart);
     set(atEnd, inputsAtEnd);
@@ -137,7 +150,6 @@ public final class FullEngine implements HeatEngine {
     boolean changed = false;
     int boundaries = conditions.boundary.length;
     for (int index = 0; index < inputs.length; index++) {
-      Checks.finite("input", inputs[index], "");
       double[] target = index < boundaries ? conditions.boundary : conditions.power;
       int position = index < boundaries ? index : index - boundaries;
       changed |= target[position] != inputs[index];
