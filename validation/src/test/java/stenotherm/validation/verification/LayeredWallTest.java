@@ -184,7 +184,7 @@ class LayeredWallTest {
                 Face.X_MAX,
                 new Boundary.Convection(
                     TimeFunction.constant(1 / OUTSIDE_FILM),
-                    TimeFunction.sinusoid(new Sinusoid(mean, amplitude, Times.DAY, 0))))
+                    new Sinusoid(mean, new Sinusoid.Wave(amplitude, Times.DAY, 0))))
             .initial(mean)
             .build();
     // the start has died away after 12 days: the slowest wall forgets by exp(-1) in less than 1.2

@@ -10,7 +10,6 @@ import org.apache.commons.math3.special.Erf;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Face;
 import stenotherm.base.Sinusoid;
-import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.Boundary;
 import stenotherm.conduction.ConductionProblem;
@@ -98,7 +97,7 @@ class SemiInfiniteTest {
         x -> 10 * Math.exp(-x / penetration) * Math.sin(omega * end - x / penetration);
     Boundary boundary =
         new Boundary.PrescribedTemperature(
-            TimeFunction.sinusoid(new Sinusoid(START, 10, Times.DAY, 0)));
+            new Sinusoid(START, new Sinusoid.Wave(10, Times.DAY, 0)));
     assertEquals(0, worstError(boundary, 2.5, end, rise), 0.02);
   }
 }

@@ -38,7 +38,7 @@ class TimeOrderTest {
                 Face.X_MIN,
                 new Boundary.Convection(
                     TimeFunction.constant(20),
-                    TimeFunction.sinusoid(new Sinusoid(MEAN, AMPLITUDE, PERIOD, 0))))
+                    new Sinusoid(MEAN, new Sinusoid.Wave(AMPLITUDE, PERIOD, 0))))
             .initial(START)
             .build();
     assertEquals(1, problem.network().grid().cellCount());
