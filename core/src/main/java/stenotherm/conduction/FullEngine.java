@@ -47,6 +47,11 @@ public final class FullEngine implements HeatEngine {
     }
     this.atStart = new Conditions(network);
     this.atEnd = new Conditions(network);
+    for (int p = 0; p < atEnd.boundary.length; p++) {
+      if (network.boundaryPorts().get(p).kind() != BoundaryKind.FLUX) {
+        atEnd.boundary[p] = initialTemperature;
+      }
+    }
     this.integrator = new TimeIntegrator(operator, new Linear(), settings, 0, initial.clone());
   }
 

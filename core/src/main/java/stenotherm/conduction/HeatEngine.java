@@ -59,7 +59,8 @@ public interface HeatEngine {
   void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd);
 
   /**
-   * Reads the outputs now, under the inputs at the end of the last interval.
+   * Reads the outputs now, under the inputs at the end of the last interval; before the first, as
+   * if the surroundings were as warm as the body and nothing heated it.
    *
    * @param values where to put them [K or W, see {@link Probe#unit()}]
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong

@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Arrays;
+import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
@@ -19,7 +20,8 @@ public final class SteadySolver {
    *
    * @param problem the problem; its initial temperature is not used
    * @return the steady state
-   * @throws InvalidInputException if no film and no held surface fixes the temperature level
+   * @throws InvalidInputException if no film and no held surface fixes the temperature level, or a
+   *     value that drives the problem is not finite then
    */
   public static SteadySolution solve(ConductionProblem problem) {
     return solve(problem, 0);
@@ -31,12 +33,25 @@ public final class SteadySolver {
    * @param problem the problem; its initial temperature is not used
    * @param time the time whose conditions hold [s]
    * @return the steady state
-   * @throws InvalidInputException if no film and no held surface fixes the temperature level
+   * @throws InvalidInputException if no film and no held surface fixes the temperature level, or a
+   *     value that drives the problem is not finite then
    */
   public static SteadySolution solve(ConductionProblem problem, double time) {
     Conditions conditions = new Conditions(problem.network());
     problem.forcing().at(time, conditions);
+    requireFinite(problem.network(), conditions);
     return solve(new HeatOperator(problem.network()), conditions);
+  }
+
+  private static void requireFinite(HeatNetwork network, Conditions conditions) {
+    for (int p = 0; p < conditions.boundary.length; p++) {
+      Port port = network.boundaryPorts().get(p);
+      Checks.finite("boundary '" + port.name() + "'", conditions.boundary[p], port.unit());
+    }
+    for (int s = 0; s < conditions.power.length; s++) {
+      Port port = network.sourcePorts().get(s);
+      Checks.finite("source '" + port.name() + "'", conditions.power[s], port.unit());
+    }
   }
 
   private static SteadySolution solve(HeatOperator operator, Conditions conditions) {

@@ -134,7 +134,11 @@ public final class TransientSolver {
           stops.add(time);
         }
         for (double stop : stops) {
-          if (!integrator.advance(stop, listener, end)) {
+          boolean goOn = integrator.advance(stop, listener, end);
+          if (integrator.time == stop && stop == storedTimes[stored]) {
+            store(stop, values[stored++]);
+          }
+          if (!goOn) {
             outcome =
                 new Outcome.Stopped(
                     Thread.currentThread().isInterrupted()
@@ -142,9 +146,6 @@ public final class TransientSolver {
                         : "stopped by the listener",
                     integrator.time);
             break;
-          }
-          if (stop == storedTimes[stored]) {
-            store(stop, values[stored++]);
           }
           jumpIfNeeded(stop);
         }

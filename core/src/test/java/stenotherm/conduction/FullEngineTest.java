@@ -1,5 +1,6 @@
 package stenotherm.conduction;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static stenotherm.conduction.Bodies.assertRefused;
@@ -85,6 +86,15 @@ class FullEngineTest {
         List.of("xMin", "xMax", "board"), engine.inputs().stream().map(Port::name).toList());
     assertEquals(PROBES, engine.outputs());
     assertEquals(0, engine.time());
+  }
+
+  @Test
+  void nothingFlowsBeforeTheFirstInterval() {
+    FullEngine engine = engine(problem(TimeFunction.constant(300), TimeFunction.constant(5)));
+    double[] values = new double[PROBES.size()];
+    engine.read(values);
+    assertArrayEquals(new double[] {290, 290, 290, 290, 290, 0}, values, 1e-9);
+    assertTrue(engine.ledger().closes());
   }
 
   @Test

@@ -134,6 +134,43 @@ class TransientSolverTest {
   }
 
   @Test
+  void aStoredTimeThatWasReachedIsKept() {
+    TransientSolution solution =
+        TransientSolver.solve(
+            wall().initial(290).build(),
+            MEAN,
+            HOURS,
+            IntegratorSettings.fixed(Scheme.TR_BDF2, 600),
+            (done, total) ->
+                done >= 7200 ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE);
+    assertEquals(new Outcome.Stopped("stopped by the listener", 7200), solution.outcome());
+    assertArrayEquals(new double[] {0, 3600, 7200}, solution.times());
+    assertEquals(solution.field().mean("foam"), solution.last("mean"), 1e-12);
+  }
+
+  @Test
+  void valuesThatAreNoNumbersFailWithWhatWasReached() {
+    TimeFunction breaking = time -> time < 5000 ? 300 : Double.NaN;
+    ConductionProblem problem =
+        wall()
+            .boundary(Face.X_MIN, new Boundary.Convection(TimeFunction.constant(8), breaking))
+            .initial(290)
+            .build();
+    for (IntegratorSettings settings :
+        List.of(
+            IntegratorSettings.standard(),
+            IntegratorSettings.fixed(Scheme.TR_BDF2, 600),
+            IntegratorSettings.fixed(Scheme.BACKWARD_EULER, 600))) {
+      TransientSolution solution = TransientSolver.solve(problem, MEAN, HOURS, settings);
+      assertInstanceOf(Outcome.Failed.class, solution.outcome());
+      assertArrayEquals(new double[] {0, 3600}, solution.times());
+      assertTrue(solution.ledger().closes());
+    }
+    assertRefused(
+        "boundary 'xMin': NaN K is not a finite number", () -> SteadySolver.solve(problem, 6000));
+  }
+
+  @Test
   void interruptStopsWithWhatWasReached() {
     Thread.currentThread().interrupt();
     TransientSolution solution;
