@@ -23,37 +23,71 @@ public record DiscretisationEstimate(double fine, double order, double error) {
   private static final double SAFETY = 1.25;
 
   /**
-   * Estimates the error from three grids whose cell widths have a constant ratio.
+   * Estimates the error from three grids of any widths, in the form value = limit + constant
+   * width^order.
    *
    * @param values the quantity on the coarse, the medium and the fine grid
-   * @param ratio ratio of the cell widths of one grid to the next finer one, above 1
-   * @return the estimate
-   * @throws InvalidInputException if there are not three finite values or the ratio is not above 1
+   * @param widths a measure of the cell width of each grid, above 0, in any unit; grids whose
+   *     widths do not descend give no order
+   * @return the estimate; where the values do not approach a limit, the larger change with the
+   *     safety factor
+   * @throws InvalidInputException if there are not three finite values, or a width is not above 0
    */
-  public static DiscretisationEstimate of(double[] values, double ratio) {
-    if (values.length != 3) {
-      throw new InvalidInputException("values", values.length + " given, three grids needed");
+  public static DiscretisationEstimate of(double[] values, double[] widths) {
+    if (values.length != 3 || widths.length != 3) {
+      throw new InvalidInputException(
+          "grids",
+          values.length + " values and " + widths.length + " widths, three of each needed");
     }
     for (double value : values) {
       Checks.finite("value", value, "");
     }
-    if (!(ratio > 1) || Double.isInfinite(ratio)) {
-      throw new InvalidInputException("ratio of cell widths", ratio + " must be above 1");
+    for (double width : widths) {
+      Checks.positive("cell width", width, "");
     }
     double coarseStep = values[0] - values[1];
     double fineStep = values[1] - values[2];
     if (fineStep == 0) {
       return new DiscretisationEstimate(values[2], TRUSTED_ORDER.high(), 0);
     }
-    double quotient = coarseStep / fineStep;
-    if (quotient <= 1) {
-      // oscillating or diverging: no order; the larger change is the only honest measure
-      double error = SAFETY * Math.max(Math.abs(coarseStep), Math.abs(fineStep));
-      return new DiscretisationEstimate(values[2], Double.NaN, error);
+    boolean refined = widths[0] > widths[1] && widths[1] > widths[2];
+    // the quotient of changes as the order goes to zero; below it the values do not approach a
+    // limit
+    double noOrder = Math.log(widths[0] / widths[1]) / Math.log(widths[1] / widths[2]);
+    if (!refined || coarseStep / fineStep <= noOrder) {
+      double larger = SAFETY * Math.max(Math.abs(coarseStep), Math.abs(fineStep));
+      return new DiscretisationEstimate(values[2], Double.NaN, larger);
     }
-    double observed = Math.log(quotient) / Math.log(ratio);
-    double order = Math.max(TRUSTED_ORDER.low(), Math.min(TRUSTED_ORDER.high(), observed));
-    double error = SAFETY * Math.abs(fineStep) / (Math.pow(ratio, order) - 1);
+    double order = order(widths, coarseStep / fineStep);
+    double fineWidth = Math.pow(widths[2] / widths[1], order);
+    double error = SAFETY * Math.abs(fineStep) * fineWidth / (1 - fineWidth);
     return new DiscretisationEstimate(values[2], order, error);
+  }
+
+  /**
+   * The order within the trusted range whose quotient of changes is the one observed; the quotient
+   * grows with it.
+   */
+  private static double order(double[] widths, double observed) {
+    double low = TRUSTED_ORDER.low();
+    double high = TRUSTED_ORDER.high();
+    if (observed >= quotient(widths, high)) {
+      return high;
+    }
+    for (int halving = 0; halving < 50; halving++) {
+      double middle = (low + high) / 2;
+      if (quotient(widths, middle) < observed) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  /** Change from coarse to medium over change from medium to fine, at an order. */
+  private static double quotient(double[] widths, double order) {
+    double medium = Math.pow(widths[1], order);
+    return (Math.pow(widths[0], order) - medium) / (medium - Math.pow(widths[2], order));
   }
 }

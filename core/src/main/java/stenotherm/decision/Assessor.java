@@ -86,26 +86,27 @@ public final class Assessor {
     }
 
     private int total() {
-      return 2 * factors.size() + 5;
+      return 2 * factors.size() + 6;
     }
 
     Assessment assess() {
-      TransitSettings coarse = settings.transit().meshScaled(COARSE);
-      TransitResult coarseNominal = run(Variation.NOMINAL, coarse);
+      TransitSettings screening = settings.transit().screening();
+      TransitResult screened = run(Variation.NOMINAL, screening);
       List<Sensitivity> sensitivities = new ArrayList<>();
       Variation coldWorst = Variation.NOMINAL;
       Variation hotWorst = Variation.NOMINAL;
       for (Factor factor : factors) {
-        Sensitivity sensitivity = sensitivity(factor, coarseNominal, coarse);
+        Sensitivity sensitivity = sensitivity(factor, screened, screening);
         sensitivities.add(sensitivity);
         coldWorst = coldWorst.with(factor, sensitivity.worse(Side.COLD));
         hotWorst = hotWorst.with(factor, sensitivity.worse(Side.HOT));
       }
+      TransitResult coarse = run(Variation.NOMINAL, settings.transit().meshScaled(COARSE));
       TransitResult medium = run(Variation.NOMINAL, settings.transit().meshScaled(MEDIUM));
       TransitResult nominal = run(Variation.NOMINAL, settings.transit());
       TransitResult cold = run(coldWorst, settings.transit());
       TransitResult hot = run(hotWorst, settings.transit());
-      List<TransitResult> grids = List.of(coarseNominal, medium, nominal);
+      List<TransitResult> grids = List.of(coarse, medium, nominal);
       return new Assessment(
           nominal,
           cold,
@@ -139,11 +140,13 @@ public final class Assessor {
       TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), coarse);
       TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), coarse);
       return new Sensitivity(
-          factor,
-          margin(low, Side.COLD) - margin(nominal, Side.COLD),
-          margin(high, Side.COLD) - margin(nominal, Side.COLD),
-          margin(low, Side.HOT) - margin(nominal, Side.HOT),
-          margin(high, Side.HOT) - margin(nominal, Side.HOT));
+          factor, change(Side.COLD, nominal, low, high), change(Side.HOT, nominal, low, high));
+    }
+
+    private Sensitivity.Change change(
+        Side side, TransitResult nominal, TransitResult low, TransitResult high) {
+      double unchanged = margin(nominal, side);
+      return new Sensitivity.Change(margin(low, side) - unchanged, margin(high, side) - unchanged);
     }
 
     private DiscretisationEstimate estimate(List<TransitResult> grids, Side side) {
@@ -151,7 +154,10 @@ public final class Assessor {
           grids.stream()
               .mapToDouble(result -> Margin.smallest(result, side, plannedEnd).temperature())
               .toArray();
-      return DiscretisationEstimate.of(values, MEDIUM);
+      // the mean width of a cell, up to a factor that all three grids share
+      double[] widths =
+          grids.stream().mapToDouble(result -> 1 / Math.cbrt(result.cells())).toArray();
+      return DiscretisationEstimate.of(values, widths);
     }
 
     private DelayMargin delay(TransitResult cold, TransitResult hot) {

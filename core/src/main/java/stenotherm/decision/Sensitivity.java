@@ -10,17 +10,21 @@ import stenotherm.transit.Factor;
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param factor the quantity
- * @param coldAtLow change of the cold margin at the low end [K]
- * @param coldAtHigh change of the cold margin at the high end [K]
- * @param hotAtLow change of the hot margin at the low end [K]
- * @param hotAtHigh change of the hot margin at the high end [K]
+ * @param cold change of the cold margin
+ * @param hot change of the hot margin
  */
-public record Sensitivity(
-    Factor factor, double coldAtLow, double coldAtHigh, double hotAtLow, double hotAtHigh) {
+public record Sensitivity(Factor factor, Change cold, Change hot) {
+  /**
+   * Changes of a margin.
+   *
+   * @param atLow with the quantity at the low end of its range [K]
+   * @param atHigh with the quantity at the high end [K]
+   */
+  public record Change(double atLow, double atHigh) {}
+
   /** The end at which the margin of a side is smaller. */
   End worse(Side side) {
-    double low = side == Side.COLD ? coldAtLow : hotAtLow;
-    double high = side == Side.COLD ? coldAtHigh : hotAtHigh;
-    return low <= high ? End.LOW : End.HIGH;
+    Change change = side == Side.COLD ? cold : hot;
+    return change.atLow() <= change.atHigh() ? End.LOW : End.HIGH;
   }
 }

@@ -74,6 +74,14 @@ final class AxisMesh {
     for (int plane = 0; plane < planes.length; plane++) {
       target[plane] = graded[plane] ? atGradedPlane : control.largestCell();
     }
+    // an interval as thin as one cell: its neighbours start from that cell, not from their own
+    // width
+    double oneCell = slope / (2 * (Math.sqrt(control.growth()) - 1));
+    for (int interval = 0; interval + 1 < planes.length; interval++) {
+      double thin = oneCell * (planes[interval + 1] - planes[interval]);
+      target[interval] = Math.min(target[interval], thin);
+      target[interval + 1] = Math.min(target[interval + 1], thin);
+    }
     for (int plane = 1; plane < planes.length; plane++) {
       double reach = target[plane - 1] + slope * (planes[plane] - planes[plane - 1]);
       target[plane] = Math.min(target[plane], reach);

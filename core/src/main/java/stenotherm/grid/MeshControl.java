@@ -12,13 +12,13 @@ import stenotherm.base.Range;
  * @param largestCell largest cell width [m], above 0
  * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code
  *     largestCell}
- * @param growth largest ratio of the widths of neighbouring cells, 1.05 to 2
+ * @param growth largest ratio of the widths of neighbouring cells, 1.01 to 4
  */
 public record MeshControl(double largestCell, double firstCell, double growth) {
   /** The largest ratio of neighbouring cells that the design allows itself by default. */
   public static final double DEFAULT_GROWTH = 1.4;
 
-  private static final Range GROWTH = new Range(1.05, 2);
+  private static final Range GROWTH = new Range(1.01, 4);
 
   /**
    * Checks the numbers.
@@ -60,13 +60,14 @@ public record MeshControl(double largestCell, double firstCell, double growth) {
   }
 
   /**
-   * The same grading with all cells larger or smaller, for convergence studies.
+   * The same grading with all cells larger or smaller, for convergence studies: the target width is
+   * scaled everywhere, so the growth ratio becomes its power.
    *
    * @param factor ratio of the new cell widths to the old ones, above 0
    * @return the scaled control
    */
   public MeshControl scaled(double factor) {
     Checks.positive("mesh scale", factor, "");
-    return new MeshControl(largestCell * factor, firstCell * factor, growth);
+    return new MeshControl(largestCell * factor, firstCell * factor, Math.pow(growth, factor));
   }
 }

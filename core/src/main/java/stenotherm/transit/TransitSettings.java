@@ -24,13 +24,26 @@ public record TransitSettings(MeshControl mesh, double interval, IntegratorSetti
   }
 
   /**
-   * The default: cells of 5 mm at material boundaries growing to 20 mm, a value every 15 minutes.
+   * The default: cells of at most 10 mm at material boundaries growing to 30 mm, a value every 15
+   * minutes. Thin layers and the growth ratio make most cells of a small parcel far finer.
    *
    * @return the settings
    */
   public static TransitSettings standard() {
     return new TransitSettings(
-        MeshControl.graded(0.020, 0.005), 900, IntegratorSettings.standard());
+        MeshControl.graded(0.030, 0.010), 900, IntegratorSettings.standard());
+  }
+
+  /**
+   * Settings for finding out which way a quantity acts: twice as coarse in space and in storage, at
+   * four times the step tolerance.
+   *
+   * @return the cheaper settings
+   */
+  public TransitSettings screening() {
+    double tolerance = 4 * stepping.stepTolerance();
+    return new TransitSettings(
+        mesh.scaled(2), 2 * interval, IntegratorSettings.adaptive(tolerance));
   }
 
   /**

@@ -10,11 +10,13 @@ import org.junit.jupiter.api.Test;
 
 /** Grid estimates of made-up series, and ledgers of made-up heats. */
 class DiscretisationEstimateTest {
+  private static final double[] HALVED = {4, 2, 1};
+
   @Test
   void findsOrderAndErrorOfAPowerSeries() {
     for (double order : new double[] {0.5, 1, 1.5, 2}) {
       double[] values = {10 + Math.pow(4, order), 10 + Math.pow(2, order), 10 + 1};
-      DiscretisationEstimate estimate = DiscretisationEstimate.of(values, 2);
+      DiscretisationEstimate estimate = DiscretisationEstimate.of(values, HALVED);
       assertEquals(order, estimate.order(), 1e-9);
       // the error of the finest is 1; the safety factor is 1.25
       assertEquals(1.25, estimate.error(), 1e-9);
@@ -24,33 +26,33 @@ class DiscretisationEstimateTest {
 
   @Test
   void ordersOutOfTrustAreLimited() {
-    DiscretisationEstimate fast = DiscretisationEstimate.of(new double[] {18, 11, 10.125}, 2);
+    DiscretisationEstimate fast = DiscretisationEstimate.of(new double[] {18, 11, 10.125}, HALVED);
     assertEquals(2, fast.order());
     assertEquals(1.25 * 0.875 / 3, fast.error(), 1e-12);
-    DiscretisationEstimate slow = DiscretisationEstimate.of(new double[] {3.1, 2, 1}, 2);
+    DiscretisationEstimate slow = DiscretisationEstimate.of(new double[] {3.1, 2, 1}, HALVED);
     assertEquals(0.5, slow.order());
     assertEquals(1.25 / (Math.sqrt(2) - 1), slow.error(), 1e-12);
   }
 
   @Test
   void noOrderWithoutALimit() {
-    DiscretisationEstimate swing = DiscretisationEstimate.of(new double[] {1, 3, 2}, 2);
+    DiscretisationEstimate swing = DiscretisationEstimate.of(new double[] {1, 3, 2}, HALVED);
     assertTrue(Double.isNaN(swing.order()));
     assertEquals(2.5, swing.error(), 1e-12);
-    assertEquals(0, DiscretisationEstimate.of(new double[] {3, 2, 2}, 2).error());
+    assertEquals(0, DiscretisationEstimate.of(new double[] {3, 2, 2}, HALVED).error());
   }
 
   @Test
   void inputsAreChecked() {
     assertRefused(
-        "values: 2 given, three grids needed",
-        () -> DiscretisationEstimate.of(new double[] {1, 2}, 2));
+        "grids: 2 values and 3 widths, three of each needed",
+        () -> DiscretisationEstimate.of(new double[] {1, 2}, HALVED));
     assertRefused(
         "value: NaN is not a finite number",
-        () -> DiscretisationEstimate.of(new double[] {1, 2, Double.NaN}, 2));
+        () -> DiscretisationEstimate.of(new double[] {1, 2, Double.NaN}, HALVED));
     assertRefused(
-        "ratio of cell widths: 1.0 must be above 1",
-        () -> DiscretisationEstimate.of(new double[] {3, 2, 1.5}, 1));
+        "cell width: 0 must be a finite number above 0",
+        () -> DiscretisationEstimate.of(new double[] {3, 2, 1.5}, new double[] {2, 1, 0}));
   }
 
   @Test
