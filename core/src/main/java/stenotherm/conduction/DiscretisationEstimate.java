@@ -74,6 +74,9 @@ public record DiscretisationEstimate(double fine, double order, double error) {
     if (observed >= quotient(widths, high)) {
       return high;
     }
+    if (observed <= quotient(widths, low)) {
+      return low;
+    }
     for (int halving = 0; halving < 50; halving++) {
       double middle = (low + high) / 2;
       if (quotient(widths, middle) < observed) {

@@ -104,15 +104,17 @@ class LayoutTest {
         "first cell: 0.2 m must not be above the largest cell, 0.1 m",
         () -> MeshControl.graded(0.1, 0.2));
     assertRefused(
-        "growth of cells: 3 must lie between 1.05 and 2. 1.4 is usual.",
-        () -> new MeshControl(1, 1, 3));
+        "growth of cells: 5 must lie between 1.01 and 4. 1.4 is usual.",
+        () -> new MeshControl(1, 1, 5));
     assertRefused(
         "mesh scale: -1 must be a finite number above 0", () -> MeshControl.uniform(1).scaled(-1));
   }
 
   @Test
-  void scalingKeepsTheGrowth() {
-    assertEquals(new MeshControl(0.5, 0.05, 1.2), new MeshControl(1, 0.1, 1.2).scaled(0.5));
+  void scalingScalesTheTargetWidthEverywhere() {
+    assertEquals(new MeshControl(2, 0.2, 1.2 * 1.2), new MeshControl(1, 0.1, 1.2).scaled(2));
+    assertEquals(
+        new MeshControl(0.5, 0.05, Math.sqrt(1.2)), new MeshControl(1, 0.1, 1.2).scaled(0.5));
     assertEquals(new MeshControl(2, 2, MeshControl.DEFAULT_GROWTH), MeshControl.uniform(2));
   }
 }
