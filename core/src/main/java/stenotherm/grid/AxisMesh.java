@@ -48,6 +48,7 @@ final class AxisMesh {
     int[] cells = new int[intervals];
     for (int interval = 0; interval < intervals; interval++) {
       stretched[interval] = ramp(interval, target).length();
+      RectilinearGrid.requireFew(stretched[interval]);
       cells[interval] = Math.max(1, (int) Math.ceil(stretched[interval] - ROUND_OFF));
     }
     limitGrowthAcrossPlanes(target, cells);

@@ -2,6 +2,7 @@ package stenotherm.grid;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -35,15 +36,20 @@ public final class RectilinearGrid {
     this.ny = lines[1].length - 1;
     this.nz = lines[2].length - 1;
     long cells = (long) nx * ny * nz;
+    requireFew(cells);
+    this.blockOfCell = paint(layout, lines);
+  }
+
+  /** Refuses a number of cells before anything of that size is allocated. */
+  static void requireFew(double cells) {
     if (cells > MOST_CELLS) {
       throw new InvalidInputException(
           "mesh",
-          cells
+          String.format(Locale.ROOT, "%.0f", cells)
               + " cells are more than "
               + MOST_CELLS
               + "; make the largest or the first cell larger");
     }
-    this.blockOfCell = paint(layout, lines);
   }
 
   /**

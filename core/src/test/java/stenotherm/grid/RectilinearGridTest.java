@@ -144,6 +144,18 @@ class RectilinearGridTest {
   }
 
   @Test
+  void refusesTooManyLinesOfOneAxis() {
+    Layout layout = new Layout(List.of(new Block.Solid("a", Box.ofSize(1, 1, 1), FOAM)));
+    for (double cell : new double[] {1e-9, 1e-12}) {
+      InvalidInputException thrown =
+          assertThrows(
+              InvalidInputException.class,
+              () -> RectilinearGrid.of(layout, MeshControl.uniform(cell), Set.of(Axis.Y, Axis.Z)));
+      assertTrue(thrown.getMessage().contains(" cells are more than "), thrown.getMessage());
+    }
+  }
+
+  @Test
   void linesAreACopy() {
     Layout layout = new Layout(List.of(new Block.Solid("a", Box.ofSize(1, 1, 1), FOAM)));
     RectilinearGrid grid = RectilinearGrid.of(layout, MeshControl.uniform(0.5));
