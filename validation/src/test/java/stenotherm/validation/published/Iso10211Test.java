@@ -59,6 +59,53 @@ class Iso10211Test {
     }
   }
 
+  private static Box box(double x0, double x1, double y0, double y1) {
+    return new Box(new Point(x0 / 1000, y0 / 1000, 0), new Point(x1 / 1000, y1 / 1000, 1));
+  }
+
+  /** Composite of four materials with a metal bracket; one metre deep. */
+  @Test
+  void case2MetalBracket() {
+    Material cover = Material.of("cover", 1.15, 2000, 1000);
+    Material block = Material.of("block", 0.12, 500, 1600);
+    Material insulation = Material.of("insulation", 0.029, 30, 1400);
+    Material metal = Material.of("metal", 230, 2700, 900);
+    Layout layout =
+        new Layout(
+            List.of(
+                new Block.Solid("insulation", box(0, 500, 0, 47.5), insulation),
+                new Block.Solid("cover", box(0, 500, 41.5, 47.5), cover),
+                new Block.Solid("block", box(0, 15, 36.5, 41.5), block),
+                new Block.Solid("strip", box(0, 500, 0, 1.5), metal),
+                new Block.Solid("web", box(0, 1.5, 1.5, 36.5), metal),
+                new Block.Solid("shelf", box(0, 15, 35, 36.5), metal)));
+    ConductionProblem problem =
+        ConductionProblem.builder(layout, new MeshControl(0.01, 0.0002, 1.3))
+            .boundary(Face.Y_MAX, Boundary.Convection.of(1 / 0.06, fromCelsius(0)))
+            .boundary(Face.Y_MIN, Boundary.Convection.of(1 / 0.11, fromCelsius(20)))
+            .build();
+    SteadySolution solution = SteadySolver.solve(problem);
+    double[][] points = {
+      {0, 47.5, 7.1},
+      {500, 47.5, 0.8},
+      {0, 41.5, 7.9},
+      {15, 41.5, 6.3},
+      {500, 41.5, 0.8},
+      {0, 36.5, 16.4},
+      {15, 36.5, 16.3},
+      {0, 0, 16.8},
+      {500, 0, 18.3},
+    };
+    for (double[] point : points) {
+      Point where = new Point(point[0] / 1000, point[1] / 1000, 0.5);
+      // the standard's limit; at two of the points three materials meet
+      assertEquals(point[2], toCelsius(solution.field().at(where)), 0.1, where::toString);
+    }
+    // the standard's limit for the heat flow: 0.1 W/m
+    assertEquals(9.5, solution.heatFlows().get("yMin"), 0.1);
+    assertEquals(-9.5, solution.heatFlows().get("yMax"), 0.1);
+  }
+
   /** A quarter of the model: the planes through the bar's axis are adiabatic by symmetry. */
   @Test
   void case4IronBar() {

@@ -27,9 +27,12 @@ class SlabCoolingTest {
   private static final double STEP = 10;
 
   private static ConductionProblem problem(double cell) {
+    return problem(new MeshControl(cell, cell, 1.05));
+  }
+
+  private static ConductionProblem problem(MeshControl mesh) {
     return ConductionProblem.builder(
-            Slab.layout(List.of(new Slab.Layer("slab", MATERIAL, LENGTH))),
-            new MeshControl(cell, cell, 1.05))
+            Slab.layout(List.of(new Slab.Layer("slab", MATERIAL, LENGTH))), mesh)
         .boundary(Face.X_MAX, Boundary.Convection.of(MATERIAL.conductivity() / LENGTH, AMBIENT))
         .initial(AMBIENT + STEP)
         .build();
@@ -97,5 +100,19 @@ class SlabCoolingTest {
       // a second-order scheme; the last pairs are close to the limit of small cells
       Orders.check(2, 0.1, cells, errors);
     }
+  }
+
+  /** Graded grids that are scaled everywhere converge as uniform ones do. */
+  @Test
+  void errorFallsWithTheSquareOfTheScale() {
+    double[] parts = {1, 2, 4, 8};
+    double[] errors = new double[parts.length];
+    for (int grid = 0; grid < parts.length; grid++) {
+      MeshControl mesh = MeshControl.graded(LENGTH / 5, LENGTH / 20).scaled(1 / parts[grid]);
+      TransientSolution solution = solve(problem(mesh), IntegratorSettings.adaptive(3e-8));
+      errors[grid] = error(solution, "surface", 1, 0.5, 1);
+    }
+    // the number of cells is whole, so that the scale is met only to a part of a cell
+    Orders.check(2, 0.2, parts, errors);
   }
 }
