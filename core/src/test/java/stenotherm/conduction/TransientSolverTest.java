@@ -15,6 +15,8 @@ import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.TimeFunction;
 import stenotherm.conduction.IntegratorSettings.Scheme;
+import stenotherm.grid.Block;
+import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 
 class TransientSolverTest {
@@ -84,6 +86,26 @@ class TransientSolverTest {
       assertEquals(25000, ledger.stored(), 1e-6 * ledger.scale());
       assertEquals(Map.of(), ledger.boundaries());
     }
+  }
+
+  /** A source spreads by volume: an insulated block of one material stays even on a graded grid. */
+  @Test
+  void sourceHeatsEvenly() {
+    Layout layout =
+        new Layout(List.of(new Block.Solid("water", Bodies.slice(0, 0.1), Bodies.WATER)));
+    ConductionProblem problem =
+        ConductionProblem.builder(layout, MeshControl.graded(0.02, 0.001))
+            .boundary(Face.X_MIN, Boundary.PrescribedFlux.of(0))
+            .source("water", TimeFunction.constant(1000))
+            .initial(290)
+            .build();
+    TransientSolution solution =
+        TransientSolver.solve(
+            problem, List.of(), new double[] {3600}, IntegratorSettings.standard());
+    double expected = 290 + 1000 * 3600 / problem.network().totalCapacity();
+    // the linear solver works to a hundredth of the step tolerance
+    assertEquals(expected, solution.field().maximum("water"), 1e-4);
+    assertEquals(expected, solution.field().minimum("water"), 1e-4);
   }
 
   /**

@@ -80,7 +80,7 @@ class Iso10211Test {
                 new Block.Solid("web", box(0, 1.5, 1.5, 36.5), metal),
                 new Block.Solid("shelf", box(0, 15, 35, 36.5), metal)));
     ConductionProblem problem =
-        ConductionProblem.builder(layout, new MeshControl(0.01, 0.0002, 1.3))
+        ConductionProblem.builder(layout, new MeshControl(0.01, 0.0008, 1.3))
             .boundary(Face.Y_MAX, Boundary.Convection.of(1 / 0.06, fromCelsius(0)))
             .boundary(Face.Y_MIN, Boundary.Convection.of(1 / 0.11, fromCelsius(20)))
             .build();
