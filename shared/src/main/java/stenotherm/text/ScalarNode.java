@@ -77,6 +77,17 @@ public final class ScalarNode implements Node {
   }
 
   /**
+   * Returns a piece of this text as a value of its own, for texts that hold several things, such as
+   * {@code leopard gecko, 40 g}. Complaints about the piece name this value's place.
+   *
+   * @param piece the piece
+   * @return the piece as a value
+   */
+  public ScalarNode piece(String piece) {
+    return new ScalarNode(position, path, piece);
+  }
+
+  /**
    * Reads a name that stands for something.
    *
    * @param <T> what the names stand for
