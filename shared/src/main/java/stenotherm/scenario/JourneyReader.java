@@ -41,6 +41,12 @@ final class JourneyReader {
   /** More than any journey; keeps dates within what calendars can count. */
   private static final double LONGEST_JOURNEY = Times.fromDays(365);
 
+  /** What a leg may last [s]. */
+  private static final Range LEG_DURATIONS = new Range(Times.fromMinutes(1), Times.fromDays(30));
+
+  /** What a parcel may have at its start [K]. */
+  private static final Range TEMPERATURES = new Range(180, 400);
+
   private static final Source GIVEN =
       Source.assumed("ambient temperature and duration as the scenario file gives them");
 
@@ -80,7 +86,10 @@ final class JourneyReader {
     LocalDateTime sealing = sealed.localDateTime();
     ScalarNode start = journey.require("start").asScalar();
     double startTemperature = start.temperature();
-    start.locate(() -> Ambient.constant(startTemperature));
+    start.locate(
+        () ->
+            Checks.within(
+                "temperature", startTemperature, TEMPERATURES, "K", "20 °C is 293.15 K."));
     Map<String, Site> sites = new LinkedHashMap<>();
     Site origin = site(journey.require("from"));
     sites.put("origin", origin);
@@ -155,30 +164,19 @@ final class JourneyReader {
       ScalarNode lasting = node.require("for").asScalar();
       double duration = lasting.duration();
       // Checked before days are fetched, so that a long leg is not called a wrong date.
-      Leg probe =
-          lasting.locate(
-              () ->
-                  new Leg(
-                      name,
-                      site.place(),
-                      duration,
-                      TimeFunction.constant(0),
-                      0,
-                      FaceFilms.indoors(),
-                      GIVEN));
+      if (!LEG_DURATIONS.contains(duration)) {
+        throw lasting.fail("must lie between 1 min and 30 d");
+      }
+      if (!LEG_DURATIONS.contains(duration + held)) {
+        throw lasting.fail("must not be longer than 30 d together with the hold");
+      }
       double end = start + duration + held;
       if (end > LONGEST_JOURNEY) {
         throw lasting.fail("makes the journey longer than 365 d, with its hold");
       }
       Surroundings around = surroundings(site, start, end);
       return new Leg(
-          name,
-          site.place(),
-          probe.duration(),
-          around.course(),
-          around.spread(),
-          films(),
-          around.source());
+          name, site.place(), duration, around.course(), around.spread(), films(), around.source());
     }
 
     private Surroundings surroundings(Site site, double start, double end) {

@@ -23,6 +23,8 @@ public final class ScenarioReader {
   /** How long a delay is followed if the file does not say [s]. */
   private static final double HOLD = Times.fromHours(24);
 
+  private static final double LONGEST_HOLD = Times.fromDays(29);
+
   private static final Keys KEYS =
       Keys.of(FORMAT, "title", "animal", "cup", "journey", "packings", "hold")
           .refuse("units", "results come in °C and mm");
@@ -62,7 +64,6 @@ public final class ScenarioReader {
     Node animal = root.require("animal");
     JourneyReader journeys = new JourneyReader(assumptions, hold(root, assumptions));
     Journey journey = journeys.read(root.require("journey"));
-    root.optional("hold").ifPresent(node -> node.locate(() -> journey.held(journeys.hold())));
     List<Parcel> packings =
         new PackingReader(assumptions, animal.asScalar(), root).read(root.require("packings"));
     return new Scenario(title, packings, journey, journeys.hold(), assumptions.sentences());
@@ -85,8 +86,8 @@ public final class ScenarioReader {
       return HOLD;
     }
     double hold = node.asScalar().duration();
-    if (!(hold > 0)) {
-      throw node.fail("must be longer than 0");
+    if (!(hold > 0) || hold > LONGEST_HOLD) {
+      throw node.fail("must be longer than 0 and at most 29 d");
     }
     return hold;
   }

@@ -1,0 +1,356 @@
+package stenotherm.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.text.TextFormatException;
+
+/** Each fault of a file gives one message that names the place. */
+class ScenarioFaultsTest {
+  static Stream<Arguments> faults() {
+    return Stream.of(
+        arguments("format: 1\n", "", "s.yaml:1:1: format: is missing and must be given"),
+        arguments("format: 1", "format: 2", "s.yaml:1:9: format: this version reads format 1 only"),
+        arguments(
+            "format: 1\ntitle: A gecko goes west\n",
+            "title: A gecko goes west\nformat: 1\n",
+            "s.yaml:2:1: format: must be the first key"),
+        arguments(
+            "title: A gecko goes west\n", "", "s.yaml:1:1: title: is missing and must be given"),
+        arguments(
+            "title:",
+            "titel:",
+            "s.yaml:2:1: titel: unknown key, allowed are format, title, animal, cup, journey, packings, hold. Did you mean 'title'?"),
+        arguments(
+            "animal: leopard gecko, 40 g",
+            "animal: leopard geko, 40 g",
+            "s.yaml:3:9: animal: animal: there is no \"leopard geko\". Did you mean \"leopard gecko\"?"),
+        arguments(
+            "animal: leopard gecko, 40 g",
+            "animal: leopard gecko",
+            "s.yaml:3:9: animal: must be an animal and its mass with its unit, write for example leopard gecko, 40 g"),
+        arguments(
+            "animal: leopard gecko, 40 g",
+            "animal: leopard gecko, 40",
+            "s.yaml:3:9: animal: '40' has no unit, write for example 40 g or 40 kg"),
+        arguments(
+            "animal: leopard gecko, 40 g",
+            "animal: leopard gecko, 12,5 g",
+            "s.yaml:3:9: animal: '12,5 g' has a comma, write a point as the decimal mark (2.5) and do not group digits (1000)"),
+        arguments(
+            "animal: leopard gecko, 40 g",
+            "animal: leopard gecko, 40 kg",
+            "s.yaml:3:9: animal: animal mass: 40 kg must lie between 0.0001 kg and 20 kg. Masses are in kilograms: 12 g are 0.012 kg."),
+        arguments(
+            "animal: leopard gecko, 40 g",
+            "animal: leopard gecko, -40 g",
+            "s.yaml:3:9: animal: animal mass: -0.04 kg must lie between 0.0001 kg and 20 kg. Masses are in kilograms: 12 g are 0.012 kg."),
+        arguments("cup: 110 x 80 x 60 mm\n", "", "s.yaml:1:1: cup: is missing and must be given"),
+        arguments(
+            "cup: 110 x 80 x 60 mm",
+            "cup: 110 x 80 mm",
+            "s.yaml:4:6: cup: '110 x 80 mm' is not three lengths, write for example 300 x 200 x 150 mm"),
+        arguments(
+            "cup: 110 x 80 x 60 mm",
+            "cup: 30 x 80 x 60 mm",
+            "s.yaml:4:6: cup: cup 'cup': the animal's length takes 68.4 mm but the cup has 30.0 mm: 38.4 mm too little"),
+        arguments(
+            "cup: 110 x 80 x 60 mm",
+            "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",
+            "s.yaml:4:31: cup.wal: unknown key, allowed are size, wall, towel, position. Did you mean 'wall'?"),
+        arguments(
+            "cup: 110 x 80 x 60 mm",
+            "cup: {size: 110 x 80 x 60 mm, position: [1 mm]}",
+            "s.yaml:4:41: cup.position: must be the cup's distances from the middle along length and width, and if wanted its height above the floor, write for example [10 mm, 0 mm]"),
+        arguments(
+            "hold: 12 h",
+            "hold: -12 h",
+            "s.yaml:5:7: hold: must be longer than 0 and at most 29 d"),
+        arguments(
+            "hold: 12 h", "hold: 40 d", "s.yaml:5:7: hold: must be longer than 0 and at most 29 d"),
+        arguments(
+            "hold: 12 h",
+            "hold: 12",
+            "s.yaml:5:7: hold: '12' has no unit, write for example 12 h or 12 min"),
+        arguments(
+            "hold: 12 h",
+            "units: us",
+            "s.yaml:5:1: units: cannot be used yet, results come in °C and mm"),
+        arguments(
+            "hold: 12 h",
+            "hold: 12 h\nhold: 13 h",
+            "s.yaml:6:1: hold: is given twice, first on line 5"),
+        arguments(
+            "sealed: 2013-12-12 18:00",
+            "sealed: 12 December 2013",
+            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time, write for example 2013-12-12 18:00"),
+        arguments(
+            "sealed: 2013-12-12 18:00",
+            "sealed: 2016-01-12 18:00",
+            "s.yaml:7:11: journey.sealed: needs the weather of New York from 2016-01-11 to 2016-01-13, with a day before and after the leg and its hold; the record runs from 2012-01-01 to 2015-12-31"),
+        arguments(
+            "sealed: 2013-12-12 18:00",
+            "sealed: 2012-01-01 18:00",
+            "s.yaml:7:11: journey.sealed: needs the weather of New York from 2011-12-31 to 2012-01-02, with a day before and after the leg and its hold; the record runs from 2012-01-01 to 2015-12-31"),
+        arguments(
+            "start: 21 °C",
+            "start: 21",
+            "s.yaml:8:10: journey.start: '21' has no unit, write for example 21 °C or 21 °F"),
+        arguments(
+            "start: 21 °C",
+            "start: -200 °C",
+            "s.yaml:8:10: journey.start: temperature: 73.15 K must lie between 180 K and 400 K. 20 °C is 293.15 K."),
+        arguments(
+            "from: New York, UTC-5",
+            "from: New Yrok, UTC-5",
+            "s.yaml:9:9: journey.from: place: \"New Yrok\" has no recorded weather. Did you mean \"New York\"? Recorded places: New York, Seattle"),
+        arguments(
+            "from: New York, UTC-5",
+            "from: New York",
+            "s.yaml:9:9: journey.from: must be a place and its offset from UTC, write for example New York, UTC-5"),
+        arguments(
+            "from: New York, UTC-5",
+            "from: New York, EST",
+            "s.yaml:9:9: journey.from: 'EST' is not an offset from UTC, write for example UTC-5 or -05:00"),
+        arguments(
+            "journey:\n",
+            "journey: overnight by air\njourny:\n",
+            "s.yaml:7:1: journy: unknown key, allowed are format, title, animal, cup, journey, packings, hold. Did you mean 'journey'?"),
+        arguments(
+            "at: origin",
+            "at: orign",
+            "s.yaml:12:23: journey.legs[0].at: unknown name 'orign', allowed are origin, destination. Did you mean 'origin'?"),
+        arguments(
+            "for: 2 h",
+            "for: -2 h",
+            "s.yaml:12:36: journey.legs[0].for: must lie between 1 min and 30 d"),
+        arguments(
+            "for: 2 h",
+            "for: 2",
+            "s.yaml:12:36: journey.legs[0].for: '2' has no unit, write for example 2 h or 2 min"),
+        arguments(
+            "for: 2 h",
+            "for: 31 d",
+            "s.yaml:12:36: journey.legs[0].for: must lie between 1 min and 30 d"),
+        arguments(
+            "for: 2 h, ", "", "s.yaml:12:7: journey.legs[0].for: is missing and must be given"),
+        arguments(
+            "ambient: outdoors",
+            "ambient: outdoor",
+            "s.yaml:12:50: journey.legs[0].ambient: must be outdoors, a temperature such as 12 °C, or a daily low and high such as -2 to 6 °C"),
+        arguments(
+            "ambient: outdoors",
+            "ambient: 6 to -2 °C",
+            "s.yaml:12:50: journey.legs[0].ambient: the lower temperature must come first"),
+        arguments(
+            "ambient: 12 °C",
+            "ambient: 12",
+            "s.yaml:13:72: journey.legs[1].ambient: '12' has no unit, write for example 12 °C or 12 °F"),
+        arguments(
+            "ambient: 12 °C",
+            "ambient: 300 °C",
+            "s.yaml:13:72: journey.legs[1].ambient: ambient temperature: 573.15 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
+        arguments(
+            "ambient: 12 °C",
+            "ambient: 12 °C, sun: yes",
+            "s.yaml:13:79: journey.legs[1].sun: cannot be used yet, sunshine on a parcel is not computed"),
+        arguments(
+            "ambient: 12 °C",
+            "ambient: 12 °C, altitude: 2000 m",
+            "s.yaml:13:79: journey.legs[1].altitude: cannot be used yet, air is taken at the pressure of sea level"),
+        arguments(
+            "ambient: 12 °C",
+            "ambient: 12 °C, orientation: on its side",
+            "s.yaml:13:79: journey.legs[1].orientation: cannot be used yet, parcels stand upright"),
+        arguments(
+            "spread: 1.5 K",
+            "spread: 1.5 °C",
+            "s.yaml:18:15: journey.legs[2].spread: '1.5 °C' is not a temperature difference, the unit must be one of K, C°, F°"),
+        arguments(
+            "spread: 1.5 K",
+            "spread: -1.5 K",
+            "s.yaml:18:15: journey.legs[2].spread: ambient spread: -1.5 K must be a finite number, 0 or above"),
+        arguments(
+            "wind: 1 m/s",
+            "wind: 30 m/s",
+            "s.yaml:19:13: journey.legs[2].wind: air speed: 30 m/s must lie between 0 m/s and 10 m/s. Speeds are those next to the parcel, in metres per second: 10 mph are 4.5 m/s."),
+        arguments(
+            "wind: 1 m/s",
+            "wnd: 1 m/s",
+            "s.yaml:19:7: journey.legs[2].wnd: unknown key, allowed are name, at, for, ambient, spread, wind. Did you mean 'wind'?"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "box: 203 x 180 x 150",
+            "s.yaml:22:10: packings[0].box: '203 x 180 x 150' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "box: 120 x 180 x 150 mm",
+            "s.yaml:21:5: packings[0]: 'cup': sticks out of the cavity into the wall xMin by 18.0 mm"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "box: 203 x 180 x 110 mm",
+            "s.yaml:21:5: packings[0]: 'warmer': overlaps 'cup' by 8.0 mm"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "box: 203 x 180 x 40 mm",
+            "s.yaml:21:5: packings[0]: walls: leave no room inside along Z; make the box larger or the walls thinner"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "vent: 2 holes",
+            "s.yaml:22:5: packings[0].vent: cannot be used yet, air that passes through holes is not computed"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "coldPack: 1",
+            "s.yaml:22:5: packings[0].coldPack: cannot be used yet, cold packs are not computed"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: EPS 20",
+            "s.yaml:23:11: packings[0].foam: must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: EPS, 19 mm",
+            "s.yaml:23:11: packings[0].foam: EPS needs its density in kg/m3, write for example EPS 20, 19 mm"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: EPS 90, 19 mm",
+            "s.yaml:23:11: packings[0].foam: density of EPS: 90 kg/m3 must lie between 8 kg/m3 and 55 kg/m3. The curve of EN 13163 is meant for these densities; boxes have 12 to 30 kg/m3."),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: PIRR, 19 mm",
+            "s.yaml:23:11: packings[0].foam: material: there is no \"PIRR\". Did you mean \"PIR\"?"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: PIR, 0 mm",
+            "s.yaml:23:11: packings[0].foam: thickness of a layer of PIR: 0 m must be a finite number above 0"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: PIR, 19 kg",
+            "s.yaml:23:11: packings[0].foam: '19 kg' is not a length, the unit must be one of mm, cm, m, in, ft"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: none\n    board: none",
+            "s.yaml:21:5: packings[0]: wall xMin: has no layer"),
+        arguments(
+            "fill: shredded paper",
+            "fill: shreded paper",
+            "s.yaml:24:11: packings[0].fill: material: there is no \"shreded paper\". Did you mean \"shredded paper\"?"),
+        arguments(
+            "fill: shredded paper",
+            "fill: none",
+            "s.yaml:24:11: packings[0].fill: a packing without fill cannot be computed yet, because the air in it moves"),
+        arguments(
+            "warmer: 40 hour warmer on lid",
+            "warmer: 40 hour warmr on lid",
+            "s.yaml:25:13: packings[0].warmer: warmer: there is no \"40 hour warmr\". Did you mean \"40 hour warmer\"?"),
+        arguments(
+            "warmer: 40 hour warmer on lid",
+            "warmer: 40 hour warmer",
+            "s.yaml:25:13: packings[0].warmer: must say where the warmer is, write for example 40 hour warmer on lid"),
+        arguments(
+            "warmer: 40 hour warmer on lid",
+            "warmer: 40 hour warmer on lidd",
+            "s.yaml:25:13: packings[0].warmer: unknown name 'lidd', allowed are lid, floor, xMin, xMax, yMin, yMax, zMin, zMax. Did you mean 'lid'?"),
+        arguments(
+            "warmer: 40 hour warmer on lid",
+            "warmer: none",
+            "s.yaml:26:5: packings[0].opened: means nothing without a warmer"),
+        arguments(
+            "warmer: 40 hour warmer on lid",
+            "warmer: 40 hour warmer on floor",
+            "s.yaml:21:5: packings[0]: 'warmer': overlaps 'cup' by 12.0 mm"),
+        arguments(
+            "opened: 45 min before sealing",
+            "opened: 45 min",
+            "s.yaml:26:13: packings[0].opened: must be a time before or after sealing, write for example 30 min before sealing, or at sealing"),
+        arguments(
+            "opened: 45 min before sealing",
+            "opened: -45 min before sealing",
+            "s.yaml:26:13: packings[0].opened: time from sealing: -2700 s must be a finite number, 0 or above"),
+        arguments(
+            "opened: 45 min before sealing",
+            "stand-off: 0 mm",
+            "s.yaml:26:16: packings[0].stand-off: stand-off of a warmer: 0 m must be a finite number above 0"),
+        arguments(
+            "opened: 45 min before sealing",
+            "stand-off: 20 mm\n    contact: 0.02 m2K/W",
+            "s.yaml:27:5: packings[0].contact: means nothing for a warmer with a stand-off"),
+        arguments(
+            "opened: 45 min before sealing",
+            "contact: -1 m2 K/W",
+            "s.yaml:26:14: packings[0].contact: contact resistance of a warmer: -1 m2 K/W must be a finite number, 0 or above"),
+        arguments(
+            "name: plain",
+            "name: carton",
+            "s.yaml:27:11: packings[1].name: an earlier packing has the same name, give each its own"),
+        arguments(
+            "for: 6 h\n",
+            "for: 29 d 13 h\n",
+            "s.yaml:16:12: journey.legs[2].for: must not be longer than 30 d together with the hold"),
+        arguments(
+            "shredded paper\n",
+            "shredded paper\n    weight: 2 kg\n",
+            "s.yaml:25:5: packings[0].weight: unknown key, allowed are name, box, board, foam, lid, floor, fill, cup, warmer, stand-off, contact, opened"),
+        arguments(
+            "at: origin, ", "", "s.yaml:12:7: journey.legs[0].at: is missing and must be given"),
+        arguments("format: 1", "", "s.yaml:2:1: format: is missing and must be given"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("faults")
+  void oneMessageForOneFault(String good, String bad, String message) {
+    assertFault(ScenarioFiles.with(good, bad), message);
+  }
+
+  @Test
+  void namedJourneysDoNotExistYet() {
+    assertFault(
+        "format: 1\ntitle: t\nanimal: corn snake, 20 g\njourney: overnight by air\n",
+        "s.yaml:4:10: journey: must be written out leg by leg, named journeys cannot be used yet");
+  }
+
+  @Test
+  void thereMustBeALegAndAPacking() {
+    String good = ScenarioFiles.GOOD;
+    int packings = good.indexOf("packings:");
+    int legs = good.indexOf("  legs:");
+    assertFault(
+        good.substring(0, packings) + "packings: []\n",
+        "s.yaml:20:11: packings: must have at least one packing");
+    assertFault(
+        good.substring(0, legs) + "  legs: []\n" + good.substring(packings),
+        "s.yaml:11:9: journey.legs: must have at least one leg");
+  }
+
+  @Test
+  void whatIsNotAMappingIsNoScenario() {
+    assertFault("", "s.yaml:1:1: is empty");
+    assertFault("- 1\n", "s.yaml:1:1: must be lines of 'key: value', not a list");
+    assertFault("format: [1]\n", "s.yaml:1:9: format: must be a single value, not a list");
+  }
+
+  @Test
+  void coreFaultsStayReachable() {
+    TextFormatException fault =
+        assertThrows(
+            TextFormatException.class,
+            () ->
+                ScenarioReader.read(
+                    "s.yaml", ScenarioFiles.with("203 x 180 x 150 mm", "203 x 180 x 110 mm")));
+    assertEquals("packings[0]", fault.path());
+    assertEquals(
+        stenotherm.base.InvalidInputException.class,
+        java.util.Objects.requireNonNull(fault.getCause()).getClass());
+  }
+
+  private static void assertFault(String text, String message) {
+    TextFormatException fault =
+        assertThrows(TextFormatException.class, () -> ScenarioReader.read("s.yaml", text));
+    assertEquals(message, fault.getMessage());
+  }
+}
