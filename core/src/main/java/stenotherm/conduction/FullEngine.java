@@ -2,6 +2,7 @@ package stenotherm.conduction;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
@@ -22,6 +23,7 @@ public final class FullEngine implements HeatEngine {
   private double intervalStart;
   private double intervalEnd;
   private boolean started;
+  private @Nullable SolverFailure failure;
 
   /**
    * Makes an engine at a uniform temperature.
@@ -129,6 +131,9 @@ public final class FullEngine implements HeatEngine {
 
   @Override
   public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
+    if (failure != null) {
+      throw new IllegalStateException(failure.getMessage(), failure);
+    }
     Checks.positive("duration", duration, "s");
     requireLength("inputs at start", inputsAtStart, inputs().size());
     requireLength("inputs at end", inputsAtEnd, inputs().size());
@@ -145,8 +150,9 @@ public final class FullEngine implements HeatEngine {
     started = true;
     try {
       integrator.advance(intervalEnd, ProgressListener.NONE, intervalEnd);
-    } catch (SolverFailure failure) {
-      throw new IllegalStateException(failure.getMessage(), failure);
+    } catch (SolverFailure fatal) {
+      failure = fatal;
+      throw new IllegalStateException(fatal.getMessage(), fatal);
     }
   }
 
