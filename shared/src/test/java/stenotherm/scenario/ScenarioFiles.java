@@ -1,7 +1,5 @@
 package stenotherm.scenario;
 
-import java.util.Map;
-
 /** A scenario for tests and ways to change it. */
 final class ScenarioFiles {
   static final String GOOD =
@@ -46,16 +44,5 @@ final class ScenarioFiles {
     }
     int at = GOOD.indexOf(old);
     return GOOD.substring(0, at) + other + GOOD.substring(at + old.length());
-  }
-
-  static String with(Map<String, String> changes) {
-    String text = GOOD;
-    for (Map.Entry<String, String> change : changes.entrySet()) {
-      if (!text.contains(change.getKey())) {
-        throw new IllegalArgumentException(change.getKey());
-      }
-      text = text.replace(change.getKey(), change.getValue());
-    }
-    return text;
   }
 }

@@ -14,7 +14,6 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import stenotherm.ambient.AirMovement;
@@ -116,11 +115,8 @@ class ScenarioReaderTest {
         ScenarioReader.read(
             "s.yaml",
             ScenarioFiles.with(
-                Map.of(
-                    "New York, UTC-5",
-                    "Seattle, UTC-8",
-                    "to: Seattle, UTC-8",
-                    "to: New York, UTC-5")));
+                "from: New York, UTC-5\n  to: Seattle, UTC-8",
+                "from: Seattle, UTC-8\n  to: New York, UTC-5"));
     TimeFunction ambient = scenario.journey().legs().get(2).ambient();
     // The 13th begins in New York at 21:00 of the 12th in Seattle, 3 h after sealing at 18:00.
     assertEquals(day("New York", 13).low(), ambient.at((3 + 5) * HOUR), 1e-9);
