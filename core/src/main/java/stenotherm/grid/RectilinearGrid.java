@@ -36,7 +36,7 @@ public final class RectilinearGrid {
     this.ny = lines[1].length - 1;
     this.nz = lines[2].length - 1;
     long cells = (long) nx * ny * nz;
-    requireFew(cells);
+    requireFew((double) cells);
     this.blockOfCell = paint(layout, lines);
   }
 
