@@ -1,0 +1,61 @@
+package stenotherm.validation;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+import stenotherm.validation.benchmark.FullSolverReport;
+
+/**
+ * The validation program: checks what Stenotherm computes. {@code --help} lists what it can do.
+ *
+ * <p>Internal.
+ */
+@Command(
+    name = "stenotherm-validation",
+    description = "Checks what Stenotherm computes.",
+    subcommands = Validation.TransientAccuracy.class,
+    synopsisSubcommandLabel = "COMMAND",
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {"0:passed", "1:failed", "2:the command line is wrong"})
+public final class Validation {
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help and exit.")
+  @SuppressWarnings("unused") // picocli sets and reads it
+  private boolean helpWanted;
+
+  private Validation() {}
+
+  /**
+   * Runs the program and ends with its exit status.
+   *
+   * @param arguments a command and its options
+   */
+  public static void main(String[] arguments) {
+    System.exit(commandLine().execute(arguments));
+  }
+
+  /** The commands, as {@link #main} runs them. */
+  static CommandLine commandLine() {
+    return new CommandLine(new Validation());
+  }
+
+  /** Runs {@link FullSolverReport}. */
+  @Command(
+      name = "transient-accuracy",
+      description = {
+        "Runs a journey of two days on a grid of more than 60,000 cells.",
+        "Prints what the run costs, its error from the time steps and from the grid, and its heat"
+            + " ledger."
+      })
+  static final class TransientAccuracy implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      return FullSolverReport.print(System.out) ? 0 : 1;
+    }
+  }
+}
