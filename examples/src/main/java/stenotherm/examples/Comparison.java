@@ -1,0 +1,152 @@
+package stenotherm.examples;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.IntConsumer;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.ProgressListener;
+import stenotherm.decision.Assessment;
+import stenotherm.decision.AssessmentSettings;
+import stenotherm.decision.Assessor;
+import stenotherm.decision.Side;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
+import stenotherm.transit.Snapshot;
+import stenotherm.transit.Transit;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
+
+/** Judges all packings of a scenario, with and without their warmers, several at a time. */
+final class Comparison {
+  private final Scenario scenario;
+  private final TransitSettings settings;
+  private final IntConsumer percentListener;
+  private final AtomicBoolean stopped = new AtomicBoolean();
+  private final double[] shares;
+  private int percent = -1;
+
+  private Comparison(
+      Scenario scenario, TransitSettings settings, int jobs, IntConsumer percentListener) {
+    this.scenario = scenario;
+    this.settings = settings;
+    this.percentListener = percentListener;
+    this.shares = new double[jobs];
+  }
+
+  /**
+   * Runs everything. The rows do not depend on the number of threads.
+   *
+   * @param scenario what to compare
+   * @param settings how finely
+   * @param threads how many packings to judge at a time
+   * @param percentListener told of every new percentage that is done, one call at a time
+   * @return a row for each packing in the scenario's order; where it has warmers, one more without
+   * @throws InvalidInputException if the scenario does not fit together
+   * @throws CancellationException if the calling thread was interrupted
+   * @throws IllegalStateException if a run failed
+   */
+  static List<Judged> run(
+      Scenario scenario, TransitSettings settings, int threads, IntConsumer percentListener) {
+    List<Parcel> parcels = new ArrayList<>();
+    for (Parcel packing : scenario.packings()) {
+      parcels.add(packing);
+      if (!packing.warmers().isEmpty()) {
+        parcels.add(packing.withoutWarmers());
+      }
+    }
+    return new Comparison(scenario, settings, parcels.size(), percentListener)
+        .run(parcels, threads);
+  }
+
+  private List<Judged> run(List<Parcel> parcels, int threads) {
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Future<Judged>> futures = new ArrayList<>();
+      for (int job = 0; job < parcels.size(); job++) {
+        int number = job;
+        futures.add(pool.submit(() -> judge(number, parcels.get(number))));
+      }
+      List<Judged> rows = new ArrayList<>();
+      for (Future<Judged> future : futures) {
+        rows.add(future.get());
+      }
+      return rows;
+    } catch (InterruptedException interrupt) {
+      Thread.currentThread().interrupt();
+      throw stoppedBy(interrupt);
+    } catch (ExecutionException failure) {
+      if (failure.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      if (failure.getCause() instanceof Error cause) {
+        throw cause;
+      }
+      throw new IllegalStateException(failure);
+    } finally {
+      // after a failure the others need not go on
+      stopped.set(true);
+      pool.shutdownNow();
+    }
+  }
+
+  private static CancellationException stoppedBy(InterruptedException interrupt) {
+    CancellationException stop = new CancellationException("stopped by an interrupt");
+    stop.initCause(interrupt);
+    return stop;
+  }
+
+  private Judged judge(int job, Parcel parcel) {
+    Assessment assessment =
+        Assessor.assess(
+            parcel,
+            scenario.journey(),
+            new AssessmentSettings(settings, scenario.longestHold()),
+            (done, total) -> report(job, done / (total + 1)));
+    Snapshot tightest = tightestBeforeOpening(parcel, assessment);
+    report(job, 1);
+    return new Judged(parcel, assessment, tightest);
+  }
+
+  /** The fields kept during the hold are no use when the tightest moment comes before it. */
+  private Snapshot tightestBeforeOpening(Parcel parcel, Assessment assessment) {
+    Side side = assessment.verdict().tightest().side();
+    Snapshot kept = moment(assessment.nominal(), side);
+    if (kept.time() <= assessment.plannedEnd()) {
+      return kept;
+    }
+    TransitResult planned =
+        Transit.run(
+            parcel,
+            scenario.journey(),
+            Variation.NOMINAL,
+            settings,
+            (done, total) ->
+                stopped.get() ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE);
+    if (!planned.outcome().isCompleted()) {
+      throw new CancellationException("stopped");
+    }
+    return moment(planned, side);
+  }
+
+  private static Snapshot moment(TransitResult result, Side side) {
+    return side == Side.COLD ? result.coldestMoment() : result.hottestMoment();
+  }
+
+  private synchronized ProgressListener.Signal report(int job, double share) {
+    shares[job] = share;
+    int now = (int) Math.floor(100 * Arrays.stream(shares).sum() / shares.length + 1e-9);
+    if (now != percent && !stopped.get()) {
+      percent = now;
+      percentListener.accept(now);
+    }
+    return stopped.get() ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE;
+  }
+}

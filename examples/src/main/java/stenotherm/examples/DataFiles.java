@@ -1,0 +1,175 @@
+package stenotherm.examples;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import stenotherm.base.Face;
+import stenotherm.conduction.DiscretisationEstimate;
+import stenotherm.decision.Assessment;
+import stenotherm.decision.DelayMargin;
+import stenotherm.decision.Margin;
+import stenotherm.decision.Sensitivity;
+import stenotherm.decision.Side;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Cup;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.scenario.Scenario;
+import stenotherm.transit.TransitResult;
+
+/** The files for other programs: all digits, SI units. */
+final class DataFiles {
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT);
+
+  private static final ObjectMapper MAPPER =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  private DataFiles() {}
+
+  static byte[] summary(Scenario scenario, List<Judged> rows) {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("format", 1);
+    root.put("title", scenario.title());
+    root.put("headline", Words.headline(rows));
+    root.put("planned_duration_s", scenario.journey().duration());
+    root.put("longest_hold_s", scenario.longestHold());
+    ArrayNode packings = root.putArray("packings");
+    rows.forEach(row -> addRow(packings.addObject(), row));
+    Words.cautions(rows).forEach(root.putArray("cautions")::add);
+    Sources.sentences(scenario).forEach(root.putArray("assumptions")::add);
+    try {
+      // one line end everywhere: the same bytes on every system
+      String text = MAPPER.writeValueAsString(root).replace("\r\n", "\n") + "\n";
+      return text.getBytes(StandardCharsets.UTF_8);
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static void addRow(ObjectNode node, Judged row) {
+    Assessment assessment = row.assessment();
+    node.put("packing", row.parcel().name());
+    node.put("warmer", row.hasWarmer());
+    node.put("outer_volume_m3", row.parcel().outerVolume());
+    node.put("mass_kg", row.parcel().mass());
+    node.put("level", assessment.verdict().level().name());
+    node.put("level_words", assessment.verdict().level().words());
+    node.put("sentence", assessment.verdict().sentence());
+    for (Side side : Side.values()) {
+      ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
+      addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
+      addMargin(margin.putObject("worst"), row.held(), assessment.worstMargin(side));
+      addMargin(margin.putObject("best"), row.held(), assessment.bestMargin(side));
+      addGrid(
+          margin.putObject("grid"),
+          side == Side.COLD ? assessment.coldGrid() : assessment.hotGrid());
+    }
+    addDelay(node.putObject("delay"), assessment.delay());
+    ArrayNode sensitivities = node.putArray("sensitivities");
+    for (Sensitivity sensitivity : assessment.sensitivities()) {
+      ObjectNode one = sensitivities.addObject();
+      one.put("factor", sensitivity.factor().words());
+      one.put("cold_margin_at_low_K", sensitivity.cold().atLow());
+      one.put("cold_margin_at_high_K", sensitivity.cold().atHigh());
+      one.put("hot_margin_at_low_K", sensitivity.hot().atLow());
+      one.put("hot_margin_at_high_K", sensitivity.hot().atHigh());
+    }
+    ObjectNode heat = node.putObject("mean_heat_into_parcel_until_opening_W");
+    for (Face face : Face.values()) {
+      heat.put(face.label(), FaceHeat.mean(row, face));
+    }
+    node.put("cells", assessment.nominal().cells());
+    assessment.verdict().cautions().forEach(node.putArray("cautions")::add);
+  }
+
+  private static void addMargin(ObjectNode node, Journey journey, Margin margin) {
+    node.put("margin_K", margin.kelvin());
+    node.put("temperature_K", margin.temperature());
+    node.put("time_s", margin.time());
+    node.put("local_clock", CLOCK.format(journey.localClock(margin.time())));
+    node.put("cup", margin.cup());
+  }
+
+  private static void addGrid(ObjectNode node, DiscretisationEstimate grid) {
+    node.put("error_K", grid.error());
+    if (Double.isNaN(grid.order())) {
+      node.putNull("order");
+    } else {
+      node.put("order", grid.order());
+    }
+  }
+
+  private static void addDelay(ObjectNode node, DelayMargin delay) {
+    if (delay instanceof DelayMargin.AlreadyOutside already) {
+      node.put("kind", "already outside");
+      node.put("before_opening_s", already.before());
+    } else if (delay instanceof DelayMargin.Until until) {
+      node.put("kind", "until");
+      node.put("hold_s", until.hold());
+    } else if (delay instanceof DelayMargin.AtLeast atLeast) {
+      node.put("kind", "at least");
+      node.put("hold_s", atLeast.hold());
+    }
+  }
+
+  static byte[] history(List<Judged> rows) {
+    StringBuilder text =
+        new StringBuilder(
+            "packing,warmer,cup,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
+                + "animal_hottest_K,cold_end_coldest_K,hot_end_hottest_K,warmer_max_K\n");
+    for (Judged row : rows) {
+      for (Cup cup : row.parcel().cups()) {
+        addHistory(text, row, cup.name());
+      }
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void addHistory(StringBuilder text, Judged row, String cup) {
+    TransitResult nominal = row.assessment().nominal();
+    double[] times = nominal.times();
+    double[] mean = nominal.mean(cup);
+    double[] coldest = nominal.coldest(cup);
+    double[] hottest = nominal.hottest(cup);
+    double[] worstCold = row.assessment().coldEnd().coldest(cup);
+    double[] worstHot = row.assessment().hotEnd().hottest(cup);
+    double[][] warmers =
+        row.parcel().warmers().stream()
+            .map(PlacedWarmer::name)
+            .map(nominal::hottest)
+            .toArray(double[][]::new);
+    Journey journey = row.held();
+    for (int i = 0; i < times.length; i++) {
+      text.append(quoted(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
+      text.append(quoted(cup)).append(',').append(times[i]).append(',');
+      text.append(CLOCK.format(journey.localClock(times[i])));
+      double ambient = journey.legs().get(journey.legAt(times[i])).ambient().at(times[i]);
+      for (double value :
+          new double[] {
+            ambient, mean[i], coldest[i], hottest[i], worstCold[i], worstHot[i],
+          }) {
+        text.append(',').append(value);
+      }
+      text.append(',');
+      if (warmers.length > 0) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double[] warmer : warmers) {
+          most = Math.max(most, warmer[i]);
+        }
+        text.append(most);
+      }
+      text.append('\n');
+    }
+  }
+
+  private static String quoted(String text) {
+    boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+  }
+}

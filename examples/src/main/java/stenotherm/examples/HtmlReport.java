@@ -1,0 +1,244 @@
+package stenotherm.examples;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import stenotherm.base.Face;
+import stenotherm.decision.Sensitivity;
+import stenotherm.picture.Picture;
+import stenotherm.scenario.Scenario;
+
+/** The report as one page that needs nothing else, neither a network nor a script. */
+final class HtmlReport {
+  private static final int WIDTH = 980;
+
+  private static final String STYLE =
+      """
+      body { font: 16px/1.5 system-ui, sans-serif; color: #1b1b1b; background: #fff;
+        max-width: 1040px; margin: 0 auto; padding: 1rem 1.25rem 4rem; }
+      h1 { font-size: 1.6rem; line-height: 1.25; margin-bottom: .3rem; }
+      h2 { margin-top: 2.6rem; border-bottom: 1px solid #bbb; font-size: 1.3rem; }
+      h3 { margin-top: 1.6rem; font-size: 1.05rem; }
+      .answer { font-size: 1.2rem; font-weight: 600; margin: .6rem 0; }
+      .cautions { border: 2px solid #1b1b1b; border-left-width: 10px; padding: .4rem 1rem; }
+      .wide { overflow-x: auto; }
+      table { border-collapse: collapse; font-size: .88rem; }
+      caption { text-align: left; padding: .3rem 0; color: #444; }
+      th, td { border-bottom: 1px solid #ccc; padding: .3rem .6rem; text-align: left;
+        vertical-align: top; }
+      thead th { border-bottom: 2px solid #1b1b1b; }
+      td.n { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
+      figure { margin: 1rem 0; }
+      svg { max-width: 100%; height: auto; display: block; }
+      figcaption, .small { color: #444; font-size: .88rem; }
+      @media print { body { max-width: none; } figure, tr { break-inside: avoid; } }
+      """;
+
+  private final Scenario scenario;
+  private final List<Judged> rows;
+  private final StringBuilder html = new StringBuilder();
+
+  private HtmlReport(Scenario scenario, List<Judged> rows) {
+    this.scenario = scenario;
+    this.rows = rows;
+  }
+
+  static byte[] of(Scenario scenario, List<Judged> rows) {
+    return new HtmlReport(scenario, rows).write().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String write() {
+    html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    html.append("<title>").append(escaped(scenario.title())).append("</title>\n");
+    html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
+    element("h1", scenario.title());
+    html.append("<p class=\"answer\">").append(escaped(Words.headline(rows))).append("</p>\n");
+    Words.warmerEffects(rows).forEach(sentence -> element("p", sentence));
+    html.append("<section class=\"cautions\">\n");
+    element("h2", "Cautions");
+    list(Words.cautions(rows));
+    html.append("</section>\n");
+    comparison();
+    rows.stream()
+        .filter(row -> row.hasWarmer() || row.parcel().warmers().equals(original(row)))
+        .forEach(this::packing);
+    element("h2", "Assumptions and their sources");
+    list(Sources.sentences(scenario));
+    html.append("<p class=\"small\">All digits, in SI units: ");
+    html.append(ReportFolder.SUMMARY).append(" and ").append(ReportFolder.HISTORY);
+    html.append(" beside this file.</p>\n</main>\n</body>\n</html>\n");
+    return html.toString();
+  }
+
+  /** The warmers that the scenario gives the packing of a row. */
+  private List<?> original(Judged row) {
+    return scenario.packings().stream()
+        .filter(packing -> packing.name().equals(row.parcel().name()))
+        .findFirst()
+        .orElseThrow()
+        .warmers();
+  }
+
+  private void comparison() {
+    element("h2", "Packings side by side");
+    picture(
+        Pictures.margins(rows),
+        Pictures.marginsHeight(rows),
+        "Margins to the alarm band until the planned opening.");
+    table(
+        "Nominal temperatures of the animal's coldest and hottest part until opening, local clock.",
+        List.of("packing", "warmer", "lowest", "highest", "verdict"),
+        Console::heat);
+    table(
+        "Margins to the alarm band in K until opening, nominal (worst to best of the ranges).",
+        List.of(
+            "packing",
+            "warmer",
+            "cold margin",
+            "hot margin",
+            "grid error ± K",
+            "delay left",
+            "outer volume L",
+            "mass kg"),
+        Console::margins);
+    html.append("<ul>\n");
+    for (Judged row : rows) {
+      html.append("<li><strong>").append(escaped(row.label())).append(":</strong> ");
+      html.append(escaped(row.assessment().verdict().level().words())).append(". ");
+      html.append(escaped(row.sentence())).append("</li>\n");
+    }
+    html.append("</ul>\n");
+  }
+
+  private void table(String caption, List<String> names, Function<Judged, List<String>> cells) {
+    html.append("<div class=\"wide\"><table>\n<caption>").append(escaped(caption));
+    html.append("</caption>\n");
+    head(names.toArray(String[]::new));
+    for (Judged row : rows) {
+      List<String> line = cells.apply(row);
+      html.append("<tr>");
+      rowHead(line.get(0));
+      line.subList(1, line.size()).forEach(this::text);
+      html.append("</tr>\n");
+    }
+    html.append("</tbody></table></div>\n");
+  }
+
+  private void packing(Judged row) {
+    element("h2", row.label());
+    element("p", row.sentence());
+    picture(
+        Pictures.temperatures(row),
+        480,
+        "Animal and ambient over time. The band holds the coldest and the hottest part with every"
+            + " uncertain quantity at its worse end.");
+    picture(
+        Pictures.section(row), 560, "Section at the tightest moment before opening, nominal run.");
+    faces(row);
+    sensitivities(row);
+    if (row.hasWarmer()) {
+      html.append("<p><strong>");
+      html.append(escaped(stenotherm.warmer.WarmerClass.AIR_CAUTION));
+      html.append("</strong></p>\n");
+    }
+  }
+
+  private void faces(Judged row) {
+    element("h3", "Heat through the faces");
+    html.append(
+        "<div class=\"wide\"><table>\n<caption>In W, positive into the parcel, nominal"
+            + " run.</caption>\n");
+    head("face", "mean until opening", "at the tightest moment");
+    for (Face face : Face.values()) {
+      html.append("<tr>");
+      rowHead(Words.face(face));
+      number(watts(FaceHeat.mean(row, face)));
+      number(watts(FaceHeat.atTightest(row, face)));
+      html.append("</tr>\n");
+    }
+    html.append("</tbody></table></div>\n");
+  }
+
+  private static String watts(double value) {
+    return String.format(Locale.ROOT, "%.2f", Math.rint(100 * value) / 100 + 0.0);
+  }
+
+  private void sensitivities(Judged row) {
+    element("h3", "What each uncertain quantity does on its own");
+    html.append(
+        "<div class=\"wide\"><table>\n<caption>Change of the margin in K when one quantity"
+            + " goes to an end of its range and all others stay nominal; coarser grid.</caption>\n");
+    head("quantity", "cold, low end", "cold, high end", "hot, low end", "hot, high end");
+    for (Sensitivity sensitivity : row.assessment().sensitivities()) {
+      html.append("<tr>");
+      rowHead(sensitivity.factor().words());
+      number(Words.change(sensitivity.cold().atLow()));
+      number(Words.change(sensitivity.cold().atHigh()));
+      number(Words.change(sensitivity.hot().atLow()));
+      number(Words.change(sensitivity.hot().atHigh()));
+      html.append("</tr>\n");
+    }
+    html.append("</tbody></table></div>\n");
+  }
+
+  private void picture(Picture picture, int height, String caption) {
+    String svg = picture.svg(WIDTH, height);
+    html.append("<figure>\n").append(svg.substring(svg.indexOf("<svg")));
+    html.append("<figcaption>").append(escaped(caption)).append("</figcaption>\n</figure>\n");
+  }
+
+  private void element(String name, String text) {
+    html.append('<').append(name).append('>').append(escaped(text));
+    html.append("</").append(name).append(">\n");
+  }
+
+  private void list(List<String> items) {
+    html.append("<ul>\n");
+    items.forEach(item -> element("li", item));
+    html.append("</ul>\n");
+  }
+
+  private void head(String... names) {
+    html.append("<thead><tr>");
+    for (String name : names) {
+      html.append("<th scope=\"col\">").append(escaped(name)).append("</th>");
+    }
+    html.append("</tr></thead>\n<tbody>\n");
+  }
+
+  private void rowHead(String text) {
+    html.append("<th scope=\"row\">").append(escaped(text)).append("</th>");
+  }
+
+  private void text(String text) {
+    html.append("<td>").append(escaped(text)).append("</td>");
+  }
+
+  private void number(String text) {
+    html.append("<td class=\"n\">").append(escaped(text)).append("</td>");
+  }
+
+  /** Text for an element's content or a quoted attribute. */
+  static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            character -> {
+              switch (character) {
+                case '&' -> escaped.append("&amp;");
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '"' -> escaped.append("&quot;");
+                case '\'' -> escaped.append("&#39;");
+                default -> escaped.appendCodePoint(isText(character) ? character : ' ');
+              }
+            });
+    return escaped.toString();
+  }
+
+  private static boolean isText(int character) {
+    return character >= 0x20 && !(character >= 0xD800 && character <= 0xDFFF);
+  }
+}

@@ -1,0 +1,14 @@
+/**
+ * Runnable programs, one question each.
+ *
+ * <p>Start with {@link stenotherm.examples.CompareParcels}, which compares the packings of a
+ * scenario file and writes a report. {@link stenotherm.examples.EmbeddedParcel} shows how a Java
+ * program builds a parcel of its own, {@link stenotherm.examples.WallCorner} how the solver below
+ * works without any parcel.
+ *
+ * <p>Limits: these are examples. Nothing else may depend on them.
+ */
+@NullMarked
+package stenotherm.examples;
+
+import org.jspecify.annotations.NullMarked;

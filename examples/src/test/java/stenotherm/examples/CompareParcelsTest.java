@@ -1,0 +1,274 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.xml.sax.InputSource;
+import picocli.CommandLine;
+import stenotherm.decision.Verdict;
+import stenotherm.scenario.ScenarioReader;
+import stenotherm.warmer.WarmerClass;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class CompareParcelsTest {
+  private static final Pattern PERMISSION = Pattern.compile("\\bsafe", Pattern.CASE_INSENSITIVE);
+  private static final Set<String> FILES = Set.of("report.html", "summary.json", "history.csv");
+
+  private record Run(int code, String out, String err) {}
+
+  private Path folder;
+  private Path scenario;
+  private Run one;
+  private Run two;
+
+  private static Run run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code =
+        new CommandLine(new CompareParcels())
+            .setOut(new PrintWriter(out, true))
+            .setErr(new PrintWriter(err, true))
+            .execute(Stream.of(args).map(Object::toString).toArray(String[]::new));
+    return new Run(code, out.toString(), err.toString());
+  }
+
+  private static Run coarse(Path scenario, Path out, int threads) {
+    return run(scenario, "--out", out, "--threads", threads, "--mesh-scale", 2);
+  }
+
+  @BeforeAll
+  void compare(@TempDir Path shared) throws IOException {
+    folder = shared;
+    scenario = Files.writeString(folder.resolve("small.yaml"), Small.SCENARIO);
+    one = coarse(scenario, folder.resolve("first"), 1);
+    two = coarse(scenario, folder.resolve("other"), 2);
+  }
+
+  private String file(String name) throws IOException {
+    return Files.readString(folder.resolve("first").resolve(name));
+  }
+
+  private static Set<String> names(Path directory) throws IOException {
+    try (Stream<Path> entries = Files.list(directory)) {
+      return entries
+          .map(entry -> entry.getFileName().toString())
+          .collect(Collectors.toCollection(TreeSet::new));
+    }
+  }
+
+  @Test
+  void succeeds() {
+    assertEquals(0, one.code(), one.err());
+    assertEquals(0, two.code(), two.err());
+    assertTrue(one.err().endsWith("computing: 100 %" + System.lineSeparator()), one.err());
+  }
+
+  @Test
+  void printsTableVerdictsAndCautions() {
+    for (String expected :
+        List.of(
+            "warm, \"foam\"  with",
+            "warm, \"foam\"  without",
+            "bare foam     without",
+            "warm, \"foam\", with warmer: ",
+            "tightest",
+            WarmerClass.AIR_CAUTION,
+            Words.ILLUSTRATIVE,
+            Verdict.DEFER,
+            "Report: ")) {
+      assertTrue(one.out().contains(expected), expected + " in\n" + one.out());
+    }
+  }
+
+  @Test
+  void writesThreeFilesAndLeavesNothingElse() throws IOException {
+    assertEquals(FILES, names(folder.resolve("first")));
+    assertTrue(names(folder).stream().noneMatch(name -> name.startsWith(".")));
+  }
+
+  @Test
+  void noOutputGivesPermission() throws IOException {
+    for (String text :
+        List.of(one.out(), file("report.html"), file("summary.json"), file("history.csv"))) {
+      assertFalse(PERMISSION.matcher(text).find());
+    }
+  }
+
+  @Test
+  void sameResultsWhateverTheThreads() throws IOException {
+    for (String name : FILES) {
+      assertArrayEquals(
+          Files.readAllBytes(folder.resolve("first").resolve(name)),
+          Files.readAllBytes(folder.resolve("other").resolve(name)),
+          name);
+    }
+    assertEquals(
+        one.out().replace(folder.resolve("first").toString(), ""),
+        two.out().replace(folder.resolve("other").toString(), ""));
+  }
+
+  @Test
+  void reportIsOneWellFormedPage() throws Exception {
+    String html = file("report.html");
+    assertTrue(html.startsWith("<!DOCTYPE html>\n<html lang=\"en\">"));
+    for (String expected :
+        List.of(
+            "<meta charset=\"utf-8\">",
+            "name=\"viewport\"",
+            "<h2>Cautions</h2>",
+            "<h2>Packings side by side</h2>",
+            "<h2>warm, &quot;foam&quot;, with warmer</h2>",
+            "<h2>bare foam, no warmer</h2>",
+            "<h3>Heat through the faces</h3>",
+            "<h3>What each uncertain quantity does on its own</h3>",
+            "<h2>Assumptions and their sources</h2>",
+            "<h1>Small &lt;test&gt; &amp; &quot;more&quot;</h1>",
+            WarmerClass.AIR_CAUTION,
+            Words.ILLUSTRATIVE,
+            Verdict.DEFER)) {
+      assertTrue(html.contains(expected), expected);
+    }
+    // one chart of margins, a chart and a section for each packing
+    assertEquals(5, html.split("<svg", -1).length - 1);
+    for (String link : List.of("src=", "href=", "<script", "<link", "url(", "@import")) {
+      assertFalse(html.contains(link), link);
+    }
+    // apart from its two void elements the page is XML too
+    String xml = html.replace("<!DOCTYPE html>", "").replaceAll("<meta([^>]*)>", "<meta$1/>");
+    DocumentBuilderFactory.newInstance()
+        .newDocumentBuilder()
+        .parse(new InputSource(new StringReader(xml)));
+  }
+
+  @Test
+  void summaryHoldsAllDigits() throws IOException {
+    JsonNode root = new ObjectMapper().readTree(file("summary.json"));
+    assertEquals("Small <test> & \"more\"", root.get("title").asText());
+    assertEquals(5 * 3600, root.get("planned_duration_s").asDouble());
+    assertEquals(3, root.get("packings").size());
+    JsonNode first = root.get("packings").get(0);
+    assertTrue(first.get("warmer").asBoolean());
+    assertEquals(5, first.get("sensitivities").size());
+    assertEquals(4, root.get("packings").get(1).get("sensitivities").size());
+    double worst = first.get("cold_margin").get("worst").get("margin_K").asDouble();
+    double nominal = first.get("cold_margin").get("nominal").get("margin_K").asDouble();
+    double best = first.get("cold_margin").get("best").get("margin_K").asDouble();
+    assertTrue(worst <= nominal && nominal <= best, worst + " " + nominal + " " + best);
+    assertTrue(first.get("outer_volume_m3").asDouble() > 0.2 * 0.17 * 0.15 - 1e-12);
+    assertTrue(first.get("mean_heat_into_parcel_until_opening_W").get("zMax").asDouble() < 0);
+    assertTrue(first.get("cautions").toString().contains(WarmerClass.AIR_CAUTION));
+  }
+
+  @Test
+  void historyHasOneRowForEachStoredTime() throws IOException {
+    List<String> lines = file("history.csv").lines().toList();
+    // 8 h at 4 values an hour, with the start, for three runs
+    assertEquals(1 + 3 * 33, lines.size());
+    assertTrue(lines.get(0).startsWith("packing,warmer,cup,time_s,local_clock,ambient_K,"));
+    assertTrue(lines.get(1).startsWith("\"warm, \"\"foam\"\"\",yes,"), lines.get(1));
+    assertTrue(lines.get(1).contains(",0.0,2026-01-15T18:00:00,278.15,"), lines.get(1));
+    assertTrue(lines.get(34).endsWith(","), "no warmer, no temperature of one");
+    // the later leg's clock and air hold from its first moment
+    assertTrue(lines.get(9).contains(",7200.0,2026-01-15T19:00:00,275.15,"), lines.get(9));
+  }
+
+  @Test
+  void refusesBadScenarioAndWritesNothing() throws IOException {
+    Path bad =
+        Files.writeString(
+            folder.resolve("bad.yaml"),
+            Small.SCENARIO.replace("animal: leopard", "animal: lepard"));
+    Run run = coarse(bad, folder.resolve("never"), 1);
+    assertEquals(CompareParcels.BAD_SCENARIO, run.code());
+    assertTrue(run.err().contains("bad.yaml:3:"), run.err());
+    assertFalse(Files.exists(folder.resolve("never")));
+    Run missing = coarse(folder.resolve("missing.yaml"), folder.resolve("never"), 1);
+    assertEquals(CompareParcels.BAD_SCENARIO, missing.code());
+    assertTrue(missing.err().contains("missing.yaml"), missing.err());
+  }
+
+  @Test
+  void keepsEarlierReportUntilTheNewOneIsWhole(@TempDir Path other) throws IOException {
+    Path out = Files.createDirectories(other.resolve("out"));
+    Files.writeString(out.resolve("report.html"), "earlier");
+    Path bad = Files.writeString(other.resolve("bad.yaml"), "format: 2\n");
+    assertEquals(CompareParcels.BAD_SCENARIO, coarse(bad, out, 1).code());
+    assertEquals("earlier", Files.readString(out.resolve("report.html")));
+    assertEquals(0, coarse(scenario, out, 2).code());
+    assertEquals(file("report.html"), Files.readString(out.resolve("report.html")));
+    assertEquals(FILES, names(out));
+    assertTrue(names(other).stream().noneMatch(name -> name.startsWith(".")));
+  }
+
+  @Test
+  void neverReplacesWhatIsNoReport() throws IOException {
+    Path mine = Files.createDirectories(folder.resolve("letters"));
+    Path letter = Files.writeString(mine.resolve("letter.txt"), "mine");
+    Run run = coarse(scenario, mine, 1);
+    assertEquals(CompareParcels.CANNOT_WRITE, run.code());
+    assertTrue(run.err().contains("letter.txt"), run.err());
+    assertEquals(CompareParcels.CANNOT_WRITE, coarse(scenario, letter, 1).code());
+    assertEquals("mine", Files.readString(letter));
+    assertEquals(Set.of("letter.txt"), names(mine));
+  }
+
+  @Test
+  void refusesBadCommandLine() {
+    assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--threads", 0).code());
+    assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--mesh-scale", 100).code());
+    assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--what").code());
+  }
+
+  @Test
+  void stopsWhenInterrupted() {
+    Path out = folder.resolve("stopped");
+    Thread.currentThread().interrupt();
+    Run run = coarse(Path.of("unread"), out, 1);
+    Thread.interrupted();
+    assertEquals(CompareParcels.BAD_SCENARIO, run.code(), "no scenario, nothing to stop");
+    Thread.currentThread().interrupt();
+    Run stopped = run("--out", out, "--threads", 1, "--mesh-scale", 2);
+    assertTrue(Thread.interrupted());
+    assertEquals(CompareParcels.FAILED, stopped.code(), stopped.err());
+    assertFalse(Files.exists(out));
+  }
+
+  @Test
+  void helpTellsExitCodesAndVersionIsTheProjects() throws IOException {
+    Run help = run("--help");
+    assertEquals(0, help.code());
+    assertTrue(help.out().contains("Exit codes:"), help.out());
+    String version = run("--version").out().strip().replace("Stenotherm ", "");
+    assertTrue(Files.readString(Path.of("pom.xml")).contains("<version>" + version + "<"));
+  }
+
+  @Test
+  void shippedScenarioIsReadable() throws IOException {
+    try (var in = CompareParcels.class.getResourceAsStream("cold-night.yaml")) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      assertTrue(ScenarioReader.read("cold-night.yaml", text).packings().size() >= 2);
+    }
+  }
+}
