@@ -131,14 +131,10 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
   }
 
   private boolean isOneMaterial(int shell) {
-    return java.util.Arrays.stream(Face.values())
-        .allMatch(
-            face ->
-                layersOf(face).size() > shell
-                    && layersOf(face)
-                        .get(shell)
-                        .material()
-                        .equals(layersOf(Face.Z_MAX).get(shell).material()));
+    List<WallLayer> all = new ArrayList<>();
+    layers.values().forEach(list -> list.stream().skip(shell).limit(1).forEach(all::add));
+    return all.size() == Face.values().length
+        && all.stream().map(WallLayer::material).distinct().count() == 1;
   }
 
   private void addSlabs(List<Block> blocks, Box box, int shell) {

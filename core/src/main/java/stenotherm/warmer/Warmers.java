@@ -18,7 +18,7 @@ import stenotherm.base.Times;
 public final class Warmers {
   private static final Range STRENGTH = new Range(0.75, 1.25);
 
-  /** A small pad of about 20 g that is hot early and spent overnight; 46 kJ. */
+  /** A small pad of about 20 g that is hot early and spent overnight; about 54 kJ. */
   public static final WarmerClass TEN_HOUR =
       new WarmerClass(
           "10 hour warmer",

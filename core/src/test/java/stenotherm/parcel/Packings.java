@@ -1,0 +1,74 @@
+package stenotherm.parcel;
+
+import java.util.List;
+import stenotherm.animal.AnimalBody;
+import stenotherm.animal.Animals;
+import stenotherm.animal.Proportions;
+import stenotherm.base.Face;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
+import stenotherm.grid.Box;
+import stenotherm.material.Materials;
+import stenotherm.warmer.WarmerClass;
+
+/** Small packings that several tests use. */
+public final class Packings {
+  /** 24 g of tissue, 40 mm long, 30 mm wide and 20 mm high. */
+  public static final AnimalBody BODY = new AnimalBody(0.024, new Proportions(4, 3, 2));
+
+  /** 4 mm of board around 20 mm of foam. */
+  public static final Walls WALLS =
+      Walls.uniform(
+          List.of(
+              new WallLayer(Materials.CORRUGATED_BOARD, 0.004),
+              new WallLayer(Materials.EPS_20, 0.020)));
+
+  /** 300 mm by 240 mm by 200 mm outside. */
+  public static final Box OUTER = Box.ofSize(0.30, 0.24, 0.20);
+
+  private Packings() {}
+
+  public static Cup cup(String name, Cup.Size size, Cup.Position position) {
+    return new Cup(
+        name,
+        size,
+        position,
+        new WallLayer(Materials.PET, 0.0004),
+        new WallLayer(Materials.DAMP_PAPER_TOWEL, 0.005),
+        new Cup.Occupant(Animals.CORN_SNAKE, BODY));
+  }
+
+  /** A cup of 100 mm by 80 mm by 60 mm with a corn snake. */
+  public static Cup cup(String name, Cup.Position position) {
+    return cup(name, new Cup.Size(0.10, 0.08, 0.06), position);
+  }
+
+  public static Parcel parcel(List<Cup> cups, List<PlacedWarmer> warmers) {
+    return new Parcel("sample", OUTER, WALLS, Materials.SHREDDED_PAPER, cups, warmers);
+  }
+
+  /** One cup in the middle of the floor. */
+  public static Parcel plain() {
+    return warmed(List.of());
+  }
+
+  /** One cup in the middle of the floor and warmers. */
+  public static Parcel warmed(List<PlacedWarmer> warmers) {
+    return parcel(List.of(cup("cup", Cup.Position.MIDDLE_OF_FLOOR)), warmers);
+  }
+
+  /** A pad of 90 mm by 55 mm by 6 mm with a steady power [W]. */
+  public static WarmerClass steady(double power) {
+    return new WarmerClass(
+        "steady pad",
+        new WarmerClass.PadSize(0.090, 0.055, 0.006),
+        TimeFunction.constant(power),
+        new Range(0.75, 1.25),
+        Source.assumed("made up"));
+  }
+
+  public static PlacedWarmer pad(WarmerClass warmer, Face face, PlacedWarmer.Mounting mounting) {
+    return new PlacedWarmer("pad", warmer, face, mounting, 0);
+  }
+}

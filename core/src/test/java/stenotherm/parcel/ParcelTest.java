@@ -1,0 +1,342 @@
+package stenotherm.parcel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import stenotherm.animal.Animals;
+import stenotherm.base.Axis;
+import stenotherm.base.End;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Layout;
+import stenotherm.grid.MeshControl;
+import stenotherm.grid.Point;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+
+class ParcelTest {
+  private static final Cup.Position MIDDLE = Cup.Position.MIDDLE_OF_FLOOR;
+
+  private static void assertRefused(String message, Executable executable) {
+    assertEquals(message, assertThrows(InvalidInputException.class, executable).getMessage());
+  }
+
+  private static Cup shifted(String name, double alongX) {
+    return Packings.cup(name, new Cup.Position(alongX, 0, 0));
+  }
+
+  private static Box box(Layout layout, String name) {
+    return layout.blocks().get(layout.indexOf(name)).box();
+  }
+
+  private static void assertBox(Box expected, Box actual) {
+    for (Face face : Face.values()) {
+      assertEquals(expected.at(face), actual.at(face), 1e-12, face.label());
+    }
+  }
+
+  private static Box box(double[] min, double[] max) {
+    return new Box(new Point(min[0], min[1], min[2]), new Point(max[0], max[1], max[2]));
+  }
+
+  /** The block painted last wins. */
+  private static String blockAt(Layout layout, double x, double y, double z) {
+    String found = "";
+    for (Block block : layout.blocks()) {
+      if (block.box().contains(new Point(x, y, z))) {
+        found = block.name();
+      }
+    }
+    return found;
+  }
+
+  @Test
+  void whatSticksOutIsNamedWithItsMillimetres() {
+    assertRefused(
+        "'a': sticks out of the cavity into the wall xMax by 12.0 mm",
+        () -> Packings.parcel(List.of(shifted("a", 0.088)), List.of()));
+    assertRefused(
+        "'a': sticks out of the cavity into the wall yMin by 4.5 mm",
+        () ->
+            Packings.parcel(
+                List.of(Packings.cup("a", new Cup.Position(0, -0.0605, 0))), List.of()));
+    assertRefused(
+        "'a': sticks out of the cavity into the wall zMax by 8.0 mm",
+        () -> Packings.parcel(List.of(Packings.cup("a", new Cup.Position(0, 0, 0.1))), List.of()));
+    PlacedWarmer far =
+        Packings.pad(
+            Packings.steady(1), Face.Z_MIN, PlacedWarmer.Mounting.standingOff(0.152 - 0.005));
+    assertRefused(
+        "'pad': sticks out of the cavity into the wall zMax by 1.0 mm",
+        () -> Packings.parcel(List.of(Packings.cup("a", MIDDLE)), List.of(far)));
+  }
+
+  @Test
+  void whatOverlapsIsNamedTwiceWithItsMillimetres() {
+    assertRefused(
+        "'b': overlaps 'a' by 10.0 mm",
+        () -> Packings.parcel(List.of(shifted("a", -0.045), shifted("b", 0.045)), List.of()));
+    Cup tall = Packings.cup("tall", new Cup.Size(0.1, 0.08, 0.15), MIDDLE);
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, PlacedWarmer.Mounting.taped());
+    assertRefused(
+        "'pad': overlaps 'tall' by 4.0 mm", () -> Packings.parcel(List.of(tall), List.of(pad)));
+  }
+
+  @Test
+  void whatTouchesIsFine() {
+    Parcel parcel = Packings.parcel(List.of(shifted("a", -0.05), shifted("b", 0.05)), List.of());
+    assertEquals(2, parcel.cups().size());
+  }
+
+  @Test
+  void aNameOccursOnce() {
+    assertRefused(
+        "'a': occurs twice in the parcel",
+        () -> Packings.parcel(List.of(shifted("a", -0.06), shifted("a", 0.06)), List.of()));
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, PlacedWarmer.Mounting.taped());
+    assertRefused(
+        "'pad': occurs twice in the parcel",
+        () -> Packings.parcel(List.of(Packings.cup("pad", MIDDLE)), List.of(pad)));
+    assertRefused("cups of sample: must not be empty", () -> Packings.parcel(List.of(), List.of()));
+  }
+
+  @Test
+  void whatDoesNotFitInItsCupIsRefused() {
+    assertRefused(
+        "cup 'a': the animal's length takes 40.0 mm but the cup has 35.0 mm: 5.0 mm too little",
+        () -> Packings.cup("a", new Cup.Size(0.035, 0.08, 0.06), MIDDLE));
+    assertRefused(
+        "cup 'a': the animal's width takes 30.0 mm but the cup has 29.5 mm: 0.5 mm too little",
+        () -> Packings.cup("a", new Cup.Size(0.1, 0.0295, 0.06), MIDDLE));
+    assertRefused(
+        "cup 'a': the animal's height, on its towel takes 25.0 mm but the cup has 22.0 mm: 3.0 mm"
+            + " too little",
+        () -> Packings.cup("a", new Cup.Size(0.1, 0.08, 0.022), MIDDLE));
+  }
+
+  @Test
+  void wallsMustLeaveRoom() {
+    assertRefused(
+        "walls: leave no room inside along Y; make the box larger or the walls thinner",
+        () ->
+            new Parcel(
+                "sample",
+                Box.ofSize(0.3, 0.048, 0.2),
+                Packings.WALLS,
+                Materials.SHREDDED_PAPER,
+                List.of(Packings.cup("a", MIDDLE)),
+                List.of()));
+    assertRefused("wall xMin: has no layer", () -> Walls.uniform(List.of()));
+    assertRefused("wall zMax: has no layer", () -> Packings.WALLS.with(Face.Z_MAX, List.of()));
+  }
+
+  @Test
+  void badNumbersAreRefused() {
+    assertThrows(InvalidInputException.class, () -> new Cup.Size(0.1, 0, 0.1));
+    assertThrows(InvalidInputException.class, () -> new Cup.Position(0, 0, -0.001));
+    assertThrows(InvalidInputException.class, () -> new WallLayer(Materials.XPS, 0));
+    assertThrows(InvalidInputException.class, () -> new PlacedWarmer.Mounting(0, -1));
+    assertThrows(InvalidInputException.class, () -> PlacedWarmer.Mounting.standingOff(0));
+  }
+
+  @Test
+  void uniformWallsAreTwoNestedBoxes() {
+    Layout layout = Packings.plain().layout();
+    assertEquals(
+        List.of("wall 1", "wall 2", "fill", "cup air", "cup towel", "cup animal"),
+        layout.blocks().stream().map(Block::name).toList());
+    assertBox(Packings.OUTER, box(layout, "wall 1"));
+    assertBox(
+        box(new double[] {0.004, 0.004, 0.004}, new double[] {0.296, 0.236, 0.196}),
+        box(layout, "wall 2"));
+    Box cavity = box(new double[] {0.024, 0.024, 0.024}, new double[] {0.276, 0.216, 0.176});
+    assertBox(cavity, box(layout, "fill"));
+    assertBox(cavity, Packings.plain().cavity());
+    assertBox(
+        box(new double[] {0.1, 0.08, 0.024}, new double[] {0.2, 0.16, 0.084}),
+        box(layout, "cup air"));
+    assertBox(
+        box(new double[] {0.1, 0.08, 0.024}, new double[] {0.2, 0.16, 0.029}),
+        box(layout, "cup towel"));
+    assertBox(
+        box(new double[] {0.13, 0.105, 0.029}, new double[] {0.17, 0.135, 0.049}),
+        box(layout, "cup animal"));
+    assertEquals("cup animal", Packings.plain().cups().get(0).animalBlock());
+    assertEquals(0.024, Packings.WALLS.thickness(Face.Y_MIN), 1e-12);
+  }
+
+  @Test
+  void aCupStandsWhereItsPositionSays() {
+    Cup cup = Packings.cup("c", new Cup.Position(0.05, -0.02, 0.03));
+    Layout layout = Packings.parcel(List.of(cup), List.of()).layout();
+    assertBox(
+        box(new double[] {0.15, 0.06, 0.054}, new double[] {0.25, 0.14, 0.114}),
+        box(layout, "c air"));
+  }
+
+  /** A lid of one thick panel on a box of board and foam. */
+  @Test
+  void aLidOfItsOwnReachesOverTheSides() {
+    Walls walls = Packings.WALLS.with(Face.Z_MAX, List.of(new WallLayer(Materials.PIR, 0.030)));
+    Parcel parcel =
+        new Parcel(
+            "lidded",
+            Packings.OUTER,
+            walls,
+            Materials.SHREDDED_PAPER,
+            List.of(Packings.cup("cup", MIDDLE)),
+            List.of());
+    Layout layout = parcel.layout();
+    assertBox(
+        box(new double[] {0.024, 0.024, 0.024}, new double[] {0.276, 0.216, 0.17}),
+        parcel.cavity());
+    assertBox(
+        box(new double[] {0, 0, 0.17}, new double[] {0.3, 0.24, 0.2}), box(layout, "wall 1 zMax"));
+    assertBox(
+        box(new double[] {0.004, 0.004, 0.004}, new double[] {0.296, 0.236, 0.024}),
+        box(layout, "wall 2 zMin"));
+    // lid over sides, floor over sides, y sides over x sides; then the inner shell
+    assertEquals("wall 1 zMax", blockAt(layout, 0.001, 0.001, 0.199));
+    assertEquals("wall 1 zMax", blockAt(layout, 0.15, 0.001, 0.171));
+    assertEquals("wall 1 zMin", blockAt(layout, 0.001, 0.12, 0.001));
+    assertEquals("wall 1 yMin", blockAt(layout, 0.001, 0.001, 0.1));
+    assertEquals("wall 1 xMin", blockAt(layout, 0.001, 0.12, 0.1));
+    assertEquals("wall 2 yMax", blockAt(layout, 0.01, 0.23, 0.1));
+    assertEquals("wall 2 zMin", blockAt(layout, 0.01, 0.23, 0.01));
+    assertEquals("wall 2 xMax", blockAt(layout, 0.29, 0.12, 0.169));
+    assertEquals("fill", blockAt(layout, 0.03, 0.03, 0.169));
+    assertEquals(Materials.PIR, material(layout, "wall 1 zMax"));
+    assertEquals(Materials.CORRUGATED_BOARD, material(layout, "wall 1 xMin"));
+    assertEquals(Materials.EPS_20, material(layout, "wall 2 xMin"));
+    assertEquals(0.030, walls.thickness(Face.Z_MAX), 1e-12);
+  }
+
+  private static Material material(Layout layout, String name) {
+    Block block = layout.blocks().get(layout.indexOf(name));
+    return ((Block.Solid) block).material();
+  }
+
+  @Test
+  void layersOfOneMaterialMayDifferInThickness() {
+    Walls walls =
+        Packings.WALLS.with(
+            Face.X_MIN,
+            List.of(
+                new WallLayer(Materials.CORRUGATED_BOARD, 0.008),
+                new WallLayer(Materials.EPS_20, 0.030)));
+    Parcel parcel =
+        new Parcel(
+            "skew",
+            Packings.OUTER,
+            walls,
+            Materials.SHREDDED_PAPER,
+            List.of(Packings.cup("cup", MIDDLE)),
+            List.of());
+    assertEquals(0.038, parcel.cavity().at(Face.X_MIN), 1e-12);
+    assertEquals(0.008, box(parcel.layout(), "wall 2").at(Face.X_MIN), 1e-12);
+    assertEquals("wall 1", parcel.layout().blocks().get(0).name());
+  }
+
+  @ParameterizedTest
+  @EnumSource(Face.class)
+  void aTapedWarmerTouchesItsWall(Face face) {
+    Box pad = padOn(face, PlacedWarmer.Mounting.taped());
+    Box cavity = Packings.plain().cavity();
+    assertEquals(cavity.at(face), pad.at(face));
+    assertCentredAlong(face, pad, cavity);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Face.class)
+  void aWarmerStandsOffByItsGap(Face face) {
+    Box pad = padOn(face, PlacedWarmer.Mounting.standingOff(0.011));
+    Box cavity = Packings.plain().cavity();
+    assertEquals(0.011, Math.abs(cavity.at(face) - pad.at(face)), 1e-12);
+    assertTrue(cavity.contains(pad.min()) && cavity.contains(pad.max()));
+    assertCentredAlong(face, pad, cavity);
+  }
+
+  private static Box padOn(Face face, PlacedWarmer.Mounting mounting) {
+    Cup small = Packings.cup("cup", new Cup.Size(0.06, 0.06, 0.03), MIDDLE);
+    // out of the way of a pad on the floor
+    Cup aside = Packings.cup("cup", small.size(), new Cup.Position(0, 0, 0.05));
+    return box(
+        Packings.parcel(List.of(aside), List.of(Packings.pad(Packings.steady(1), face, mounting)))
+            .layout(),
+        "pad");
+  }
+
+  private static void assertCentredAlong(Face face, Box pad, Box cavity) {
+    assertEquals(0.006, pad.size(face.axis()), 1e-12);
+    for (Axis axis : Axis.values()) {
+      if (axis != face.axis()) {
+        assertEquals(cavity.centre().along(axis), pad.centre().along(axis), 1e-12);
+      }
+    }
+    // the longer side lies along the longer extent: x before y before z in this cavity
+    Axis longer = face.axis() == Axis.X ? Axis.Y : Axis.X;
+    Axis shorter = face.axis() == Axis.Z ? Axis.Y : Axis.Z;
+    assertEquals(0.090, pad.size(longer), 1e-12);
+    assertEquals(0.055, pad.size(shorter), 1e-12);
+  }
+
+  @Test
+  void warmersAreSourcesOfTheNetwork() {
+    Parcel parcel =
+        Packings.warmed(
+            List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, PlacedWarmer.Mounting.taped())));
+    MeshControl mesh = MeshControl.graded(0.04, 0.02);
+    assertEquals("pad", parcel.network(mesh).sourcePorts().get(0).name());
+    assertEquals(
+        List.of("xMin", "xMax", "yMin", "yMax", "zMin", "zMax"),
+        parcel.network(mesh).boundaryPorts().stream().map(port -> port.name()).toList());
+    Parcel bare = parcel.withoutWarmers();
+    assertEquals(Packings.plain(), bare);
+    assertEquals(List.of(), bare.network(mesh).sourcePorts());
+  }
+
+  @Test
+  void wallsAndFillGoToTheEndsOfTheirRanges() {
+    Layout layout = Packings.plain().at(End.LOW, End.HIGH).layout();
+    assertEquals(0.05, material(layout, "wall 1").conductivity());
+    assertEquals(
+        Materials.EPS_20.conductivityRange().low(), material(layout, "wall 2").conductivity());
+    assertEquals(0.055, material(layout, "fill").conductivity());
+    assertEquals(Animals.CORN_SNAKE.tissue(), material(layout, "cup animal"));
+    assertEquals(Materials.DAMP_PAPER_TOWEL, material(layout, "cup towel"));
+    Layout nominal = Packings.plain().at(End.NOMINAL, End.NOMINAL).layout();
+    assertEquals(0.06, material(nominal, "wall 1").conductivity());
+    assertEquals(0.048, material(nominal, "fill").conductivity());
+  }
+
+  /** Foam of 20 mm around 260 mm by 200 mm by 160 mm, one cup, one pad. */
+  @Test
+  void massByHand() {
+    Parcel parcel =
+        new Parcel(
+            "foam box",
+            Packings.OUTER,
+            Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.02))),
+            Materials.SHREDDED_PAPER,
+            List.of(Packings.cup("cup", MIDDLE)),
+            List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, PlacedWarmer.Mounting.taped())));
+    double walls = (0.3 * 0.24 * 0.2 - 0.26 * 0.2 * 0.16) * 20;
+    double cup = 0.1 * 0.08 * 0.06;
+    double pad = 0.09 * 0.055 * 0.006;
+    double fill = (0.26 * 0.2 * 0.16 - cup - pad) * 45;
+    double towel = 0.1 * 0.08 * 0.005 * 240;
+    double shell = 2 * (0.1 * 0.08 + 0.1 * 0.06 + 0.08 * 0.06) * 0.0004 * 1370;
+    // the corners of walls are counted half a thickness cubed too much each
+    double corners = 8 * 0.5 * Math.pow(0.02, 3) * 20;
+    assertEquals(walls + corners + fill + towel + shell + 0.024 + pad * 1300, parcel.mass(), 1e-9);
+    assertEquals(0.0144, parcel.outerVolume(), 1e-12);
+  }
+}
