@@ -40,8 +40,12 @@ import stenotherm.warmer.WarmerClass;
 public final class Assessor {
   private static final double COARSE = 2;
   private static final double MEDIUM = Math.sqrt(2);
+
+  /** Margins this close are the same: what the steps of a screening run leave [K]. */
+  private static final double SAME_MARGIN = 0.05;
+
   private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ROOT);
+      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
   private Assessor() {}
 
@@ -96,10 +100,16 @@ public final class Assessor {
       Variation coldWorst = Variation.NOMINAL;
       Variation hotWorst = Variation.NOMINAL;
       for (Factor factor : factors) {
-        Sensitivity sensitivity = sensitivity(factor, screened, screening);
+        TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), screening);
+        TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), screening);
+        Sensitivity sensitivity =
+            new Sensitivity(
+                factor,
+                change(Side.COLD, screened, low, high),
+                change(Side.HOT, screened, low, high));
         sensitivities.add(sensitivity);
-        coldWorst = coldWorst.with(factor, sensitivity.worse(Side.COLD));
-        hotWorst = hotWorst.with(factor, sensitivity.worse(Side.HOT));
+        coldWorst = coldWorst.with(factor, worse(Side.COLD, sensitivity, low, high));
+        hotWorst = hotWorst.with(factor, worse(Side.HOT, sensitivity, low, high));
       }
       TransitResult coarse = run(Variation.NOMINAL, settings.transit().meshScaled(COARSE));
       TransitResult medium = run(Variation.NOMINAL, settings.transit().meshScaled(MEDIUM));
@@ -136,11 +146,36 @@ public final class Assessor {
       return Margin.smallest(result, side, plannedEnd).kelvin();
     }
 
-    private Sensitivity sensitivity(Factor factor, TransitResult nominal, TransitSettings coarse) {
-      TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), coarse);
-      TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), coarse);
-      return new Sensitivity(
-          factor, change(Side.COLD, nominal, low, high), change(Side.HOT, nominal, low, high));
+    /**
+     * The end of a quantity that is worse for a side. Where both give the same margin, as in a
+     * parcel that has taken on the temperature around it, the end that breaches earlier or comes
+     * closer to it during the hold.
+     */
+    private End worse(Side side, Sensitivity sensitivity, TransitResult low, TransitResult high) {
+      Sensitivity.Change change = side == Side.COLD ? sensitivity.cold() : sensitivity.hot();
+      if (Math.abs(change.atLow() - change.atHigh()) > SAME_MARGIN) {
+        return sensitivity.worse(side);
+      }
+      int order = Double.compare(firstBreach(low, side), firstBreach(high, side));
+      if (order == 0) {
+        double end = held.duration();
+        order =
+            Double.compare(
+                Margin.smallest(low, side, end).kelvin(),
+                Margin.smallest(high, side, end).kelvin());
+      }
+      return order <= 0 ? End.LOW : End.HIGH;
+    }
+
+    private double firstBreach(TransitResult result, Side side) {
+      double earliest = Double.POSITIVE_INFINITY;
+      for (Cup cup : parcel.cups()) {
+        Exposure.Outside outside =
+            result.exposure(cup.name(), held.duration()).outside(Limit.ALARM);
+        OptionalDouble breach = (side == Side.COLD ? outside.cold() : outside.hot()).firstBreach();
+        earliest = Math.min(earliest, breach.orElse(Double.POSITIVE_INFINITY));
+      }
+      return earliest;
     }
 
     private Sensitivity.Change change(
@@ -172,15 +207,7 @@ public final class Assessor {
     }
 
     private double firstBreach(TransitResult result) {
-      double earliest = Double.POSITIVE_INFINITY;
-      for (Cup cup : parcel.cups()) {
-        Exposure exposure = result.exposure(cup.name(), held.duration());
-        OptionalDouble breach = exposure.outside(Limit.ALARM).firstBreach();
-        if (breach.isPresent()) {
-          earliest = Math.min(earliest, breach.getAsDouble());
-        }
-      }
-      return earliest;
+      return Math.min(firstBreach(result, Side.COLD), firstBreach(result, Side.HOT));
     }
 
     private Verdict verdict(TransitResult nominal, TransitResult cold, TransitResult hot) {

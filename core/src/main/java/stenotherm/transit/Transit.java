@@ -150,11 +150,16 @@ public final class Transit {
             inputs(leg, stop, true, atEnd);
             engine.advance(stop - now, atStart, atEnd);
             now = stop;
+            if (Thread.currentThread().isInterrupted()) {
+              // an interrupt ends the engine's interval early: its state is not that of the stop
+              double last = times.get(times.size() - 1);
+              outcome = new Outcome.Stopped("interrupted before the journey's end", last);
+              break;
+            }
             if (isStored(stop, to)) {
               engine.read(row);
               store(stop, row);
-              if (Thread.currentThread().isInterrupted()
-                  || listener.progress(stop, end) == ProgressListener.Signal.STOP) {
+              if (listener.progress(stop, end) == ProgressListener.Signal.STOP) {
                 outcome = new Outcome.Stopped("stopped before the journey's end", stop);
                 break;
               }
@@ -246,7 +251,9 @@ public final class Transit {
     }
 
     private boolean isStored(double time, double legEnd) {
-      return time == legEnd || time % settings.interval() == 0;
+      double interval = settings.interval();
+      // the product, as in the stops: a remainder would miss intervals that are no whole numbers
+      return time == legEnd || time == Math.rint(time / interval) * interval;
     }
 
     private void store(double time, double[] row) {

@@ -181,23 +181,37 @@ public final class TransitResult {
   }
 
   /**
-   * Judges what an animal went through, up to a time.
+   * Judges what an animal went through, up to a time. Between stored times temperatures are linear.
    *
    * @param cup name of the cup
-   * @param until last time that counts [s]
+   * @param until last time that counts [s], above 0
    * @return the exposure from sealing until then
-   * @throws InvalidInputException if there is no such cup, or fewer than two stored times
+   * @throws InvalidInputException if there is no such cup, or fewer than two times to judge
    */
   public Exposure exposure(String cup, double until) {
+    double[] stored = history.times;
     int count = 0;
-    while (count < history.times.length && history.times[count] <= until + 1e-6) {
+    while (count < stored.length && stored[count] <= until + 1e-6) {
       count++;
     }
+    boolean cut = count > 0 && count < stored.length && until > stored[count - 1] + 1e-6;
     return Exposure.of(
         requireCup(cup).occupant().animal().tolerance(),
-        Arrays.copyOf(history.times, count),
-        Arrays.copyOf(coldest(cup), count),
-        Arrays.copyOf(hottest(cup), count));
+        upTo(stored, count, cut, until),
+        upTo(coldest(cup), count, cut, until),
+        upTo(hottest(cup), count, cut, until));
+  }
+
+  /** The first values and, if cut between two of them, the one on the line between them. */
+  private double[] upTo(double[] values, int count, boolean cut, double until) {
+    if (!cut) {
+      return Arrays.copyOf(values, count);
+    }
+    double left = history.times[count - 1];
+    double fraction = (until - left) / (history.times[count] - left);
+    double[] some = Arrays.copyOf(values, count + 1);
+    some[count] = values[count - 1] + fraction * (values[count] - values[count - 1]);
+    return some;
   }
 
   private Cup requireCup(String name) {

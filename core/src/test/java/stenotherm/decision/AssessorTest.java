@@ -1,0 +1,353 @@
+package stenotherm.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.CancellationException;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.animal.Animals;
+import stenotherm.animal.Limit;
+import stenotherm.base.End;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.parcel.Cup;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.transit.Factor;
+import stenotherm.transit.Transit;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
+import stenotherm.warmer.WarmerClass;
+import stenotherm.warmer.Warmers;
+
+class AssessorTest {
+  private static final double HOUR = Times.HOUR;
+  private static final Place EAST = new Place("east", ZoneOffset.ofHours(-5));
+  private static final Place WEST = new Place("west", ZoneOffset.ofHours(-8));
+  private static final AssessmentSettings SETTINGS =
+      new AssessmentSettings(
+          new TransitSettings(MeshControl.graded(0.04, 0.02), HOUR, IntegratorSettings.standard()),
+          12 * HOUR);
+
+  private static Leg leg(String name, Place place, double hours, TimeFunction ambient) {
+    return new Leg(
+        name, place, hours * HOUR, ambient, 1, FaceFilms.indoors(), Source.assumed("made up"));
+  }
+
+  private static Journey journey(double start, Leg... legs) {
+    return new Journey(LocalDateTime.of(2026, 1, 31, 20, 0), start, List.of(legs));
+  }
+
+  private static Journey night(double start, double hours, double ambient) {
+    return journey(start, leg("night", EAST, hours, Ambient.constant(ambient)));
+  }
+
+  private static Assessment assess(Parcel parcel, Journey journey) {
+    return Assessor.assess(parcel, journey, SETTINGS, ProgressListener.NONE);
+  }
+
+  private static void assertSober(Verdict verdict) {
+    Pattern word = Pattern.compile("\\bsafe\\b", Pattern.CASE_INSENSITIVE);
+    List<String> all = new ArrayList<>(verdict.cautions());
+    all.add(verdict.sentence());
+    for (Level level : Level.values()) {
+      all.add(level.words());
+    }
+    for (String text : all) {
+      assertFalse(word.matcher(text).find(), text);
+    }
+    assertEquals(Verdict.DEFER, verdict.cautions().get(verdict.cautions().size() - 1));
+    assertTrue(verdict.cautions().containsAll(Animals.CORN_SNAKE.cautions()));
+  }
+
+  private static void assertOrdered(Assessment assessment) {
+    for (Side side : Side.values()) {
+      double worst = assessment.worstMargin(side).kelvin();
+      double nominal = assessment.nominalMargin(side).kelvin();
+      double best = assessment.bestMargin(side).kelvin();
+      assertTrue(worst <= nominal && nominal <= best, worst + " " + nominal + " " + best);
+      assertEquals(side, assessment.worstMargin(side).side());
+    }
+    double[] cold = assessment.coldEnd().coldest("cup");
+    double[] middle = assessment.nominal().coldest("cup");
+    double[] hot = assessment.hotEnd().coldest("cup");
+    int last = middle.length - 1;
+    assertTrue(cold[last] <= middle[last] && middle[last] <= hot[last]);
+  }
+
+  private static Sensitivity.Change change(Assessment assessment, Factor factor, Side side) {
+    for (Sensitivity sensitivity : assessment.sensitivities()) {
+      if (sensitivity.factor() == factor) {
+        return side == Side.COLD ? sensitivity.cold() : sensitivity.hot();
+      }
+    }
+    throw new AssertionError(factor);
+  }
+
+  private static double breach(TransitResult result) {
+    return result
+        .exposure("cup", result.journey().duration())
+        .outside(Limit.ALARM)
+        .firstBreach()
+        .orElseThrow();
+  }
+
+  @Test
+  void aMildRoomIsInside() {
+    Assessment assessment = assess(Packings.plain(), night(295.15, 48, 295.15));
+    Verdict verdict = assessment.verdict();
+    assertEquals(Level.INSIDE, verdict.level());
+    // all is at 22 °C; the ambient may lie off by 1 K; alarm from 10 °C to 32 °C
+    assertEquals(Side.HOT, verdict.tightest().side());
+    assertEquals(9, verdict.tightest().kelvin(), 0.05);
+    assertEquals(10, verdict.nominal(), 0.01);
+    assertEquals(10, verdict.best(), 0.05);
+    assertEquals(new DelayMargin.AtLeast(12 * HOUR), assessment.delay());
+    assertFalse(verdict.cautions().contains(WarmerClass.AIR_CAUTION));
+    assertEquals(48 * HOUR, assessment.plannedEnd());
+    assertEquals(60 * HOUR, assessment.nominal().journey().duration());
+    assertEquals(0, assessment.coldGrid().error(), 1e-3);
+    assertSober(verdict);
+    assertOrdered(assessment);
+    assertEquals(4, assessment.sensitivities().size());
+    Sensitivity.Change onCold = change(assessment, Factor.AMBIENT, Side.COLD);
+    assertTrue(onCold.atLow() < -0.8 && Math.abs(onCold.atHigh()) < 1e-3);
+    Sensitivity.Change onHot = change(assessment, Factor.AMBIENT, Side.HOT);
+    assertTrue(onHot.atHigh() < -0.8 && Math.abs(onHot.atLow()) < 1e-3);
+  }
+
+  /** The breach of a parcel in deep cold comes within the hour, before the opening. */
+  @Test
+  void deepColdIsOutside() {
+    Assessment assessment = assess(Packings.plain(), night(295.15, 2.5, 258.15));
+    Verdict verdict = assessment.verdict();
+    assertEquals(Level.OUTSIDE, verdict.level());
+    assertEquals(Side.COLD, verdict.tightest().side());
+    DelayMargin.AlreadyOutside outside =
+        assertInstanceOf(DelayMargin.AlreadyOutside.class, assessment.delay());
+    assertEquals(2.5 * HOUR - breach(assessment.coldEnd()), outside.before(), 1e-6);
+    // about 700 J/K behind 0.5 W/K make a time constant of 0.4 h, the cup's own comes on top; 12 K
+    // of 38 K are lost within 0.4 of their sum
+    double hours = Times.toHours(2.5 * HOUR - outside.before());
+    assertTrue(hours > 0.15 && hours < 2, hours + " h");
+    assertTrue(breach(assessment.nominal()) > breach(assessment.coldEnd()));
+    // the opening, between two stored values, is the coldest moment
+    assertEquals(2.5 * HOUR, verdict.tightest().time(), 1e-6);
+    double temperature = verdict.tightest().temperature();
+    assertEquals(temperature - 283.15, verdict.tightest().kelvin(), 1e-9);
+    assertTrue(temperature > 257.15 && temperature < 280);
+    assertEquals(
+        String.format(
+            Locale.ROOT,
+            "cold side is tightest: %.1f K beyond the alarm band at 22:30 on 31 January (2.5 h"
+                + " after sealing), night; nominal %.1f K, at best %.1f K.",
+            -verdict.tightest().kelvin(),
+            verdict.nominal(),
+            verdict.best()),
+        verdict.sentence());
+    assertTrue(verdict.tightest().kelvin() < verdict.nominal());
+    assertTrue(verdict.nominal() < verdict.best());
+    assertSober(verdict);
+    assertOrdered(assessment);
+    Sensitivity.Change ambient = change(assessment, Factor.AMBIENT, Side.COLD);
+    assertEquals(-0.8, ambient.atLow(), 0.25);
+    assertEquals(0.8, ambient.atHigh(), 0.25);
+    Sensitivity.Change film = change(assessment, Factor.SURFACE_FILM, Side.COLD);
+    assertTrue(film.atHigh() < 0 && film.atLow() > 0);
+    Sensitivity.Change wall = change(assessment, Factor.WALL_CONDUCTIVITY, Side.COLD);
+    assertTrue(wall.atHigh() < 0 && wall.atLow() > 0);
+  }
+
+  @Test
+  void aHoldEndsWhereALongerJourneyBreaches() {
+    Assessment early = assess(Packings.plain(), night(295.15, 1, 280.15));
+    DelayMargin.Until until = assertInstanceOf(DelayMargin.Until.class, early.delay());
+    assertTrue(until.hold() > 0.25 * HOUR && until.hold() < 12 * HOUR);
+    assertTrue(early.verdict().tightest().kelvin() >= 0);
+    double breach = HOUR + until.hold();
+    TransitResult longer =
+        Transit.run(
+            Packings.plain(),
+            night(295.15, 20, 280.15),
+            early.coldEnd().variation(),
+            SETTINGS.transit());
+    assertEquals(breach, breach(longer), 1e-6);
+    Assessment late = assess(Packings.plain(), night(295.15, 20, 280.15));
+    assertEquals(
+        20 * HOUR - breach,
+        assertInstanceOf(DelayMargin.AlreadyOutside.class, late.delay()).before(),
+        1e-6);
+  }
+
+  /** Two legs in two time zones; the second warms up until the opening. */
+  @Test
+  void theSentenceTellsClockAndLegOfTheTightestMoment() {
+    Parcel parcel =
+        Packings.warmed(
+            List.of(
+                new PlacedWarmer(
+                    "pad", Warmers.FORTY_HOUR, Face.Z_MAX, PlacedWarmer.Mounting.taped(), 0)));
+    TimeFunction warming =
+        Ambient.series(
+            new double[] {6 * HOUR, 18 * HOUR, 30 * HOUR}, new double[] {291.15, 303.15, 308.15});
+    Journey journey =
+        journey(
+            295.15,
+            leg("drive to the hub", EAST, 6, Ambient.constant(288.15)),
+            leg("hot depot", WEST, 12, warming));
+    Assessment assessment = assess(parcel, journey);
+    Verdict verdict = assessment.verdict();
+    assertEquals(Side.HOT, verdict.tightest().side());
+    assertTrue(verdict.cautions().contains(WarmerClass.AIR_CAUTION));
+    assertEquals(5, assessment.sensitivities().size());
+    assertSober(verdict);
+    assertOrdered(assessment);
+    double time = verdict.tightest().time();
+    assertEquals(18 * HOUR, time);
+    // 20:00 in the east, 18 hours on, three hours back
+    String left =
+        String.format(
+            Locale.ROOT,
+            verdict.tightest().kelvin() < 0 ? "%.1f K beyond the alarm band" : "%.1f K left",
+            Math.abs(verdict.tightest().kelvin()));
+    assertEquals(
+        "hot side is tightest: "
+            + left
+            + String.format(
+                Locale.ROOT,
+                " at 11:00 on 1 February (18.0 h after sealing), hot depot; nominal %.1f K, at best"
+                    + " %.1f K.",
+                verdict.nominal(),
+                verdict.best()),
+        verdict.sentence());
+    assertEquals(305.15 - verdict.tightest().temperature(), verdict.tightest().kelvin(), 1e-9);
+    Variation hot = assessment.hotEnd().variation();
+    assertEquals(End.HIGH, hot.of(Factor.AMBIENT));
+    assertEquals(End.HIGH, hot.of(Factor.WARMER_STRENGTH));
+    assertEquals(End.LOW, assessment.coldEnd().variation().of(Factor.AMBIENT));
+    assertEquals(End.LOW, assessment.coldEnd().variation().of(Factor.WARMER_STRENGTH));
+    assertTrue(change(assessment, Factor.WARMER_STRENGTH, Side.HOT).atHigh() < 0);
+  }
+
+  @Test
+  void aJourneyShorterThanAnIntervalIsJudged() {
+    Assessment assessment = assess(Packings.plain(), night(295.15, 0.5, 275.15));
+    assertEquals(0.5 * HOUR, assessment.worstMargin(Side.COLD).time(), 1e-6);
+    assertTrue(assessment.worstMargin(Side.COLD).kelvin() > 2);
+  }
+
+  @Test
+  void aListenerStopsIt() {
+    List<Double> seen = new ArrayList<>();
+    assertThrows(
+        CancellationException.class,
+        () ->
+            Assessor.assess(
+                Packings.plain(),
+                night(295.15, 4, 295.15),
+                SETTINGS,
+                (done, total) -> {
+                  assertEquals(14, total);
+                  seen.add(done);
+                  return done >= 3
+                      ? ProgressListener.Signal.STOP
+                      : ProgressListener.Signal.CONTINUE;
+                }));
+    assertEquals(List.of(1.0, 2.0, 3.0), seen);
+  }
+
+  @Test
+  void anInterruptStopsIt() {
+    Thread.currentThread().interrupt();
+    assertThrows(
+        CancellationException.class, () -> assess(Packings.plain(), night(295.15, 4, 295.15)));
+    assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+  }
+
+  @Test
+  void itReportsEveryRun() {
+    List<Double> seen = new ArrayList<>();
+    Assessor.assess(
+        Packings.plain(),
+        night(295.15, 4, 295.15),
+        SETTINGS,
+        (done, total) -> {
+          seen.add(done / total);
+          return ProgressListener.Signal.CONTINUE;
+        });
+    assertEquals(14, seen.size());
+    assertEquals(1.0, seen.get(13));
+  }
+
+  @Test
+  void aRecordMustCoverTheHold() {
+    TimeFunction record =
+        Ambient.series(new double[] {0, 10 * HOUR}, new double[] {295.15, 290.15});
+    Journey journey = journey(295.15, leg("night", EAST, 4, record));
+    String message =
+        assertThrows(InvalidInputException.class, () -> assess(Packings.plain(), journey))
+            .getMessage();
+    assertTrue(message.contains("between 0 s and 36000 s"), message);
+    assertThrows(InvalidInputException.class, () -> new AssessmentSettings(SETTINGS.transit(), 0));
+    assertEquals(86_400, AssessmentSettings.standard().longestHold());
+  }
+
+  @Test
+  void levelsFollowTheMargin() {
+    assertEquals(Level.OUTSIDE, Level.of(-1e-9));
+    assertEquals(Level.TIGHT, Level.of(0));
+    assertEquals(Level.TIGHT, Level.of(1.999));
+    assertEquals(Level.INSIDE, Level.of(2));
+  }
+
+  @Test
+  void theSmallestMarginOfTwoCupsCounts() {
+    Parcel parcel =
+        Packings.parcel(
+            List.of(
+                Packings.cup("middle", new Cup.Position(0.01, 0, 0.06)),
+                Packings.cup("corner", new Cup.Position(-0.07, -0.05, 0))),
+            List.of());
+    TransitResult result =
+        Transit.run(parcel, night(295.15, 4, 265.15), Variation.NOMINAL, SETTINGS.transit());
+    Margin margin = Margin.smallest(result, Side.COLD, 4 * HOUR);
+    assertEquals("corner", margin.cup());
+    assertEquals(result.coldest("corner")[4], margin.temperature());
+    assertEquals(margin.temperature() - 283.15, margin.kelvin(), 1e-9);
+    assertEquals(4 * HOUR, margin.time());
+    Margin hot = Margin.smallest(result, Side.HOT, 4 * HOUR);
+    assertEquals(10, hot.kelvin(), 1e-3);
+    assertEquals(0, hot.time());
+  }
+
+  @Test
+  void theWorseEndIsThatOfTheSmallerMargin() {
+    Sensitivity sensitivity =
+        new Sensitivity(
+            Factor.AMBIENT, new Sensitivity.Change(-1, 1), new Sensitivity.Change(0.5, -0.5));
+    assertEquals(End.LOW, sensitivity.worse(Side.COLD));
+    assertEquals(End.HIGH, sensitivity.worse(Side.HOT));
+  }
+}

@@ -1,0 +1,497 @@
+package stenotherm.transit;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.AirMovement;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Underside;
+import stenotherm.animal.Exposure;
+import stenotherm.base.End;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.Box;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Cup;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.WallLayer;
+import stenotherm.parcel.Walls;
+import stenotherm.warmer.Warmers;
+
+class TransitTest {
+  private static final double HOUR = Times.HOUR;
+  private static final Place HERE = new Place("here", ZoneOffset.UTC);
+  private static final MeshControl MESH = MeshControl.graded(0.04, 0.02);
+  private static final TransitSettings COARSE =
+      new TransitSettings(MESH, HOUR, IntegratorSettings.standard());
+
+  /** Equal steps of 20 minutes: sums of solutions are solutions to the last digits. */
+  private static final TransitSettings EVEN =
+      new TransitSettings(
+          MESH, HOUR, IntegratorSettings.fixed(IntegratorSettings.Scheme.TR_BDF2, 1200));
+
+  private static final FaceFilms FLOOR = FaceFilms.indoors();
+
+  /** On a shelf in moving air. */
+  private static final FaceFilms SHELF =
+      new FaceFilms(new AirMovement.Moving(1.5), 0.9, new Underside.Open());
+
+  /** Hardly any radiation, whose coefficient would change with the temperature. */
+  private static final FaceFilms FOIL =
+      new FaceFilms(AirMovement.STILL, 0.01, Underside.Resting.onHardFloor());
+
+  private static Leg leg(String name, double hours, TimeFunction ambient, FaceFilms films) {
+    return new Leg(name, HERE, hours * HOUR, ambient, 3, films, Source.assumed("made up"));
+  }
+
+  private static Journey journey(double start, Leg... legs) {
+    return new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), start, List.of(legs));
+  }
+
+  private static TransitResult run(Parcel parcel, Journey journey) {
+    return Transit.run(parcel, journey, Variation.NOMINAL, COARSE);
+  }
+
+  private static Parcel heated(double power, PlacedWarmer.Mounting mounting) {
+    return Packings.warmed(List.of(Packings.pad(Packings.steady(power), Face.Z_MAX, mounting)));
+  }
+
+  private static double last(double[] values) {
+    return values[values.length - 1];
+  }
+
+  private static double[] sinceEachHour(int hours) {
+    double[] times = new double[hours + 1];
+    Arrays.setAll(times, hour -> hour * HOUR);
+    return times;
+  }
+
+  @Test
+  void staysAtTheAmbientIfItStartsThere() {
+    TransitResult result =
+        run(
+            Packings.plain(),
+            journey(
+                293,
+                leg("one", 10, Ambient.constant(293), FLOOR),
+                leg("two", 14, Ambient.constant(293), SHELF)));
+    assertTrue(result.outcome().isCompleted());
+    assertArrayEquals(sinceEachHour(24), result.times());
+    for (double[] values :
+        List.of(result.mean("cup"), result.coldest("cup"), result.hottest("cup"))) {
+      for (double value : values) {
+        assertEquals(293, value, 1e-6);
+      }
+    }
+    for (Face face : Face.values()) {
+      assertEquals(293, last(result.surface(face)), 1e-6);
+      assertEquals(0, last(result.heatFlow(face)), 1e-6);
+    }
+  }
+
+  /** In the end all that the warmer gives leaves through the faces. */
+  @Test
+  void inTheSteadyStateTheFacesCarryThePower() {
+    TransitSettings daily = new TransitSettings(MESH, Times.DAY, IntegratorSettings.standard());
+    TransitResult result =
+        Transit.run(
+            heated(3, PlacedWarmer.Mounting.taped()),
+            journey(283, leg("long", 240, Ambient.constant(283), FLOOR)),
+            Variation.NOMINAL,
+            daily);
+    double sum = 0;
+    for (Face face : Face.values()) {
+      double flow = last(result.heatFlow(face));
+      assertTrue(flow < 0, face.label());
+      sum += flow;
+      // all heat of a face crosses its film
+      double film = FLOOR.coefficient(face, 283, 283) * Packings.OUTER.area(face);
+      assertEquals(283 - flow / film, last(result.surface(face)), 1e-6, face.label());
+    }
+    assertEquals(-3, sum, 0.003);
+    assertTrue(result.ledger().closes());
+    assertEquals(3 * 240 * HOUR, result.ledger().sources().get("pad"), 1);
+    assertTrue(last(result.hottest("pad")) > last(result.hottest("cup")));
+    assertTrue(last(result.coldest("cup")) > 283);
+  }
+
+  /**
+   * A well stirred content in 60 mm of foam: time constant from capacity and shape factors of
+   * walls, edges (0.54 per length) and corners (0.15 per thickness), films in series. The walls'
+   * own capacity, 6 % of the content's, counts by a third. The estimate is good to 1 % on a fine
+   * grid and to 4 % on this one, three cells across a wall.
+   */
+  @Test
+  void coolsWithTheTimeConstantOfItsCapacityAndItsWalls() {
+    Material stirred = Material.of("stirred content", 20, 800, 3000);
+    double thickness = 0.06;
+    double[] inner = {0.2, 0.16, 0.14};
+    Box outer = Box.ofSize(0.32, 0.28, 0.26);
+    Material foam = Materials.EPS_20;
+    Parcel parcel =
+        new Parcel(
+            "stirred",
+            outer,
+            Walls.uniform(List.of(new WallLayer(foam, thickness))),
+            stirred,
+            List.of(Packings.cup("cup", new Cup.Position(0, 0, 0.04))),
+            List.of());
+    double shape = 0.54 * 4 * (inner[0] + inner[1] + inner[2]) + 8 * 0.15 * thickness;
+    double films = 0;
+    for (Face face : Face.values()) {
+      double area = inner[0] * inner[1] * inner[2] / inner[face.axis().ordinal()];
+      shape += area / thickness;
+      films += FLOOR.coefficient(face, 303, 283) * outer.area(face);
+    }
+    double conductance = 1 / (1 / (foam.conductivity() * shape) + 1 / films);
+    double cupVolume = 0.1 * 0.08 * 0.06;
+    double content = inner[0] * inner[1] * inner[2] - cupVolume;
+    double walls = outer.volume() - inner[0] * inner[1] * inner[2];
+    double capacity =
+        content * 800 * 3000
+            + 0.024 * 3400
+            + 0.1 * 0.08 * 0.005 * 240 * 3478
+            + walls / 3 * 20 * 1450;
+    TransitResult result =
+        run(parcel, journey(303, leg("cooling", 96, Ambient.constant(283), FLOOR)));
+    double[] mean = result.mean("cup");
+    double measured = 72 * HOUR / Math.log((mean[24] - 283) / (mean[96] - 283));
+    assertEquals(1, measured / (capacity / conductance), 0.04);
+  }
+
+  private static double coefficient(TransitResult result, Face face, int row, double ambient) {
+    double area = Packings.OUTER.area(face);
+    return result.heatFlow(face)[row] / (area * (ambient - result.surface(face)[row]));
+  }
+
+  /** The films of each leg are recovered from the stored heat and surface temperatures. */
+  @Test
+  void everyLegHasItsAmbientAndItsFilms() {
+    TransitResult result =
+        run(
+            Packings.plain(),
+            journey(
+                295,
+                leg("room", 6, Ambient.constant(285), FLOOR),
+                leg("hot truck", 6, Ambient.constant(308), SHELF)));
+    for (Face face : Face.values()) {
+      double first = FLOOR.coefficient(face, 295, 285);
+      assertEquals(first, coefficient(result, face, 3, 285), 1e-6, face.label());
+      // at a change the values before it are stored
+      assertEquals(first, coefficient(result, face, 6, 285), 1e-6, face.label());
+      double second = SHELF.coefficient(face, result.surface(face)[6], 308);
+      assertEquals(second, coefficient(result, face, 7, 308), 1e-6, face.label());
+      assertEquals(second, coefficient(result, face, 12, 308), 1e-6, face.label());
+    }
+    double radiation = 4 * 5.670374419e-8 * 0.92 * Math.pow(290, 3);
+    assertEquals(5.0 + radiation, coefficient(result, Face.Z_MAX, 3, 285), 1e-6);
+    assertEquals(2.5 + radiation, coefficient(result, Face.X_MIN, 3, 285), 1e-6);
+    assertEquals(1 / 0.08, coefficient(result, Face.Z_MIN, 3, 285), 1e-6);
+    assertTrue(result.surface(Face.Z_MAX)[7] > result.surface(Face.Z_MAX)[6] + 5);
+    assertTrue(result.ledger().closes());
+  }
+
+  /** A jump within a leg's own record acts as one between legs with the same coefficients. */
+  @Test
+  void aJumpWithinALegIsTaken() {
+    double[] times = {0, 5.5 * HOUR, 5.5 * HOUR, 12 * HOUR};
+    TimeFunction jump = Ambient.series(times, new double[] {295, 295, 275, 275});
+    TransitResult result = run(Packings.plain(), journey(295, leg("jump", 12, jump, FLOOR)));
+    assertEquals(295, result.surface(Face.X_MIN)[5], 1e-6);
+    assertEquals(0, result.heatFlow(Face.X_MIN)[5], 1e-6);
+    assertTrue(result.surface(Face.X_MIN)[6] < 285);
+    assertTrue(result.heatFlow(Face.X_MIN)[6] < -0.1);
+    // the leg's films are those at its mean ambient temperature
+    double mean = (5.5 * 295 + 6.5 * 275) / 12;
+    assertEquals(
+        FLOOR.coefficient(Face.Z_MAX, 295, mean), coefficient(result, Face.Z_MAX, 8, 275), 1e-6);
+    assertArrayEquals(sinceEachHour(12), result.times());
+  }
+
+  /** Five idle hours before everything shift everything by five hours. */
+  @Test
+  void aShiftInTimeChangesNothing() {
+    double[] hours = {0, 4, 8, 8, 12};
+    double[] kelvin = {295, 280, 285, 300, 290};
+    double[] times = Arrays.stream(hours).map(Times::fromHours).toArray();
+    double[] later = Arrays.stream(hours).map(hour -> Times.fromHours(hour + 5)).toArray();
+    TransitResult early =
+        Transit.run(
+            opened(HOUR),
+            journey(295, leg("day", 12, Ambient.series(times, kelvin), FLOOR)),
+            Variation.NOMINAL,
+            EVEN);
+    TransitResult late =
+        Transit.run(
+            opened(6 * HOUR),
+            journey(
+                295,
+                leg("idle", 5, Ambient.constant(295), SHELF),
+                leg("day", 12, Ambient.series(later, kelvin), FLOOR)),
+            Variation.NOMINAL,
+            EVEN);
+    for (int hour = 0; hour <= 12; hour++) {
+      assertEquals(early.mean("cup")[hour], late.mean("cup")[hour + 5], 1e-5, "hour " + hour);
+      assertEquals(early.hottest("pad")[hour], late.hottest("pad")[hour + 5], 1e-5);
+      assertEquals(early.heatFlow(Face.Z_MAX)[hour], late.heatFlow(Face.Z_MAX)[hour + 5], 1e-5);
+    }
+    assertTrue(early.hottest("pad")[4] > early.mean("cup")[4] + 5);
+  }
+
+  private static Parcel opened(double time) {
+    return Packings.warmed(
+        List.of(
+            new PlacedWarmer(
+                "pad", Warmers.TEN_HOUR, Face.X_MIN, PlacedWarmer.Mounting.taped(), time)));
+  }
+
+  @Test
+  void aListenerStopsARun() {
+    Journey journey = journey(295, leg("room", 12, Ambient.constant(285), FLOOR));
+    TransitResult whole = run(Packings.plain(), journey);
+    TransitResult part =
+        Transit.run(
+            Packings.plain(),
+            journey,
+            Variation.NOMINAL,
+            COARSE,
+            (done, total) -> {
+              assertEquals(12 * HOUR, total);
+              return done >= 4 * HOUR
+                  ? ProgressListener.Signal.STOP
+                  : ProgressListener.Signal.CONTINUE;
+            });
+    Outcome.Stopped stopped = assertInstanceOf(Outcome.Stopped.class, part.outcome());
+    assertEquals(4 * HOUR, stopped.lastTime());
+    assertFalse(part.outcome().isCompleted());
+    assertArrayEquals(sinceEachHour(4), part.times());
+    assertArrayEquals(Arrays.copyOf(whole.mean("cup"), 5), part.mean("cup"));
+    assertTrue(part.ledger().closes());
+  }
+
+  /** An interrupt ends a run at the last value that belongs to its time. */
+  @Test
+  void anInterruptStopsARun() {
+    Journey journey = journey(295, leg("room", 12, Ambient.constant(285), FLOOR));
+    TransitResult whole = run(Packings.plain(), journey);
+    TransitResult part =
+        Transit.run(
+            Packings.plain(),
+            journey,
+            Variation.NOMINAL,
+            COARSE,
+            (done, total) -> {
+              if (done >= 3 * HOUR) {
+                Thread.currentThread().interrupt();
+              }
+              return ProgressListener.Signal.CONTINUE;
+            });
+    assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+    Outcome.Stopped stopped = assertInstanceOf(Outcome.Stopped.class, part.outcome());
+    assertEquals(3 * HOUR, stopped.lastTime());
+    assertArrayEquals(sinceEachHour(3), part.times());
+    assertArrayEquals(Arrays.copyOf(whole.mean("cup"), 4), part.mean("cup"));
+  }
+
+  @Test
+  void anInterruptBeforehandLeavesTheStartOnly() {
+    Journey journey = journey(295, leg("room", 12, Ambient.constant(285), FLOOR));
+    Thread.currentThread().interrupt();
+    TransitResult part = run(Packings.plain(), journey);
+    assertTrue(Thread.interrupted());
+    assertEquals(0, assertInstanceOf(Outcome.Stopped.class, part.outcome()).lastTime());
+    assertArrayEquals(new double[] {0}, part.times());
+  }
+
+  @Test
+  void aRecordThatEndsTooEarlyIsRefused() {
+    double[] readings = new double[11];
+    Arrays.fill(readings, 285);
+    Journey journey = journey(295, leg("night", 12, Ambient.hourly(0, readings), FLOOR));
+    String message =
+        assertThrows(InvalidInputException.class, () -> run(Packings.plain(), journey))
+            .getMessage();
+    assertTrue(message.contains("must lie between 0 s and 36000 s"), message);
+    assertTrue(message.contains("The record covers no other times"), message);
+  }
+
+  private static TimeFunction swing(double by) {
+    return Ambient.series(
+        new double[] {0, 6 * HOUR, 15 * HOUR, 24 * HOUR},
+        new double[] {290 + by, 279 + by, 294 + by, 284 + by});
+  }
+
+  private static TransitResult even(Parcel parcel, Journey journey, Factor factor, End end) {
+    return Transit.run(parcel, journey, Variation.NOMINAL.with(factor, end), EVEN);
+  }
+
+  @Test
+  void theSpreadShiftsTheAmbient() {
+    Parcel parcel = Packings.plain();
+    Journey journey = journey(292, leg("day", 24, swing(0), FLOOR));
+    for (End end : List.of(End.LOW, End.HIGH)) {
+      double by = end == End.LOW ? -3 : 3;
+      TransitResult varied = even(parcel, journey, Factor.AMBIENT, end);
+      TransitResult moved =
+          Transit.run(
+              parcel, journey(292, leg("day", 24, swing(by), FLOOR)), Variation.NOMINAL, EVEN);
+      assertArrayEquals(moved.mean("cup"), varied.mean("cup"), 1e-6);
+      assertEquals(end, varied.variation().of(Factor.AMBIENT));
+    }
+  }
+
+  /** With the start shifted too everything shifts by the spread; radiation leaves some mK. */
+  @Test
+  void everythingShiftsWithAmbientAndStart() {
+    Parcel parcel = Packings.plain();
+    TransitResult nominal =
+        even(parcel, journey(292, leg("day", 24, swing(0), FOIL)), Factor.AMBIENT, End.NOMINAL);
+    TransitResult high =
+        even(parcel, journey(295, leg("day", 24, swing(0), FOIL)), Factor.AMBIENT, End.HIGH);
+    for (int hour = 0; hour <= 24; hour++) {
+      assertEquals(3, high.mean("cup")[hour] - nominal.mean("cup")[hour], 0.005);
+      assertEquals(3, high.coldest("cup")[hour] - nominal.coldest("cup")[hour], 0.005);
+      assertEquals(3, high.surface(Face.Y_MAX)[hour] - nominal.surface(Face.Y_MAX)[hour], 0.005);
+    }
+  }
+
+  @Test
+  void theRiseAboveTheAmbientIsThatOfTheWarmersStrength() {
+    Parcel parcel = opened(0);
+    Journey journey = journey(285, leg("day", 24, Ambient.constant(285), FLOOR));
+    TransitResult nominal = even(parcel, journey, Factor.WARMER_STRENGTH, End.NOMINAL);
+    TransitResult low = even(parcel, journey, Factor.WARMER_STRENGTH, End.LOW);
+    TransitResult high = even(parcel, journey, Factor.WARMER_STRENGTH, End.HIGH);
+    assertTrue(nominal.mean("cup")[12] > 286);
+    for (int hour = 1; hour <= 24; hour++) {
+      for (String name : List.of("cup", "pad")) {
+        double rise = nominal.mean(name)[hour] - 285;
+        assertEquals(0.75 * rise, low.mean(name)[hour] - 285, 1e-4);
+        assertEquals(1.25 * rise, high.mean(name)[hour] - 285, 1e-4);
+      }
+    }
+  }
+
+  @Test
+  void filmsAndConductivitiesVary() {
+    Parcel parcel = Packings.plain();
+    Journey journey = journey(295, leg("room", 6, Ambient.constant(275), FLOOR));
+    TransitResult high = even(parcel, journey, Factor.SURFACE_FILM, End.HIGH);
+    TransitResult low = even(parcel, journey, Factor.SURFACE_FILM, End.LOW);
+    double film = FLOOR.coefficient(Face.Z_MAX, 295, 275);
+    assertEquals(1.4 * film, coefficient(high, Face.Z_MAX, 3, 275), 1e-6);
+    assertEquals(0.7 * film, coefficient(low, Face.Z_MAX, 3, 275), 1e-6);
+    assertTrue(last(high.mean("cup")) < last(low.mean("cup")));
+    for (Factor factor : List.of(Factor.WALL_CONDUCTIVITY, Factor.FILL_CONDUCTIVITY)) {
+      double fast = last(even(parcel, journey, factor, End.HIGH).mean("cup"));
+      double slow = last(even(parcel, journey, factor, End.LOW).mean("cup"));
+      assertTrue(fast < slow - 0.01, factor.words());
+    }
+  }
+
+  /** A contact resistance holds heat back in the pad, by no more than its own temperature drop. */
+  @Test
+  void aWarmerOnALargerContactResistanceIsHotter() {
+    Journey journey = journey(285, leg("days", 96, Ambient.constant(285), FLOOR));
+    double none = last(run(heated(1, new PlacedWarmer.Mounting(0, 0)), journey).mean("pad"));
+    double some = last(run(heated(1, new PlacedWarmer.Mounting(0, 0.02)), journey).mean("pad"));
+    double much = last(run(heated(1, new PlacedWarmer.Mounting(0, 2)), journey).mean("pad"));
+    double apart =
+        last(run(heated(1, PlacedWarmer.Mounting.standingOff(0.02)), journey).mean("pad"));
+    assertTrue(some > none + 0.2, none + " " + some);
+    assertTrue(some < none + 0.02 / (0.090 * 0.055));
+    assertTrue(much > some + 2, some + " " + much);
+    assertTrue(apart > some + 0.2, some + " " + apart);
+  }
+
+  /** Intervals that no double holds exactly, and a kink next to a stored time. */
+  @Test
+  void allIntervalsAreStored() {
+    double interval = 1000.0 / 3;
+    double kink = Math.nextUp(3 * interval);
+    TimeFunction ambient =
+        Ambient.series(new double[] {0, kink, 2 * HOUR}, new double[] {290, 280, 285});
+    TransitSettings settings = new TransitSettings(MESH, interval, IntegratorSettings.standard());
+    TransitResult result =
+        Transit.run(
+            Packings.plain(),
+            journey(290, leg("hours", 2, ambient, FLOOR)),
+            Variation.NOMINAL,
+            settings);
+    assertTrue(result.outcome().isCompleted());
+    assertEquals(23, result.times().length);
+    for (int row = 0; row < 22; row++) {
+      assertEquals(row * interval, result.times()[row]);
+    }
+    assertEquals(2 * HOUR, result.times()[22]);
+  }
+
+  /** The end of a judgement may lie between two stored values. */
+  @Test
+  void anExposureEndsWhenItShould() {
+    TransitResult result =
+        run(Packings.plain(), journey(295, leg("cold", 12, Ambient.constant(265), FLOOR)));
+    Exposure exposure = result.exposure("cup", 7.25 * HOUR);
+    double[] coldest = result.coldest("cup");
+    assertEquals(7.25 * HOUR, exposure.coldest().time(), 1e-9);
+    assertEquals(0.75 * coldest[7] + 0.25 * coldest[8], exposure.coldest().temperature(), 1e-9);
+    assertEquals(7 * HOUR, result.exposure("cup", 7 * HOUR).coldest().time());
+    assertEquals(12 * HOUR, result.exposure("cup", 50 * HOUR).coldest().time());
+    assertEquals(0.5 * HOUR, result.exposure("cup", 0.5 * HOUR).coldest().time(), 1e-9);
+    assertThrows(InvalidInputException.class, () -> result.exposure("mug", HOUR));
+    assertEquals(12 * HOUR, result.coldestMoment().time());
+    assertEquals(last(coldest), result.coldestMoment().field().minimum("cup animal"), 1e-9);
+    assertEquals(0, result.hottestMoment().time());
+  }
+
+  @Test
+  void outputsAreFoundByName() {
+    Journey journey = journey(290, leg("short", 1, Ambient.constant(285), FLOOR));
+    TransitResult result = run(heated(1, PlacedWarmer.Mounting.taped()), journey);
+    assertEquals(journey, result.journey());
+    assertEquals(Variation.NOMINAL, result.variation());
+    assertEquals(2, result.hottest("pad").length);
+    assertTrue(result.cells() > 100);
+    assertTrue(result.work().steps() > 0);
+    String message =
+        assertThrows(InvalidInputException.class, () -> result.mean("mug")).getMessage();
+    assertTrue(message.startsWith("output: there is no 'mug mean'; there are [cup mean"), message);
+    assertThrows(InvalidInputException.class, () -> result.coldest("pad"));
+  }
+
+  @Test
+  void settingsScale() {
+    TransitSettings screening = TransitSettings.standard().screening();
+    assertEquals(1800, screening.interval());
+    assertEquals(0.06, screening.mesh().largestCell(), 1e-12);
+    assertEquals(
+        4 * IntegratorSettings.DEFAULT_STEP_TOLERANCE, screening.stepping().stepTolerance());
+    assertEquals(0.015, TransitSettings.standard().meshScaled(0.5).mesh().largestCell(), 1e-12);
+    assertThrows(
+        InvalidInputException.class,
+        () -> new TransitSettings(MESH, 0, IntegratorSettings.standard()));
+  }
+}
