@@ -484,12 +484,12 @@ class TransitTest {
 
   @Test
   void settingsScale() {
-    TransitSettings screening = TransitSettings.standard().screening();
-    assertEquals(1800, screening.interval());
-    assertEquals(0.06, screening.mesh().largestCell(), 1e-12);
+    TransitSettings screening = COARSE.screening();
+    assertEquals(2 * HOUR, screening.interval());
+    assertEquals(0.08, screening.mesh().largestCell(), 1e-12);
     assertEquals(
         4 * IntegratorSettings.DEFAULT_STEP_TOLERANCE, screening.stepping().stepTolerance());
-    assertEquals(0.015, TransitSettings.standard().meshScaled(0.5).mesh().largestCell(), 1e-12);
+    assertEquals(0.02, COARSE.meshScaled(0.5).mesh().largestCell(), 1e-12);
     assertThrows(
         InvalidInputException.class,
         () -> new TransitSettings(MESH, 0, IntegratorSettings.standard()));
