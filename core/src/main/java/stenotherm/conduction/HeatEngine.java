@@ -46,7 +46,8 @@ public interface HeatEngine {
   void useCoefficients(double[] coefficients);
 
   /**
-   * Advances by an interval in which every input varies linearly. Values that differ from those at
+   * Advances by an interval in which every input varies linearly. An interrupt of the thread ends
+   * the interval early; {@link #time} then tells how far it came. Values that differ from those at
    * the end of the last interval are a jump.
    *
    * @param duration length of the interval [s], above 0

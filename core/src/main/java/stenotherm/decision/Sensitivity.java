@@ -22,9 +22,15 @@ public record Sensitivity(Factor factor, Change cold, Change hot) {
    */
   public record Change(double atLow, double atHigh) {}
 
-  /** The end at which the margin of a side is smaller. */
+  /**
+   * Where in the range the margin of a side is smallest: an end, or the middle if both ends are
+   * better.
+   */
   End worse(Side side) {
     Change change = side == Side.COLD ? cold : hot;
+    if (Math.min(change.atLow(), change.atHigh()) > 0) {
+      return End.NOMINAL;
+    }
     return change.atLow() <= change.atHigh() ? End.LOW : End.HIGH;
   }
 }

@@ -86,7 +86,7 @@ final class Words {
 
   static String delay(DelayMargin delay) {
     if (delay instanceof DelayMargin.AlreadyOutside already) {
-      return "none: left " + hours(already.before()) + " h before opening";
+      return "none, outside " + hours(already.before()) + " h before opening";
     }
     if (delay instanceof DelayMargin.Until until) {
       return hours(until.hold()) + " h";

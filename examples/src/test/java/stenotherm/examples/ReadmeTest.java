@@ -1,0 +1,45 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+
+/** What the README shows is what the programs are and print. */
+class ReadmeTest {
+  private static final Path ROOT = Path.of("..");
+
+  private static String readme() throws IOException {
+    return Files.readString(ROOT.resolve("README.md"));
+  }
+
+  @Test
+  void showsTheShippedScenario() throws IOException {
+    String scenario =
+        Files.readString(Path.of("src/main/resources/stenotherm/examples/cold-night.yaml"));
+    assertTrue(scenario.lines().count() <= 20, "a scenario fits on 20 lines");
+    assertTrue(readme().contains("```yaml\n" + scenario.strip() + "\n```"));
+  }
+
+  @Test
+  void showsTheEmbeddingExampleAndWhatItPrints() throws IOException {
+    String source =
+        Files.readString(Path.of("src/main/java/stenotherm/examples/EmbeddedParcel.java"));
+    String body = source.substring(source.indexOf("    var gecko"), source.lastIndexOf("  }\n}"));
+    assertTrue(withoutSpace(readme()).contains("```java" + withoutSpace(body) + "```"));
+    String printed = String.join("\n", Printed.by(EmbeddedParcel::main));
+    assertTrue(readme().contains("```text\n" + printed.strip() + "\n```"));
+  }
+
+  @Test
+  void showsWhatTheWallCornerPrints() throws IOException {
+    String printed = String.join("\n", Printed.by(WallCorner::main));
+    assertTrue(readme().contains("```text\n" + printed.strip() + "\n```"));
+  }
+
+  private static String withoutSpace(String text) {
+    return text.replaceAll("\\s+", "");
+  }
+}
