@@ -41,6 +41,9 @@ public final class Assessor {
   private static final double COARSE = 2;
   private static final double MEDIUM = Math.sqrt(2);
 
+  /** Widths of the three grids by which their error is estimated, as scales of the target width. */
+  private static final double[] GRIDS = {COARSE, MEDIUM, 1};
+
   /** Margins this close are the same: what the steps of a screening run leave [K]. */
   private static final double SAME_MARGIN = 0.05;
 
@@ -189,10 +192,7 @@ public final class Assessor {
           grids.stream()
               .mapToDouble(result -> Margin.smallest(result, side, plannedEnd).temperature())
               .toArray();
-      // the mean width of a cell, up to a factor that all three grids share
-      double[] widths =
-          grids.stream().mapToDouble(result -> 1 / Math.cbrt(result.cells())).toArray();
-      return DiscretisationEstimate.of(values, widths);
+      return DiscretisationEstimate.of(values, GRIDS);
     }
 
     private DelayMargin delay(TransitResult cold, TransitResult hot) {

@@ -31,8 +31,7 @@ public final class FullSolverReport {
   private static final double[] SCALES = {2, Math.sqrt(2), 1};
 
   /** A run on a mesh. */
-  private record Timed(
-      int cells, double width, TransientSolution solution, double seconds, double processor) {
+  private record Timed(int cells, TransientSolution solution, double seconds, double processor) {
     static Timed of(MeshControl mesh, IntegratorSettings settings) {
       double processorStart = processorSeconds();
       long start = System.nanoTime();
@@ -43,7 +42,7 @@ public final class FullSolverReport {
       if (!solution.outcome().isCompleted()) {
         throw new IllegalStateException("the run did not complete: " + solution.outcome());
       }
-      return new Timed(journey.cells(), journey.meanCellWidth(), solution, seconds, processor);
+      return new Timed(journey.cells(), solution, seconds, processor);
     }
 
     /** Processor time of all threads, the compiler's and the collector's included; or NaN. */
@@ -162,15 +161,14 @@ public final class FullSolverReport {
   }
 
   private static GridError gridError(List<Timed> grids, Probe probe) {
-    double[] widths = grids.stream().mapToDouble(Timed::width).toArray();
     List<double[]> histories =
         grids.stream().map(grid -> grid.solution().history(probe.name())).toList();
     double[] times = grids.get(0).solution().times();
-    DiscretisationEstimate last = at(0, histories, widths);
+    DiscretisationEstimate last = at(0, histories);
     DiscretisationEstimate largest = last;
     double time = times[0];
     for (int row = 1; row < times.length; row++) {
-      last = at(row, histories, widths);
+      last = at(row, histories);
       if (last.error() > largest.error()) {
         largest = last;
         time = times[row];
@@ -185,9 +183,9 @@ public final class FullSolverReport {
         : String.format(Locale.ROOT, "%.2f", estimate.order());
   }
 
-  private static DiscretisationEstimate at(int row, List<double[]> histories, double[] widths) {
+  private static DiscretisationEstimate at(int row, List<double[]> histories) {
     return DiscretisationEstimate.of(
-        histories.stream().mapToDouble(history -> history[row]).toArray(), widths);
+        histories.stream().mapToDouble(history -> history[row]).toArray(), SCALES);
   }
 
   private void line(String format, Object... values) {

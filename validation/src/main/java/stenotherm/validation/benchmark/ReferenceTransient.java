@@ -137,15 +137,6 @@ public final class ReferenceTransient {
   }
 
   /**
-   * A measure of the cell width.
-   *
-   * @return edge of a cube that has the volume of the mean cell [m]
-   */
-  public double meanCellWidth() {
-    return Math.cbrt(LENGTH * WIDTH * HEIGHT / cells());
-  }
-
-  /**
    * Runs the journey.
    *
    * @param settings how to step
