@@ -144,7 +144,7 @@ final class Pictures {
                 row.label()
                     + ": "
                     + row.side().words()
-                    + " is tightest at "
+                    + ", nominal run, tightest at "
                     + Words.dayAndClock(row.held(), row.tightest().time()),
                 fieldOf(section))
             .subtitle("nominal run, upright section through the middle of the animal")
@@ -265,7 +265,8 @@ final class Pictures {
       }
     }
     return new Spot(
-        (cold ? "coldest here: " : "hottest here: ") + Words.temperature(sign * least),
+        (cold ? "coldest in this section: " : "hottest in this section: ")
+            + Words.temperature(sign * least),
         bestAcross,
         bestUp);
   }

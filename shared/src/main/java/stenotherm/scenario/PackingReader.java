@@ -57,7 +57,7 @@ final class PackingReader {
 
   private static final Pattern EPS = Pattern.compile("(?i)EPS(?:\\s*([0-9]+(?:\\.[0-9]+)?))?");
   private static final Pattern ON_FACE = Pattern.compile("(.+)\\s+on\\s+(\\S+)");
-  private static final Pattern MOMENT = Pattern.compile("(.+)\\s(before|after)\\s+sealing");
+  private static final Pattern MOMENT = Pattern.compile("(.+)\\sbefore\\s+sealing");
   private static final Map<String, Face> FACES = faces();
 
   private final Assumptions assumptions;
@@ -308,11 +308,11 @@ final class PackingReader {
     Matcher moment = MOMENT.matcher(given.text());
     if (!moment.matches()) {
       throw given.fail(
-          "must be a time before or after sealing, write for example 30 min before sealing, or at"
-              + " sealing");
+          "must be a time before sealing, as nobody reaches into a sealed box, write for example 30"
+              + " min before sealing, or at sealing");
     }
     double away = given.piece(moment.group(1)).duration();
     given.locate(() -> Checks.notNegative("time from sealing", away, "s"));
-    return moment.group(2).equals("before") ? -away : away;
+    return -away;
   }
 }

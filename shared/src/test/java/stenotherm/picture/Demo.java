@@ -83,7 +83,7 @@ final class Demo {
   }
 
   static MarginChart margins() {
-    return MarginChart.titled("The small box with thick foam is the only packing that stays safe")
+    return MarginChart.titled("The small box with thick foam is the only packing that stays inside")
         .subtitle("overnight by air, lows −2 °C (28 °F); dot: as stated, bar: ends of the ranges")
         .margin(
             new Margin(

@@ -267,7 +267,7 @@ class ScenarioFaultsTest {
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",
-            "s.yaml:26:13: packings[0].opened: must be a time before or after sealing, write for example 30 min before sealing, or at sealing"),
+            "s.yaml:26:13: packings[0].opened: must be a time before sealing, as nobody reaches into a sealed box, write for example 30 min before sealing, or at sealing"),
         arguments(
             "opened: 45 min before sealing",
             "opened: -45 min before sealing",

@@ -201,7 +201,6 @@ class ScenarioReaderTest {
     assertEquals(-2700, warmer.opened());
     String opened = "opened: 45 min before sealing";
     assertEquals(0, first(opened, "opened: at sealing").warmers().get(0).opened());
-    assertEquals(600, first(opened, "opened: 10 min after sealing").warmers().get(0).opened());
     assertEquals(-1800, first("    " + opened + "\n", "").warmers().get(0).opened());
     assertEquals(
         new PlacedWarmer.Mounting(0, 0.05),
