@@ -39,6 +39,18 @@ public record Sinusoid(double mean, Wave wave) implements TimeFunction {
   }
 
   @Override
+  public double mean(double from, double to) {
+    if (!(to > from)) {
+      throw new InvalidInputException(
+          "interval", "from " + from + " s to " + to + " s: the end must come after the start");
+    }
+    double frequency = 2 * Math.PI / wave.period();
+    double first = Math.cos(frequency * from + wave.phase());
+    double last = Math.cos(frequency * to + wave.phase());
+    return mean + wave.amplitude() * (first - last) / (frequency * (to - from));
+  }
+
+  @Override
   public double at(double time) {
     return mean + wave.amplitude() * Math.sin(2 * Math.PI * time / wave.period() + wave.phase());
   }

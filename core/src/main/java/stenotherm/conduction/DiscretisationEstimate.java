@@ -48,7 +48,8 @@ public record DiscretisationEstimate(double fine, double order, double error) {
     double coarseStep = values[0] - values[1];
     double fineStep = values[1] - values[2];
     if (fineStep == 0) {
-      return new DiscretisationEstimate(values[2], TRUSTED_ORDER.high(), 0);
+      // grids that coincide agree without having converged
+      return new DiscretisationEstimate(values[2], Double.NaN, SAFETY * Math.abs(coarseStep));
     }
     boolean refined = widths[0] > widths[1] && widths[1] > widths[2];
     // the quotient of changes as the order goes to zero; below it the values do not approach a

@@ -2,6 +2,7 @@ package stenotherm.conduction;
 
 import java.util.Arrays;
 import java.util.List;
+import stenotherm.base.Face;
 
 /**
  * The network under given conditions: conductances to the boundaries, heat from the ports, heat
@@ -76,6 +77,37 @@ final class HeatOperator {
       addition[i] = toBoundaries[i] + capacity[i] / stage;
     }
     system.factor(addition);
+  }
+
+  /** A solid cell without a path to a film or a held surface; -1 if there is none. */
+  int floatingCell() {
+    boolean[] reached = new boolean[system.cells];
+    int[] queue = new int[system.cells];
+    int queued = 0;
+    for (int cell = 0; cell < system.cells; cell++) {
+      if (toBoundaries[cell + system.pad] > 0) {
+        reached[cell] = true;
+        queue[queued++] = cell;
+      }
+    }
+    for (int head = 0; head < queued; head++) {
+      for (Face face : Face.values()) {
+        if (network.couplingAcross(queue[head], face) > 0) {
+          int stride = network.grid().stride(face.axis());
+          int next = face.isMax() ? queue[head] + stride : queue[head] - stride;
+          if (!reached[next]) {
+            reached[next] = true;
+            queue[queued++] = next;
+          }
+        }
+      }
+    }
+    for (int cell = 0; cell < system.cells; cell++) {
+      if (network.isSolid(cell) && !reached[cell]) {
+        return cell;
+      }
+    }
+    return -1;
   }
 
   /** Adds to a right-hand side the heat that the ports would give cells at 0 K [W]. */

@@ -3,6 +3,7 @@ package stenotherm.conduction;
 import java.util.Arrays;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.grid.RectilinearGrid;
 
 /**
  * Solves div(k grad T) + q = 0 under the conditions of one instant.
@@ -61,6 +62,15 @@ public final class SteadySolver {
       throw new InvalidInputException(
           "boundaries",
           "no film and no held surface fixes the temperature level; a steady state needs at least one");
+    }
+    int floating = operator.floatingCell();
+    if (floating >= 0) {
+      RectilinearGrid grid = operator.network.grid();
+      throw new InvalidInputException(
+          "boundaries",
+          "block '"
+              + grid.layout().blocks().get(grid.blockOf(floating)).name()
+              + "' has no path to a film or a held surface; its temperature level is open");
     }
     // solving for the difference to a reference keeps the digits that a large absolute level would
     // take

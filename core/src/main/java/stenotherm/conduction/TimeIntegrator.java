@@ -196,7 +196,7 @@ final class TimeIntegrator {
     double step = target - time;
     while (true) {
       forcing.at(time + GAMMA * step, middle);
-      conditionsAtEnd(time + step, last);
+      conditionsAtEnd(last ? target : time + step, last);
       double stage = D * step;
 
       operator.coefficients(middle);

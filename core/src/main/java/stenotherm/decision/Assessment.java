@@ -45,24 +45,24 @@ public record Assessment(
   }
 
   /**
-   * Returns the margin on a side at the end of the range that is worse for it, until the planned
+   * Returns the smallest margin that one of the three runs leaves on a side, until the planned
    * opening.
    *
    * @param side the side
    * @return the smallest margin over all cups
    */
   public Margin worstMargin(Side side) {
-    return Margin.smallest(side == Side.COLD ? coldEnd : hotEnd, side, plannedEnd);
+    return Margin.worst(List.of(nominal, coldEnd, hotEnd), side, plannedEnd);
   }
 
   /**
-   * Returns the margin on a side at the end of the range that is better for it, until the planned
+   * Returns the largest margin that one of the three runs leaves on a side, until the planned
    * opening.
    *
    * @param side the side
    * @return the smallest margin over all cups
    */
   public Margin bestMargin(Side side) {
-    return Margin.smallest(side == Side.COLD ? hotEnd : coldEnd, side, plannedEnd);
+    return Margin.best(List.of(nominal, coldEnd, hotEnd), side, plannedEnd);
   }
 }

@@ -79,6 +79,9 @@ public final class Assessor {
     private final List<Factor> factors = new ArrayList<>();
     private int done;
 
+    /** The earliest breach after the planned opening that a screening run met [s]. */
+    private double screenedBreach = Double.POSITIVE_INFINITY;
+
     Work(Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
       this.parcel = parcel;
       this.held = journey.held(settings.longestHold());
@@ -111,6 +114,8 @@ public final class Assessor {
                 change(Side.COLD, screened, low, high),
                 change(Side.HOT, screened, low, high));
         sensitivities.add(sensitivity);
+        screenBreach(low);
+        screenBreach(high);
         coldWorst = coldWorst.with(factor, worse(Side.COLD, sensitivity, low, high));
         hotWorst = hotWorst.with(factor, worse(Side.HOT, sensitivity, low, high));
       }
@@ -120,16 +125,19 @@ public final class Assessor {
       TransitResult cold = run(coldWorst, settings.transit());
       TransitResult hot = run(hotWorst, settings.transit());
       List<TransitResult> grids = List.of(coarse, medium, nominal);
+      DiscretisationEstimate coldGrid = estimate(grids, Side.COLD);
+      DiscretisationEstimate hotGrid = estimate(grids, Side.HOT);
+      List<TransitResult> runs = List.of(nominal, cold, hot);
       return new Assessment(
           nominal,
           cold,
           hot,
           plannedEnd,
           sensitivities,
-          estimate(grids, Side.COLD),
-          estimate(grids, Side.HOT),
-          delay(cold, hot),
-          verdict(nominal, cold, hot));
+          coldGrid,
+          hotGrid,
+          delay(runs),
+          verdict(runs, coldGrid, hotGrid));
     }
 
     private TransitResult run(Variation variation, TransitSettings how) {
@@ -195,8 +203,15 @@ public final class Assessor {
       return DiscretisationEstimate.of(values, GRIDS);
     }
 
-    private DelayMargin delay(TransitResult cold, TransitResult hot) {
-      double earliest = Math.min(firstBreach(cold), firstBreach(hot));
+    /**
+     * Worst ends are found for the time until opening; what is worse may change during the hold. So
+     * every run counts that there is, the screening runs as well.
+     */
+    private DelayMargin delay(List<TransitResult> runs) {
+      double earliest = screenedBreach;
+      for (TransitResult run : runs) {
+        earliest = Math.min(earliest, firstBreach(run));
+      }
       if (earliest < plannedEnd) {
         return new DelayMargin.AlreadyOutside(plannedEnd - earliest);
       }
@@ -206,18 +221,29 @@ public final class Assessor {
       return new DelayMargin.Until(earliest - plannedEnd);
     }
 
+    /** Breaches before opening are left to the finer runs, which the verdict goes by. */
+    private void screenBreach(TransitResult screened) {
+      double breach = firstBreach(screened);
+      if (breach >= plannedEnd) {
+        screenedBreach = Math.min(screenedBreach, breach);
+      }
+    }
+
     private double firstBreach(TransitResult result) {
       return Math.min(firstBreach(result, Side.COLD), firstBreach(result, Side.HOT));
     }
 
-    private Verdict verdict(TransitResult nominal, TransitResult cold, TransitResult hot) {
-      Margin coldMargin = Margin.smallest(cold, Side.COLD, plannedEnd);
-      Margin hotMargin = Margin.smallest(hot, Side.HOT, plannedEnd);
-      Margin tightest = coldMargin.kelvin() <= hotMargin.kelvin() ? coldMargin : hotMargin;
-      double nominalMargin = margin(nominal, tightest.side());
-      double best = margin(tightest.side() == Side.COLD ? hot : cold, tightest.side());
+    private Verdict verdict(
+        List<TransitResult> runs, DiscretisationEstimate coldGrid, DiscretisationEstimate hotGrid) {
+      Margin cold = Margin.worst(runs, Side.COLD, plannedEnd);
+      Margin hot = Margin.worst(runs, Side.HOT, plannedEnd);
+      double coldLeft = cold.kelvin() - coldGrid.error();
+      double hotLeft = hot.kelvin() - hotGrid.error();
+      Margin tightest = coldLeft <= hotLeft ? cold : hot;
+      double nominalMargin = margin(runs.get(0), tightest.side());
+      double best = Margin.best(runs, tightest.side(), plannedEnd).kelvin();
       return new Verdict(
-          Level.of(tightest.kelvin()),
+          Level.of(Math.min(coldLeft, hotLeft)),
           tightest,
           nominalMargin,
           best,

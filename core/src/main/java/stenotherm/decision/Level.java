@@ -1,7 +1,7 @@
 package stenotherm.decision;
 
 /**
- * A verdict in a few words, from the worse end of its range.
+ * A verdict in a few words, from the worse end of its range less the estimated error of the grid.
  *
  * <p>Experimental. Thread-safe.
  */

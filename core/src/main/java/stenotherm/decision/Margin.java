@@ -1,5 +1,8 @@
 package stenotherm.decision;
 
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.List;
 import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
 import stenotherm.parcel.Cup;
@@ -17,6 +20,20 @@ import stenotherm.transit.TransitResult;
  * @param time the tightest moment, since sealing [s]
  */
 public record Margin(Side side, String cup, double kelvin, double temperature, double time) {
+  /** The smallest margin that any of several runs leaves on one side, up to a time. */
+  static Margin worst(List<TransitResult> runs, Side side, double until) {
+    return Collections.min(each(runs, side, until), Comparator.comparingDouble(Margin::kelvin));
+  }
+
+  /** The largest of the margins that several runs leave on one side, up to a time. */
+  static Margin best(List<TransitResult> runs, Side side, double until) {
+    return Collections.max(each(runs, side, until), Comparator.comparingDouble(Margin::kelvin));
+  }
+
+  private static List<Margin> each(List<TransitResult> runs, Side side, double until) {
+    return runs.stream().map(run -> smallest(run, side, until)).toList();
+  }
+
   /** The smallest margin over all cups on one side, up to a time. */
   static Margin smallest(TransitResult result, Side side, double until) {
     Margin smallest = null;

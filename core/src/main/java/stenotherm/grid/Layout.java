@@ -24,8 +24,8 @@ public record Layout(List<Block> blocks) {
   /**
    * Checks the blocks.
    *
-   * @throws InvalidInputException if there is no block, a name occurs twice, or a block sticks out
-   *     of the domain
+   * @throws InvalidInputException if there is no block, a name occurs twice or is that of a face,
+   *     or a block sticks out of the domain
    */
   public Layout {
     blocks = stenotherm.base.Checks.notEmpty("blocks", blocks);
@@ -38,6 +38,10 @@ public record Layout(List<Block> blocks) {
             "'" + block.name() + "' occurs twice; every block needs a name of its own");
       }
       for (Face face : Face.values()) {
+        if (block.name().equals(face.label())) {
+          throw new InvalidInputException(
+              "block name", "'" + block.name() + "' is the name of a face of the domain");
+        }
         double excess = domain.box().excess(block.box(), face);
         if (excess > ROUND_OFF * domain.box().size(face.axis())) {
           throw new InvalidInputException(

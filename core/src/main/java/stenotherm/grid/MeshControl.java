@@ -12,13 +12,13 @@ import stenotherm.base.Range;
  * @param largestCell largest cell width [m], above 0
  * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code
  *     largestCell}
- * @param growth largest ratio of the widths of neighbouring cells, 1.01 to 4
+ * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
  */
 public record MeshControl(double largestCell, double firstCell, double growth) {
   /** The largest ratio of neighbouring cells that the design allows itself by default. */
   public static final double DEFAULT_GROWTH = 1.4;
 
-  private static final Range GROWTH = new Range(1.01, 4);
+  private static final Range GROWTH = new Range(1.0001, 16);
 
   /**
    * Checks the numbers.

@@ -90,6 +90,7 @@ public final class RectilinearGrid {
             "mesh", "one cell along " + axis + ", but blocks end inside the domain along it");
       }
     }
+    requireFew((double) (planes[0].length - 1) * (planes[1].length - 1) * (planes[2].length - 1));
     int[] blockOfPart = paint(layout, planes);
     double[][] lines = new double[3][];
     for (Axis axis : Axis.values()) {

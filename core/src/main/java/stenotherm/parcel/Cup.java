@@ -85,6 +85,9 @@ public record Cup(
   /** The temperature at which the effective conductivity of the air in a cup is taken [K]. */
   private static final double AIR_TEMPERATURE = Temperatures.fromCelsius(15);
 
+  /** The narrowest gap that the air in a cup is given, for an animal that fills it [m]. */
+  private static final double NARROWEST_GAP = 0.005;
+
   /**
    * Checks that towel and animal fit.
    *
@@ -163,11 +166,19 @@ public record Cup(
         new Block.Solid(animalBlock(), animal, occupant.animal().tissue()));
   }
 
-  /** Air that convects and radiates across the cup, as a solid of the same resistance. */
+  /**
+   * Air that convects and radiates, as a solid of the same resistance across the typical gap
+   * between animal and wall: the resistance of an air layer hardly grows with its thickness, so
+   * that a conductivity taken from the whole cup would be several times too large beside the
+   * animal.
+   */
   private Material air() {
+    AnimalBody.Extents body = occupant.body().extents(occupant.animal().tissue());
+    double aside = (size.length() - body.length() + size.width() - body.width()) / 4;
+    double above = size.height() - towel.thickness() - body.height();
+    double gap = Math.max(NARROWEST_GAP, (aside + above) / 2);
     double conductivity =
-        AirLayer.ordinary(HeatFlow.HORIZONTAL, size.height())
-            .effectiveConductivity(AIR_TEMPERATURE);
+        AirLayer.ordinary(HeatFlow.HORIZONTAL, gap).effectiveConductivity(AIR_TEMPERATURE);
     return Materials.STILL_AIR.withConductivity(conductivity);
   }
 

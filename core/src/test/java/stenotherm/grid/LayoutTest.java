@@ -104,8 +104,8 @@ class LayoutTest {
         "first cell: 0.2 m must not be above the largest cell, 0.1 m",
         () -> MeshControl.graded(0.1, 0.2));
     assertRefused(
-        "growth of cells: 5 must lie between 1.01 and 4. 1.4 is usual.",
-        () -> new MeshControl(1, 1, 5));
+        "growth of cells: 20 must lie between 1.0001 and 16. 1.4 is usual.",
+        () -> new MeshControl(1, 1, 20));
     assertRefused(
         "mesh scale: -1 must be a finite number above 0", () -> MeshControl.uniform(1).scaled(-1));
   }
@@ -116,5 +116,16 @@ class LayoutTest {
     assertEquals(
         new MeshControl(0.5, 0.05, Math.sqrt(1.2)), new MeshControl(1, 0.1, 1.2).scaled(0.5));
     assertEquals(new MeshControl(2, 2, MeshControl.DEFAULT_GROWTH), MeshControl.uniform(2));
+  }
+
+  @Test
+  void namesOfFacesAreTaken() {
+    assertRefused(
+        "block name: 'xMin' is the name of a face of the domain",
+        () ->
+            new Layout(
+                List.of(
+                    new Block.Solid(
+                        "xMin", Box.ofSize(1, 1, 1), Material.of("stone", 1, 2000, 1000)))));
   }
 }
