@@ -3,7 +3,10 @@ package stenotherm.conduction;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Point;
+import stenotherm.grid.RectilinearGrid;
 
 /** Reads a list of outputs from a state; looks everything up once. */
 final class Probes {
@@ -70,10 +73,23 @@ final class Probes {
     } else if (probe instanceof Probe.SurfaceMean surface) {
       network.boundaryIndex(surface.boundary());
     } else if (probe instanceof Probe.At at) {
-      for (stenotherm.base.Axis axis : stenotherm.base.Axis.values()) {
-        network.grid().positionsAt(axis, at.point().along(axis));
+      requireSolid(network, at.point());
+    }
+  }
+
+  private static void requireSolid(HeatNetwork network, Point point) {
+    RectilinearGrid grid = network.grid();
+    for (int k : grid.positionsAt(Axis.Z, point.z())) {
+      for (int j : grid.positionsAt(Axis.Y, point.y())) {
+        for (int i : grid.positionsAt(Axis.X, point.x())) {
+          if (network.isSolid(grid.cell(i, j, k))) {
+            return;
+          }
+        }
       }
     }
+    throw new InvalidInputException(
+        "point", point + " lies inside an environment; nothing solid is there");
   }
 
   int count() {

@@ -9,7 +9,7 @@ import stenotherm.grid.Point;
 import stenotherm.warmer.WarmerClass;
 
 /**
- * A warmer on an inner face, centred or shifted along it.
+ * A warmer on an inner face, centred on it.
  *
  * <p>Experimental. A value, thus thread-safe.
  *

@@ -41,6 +41,36 @@ class FloatingBodyTest {
   }
 
   @Test
+  void aPointWhereNothingIsSolidIsRefusedBeforeTheRun() {
+    Layout layout =
+        new Layout(
+            List.of(
+                new Block.Solid("a", Box.ofSize(2, 1, 1), STONE),
+                new Block.Environment("gap", new Box(new Point(1, 0, 0), new Point(2, 1, 1)))));
+    ConductionProblem problem =
+        ConductionProblem.builder(layout, MeshControl.uniform(0.25))
+            .boundary("gap", Boundary.Convection.of(10, 300))
+            .initial(290)
+            .build();
+    Probe inTheGap = new Probe.At("p", new Point(1.6, 0.4, 0.4));
+    InvalidInputException refused =
+        assertThrows(
+            InvalidInputException.class,
+            () ->
+                TransientSolver.solve(
+                    problem,
+                    List.of(inTheGap),
+                    new double[] {3600},
+                    IntegratorSettings.standard(),
+                    (done, total) -> {
+                      throw new AssertionError("the run must not start");
+                    }));
+    assertEquals(
+        "point: Point[x=1.6, y=0.4, z=0.4] lies inside an environment; nothing solid is there",
+        refused.getMessage());
+  }
+
+  @Test
   void aJumpAtTheEndOfAStepIsNotSeenEarly() {
     // with this start and end, start + (end - start) rounds to above the end
     double jump = 1765.1641673166139;
