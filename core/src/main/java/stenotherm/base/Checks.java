@@ -106,6 +106,20 @@ public final class Checks {
   }
 
   /**
+   * Checks that an interval of time has a length.
+   *
+   * @param from start [s]
+   * @param to end [s]
+   * @throws InvalidInputException if the end does not come after the start
+   */
+  public static void interval(double from, double to) {
+    if (!(to > from)) {
+      throw new InvalidInputException(
+          "interval", "from " + from + " s to " + to + " s: the end must come after the start");
+    }
+  }
+
+  /**
    * Checks that a name is not blank.
    *
    * @param field name of the input

@@ -40,10 +40,7 @@ public record Sinusoid(double mean, Wave wave) implements TimeFunction {
 
   @Override
   public double mean(double from, double to) {
-    if (!(to > from)) {
-      throw new InvalidInputException(
-          "interval", "from " + from + " s to " + to + " s: the end must come after the start");
-    }
+    Checks.interval(from, to);
     double frequency = 2 * Math.PI / wave.period();
     double first = Math.cos(frequency * from + wave.phase());
     double last = Math.cos(frequency * to + wave.phase());

@@ -58,10 +58,7 @@ public interface TimeFunction {
    * @throws InvalidInputException if the interval is empty
    */
   default double mean(double from, double to) {
-    if (!(to > from)) {
-      throw new InvalidInputException(
-          "interval", "from " + from + " s to " + to + " s: the end must come after the start");
-    }
+    Checks.interval(from, to);
     double[] inner = breakpoints(from, to);
     double[] knots = Arrays.copyOf(inner, inner.length + 1);
     knots[inner.length] = to;

@@ -135,8 +135,8 @@ public final class FullEngine implements HeatEngine {
       throw new IllegalStateException(failure.getMessage(), failure);
     }
     Checks.positive("duration", duration, "s");
-    requireLength("inputs at start", inputsAtStart, inputs().size());
-    requireLength("inputs at end", inputsAtEnd, inputs().size());
+    requireLength("inputs at start", inputsAtStart, atStart.boundary.length + atStart.power.length);
+    requireLength("inputs at end", inputsAtEnd, atEnd.boundary.length + atEnd.power.length);
     requireFinite(inputsAtStart);
     requireFinite(inputsAtEnd);
     boolean jump = !started || set(atEnd, inputsAtStart);

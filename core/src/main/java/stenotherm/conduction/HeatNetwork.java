@@ -37,6 +37,8 @@ public final class HeatNetwork {
   private final boolean[][] resisted;
   private final List<Patch> patches;
   private final List<SourceBlock> sources;
+  private final List<Port.BoundaryPort> boundaryPorts;
+  private final List<Port.SourcePort> sourcePorts;
 
   /**
    * Where the faces of each cell stand in the patches, at 6 cell + face: 1 + number over all
@@ -69,6 +71,8 @@ public final class HeatNetwork {
     }
     this.patches = List.copyOf(findPatches(builder));
     this.sources = List.copyOf(findSources(builder.sources));
+    this.boundaryPorts = patches.stream().map(Patch::port).toList();
+    this.sourcePorts = sources.stream().map(SourceBlock::port).toList();
     this.patchFace = new int[6 * cells];
     this.firstFace = new int[patches.size()];
     int number = 0;
@@ -299,7 +303,7 @@ public final class HeatNetwork {
    * @return the ports
    */
   public List<Port.BoundaryPort> boundaryPorts() {
-    return patches.stream().map(Patch::port).toList();
+    return boundaryPorts;
   }
 
   /**
@@ -308,7 +312,7 @@ public final class HeatNetwork {
    * @return the ports
    */
   public List<Port.SourcePort> sourcePorts() {
-    return sources.stream().map(SourceBlock::port).toList();
+    return sourcePorts;
   }
 
   /** Position in {@link #patches()} of the boundary at a cell's face; -1 if there is none. */

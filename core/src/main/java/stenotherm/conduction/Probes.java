@@ -3,10 +3,7 @@ package stenotherm.conduction;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
-import stenotherm.grid.Point;
-import stenotherm.grid.RectilinearGrid;
 
 /** Reads a list of outputs from a state; looks everything up once. */
 final class Probes {
@@ -47,7 +44,7 @@ final class Probes {
         boundary[index] = network.boundaryIndex(flow.boundary());
       } else {
         field = true;
-        check(network, probe);
+        cells[index] = lookUp(network, probe);
       }
     }
     this.needsField = field;
@@ -65,31 +62,20 @@ final class Probes {
     return shares;
   }
 
-  private static void check(HeatNetwork network, Probe probe) {
+  /** Looks up what a probe of the field needs; extremes keep their cells. */
+  private static int[] lookUp(HeatNetwork network, Probe probe) {
     if (probe instanceof Probe.Maximum maximum) {
-      TemperatureField.requireSolidCells(network, maximum.block());
-    } else if (probe instanceof Probe.Minimum minimum) {
-      TemperatureField.requireSolidCells(network, minimum.block());
-    } else if (probe instanceof Probe.SurfaceMean surface) {
+      return TemperatureField.requireSolidCells(network, maximum.block());
+    }
+    if (probe instanceof Probe.Minimum minimum) {
+      return TemperatureField.requireSolidCells(network, minimum.block());
+    }
+    if (probe instanceof Probe.SurfaceMean surface) {
       network.boundaryIndex(surface.boundary());
     } else if (probe instanceof Probe.At at) {
-      requireSolid(network, at.point());
+      TemperatureField.requireSolidCellsAt(network, at.point());
     }
-  }
-
-  private static void requireSolid(HeatNetwork network, Point point) {
-    RectilinearGrid grid = network.grid();
-    for (int k : grid.positionsAt(Axis.Z, point.z())) {
-      for (int j : grid.positionsAt(Axis.Y, point.y())) {
-        for (int i : grid.positionsAt(Axis.X, point.x())) {
-          if (network.isSolid(grid.cell(i, j, k))) {
-            return;
-          }
-        }
-      }
-    }
-    throw new InvalidInputException(
-        "point", point + " lies inside an environment; nothing solid is there");
+    return new int[0];
   }
 
   int count() {
@@ -115,17 +101,17 @@ final class Probes {
       } else if (probe instanceof Probe.HeatFlow) {
         values[index] = flows[boundary[index]];
       } else if (field != null) {
-        values[index] = fromField(field, probe);
+        values[index] = fromField(field, probe, cells[index]);
       }
     }
   }
 
-  private static double fromField(TemperatureField field, Probe probe) {
-    if (probe instanceof Probe.Maximum maximum) {
-      return field.maximum(maximum.block());
+  private static double fromField(TemperatureField field, Probe probe, int[] cells) {
+    if (probe instanceof Probe.Maximum) {
+      return field.maximum(cells);
     }
-    if (probe instanceof Probe.Minimum minimum) {
-      return field.minimum(minimum.block());
+    if (probe instanceof Probe.Minimum) {
+      return field.minimum(cells);
     }
     if (probe instanceof Probe.SurfaceMean surface) {
       return field.surfaceMean(surface.boundary());

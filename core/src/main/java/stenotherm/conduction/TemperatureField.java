@@ -83,15 +83,25 @@ public final class TemperatureField {
    * @throws InvalidInputException if the point lies outside the domain or inside an environment
    */
   public double at(Point point) {
+    int[] cells = requireSolidCellsAt(network, point);
     double sum = 0;
+    for (int cell : cells) {
+      sum += inCell(cell, point);
+    }
+    return sum / cells.length;
+  }
+
+  /** The solid cells that hold a point, several if it lies on a grid line. */
+  static int[] requireSolidCellsAt(HeatNetwork network, Point point) {
+    RectilinearGrid grid = network.grid();
+    int[] cells = new int[8];
     int count = 0;
     for (int k : grid.positionsAt(Axis.Z, point.z())) {
       for (int j : grid.positionsAt(Axis.Y, point.y())) {
         for (int i : grid.positionsAt(Axis.X, point.x())) {
           int cell = grid.cell(i, j, k);
           if (network.isSolid(cell)) {
-            sum += inCell(cell, point);
-            count++;
+            cells[count++] = cell;
           }
         }
       }
@@ -100,7 +110,7 @@ public final class TemperatureField {
       throw new InvalidInputException(
           "point", point + " lies inside an environment; nothing solid is there");
     }
-    return sum / count;
+    return Arrays.copyOf(cells, count);
   }
 
   /** The trilinear field inside the octant of a cell that holds a point. */
@@ -238,8 +248,12 @@ public final class TemperatureField {
    *     environment
    */
   public double maximum(String block) {
+    return maximum(cellsOf(block));
+  }
+
+  double maximum(int[] cells) {
     double largest = Double.NEGATIVE_INFINITY;
-    for (int cell : cellsOf(block)) {
+    for (int cell : cells) {
       for (int node = 0; node < 27; node++) {
         largest = Math.max(largest, node(cell, node % 3 - 1, node / 3 % 3 - 1, node / 9 - 1));
       }
@@ -256,8 +270,12 @@ public final class TemperatureField {
    *     environment
    */
   public double minimum(String block) {
+    return minimum(cellsOf(block));
+  }
+
+  double minimum(int[] cells) {
     double smallest = Double.POSITIVE_INFINITY;
-    for (int cell : cellsOf(block)) {
+    for (int cell : cells) {
       for (int node = 0; node < 27; node++) {
         smallest = Math.min(smallest, node(cell, node % 3 - 1, node / 3 % 3 - 1, node / 9 - 1));
       }

@@ -77,16 +77,6 @@ public final class TransientSolver {
     }
   }
 
-  /** Equally spaced times for storing outputs, zero and the end included. */
-  static double[] spaced(double end, double interval) {
-    int parts = (int) Math.ceil(end / interval * (1 - 1e-12));
-    double[] times = new double[parts + 1];
-    for (int index = 0; index <= parts; index++) {
-      times[index] = Math.min(end, index * interval);
-    }
-    return times;
-  }
-
   /** One run. */
   private static final class Run {
     private final ConductionProblem problem;
