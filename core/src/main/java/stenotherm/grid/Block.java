@@ -30,8 +30,21 @@ public sealed interface Block {
    * @param name name, unique in a layout
    * @param box extent
    * @param material its material
+   * @param shape what part of the box it fills
    */
-  record Solid(String name, Box box, Material material) implements Block {
+  record Solid(String name, Box box, Material material, Shape shape) implements Block {
+    /**
+     * A block that fills its box.
+     *
+     * @param name name, unique in a layout
+     * @param box extent
+     * @param material its material
+     * @throws InvalidInputException if the name is blank
+     */
+    public Solid(String name, Box box, Material material) {
+      this(name, box, material, Shape.BOX);
+    }
+
     /**
      * Checks the name.
      *

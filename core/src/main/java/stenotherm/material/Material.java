@@ -7,17 +7,18 @@ import stenotherm.base.Range;
 import stenotherm.base.Source;
 
 /**
- * A homogeneous isotropic material with constant thermal properties.
+ * A homogeneous isotropic material.
  *
  * <p>Stable. A value, thus thread-safe.
  *
  * @param name name, unique in a catalogue
- * @param conductivity thermal conductivity [W/(m K)], above 0
+ * @param conductivity thermal conductivity [W/(m K)], above 0; of the solid if the material melts
  * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)], holding
  *     {@code conductivity}; both ends equal if no spread is known
  * @param density density [kg/m3], above 0
  * @param specificHeat specific heat capacity [J/(kg K)], above 0
  * @param source where the values come from
+ * @param behaviour how the properties answer to temperature
  */
 public record Material(
     String name,
@@ -25,7 +26,37 @@ public record Material(
     Range conductivityRange,
     double density,
     double specificHeat,
-    Source source) {
+    Source source,
+    Behaviour behaviour) {
+  /**
+   * A material whose properties do not depend on temperature.
+   *
+   * @param name name, unique in a catalogue
+   * @param conductivity thermal conductivity [W/(m K)], above 0
+   * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)]
+   * @param density density [kg/m3], above 0
+   * @param specificHeat specific heat capacity [J/(kg K)], above 0
+   * @param source where the values come from
+   * @throws InvalidInputException if a property is not a finite number above 0, or the conductivity
+   *     lies outside its own range
+   */
+  public Material(
+      String name,
+      double conductivity,
+      Range conductivityRange,
+      double density,
+      double specificHeat,
+      Source source) {
+    this(
+        name,
+        conductivity,
+        conductivityRange,
+        density,
+        specificHeat,
+        source,
+        new Behaviour.Constant());
+  }
+
   /**
    * Checks the properties.
    *
@@ -75,7 +106,8 @@ public record Material(
    * @return the changed material
    */
   public Material withConductivity(double other) {
-    return new Material(name, other, new Range(other, other), density, specificHeat, source);
+    return new Material(
+        name, other, new Range(other, other), density, specificHeat, source, behaviour);
   }
 
   /**
@@ -86,6 +118,27 @@ public record Material(
    */
   public Material at(End end) {
     return withConductivity(end.of(conductivityRange, conductivity));
+  }
+
+  /**
+   * The same material with another behaviour.
+   *
+   * @param other how the properties answer to temperature
+   * @return the changed material
+   */
+  public Material withBehaviour(Behaviour other) {
+    return new Material(
+        name, conductivity, conductivityRange, density, specificHeat, source, other);
+  }
+
+  /**
+   * Returns the conductivity at a temperature; of a melting material that of the solid.
+   *
+   * @param temperature temperature of the material [K]
+   * @return the conductivity [W/(m K)]
+   */
+  public double conductivityAt(double temperature) {
+    return conductivity * behaviour.conductivityRatio(temperature);
   }
 
   /**
