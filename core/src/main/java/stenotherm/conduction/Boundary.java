@@ -3,8 +3,8 @@ package stenotherm.conduction;
 import stenotherm.base.TimeFunction;
 
 /**
- * What happens at a face of the domain or at the surface of an environment. All of it may vary in
- * time.
+ * What happens at a face of the domain, a patch of it or the surface of an environment. All of it
+ * may vary in time.
  *
  * <p>Stable. Values, thus thread-safe.
  */

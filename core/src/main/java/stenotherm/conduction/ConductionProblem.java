@@ -8,6 +8,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.TimeFunction;
+import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 
@@ -35,6 +36,7 @@ public final class ConductionProblem {
     network = builder.network.build();
     Map<String, Boundary> byName = new HashMap<>(builder.environments);
     builder.faces.forEach((face, boundary) -> byName.put(face.label(), boundary));
+    builder.patches.forEach((patch, boundary) -> byName.put(patch.name(), boundary));
     boundaries =
         network.boundaryPorts().stream()
             .map(port -> byName.get(port.name()))
@@ -151,6 +153,7 @@ public final class ConductionProblem {
     private final Layout layout;
     private final Map<Face, Boundary> faces = new EnumMap<>(Face.class);
     private final Map<String, Boundary> environments = new LinkedHashMap<>();
+    private final Map<FacePatch, Boundary> patches = new LinkedHashMap<>();
     private final Map<String, TimeFunction> sources = new LinkedHashMap<>();
     private final Map<String, Double> initialOf = new HashMap<>();
     private double initial = Double.NaN;
@@ -184,6 +187,20 @@ public final class ConductionProblem {
     public Builder boundary(String environment, Boundary boundary) {
       environments.put(environment, boundary);
       network.boundary(environment, kindOf(boundary));
+      return this;
+    }
+
+    /**
+     * Sets the boundary of a part of a face; it overrides the face and the patches before it.
+     *
+     * @param patch the part of a face
+     * @param boundary what happens there
+     * @return this builder
+     * @throws InvalidInputException if its name is taken, or it does not lie on its face
+     */
+    public Builder boundary(FacePatch patch, Boundary boundary) {
+      network.patch(patch, kindOf(boundary));
+      patches.put(patch, boundary);
       return this;
     }
 

@@ -14,6 +14,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Block;
+import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.RectilinearGrid;
@@ -51,7 +52,8 @@ public final class HeatNetwork {
 
   private HeatNetwork(Builder builder) {
     Layout layout = builder.layout;
-    this.grid = RectilinearGrid.of(layout, builder.mesh, builder.uniformAxes());
+    this.grid =
+        RectilinearGrid.of(layout, builder.mesh, builder.uniformAxes(), builder.patchList());
     int cells = grid.cellCount();
     this.solid = new boolean[cells];
     this.conductivity = new double[cells];
@@ -150,12 +152,19 @@ public final class HeatNetwork {
             collectors.put(name, new PatchCollector(name, kind));
           }
         });
+    builder.patches.forEach(
+        (patch, kind) -> {
+          if (kind != BoundaryKind.ADIABATIC) {
+            collectors.put(patch.name(), new PatchCollector(patch.name(), kind));
+          }
+        });
+    FacePatches facePatches = new FacePatches(grid, builder.patchList());
     for (int cell = 0; cell < solid.length; cell++) {
       if (!solid[cell]) {
         continue;
       }
       for (Face face : Face.values()) {
-        String beyond = beyond(cell, face);
+        String beyond = beyond(cell, face, facePatches);
         if (beyond != null && collectors.containsKey(beyond)) {
           double thin = thinResistance(builder.resistances, nameOf(cell), beyond);
           collectors.get(beyond).add(cell, face, thin);
@@ -164,20 +173,29 @@ public final class HeatNetwork {
     }
     List<Patch> found = new ArrayList<>();
     for (PatchCollector collector : collectors.values()) {
+      if (collector.isEmpty() && facePatches.areOn(collector.name)) {
+        // patches hide the whole face
+        continue;
+      }
+      if (collector.isEmpty() && facePatches.include(collector.name)) {
+        throw new InvalidInputException(
+            "patch '" + collector.name + "'",
+            "covers no solid cell: environments or later patches take all of it");
+      }
       found.add(collector.patch());
     }
     return found;
   }
 
   /**
-   * Name of the environment or the domain's face beyond a solid cell's face; null if a solid cell
-   * lies there.
+   * Name of the environment, the patch or the domain's face beyond a solid cell's face; null if a
+   * solid cell lies there.
    */
-  private @Nullable String beyond(int cell, Face face) {
+  private @Nullable String beyond(int cell, Face face, FacePatches facePatches) {
     int position = grid.position(face.axis(), cell);
     int last = grid.count(face.axis()) - 1;
     if (position == (face.isMax() ? last : 0)) {
-      return face.label();
+      return facePatches.boundaryAt(cell, face);
     }
     int neighbour = neighbour(cell, face);
     return solid[neighbour] ? null : nameOf(neighbour);
@@ -247,8 +265,12 @@ public final class HeatNetwork {
       thin.add(resistance);
     }
 
+    boolean isEmpty() {
+      return cells.isEmpty();
+    }
+
     Patch patch() {
-      if (cells.isEmpty()) {
+      if (isEmpty()) {
         throw new InvalidInputException(
             "boundary '" + name + "'", "touches no solid cell, so that no heat could pass it");
       }
@@ -298,7 +320,8 @@ public final class HeatNetwork {
 
   /**
    * Returns the ports of the boundaries: the faces in the order of {@link Face}, then the
-   * environments in the order in which they were named.
+   * environments, then the patches in the order in which they were named. A face that patches cover
+   * altogether has none, nor has anything adiabatic.
    *
    * @return the ports
    */
@@ -360,7 +383,7 @@ public final class HeatNetwork {
   /**
    * Finds a boundary by its name.
    *
-   * @param name face label or environment name
+   * @param name face label, name of an environment or of a patch
    * @return position in {@link #boundaryPorts()}
    * @throws InvalidInputException if there is none; the message lists those there are
    */
@@ -405,6 +428,7 @@ public final class HeatNetwork {
     private final MeshControl mesh;
     private final Map<Face, BoundaryKind> faces = new EnumMap<>(Face.class);
     private final Map<String, BoundaryKind> environments = new LinkedHashMap<>();
+    private final Map<FacePatch, BoundaryKind> patches = new LinkedHashMap<>();
     private final Set<String> sources = new LinkedHashSet<>();
     private final List<ThinResistance> resistances = new ArrayList<>();
 
@@ -447,6 +471,25 @@ public final class HeatNetwork {
     }
 
     /**
+     * Gives a part of a face a boundary of its own. Grid lines follow its edges. It overrides the
+     * face and the patches before it; it has a port of its own unless it is adiabatic.
+     *
+     * @param patch the part of a face
+     * @param kind the kind of boundary
+     * @return this builder
+     * @throws InvalidInputException if its name is taken, or it does not lie on its face
+     */
+    public Builder patch(FacePatch patch, BoundaryKind kind) {
+      FacePatches.check(patch, layout, patches.keySet());
+      patches.put(patch, kind);
+      return this;
+    }
+
+    private List<FacePatch> patchList() {
+      return List.copyOf(patches.keySet());
+    }
+
+    /**
      * Adds a heat source, spread evenly over the cells that the block keeps.
      *
      * @param block name of the block
@@ -472,8 +515,8 @@ public final class HeatNetwork {
     }
 
     /**
-     * Axes along which nothing varies: all blocks span the domain and both ends are adiabatic. One
-     * cell is exact.
+     * Axes along which nothing varies: all blocks and patches span the domain and both ends are
+     * adiabatic. One cell is exact.
      */
     private Set<Axis> uniformAxes() {
       Set<Axis> uniform = EnumSet.noneOf(Axis.class);
@@ -486,11 +529,17 @@ public final class HeatNetwork {
                             && block.box().max().along(axis) == layout.domain().max().along(axis));
         boolean adiabatic =
             !faces.containsKey(Face.of(axis, false)) && !faces.containsKey(Face.of(axis, true));
-        if (spanned && adiabatic) {
+        if (spanned && adiabatic && patches.keySet().stream().allMatch(p -> spans(p, axis))) {
           uniform.add(axis);
         }
       }
       return uniform;
+    }
+
+    private boolean spans(FacePatch patch, Axis axis) {
+      return patch.face().axis() != axis
+          && patch.region().min().along(axis) <= layout.domain().min().along(axis)
+          && patch.region().max().along(axis) >= layout.domain().max().along(axis);
     }
 
     /**

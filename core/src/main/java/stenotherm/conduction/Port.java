@@ -7,8 +7,8 @@ package stenotherm.conduction;
  */
 public sealed interface Port {
   /**
-   * Returns the name: a face's label or an environment's name for a boundary, a block's name for a
-   * source.
+   * Returns the name: that of a face, an environment or a patch for a boundary, a block's name for
+   * a source.
    *
    * @return the name
    */
@@ -24,7 +24,7 @@ public sealed interface Port {
   /**
    * A boundary; its value is a temperature [K] or a flux into the body [W/m2].
    *
-   * @param name face label or environment name
+   * @param name face label, name of an environment or of a patch
    * @param kind kind of boundary
    * @param area area through which heat passes [m2]
    */

@@ -99,7 +99,7 @@ public sealed interface Probe {
    * The area mean of the surface temperature under a boundary.
    *
    * @param name name of the output
-   * @param boundary face label or environment name
+   * @param boundary face label, name of an environment or of a patch
    */
   record SurfaceMean(String name, String boundary) implements Probe {
     /**
@@ -116,7 +116,7 @@ public sealed interface Probe {
    * The heat flow into the body through a boundary [W].
    *
    * @param name name of the output
-   * @param boundary face label or environment name
+   * @param boundary face label, name of an environment or of a patch
    */
   record HeatFlow(String name, String boundary) implements Probe {
     /**

@@ -303,7 +303,7 @@ public final class TemperatureField {
   /**
    * Returns the area mean of the surface temperature under a boundary.
    *
-   * @param boundary face label or environment name
+   * @param boundary face label, name of an environment or of a patch
    * @return the mean [K]
    * @throws InvalidInputException if there is no such boundary
    */

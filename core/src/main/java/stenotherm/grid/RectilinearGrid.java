@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -76,15 +77,25 @@ public final class RectilinearGrid {
    *     would be more than 50 million cells
    */
   public static RectilinearGrid of(Layout layout, MeshControl control, Set<Axis> oneCell) {
+    return of(layout, control, oneCell, List.of());
+  }
+
+  /**
+   * Makes the grid of a layout whose lines also follow the edges of patches on its faces.
+   *
+   * @param layout the blocks
+   * @param control how fine
+   * @param oneCell axes that get a single cell; exact where nothing varies along them
+   * @param patches patches within the faces of the domain
+   * @return the grid
+   * @throws InvalidInputException if a block or a patch ends inside the domain along an axis of one
+   *     cell, or there would be more than 50 million cells
+   */
+  public static RectilinearGrid of(
+      Layout layout, MeshControl control, Set<Axis> oneCell, List<FacePatch> patches) {
     double[][] planes = new double[3][];
     for (Axis axis : Axis.values()) {
-      List<Block> blocks = layout.blocks();
-      double[] faces = new double[2 * blocks.size()];
-      for (int index = 0; index < blocks.size(); index++) {
-        faces[2 * index] = blocks.get(index).box().min().along(axis);
-        faces[2 * index + 1] = blocks.get(index).box().max().along(axis);
-      }
-      planes[axis.ordinal()] = AxisMesh.distinct(faces);
+      planes[axis.ordinal()] = planes(layout, patches, axis);
       if (oneCell.contains(axis) && planes[axis.ordinal()].length > 2) {
         throw new InvalidInputException(
             "mesh", "one cell along " + axis + ", but blocks end inside the domain along it");
@@ -102,6 +113,23 @@ public final class RectilinearGrid {
                   .lines();
     }
     return new RectilinearGrid(layout, lines);
+  }
+
+  /** Where blocks and patches begin and end along an axis. */
+  private static double[] planes(Layout layout, List<FacePatch> patches, Axis axis) {
+    DoubleStream.Builder planes = DoubleStream.builder();
+    for (Block block : layout.blocks()) {
+      planes.add(block.box().min().along(axis));
+      planes.add(block.box().max().along(axis));
+    }
+    for (FacePatch patch : patches) {
+      if (axis != patch.face().axis()) {
+        // round-off must not move the end of the domain
+        planes.add(Math.max(patch.region().min().along(axis), layout.domain().min().along(axis)));
+        planes.add(Math.min(patch.region().max().along(axis), layout.domain().max().along(axis)));
+      }
+    }
+    return AxisMesh.distinct(planes.build().toArray());
   }
 
   /** Paints the blocks onto the cells between lines; later blocks override earlier ones. */
