@@ -14,6 +14,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Block;
+import stenotherm.grid.Coordinates;
 import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
@@ -113,8 +114,13 @@ public final class HeatNetwork {
         thin = thinResistance(resistances, nameOf(cell), nameOf(next));
         resisted[axis.ordinal()][cell] = thin > 0;
       }
+      Face face = Face.of(axis, true);
+      double area = grid.faceArea(face, cell);
       along[cell] =
-          faceArea(axis, cell) / (halfResistance(axis, cell) + thin + halfResistance(axis, next));
+          area
+              / (halfResistance(face, cell)
+                  + thin * (area / grid.surfaceArea(face, cell))
+                  + halfResistance(face.opposite(), next));
     }
   }
 
@@ -132,14 +138,9 @@ public final class HeatNetwork {
     return grid.layout().blocks().get(grid.blockOf(cell)).name();
   }
 
-  /** Resistance of unit area of half a cell along an axis [m2 K/W]. */
-  double halfResistance(Axis axis, int cell) {
-    return grid.width(axis, grid.position(axis, cell)) / (2 * conductivity[cell]);
-  }
-
-  /** Area of a cell's faces normal to an axis [m2]. */
-  double faceArea(Axis axis, int cell) {
-    return grid.volume(cell) / grid.width(axis, grid.position(axis, cell));
+  /** Resistance between a cell's centre and one of its faces, for unit area of it [m2 K/W]. */
+  double halfResistance(Face face, int cell) {
+    return grid.reach(face, cell) / conductivity[cell];
   }
 
   private List<Patch> findPatches(Builder builder) {
@@ -278,9 +279,10 @@ public final class HeatNetwork {
       double[] area = new double[cell.length];
       double[] resistance = new double[cell.length];
       for (int index = 0; index < cell.length; index++) {
-        Axis axis = faces.get(index).axis();
-        area[index] = faceArea(axis, cell[index]);
-        resistance[index] = halfResistance(axis, cell[index]) + thin.get(index);
+        Face face = faces.get(index);
+        area[index] = grid.surfaceArea(face, cell[index]);
+        double share = area[index] / grid.faceArea(face, cell[index]);
+        resistance[index] = halfResistance(face, cell[index]) * share + thin.get(index);
       }
       Port.BoundaryPort port = new Port.BoundaryPort(name, kind, Arrays.stream(area).sum());
       return new Patch(port, cell, faces.toArray(new Face[0]), area, resistance);
@@ -526,7 +528,8 @@ public final class HeatNetwork {
                 .allMatch(
                     block ->
                         block.box().min().along(axis) == layout.domain().min().along(axis)
-                            && block.box().max().along(axis) == layout.domain().max().along(axis));
+                            && block.box().max().along(axis) == layout.domain().max().along(axis)
+                            && !isCurvedAcross(axis, block));
         boolean adiabatic =
             !faces.containsKey(Face.of(axis, false)) && !faces.containsKey(Face.of(axis, true));
         if (spanned && adiabatic && patches.keySet().stream().allMatch(p -> spans(p, axis))) {
@@ -536,6 +539,10 @@ public final class HeatNetwork {
       return uniform;
     }
 
+    private static boolean isCurvedAcross(Axis axis, Block block) {
+      return block instanceof Block.Solid solid && solid.shape().isCurvedAcross(axis);
+    }
+
     private boolean spans(FacePatch patch, Axis axis) {
       return patch.face().axis() != axis
           && patch.region().min().along(axis) <= layout.domain().min().along(axis)
@@ -543,13 +550,43 @@ public final class HeatNetwork {
     }
 
     /**
+     * Refuses boundaries where there is no surface: on an axis, a centre, a cut through a whole.
+     */
+    private void checkSurfaces() {
+      Set<Face> used = EnumSet.noneOf(Face.class);
+      used.addAll(faces.keySet());
+      patches.keySet().forEach(patch -> used.add(patch.face()));
+      for (Face face : used) {
+        boolean isSurface =
+            switch (layout.coordinates()) {
+              case CARTESIAN -> true;
+              case CYLINDRICAL -> face.axis() != Axis.Y;
+              case SPHERICAL -> face.axis() == Axis.X;
+            };
+        boolean isCentre =
+            layout.coordinates() != Coordinates.CARTESIAN
+                && face == Face.X_MIN
+                && layout.domain().min().x() == 0;
+        if (!isSurface || isCentre) {
+          throw new InvalidInputException(
+              "boundary '" + face.label() + "'",
+              isCentre
+                  ? "lies at radius 0, where there is no surface"
+                  : "is no surface in " + layout.coordinates() + " coordinates: nothing passes it");
+        }
+      }
+    }
+
+    /**
      * Makes the network.
      *
      * @return the network
      * @throws InvalidInputException if an environment has no boundary kind, a boundary touches no
-     *     solid cell, a source has no cells, or the grid would be too large
+     *     solid cell or lies where a radius or an angle has no surface, a source has no cells, or
+     *     the grid would be too large or too coarse for a round block
      */
     public HeatNetwork build() {
+      checkSurfaces();
       for (Block block : layout.blocks()) {
         if (block instanceof Block.Environment && !environments.containsKey(block.name())) {
           throw new InvalidInputException(

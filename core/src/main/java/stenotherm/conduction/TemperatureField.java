@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Arrays;
+import java.util.Optional;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -16,7 +17,8 @@ import stenotherm.grid.RectilinearGrid;
  * or at a vertex every cell around it offers the value that its faces imply; cells that no thin
  * resistance separates share the mean, weighted by conductivity over volume. Between centre, faces,
  * edges and vertices the field is trilinear. It reproduces every field that is linear within each
- * layer of a layered body exactly.
+ * layer of a layered body exactly. At the steps of a round block the values are those at its true
+ * surface, up to half a cell away.
  *
  * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only
  * slowly; see {@link DiscretisationEstimate}.
@@ -49,9 +51,7 @@ public final class TemperatureField {
    */
   private double rise(int cell, Face face) {
     double heat = heatThrough(cell, face);
-    return heat == 0
-        ? 0
-        : heat * network.halfResistance(face.axis(), cell) / network.faceArea(face.axis(), cell);
+    return heat == 0 ? 0 : heat * network.halfResistance(face, cell) / grid.faceArea(face, cell);
   }
 
   private double heatThrough(int cell, Face face) {
@@ -170,10 +170,38 @@ public final class TemperatureField {
     for (Axis axis : Axis.values()) {
       int s = side[axis.ordinal()];
       if (s != 0) {
-        value += rise(cell, Face.of(axis, s > 0));
+        value += rise(cell, Face.of(axis, s > 0)) * weightOfRise(cell, side, axis);
       }
     }
     return value;
+  }
+
+  /**
+   * How much of the rise to a face counts towards a node: all of it, but for the steps of a curved
+   * surface. Each of them leads to that surface itself, beyond which there is nothing of the block:
+   * they are averaged, and nothing is added in their plane.
+   */
+  private double weightOfRise(int cell, int[] side, Axis axis) {
+    if (!grid.hasSteps()) {
+      return 1;
+    }
+    int steps = 0;
+    boolean isStep = false;
+    boolean isAlongCylinder = false;
+    for (Axis other : Axis.values()) {
+      int s = side[other.ordinal()];
+      Optional<Axis> cylinder =
+          s == 0 ? Optional.empty() : grid.axisOfStep(Face.of(other, s > 0), cell);
+      if (cylinder.isPresent()) {
+        steps++;
+        isStep |= other == axis;
+        isAlongCylinder |= cylinder.get() == axis;
+      }
+    }
+    if (steps == 0 || (isAlongCylinder && !isStep)) {
+      return 1;
+    }
+    return isStep ? 1.0 / steps : 0;
   }
 
   /**

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
+import stenotherm.base.Range;
 
 /**
  * Blocks in a box. The first block fills the domain; each later block overrides what lies beneath
@@ -16,19 +19,60 @@ import stenotherm.base.Lengths;
  * <p>Stable. A value, thus thread-safe.
  *
  * @param blocks the blocks, the first of which is the domain
+ * @param coordinates what the three coordinates of all boxes and points measure
  */
-public record Layout(List<Block> blocks) {
+public record Layout(List<Block> blocks, Coordinates coordinates) {
   /** How far a block may stick out by round-off, as a part of the domain's extent. */
   private static final double ROUND_OFF = 1e-9;
+
+  private static final Range TURN = new Range(1e-6, 2 * Math.PI * (1 + ROUND_OFF));
+
+  /**
+   * Blocks whose coordinates are three lengths.
+   *
+   * @param blocks the blocks, the first of which is the domain
+   * @throws InvalidInputException if there is no block, a name occurs twice or is that of a face, a
+   *     block sticks out of the domain, or the first one does not fill its box
+   */
+  public Layout(List<Block> blocks) {
+    this(blocks, Coordinates.CARTESIAN);
+  }
+
+  /**
+   * Blocks around an axis: x is the radius [m], y the angle [rad], z the length along the axis [m].
+   * A whole cylinder at the origin is {@code Box.ofSize(radius, 2 * Math.PI, length)}; one that is
+   * symmetric about a plane and varies with the angle, half of it from 0 to pi.
+   *
+   * @param blocks the blocks, the first of which is the domain
+   * @return the layout
+   * @throws InvalidInputException as of {@link #Layout(List, Coordinates)}
+   */
+  public static Layout cylindrical(List<Block> blocks) {
+    return new Layout(blocks, Coordinates.CYLINDRICAL);
+  }
+
+  /**
+   * Spheres and shells around one centre: x is the radius [m]; y and z measure nothing. A sphere is
+   * {@code Box.ofSize(radius, 1, 1)}.
+   *
+   * @param blocks the blocks, the first of which is the domain
+   * @return the layout
+   * @throws InvalidInputException as of {@link #Layout(List, Coordinates)}
+   */
+  public static Layout spherical(List<Block> blocks) {
+    return new Layout(blocks, Coordinates.SPHERICAL);
+  }
 
   /**
    * Checks the blocks.
    *
-   * @throws InvalidInputException if there is no block, a name occurs twice or is that of a face,
-   *     or a block sticks out of the domain
+   * @throws InvalidInputException if there is no block, a name occurs twice or is that of a face, a
+   *     block sticks out of the domain, or the first one does not fill its box; with a radius also
+   *     if it is negative, a block is not of the shape of its box, the angle is more than a whole
+   *     turn, or a block ends along an axis that must be uniform
    */
   public Layout {
-    blocks = stenotherm.base.Checks.notEmpty("blocks", blocks);
+    blocks = Checks.notEmpty("blocks", blocks);
     Set<String> names = new HashSet<>();
     Block domain = blocks.get(0);
     for (Block block : blocks) {
@@ -55,6 +99,48 @@ public record Layout(List<Block> blocks) {
         }
       }
     }
+    if (domain instanceof Block.Solid solid && solid.shape() != Shape.BOX) {
+      throw new InvalidInputException(
+          "block '" + domain.name() + "'",
+          "is the first and must fill its box; put a box around the " + solid.shape());
+    }
+    if (coordinates.isRadial()) {
+      checkRadial(blocks, coordinates);
+    }
+  }
+
+  private static void checkRadial(List<Block> blocks, Coordinates coordinates) {
+    Box domain = blocks.get(0).box();
+    Checks.notNegative("inner radius", domain.min().x(), "m");
+    boolean isWhole = coordinates == Coordinates.SPHERICAL;
+    if (coordinates == Coordinates.CYLINDRICAL) {
+      double angle = domain.size(Axis.Y);
+      Checks.within("angle", angle, TURN, "rad", "A whole turn is 2 pi.");
+      isWhole = angle > (1 - ROUND_OFF) * 2 * Math.PI;
+    }
+    for (Block block : blocks) {
+      if (block instanceof Block.Solid solid && solid.shape() != Shape.BOX) {
+        throw new InvalidInputException(
+            "block '" + block.name() + "'",
+            "is a " + solid.shape() + "; where x is a radius every block has the shape BOX");
+      }
+      if (isWhole && !spans(block.box(), domain, Axis.Y)) {
+        throw new InvalidInputException(
+            "block '" + block.name() + "'",
+            "ends along y, but all around nothing may vary; "
+                + "half a turn, 0 to pi, does for what is symmetric about a plane");
+      }
+      if (coordinates == Coordinates.SPHERICAL && !spans(block.box(), domain, Axis.Z)) {
+        throw new InvalidInputException(
+            "block '" + block.name() + "'", "ends along z, which measures nothing in a sphere");
+      }
+    }
+  }
+
+  private static boolean spans(Box box, Box domain, Axis axis) {
+    double slack = ROUND_OFF * domain.size(axis);
+    return box.min().along(axis) <= domain.min().along(axis) + slack
+        && box.max().along(axis) >= domain.max().along(axis) - slack;
   }
 
   /**

@@ -3,10 +3,13 @@ package stenotherm.grid;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
+import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 
 /**
@@ -30,6 +33,11 @@ public final class RectilinearGrid {
   private final int nz;
   private final int[] blockOfCell;
 
+  /** Factors of the cells' volumes by axis and position. */
+  private final double[][] measure;
+
+  private final @Nullable CurvedSurfaces curved;
+
   private RectilinearGrid(Layout layout, double[][] lines) {
     this.layout = layout;
     this.lines = lines;
@@ -38,7 +46,19 @@ public final class RectilinearGrid {
     this.nz = lines[2].length - 1;
     long cells = (long) nx * ny * nz;
     requireFew((double) cells);
-    this.blockOfCell = paint(layout, lines);
+    this.blockOfCell = paint(layout, lines, false);
+    this.measure = new double[3][];
+    for (Axis axis : Axis.values()) {
+      double[] along = lines[axis.ordinal()];
+      double extent = along[along.length - 1] - along[0];
+      double[] factor = new double[along.length - 1];
+      for (int position = 0; position < factor.length; position++) {
+        factor[position] =
+            layout.coordinates().measure(axis, along[position], along[position + 1], extent);
+      }
+      measure[axis.ordinal()] = factor;
+    }
+    this.curved = CurvedSurfaces.of(layout, lines, blockOfCell);
   }
 
   /** Refuses a number of cells before anything of that size is allocated. */
@@ -102,17 +122,30 @@ public final class RectilinearGrid {
       }
     }
     requireFew((double) (planes[0].length - 1) * (planes[1].length - 1) * (planes[2].length - 1));
-    int[] blockOfPart = paint(layout, planes);
+    int[] blockOfPart = paint(layout, planes, true);
     double[][] lines = new double[3][];
     for (Axis axis : Axis.values()) {
       int a = axis.ordinal();
       lines[a] =
           oneCell.contains(axis)
               ? planes[a]
-              : new AxisMesh(planes[a], strongPlanes(layout, planes, blockOfPart, axis), control)
+              : new AxisMesh(
+                      planes[a],
+                      strongPlanes(layout, planes, blockOfPart, axis),
+                      controlAlong(axis, control, layout))
                   .lines();
     }
     return new RectilinearGrid(layout, lines);
+  }
+
+  /** Widths along the angle are arcs at the domain's outer radius. */
+  private static MeshControl controlAlong(Axis axis, MeshControl control, Layout layout) {
+    if (axis != Axis.Y || layout.coordinates() != Coordinates.CYLINDRICAL) {
+      return control;
+    }
+    double radius = layout.domain().max().x();
+    return new MeshControl(
+        control.largestCell() / radius, control.firstCell() / radius, control.growth());
   }
 
   /** Where blocks and patches begin and end along an axis. */
@@ -132,14 +165,18 @@ public final class RectilinearGrid {
     return AxisMesh.distinct(planes.build().toArray());
   }
 
-  /** Paints the blocks onto the cells between lines; later blocks override earlier ones. */
-  private static int[] paint(Layout layout, double[][] lines) {
+  /**
+   * Paints the blocks onto the cells between lines; later blocks override earlier ones. A round
+   * block takes the cells whose centre it holds, or all of its box.
+   */
+  private static int[] paint(Layout layout, double[][] lines, boolean wholeBoxes) {
     int nx = lines[0].length - 1;
     int ny = lines[1].length - 1;
     int nz = lines[2].length - 1;
     int[] blockOfCell = new int[nx * ny * nz];
     for (int block = 1; block < layout.blocks().size(); block++) {
       Box box = layout.blocks().get(block).box();
+      EllipticCylinder cylinder = wholeBoxes ? null : cylinderOf(layout.blocks().get(block));
       int iEnd = nearest(lines[0], box.max().x());
       int jEnd = nearest(lines[1], box.max().y());
       int kEnd = nearest(lines[2], box.max().z());
@@ -147,11 +184,28 @@ public final class RectilinearGrid {
       for (int k = nearest(lines[2], box.min().z()); k < kEnd; k++) {
         for (int j = nearest(lines[1], box.min().y()); j < jEnd; j++) {
           int row = nx * (j + ny * k);
-          Arrays.fill(blockOfCell, row + iStart, row + iEnd, block);
+          if (cylinder == null) {
+            Arrays.fill(blockOfCell, row + iStart, row + iEnd, block);
+            continue;
+          }
+          for (int i = iStart; i < iEnd; i++) {
+            if (cylinder.holds(centre(lines[0], i), centre(lines[1], j), centre(lines[2], k))) {
+              blockOfCell[row + i] = block;
+            }
+          }
         }
       }
     }
     return blockOfCell;
+  }
+
+  /** The cylinder that a block fills; null if it fills its box. */
+  static @Nullable EllipticCylinder cylinderOf(Block block) {
+    return block instanceof Block.Solid solid ? solid.shape().cylinderIn(solid.box()) : null;
+  }
+
+  private static double centre(double[] lines, int position) {
+    return (lines[position] + lines[position + 1]) / 2;
   }
 
   /** Index of the line nearest to a coordinate. */
@@ -179,7 +233,8 @@ public final class RectilinearGrid {
     int[] count = {planes[0].length - 1, planes[1].length - 1, planes[2].length - 1};
     int stride = axis == Axis.X ? 1 : axis == Axis.Y ? count[0] : count[0] * count[1];
     boolean[] strong = new boolean[count[axis.ordinal()] + 1];
-    strong[0] = true;
+    // at radius 0 the body does not end
+    strong[0] = !(layout.coordinates().isRadial() && axis == Axis.X && planes[0][0] == 0);
     strong[strong.length - 1] = true;
     for (int part = 0; part < blockOfPart.length; part++) {
       int position = part / stride % count[axis.ordinal()];
@@ -303,16 +358,105 @@ public final class RectilinearGrid {
     };
   }
 
+  /** Volume of the whole cell [m3]. */
+  private double cellVolume(int cell) {
+    return measure[0][position(Axis.X, cell)]
+        * measure[1][position(Axis.Y, cell)]
+        * measure[2][position(Axis.Z, cell)];
+  }
+
   /**
-   * Returns the volume of a cell.
+   * Returns the volume that a cell counts for: its own, but for cells beside the curved surface of
+   * a round block, which count for what their block really has there. The sum over a block is the
+   * volume of its true shape.
    *
    * @param cell index of the cell
    * @return the volume [m3]
    */
   public double volume(int cell) {
-    return width(Axis.X, position(Axis.X, cell))
-        * width(Axis.Y, position(Axis.Y, cell))
-        * width(Axis.Z, position(Axis.Z, cell));
+    return curved == null ? cellVolume(cell) : cellVolume(cell) * curved.filling(cell);
+  }
+
+  /**
+   * Returns the area of a cell's face.
+   *
+   * @param face which face
+   * @param cell index of the cell
+   * @return the area [m2]; 0 at radius 0
+   */
+  public double faceArea(Face face, int cell) {
+    Axis axis = face.axis();
+    if (axis == Axis.X && layout.coordinates().isRadial()) {
+      double radius = lines[0][position(Axis.X, cell) + (face.isMax() ? 1 : 0)];
+      return layout.coordinates().areaAt(radius)
+          * measure[1][position(Axis.Y, cell)]
+          * measure[2][position(Axis.Z, cell)];
+    }
+    return cellVolume(cell) / length(axis, cell);
+  }
+
+  /** Length of a cell through its centre [m]. */
+  private double length(Axis axis, int cell) {
+    double width = width(axis, position(axis, cell));
+    boolean isArc = axis == Axis.Y && layout.coordinates() == Coordinates.CYLINDRICAL;
+    return isArc ? width * centre(lines[0], position(Axis.X, cell)) : width;
+  }
+
+  /**
+   * Returns the area of surface that a cell's face stands for, where a film or a thin resistance
+   * lies on it: its own, but for the steps that take the place of a curved surface. The sum over
+   * the steps is the area of the true surface.
+   *
+   * @param face which face
+   * @param cell index of the cell
+   * @return the area [m2]
+   */
+  public double surfaceArea(Face face, int cell) {
+    double area = faceArea(face, cell);
+    return curved == null ? area : area * curved.surfaceShare(face.axis(), face.isMax(), cell);
+  }
+
+  /**
+   * Tells whether any face is a step of a round block's surface.
+   *
+   * @return false if all blocks are boxes
+   */
+  public boolean hasSteps() {
+    return curved != null;
+  }
+
+  /**
+   * Finds the axis of the cylinder whose surface is stepped at a cell's face.
+   *
+   * @param face which face
+   * @param cell index of the cell
+   * @return the axis; empty if the face is none of the steps of a round block
+   */
+  public Optional<Axis> axisOfStep(Face face, int cell) {
+    return curved == null
+        ? Optional.empty()
+        : Optional.ofNullable(curved.axisOfStep(face.axis(), face.isMax(), cell));
+  }
+
+  /**
+   * Returns the length of the path that heat takes between a cell's centre and one of its faces, as
+   * that of a slab of the face's area: half the width of a cell in a rectilinear grid; up to the
+   * true surface where the face is a step of a curved one; with the integral of 1 / area along a
+   * radius.
+   *
+   * @param face which face
+   * @param cell index of the cell
+   * @return the length [m], above 0; 0 at radius 0
+   */
+  public double reach(Face face, int cell) {
+    Axis axis = face.axis();
+    if (axis == Axis.X && layout.coordinates().isRadial()) {
+      int i = position(Axis.X, cell);
+      double radius = lines[0][i + (face.isMax() ? 1 : 0)];
+      return layout.coordinates().reach(radius, centre(lines[0], i));
+    }
+    double half = length(axis, cell) / 2;
+    return curved == null ? half : curved.reach(axis, face.isMax(), cell, half);
   }
 
   /**

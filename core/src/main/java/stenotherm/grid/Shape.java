@@ -1,5 +1,8 @@
 package stenotherm.grid;
 
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Axis;
+
 /**
  * What part of its box a block fills.
  *
@@ -7,11 +10,33 @@ package stenotherm.grid;
  */
 public enum Shape {
   /** The whole box. */
-  BOX,
+  BOX(null),
   /** The elliptic cylinder with its axis along x that touches the box; round if it is square. */
-  CYLINDER_X,
+  CYLINDER_X(Axis.X),
   /** The elliptic cylinder with its axis along y that touches the box. */
-  CYLINDER_Y,
+  CYLINDER_Y(Axis.Y),
   /** The elliptic cylinder with its axis along z that touches the box. */
-  CYLINDER_Z
+  CYLINDER_Z(Axis.Z);
+
+  private final @Nullable Axis axis;
+
+  Shape(@Nullable Axis axis) {
+    this.axis = axis;
+  }
+
+  /**
+   * Tells whether the surface is curved for one who moves along an axis: the box's two faces normal
+   * to it are touched along a line only.
+   *
+   * @param across the axis
+   * @return true for a cylinder whose own axis is another one
+   */
+  public boolean isCurvedAcross(Axis across) {
+    return axis != null && axis != across;
+  }
+
+  /** The cylinder in a box; null if the shape is the box itself. */
+  @Nullable EllipticCylinder cylinderIn(Box box) {
+    return axis == null ? null : new EllipticCylinder(axis, box);
+  }
 }

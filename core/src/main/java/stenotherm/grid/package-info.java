@@ -9,7 +9,16 @@
  * <p>Index order: cell (i, j, k) has the index i + nx (j + ny k) in every array of this library; i
  * runs fastest.
  *
- * <p>Limits: blocks are boxes parallel to the axes.
+ * <p>Round blocks: a block may fill the elliptic cylinder in its box. It takes the cells whose
+ * centre it holds. Volumes, areas of surface and distances to the surface are those of the true
+ * shape, so that a film, a thin resistance, a heat capacity and a power are right in the sum on any
+ * grid.
+ *
+ * <p>Radii: in {@link stenotherm.grid.Coordinates cylindrical and spherical coordinates} the same
+ * cells and solvers serve for rods, tubes, spheres and shells.
+ *
+ * <p>Limits: boxes are parallel to the axes; an environment is a box; a round shell thinner than a
+ * cell belongs into a thin resistance.
  */
 @NullMarked
 package stenotherm.grid;

@@ -1,0 +1,65 @@
+package stenotherm.grid;
+
+import stenotherm.base.Axis;
+
+/**
+ * What the three coordinates of a layout measure. Cells, their neighbours and all solvers are the
+ * same; only volumes, face areas and the lengths of conducting paths differ.
+ *
+ * <p>Stable. Thread-safe.
+ */
+public enum Coordinates {
+  /** Three lengths. */
+  CARTESIAN,
+
+  /**
+   * x is the radius [m], from 0 or above; y the angle [rad]; z the length along the axis [m].
+   * Conduction along the radius is exact for T = a + b ln r.
+   */
+  CYLINDRICAL,
+
+  /**
+   * x is the radius [m], from 0 or above; all blocks span y and z, which measure nothing: every
+   * block is a whole sphere or shell. Conduction along the radius is exact for T = a + b / r.
+   */
+  SPHERICAL;
+
+  /** Tells whether x is a radius. */
+  boolean isRadial() {
+    return this != CARTESIAN;
+  }
+
+  /**
+   * The factor that a piece of an axis gives to the volumes of its cells; the volume is the product
+   * of three.
+   *
+   * @param extent length of the domain along the axis
+   */
+  double measure(Axis axis, double low, double high, double extent) {
+    return switch (this) {
+      case CARTESIAN -> high - low;
+      case CYLINDRICAL -> axis == Axis.X ? (high - low) * (high + low) / 2 : high - low;
+      case SPHERICAL ->
+          axis == Axis.X
+              ? 4 * Math.PI / 3 * (high - low) * (high * high + high * low + low * low)
+              : (high - low) / extent;
+    };
+  }
+
+  /** Area at a radius for unit measure of both other axes. */
+  double areaAt(double radius) {
+    return this == SPHERICAL ? 4 * Math.PI * radius * radius : radius;
+  }
+
+  /**
+   * Length of the slab of the area at one radius that conducts as well as the layer between it and
+   * another radius: the integral of area at the face over area.
+   */
+  double reach(double face, double other) {
+    if (this == SPHERICAL) {
+      return face * Math.abs(other - face) / other;
+    }
+    // written for thin layers, whose logarithm would lose digits
+    return face == 0 ? 0 : face * Math.abs(Math.log1p((other - face) / face));
+  }
+}
