@@ -8,13 +8,15 @@ import java.util.List;
 import java.util.Set;
 import stenotherm.animal.Animal;
 import stenotherm.animal.TemperatureBand;
-import stenotherm.base.Lengths;
 import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
+import stenotherm.grid.Block;
 import stenotherm.material.Material;
+import stenotherm.parcel.Cup;
+import stenotherm.parcel.Parcel;
 import stenotherm.warmer.WarmerClass;
 
-/** Gathers what comes from presets, a sentence each, every sentence once. */
+/** Gathers what a scenario rests on beyond its file, a sentence each, every sentence once. */
 final class Assumptions {
   private static final MathContext DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
 
@@ -28,7 +30,26 @@ final class Assumptions {
     add(what + ": " + source.text() + ".");
   }
 
-  void material(Material material) {
+  /** Tells of a value that stands in for one that the file leaves out. */
+  void preset(String part, String key, String value, String basis) {
+    add("Preset, " + part + ": " + key + ", " + value + " (" + basis + ").");
+  }
+
+  /** Tells what is known of everything in a packing. */
+  void packing(Parcel parcel) {
+    parcel.warmers().forEach(placed -> warmer(placed.warmer()));
+    for (Cup cup : parcel.cups()) {
+      animal(cup.occupant().animal());
+      material(cup.wall().material());
+    }
+    for (Block block : parcel.layout().blocks()) {
+      if (block instanceof Block.Solid solid) {
+        material(solid.material());
+      }
+    }
+  }
+
+  private void material(Material material) {
     double low = material.conductivityRange().low();
     double high = material.conductivityRange().high();
     add(
@@ -46,7 +67,7 @@ final class Assumptions {
         material.source());
   }
 
-  void animal(Animal animal) {
+  private void animal(Animal animal) {
     add(
         "Comfortable band of " + animal.name() + ", " + band(animal.tolerance().comfortable()),
         animal.tolerance().comfortable().source());
@@ -66,10 +87,9 @@ final class Assumptions {
             + " : "
             + number(animal.restingShape().height())
             + " (assumed).");
-    material(animal.tissue());
   }
 
-  void warmer(WarmerClass warmer) {
+  private void warmer(WarmerClass warmer) {
     add(
         "Power of a "
             + warmer.name()
@@ -85,17 +105,17 @@ final class Assumptions {
     return List.copyOf(sentences);
   }
 
-  /** A length in millimetres. */
-  static String millimetres(double metres) {
-    return number(Lengths.toMillimetres(metres)) + " mm";
-  }
-
   private static String band(TemperatureBand band) {
-    return celsius(band.range().low()) + " °C to " + celsius(band.range().high()) + " °C";
-  }
-
-  private static String celsius(double kelvin) {
-    return number(Temperatures.toCelsius(kelvin));
+    double low = band.range().low();
+    double high = band.range().high();
+    return number(Temperatures.toCelsius(low))
+        + " °C to "
+        + number(Temperatures.toCelsius(high))
+        + " °C ("
+        + number(Temperatures.toFahrenheit(low))
+        + " °F to "
+        + number(Temperatures.toFahrenheit(high))
+        + " °F)";
   }
 
   private static String number(double value) {

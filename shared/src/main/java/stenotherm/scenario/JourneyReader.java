@@ -23,7 +23,6 @@ import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
-import stenotherm.text.Keys;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -50,15 +49,6 @@ final class JourneyReader {
   private static final Source GIVEN =
       Source.assumed("ambient temperature and duration as the scenario file gives them");
 
-  private static final Keys KEYS =
-      Keys.of("sealed", "start", "from", "to", "legs")
-          .refuse("template", "write the legs of the journey out");
-  private static final Keys LEG_KEYS =
-      Keys.of("name", "at", "for", "ambient", "spread", "wind")
-          .refuse("sun", "sunshine on a parcel is not computed")
-          .refuse("altitude", "air is taken at the pressure of sea level")
-          .refuse("orientation", "parcels stand upright");
-
   /** A place and where the file names it. */
   private record Site(Place place, Node node) {}
 
@@ -73,20 +63,16 @@ final class JourneyReader {
     this.hold = hold;
   }
 
-  double hold() {
-    return hold;
-  }
-
   Journey read(Node node) {
     if (node instanceof ScalarNode) {
       throw node.fail("must be written out leg by leg, named journeys cannot be used yet");
     }
-    MappingNode journey = node.asMapping().withKeys(KEYS);
+    Section journey = Section.of(node, Vocabulary.JOURNEY, assumptions);
     ScalarNode sealed = journey.require("sealed").asScalar();
     LocalDateTime sealing = sealed.localDateTime();
-    ScalarNode start = journey.require("start").asScalar();
-    double startTemperature = start.temperature();
-    start.locate(
+    ScalarNode started = journey.require("start").asScalar();
+    double startTemperature = started.temperature();
+    started.locate(
         () ->
             Checks.within(
                 "temperature", startTemperature, TEMPERATURES, "K", "20 °C is 293.15 K."));
@@ -105,8 +91,15 @@ final class JourneyReader {
     double time = 0;
     for (int index = 0; index < nodes.size(); index++) {
       boolean last = index == nodes.size() - 1;
-      LegReader reader = new LegReader(nodes.get(index).withKeys(LEG_KEYS), sealed, sealingUtc);
-      Leg leg = reader.read(sites, time, last ? hold : 0);
+      MappingNode legNode = nodes.get(index);
+      double start = time;
+      Leg leg =
+          Names.within(
+              legNode,
+              () ->
+                  new LegReader(
+                          Section.of(legNode, Vocabulary.LEG, assumptions), sealed, sealingUtc)
+                      .read(sites, start, last ? hold : 0));
       legs.add(leg);
       time += leg.duration();
     }
@@ -134,9 +127,6 @@ final class JourneyReader {
 
   private void addFilms() {
     assumptions.add(
-        "Still air along the faces where the file gives no wind (rule of ISO 6946, assumed to"
-            + " hold).");
-    assumptions.add(
         "Emissivity of the faces, " + FaceFilms.BOARD_EMISSIVITY,
         FaceFilms.BOARD_EMISSIVITY_SOURCE);
     assumptions.add(
@@ -148,11 +138,11 @@ final class JourneyReader {
 
   /** Reads one leg. */
   private final class LegReader {
-    private final MappingNode node;
+    private final Section node;
     private final ScalarNode sealed;
     private final LocalDateTime sealingUtc;
 
-    LegReader(MappingNode node, ScalarNode sealed, LocalDateTime sealingUtc) {
+    LegReader(Section node, ScalarNode sealed, LocalDateTime sealingUtc) {
       this.node = node;
       this.sealed = sealed;
       this.sealingUtc = sealingUtc;
@@ -215,8 +205,7 @@ final class JourneyReader {
     private double spread(double preset, String what) {
       Node given = node.optional("spread").orElse(null);
       if (given == null) {
-        assumptions.add(
-            "Spread of " + what + " where the file gives none, " + (int) preset + " K (assumed).");
+        node.tell("spread", (int) preset + " K for " + what, "assumed");
         return preset;
       }
       double spread = given.asScalar().temperatureDifference();
@@ -276,6 +265,7 @@ final class JourneyReader {
     private FaceFilms films() {
       Node wind = node.optional("wind").orElse(null);
       if (wind == null) {
+        node.tell("wind", "still air", "rule of ISO 6946, assumed to hold");
         return FaceFilms.indoors();
       }
       double speed = wind.asScalar().speed();

@@ -7,9 +7,9 @@ import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.text.Document;
-import stenotherm.text.Keys;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
+import stenotherm.text.ScalarNode;
 import stenotherm.text.TextFormatException;
 
 /**
@@ -19,15 +19,7 @@ import stenotherm.text.TextFormatException;
  */
 public final class ScenarioReader {
   private static final String FORMAT = "format";
-
-  /** How long a delay is followed if the file does not say [s]. */
-  private static final double HOLD = Times.fromHours(24);
-
   private static final double LONGEST_HOLD = Times.fromDays(29);
-
-  private static final Keys KEYS =
-      Keys.of(FORMAT, "title", "animal", "cup", "journey", "packings", "hold")
-          .refuse("units", "results come in °C and mm");
 
   private ScenarioReader() {}
 
@@ -40,7 +32,7 @@ public final class ScenarioReader {
    * @throws TextFormatException if the text is not a scenario that can be computed
    */
   public static Scenario read(String fileName, String text) {
-    return read(Document.parse(fileName, text));
+    return read(Document.parse(fileName, text, Vocabulary::exampleAt));
   }
 
   /**
@@ -52,25 +44,26 @@ public final class ScenarioReader {
    * @throws TextFormatException if the file is not a scenario that can be computed
    */
   public static Scenario read(Path path) throws IOException {
-    return read(Document.read(path));
+    return read(Document.read(path, Vocabulary::exampleAt));
   }
 
   private static Scenario read(Document document) {
     MappingNode file = document.root().asMapping();
     checkFormat(file);
-    MappingNode root = file.withKeys(KEYS);
-    String title = root.require("title").asScalar().text();
     Assumptions assumptions = new Assumptions();
-    Node animal = root.require("animal");
-    JourneyReader journeys = new JourneyReader(assumptions, hold(root, assumptions));
-    Journey journey = journeys.read(root.require("journey"));
-    List<Parcel> packings =
-        new PackingReader(assumptions, animal.asScalar(), root).read(root.require("packings"));
-    return new Scenario(title, packings, journey, journeys.hold(), assumptions.sentences());
+    Section root = Section.of(file, Vocabulary.SCENARIO, assumptions);
+    String title = root.require("title").asScalar().text();
+    double hold = hold(root.value("hold").asScalar());
+    Node journeyNode = root.require("journey");
+    Journey journey = new JourneyReader(assumptions, hold).read(journeyNode);
+    List<Parcel> packings = new PackingReader(assumptions, root).read(root.require("packings"));
+    packings.forEach(assumptions::packing);
+    return new Scenario(title, packings, journey, hold, assumptions.sentences());
   }
 
   private static void checkFormat(MappingNode file) {
-    Node format = file.require(FORMAT);
+    Node format =
+        file.optional(FORMAT).orElseThrow(() -> file.fail("must begin with the line format: 1"));
     if (!format.asScalar().text().equals("1")) {
       throw format.fail("this version reads format 1 only");
     }
@@ -79,13 +72,8 @@ public final class ScenarioReader {
     }
   }
 
-  private static double hold(MappingNode root, Assumptions assumptions) {
-    Node node = root.optional("hold").orElse(null);
-    if (node == null) {
-      assumptions.add("A delay after the planned opening is followed for 24 h (assumed).");
-      return HOLD;
-    }
-    double hold = node.asScalar().duration();
+  private static double hold(ScalarNode node) {
+    double hold = node.duration();
     if (!(hold > 0) || hold > LONGEST_HOLD) {
       throw node.fail("must be longer than 0 and at most 29 d");
     }

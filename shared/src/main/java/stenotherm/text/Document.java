@@ -10,6 +10,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.UnaryOperator;
 
 /**
  * A YAML or JSON document, read strictly into a tree whose values know their place.
@@ -44,9 +45,22 @@ public final class Document {
    * @throws TextFormatException if the document is refused
    */
   public static Document parse(String fileName, String text) {
+    return parse(fileName, text, path -> "");
+  }
+
+  /**
+   * Reads a document from text, with examples for the message that a key has no value.
+   *
+   * @param fileName the name that messages show
+   * @param text the document
+   * @param examples gives for a key path a value as the file could have it, empty if it knows none
+   * @return the document
+   * @throws TextFormatException if the document is refused
+   */
+  public static Document parse(String fileName, String text, UnaryOperator<String> examples) {
     SourceText source = new SourceText(fileName, text);
     source.check();
-    return new Document(fileName, new TreeReader(source).read());
+    return new Document(fileName, new TreeReader(source, examples).read());
   }
 
   /**
@@ -58,6 +72,10 @@ public final class Document {
    * @throws TextFormatException if the document is refused or not in UTF-8
    */
   public static Document parse(String fileName, byte[] bytes) {
+    return parse(fileName, bytes, path -> "");
+  }
+
+  private static Document parse(String fileName, byte[] bytes, UnaryOperator<String> examples) {
     if (bytes.length > MAXIMUM_BYTES) {
       throw tooLarge(fileName);
     }
@@ -75,7 +93,7 @@ public final class Document {
       throw new TextFormatException(
           new SourceText(fileName, text).end(), "", "is not UTF-8 text, save the file as UTF-8");
     }
-    return parse(fileName, text);
+    return parse(fileName, text, examples);
   }
 
   /**
@@ -87,9 +105,22 @@ public final class Document {
    * @throws TextFormatException if the document is refused or not in UTF-8
    */
   public static Document read(Path path) throws IOException {
+    return read(path, key -> "");
+  }
+
+  /**
+   * Reads a document from a file in UTF-8, with examples for the message that a key has no value.
+   *
+   * @param path the file; messages show it as given
+   * @param examples gives for a key path a value as the file could have it, empty if it knows none
+   * @return the document
+   * @throws IOException if the file cannot be read
+   * @throws TextFormatException if the document is refused or not in UTF-8
+   */
+  public static Document read(Path path, UnaryOperator<String> examples) throws IOException {
     try (InputStream stream = Files.newInputStream(path)) {
       // One byte more than allowed is enough to see that the file is too large.
-      return parse(path.toString(), stream.readNBytes(MAXIMUM_BYTES + 1));
+      return parse(path.toString(), stream.readNBytes(MAXIMUM_BYTES + 1), examples);
     }
   }
 

@@ -16,10 +16,12 @@ import stenotherm.base.InvalidInputException;
 public final class Keys {
   private final Set<String> known;
   private final Map<String, String> refused;
+  private final Map<String, String> examples;
 
-  private Keys(Set<String> known, Map<String, String> refused) {
+  private Keys(Set<String> known, Map<String, String> refused, Map<String, String> examples) {
     this.known = known;
     this.refused = refused;
+    this.examples = examples;
   }
 
   /**
@@ -36,7 +38,7 @@ public final class Keys {
         throw new InvalidInputException("key", "'" + key + "' is named twice");
       }
     }
-    return new Keys(keys, Map.of());
+    return new Keys(keys, Map.of(), Map.of());
   }
 
   /**
@@ -54,7 +56,28 @@ public final class Keys {
     }
     Map<String, String> more = new LinkedHashMap<>(refused);
     more.put(Checks.name("key", key), Checks.name("reason", reason));
-    return new Keys(known, more);
+    return new Keys(known, more, examples);
+  }
+
+  /**
+   * Adds an example of a key's value, for the message that the key is missing.
+   *
+   * @param key a key that the reader understands
+   * @param example its value as a file writes it
+   * @return a new rule
+   * @throws InvalidInputException if the reader does not understand the key
+   */
+  public Keys example(String key, String example) {
+    if (!known.contains(key)) {
+      throw new InvalidInputException("key", "'" + key + "' is not named yet");
+    }
+    Map<String, String> more = new LinkedHashMap<>(examples);
+    more.put(key, Checks.name("example", example));
+    return new Keys(known, refused, more);
+  }
+
+  String exampleOf(String key) {
+    return examples.getOrDefault(key, "");
   }
 
   boolean contains(String key) {

@@ -95,7 +95,29 @@ public final class MappingNode implements Node {
         .orElseThrow(
             () ->
                 new TextFormatException(
-                    position, pathOf(path, key), "is missing and must be given"));
+                    position, pathOf(path, key), "is missing and must be given" + example(key)));
+  }
+
+  private String example(String key) {
+    String example = keys == null ? "" : keys.exampleOf(key);
+    return example.isEmpty() ? "" : ", write for example " + key + ": " + example;
+  }
+
+  /**
+   * Returns a value that stands in for one that the file does not give. Complaints about it name
+   * the place of this mapping.
+   *
+   * @param key a key that the file does not give
+   * @param text what the file could have given
+   * @return the text as the key's value
+   * @throws IllegalArgumentException if the file gives the key, or it is not among those stated
+   *     with {@link #withKeys}
+   */
+  public ScalarNode preset(String key, String text) {
+    if (optional(key).isPresent()) {
+      throw new IllegalArgumentException("the file gives '" + key + "'");
+    }
+    return new ScalarNode(position, pathOf(path, key), text);
   }
 
   /**

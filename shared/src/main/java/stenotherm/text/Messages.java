@@ -15,11 +15,16 @@ final class Messages {
 
   /** Repeats a user's text in single quotes, on one line and shortened. */
   static String quote(String text) {
+    return "'" + plain(text) + "'";
+  }
+
+  /** Repeats a user's text on one line and shortened. */
+  static String plain(String text) {
     String line = text.strip().replaceAll("[\\p{Cntrl}\\s]+", " ");
     if (line.codePointCount(0, line.length()) > LONGEST_QUOTE) {
       line = line.substring(0, line.offsetByCodePoints(0, LONGEST_QUOTE - 1)) + "…";
     }
-    return "'" + line + "'";
+    return line;
   }
 
   /** Lists what is allowed after a phrase, or returns nothing if that would be too long a list. */

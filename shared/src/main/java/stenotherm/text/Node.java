@@ -84,7 +84,7 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
 
   /**
    * Runs an action that builds something from this value and gives a fault that it finds this
-   * value's place.
+   * value's place. Where the fault names the key itself as its field, the name is not repeated.
    *
    * @param <T> what the action builds
    * @param action the action
@@ -96,8 +96,11 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
     try {
       return action.get();
     } catch (InvalidInputException fault) {
+      String key = path().substring(path().lastIndexOf('.') + 1);
+      String field = fault.field();
+      boolean repeats = field.equals(key) || field.equals(key + " '" + key + "'");
       throw new TextFormatException(
-          position(), path(), fault.field() + ": " + fault.problem(), fault);
+          position(), path(), repeats ? fault.problem() : field + ": " + fault.problem(), fault);
     }
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import stenotherm.base.Lengths;
 import stenotherm.base.Masses;
 import stenotherm.base.Range;
@@ -17,21 +18,26 @@ import stenotherm.base.Volumes;
 
 /**
  * A quantity as files write it: a number and one of the quantity's units. The units of a kind are
- * written down once, here, and messages list them from here.
+ * written down once, here, and messages, reference pages and schemas list them from here.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
  */
-enum Quantity {
+public enum Quantity {
+  /** A temperature, read in K. */
   TEMPERATURE(
       "a temperature",
       "20 °C or 68 °F",
       unit("°C", Temperatures::fromCelsius, "C", "degC", "Celsius"),
       unit("°F", Temperatures::fromFahrenheit, "F", "degF", "Fahrenheit"),
       unit("K", kelvin -> kelvin)),
+  /** A difference of temperatures, read in K. */
   TEMPERATURE_DIFFERENCE(
       "a temperature difference",
       "5 K or 9 F°",
       unit("K", kelvin -> kelvin),
       unit("C°", kelvin -> kelvin),
       unit("F°", TemperatureDifferences::fromFahrenheit)),
+  /** A length, read in m. */
   LENGTH(
       "a length",
       "30 cm or 12 in",
@@ -40,6 +46,7 @@ enum Quantity {
       unit("m", metres -> metres, "metre", "metres", "meter", "meters"),
       unit("in", Lengths::fromInches, "\"", "inch", "inches"),
       unit("ft", Lengths::fromFeet, "foot", "feet")),
+  /** A mass, read in kg. */
   MASS(
       "a mass",
       "12 g or 0.5 oz",
@@ -47,6 +54,7 @@ enum Quantity {
       unit("kg", kilograms -> kilograms),
       unit("oz", Masses::fromOunces),
       unit("lb", Masses::fromPounds, "lbs")),
+  /** A volume, read in m3. */
   VOLUME(
       "a volume",
       "250 mL or 8 fl oz",
@@ -54,6 +62,7 @@ enum Quantity {
       unit("L", Volumes::fromLitres, "l"),
       unit("fl oz", Volumes::fromFluidOunces),
       unit("m3", cubicMetres -> cubicMetres)),
+  /** A duration, read in s; the only one that may be a sum, {@code 1 h 30 min}. */
   DURATION(
       "a duration",
       "90 min or 1 h 30 min",
@@ -61,12 +70,14 @@ enum Quantity {
       unit("min", Times::fromMinutes, "minute", "minutes"),
       unit("d", Times::fromDays, "day", "days"),
       unit("s", seconds -> seconds, "sec", "second", "seconds")),
+  /** A power, read in W. */
   POWER(
       "a power",
       "0.8 W",
       unit("W", watts -> watts, "watt", "watts"),
       unit("mW", milliwatts -> milliwatts / 1000),
       unit("kW", kilowatts -> kilowatts * 1000)),
+  /** A speed, read in m/s. */
   SPEED(
       "a speed",
       "2 m/s or 5 mph",
@@ -74,6 +85,7 @@ enum Quantity {
       unit("km/h", speed -> speed * 1000 / Times.HOUR),
       // A mile is 5280 feet.
       unit("mph", speed -> Lengths.fromFeet(speed * 5280) / Times.HOUR)),
+  /** A density, read in kg/m3. */
   DENSITY(
       "a density",
       "20 kg/m3 or 1.25 lb/ft3",
@@ -81,12 +93,15 @@ enum Quantity {
       unit(
           "lb/ft3",
           density -> Masses.fromPounds(density) / (Lengths.FOOT * Lengths.FOOT * Lengths.FOOT))),
+  /** A thermal conductivity, read in W/(m K). */
   CONDUCTIVITY(
       "a thermal conductivity",
       "0.035 W/(m K)",
       unit("W/(m K)", conductivity -> conductivity, "W/mK")),
+  /** A thermal resistance of unit area, read in m2 K/W. */
   THERMAL_RESISTANCE(
       "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
+  /** A share, read as a number from 0 to 1 for 0 % to 100 %. */
   PERCENTAGE("a percentage", "20 %", unit("%", percent -> percent / 100, "percent"));
 
   /** How a range of temperatures is written. */
@@ -108,6 +123,66 @@ enum Quantity {
     this.kind = kind;
     this.example = example;
     this.units = List.of(units);
+  }
+
+  /**
+   * Returns what the quantity is, in the words of messages.
+   *
+   * @return for example {@code "a length"}
+   */
+  public String kind() {
+    return kind;
+  }
+
+  /**
+   * Returns one or two values as files may write them.
+   *
+   * @return for example {@code "30 cm or 12 in"}
+   */
+  public String example() {
+    return example;
+  }
+
+  /**
+   * Returns the names of the units that a file may use.
+   *
+   * @return the names, the most usual first
+   */
+  public List<String> unitNames() {
+    return units.stream().map(Unit::name).toList();
+  }
+
+  /**
+   * Returns a regular expression, in the dialect of JSON Schema, that every accepted text matches:
+   * a number and a unit, without anchors. It is looser than the reader, never stricter.
+   *
+   * @return the expression
+   */
+  public String pattern() {
+    String units =
+        this.units.stream()
+            .flatMap(unit -> unit.spellings().stream())
+            .map(Quantity::loosely)
+            .collect(Collectors.joining("|"));
+    String term = Numbers.NUMBER.pattern() + "\\s*(?:" + units + ")\\s*";
+    return this == DURATION ? "(?:" + term + ")+" : term;
+  }
+
+  /** The spelling with everything that {@link #normalised} evens out. */
+  private static String loosely(String spelling) {
+    return spelling
+        .codePoints()
+        .mapToObj(
+            character ->
+                switch (character) {
+                  case '°' -> "[°º˚]";
+                  case '"' -> "[\"″”]";
+                  case '2' -> "[2²]";
+                  case '3' -> "[3³]";
+                  case '(', ')', '/' -> "\\" + Character.toString(character);
+                  default -> Character.toString(character);
+                })
+        .collect(Collectors.joining("[\\s·\u00a0]*"));
   }
 
   private static Unit unit(String name, DoubleUnaryOperator toSi, String... otherSpellings) {
@@ -261,13 +336,12 @@ enum Quantity {
     if (!Character.isLetter(wanted.charAt(0)) && "°\"%".indexOf(wanted.charAt(0)) < 0) {
       throw node.fail(notOfThisKind(whole));
     }
-    List<String> names = units.stream().map(Unit::name).toList();
     throw node.fail(
         Messages.quote(whole)
             + " is not "
             + kind
             + ", the unit must be one of "
-            + String.join(", ", names)
+            + String.join(", ", unitNames())
             + closeUnit(wanted));
   }
 

@@ -77,6 +77,25 @@ public final class ScalarNode implements Node {
   }
 
   /**
+   * Returns whether there is nothing but blanks in this value.
+   *
+   * @return true for a blank text
+   */
+  public boolean isBlank() {
+    return raw.isBlank();
+  }
+
+  /**
+   * Returns a mapping whose only value is this text, for values that have a short form.
+   *
+   * @param key the key that the long form would have had
+   * @return the mapping; complaints about it and its key name this value's place and path
+   */
+  public MappingNode asOnlyKey(String key) {
+    return new MappingNode(position, path, Map.of(key, new MappingNode.Entry(position, this)));
+  }
+
+  /**
    * Returns a piece of this text as a value of its own, for texts that hold several things, such as
    * {@code leopard gecko, 40 g}. Complaints about the piece name this value's place.
    *

@@ -4,8 +4,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The one exception for a document that cannot be accepted. Its message is {@code file:line:column:
- * key.path: what is wrong, what is allowed}, without the key path where the fault belongs to no
- * key.
+ * key.path (owner): what is wrong, what is allowed}, without the key path where the fault belongs
+ * to no key, and with an owner only where somebody named one.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -29,6 +29,9 @@ public final class TextFormatException extends RuntimeException {
   /** What is wrong. */
   private final String problem;
 
+  /** What the value at fault belongs to; empty if nobody said. */
+  private final String owner;
+
   /**
    * Creates the exception.
    *
@@ -51,12 +54,37 @@ public final class TextFormatException extends RuntimeException {
    */
   public TextFormatException(
       Position position, String path, String problem, @Nullable Throwable cause) {
-    super(position + ": " + (path.isEmpty() ? "" : path + ": ") + problem, cause);
+    this(position, path, "", problem, cause);
+  }
+
+  private TextFormatException(
+      Position position, String path, String owner, String problem, @Nullable Throwable cause) {
+    super(position + ": " + prefix(path, owner) + problem, cause);
     this.file = position.file();
     this.line = position.line();
     this.column = position.column();
     this.path = path;
+    this.owner = owner;
     this.problem = problem;
+  }
+
+  private static String prefix(String path, String owner) {
+    if (path.isEmpty()) {
+      return "";
+    }
+    return owner.isEmpty() ? path + ": " : path + " (" + owner + "): ";
+  }
+
+  /**
+   * The same fault, with the name of what the value belongs to, so that a user need not count the
+   * items of a list.
+   *
+   * @param name the name, for example of a packing; comes before names given earlier
+   * @return the fault to throw instead of this one
+   */
+  public TextFormatException in(String name) {
+    String both = owner.isEmpty() ? Messages.plain(name) : Messages.plain(name) + ", " + owner;
+    return new TextFormatException(position(), path, both, problem, getCause());
   }
 
   /**

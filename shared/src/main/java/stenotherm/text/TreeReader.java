@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import org.yaml.snakeyaml.LoaderOptions;
 
 /**
@@ -22,9 +23,12 @@ final class TreeReader {
   private static final YAMLFactory FACTORY = factory();
 
   private final SourceText source;
+  private final UnaryOperator<String> examples;
 
-  TreeReader(SourceText source) {
+  /** Reads a text; the examples of values by key path, empty if unknown, go into messages. */
+  TreeReader(SourceText source, UnaryOperator<String> examples) {
     this.source = source;
+    this.examples = examples;
   }
 
   private static YAMLFactory factory() {
@@ -81,12 +85,18 @@ final class TreeReader {
       return readSequence(parser, position, path, depth);
     }
     if (token == JsonToken.VALUE_NULL) {
-      throw new TextFormatException(
-          position,
-          path,
-          path.isEmpty() ? "is empty" : "has no value, write one or remove the line");
+      throw new TextFormatException(position, path, path.isEmpty() ? "is empty" : noValue(path));
     }
     return new ScalarNode(position, path, parser.getText());
+  }
+
+  private String noValue(String path) {
+    String example = examples.apply(path);
+    return "has no value, write one"
+        + (example.isEmpty()
+            ? ""
+            : ", for example " + path.substring(path.lastIndexOf('.') + 1) + ": " + example + ",")
+        + " or remove the line";
   }
 
   private MappingNode readMapping(YAMLParser parser, Position position, String path, int depth)

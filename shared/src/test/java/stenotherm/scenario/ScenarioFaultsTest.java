@@ -15,22 +15,24 @@ import stenotherm.text.TextFormatException;
 class ScenarioFaultsTest {
   static Stream<Arguments> faults() {
     return Stream.of(
-        arguments("format: 1\n", "", "s.yaml:1:1: format: is missing and must be given"),
+        arguments("format: 1\n", "", "s.yaml:1:1: must begin with the line format: 1"),
         arguments("format: 1", "format: 2", "s.yaml:1:9: format: this version reads format 1 only"),
         arguments(
             "format: 1\ntitle: A gecko goes west\n",
             "title: A gecko goes west\nformat: 1\n",
             "s.yaml:2:1: format: must be the first key"),
         arguments(
-            "title: A gecko goes west\n", "", "s.yaml:1:1: title: is missing and must be given"),
+            "title: A gecko goes west\n",
+            "",
+            "s.yaml:1:1: title: is missing and must be given, write for example title: A gecko goes west"),
         arguments(
             "title:",
             "titel:",
-            "s.yaml:2:1: titel: unknown key, allowed are format, title, animal, cup, journey, packings, hold. Did you mean 'title'?"),
+            "s.yaml:2:1: titel: unknown key, allowed are format, title, animal, cup, hold, journey, packings. Did you mean 'title'?"),
         arguments(
             "animal: leopard gecko, 40 g",
             "animal: leopard geko, 40 g",
-            "s.yaml:3:9: animal: animal: there is no \"leopard geko\". Did you mean \"leopard gecko\"?"),
+            "s.yaml:3:9: animal: there is no \"leopard geko\". Did you mean \"leopard gecko\"?"),
         arguments(
             "animal: leopard gecko, 40 g",
             "animal: leopard gecko",
@@ -51,7 +53,10 @@ class ScenarioFaultsTest {
             "animal: leopard gecko, 40 g",
             "animal: leopard gecko, -40 g",
             "s.yaml:3:9: animal: animal mass: -0.04 kg must lie between 0.0001 kg and 20 kg. Masses are in kilograms: 12 g are 0.012 kg."),
-        arguments("cup: 110 x 80 x 60 mm\n", "", "s.yaml:1:1: cup: is missing and must be given"),
+        arguments(
+            "cup: 110 x 80 x 60 mm\n",
+            "",
+            "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 110 x 80 mm",
@@ -59,7 +64,7 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 30 x 80 x 60 mm",
-            "s.yaml:4:6: cup: cup 'cup': the animal's length takes 68.4 mm but the cup has 30.0 mm: 38.4 mm too little"),
+            "s.yaml:4:6: cup: the animal's length takes 68.4 mm but the cup has 30.0 mm: 38.4 mm too little"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",
@@ -121,184 +126,200 @@ class ScenarioFaultsTest {
         arguments(
             "journey:\n",
             "journey: overnight by air\njourny:\n",
-            "s.yaml:7:1: journy: unknown key, allowed are format, title, animal, cup, journey, packings, hold. Did you mean 'journey'?"),
+            "s.yaml:7:1: journy: unknown key, allowed are format, title, animal, cup, hold, journey, packings. Did you mean 'journey'?"),
         arguments(
             "at: origin",
             "at: orign",
-            "s.yaml:12:23: journey.legs[0].at: unknown name 'orign', allowed are origin, destination. Did you mean 'origin'?"),
+            "s.yaml:12:23: journey.legs[0].at (van): unknown name 'orign', allowed are origin, destination. Did you mean 'origin'?"),
         arguments(
             "for: 2 h",
             "for: -2 h",
-            "s.yaml:12:36: journey.legs[0].for: must lie between 1 min and 30 d"),
+            "s.yaml:12:36: journey.legs[0].for (van): must lie between 1 min and 30 d"),
         arguments(
             "for: 2 h",
             "for: 2",
-            "s.yaml:12:36: journey.legs[0].for: '2' has no unit, write for example 2 h or 2 min"),
+            "s.yaml:12:36: journey.legs[0].for (van): '2' has no unit, write for example 2 h or 2 min"),
         arguments(
             "for: 2 h",
             "for: 31 d",
-            "s.yaml:12:36: journey.legs[0].for: must lie between 1 min and 30 d"),
+            "s.yaml:12:36: journey.legs[0].for (van): must lie between 1 min and 30 d"),
         arguments(
-            "for: 2 h, ", "", "s.yaml:12:7: journey.legs[0].for: is missing and must be given"),
+            "for: 2 h, ",
+            "",
+            "s.yaml:12:7: journey.legs[0].for (van): is missing and must be given, write for example for: 8 h"),
         arguments(
             "ambient: outdoors",
             "ambient: outdoor",
-            "s.yaml:12:50: journey.legs[0].ambient: must be outdoors, a temperature such as 12 °C, or a daily low and high such as -2 to 6 °C"),
+            "s.yaml:12:50: journey.legs[0].ambient (van): must be outdoors, a temperature such as 12 °C, or a daily low and high such as -2 to 6 °C"),
         arguments(
             "ambient: outdoors",
             "ambient: 6 to -2 °C",
-            "s.yaml:12:50: journey.legs[0].ambient: the lower temperature must come first"),
+            "s.yaml:12:50: journey.legs[0].ambient (van): the lower temperature must come first"),
         arguments(
             "ambient: 12 °C",
             "ambient: 12",
-            "s.yaml:13:72: journey.legs[1].ambient: '12' has no unit, write for example 12 °C or 12 °F"),
+            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): '12' has no unit, write for example 12 °C or 12 °F"),
         arguments(
             "ambient: 12 °C",
             "ambient: 300 °C",
-            "s.yaml:13:72: journey.legs[1].ambient: ambient temperature: 573.15 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): ambient temperature: 573.15 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
         arguments(
             "ambient: 12 °C",
             "ambient: 12 °C, sun: yes",
-            "s.yaml:13:79: journey.legs[1].sun: cannot be used yet, sunshine on a parcel is not computed"),
+            "s.yaml:13:79: journey.legs[1].sun (aircraft hold): cannot be used yet, sunshine on a parcel is not computed"),
         arguments(
             "ambient: 12 °C",
             "ambient: 12 °C, altitude: 2000 m",
-            "s.yaml:13:79: journey.legs[1].altitude: cannot be used yet, air is taken at the pressure of sea level"),
+            "s.yaml:13:79: journey.legs[1].altitude (aircraft hold): cannot be used yet, air is taken at the pressure of sea level"),
         arguments(
             "ambient: 12 °C",
             "ambient: 12 °C, orientation: on its side",
-            "s.yaml:13:79: journey.legs[1].orientation: cannot be used yet, parcels stand upright"),
+            "s.yaml:13:79: journey.legs[1].orientation (aircraft hold): cannot be used yet, parcels stand upright"),
         arguments(
             "spread: 1.5 K",
             "spread: 1.5 °C",
-            "s.yaml:18:15: journey.legs[2].spread: '1.5 °C' is not a temperature difference, the unit must be one of K, C°, F°"),
+            "s.yaml:18:15: journey.legs[2].spread (doorstep): '1.5 °C' is not a temperature difference, the unit must be one of K, C°, F°"),
         arguments(
             "spread: 1.5 K",
             "spread: -1.5 K",
-            "s.yaml:18:15: journey.legs[2].spread: ambient spread: -1.5 K must be a finite number, 0 or above"),
+            "s.yaml:18:15: journey.legs[2].spread (doorstep): ambient spread: -1.5 K must be a finite number, 0 or above"),
         arguments(
             "wind: 1 m/s",
             "wind: 30 m/s",
-            "s.yaml:19:13: journey.legs[2].wind: air speed: 30 m/s must lie between 0 m/s and 10 m/s. Speeds are those next to the parcel, in metres per second: 10 mph are 4.5 m/s."),
+            "s.yaml:19:13: journey.legs[2].wind (doorstep): air speed: 30 m/s must lie between 0 m/s and 10 m/s. Speeds are those next to the parcel, in metres per second: 10 mph are 4.5 m/s."),
         arguments(
             "wind: 1 m/s",
             "wnd: 1 m/s",
-            "s.yaml:19:7: journey.legs[2].wnd: unknown key, allowed are name, at, for, ambient, spread, wind. Did you mean 'wind'?"),
+            "s.yaml:19:7: journey.legs[2].wnd (doorstep): unknown key, allowed are name, at, for, ambient, spread, wind. Did you mean 'wind'?"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 150",
-            "s.yaml:22:10: packings[0].box: '203 x 180 x 150' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
+            "s.yaml:22:10: packings[0].box (carton): '203 x 180 x 150' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 120 x 180 x 150 mm",
-            "s.yaml:21:5: packings[0]: 'cup': sticks out of the cavity into the wall xMin by 18.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'cup': sticks out of the cavity into the wall xMin by 18.0 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 110 mm",
-            "s.yaml:21:5: packings[0]: 'warmer': overlaps 'cup' by 8.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer': overlaps 'cup' by 8.0 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
-            "s.yaml:21:5: packings[0]: walls: leave no room inside along Z; make the box larger or the walls thinner"),
+            "s.yaml:21:5: packings[0] (carton): walls: leave no room inside along Z; make the box larger or the walls thinner"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",
-            "s.yaml:22:5: packings[0].vent: cannot be used yet, air that passes through holes is not computed"),
+            "s.yaml:22:5: packings[0].vent (carton): cannot be used yet, air that passes through holes is not computed"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "coldPack: 1",
-            "s.yaml:22:5: packings[0].coldPack: cannot be used yet, cold packs are not computed"),
+            "s.yaml:22:5: packings[0].coldPack (carton): cannot be used yet, cold packs are not computed"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS 20",
-            "s.yaml:23:11: packings[0].foam: must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:23:11: packings[0].foam (carton): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS, 19 mm",
-            "s.yaml:23:11: packings[0].foam: EPS needs its density in kg/m3, write for example EPS 20, 19 mm"),
+            "s.yaml:23:11: packings[0].foam (carton): EPS needs its density in kg/m3, write for example EPS 20, 19 mm"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS 90, 19 mm",
-            "s.yaml:23:11: packings[0].foam: density of EPS: 90 kg/m3 must lie between 8 kg/m3 and 55 kg/m3. The curve of EN 13163 is meant for these densities; boxes have 12 to 30 kg/m3."),
+            "s.yaml:23:11: packings[0].foam (carton): density of EPS: 90 kg/m3 must lie between 8 kg/m3 and 55 kg/m3. The curve of EN 13163 is meant for these densities; boxes have 12 to 30 kg/m3."),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: PIRR, 19 mm",
-            "s.yaml:23:11: packings[0].foam: material: there is no \"PIRR\". Did you mean \"PIR\"?"),
+            "s.yaml:23:11: packings[0].foam (carton): material: there is no \"PIRR\". Did you mean \"PIR\"?"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: PIR, 0 mm",
-            "s.yaml:23:11: packings[0].foam: thickness of a layer of PIR: 0 m must be a finite number above 0"),
+            "s.yaml:23:11: packings[0].foam (carton): thickness of a layer of PIR: 0 m must be a finite number above 0"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: PIR, 19 kg",
-            "s.yaml:23:11: packings[0].foam: '19 kg' is not a length, the unit must be one of mm, cm, m, in, ft"),
+            "s.yaml:23:11: packings[0].foam (carton): '19 kg' is not a length, the unit must be one of mm, cm, m, in, ft"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: none\n    board: none",
-            "s.yaml:21:5: packings[0]: wall xMin: has no layer"),
+            "s.yaml:23:11: packings[0].foam (carton): wall xMin: has no layer"),
         arguments(
             "fill: shredded paper",
             "fill: shreded paper",
-            "s.yaml:24:11: packings[0].fill: material: there is no \"shreded paper\". Did you mean \"shredded paper\"?"),
+            "s.yaml:24:11: packings[0].fill (carton): material: there is no \"shreded paper\". Did you mean \"shredded paper\"?"),
         arguments(
             "fill: shredded paper",
             "fill: none",
-            "s.yaml:24:11: packings[0].fill: a packing without fill cannot be computed yet, because the air in it moves"),
+            "s.yaml:24:11: packings[0].fill (carton): a packing without fill cannot be computed yet, because the air in it moves"),
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmr on lid",
-            "s.yaml:25:13: packings[0].warmer: warmer: there is no \"40 hour warmr\". Did you mean \"40 hour warmer\"?"),
+            "s.yaml:25:13: packings[0].warmer (carton): there is no \"40 hour warmr\". Did you mean \"40 hour warmer\"?"),
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer",
-            "s.yaml:25:13: packings[0].warmer: must say where the warmer is, write for example 40 hour warmer on lid"),
+            "s.yaml:25:13: packings[0].warmer (carton): must say where the warmer is, write for example 40 hour warmer on lid"),
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on lidd",
-            "s.yaml:25:13: packings[0].warmer: unknown name 'lidd', allowed are lid, floor, xMin, xMax, yMin, yMax, zMin, zMax. Did you mean 'lid'?"),
+            "s.yaml:25:13: packings[0].warmer (carton): unknown name 'lidd', allowed are lid, floor, left, right, front, back, xMin, xMax, yMin, yMax, zMin, zMax. Did you mean 'lid'?"),
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: none",
-            "s.yaml:26:5: packings[0].opened: means nothing without a warmer"),
+            "s.yaml:26:5: packings[0].opened (carton): means nothing without a warmer"),
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
-            "s.yaml:21:5: packings[0]: 'warmer': overlaps 'cup' by 12.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer': overlaps 'cup' by 12.0 mm"),
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",
-            "s.yaml:26:13: packings[0].opened: must be a time before sealing, as nobody reaches into a sealed box, write for example 30 min before sealing, or at sealing"),
+            "s.yaml:26:13: packings[0].opened (carton): must be a time before sealing, as nobody reaches into a sealed box, write for example 30 min before sealing, or at sealing"),
         arguments(
             "opened: 45 min before sealing",
             "opened: -45 min before sealing",
-            "s.yaml:26:13: packings[0].opened: time from sealing: -2700 s must be a finite number, 0 or above"),
+            "s.yaml:26:13: packings[0].opened (carton): time from sealing: -2700 s must be a finite number, 0 or above"),
         arguments(
             "opened: 45 min before sealing",
             "stand-off: 0 mm",
-            "s.yaml:26:16: packings[0].stand-off: stand-off of a warmer: 0 m must be a finite number above 0"),
+            "s.yaml:26:16: packings[0].stand-off (carton): stand-off of a warmer: 0 m must be a finite number above 0"),
         arguments(
             "opened: 45 min before sealing",
             "stand-off: 20 mm\n    contact: 0.02 m2K/W",
-            "s.yaml:27:5: packings[0].contact: means nothing for a warmer with a stand-off"),
+            "s.yaml:27:5: packings[0].contact (carton): means nothing for a warmer with a stand-off"),
         arguments(
             "opened: 45 min before sealing",
             "contact: -1 m2 K/W",
-            "s.yaml:26:14: packings[0].contact: contact resistance of a warmer: -1 m2 K/W must be a finite number, 0 or above"),
+            "s.yaml:26:14: packings[0].contact (carton): contact resistance of a warmer: -1 m2 K/W must be a finite number, 0 or above"),
         arguments(
             "name: plain",
             "name: carton",
-            "s.yaml:27:11: packings[1].name: an earlier packing has the same name, give each its own"),
+            "s.yaml:27:11: packings[1].name (carton): an earlier packing has the same name, give each its own"),
         arguments(
             "for: 6 h\n",
             "for: 29 d 13 h\n",
-            "s.yaml:16:12: journey.legs[2].for: must not be longer than 30 d together with the hold"),
+            "s.yaml:16:12: journey.legs[2].for (doorstep): must not be longer than 30 d together with the hold"),
         arguments(
             "shredded paper\n",
             "shredded paper\n    weight: 2 kg\n",
-            "s.yaml:25:5: packings[0].weight: unknown key, allowed are name, box, board, foam, lid, floor, fill, cup, warmer, stand-off, contact, opened"),
+            "s.yaml:25:5: packings[0].weight (carton): unknown key, allowed are name, box, board, foam, lid, floor, fill, cup, warmer, stand-off, contact, opened"),
         arguments(
-            "at: origin, ", "", "s.yaml:12:7: journey.legs[0].at: is missing and must be given"),
-        arguments("format: 1", "", "s.yaml:2:1: format: is missing and must be given"));
+            "at: origin, ",
+            "",
+            "s.yaml:12:7: journey.legs[0].at (van): is missing and must be given, write for example at: origin"),
+        arguments(
+            "for: 2 h,",
+            "for: ,",
+            "s.yaml:12:35: journey.legs[0].for: has no value, write one, for example for: 8 h, or remove the line"),
+        arguments(
+            "hold: 12 h",
+            "hold:",
+            "s.yaml:5:6: hold: has no value, write one, for example hold: 8 h, or remove the line"),
+        arguments(
+            "warmer on lid",
+            "warmer on side",
+            "s.yaml:25:13: packings[0].warmer (carton): 'on side' leaves open which of the four, write on left or on right (the ends of the box's first length), on front or on back (the ends of its second)"),
+        arguments("format: 1", "", "s.yaml:2:1: must begin with the line format: 1"));
   }
 
   @ParameterizedTest

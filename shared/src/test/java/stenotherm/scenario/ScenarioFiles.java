@@ -1,5 +1,13 @@
 package stenotherm.scenario;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
 /** A scenario for tests and ways to change it. */
 final class ScenarioFiles {
   static final String GOOD =
@@ -36,7 +44,33 @@ final class ScenarioFiles {
           fill: crumpled newspaper
       """;
 
+  private static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");
+
   private ScenarioFiles() {}
+
+  /** The scenario of this class and all that are shipped. */
+  static List<String> allGood() {
+    List<String> all = new ArrayList<>(List.of(GOOD));
+    try (Stream<Path> files = Files.list(SHIPPED)) {
+      for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
+        all.add(Files.readString(file));
+      }
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+    return all;
+  }
+
+  /** What stands in for a key. */
+  static String presetOf(String part, String key) {
+    return Vocabulary.parts().stream()
+        .filter(each -> each.name().equals(part))
+        .findFirst()
+        .orElseThrow()
+        .key(key)
+        .preset()
+        .text();
+  }
 
   static String with(String old, String other) {
     if (!GOOD.contains(old)) {

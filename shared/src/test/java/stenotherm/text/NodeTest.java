@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -110,6 +111,67 @@ class NodeTest {
     assertEquals(
         "f:2:1: high: cannot be given together with low",
         root.failAt("high", "cannot be given together with low").getMessage());
+  }
+
+  @Test
+  void aFieldThatIsTheKeyIsNotRepeated() {
+    Node foam = parse("foam: -1 mm\n").require("foam");
+    Node inner = parse("a: {foam: -1 mm}\n").require("a").asMapping().require("foam");
+
+    for (Node node : List.of(foam, inner)) {
+      TextFormatException fault =
+          assertThrows(
+              TextFormatException.class, () -> node.locate(() -> Checks.positive("foam", -1, "m")));
+      assertEquals("-1 m must be a finite number above 0", fault.problem());
+    }
+  }
+
+  @Test
+  void faultsCarryTheNamesOfWhatTheyBelongTo() {
+    TextFormatException fault = parse("a: [x]\n").require("a").fail("is odd");
+
+    assertEquals(
+        "f:1:4: a (outer box, cup): is odd", fault.in("cup").in("outer\nbox").getMessage());
+    assertEquals("is odd", fault.in("cup").problem());
+    assertEquals("f:1:4: a: is odd", fault.getMessage());
+    TextFormatException ofNoKey = parse("a: 1\n").fail("is odd");
+    assertEquals("f:1:1: is odd", ofNoKey.in("cup").getMessage());
+  }
+
+  @Test
+  void examplesHelpWhereSomethingIsMissing() {
+    MappingNode root = parse("animal: x\n").withKeys(KEYS.example("format", "1"));
+
+    assertFault(
+        "f:1:1: format: is missing and must be given, write for example format: 1",
+        () -> root.require("format"));
+    assertFault("f:1:1: journey: is missing and must be given", () -> root.require("journey"));
+    assertFault(
+        "f:1:4: a: has no value, write one, for example a: 1, or remove the line",
+        () -> Document.parse("f", "a: ~\n", path -> path.equals("a") ? "1" : ""));
+    assertThrows(InvalidInputException.class, () -> KEYS.example("other", "1"));
+  }
+
+  @Test
+  void presetsStandInForWhatIsLeftOut() {
+    MappingNode root = parse("p:\n  animal: x\n").require("p").asMapping().withKeys(KEYS);
+    ScalarNode preset = root.preset("format", "12 mm");
+
+    assertEquals(0.012, preset.length(), 1e-15);
+    assertEquals("p.format", preset.path());
+    assertEquals(root.position(), preset.position());
+    assertThrows(IllegalArgumentException.class, () -> root.preset("animal", "y"));
+    assertThrows(IllegalArgumentException.class, () -> root.preset("other", "y"));
+  }
+
+  @Test
+  void aShortFormIsAMappingWithOneKey() {
+    ScalarNode node = parse("cup: 12 mm\n").require("cup").asScalar();
+
+    assertSame(node, node.asOnlyKey("size").require("size"));
+    assertFault(
+        "f:1:6: cup.wall: is missing and must be given",
+        () -> node.asOnlyKey("size").require("wall"));
   }
 
   @Test

@@ -1,0 +1,223 @@
+package stenotherm.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import stenotherm.text.Quantity;
+
+/**
+ * How a value of a scenario file is written. The reader reads it by its own means; what is stated
+ * here is for people, for editors and for examples in messages.
+ */
+sealed interface Form {
+  /** What may be written, for the reference page, in Markdown. */
+  String words();
+
+  /** A value as a file could have it, on one line. */
+  String example();
+
+  /** The form as JSON Schema; never stricter than the reader. */
+  Map<String, Object> schema();
+
+  /** The mappings that the value may be or hold. */
+  List<Part> parts();
+
+  /**
+   * A single text.
+   *
+   * @param words what may be written
+   * @param schema its JSON Schema without the examples
+   * @param examples values as a file could have them, at least one
+   */
+  record Text(String words, Map<String, Object> schema, List<String> examples) implements Form {
+    @Override
+    public String example() {
+      return examples.get(0);
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+      Map<String, Object> all = new LinkedHashMap<>(schema);
+      if (!all.containsKey("enum") && !all.containsKey("const")) {
+        all.put("examples", examples);
+      }
+      return all;
+    }
+
+    @Override
+    public List<Part> parts() {
+      return List.of();
+    }
+  }
+
+  /**
+   * A list.
+   *
+   * @param item what each item is
+   * @param least smallest number of items
+   * @param most largest number of items
+   */
+  record Items(Form item, int least, int most) implements Form {
+    @Override
+    public String words() {
+      String count = least == most ? least + " of " : "";
+      return "list of " + count + item.words();
+    }
+
+    @Override
+    public String example() {
+      return "[" + String.join(", ", java.util.Collections.nCopies(least, item.example())) + "]";
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+      Map<String, Object> schema = new LinkedHashMap<>();
+      schema.put("type", "array");
+      schema.put("items", item.schema());
+      schema.put("minItems", least);
+      if (most < Integer.MAX_VALUE) {
+        schema.put("maxItems", most);
+      }
+      return schema;
+    }
+
+    @Override
+    public List<Part> parts() {
+      return item.parts();
+    }
+  }
+
+  /**
+   * Keys with values.
+   *
+   * @param part which
+   */
+  record Table(Part part) implements Form {
+    @Override
+    public String words() {
+      return "keys of [" + part.name() + "](#" + part.anchor() + ")";
+    }
+
+    @Override
+    public String example() {
+      return part.keys().stream()
+          .filter(Key::required)
+          .map(key -> key.name() + ": " + key.form().example())
+          .collect(Collectors.joining(", ", "{", "}"));
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+      return Map.of("$ref", "#/$defs/" + part.anchor());
+    }
+
+    @Override
+    public List<Part> parts() {
+      return List.of(part);
+    }
+  }
+
+  /**
+   * One of several forms.
+   *
+   * @param forms the forms, the shortest to write first
+   */
+  record Either(List<Form> forms) implements Form {
+    @Override
+    public String words() {
+      return forms.stream().map(Form::words).collect(Collectors.joining(", or "));
+    }
+
+    @Override
+    public String example() {
+      return forms.get(0).example();
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+      return Map.of("anyOf", forms.stream().map(Form::schema).toList());
+    }
+
+    @Override
+    public List<Part> parts() {
+      return forms.stream().flatMap(form -> form.parts().stream()).toList();
+    }
+  }
+
+  /** A text of any kind; what looks like a number to YAML is text here, too. */
+  static Form text(String words, String... examples) {
+    return new Text(
+        words, Map.of("type", List.of("string", "number", "boolean")), List.of(examples));
+  }
+
+  /** One of some names. */
+  static Form oneOf(List<String> names) {
+    return new Text(
+        names.stream().map(name -> "`" + name + "`").collect(Collectors.joining(", ")),
+        Map.of("enum", names),
+        names);
+  }
+
+  /** A text that matches a pattern as a whole. */
+  static Form matching(String words, String pattern, List<String> examples) {
+    return new Text(words, stringOf(pattern), examples);
+  }
+
+  /** A number with its unit. */
+  static Form of(Quantity quantity, String example) {
+    return new Text(
+        quantity.kind() + " (" + String.join(", ", quantity.unitNames()) + ")",
+        stringOf(quantity.pattern()),
+        List.of(example));
+  }
+
+  /** A name and a number with its unit after it. */
+  static Form named(String words, Quantity quantity, List<String> examples) {
+    return new Text(words, stringOf("[\\s\\S]*\\S[\\s,]\\s*" + quantity.pattern()), examples);
+  }
+
+  static Form table(Part part) {
+    return new Table(part);
+  }
+
+  static Form listOf(Form item) {
+    return new Items(item, 1, Integer.MAX_VALUE);
+  }
+
+  static Form either(Form... forms) {
+    return new Either(List.of(forms));
+  }
+
+  /** Letters of any case, as the reader takes names of catalogues. */
+  static String anyCase(List<String> names) {
+    List<String> patterns = new ArrayList<>();
+    for (String name : names) {
+      patterns.add(
+          name.codePoints()
+              .mapToObj(Character::toString)
+              .map(
+                  letter ->
+                      Character.isLetter(letter.codePointAt(0))
+                          ? "["
+                              + letter.toLowerCase(Locale.ROOT)
+                              + letter.toUpperCase(Locale.ROOT)
+                              + "]"
+                          : Pattern.compile("[^\\w\\s]").matcher(letter).matches()
+                              ? "\\" + letter
+                              : letter)
+              .collect(Collectors.joining()));
+    }
+    return "(?:" + String.join("|", patterns) + ")";
+  }
+
+  private static Map<String, Object> stringOf(String pattern) {
+    Map<String, Object> schema = new LinkedHashMap<>();
+    schema.put("type", "string");
+    schema.put("pattern", "^\\s*(?:" + pattern + ")\\s*$");
+    return schema;
+  }
+}

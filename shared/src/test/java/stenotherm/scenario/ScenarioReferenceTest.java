@@ -1,0 +1,104 @@
+package stenotherm.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The page and the schema say what the reader does. */
+class ScenarioReferenceTest {
+  /** Set to write both files anew instead of comparing them. */
+  private static final String REFRESH = "stenotherm.refresh";
+
+  private static final Path FOLDER = Path.of("src/main/resources/stenotherm/scenario");
+
+  private static void isFresh(String name, String text) throws IOException {
+    Path file = FOLDER.resolve(name);
+    if (Boolean.getBoolean(REFRESH)) {
+      Files.writeString(file, text);
+    }
+    assertEquals(
+        text,
+        Files.readString(file),
+        () -> file + " is stale, run this test with -D" + REFRESH + "=true");
+  }
+
+  @Test
+  void pageIsFresh() throws IOException {
+    isFresh("reference.md", ScenarioReference.markdown());
+  }
+
+  @Test
+  void schemaIsFresh() throws IOException {
+    isFresh("scenario.schema.json", ScenarioReference.schema());
+  }
+
+  @Test
+  void schemaIsOneByItsOwnRules() {
+    List<?> complaints =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"))
+            .validate(Schemas.tree(ScenarioReference.schema()));
+    assertEquals(List.of(), complaints);
+  }
+
+  static Stream<String> goodScenarios() {
+    return ScenarioFiles.allGood().stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("goodScenarios")
+  void schemaTakesGoodScenarios(String text) {
+    assertEquals(List.of(), Schemas.complaints(text));
+  }
+
+  @Test
+  void schemaRefusesOtherKeysAndForms() {
+    for (String bad :
+        List.of(
+            ScenarioFiles.with("title:", "titel:"),
+            ScenarioFiles.with("title: A gecko goes west\n", ""),
+            ScenarioFiles.with("hold: 12 h", "hold: 12"),
+            ScenarioFiles.with("start: 21 °C", "start: 21 C°"),
+            ScenarioFiles.with("foam: EPS 20, 19 mm", "foam: EPS 20"),
+            ScenarioFiles.with("box: 203 x 180 x 150 mm", "box: 203 x 180 mm"))) {
+      assertFalse(Schemas.complaints(bad).isEmpty(), bad);
+    }
+  }
+
+  @Test
+  void whatStandsInIsWhatTheFileCouldHaveSaid() {
+    for (Part part : Vocabulary.parts()) {
+      for (Key key : part.keys()) {
+        if (!key.preset().text().isEmpty()) {
+          assertTrue(key.leftOut().startsWith(key.preset().text()), key.name());
+        }
+      }
+    }
+    Scenario bare = ScenarioReader.read("s.yaml", ScenarioFiles.with("hold: 12 h\n", ""));
+    Scenario told = ScenarioReader.read("s.yaml", ScenarioFiles.with("hold: 12 h", "hold: 24 h"));
+    assertEquals(told.longestHold(), bare.longestHold());
+  }
+
+  @Test
+  void everyKeyHasAnExampleAtItsPath() {
+    assertEquals("8 h", Vocabulary.exampleAt("journey.legs[2].for"));
+    assertEquals("24 h", ScenarioFiles.presetOf("scenario", "hold"));
+    assertEquals("", Vocabulary.exampleAt("journey.legs[2]"));
+    assertEquals("", Vocabulary.exampleAt("journey.lags"));
+    for (Part part : Vocabulary.parts()) {
+      part.keys().forEach(key -> assertFalse(key.form().example().isBlank(), key.name()));
+    }
+  }
+}
