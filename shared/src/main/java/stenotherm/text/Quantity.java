@@ -104,6 +104,9 @@ public enum Quantity {
   /** A share, read as a number from 0 to 1 for 0 % to 100 %. */
   PERCENTAGE("a percentage", "20 %", unit("%", percent -> percent / 100, "percent"));
 
+  /** What may stand between the letters of a unit and around it. */
+  private static final String BLANKS = "[\\s·\\u00a0]*";
+
   /** How a range of temperatures is written. */
   static final String RANGE_FORM = "must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]";
 
@@ -164,7 +167,7 @@ public enum Quantity {
             .flatMap(unit -> unit.spellings().stream())
             .map(Quantity::loosely)
             .collect(Collectors.joining("|"));
-    String term = Numbers.NUMBER.pattern() + "\\s*(?:" + units + ")\\s*";
+    String term = Numbers.NUMBER.pattern() + BLANKS + "(?:" + units + ")" + BLANKS;
     return this == DURATION ? "(?:" + term + ")+" : term;
   }
 
@@ -182,7 +185,7 @@ public enum Quantity {
                   case '(', ')', '/' -> "\\" + Character.toString(character);
                   default -> Character.toString(character);
                 })
-        .collect(Collectors.joining("[\\s·\u00a0]*"));
+        .collect(Collectors.joining(BLANKS));
   }
 
   private static Unit unit(String name, DoubleUnaryOperator toSi, String... otherSpellings) {

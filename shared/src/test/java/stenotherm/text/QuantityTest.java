@@ -20,7 +20,7 @@ class QuantityTest {
         assertTrue(matches(quantity, "-1.5e3 " + unit), unit);
       }
     }
-    for (String text : List.of("12\"", "12″", ".5in", "−3 mm", "+7. inches")) {
+    for (String text : List.of("12\"", "12″", ".5in", "−3 mm", "1\u00a0mm", "+7. inches")) {
       assertTrue(matches(Quantity.LENGTH, text), text);
     }
     assertTrue(matches(Quantity.TEMPERATURE, "20ºC"));
