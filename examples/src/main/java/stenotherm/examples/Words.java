@@ -1,14 +1,11 @@
 package stenotherm.examples;
 
-import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import stenotherm.base.Face;
 import stenotherm.base.Provenance;
-import stenotherm.base.TemperatureDifferences;
-import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 import stenotherm.base.Volumes;
 import stenotherm.conduction.DiscretisationEstimate;
@@ -18,6 +15,7 @@ import stenotherm.decision.Level;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
+import stenotherm.words.Figures;
 
 /** Numbers and sentences as people read them: rounded to what they are worth. */
 final class Words {
@@ -25,22 +23,10 @@ final class Words {
   static final String ILLUSTRATIVE =
       "Warmer curves are illustrative: no measured power of a real warmer stands behind them.";
 
-  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-  private static final DateTimeFormatter DAY_AND_CLOCK =
-      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
-
   private Words() {}
 
-  /** For example {@code 12.5 °C (54 °F)}: to half a degree Celsius, to one degree Fahrenheit. */
   static String temperature(double kelvin) {
-    double celsius = Math.rint(2 * Temperatures.toCelsius(kelvin)) / 2;
-    long fahrenheit = Math.round(Temperatures.toFahrenheit(kelvin));
-    return String.format(Locale.ROOT, "%.1f °C (%d °F)", celsius + 0.0, fahrenheit);
-  }
-
-  /** One decimal without a negative zero. */
-  static String tenth(double value) {
-    return String.format(Locale.ROOT, "%.1f", Math.rint(10 * value) / 10 + 0.0);
+    return Figures.METRIC.temperature(kelvin);
   }
 
   /** One decimal with its sign. */
@@ -49,30 +35,29 @@ final class Words {
   }
 
   static String hours(double seconds) {
-    return tenth(Times.toHours(seconds));
+    return Figures.tenth(Times.toHours(seconds));
   }
 
   static String clock(Journey journey, double time) {
-    return CLOCK.format(journey.localClock(time));
+    return Figures.clock(journey.localClock(time));
   }
 
   static String dayAndClock(Journey journey, double time) {
-    return DAY_AND_CLOCK.format(journey.localClock(time));
+    return Figures.dayAndClock(journey.localClock(time));
   }
 
   /** For example {@code 2.5 (1.1 to 4.0)}. */
   static String margin(Assessment assessment, Side side) {
-    return tenth(assessment.nominalMargin(side).kelvin())
+    return Figures.tenth(assessment.nominalMargin(side).kelvin())
         + " ("
-        + tenth(assessment.worstMargin(side).kelvin())
+        + Figures.tenth(assessment.worstMargin(side).kelvin())
         + " to "
-        + tenth(assessment.bestMargin(side).kelvin())
+        + Figures.tenth(assessment.bestMargin(side).kelvin())
         + ")";
   }
 
-  /** A difference of temperature in both units. */
   static String difference(double kelvin) {
-    return tenth(kelvin) + " K (" + tenth(TemperatureDifferences.toFahrenheit(kelvin)) + " F°)";
+    return Figures.METRIC.difference(kelvin);
   }
 
   static String gridError(Assessment assessment) {
@@ -81,7 +66,7 @@ final class Words {
     // rounded up: an error estimate must not round to nothing
     double error = Math.ceil(10 * Math.max(cold.error(), hot.error())) / 10;
     boolean regular = !Double.isNaN(cold.order()) && !Double.isNaN(hot.order());
-    return tenth(error) + (regular ? "" : ", not converged");
+    return Figures.tenth(error) + (regular ? "" : ", not converged");
   }
 
   static String delay(DelayMargin delay) {
@@ -95,7 +80,7 @@ final class Words {
   }
 
   static String litres(double cubicMetres) {
-    return tenth(Volumes.toLitres(cubicMetres));
+    return Figures.tenth(Volumes.toLitres(cubicMetres));
   }
 
   static String kilograms(double mass) {
@@ -159,13 +144,13 @@ final class Words {
   private static String warmerEffect(Judged with, Judged without) {
     return with.parcel().name()
         + ": the warmer moves the worse end of the cold margin from "
-        + tenth(without.assessment().worstMargin(Side.COLD).kelvin())
+        + Figures.tenth(without.assessment().worstMargin(Side.COLD).kelvin())
         + " K to "
-        + tenth(with.assessment().worstMargin(Side.COLD).kelvin())
+        + Figures.tenth(with.assessment().worstMargin(Side.COLD).kelvin())
         + " K, and that of the hot margin from "
-        + tenth(without.assessment().worstMargin(Side.HOT).kelvin())
+        + Figures.tenth(without.assessment().worstMargin(Side.HOT).kelvin())
         + " K to "
-        + tenth(with.assessment().worstMargin(Side.HOT).kelvin())
+        + Figures.tenth(with.assessment().worstMargin(Side.HOT).kelvin())
         + " K.";
   }
 

@@ -3,11 +3,11 @@ package stenotherm.picture;
 import java.awt.Color;
 import java.util.List;
 import java.util.Locale;
-import stenotherm.base.Temperatures;
 import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Dash;
 import stenotherm.picture.Canvas.Lettering;
+import stenotherm.words.Figures;
 
 /**
  * The one look of all pictures.
@@ -67,14 +67,9 @@ final class Look {
     return y + 6;
   }
 
-  /**
-   * A temperature in both units, rounded as people read them: halves of a degree Celsius, whole
-   * degrees Fahrenheit.
-   */
+  /** A temperature in both units, rounded as people read them, with a real minus sign. */
   static String bothUnits(double kelvin) {
-    double celsius = Math.round(Temperatures.toCelsius(kelvin) * 2) / 2.0;
-    long fahrenheit = Math.round(Temperatures.toFahrenheit(kelvin));
-    return plain(celsius) + " °C (" + minus(Long.toString(fahrenheit)) + " °F)";
+    return minus(Figures.METRIC.temperature(kelvin));
   }
 
   /** A number with as many decimals as it needs, at most three, with a real minus sign. */

@@ -1,0 +1,228 @@
+package stenotherm.words;
+
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import stenotherm.base.Checks;
+import stenotherm.base.Lengths;
+import stenotherm.base.Masses;
+import stenotherm.base.TemperatureDifferences;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.base.Volumes;
+
+/**
+ * Writes quantities for people, in the units they think in. The decimal mark is a point, and there
+ * is no negative zero.
+ *
+ * <p>Temperatures and differences of temperature stand in both scales. The reader's own scale comes
+ * first and is rounded from the value; the other one is converted from the number shown, so that
+ * whoever converts one finds the other. A half of the other scale goes to the even number. The two
+ * are thus rounded once and twice: for further computing take the value itself.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param units the reader's units
+ */
+public record Figures(Units units) {
+  /** For readers of metric units. */
+  public static final Figures METRIC = new Figures(Units.METRIC);
+
+  /** For readers of US units. */
+  public static final Figures US = new Figures(Units.US);
+
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY_AND_CLOCK =
+      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
+  private static final double CUBIC_FOOT = Lengths.FOOT * Lengths.FOOT * Lengths.FOOT;
+
+  /**
+   * Writes a temperature: to half a degree Celsius, to one degree Fahrenheit.
+   *
+   * @param kelvin the temperature [K]
+   * @return for example {@code "4.5 °C (40 °F)"}, in US units {@code "40 °F (4.5 °C)"}
+   * @throws stenotherm.base.InvalidInputException if it is not a temperature that anything has
+   */
+  public String temperature(double kelvin) {
+    Checks.temperature("temperature", kelvin);
+    if (units == Units.US) {
+      double fahrenheit = Math.rint(Temperatures.toFahrenheit(kelvin));
+      double celsius = halves(Temperatures.toCelsius(Temperatures.fromFahrenheit(fahrenheit)));
+      return shortest(fahrenheit) + " °F (" + shortest(celsius) + " °C)";
+    }
+    double celsius = halves(Temperatures.toCelsius(kelvin));
+    // Tenths first: 12.5 °C is 54.5 °F, whatever binary arithmetic makes of it.
+    double fahrenheit =
+        Math.rint(tenths(Temperatures.toFahrenheit(Temperatures.fromCelsius(celsius))));
+    return shortest(celsius) + " °C (" + shortest(fahrenheit) + " °F)";
+  }
+
+  /**
+   * Writes a difference of temperature, a spread or a margin: to a tenth of either degree. There is
+   * no 32 in it: 10 °F of difference are 5.6 K.
+   *
+   * @param kelvin the difference [K]
+   * @return for example {@code "2.5 K (4.5 F°)"}, in US units {@code "4.5 F° (2.5 K)"}
+   * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
+   */
+  public String difference(double kelvin) {
+    Checks.finite("temperature difference", kelvin, "K");
+    if (units == Units.US) {
+      double fahrenheit = tenths(TemperatureDifferences.toFahrenheit(kelvin));
+      double shown = TemperatureDifferences.fromFahrenheit(fahrenheit);
+      return tenth(fahrenheit) + " F° (" + tenth(shown) + " K)";
+    }
+    double shown = tenths(kelvin);
+    return tenth(shown) + " K (" + tenth(TemperatureDifferences.toFahrenheit(shown)) + " F°)";
+  }
+
+  /**
+   * Writes a length of a parcel or its parts: to a millimetre, below 10 mm to a tenth; to a
+   * hundredth of an inch, from 10 in to a tenth.
+   *
+   * @param metres the length [m]
+   * @return for example {@code "19 mm"}, in US units {@code "0.75 in"}
+   * @throws stenotherm.base.InvalidInputException if it is negative or not finite
+   */
+  public String length(double metres) {
+    Checks.notNegative("length", metres, "m");
+    if (units == Units.US) {
+      double inches = Lengths.toInches(metres);
+      return rounded(inches, inches < 10 ? 2 : 1) + " in";
+    }
+    double millimetres = Lengths.toMillimetres(metres);
+    return rounded(millimetres, millimetres < 10 ? 1 : 0) + " mm";
+  }
+
+  /**
+   * Writes a mass: to a gram, below 10 g to a tenth, from 1 kg to 10 g; to a tenth of an ounce,
+   * from 1 lb to a tenth of a pound.
+   *
+   * @param kilograms the mass [kg]
+   * @return for example {@code "250 g"}, in US units {@code "8.8 oz"}
+   * @throws stenotherm.base.InvalidInputException if it is negative or not finite
+   */
+  public String mass(double kilograms) {
+    Checks.notNegative("mass", kilograms, "kg");
+    if (units == Units.US) {
+      double ounces = tenths(Masses.toOunces(kilograms));
+      return ounces < 16 ? rounded(ounces, 1) + " oz" : rounded(ounces / 16, 1) + " lb";
+    }
+    double grams = 1000 * kilograms;
+    if (grams < 9.95) {
+      return rounded(grams, 1) + " g";
+    }
+    return grams < 999.5 ? rounded(grams, 0) + " g" : rounded(kilograms, 2) + " kg";
+  }
+
+  /**
+   * Writes a volume: to a tenth of a litre, to a hundredth of a cubic foot.
+   *
+   * @param cubicMetres the volume [m3]
+   * @return for example {@code "12.5 L"}, in US units {@code "0.44 cu ft"}
+   * @throws stenotherm.base.InvalidInputException if it is negative or not finite
+   */
+  public String volume(double cubicMetres) {
+    Checks.notNegative("volume", cubicMetres, "m3");
+    return units == Units.US
+        ? rounded(cubicMetres / CUBIC_FOOT, 2) + " cu ft"
+        : rounded(Volumes.toLitres(cubicMetres), 1) + " L";
+  }
+
+  /**
+   * Writes how long something lasts: to a minute, below a minute to a second.
+   *
+   * @param seconds the duration [s]
+   * @return for example {@code "45 s"}, {@code "30 min"}, {@code "19 h"}, {@code "2 h 30 min"}
+   * @throws stenotherm.base.InvalidInputException if it is negative or not finite
+   */
+  public static String duration(double seconds) {
+    Checks.notNegative("duration", seconds, "s");
+    if (seconds < 59.5) {
+      return Math.round(seconds) + " s";
+    }
+    long minutes = Math.round(Times.toMinutes(seconds));
+    long hours = minutes / 60;
+    String rest = minutes % 60 + " min";
+    if (hours == 0) {
+      return rest;
+    }
+    return minutes % 60 == 0 ? hours + " h" : hours + " h " + rest;
+  }
+
+  /**
+   * Writes a power or a heat flow: to a hundredth of a watt, from 10 W to a tenth.
+   *
+   * @param watts the power [W]
+   * @return for example {@code "1.25 W"}
+   * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
+   */
+  public static String power(double watts) {
+    Checks.finite("power", watts, "W");
+    return rounded(watts, Math.abs(watts) < 9.995 ? 2 : 1) + " W";
+  }
+
+  /**
+   * Writes heat: to a tenth of a kilojoule, from 100 kJ to one.
+   *
+   * @param joules the heat [J]
+   * @return for example {@code "35.2 kJ"}
+   * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
+   */
+  public static String heat(double joules) {
+    Checks.finite("heat", joules, "J");
+    double kilojoules = joules / 1000;
+    return rounded(kilojoules, Math.abs(kilojoules) < 99.95 ? 1 : 0) + " kJ";
+  }
+
+  /**
+   * Writes a clock time.
+   *
+   * @param time local date and time
+   * @return for example {@code "04:30"}
+   */
+  public static String clock(LocalDateTime time) {
+    return CLOCK.format(time);
+  }
+
+  /**
+   * Writes a day and a clock time.
+   *
+   * @param time local date and time
+   * @return for example {@code "13 Dec 04:30"}
+   */
+  public static String dayAndClock(LocalDateTime time) {
+    return DAY_AND_CLOCK.format(time);
+  }
+
+  /**
+   * Writes a number with exactly one decimal.
+   *
+   * @param value the number
+   * @return for example {@code "-2.0"}
+   */
+  public static String tenth(double value) {
+    return String.format(Locale.ROOT, "%.1f", tenths(value) + 0.0);
+  }
+
+  private static double halves(double value) {
+    return Math.rint(2 * value) / 2;
+  }
+
+  private static double tenths(double value) {
+    return Math.rint(10 * value) / 10;
+  }
+
+  /** Without decimals that say nothing. */
+  private static String shortest(double value) {
+    return rounded(value, 1);
+  }
+
+  private static String rounded(double value, int decimals) {
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    if (text.indexOf('.') >= 0) {
+      text = text.replaceAll("\\.?0+$", "");
+    }
+    return text.equals("-0") ? "0" : text;
+  }
+}

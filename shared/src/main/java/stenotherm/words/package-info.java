@@ -1,0 +1,10 @@
+/**
+ * Numbers as people read them: with units, rounded to what they are worth, metric or US.
+ *
+ * <p>Start with {@link stenotherm.words.Figures}. For files that programs read, do not use this
+ * package: write all digits in SI units.
+ */
+@NullMarked
+package stenotherm.words;
+
+import org.jspecify.annotations.NullMarked;
