@@ -1,9 +1,13 @@
 package stenotherm.base;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -13,7 +17,8 @@ import java.util.function.Function;
  * replacements and swaps of neighbouring letters that turn one into the other (Damerau 1964,
  * Communications of the ACM 7:171-176; here in the restricted form that edits no part twice). A
  * name is offered only if it is at most one edit away for every three letters, rounded up, and at
- * most three in all.
+ * most three in all. Numbers are meant as they are written: a name with other numbers is no typing
+ * error, so it is listed but not offered.
  *
  * <p>Stable. Stateless, thus thread-safe.
  */
@@ -21,10 +26,32 @@ public final class Suggestions {
   private static final int LETTERS_PER_EDIT = 3;
   private static final int MOST_EDITS = 3;
 
+  /** Longest catalogue that a message lists in full. */
+  private static final int LONGEST_LIST = 12;
+
+  /** Names that a message shows of a longer catalogue. */
+  private static final int FEW = 5;
+
+  /** Shorter words, such as "of", say nothing. */
+  private static final int SHORTEST_WORD = 3;
+
   private Suggestions() {}
 
   /**
-   * Returns the known name that is closest to a given one.
+   * A word that users write for things that a catalogue calls otherwise.
+   *
+   * @param piece piece of what the user wrote, in lower case
+   * @param names names in the catalogue that it may stand for, the likeliest first
+   */
+  public record OtherWord(String piece, List<String> names) {
+    /** Copies the names. */
+    public OtherWord {
+      names = List.copyOf(names);
+    }
+  }
+
+  /**
+   * Returns the known name that is closest to a given one, or the only one that holds it as a word.
    *
    * @param given what the user wrote
    * @param known the names that exist; among equally close ones the first wins
@@ -32,12 +59,17 @@ public final class Suggestions {
    */
   public static Optional<String> closest(String given, Collection<String> known) {
     String wanted = normal(given);
+    List<String> holding =
+        known.stream().filter(name -> words(normal(name)).contains(wanted)).toList();
+    if (!holding.isEmpty()) {
+      return holding.size() == 1 ? Optional.of(holding.get(0)) : Optional.empty();
+    }
     int fewest =
         1 + Math.min(MOST_EDITS, (wanted.length() + LETTERS_PER_EDIT - 1) / LETTERS_PER_EDIT);
     Optional<String> best = Optional.empty();
     for (String candidate : known) {
       int edits = distance(wanted, normal(candidate));
-      if (edits < fewest) {
+      if (edits < fewest && numbers(wanted).equals(numbers(candidate))) {
         fewest = edits;
         best = Optional.of(candidate);
       }
@@ -46,7 +78,8 @@ public final class Suggestions {
   }
 
   /**
-   * Makes the exception for a name that does not exist, with the closest name or else all names.
+   * Makes the exception for a name that does not exist, with the closest name or else all names; of
+   * a long list only the few that are closest, and how many there are.
    *
    * @param field name of the input
    * @param given what the user wrote
@@ -55,6 +88,11 @@ public final class Suggestions {
    */
   public static InvalidInputException unknown(
       String field, String given, Collection<String> known) {
+    return unknown(field, given, known, List.of());
+  }
+
+  private static InvalidInputException unknown(
+      String field, String given, Collection<String> known, List<OtherWord> others) {
     return new InvalidInputException(
         field,
         "there is no \""
@@ -62,7 +100,55 @@ public final class Suggestions {
             + "\". "
             + closest(given, known)
                 .map(name -> "Did you mean \"" + name + "\"?")
-                .orElseGet(() -> "Known: " + String.join(", ", known) + "."));
+                .orElseGet(() -> list(given, known, others)));
+  }
+
+  private static String list(String given, Collection<String> known, List<OtherWord> others) {
+    if (known.size() <= LONGEST_LIST) {
+      return "Known: " + String.join(", ", known) + ".";
+    }
+    return "Closest of the "
+        + known.size()
+        + " known: "
+        + String.join(", ", likeliest(given, known, others))
+        + ".";
+  }
+
+  /** What other words stand for, then names with words in common, then those with fewest edits. */
+  private static List<String> likeliest(
+      String given, Collection<String> known, List<OtherWord> others) {
+    String wanted = normal(given);
+    Set<String> names = new LinkedHashSet<>();
+    for (OtherWord other : others) {
+      if (wanted.contains(other.piece())) {
+        names.addAll(other.names());
+      }
+    }
+    names.retainAll(known);
+    known.stream()
+        .sorted(
+            Comparator.<String>comparingInt(name -> -common(wanted, normal(name)))
+                .thenComparingInt(name -> distance(wanted, normal(name))))
+        .forEach(names::add);
+    return names.stream().limit(FEW).toList();
+  }
+
+  /** Number of words that two texts have in common. */
+  private static int common(String first, String second) {
+    Set<String> shared = new HashSet<>(words(first));
+    shared.retainAll(words(second));
+    return shared.size();
+  }
+
+  private static Set<String> words(String text) {
+    Set<String> words = new LinkedHashSet<>(List.of(text.split("[^\\p{L}\\p{N}]+", -1)));
+    words.removeIf(word -> word.length() < SHORTEST_WORD);
+    return words;
+  }
+
+  /** The digits of a text, without what is between them but a blank. */
+  private static String numbers(String text) {
+    return text.replaceAll("\\D+", " ").strip();
   }
 
   /**
@@ -78,13 +164,34 @@ public final class Suggestions {
    */
   public static <T> T find(
       String field, String given, List<T> items, Function<? super T, String> nameOf) {
+    return find(field, given, items, nameOf, List.of());
+  }
+
+  /**
+   * Finds an item of a catalogue by its name, without regard to case or surrounding blanks.
+   *
+   * @param <T> type of the items
+   * @param field name of the input
+   * @param given what the user wrote
+   * @param items the catalogue
+   * @param nameOf gives an item's name
+   * @param others words that users write for some of the items; they lead to a hint, not to an item
+   * @return the item
+   * @throws InvalidInputException if no item has that name; it offers the closest names
+   */
+  public static <T> T find(
+      String field,
+      String given,
+      List<T> items,
+      Function<? super T, String> nameOf,
+      List<OtherWord> others) {
     String wanted = normal(given);
     for (T item : items) {
       if (normal(nameOf.apply(item)).equals(wanted)) {
         return item;
       }
     }
-    throw unknown(field, given, items.stream().<String>map(nameOf).toList());
+    throw unknown(field, given, items.stream().<String>map(nameOf).toList(), others);
   }
 
   /** Number of edits between two texts. */

@@ -1,6 +1,7 @@
 package stenotherm.material;
 
 import stenotherm.base.Checks;
+import stenotherm.base.Radiation;
 
 /**
  * How the properties of a material answer to its temperature.
@@ -46,6 +47,9 @@ public sealed interface Behaviour {
    * @param referenceTemperature temperature at which the material states its conductivity [K]
    */
   record Voids(FillLaw law, double referenceTemperature) implements Behaviour {
+    /** Temperature at which the catalogue states the conductivity of fills [K]: 20 °C. */
+    public static final double ROOM = 293.15;
+
     /**
      * Checks the temperature.
      *
@@ -53,6 +57,25 @@ public sealed interface Behaviour {
      */
     public Voids {
       Checks.temperature("reference temperature of a fill", referenceTemperature);
+    }
+
+    /**
+     * The law of a fill whose conductivity at 20 °C is known: what its voids do not radiate is left
+     * to gas and solid, which do not change with temperature.
+     *
+     * @param conductivity conductivity at 20 °C [W/(m K)], above 0
+     * @param voidSize mean size of the voids [m], 0 or above
+     * @param emissivity emissivity of the fill's surfaces, 0.01 to 1
+     * @return the behaviour
+     * @throws stenotherm.base.InvalidInputException if a number is out of its range, or voids of
+     *     that size radiate more than the whole conductivity
+     */
+    public static Voids meeting(double conductivity, double voidSize, double emissivity) {
+      double radiation =
+          Radiation.exchangeFactor(emissivity, emissivity)
+              * Radiation.blackCoefficient(ROOM)
+              * voidSize;
+      return new Voids(new FillLaw(conductivity - radiation, voidSize, emissivity), ROOM);
     }
 
     @Override

@@ -17,11 +17,16 @@ import stenotherm.base.Source;
  *
  * @param coefficient relative change of the conductivity per kelvin, f [1/K], -0.02 to 0.02
  * @param referenceTemperature mean temperature T0 at which the conductivity is known [K]
+ * @param lowestTemperature mean temperature below which the conductivity is held at its value there
+ *     [K], so that a law that ends does not promise ever better insulation in the cold
  * @param source where the coefficient comes from
  */
 public record TemperatureCorrection(
-    double coefficient, double referenceTemperature, Source source) {
+    double coefficient, double referenceTemperature, double lowestTemperature, Source source) {
   private static final Range COEFFICIENTS = new Range(-0.02, 0.02);
+
+  /** Lowest temperature of a law that holds all the way down [K]. */
+  private static final double NO_FLOOR = 1;
 
   /**
    * Mean temperatures for which ISO 10456:2007 states its coefficients [K]: 0 °C to 30 °C (scope of
@@ -31,6 +36,12 @@ public record TemperatureCorrection(
 
   /** Mean temperature at which the conductivity of insulation is stated in Europe [K]: 10 °C. */
   public static final double EUROPEAN_REFERENCE = 283.15;
+
+  /**
+   * Mean temperature at which the conductivity of insulation is stated in North America [K]: 75 °F,
+   * 24 °C (from memory).
+   */
+  public static final double AMERICAN_REFERENCE = 297.15;
 
   /**
    * Expanded polystyrene: 0.0035 per kelvin about 10 °C. The standard's table goes from 0.0030 to
@@ -44,11 +55,22 @@ public record TemperatureCorrection(
       standard(0.0040, "extruded polystyrene, middle of 0.0035 to 0.0046");
 
   /**
-   * Rigid polyurethane and polyisocyanurate foam: 0.0055 per kelvin about 10 °C. It holds above 10
-   * °C only; towards 0 °C and below the conductivity rises again, as the blowing agent condenses.
+   * Rigid polyurethane and polyisocyanurate foam: 0.0055 per kelvin about 10 °C. The law ends at 10
+   * °C; below, the conductivity is held, because it rises again towards 0 °C, where the blowing
+   * agent condenses.
    */
   public static final TemperatureCorrection POLYURETHANE =
-      standard(0.0055, "polyurethane foam, for mean temperatures above 10 °C");
+      new TemperatureCorrection(
+          0.0055,
+          EUROPEAN_REFERENCE,
+          EUROPEAN_REFERENCE,
+          Source.memory(
+              "ISO 10456:2007",
+              "polyurethane foam, for mean temperatures above 10 °C; held below (assumed)"));
+
+  /** Mineral wool: 0.0045 per kelvin about 10 °C, from a range of 0.0040 to 0.0050. */
+  public static final TemperatureCorrection MINERAL_WOOL =
+      standard(0.0045, "mineral wool, middle of 0.0040 to 0.0050");
 
   /** Still air between fibres or scraps: 0.0028 per kelvin about 10 °C. */
   public static final TemperatureCorrection STILL_AIR = standard(0.0028, "still air");
@@ -67,6 +89,31 @@ public record TemperatureCorrection(
         "1/K",
         "Insulation has 0.003 to 0.006 per kelvin.");
     Checks.temperature("reference temperature of the correction", referenceTemperature);
+    Checks.temperature("lowest temperature of the correction", lowestTemperature);
+  }
+
+  /**
+   * A law without a lowest temperature.
+   *
+   * @param coefficient relative change of the conductivity per kelvin [1/K], -0.02 to 0.02
+   * @param referenceTemperature mean temperature at which the conductivity is known [K]
+   * @param source where the coefficient comes from
+   * @throws InvalidInputException if the coefficient is out of its range or the temperature is not
+   *     absolute
+   */
+  public TemperatureCorrection(double coefficient, double referenceTemperature, Source source) {
+    this(coefficient, referenceTemperature, NO_FLOOR, source);
+  }
+
+  /**
+   * The same law for a conductivity that is known at another temperature.
+   *
+   * @param temperature mean temperature at which the conductivity is known [K]
+   * @return the law from there
+   * @throws InvalidInputException if the temperature is not within 1 K to 5000 K
+   */
+  public TemperatureCorrection from(double temperature) {
+    return new TemperatureCorrection(coefficient, temperature, lowestTemperature, source);
   }
 
   private static TemperatureCorrection standard(double coefficient, String locator) {
@@ -83,7 +130,8 @@ public record TemperatureCorrection(
    */
   public double factor(double meanTemperature) {
     Checks.temperature("mean temperature of a material", meanTemperature);
-    return Math.exp(coefficient * (meanTemperature - referenceTemperature));
+    double held = Math.max(meanTemperature, lowestTemperature);
+    return Math.exp(coefficient * (held - referenceTemperature));
   }
 
   /**

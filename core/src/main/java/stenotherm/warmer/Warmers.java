@@ -11,7 +11,9 @@ import stenotherm.base.Times;
 /**
  * The catalogue of warmers with prescribed curves. All are illustrative: no measured power of a
  * real warmer was found, so the curves follow only the oxidation heat of 2.5 to 3 kJ per gram of
- * contents and the rated hours.
+ * contents and the rated hours. A class for longer has a tighter film and more iron, not more
+ * watts. Rated hours are hours on a bench, warm to the touch, not hours of useful heat in a cold
+ * box.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -29,6 +31,17 @@ public final class Warmers {
           STRENGTH,
           illustrative("20 g of contents"));
 
+  /** A flat pad of about 40 g, of the kind worn on the body for a day; about 111 kJ. */
+  public static final WarmerClass TWENTY_HOUR =
+      new WarmerClass(
+          "20 hour warmer",
+          new WarmerClass.PadSize(0.13, 0.095, 0.004),
+          curve(
+              new double[] {0, 0.5, 1.5, 4, 10, 16, 20, 26},
+              new double[] {0, 1.2, 1.8, 1.8, 1.5, 1.2, 0.8, 0}),
+          STRENGTH,
+          illustrative("40 g of contents"));
+
   /** A pad of about 100 g for two days in the cold; about 280 kJ. */
   public static final WarmerClass FORTY_HOUR =
       new WarmerClass(
@@ -40,7 +53,30 @@ public final class Warmers {
           STRENGTH,
           illustrative("100 g of contents"));
 
-  private static final List<WarmerClass> ALL = List.of(TEN_HOUR, FORTY_HOUR);
+  /** A pad of about 130 g, lower and flatter; about 355 kJ. */
+  public static final WarmerClass SIXTY_HOUR =
+      new WarmerClass(
+          "60 hour warmer",
+          new WarmerClass.PadSize(0.13, 0.09, 0.014),
+          curve(
+              new double[] {0, 1.5, 4, 10, 30, 45, 60, 72, 90},
+              new double[] {0, 1.2, 1.7, 1.7, 1.5, 1.3, 1.0, 0.5, 0}),
+          STRENGTH,
+          illustrative("130 g of contents"));
+
+  /** A pad of about 150 g, the lowest and flattest; about 400 kJ. */
+  public static final WarmerClass SEVENTY_TWO_HOUR =
+      new WarmerClass(
+          "72 hour warmer",
+          new WarmerClass.PadSize(0.135, 0.095, 0.015),
+          curve(
+              new double[] {0, 2, 6, 12, 36, 54, 72, 84, 100},
+              new double[] {0, 1.1, 1.6, 1.6, 1.45, 1.3, 1.0, 0.5, 0}),
+          STRENGTH,
+          illustrative("150 g of contents"));
+
+  private static final List<WarmerClass> ALL =
+      List.of(TEN_HOUR, TWENTY_HOUR, FORTY_HOUR, SIXTY_HOUR, SEVENTY_TWO_HOUR);
 
   private Warmers() {}
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -45,7 +47,50 @@ class SuggestionsTest {
 
   @Test
   void firstOfEquallyCloseNamesWins() {
-    assertEquals(Optional.of("EPS 15"), Suggestions.closest("EPS 1", List.of("EPS 15", "EPS 10")));
+    assertEquals(Optional.of("mouse"), Suggestions.closest("mose", List.of("mouse", "moose")));
+  }
+
+  @Test
+  void numbersAreNoTypingErrors() {
+    List<String> warmers = List.of("10 hour warmer", "40 hour warmer");
+    assertEquals(Optional.empty(), Suggestions.closest("72 hour warmer", warmers));
+    assertEquals(Optional.empty(), Suggestions.closest("41 hour warmer", warmers));
+    assertEquals(Optional.of("40 hour warmer"), Suggestions.closest("40 our warmer", warmers));
+    assertEquals(Optional.of("EPS 20"), Suggestions.closest("EPS20", List.of("EPS 15", "EPS 20")));
+  }
+
+  @Test
+  void placesFarApartAreNotOffered() {
+    List<String> places = List.of("New York", "Seattle");
+    assertEquals(Optional.empty(), Suggestions.closest("Chicago", places));
+    assertEquals(Optional.of("New York"), Suggestions.closest("New Yrok", places));
+  }
+
+  @Test
+  void aNameThatHoldsTheWordComesBeforeOneThatLooksLikeIt() {
+    List<String> materials = List.of("PIR", "still air", "wood wool", "wool felt");
+    assertEquals(Optional.of("still air"), Suggestions.closest("air", materials));
+    assertEquals(Optional.empty(), Suggestions.closest("wool", materials));
+  }
+
+  @Test
+  void ofALongListTheLikeliestFewAreShown() {
+    List<String> cups = IntStream.range(0, 40).mapToObj(size -> "cup " + size).toList();
+    List<String> known = Stream.concat(cups.stream(), Stream.of("jar", "paper bag")).toList();
+    assertEquals(
+        "container: there is no \"sack of cloth or paper\". Closest of the 42 known: jar, paper"
+            + " bag,"
+            + " cup 0, cup 1, cup 2.",
+        assertThrows(
+                InvalidInputException.class,
+                () ->
+                    Suggestions.find(
+                        "container",
+                        "sack of cloth or paper",
+                        known,
+                        name -> name,
+                        List.of(new Suggestions.OtherWord("sack", List.of("jar", "no such")))))
+            .getMessage());
   }
 
   @Test

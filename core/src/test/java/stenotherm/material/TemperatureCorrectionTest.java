@@ -48,6 +48,16 @@ class TemperatureCorrectionTest {
   }
 
   @Test
+  void holdsTheConductivityBelowItsLowestTemperature() {
+    TemperatureCorrection foam = TemperatureCorrection.POLYURETHANE;
+    assertEquals(1, foam.factor(263.15));
+    assertEquals(Math.exp(0.0055 * 20), foam.factor(303.15), 1e-12);
+    assertEquals(1, foam.from(283.15).factor(283.15));
+    assertEquals(
+        foam.factor(303.15) / foam.factor(297.15), foam.from(297.15).factor(303.15), 1e-12);
+  }
+
+  @Test
   void refusesPercentPerKelvinAndCelsius() {
     assertThrows(
         InvalidInputException.class,

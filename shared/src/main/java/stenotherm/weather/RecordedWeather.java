@@ -9,13 +9,12 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.NavigableMap;
 import java.util.TreeMap;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
+import stenotherm.base.Suggestions;
 import stenotherm.base.Temperatures;
 
 /**
@@ -83,9 +82,11 @@ public final class RecordedWeather {
           "place",
           "\""
               + place
-              + "\" has no recorded weather. Did you mean \""
-              + closest(place)
-              + "\"? Recorded places: "
+              + "\" has no recorded weather. "
+              + Suggestions.closest(place, days.keySet())
+                  .map(known -> "Did you mean \"" + known + "\"? ")
+                  .orElse("")
+              + "Recorded places: "
               + String.join(", ", days.keySet()));
     }
     return record;
@@ -146,31 +147,6 @@ public final class RecordedWeather {
           field, date + " is outside the record, which runs from " + first + " to " + last);
     }
     return Math.toIntExact(date.toEpochDay() - first.toEpochDay());
-  }
-
-  private String closest(String place) {
-    return Collections.min(
-        days.keySet(), Comparator.comparingInt(known -> editDistance(known, place.strip())));
-  }
-
-  /** Levenshtein's distance, upper and lower case alike. */
-  private static int editDistance(String known, String given) {
-    String a = known.toLowerCase(Locale.ROOT);
-    String b = given.toLowerCase(Locale.ROOT);
-    int[] previous = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      previous[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int[] current = new int[b.length() + 1];
-      current[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int replaced = previous[j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        current[j] = Math.min(replaced, Math.min(previous[j], current[j - 1]) + 1);
-      }
-      previous = current;
-    }
-    return previous[b.length()];
   }
 
   /** Puts off reading until somebody asks, once and safely from any thread. */

@@ -90,12 +90,20 @@ class RecordedWeatherTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Sea Tle, Seattle", "new yrok, New York", "NYC, New York"})
+  @CsvSource({"Sea Tle, Seattle", "new yrok, New York"})
   void unknownPlaceIsAnsweredWithTheClosest(String typed, String meant) {
     InvalidInputException e = assertThrows(InvalidInputException.class, () -> weather.days(typed));
     assertTrue(e.getMessage().contains('"' + typed + '"'), e.getMessage());
     assertTrue(e.getMessage().contains("Did you mean \"" + meant + "\"?"), e.getMessage());
     assertTrue(e.getMessage().contains("New York, Seattle"), e.getMessage());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Chicago", "NYC"})
+  void placeUnlikeAnyIsAnsweredWithTheRecordedOnes(String typed) {
+    assertEquals(
+        "place: \"" + typed + "\" has no recorded weather. Recorded places: New York, Seattle",
+        assertThrows(InvalidInputException.class, () -> weather.days(typed)).getMessage());
   }
 
   @ParameterizedTest
