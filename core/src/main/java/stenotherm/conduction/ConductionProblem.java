@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -29,8 +30,7 @@ public final class ConductionProblem {
   private final HeatNetwork network;
   private final Boundary[] boundaries;
   private final TimeFunction[] powers;
-  private final double initial;
-  private final Map<String, Double> initialOf;
+  private final @Nullable InitialState initial;
 
   private ConductionProblem(Builder builder) {
     network = builder.network.build();
@@ -45,8 +45,10 @@ public final class ConductionProblem {
         network.sourcePorts().stream()
             .map(port -> builder.sources.get(port.name()))
             .toArray(TimeFunction[]::new);
-    initial = builder.initial;
-    initialOf = Map.copyOf(builder.initialOf);
+    initial = builder.initialState();
+    if (initial != null) {
+      BodyState.check(network, initial);
+    }
   }
 
   /**
@@ -69,20 +71,13 @@ public final class ConductionProblem {
     return network;
   }
 
-  /** Initial temperatures [K], padded. */
-  double[] initial(StructuredSystem system) {
-    double[] start = system.vector();
-    for (int cell = 0; cell < system.cells; cell++) {
-      if (network.isSolid(cell)) {
-        String block = network.grid().layout().blocks().get(network.grid().blockOf(cell)).name();
-        start[cell + system.pad] = initialOf.getOrDefault(block, initial);
-      }
+  /** State at the start. */
+  BodyState initial(HeatOperator operator) {
+    if (initial == null) {
+      throw new InvalidInputException(
+          "initial temperature", "is missing; a transient needs a start");
     }
-    return start;
-  }
-
-  boolean hasInitial() {
-    return !Double.isNaN(initial);
+    return BodyState.of(operator, initial);
   }
 
   Forcing forcing() {
@@ -157,6 +152,7 @@ public final class ConductionProblem {
     private final Map<String, TimeFunction> sources = new LinkedHashMap<>();
     private final Map<String, Double> initialOf = new HashMap<>();
     private double initial = Double.NaN;
+    private @Nullable InitialState whole;
 
     private Builder(Layout layout, MeshControl mesh) {
       this.layout = layout;
@@ -254,7 +250,7 @@ public final class ConductionProblem {
     }
 
     /**
-     * Sets the temperature of one block at the start.
+     * Sets the temperature of one block at the start; the others need {@link #initial(double)}.
      *
      * @param block name of the block
      * @param temperature uniform temperature of the block [K]
@@ -268,11 +264,37 @@ public final class ConductionProblem {
     }
 
     /**
+     * Sets the state at the start, instead of its temperatures one by one.
+     *
+     * @param state the state of all blocks
+     * @return this builder
+     */
+    public Builder initial(InitialState state) {
+      whole = state;
+      return this;
+    }
+
+    private @Nullable InitialState initialState() {
+      boolean uniform = !Double.isNaN(initial);
+      if (whole != null && (uniform || !initialOf.isEmpty())) {
+        throw new InvalidInputException(
+            "initial state", "is given as a whole and by temperatures; give one of them");
+      }
+      if (!uniform && !initialOf.isEmpty()) {
+        throw new InvalidInputException(
+            "initial temperature",
+            "is given for " + initialOf.keySet() + " only; the other blocks need one as well");
+      }
+      return uniform ? new InitialState(initial, initialOf, Map.of()) : whole;
+    }
+
+    /**
      * Makes the problem.
      *
      * @return the problem
      * @throws InvalidInputException if the parts do not fit, see {@link
-     *     HeatNetwork.Builder#build()}
+     *     HeatNetwork.Builder#build()}, or the start is that of some blocks only, of an
+     *     environment, or not clear, see {@link FullEngine}
      */
     public ConductionProblem build() {
       return new ConductionProblem(this);

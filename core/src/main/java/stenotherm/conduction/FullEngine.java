@@ -13,11 +13,11 @@ import stenotherm.base.ProgressListener;
  * <p>Stable. Not thread-safe: one engine belongs to one thread.
  */
 public final class FullEngine implements HeatEngine {
-  private final HeatNetwork network;
   private final HeatOperator operator;
   private final Probes probes;
   private final TimeIntegrator integrator;
-  private final double[] initial;
+  private final BodyState initial;
+  private HeatNetwork network;
   private final Conditions atStart;
   private final Conditions atEnd;
   private double intervalStart;
@@ -39,22 +39,38 @@ public final class FullEngine implements HeatEngine {
       List<Probe> probes,
       double initialTemperature,
       IntegratorSettings settings) {
+    this(network, probes, InitialState.uniform(initialTemperature), settings);
+  }
+
+  /**
+   * Makes an engine in a state.
+   *
+   * @param network the body
+   * @param probes the outputs
+   * @param initialState state of every block at time zero; before the first interval the
+   *     surroundings are taken to be as warm as the blocks that it does not name
+   * @param settings how to step
+   * @throws InvalidInputException if a probe or a block does not exist, a liquid fraction is given
+   *     for a block that does not melt or beside a temperature, or a block starts just at its
+   *     melting temperature without one
+   */
+  public FullEngine(
+      HeatNetwork network,
+      List<Probe> probes,
+      InitialState initialState,
+      IntegratorSettings settings) {
     this.network = network;
     this.operator = new HeatOperator(network);
     this.probes = new Probes(operator, probes);
-    this.initial = operator.system.vector();
-    Checks.temperature("initial temperature", initialTemperature);
-    for (int cell = 0; cell < operator.system.cells; cell++) {
-      initial[cell + operator.system.pad] = network.isSolid(cell) ? initialTemperature : 0;
-    }
+    this.initial = BodyState.of(operator, initialState);
     this.atStart = new Conditions(network);
     this.atEnd = new Conditions(network);
     for (int p = 0; p < atEnd.boundary.length; p++) {
       if (network.boundaryPorts().get(p).kind() != BoundaryKind.FLUX) {
-        atEnd.boundary[p] = initialTemperature;
+        atEnd.boundary[p] = initialState.temperature();
       }
     }
-    this.integrator = new TimeIntegrator(operator, new Linear(), settings, 0, initial.clone());
+    this.integrator = new TimeIntegrator(operator, new Linear(), settings, 0, initial.copy());
   }
 
   /** Inputs linear over the current interval. */
@@ -116,6 +132,13 @@ public final class FullEngine implements HeatEngine {
     }
   }
 
+  @Override
+  public void use(HeatNetwork other) {
+    network.requireSameBody(other);
+    network = other;
+    integrator.use(other);
+  }
+
   private static void requireLength(String field, double[] values, int length) {
     if (values.length != length) {
       throw new InvalidInputException(
@@ -173,7 +196,7 @@ public final class FullEngine implements HeatEngine {
   public void read(double[] values) {
     requireLength("outputs", values, probes.count());
     operator.coefficients(atEnd);
-    probes.read(integrator.temperature(), atEnd, values);
+    probes.read(integrator.temperature(), integrator.enthalpy(), atEnd, values);
   }
 
   @Override
@@ -189,6 +212,7 @@ public final class FullEngine implements HeatEngine {
 
   @Override
   public TransientSolution.Work work() {
-    return new TransientSolution.Work(integrator.steps, integrator.rejected, integrator.iterations);
+    return new TransientSolution.Work(
+        integrator.steps, integrator.rejected, integrator.iterations());
   }
 }

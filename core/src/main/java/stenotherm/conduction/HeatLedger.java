@@ -13,7 +13,8 @@ import java.util.Map;
  *
  * @param boundaries heat into the body through each boundary, by name [J]
  * @param sources heat given by each source, by name [J]
- * @param stored rise of the heat content, from the temperatures at the start and the end [J]
+ * @param stored rise of the heat content, from the temperatures at the start and the end, and the
+ *     enthalpies of what melts [J]
  * @param scale what the residual is judged by [J]: the sum of all heat moved, step by step in
  *     magnitude, plus what warms the whole body by 1 mK
  */

@@ -8,9 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Block;
@@ -19,7 +22,9 @@ import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.RectilinearGrid;
+import stenotherm.material.Behaviour;
 import stenotherm.material.Material;
+import stenotherm.material.Melting;
 
 /**
  * A body as a network of heat capacities and conductances with named ports: C dT/dt = -G T + heat
@@ -34,9 +39,16 @@ public final class HeatNetwork {
   private final RectilinearGrid grid;
   private final boolean[] solid;
   private final double[] conductivity;
+
+  /** Cells whose conductivity the caller has replaced. */
+  private final boolean[] replaced;
+
   private final double[] capacity;
   private final double[][] coupling;
-  private final boolean[][] resisted;
+
+  /** Thin resistance between each cell and its next neighbour along an axis [m2 K/W]. */
+  private final double[][] thin;
+
   private final List<Patch> patches;
   private final List<SourceBlock> sources;
   private final List<Port.BoundaryPort> boundaryPorts;
@@ -58,6 +70,7 @@ public final class HeatNetwork {
     int cells = grid.cellCount();
     this.solid = new boolean[cells];
     this.conductivity = new double[cells];
+    this.replaced = new boolean[cells];
     this.capacity = new double[cells];
     for (int cell = 0; cell < cells; cell++) {
       if (layout.blocks().get(grid.blockOf(cell)) instanceof Block.Solid block) {
@@ -68,9 +81,10 @@ public final class HeatNetwork {
       }
     }
     this.coupling = new double[3][cells];
-    this.resisted = new boolean[3][cells];
+    this.thin = new double[3][cells];
     for (Axis axis : Axis.values()) {
-      couple(axis, builder.resistances);
+      findThin(axis, builder.resistances);
+      couple(axis);
     }
     this.patches = List.copyOf(findPatches(builder));
     this.sources = List.copyOf(findSources(builder.sources));
@@ -88,6 +102,36 @@ public final class HeatNetwork {
     }
   }
 
+  /** The same body with other conductivities of its cells; keeps the arrays. */
+  private HeatNetwork(HeatNetwork other, double[] conductivity, boolean[] replaced) {
+    this.grid = other.grid;
+    this.solid = other.solid;
+    this.conductivity = conductivity;
+    this.replaced = replaced;
+    this.capacity = other.capacity;
+    this.thin = other.thin;
+    this.coupling = new double[3][conductivity.length];
+    for (Axis axis : Axis.values()) {
+      couple(axis);
+    }
+    this.patches = other.patches.stream().map(this::resist).toList();
+    this.sources = other.sources;
+    this.boundaryPorts = other.boundaryPorts;
+    this.sourcePorts = other.sourcePorts;
+    this.patchFace = other.patchFace;
+    this.firstFace = other.firstFace;
+  }
+
+  /** A patch before the cells of this network. */
+  private Patch resist(Patch patch) {
+    double[] resistance = new double[patch.cell().length];
+    for (int f = 0; f < resistance.length; f++) {
+      resistance[f] = resistance(patch.face()[f], patch.cell()[f], patch.thin()[f]);
+    }
+    return new Patch(
+        patch.port(), patch.cell(), patch.face(), patch.area(), patch.thin(), resistance);
+  }
+
   /**
    * Starts a network of a layout.
    *
@@ -99,29 +143,41 @@ public final class HeatNetwork {
     return new Builder(layout, mesh);
   }
 
-  /** Fills in the conductances between each cell and its next neighbour along an axis. */
-  private void couple(Axis axis, List<ThinResistance> resistances) {
-    double[] along = coupling[axis.ordinal()];
+  /** Fills in the thin resistances between each cell and its next neighbour along an axis. */
+  private void findThin(Axis axis, List<ThinResistance> resistances) {
+    double[] along = thin[axis.ordinal()];
     int stride = grid.stride(axis);
     for (int cell = 0; cell < along.length; cell++) {
-      int position = grid.position(axis, cell);
-      if (position + 1 == grid.count(axis) || !solid[cell] || !solid[cell + stride]) {
-        continue;
-      }
       int next = cell + stride;
-      double thin = 0;
-      if (grid.blockOf(cell) != grid.blockOf(next)) {
-        thin = thinResistance(resistances, nameOf(cell), nameOf(next));
-        resisted[axis.ordinal()][cell] = thin > 0;
+      if (hasNext(axis, cell) && grid.blockOf(cell) != grid.blockOf(next)) {
+        along[cell] = thinResistance(resistances, nameOf(cell), nameOf(next));
       }
-      Face face = Face.of(axis, true);
-      double area = grid.faceArea(face, cell);
-      along[cell] =
-          area
-              / (halfResistance(face, cell)
-                  + thin * (area / grid.surfaceArea(face, cell))
-                  + halfResistance(face.opposite(), next));
     }
+  }
+
+  /** Fills in the conductances between each cell and its next neighbour along an axis. */
+  private void couple(Axis axis) {
+    double[] along = coupling[axis.ordinal()];
+    double[] thinAlong = thin[axis.ordinal()];
+    int stride = grid.stride(axis);
+    for (int cell = 0; cell < along.length; cell++) {
+      if (hasNext(axis, cell)) {
+        Face face = Face.of(axis, true);
+        double area = grid.faceArea(face, cell);
+        along[cell] =
+            area
+                / (halfResistance(face, cell)
+                    + thinAlong[cell] * (area / grid.surfaceArea(face, cell))
+                    + halfResistance(face.opposite(), cell + stride));
+      }
+    }
+  }
+
+  /** Tells whether a cell and its next neighbour along an axis exist and are solid. */
+  private boolean hasNext(Axis axis, int cell) {
+    return grid.position(axis, cell) + 1 < grid.count(axis)
+        && solid[cell]
+        && solid[cell + grid.stride(axis)];
   }
 
   private static double thinResistance(List<ThinResistance> all, String one, String other) {
@@ -134,13 +190,19 @@ public final class HeatNetwork {
     return sum;
   }
 
-  private String nameOf(int cell) {
+  String nameOf(int cell) {
     return grid.layout().blocks().get(grid.blockOf(cell)).name();
   }
 
   /** Resistance between a cell's centre and one of its faces, for unit area of it [m2 K/W]. */
   double halfResistance(Face face, int cell) {
     return grid.reach(face, cell) / conductivity[cell];
+  }
+
+  /** Resistance between a cell's centre and the true surface beyond a face of it [m2 K/W]. */
+  private double resistance(Face face, int cell, double thinResistance) {
+    double share = grid.surfaceArea(face, cell) / grid.faceArea(face, cell);
+    return halfResistance(face, cell) * share + thinResistance;
   }
 
   private List<Patch> findPatches(Builder builder) {
@@ -221,9 +283,9 @@ public final class HeatNetwork {
   boolean resistedAcross(int cell, Face face) {
     int position = grid.position(face.axis(), cell);
     if (face.isMax()) {
-      return resisted[face.axis().ordinal()][cell];
+      return thin[face.axis().ordinal()][cell] > 0;
     }
-    return position > 0 && resisted[face.axis().ordinal()][cell - grid.stride(face.axis())];
+    return position > 0 && thin[face.axis().ordinal()][cell - grid.stride(face.axis())] > 0;
   }
 
   private List<SourceBlock> findSources(Set<String> names) {
@@ -281,12 +343,109 @@ public final class HeatNetwork {
       for (int index = 0; index < cell.length; index++) {
         Face face = faces.get(index);
         area[index] = grid.surfaceArea(face, cell[index]);
-        double share = area[index] / grid.faceArea(face, cell[index]);
-        resistance[index] = halfResistance(face, cell[index]) * share + thin.get(index);
+        resistance[index] = resistance(face, cell[index], thin.get(index));
       }
       Port.BoundaryPort port = new Port.BoundaryPort(name, kind, Arrays.stream(area).sum());
-      return new Patch(port, cell, faces.toArray(new Face[0]), area, resistance);
+      double[] thinOf = thin.stream().mapToDouble(Double::doubleValue).toArray();
+      return new Patch(port, cell, faces.toArray(new Face[0]), area, thinOf, resistance);
     }
+  }
+
+  /**
+   * The same body with other conductivities of some blocks, on the same grid and with the same
+   * ports: cheaper than building it anew. A conductivity that is replaced here does not follow
+   * temperature in a run with live conductivities: it is the caller's.
+   *
+   * @param conductivities thermal conductivity by block [W/(m K)], each above 0
+   * @return the changed network
+   * @throws InvalidInputException if a block does not exist, is an environment or melts, or a
+   *     conductivity is not a finite number above 0
+   */
+  public HeatNetwork withConductivities(Map<String, Double> conductivities) {
+    List<Block> blocks = grid.layout().blocks();
+    double[] changed = conductivity.clone();
+    boolean[] given = replaced.clone();
+    conductivities.forEach(
+        (name, value) -> {
+          int index = grid.layout().indexOf(name);
+          String field = "conductivity of block '" + name + "'";
+          Block block = blocks.get(index);
+          if (block instanceof Block.Environment) {
+            throw new InvalidInputException(field, "is that of an environment, which has none");
+          }
+          if (melting(block).isPresent()) {
+            throw new InvalidInputException(
+                field, "follows from how much of it is liquid; change its material instead");
+          }
+          Checks.positive(field, value, "W/(m K)");
+          for (int cell : grid.cellsOf(index)) {
+            changed[cell] = value;
+            given[cell] = true;
+          }
+        });
+    return new HeatNetwork(this, changed, given);
+  }
+
+  /** The same body with other conductivities of its cells [W/(m K)], which it keeps. */
+  HeatNetwork withCells(double[] conductivities) {
+    return new HeatNetwork(this, conductivities, replaced);
+  }
+
+  /**
+   * Refuses a network that is not the same body on the same grid with the same ports;
+   * conductivities and thin resistances may differ.
+   */
+  void requireSameBody(HeatNetwork other) {
+    String field = "other network";
+    for (Axis axis : Axis.values()) {
+      if (!Arrays.equals(grid.lines(axis), other.grid.lines(axis))) {
+        throw new InvalidInputException(field, "has another grid along " + axis);
+      }
+    }
+    if (!portNames().equals(other.portNames())) {
+      throw new InvalidInputException(
+          field, "has the ports " + other.portNames() + " instead of " + portNames());
+    }
+    for (int cell = 0; cell < solid.length; cell++) {
+      if (solid[cell] != other.solid[cell]
+          || capacity[cell] != other.capacity[cell]
+          || !melting(cell).equals(other.melting(cell))) {
+        throw new InvalidInputException(
+            field,
+            "stores heat otherwise in block '"
+                + nameOf(cell)
+                + "'; only conductivities and thin resistances may change during a run");
+      }
+    }
+  }
+
+  private List<String> portNames() {
+    return Stream.<Port>concat(boundaryPorts.stream(), sourcePorts.stream())
+        .map(port -> port.name() + " [" + port.unit() + "]")
+        .toList();
+  }
+
+  /** The material of a solid cell. */
+  Material material(int cell) {
+    return ((Block.Solid) grid.layout().blocks().get(grid.blockOf(cell))).material();
+  }
+
+  /** How a cell melts, if it does. */
+  Optional<Melting> melting(int cell) {
+    return melting(grid.layout().blocks().get(grid.blockOf(cell)));
+  }
+
+  /** How a block melts, if it does. */
+  static Optional<Melting> melting(Block block) {
+    return block instanceof Block.Solid solid
+            && solid.material().behaviour() instanceof Behaviour.Melts melts
+        ? Optional.of(melts.melting())
+        : Optional.empty();
+  }
+
+  /** Tells whether the caller has replaced the conductivity of a cell. */
+  boolean isReplaced(int cell) {
+    return replaced[cell];
   }
 
   /**

@@ -9,12 +9,13 @@ import stenotherm.base.Face;
  * flows. Vectors are padded as in {@link StructuredSystem}.
  */
 final class HeatOperator {
-  final HeatNetwork network;
   final StructuredSystem system;
-  private final List<Patch> patches;
+  final MeltingCells melting;
+  private HeatNetwork network;
+  private List<Patch> patches;
   private final List<SourceBlock> sources;
 
-  /** Heat capacity of each cell [J/K], padded. */
+  /** Heat capacity of each cell [J/K], padded; of the solid where it melts. */
   final double[] capacity;
 
   /** Conductance of each cell to all boundaries [W/K], padded. */
@@ -30,6 +31,7 @@ final class HeatOperator {
   HeatOperator(HeatNetwork network) {
     this.network = network;
     this.system = new StructuredSystem(network);
+    this.melting = new MeltingCells(network, system.pad);
     this.patches = network.patches();
     this.sources = network.sources();
     this.capacity = system.vector();
@@ -40,6 +42,22 @@ final class HeatOperator {
     this.addition = system.vector();
     this.conductance = new double[patches.size()][];
     this.coefficient = new double[patches.size()];
+    Arrays.fill(coefficient, Double.NaN);
+  }
+
+  HeatNetwork network() {
+    return network;
+  }
+
+  /** Goes on with other conductivities or thin resistances of the same body. */
+  void use(HeatNetwork other) {
+    if (other == network) {
+      return;
+    }
+    network = other;
+    patches = other.patches();
+    system.use(other);
+    factoredStage = Double.NaN;
     Arrays.fill(coefficient, Double.NaN);
   }
 
@@ -77,6 +95,32 @@ final class HeatOperator {
       addition[i] = toBoundaries[i] + capacity[i] / stage;
     }
     system.factor(addition);
+  }
+
+  /**
+   * Prepares the system (dH/dT / stage + G) x = b.
+   *
+   * @param slope dH/dT of the melting cells [J/K]
+   * @return what a uniform rise of 1 K would take if nothing melted [W/K]
+   */
+  double factor(double stage, double[] slope) {
+    factoredStage = Double.NaN;
+    double scale = 0;
+    for (int i = system.pad; i < system.pad + system.cells; i++) {
+      addition[i] = toBoundaries[i] + capacity[i] / stage;
+      scale += addition[i];
+    }
+    for (int m = 0; m < slope.length; m++) {
+      int i = melting.at[m];
+      addition[i] = toBoundaries[i] + slope[m] / stage;
+    }
+    system.factor(addition);
+    return scale;
+  }
+
+  /** Heat that leaves a cell for its neighbours and for boundaries at 0 K [W]. */
+  double outflow(int i, double[] temperature) {
+    return system.outflow(i, temperature) + toBoundaries[i] * temperature[i];
   }
 
   /** A solid cell without a path to a film or a held surface; -1 if there is none. */

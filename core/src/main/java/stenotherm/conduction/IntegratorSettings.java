@@ -13,9 +13,29 @@ import stenotherm.base.Range;
  *     fixed step
  * @param largestStep largest step [s]; the step itself where {@code fixed}
  * @param fixed true for equal steps of {@code largestStep}, shortened to end on outputs and jumps
+ * @param conductivities whether conductivities that depend on temperature follow it during the run
  */
 public record IntegratorSettings(
-    Scheme scheme, double stepTolerance, double largestStep, boolean fixed) {
+    Scheme scheme,
+    double stepTolerance,
+    double largestStep,
+    boolean fixed,
+    Conductivities conductivities) {
+  /**
+   * What conductivities of materials do whose {@link stenotherm.material.Behaviour} is {@code
+   * Corrected} or {@code Voids}. Those of melting blocks follow their liquid fraction in any case.
+   */
+  public enum Conductivities {
+    /** They stay as the materials state them, or as the caller has replaced them. */
+    FROZEN,
+    /**
+     * They follow the temperature of each cell, unless the caller has replaced them. Each stage of
+     * a step takes them from the state that the earlier ones extrapolate to, so that a step stays
+     * linear and of second order.
+     */
+    LIVE
+  }
+
   /** Time schemes. */
   public enum Scheme {
     /**
@@ -67,7 +87,8 @@ public record IntegratorSettings(
    * @return the settings
    */
   public static IntegratorSettings adaptive(double stepTolerance) {
-    return new IntegratorSettings(Scheme.TR_BDF2, stepTolerance, Double.POSITIVE_INFINITY, false);
+    return new IntegratorSettings(
+        Scheme.TR_BDF2, stepTolerance, Double.POSITIVE_INFINITY, false, Conductivities.FROZEN);
   }
 
   /**
@@ -87,6 +108,15 @@ public record IntegratorSettings(
    * @return the settings
    */
   public static IntegratorSettings fixed(Scheme scheme, double step) {
-    return new IntegratorSettings(scheme, 1e-6, step, true);
+    return new IntegratorSettings(scheme, 1e-6, step, true, Conductivities.FROZEN);
+  }
+
+  /**
+   * The same steps with conductivities that follow temperature.
+   *
+   * @return the changed settings
+   */
+  public IntegratorSettings live() {
+    return new IntegratorSettings(scheme, stepTolerance, largestStep, fixed, Conductivities.LIVE);
   }
 }

@@ -10,8 +10,8 @@ final class Ledgers {
 
   private Ledgers() {}
 
-  static HeatLedger of(HeatOperator operator, TimeIntegrator integrator, double[] initial) {
-    HeatNetwork network = operator.network;
+  static HeatLedger of(HeatOperator operator, TimeIntegrator integrator, BodyState initial) {
+    HeatNetwork network = operator.network();
     Map<String, Double> boundaries = new LinkedHashMap<>();
     for (int p = 0; p < network.patches().size(); p++) {
       boundaries.put(network.patches().get(p).port().name(), integrator.boundaryHeat[p]);
@@ -22,8 +22,15 @@ final class Ledgers {
     }
     double stored = 0;
     double[] temperature = integrator.temperature();
+    double[] start = initial.temperature();
     for (int i = 0; i < temperature.length; i++) {
-      stored += operator.capacity[i] * (temperature[i] - initial[i]);
+      stored += operator.capacity[i] * (temperature[i] - start[i]);
+    }
+    MeltingCells melting = operator.melting;
+    for (int m = 0; m < melting.count(); m++) {
+      int i = melting.at[m];
+      stored -= operator.capacity[i] * (temperature[i] - start[i]);
+      stored += integrator.enthalpy()[m] - initial.enthalpy()[m];
     }
     double scale = integrator.heatMoved + network.totalCapacity() * SCALE_RISE;
     return new HeatLedger(boundaries, sources, stored, scale);

@@ -9,11 +9,18 @@ import stenotherm.base.Face;
  * @param cell index of the solid cell behind each face
  * @param face which face of that cell
  * @param area area of each face [m2]
+ * @param thin thin resistance of unit area at each face [m2 K/W]
  * @param resistance resistance of unit area from the cell's centre to the film or the held surface
- *     [m2 K/W]: half the cell and thin resistances
+ *     [m2 K/W]: half the cell and the thin resistance
  */
 @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-record Patch(Port.BoundaryPort port, int[] cell, Face[] face, double[] area, double[] resistance) {
+record Patch(
+    Port.BoundaryPort port,
+    int[] cell,
+    Face[] face,
+    double[] area,
+    double[] thin,
+    double[] resistance) {
   /**
    * Conductance from a cell's centre to the port under a surface coefficient [W/K]; 0 for a flux.
    */

@@ -19,7 +19,7 @@ public sealed interface Probe {
   /**
    * Returns the unit of the output.
    *
-   * @return "K" or "W"
+   * @return "K", "W", or "" for a fraction
    */
   default String unit() {
     return "K";
@@ -109,6 +109,29 @@ public sealed interface Probe {
      */
     public SurfaceMean {
       Checks.name("probe name", name);
+    }
+  }
+
+  /**
+   * The liquid part of what is left of a melting block: latent heat taken up over all of it, 0 to
+   * 1.
+   *
+   * @param name name of the output
+   * @param block name of the block
+   */
+  record LiquidFraction(String name, String block) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public LiquidFraction {
+      Checks.name("probe name", name);
+    }
+
+    @Override
+    public String unit() {
+      return "";
     }
   }
 

@@ -1,5 +1,6 @@
 package stenotherm.conduction;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -27,7 +28,7 @@ final class Probes {
     this.boundary = new int[probes.size()];
     this.cells = new int[probes.size()][];
     this.weights = new double[probes.size()][];
-    this.flows = new double[operator.network.patches().size()];
+    this.flows = new double[operator.network().patches().size()];
     boolean field = false;
     Set<String> names = new HashSet<>();
     for (int index = 0; index < probes.size(); index++) {
@@ -35,11 +36,13 @@ final class Probes {
       if (!names.add(probe.name())) {
         throw new InvalidInputException("probe", "the name '" + probe.name() + "' occurs twice");
       }
-      HeatNetwork network = operator.network;
+      HeatNetwork network = operator.network();
       if (probe instanceof Probe.Mean mean) {
         int[] of = TemperatureField.requireSolidCells(network, mean.block());
         cells[index] = of;
         weights[index] = volumeShares(network, of);
+      } else if (probe instanceof Probe.LiquidFraction liquid) {
+        cells[index] = meltingCells(operator, liquid.block());
       } else if (probe instanceof Probe.HeatFlow flow) {
         boundary[index] = network.boundaryIndex(flow.boundary());
       } else {
@@ -48,6 +51,20 @@ final class Probes {
       }
     }
     this.needsField = field;
+  }
+
+  /** Positions of a block's cells among the melting ones. */
+  private static int[] meltingCells(HeatOperator operator, String block) {
+    int[] of = TemperatureField.requireSolidCells(operator.network(), block);
+    int[] positions = new int[of.length];
+    for (int index = 0; index < of.length; index++) {
+      positions[index] = Arrays.binarySearch(operator.melting.cell, of[index]);
+      if (positions[index] < 0) {
+        throw new InvalidInputException(
+            "block '" + block + "'", "does not melt; it has no liquid fraction");
+      }
+    }
+    return positions;
   }
 
   private static double[] volumeShares(HeatNetwork network, int[] cells) {
@@ -86,8 +103,11 @@ final class Probes {
     return probes;
   }
 
-  /** Reads all outputs; the operator must hold the coefficients of the conditions. */
-  void read(double[] padded, Conditions conditions, double[] values) {
+  /**
+   * Reads all outputs from temperatures, padded, and enthalpies of the melting cells; the operator
+   * must hold the coefficients of the conditions.
+   */
+  void read(double[] padded, double[] enthalpy, Conditions conditions, double[] values) {
     TemperatureField field = needsField ? new TemperatureField(operator, padded, conditions) : null;
     operator.heatFlows(padded, conditions, flows);
     for (int index = 0; index < values.length; index++) {
@@ -98,12 +118,25 @@ final class Probes {
           sum += weights[index][c] * padded[cells[index][c] + operator.system.pad];
         }
         values[index] = sum;
+      } else if (probe instanceof Probe.LiquidFraction) {
+        values[index] = liquidFraction(cells[index], enthalpy);
       } else if (probe instanceof Probe.HeatFlow) {
         values[index] = flows[boundary[index]];
       } else if (field != null) {
         values[index] = fromField(field, probe, cells[index]);
       }
     }
+  }
+
+  private double liquidFraction(int[] positions, double[] enthalpy) {
+    MeltingCells melting = operator.melting;
+    double taken = 0;
+    double latent = 0;
+    for (int m : positions) {
+      taken += melting.liquidFraction(m, enthalpy[m]) * melting.latent(m);
+      latent += melting.latent(m);
+    }
+    return taken / latent;
   }
 
   private static double fromField(TemperatureField field, Probe probe, int[] cells) {

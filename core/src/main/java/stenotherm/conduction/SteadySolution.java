@@ -19,7 +19,7 @@ public final class SteadySolution {
       HeatOperator operator, double[] temperature, Conditions conditions, int iterations) {
     this.field = new TemperatureField(operator, temperature, conditions);
     this.iterations = iterations;
-    HeatNetwork network = operator.network;
+    HeatNetwork network = operator.network();
     double[] flows = new double[network.patches().size()];
     operator.heatFlows(temperature, conditions, flows);
     Map<String, Double> byBoundary = new LinkedHashMap<>();

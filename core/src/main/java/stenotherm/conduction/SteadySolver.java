@@ -65,7 +65,7 @@ public final class SteadySolver {
     }
     int floating = operator.floatingCell();
     if (floating >= 0) {
-      RectilinearGrid grid = operator.network.grid();
+      RectilinearGrid grid = operator.network().grid();
       throw new InvalidInputException(
           "boundaries",
           "block '"
@@ -74,10 +74,10 @@ public final class SteadySolver {
     }
     // solving for the difference to a reference keeps the digits that a large absolute level would
     // take
-    double reference = reference(operator.network, conditions);
-    Conditions shifted = new Conditions(operator.network);
+    double reference = reference(operator.network(), conditions);
+    Conditions shifted = new Conditions(operator.network());
     shifted.copyFrom(conditions);
-    shift(operator.network, shifted, -reference);
+    shift(operator.network(), shifted, -reference);
     double[] heat = operator.system.vector();
     operator.addPortHeat(shifted, heat);
     double[] temperature = operator.system.vector();

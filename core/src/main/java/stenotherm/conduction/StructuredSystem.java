@@ -10,7 +10,7 @@ import stenotherm.grid.RectilinearGrid;
  *
  * <p>Vectors are padded: the entry of cell c stands at c + {@link #pad}, with zeros before and
  * after, so that the neighbours of a cell at the grid's edge exist and carry nothing. The couplings
- * are shared with the network and never change; only the diagonal does.
+ * are those of a network; the diagonal is set apart.
  *
  * <p>Sources: Gustafsson (1978), A class of first order factorization methods, BIT 18:142 (modified
  * incomplete factor); Hestenes and Stiefel (1952), J. Res. NBS 49:409 (conjugate gradients). Both
@@ -51,9 +51,10 @@ final class StructuredSystem {
     strideY = grid.stride(Axis.Y);
     strideZ = grid.stride(Axis.Z);
     pad = strideZ;
-    couplingX = padded(network.coupling(Axis.X));
-    couplingY = padded(network.coupling(Axis.Y));
-    couplingZ = padded(network.coupling(Axis.Z));
+    couplingX = vector();
+    couplingY = vector();
+    couplingZ = vector();
+    use(network);
     diagonal = vector();
     inversePivot = vector();
     residual = vector();
@@ -67,10 +68,11 @@ final class StructuredSystem {
     return new double[cells + 2 * pad];
   }
 
-  private double[] padded(double[] values) {
-    double[] vector = vector();
-    System.arraycopy(values, 0, vector, pad, cells);
-    return vector;
+  /** Takes over the couplings of a network; the system must then be factored anew. */
+  void use(HeatNetwork network) {
+    System.arraycopy(network.coupling(Axis.X), 0, couplingX, pad, cells);
+    System.arraycopy(network.coupling(Axis.Y), 0, couplingY, pad, cells);
+    System.arraycopy(network.coupling(Axis.Z), 0, couplingZ, pad, cells);
   }
 
   /**
@@ -146,6 +148,17 @@ final class StructuredSystem {
     }
   }
 
+  /** Heat that leaves a cell for its neighbours [W]. */
+  double outflow(int i, double[] x) {
+    double own = x[i];
+    return couplingX[i] * (own - x[i + 1])
+        + couplingX[i - 1] * (own - x[i - 1])
+        + couplingY[i] * (own - x[i + strideY])
+        + couplingY[i - strideY] * (own - x[i - strideY])
+        + couplingZ[i] * (own - x[i + strideZ])
+        + couplingZ[i - strideZ] * (own - x[i - strideZ]);
+  }
+
   private double dot(double[] a, double[] b) {
     int end = pad + cells;
     double s0 = 0;
@@ -189,12 +202,22 @@ final class StructuredSystem {
    * @throws SolverFailure if it does not converge or meets a number that is not finite
    */
   int solve(double[] b, double[] x, double tolerance) {
+    return solve(b, x, tolerance, reaction);
+  }
+
+  /**
+   * Solves A x = b with a stopping rule of its own scale.
+   *
+   * @param scale what a uniform rise of 1 K takes in the stopping rule [W/K], where 1' A 1 holds
+   *     the latent heat of a few cells and says nothing about the others
+   */
+  int solve(double[] b, double[] x, double tolerance, double scale) {
     int end = pad + cells;
     multiply(x, residual);
     for (int i = pad; i < end; i++) {
       residual[i] = b[i] - residual[i];
     }
-    double target = tolerance * tolerance * reaction;
+    double target = tolerance * tolerance * scale;
     precondition(residual, preconditioned);
     double rho = dot(residual, preconditioned);
     System.arraycopy(preconditioned, pad, direction, pad, cells);

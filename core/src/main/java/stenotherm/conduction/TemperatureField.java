@@ -37,7 +37,7 @@ public final class TemperatureField {
 
   /** Takes a copy of the cell temperatures and of the conditions they belong to. */
   TemperatureField(HeatOperator operator, double[] padded, Conditions conditions) {
-    this.network = operator.network;
+    this.network = operator.network();
     this.grid = network.grid();
     int pad = operator.system.pad;
     this.temperature = Arrays.copyOfRange(padded, pad, pad + grid.cellCount());

@@ -30,6 +30,12 @@ final class TimeIntegrator {
   private static final double LARGEST_CUT = 0.2;
   private static final int MOST_STEPS = 2_000_000;
 
+  /** The part of a time by which two times may differ that are meant to be the same. */
+  private static final double SAME_TIME = 1e-14;
+
+  /** How much tighter that is where enthalpies follow from the solution. */
+  private static final double MELTING_SHARE = 0.1;
+
   /** The linear solver's tolerance as a part of the step tolerance. */
   private static final double SOLVER_SHARE = 0.01;
 
@@ -43,6 +49,9 @@ final class TimeIntegrator {
   private final Conditions now;
   private final Conditions middle;
   private final Conditions later;
+  private final MeltingCells melting;
+  private final EnthalpySolver enthalpySolver;
+  private CellConductivities conductivities;
   private double[] temperature;
   private double[] previous;
   private double[] atMiddle;
@@ -50,6 +59,13 @@ final class TimeIntegrator {
   private double[] heatNow;
   private double[] heatMiddle;
   private double[] heatEnd;
+
+  /** Enthalpies of the melting cells [J], at the times of the temperatures. */
+  private double[] enthalpy;
+
+  private double[] enthalpyBefore;
+  private double[] enthalpyMiddle;
+  private double[] enthalpyEnd;
   private final double[] rightHandSide;
   private final double[] error;
   private double previousStep;
@@ -73,14 +89,14 @@ final class TimeIntegrator {
   double time;
   long steps;
   long rejected;
-  long iterations;
+  private long iterations;
 
   TimeIntegrator(
       HeatOperator operator,
       Forcing forcing,
       IntegratorSettings settings,
       double time,
-      double[] initial) {
+      BodyState initial) {
     this.operator = operator;
     this.system = operator.system;
     this.forcing = forcing;
@@ -88,10 +104,18 @@ final class TimeIntegrator {
     this.start = system.pad;
     this.end = system.pad + system.cells;
     this.time = time;
-    this.now = new Conditions(operator.network);
-    this.middle = new Conditions(operator.network);
-    this.later = new Conditions(operator.network);
-    this.temperature = initial;
+    this.now = new Conditions(operator.network());
+    this.middle = new Conditions(operator.network());
+    this.later = new Conditions(operator.network());
+    this.melting = operator.melting;
+    this.enthalpySolver = new EnthalpySolver(operator);
+    this.conductivities =
+        new CellConductivities(operator.network(), melting, settings.conductivities());
+    this.temperature = initial.temperature();
+    this.enthalpy = initial.enthalpy();
+    this.enthalpyBefore = new double[melting.count()];
+    this.enthalpyMiddle = new double[melting.count()];
+    this.enthalpyEnd = new double[melting.count()];
     this.previous = system.vector();
     this.atMiddle = system.vector();
     this.atEnd = system.vector();
@@ -113,6 +137,30 @@ final class TimeIntegrator {
     return temperature;
   }
 
+  /** Enthalpies of the melting cells at {@link #time} [J]; valid until the next step. */
+  double[] enthalpy() {
+    return enthalpy;
+  }
+
+  /** Conjugate gradient iterations so far. */
+  long iterations() {
+    return iterations + enthalpySolver.iterations;
+  }
+
+  /** Goes on with other conductivities or thin resistances of the same body. */
+  void use(HeatNetwork other) {
+    conductivities = new CellConductivities(other, melting, settings.conductivities());
+    operator.use(other);
+    jump();
+  }
+
+  /** Takes over the conductivities of a state. */
+  private void adapt(double[] temperatures, double[] enthalpies) {
+    if (conductivities.vary()) {
+      operator.use(conductivities.at(temperatures, start, enthalpies));
+    }
+  }
+
   /** Tells that conditions jump now: the next step starts afresh, with a short step. */
   void jump() {
     heatNowValid = false;
@@ -130,6 +178,11 @@ final class TimeIntegrator {
   boolean advance(double until, ProgressListener listener, double total) {
     while (time < until) {
       double remaining = until - time;
+      if (remaining <= SAME_TIME * Math.abs(until)) {
+        // a step over what is but a rounding would cost as much as any other
+        time = until;
+        return true;
+      }
       double wish = settings.fixed() ? settings.largestStep() : wishedStep(remaining);
       double step = remaining / Math.ceil(remaining / wish * (1 - 1e-9));
       boolean last = step >= remaining * (1 - 1e-9);
@@ -162,19 +215,33 @@ final class TimeIntegrator {
   private double firstStep(double remaining) {
     prepareHeatNow();
     double fastest = 0;
+    double[] capacity = capacityNow();
     for (int i = start; i < end; i++) {
-      if (operator.capacity[i] > 0) {
-        fastest = Math.max(fastest, Math.abs(heatNow[i]) / operator.capacity[i]);
+      if (capacity[i] > 0) {
+        fastest = Math.max(fastest, Math.abs(heatNow[i]) / capacity[i]);
       }
     }
     double step = 20 * settings.stepTolerance() / Math.max(fastest, 1e-30);
     return Math.min(step, remaining / 4);
   }
 
+  /** Heat that each cell takes per kelvin now [J/K], padded. */
+  private double[] capacityNow() {
+    if (melting.isEmpty()) {
+      return operator.capacity;
+    }
+    double[] capacity = operator.capacity.clone();
+    for (int m = 0; m < enthalpy.length; m++) {
+      capacity[melting.at[m]] = melting.slope(m, melting.phase(m, enthalpy[m]));
+    }
+    return capacity;
+  }
+
   private void prepareHeatNow() {
     if (heatNowValid) {
       return;
     }
+    adapt(temperature, enthalpy);
     forcing.at(time, now);
     operator.coefficients(now);
     operator.netHeat(temperature, now, heatNow);
@@ -191,62 +258,111 @@ final class TimeIntegrator {
   }
 
   private void trBdf2Step(double target, boolean last) {
-    double solverTolerance = SOLVER_SHARE * settings.stepTolerance();
     prepareHeatNow();
     double step = target - time;
     while (true) {
       forcing.at(time + GAMMA * step, middle);
       conditionsAtEnd(last ? target : time + step, last);
-      double stage = D * step;
-
-      operator.coefficients(middle);
-      operator.factor(stage);
-      for (int i = start; i < end; i++) {
-        rightHandSide[i] = operator.capacity[i] / stage * temperature[i] + heatNow[i];
-      }
-      operator.addPortHeat(middle, rightHandSide);
-      guessMiddle(step);
-      keepEnvironment(atMiddle);
-      iterations += system.solve(rightHandSide, atMiddle, solverTolerance);
-      operator.heatFlows(atMiddle, middle, flowMiddle);
-
-      // heat from the stage's own equation: it smooths, where -G T would amplify, the solver's
-      // error
-      for (int i = start; i < end; i++) {
-        double capacity = operator.capacity[i];
-        heatMiddle[i] = capacity / stage * (atMiddle[i] - temperature[i]) - heatNow[i];
-        rightHandSide[i] = capacity / stage * temperature[i] + W / D * (heatNow[i] + heatMiddle[i]);
-      }
-      if (operator.coefficients(later)) {
-        operator.factor(stage);
-      }
-      operator.addPortHeat(later, rightHandSide);
-      guessEnd(step);
-      keepEnvironment(atEnd);
-      iterations += system.solve(rightHandSide, atEnd, solverTolerance);
-      operator.heatFlows(atEnd, later, flowEnd);
-      for (int i = start; i < end; i++) {
-        heatEnd[i] =
-            operator.capacity[i] / stage * (atEnd[i] - temperature[i])
-                - W / D * (heatNow[i] + heatMiddle[i]);
-      }
-
-      double estimate = settings.fixed() ? 0 : localError();
-      if (estimate <= settings.stepTolerance()) {
+      boolean solved = solveMiddle(step) && solveEnd(step);
+      double estimate = solved && !settings.fixed() ? localError() : 0;
+      if (solved && estimate <= settings.stepTolerance()) {
         if (!settings.fixed()) {
           suggestedStep = step * stepFactor(estimate);
         }
         accept(step, last ? target : time + step);
         return;
       }
+      if (settings.fixed()) {
+        throw notMelted(step);
+      }
       rejected++;
       if (rejected + steps > MOST_STEPS || step < 1e-12 * Math.max(1, Math.abs(time))) {
         throw new SolverFailure(
             "the step shrank to " + step + " s without meeting the step tolerance");
       }
-      step *= Math.max(LARGEST_CUT, Math.min(0.8, stepFactor(estimate)));
+      step *= solved ? Math.max(LARGEST_CUT, Math.min(0.8, stepFactor(estimate))) : LARGEST_CUT;
       last = false;
     }
+  }
+
+  private static SolverFailure notMelted(double step) {
+    return new SolverFailure(
+        "what melts did not settle within a step of " + step + " s; take a shorter one");
+  }
+
+  /** Solves the stage at t + gamma dt; false if what melts does not settle. */
+  private boolean solveMiddle(double step) {
+    double stage = D * step;
+    guessMiddle(step);
+    keepEnvironment(atMiddle);
+    // a start from the last conductivities is of first order; its result is good enough to look
+    // the second ones up at
+    int passes = conductivities.vary() && !smooth ? 2 : 1;
+    for (int pass = 0; pass < passes; pass++) {
+      adapt(atMiddle, enthalpyMiddle);
+      operator.coefficients(middle);
+      operator.factor(stage);
+      for (int i = start; i < end; i++) {
+        rightHandSide[i] = operator.capacity[i] / stage * temperature[i] + heatNow[i];
+      }
+      for (int m = 0; m < enthalpy.length; m++) {
+        int i = melting.at[m];
+        rightHandSide[i] = enthalpy[m] / stage + heatNow[i];
+      }
+      operator.addPortHeat(middle, rightHandSide);
+      if (!solveStage(atMiddle, enthalpyMiddle, stage)) {
+        return false;
+      }
+    }
+    operator.heatFlows(atMiddle, middle, flowMiddle);
+    return true;
+  }
+
+  /** Solves the stage at t + dt; false if what melts does not settle. */
+  private boolean solveEnd(double step) {
+    double stage = D * step;
+    // heat from the stage's own equation: it smooths, where -G T would amplify, the solver's
+    // error
+    for (int i = start; i < end; i++) {
+      double capacity = operator.capacity[i];
+      heatMiddle[i] = capacity / stage * (atMiddle[i] - temperature[i]) - heatNow[i];
+      rightHandSide[i] = capacity / stage * temperature[i] + W / D * (heatNow[i] + heatMiddle[i]);
+    }
+    for (int m = 0; m < enthalpy.length; m++) {
+      int i = melting.at[m];
+      heatMiddle[i] = (enthalpyMiddle[m] - enthalpy[m]) / stage - heatNow[i];
+      rightHandSide[i] = enthalpy[m] / stage + W / D * (heatNow[i] + heatMiddle[i]);
+    }
+    guessEnd(step);
+    keepEnvironment(atEnd);
+    adapt(atEnd, enthalpyEnd);
+    operator.coefficients(later);
+    operator.factor(stage);
+    operator.addPortHeat(later, rightHandSide);
+    if (!solveStage(atEnd, enthalpyEnd, stage)) {
+      return false;
+    }
+    operator.heatFlows(atEnd, later, flowEnd);
+    for (int i = start; i < end; i++) {
+      heatEnd[i] =
+          operator.capacity[i] / stage * (atEnd[i] - temperature[i])
+              - W / D * (heatNow[i] + heatMiddle[i]);
+    }
+    for (int m = 0; m < enthalpy.length; m++) {
+      int i = melting.at[m];
+      heatEnd[i] = (enthalpyEnd[m] - enthalpy[m]) / stage - W / D * (heatNow[i] + heatMiddle[i]);
+    }
+    return true;
+  }
+
+  /** Solves an implicit stage from a first guess; false if what melts does not settle. */
+  private boolean solveStage(double[] guess, double[] enthalpies, double stage) {
+    double tolerance = SOLVER_SHARE * settings.stepTolerance();
+    if (melting.isEmpty()) {
+      iterations += system.solve(rightHandSide, guess, tolerance);
+      return true;
+    }
+    return enthalpySolver.solve(rightHandSide, guess, enthalpies, stage, MELTING_SHARE * tolerance);
   }
 
   private double stepFactor(double estimate) {
@@ -260,6 +376,9 @@ final class TimeIntegrator {
     for (int i = start; i < end; i++) {
       atMiddle[i] = temperature[i] + reach * (temperature[i] - previous[i]);
     }
+    for (int m = 0; m < enthalpy.length; m++) {
+      enthalpyMiddle[m] = enthalpy[m] + reach * (enthalpy[m] - enthalpyBefore[m]);
+    }
   }
 
   /**
@@ -267,23 +386,31 @@ final class TimeIntegrator {
    * through the stage.
    */
   private void guessEnd(double step) {
-    double forward = GAMMA * step;
     for (int i = start; i < end; i++) {
-      double slope = (atMiddle[i] - temperature[i]) / forward;
-      double guess = temperature[i] + slope * step;
-      if (smooth) {
-        double before = (temperature[i] - previous[i]) / previousStep;
-        double curvature = (slope - before) / (forward + previousStep);
-        guess += curvature * step * (step - forward);
-      }
-      atEnd[i] = guess;
+      atEnd[i] = guessEnd(step, previous[i], temperature[i], atMiddle[i]);
     }
+    for (int m = 0; m < enthalpy.length; m++) {
+      enthalpyEnd[m] = guessEnd(step, enthalpyBefore[m], enthalpy[m], enthalpyMiddle[m]);
+    }
+  }
+
+  private double guessEnd(double step, double valueBefore, double value, double valueMiddle) {
+    double forward = GAMMA * step;
+    double slope = (valueMiddle - value) / forward;
+    double guess = value + slope * step;
+    if (smooth) {
+      double before = (value - valueBefore) / previousStep;
+      double curvature = (slope - before) / (forward + previousStep);
+      guess += curvature * step * (step - forward);
+    }
+    return guess;
   }
 
   /** Environments have no temperature of their own; their rows read x = 0. */
   private void keepEnvironment(double[] guess) {
+    HeatNetwork network = operator.network();
     for (int cell = 0; cell < system.cells; cell++) {
-      if (!operator.network.isSolid(cell)) {
+      if (!network.isSolid(cell)) {
         guess[cell + start] = 0;
       }
     }
@@ -297,6 +424,13 @@ final class TimeIntegrator {
     for (int i = start; i < end; i++) {
       rightHandSide[i] = (E1 * heatNow[i] + E2 * heatMiddle[i] + E3 * heatEnd[i]) / D;
       error[i] = 0;
+    }
+    for (int m = 0; m < enthalpy.length; m++) {
+      int phase = melting.phase(m, enthalpy[m]);
+      if (phase != melting.phase(m, enthalpyMiddle[m])
+          || phase != melting.phase(m, enthalpyEnd[m])) {
+        rightHandSide[melting.at[m]] = 0;
+      }
     }
     iterations += system.solve(rightHandSide, error, 0.05 * settings.stepTolerance());
     double largest = 0;
@@ -325,6 +459,10 @@ final class TimeIntegrator {
     previous = temperature;
     temperature = atEnd;
     atEnd = oldest;
+    double[] oldestEnthalpy = enthalpyBefore;
+    enthalpyBefore = enthalpy;
+    enthalpy = enthalpyEnd;
+    enthalpyEnd = oldestEnthalpy;
     double[] oldHeat = heatNow;
     heatNow = heatEnd;
     heatEnd = oldHeat;
@@ -338,15 +476,22 @@ final class TimeIntegrator {
   private void eulerStep(double target) {
     double step = target - time;
     forcing.before(target, later);
+    adapt(temperature, enthalpy);
     operator.coefficients(later);
     operator.factor(step);
     for (int i = start; i < end; i++) {
       rightHandSide[i] = operator.capacity[i] / step * temperature[i];
     }
+    for (int m = 0; m < enthalpy.length; m++) {
+      rightHandSide[melting.at[m]] = enthalpy[m] / step;
+    }
     operator.addPortHeat(later, rightHandSide);
     System.arraycopy(temperature, 0, atEnd, 0, atEnd.length);
+    System.arraycopy(enthalpy, 0, enthalpyEnd, 0, enthalpy.length);
     keepEnvironment(atEnd);
-    iterations += system.solve(rightHandSide, atEnd, SOLVER_SHARE * settings.stepTolerance());
+    if (!solveStage(atEnd, enthalpyEnd, step)) {
+      throw notMelted(step);
+    }
     operator.heatFlows(atEnd, later, flowEnd);
     for (int p = 0; p < boundaryHeat.length; p++) {
       boundaryHeat[p] += step * flowEnd[p];
@@ -359,6 +504,9 @@ final class TimeIntegrator {
     double[] old = temperature;
     temperature = atEnd;
     atEnd = old;
+    double[] oldEnthalpy = enthalpy;
+    enthalpy = enthalpyEnd;
+    enthalpyEnd = oldEnthalpy;
     time = target;
     steps++;
   }

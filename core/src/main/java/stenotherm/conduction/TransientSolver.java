@@ -56,10 +56,6 @@ public final class TransientSolver {
       double[] storedTimes,
       IntegratorSettings settings,
       ProgressListener listener) {
-    if (!problem.hasInitial()) {
-      throw new InvalidInputException(
-          "initial temperature", "is missing; a transient needs a start");
-    }
     checkTimes(storedTimes);
     return new Run(problem, probes, storedTimes, settings, listener).run();
   }
@@ -86,7 +82,7 @@ public final class TransientSolver {
     private final Forcing forcing;
     private final Probes probes;
     private final TimeIntegrator integrator;
-    private final double[] initial;
+    private final BodyState initial;
     private final double[][] values;
     private final Conditions conditions;
     private final Conditions beforeJump;
@@ -103,8 +99,8 @@ public final class TransientSolver {
       this.operator = new HeatOperator(problem.network());
       this.forcing = problem.forcing();
       this.probes = new Probes(operator, probes);
-      this.initial = problem.initial(operator.system);
-      this.integrator = new TimeIntegrator(operator, forcing, settings, 0, initial.clone());
+      this.initial = problem.initial(operator);
+      this.integrator = new TimeIntegrator(operator, forcing, settings, 0, initial.copy());
       this.values = new double[storedTimes.length][probes.size()];
       this.conditions = new Conditions(problem.network());
       this.beforeJump = new Conditions(problem.network());
@@ -119,6 +115,8 @@ public final class TransientSolver {
       int stored = 0;
       Outcome outcome = new Outcome.Completed();
       integrator.jump();
+      // a wrong start is refused; what goes wrong later is an outcome
+      forcing.at(0, conditions);
       try {
         for (double time : storedTimes) {
           stops.add(time);
@@ -141,6 +139,9 @@ public final class TransientSolver {
         }
       } catch (SolverFailure failure) {
         outcome = new Outcome.Failed(String.valueOf(failure.getMessage()), integrator.time);
+      } catch (InvalidInputException refused) {
+        // what drives the problem has left its range on the way, as a film below zero
+        outcome = new Outcome.Failed(String.valueOf(refused.getMessage()), integrator.time);
       }
       forcing.before(integrator.time, conditions);
       operator.coefficients(conditions);
@@ -151,7 +152,8 @@ public final class TransientSolver {
           Arrays.copyOf(values, stored),
           new TemperatureField(operator, integrator.temperature(), conditions),
           Ledgers.of(operator, integrator, initial),
-          new TransientSolution.Work(integrator.steps, integrator.rejected, integrator.iterations));
+          new TransientSolution.Work(
+              integrator.steps, integrator.rejected, integrator.iterations()));
     }
 
     /**
@@ -161,7 +163,7 @@ public final class TransientSolver {
     private void store(double time, double[] into) {
       forcing.at(time, conditions);
       operator.coefficients(conditions);
-      probes.read(integrator.temperature(), conditions, into);
+      probes.read(integrator.temperature(), integrator.enthalpy(), conditions, into);
     }
 
     private void jumpIfNeeded(double time) {

@@ -116,7 +116,9 @@ class ConductionProperties {
       TimeFunction power = function(random, false, -5, 20);
       boolean heated = random.nextInt(3) == 0;
       double initial = temperature(random);
-      builder.initial(block.name(), initial);
+      if (block instanceof Block.Solid) {
+        builder.initial(block.name(), initial);
+      }
       if (block instanceof Block.Environment) {
         builder.boundary(block.name(), boundary(random, kind, true));
       } else {

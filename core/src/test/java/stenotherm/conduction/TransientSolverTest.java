@@ -308,7 +308,9 @@ class TransientSolverTest {
   void settingsAreChecked() {
     assertRefused(
         "scheme: backward Euler has no error estimate here; give it a fixed step",
-        () -> new IntegratorSettings(Scheme.BACKWARD_EULER, 0.01, 10, false));
+        () ->
+            new IntegratorSettings(
+                Scheme.BACKWARD_EULER, 0.01, 10, false, IntegratorSettings.Conductivities.FROZEN));
     assertRefused(
         "fixed step: Infinity s must be a finite number above 0",
         () -> IntegratorSettings.fixed(Scheme.TR_BDF2, Double.POSITIVE_INFINITY));
