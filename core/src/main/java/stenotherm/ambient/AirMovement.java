@@ -4,6 +4,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
+import stenotherm.base.Source;
 
 /**
  * How the air moves along a surface, which sets the convective part of its film.
@@ -15,12 +16,36 @@ public sealed interface AirMovement {
   AirMovement STILL = new Still(StillAirRule.ISO_6946);
 
   /**
+   * Where the dependence on pressure comes from. At one temperature conductivity and viscosity do
+   * not depend on it, so that density enters by the Grashof and the Reynolds number only. Natural
+   * convection at a parcel's size goes with the fourth root of the Grashof number, which holds the
+   * square of density; forced convection depends on the product of density and speed.
+   */
+  Source PRESSURE_SOURCE =
+      Source.derived(
+          "ASHRAE Handbook - Fundamentals 2021, ch. 4, Table 9, laminar natural convection; Reynolds"
+              + " similarity",
+          "natural part times (p/p0)^(1/2), speed times p/p0");
+
+  /**
    * Returns the convective coefficient.
+   *
+   * @param heatFlow direction of the heat that leaves or enters the surface
+   * @param pressure pressure of the air [Pa], 30 000 to 110 000
+   * @return the coefficient [W/(m2 K)]
+   * @throws InvalidInputException if the pressure is out of its range
+   */
+  double convective(HeatFlow heatFlow, double pressure);
+
+  /**
+   * Returns the convective coefficient at sea level.
    *
    * @param heatFlow direction of the heat that leaves or enters the surface
    * @return the coefficient [W/(m2 K)]
    */
-  double convective(HeatFlow heatFlow);
+  default double convective(HeatFlow heatFlow) {
+    return convective(heatFlow, AirProperties.SEA_LEVEL_PRESSURE);
+  }
 
   /**
    * Air that only the surface itself sets in motion, as indoors.
@@ -29,8 +54,8 @@ public sealed interface AirMovement {
    */
   record Still(StillAirRule rule) implements AirMovement {
     @Override
-    public double convective(HeatFlow heatFlow) {
-      return rule.convective(heatFlow);
+    public double convective(HeatFlow heatFlow, double pressure) {
+      return Math.sqrt(AirProperties.relativePressure(pressure)) * rule.convective(heatFlow);
     }
   }
 
@@ -60,8 +85,10 @@ public sealed interface AirMovement {
     }
 
     @Override
-    public double convective(HeatFlow heatFlow) {
-      return Math.max(4 + 4 * speed, StillAirRule.ISO_6946.convective(heatFlow));
+    public double convective(HeatFlow heatFlow, double pressure) {
+      double relative = AirProperties.relativePressure(pressure);
+      double still = Math.sqrt(relative) * StillAirRule.ISO_6946.convective(heatFlow);
+      return Math.max(4 * Math.sqrt(relative) + 4 * speed * relative, still);
     }
   }
 }

@@ -56,12 +56,7 @@ public record AirProperties(double conductivity, double kinematicViscosity, doub
   public static AirProperties dry(double temperature, double pressure) {
     Checks.within(
         "temperature of air", temperature, TEMPERATURES, "K", "Beyond, the laws are untested.");
-    Checks.within(
-        "pressure of air",
-        pressure,
-        PRESSURES,
-        "Pa",
-        "Pressures are absolute, in pascals: the sea-level atmosphere has 101 325 Pa.");
+    checkedPressure(pressure);
     double rootCubed = temperature * Math.sqrt(temperature);
     double viscosity = 1.458e-6 * rootCubed / (temperature + 110.4);
     double conductivity =
@@ -69,6 +64,20 @@ public record AirProperties(double conductivity, double kinematicViscosity, doub
     double density = pressure / (GAS_CONSTANT * temperature);
     return new AirProperties(
         conductivity, viscosity / density, conductivity / (density * SPECIFIC_HEAT));
+  }
+
+  /** Pressure as a multiple of that at sea level. */
+  static double relativePressure(double pressure) {
+    return checkedPressure(pressure) / SEA_LEVEL_PRESSURE;
+  }
+
+  private static double checkedPressure(double pressure) {
+    return Checks.within(
+        "pressure of air",
+        pressure,
+        PRESSURES,
+        "Pa",
+        "Pressures are absolute, in pascals: the sea-level atmosphere has 101 325 Pa.");
   }
 
   /**

@@ -16,6 +16,9 @@ public final class Ambient {
   /** Colder and hotter than any air at the ground or in a vehicle [K]. */
   private static final Range TEMPERATURES = new Range(180, 400);
 
+  private static final Range OFFSETS = new Range(-60, 60);
+  private static final Range LAGS = new Range(0, 7 * Times.DAY);
+
   private Ambient() {}
 
   /**
@@ -69,6 +72,35 @@ public final class Ambient {
     }
     TimeFunction table = TimeFunction.table(times, temperatures);
     return new CoveredFunction(table, new Range(times[0], times[times.length - 1]));
+  }
+
+  /**
+   * The air in a van, a hall or a depot that follows the outdoor temperature late and dampened: T =
+   * y + offset, lag dy/dt = outdoors - y, y beginning at the outdoor temperature. A daily swing of
+   * period P is dampened to 1/sqrt(1 + (2 pi lag/P)^2) of itself: 0.97 for a lag of 1 h, 0.69 for 4
+   * h. Exact for outdoor temperatures that are linear between breakpoints, as tables and {@link
+   * DailyExtremes} are; others are taken as linear over ten minutes.
+   *
+   * @param outdoors outdoor temperature [K against s]
+   * @param times from when to when the result is needed [s]; the outdoor temperature must be known
+   *     there
+   * @param offset how much warmer it is on the mean [K], -60 to 60
+   * @param lag time constant [s], 0 to 7 days; 0 for none
+   * @return the function; at other times it throws {@link InvalidInputException}
+   * @throws InvalidInputException if a value is out of its range or the outdoor temperature is not
+   *     known
+   */
+  public static TimeFunction following(
+      TimeFunction outdoors, Range times, double offset, double lag) {
+    Checks.within(
+        "offset of the ambient temperature",
+        offset,
+        OFFSETS,
+        "K",
+        "It is a difference: 10 °F of difference are 5.6 K.");
+    Checks.within(
+        "lag of the ambient temperature", lag, LAGS, "s", "Lags are in seconds: 1 h is 3600 s.");
+    return new CoveredFunction(new LaggedFunction(outdoors, times, offset, lag), times);
   }
 
   /** Narrow enough to tell kelvin from degrees Celsius or Fahrenheit. */

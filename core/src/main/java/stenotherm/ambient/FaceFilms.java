@@ -4,15 +4,16 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Orientation;
 import stenotherm.base.Radiation;
 import stenotherm.base.Source;
 
 /**
- * The surface coefficients of the six faces of a parcel that stands upright.
+ * The surface coefficients of the six faces of a parcel, however it lies.
  *
- * <p>Heat that leaves through the lid flows upward and is carried off well; heat that leaves
- * through the floor flows downward and is not. When the surroundings are warmer than the parcel the
- * two change places, so the coefficient of a face depends on the sign of the temperature
+ * <p>Heat that leaves through the upper face flows upward and is carried off well; heat that leaves
+ * through the lower one flows downward and is not. When the surroundings are warmer than the parcel
+ * the two change places, so the coefficient of a face depends on the sign of the temperature
  * difference.
  *
  * <p>Stable. A value, thus thread-safe.
@@ -50,7 +51,8 @@ public record FaceFilms(AirMovement movement, double emissivity, Underside under
   }
 
   /**
-   * Returns the coefficient between a face and the ambient temperature.
+   * Returns the coefficient between a face of an upright parcel and the ambient temperature, at sea
+   * level.
    *
    * @param face the face
    * @param surfaceTemperature temperature of the face [K]
@@ -60,14 +62,52 @@ public record FaceFilms(AirMovement movement, double emissivity, Underside under
    * @throws InvalidInputException if a temperature is not absolute
    */
   public double coefficient(Face face, double surfaceTemperature, double ambientTemperature) {
+    return coefficient(
+        face,
+        Orientation.LID_UP,
+        surfaceTemperature,
+        ambientTemperature,
+        AirProperties.SEA_LEVEL_PRESSURE);
+  }
+
+  /**
+   * Returns the coefficient between a face and the ambient temperature.
+   *
+   * @param face the face, named as if the parcel stood upright
+   * @param orientation how the parcel lies; the face below is the one that rests
+   * @param surfaceTemperature temperature of the face [K]
+   * @param ambientTemperature temperature of air and surroundings [K]; if equal to the surface's,
+   *     heat is taken to leave the parcel
+   * @param pressure pressure of the air [Pa], 30 000 to 110 000
+   * @return the coefficient [W/(m2 K)]
+   * @throws InvalidInputException if a temperature is not absolute or the pressure is out of its
+   *     range
+   */
+  public double coefficient(
+      Face face,
+      Orientation orientation,
+      double surfaceTemperature,
+      double ambientTemperature,
+      double pressure) {
     Checks.temperature("surface temperature", surfaceTemperature);
     Checks.temperature("ambient temperature", ambientTemperature);
-    if (face == Face.Z_MIN && underside instanceof Underside.Resting resting) {
+    if (rests(face, orientation) && underside instanceof Underside.Resting resting) {
       return 1 / resting.resistance();
     }
-    HeatFlow outward = HeatFlow.outOf(face);
+    HeatFlow outward = orientation.outOf(face);
     HeatFlow heatFlow = ambientTemperature > surfaceTemperature ? outward.reversed() : outward;
     double mean = (surfaceTemperature + ambientTemperature) / 2;
-    return SurfaceFilm.of(movement, heatFlow, emissivity, mean).coefficient();
+    return SurfaceFilm.of(movement, heatFlow, emissivity, mean, pressure).coefficient();
+  }
+
+  /**
+   * Tells whether a face lies on a floor, out of the air and the sun.
+   *
+   * @param face the face, named as if the parcel stood upright
+   * @param orientation how the parcel lies
+   * @return true for the face below unless the parcel lies open
+   */
+  public boolean rests(Face face, Orientation orientation) {
+    return face == orientation.down() && underside instanceof Underside.Resting;
   }
 }

@@ -27,7 +27,7 @@ public record SurfaceFilm(double convective, double radiative) {
   }
 
   /**
-   * The film of a surface that faces a large room or the open.
+   * The film of a surface that faces a large room or the open, at sea level.
    *
    * @param movement how the air moves
    * @param heatFlow direction of the heat
@@ -39,8 +39,29 @@ public record SurfaceFilm(double convective, double radiative) {
    */
   public static SurfaceFilm of(
       AirMovement movement, HeatFlow heatFlow, double emissivity, double meanTemperature) {
+    return of(movement, heatFlow, emissivity, meanTemperature, AirProperties.SEA_LEVEL_PRESSURE);
+  }
+
+  /**
+   * The film of a surface that faces a large room or the open.
+   *
+   * @param movement how the air moves
+   * @param heatFlow direction of the heat
+   * @param emissivity emissivity of the surface, 0.01 to 1; about 0.9 unless metallic
+   * @param meanTemperature mean of the surface's and the surroundings' temperature [K]
+   * @param pressure pressure of the air [Pa], 30 000 to 110 000
+   * @return the film
+   * @throws InvalidInputException if the emissivity or the pressure is out of its range or the
+   *     temperature is not absolute
+   */
+  public static SurfaceFilm of(
+      AirMovement movement,
+      HeatFlow heatFlow,
+      double emissivity,
+      double meanTemperature,
+      double pressure) {
     return new SurfaceFilm(
-        movement.convective(heatFlow),
+        movement.convective(heatFlow, pressure),
         Radiation.emissivity(emissivity) * Radiation.blackCoefficient(meanTemperature));
   }
 

@@ -55,4 +55,46 @@ public enum Orientation {
     }
     return face == down() ? HeatFlow.DOWNWARD : HeatFlow.HORIZONTAL;
   }
+
+  /**
+   * Returns the face of the parcel that looks where a face of an upright parcel would. A parcel
+   * gets from upright to another orientation by turning about its y axis, or about its x axis if a
+   * y face is to be up.
+   *
+   * @param world the direction, as the face of an upright parcel that looks there
+   * @return the face of this parcel that looks there
+   */
+  public Face facing(Face world) {
+    Face east = Face.X_MAX;
+    Face north = Face.Y_MAX;
+    switch (this) {
+      case LID_UP -> {}
+      case LID_DOWN -> east = Face.X_MIN;
+      case X_MIN_UP -> east = Face.Z_MAX;
+      case X_MAX_UP -> east = Face.Z_MIN;
+      case Y_MIN_UP -> north = Face.Z_MAX;
+      case Y_MAX_UP -> north = Face.Z_MIN;
+    }
+    return switch (world) {
+      case X_MIN -> east.opposite();
+      case X_MAX -> east;
+      case Y_MIN -> north.opposite();
+      case Y_MAX -> north;
+      case Z_MIN -> down();
+      case Z_MAX -> up;
+    };
+  }
+
+  /**
+   * Returns how reports say it.
+   *
+   * @return for example "upside down"
+   */
+  public String words() {
+    return switch (this) {
+      case LID_UP -> "upright";
+      case LID_DOWN -> "upside down";
+      case X_MIN_UP, X_MAX_UP, Y_MIN_UP, Y_MAX_UP -> "on its side, face " + up.label() + " up";
+    };
+  }
 }

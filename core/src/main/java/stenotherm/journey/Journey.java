@@ -1,11 +1,10 @@
 package stenotherm.journey;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 
 /**
  * What a sealed parcel goes through, leg after leg.
@@ -31,7 +30,7 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
   /**
    * Returns the duration from sealing to opening.
    *
-   * @return sum of the legs' durations [s]
+   * @return sum of the legs' durations and delays [s]
    */
   public double duration() {
     return start(legs.size());
@@ -46,7 +45,7 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
   public double start(int leg) {
     double time = 0;
     for (int index = 0; index < leg; index++) {
-      time += legs.get(index).duration();
+      time += legs.get(index).lasting();
     }
     return time;
   }
@@ -67,17 +66,39 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
   }
 
   /**
-   * Returns the clock at the place where the parcel is.
+   * Returns the leg under way just before a time.
+   *
+   * @param time time since sealing [s]
+   * @return position of the leg; at a change of legs the earlier one, after the end the last one
+   */
+  public int legUntil(double time) {
+    for (int leg = 0; leg < legs.size() - 1; leg++) {
+      if (time <= start(leg + 1)) {
+        return leg;
+      }
+    }
+    return legs.size() - 1;
+  }
+
+  /**
+   * Returns the clock at the place where the parcel is; at a change of legs that of the later one.
    *
    * @param time time since sealing [s]
    * @return local date and time, to the second
    */
   public LocalDateTime localClock(double time) {
-    ZoneOffset atSealing = legs.get(0).place().utcOffset();
-    ZoneOffset now = legs.get(legAt(time)).place().utcOffset();
-    return sealing
-        .plus(Duration.ofSeconds(Math.round(time)))
-        .plusSeconds(now.getTotalSeconds() - (long) atSealing.getTotalSeconds());
+    return localClock(time, legAt(time));
+  }
+
+  /**
+   * Returns the clock at the place of a leg.
+   *
+   * @param time time since sealing [s]
+   * @param leg position of the leg
+   * @return local date and time, to the second
+   */
+  public LocalDateTime localClock(double time, int leg) {
+    return legs.get(leg).place().clockAt(time, sealing, legs.get(0).place());
   }
 
   /**
@@ -85,12 +106,30 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
    *
    * @param hold how much longer [s], above 0
    * @return the changed journey
+   * @throws stenotherm.base.InvalidInputException if the hold is not above 0 and at most 30 days
    */
   public Journey held(double hold) {
     Checks.positive("hold", hold, "s");
+    return delayed(legs.size() - 1, hold);
+  }
+
+  /**
+   * The journey with one leg delayed; the legs after it come later and meet the temperatures of
+   * their new hours.
+   *
+   * @param leg position of the leg
+   * @param delay how much longer it lasts [s], 0 to 30 days
+   * @return the changed journey
+   * @throws stenotherm.base.InvalidInputException if there is no such leg or the delay is out of
+   *     its range
+   */
+  public Journey delayed(int leg, double delay) {
+    if (leg < 0 || leg >= legs.size()) {
+      throw new InvalidInputException(
+          "leg", "there is no leg " + leg + "; the first is 0, the last " + (legs.size() - 1));
+    }
     List<Leg> changed = new ArrayList<>(legs);
-    Leg last = changed.remove(changed.size() - 1);
-    changed.add(last.lasting(last.duration() + hold));
+    changed.set(leg, legs.get(leg).delayed(delay));
     return new Journey(sealing, startTemperature, changed);
   }
 }

@@ -5,6 +5,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
 
 /**
  * A part of a journey under one kind of surroundings.
@@ -13,27 +14,26 @@ import stenotherm.base.TimeFunction;
  *
  * @param name what happens, for example "night in the depot"
  * @param place where, for the local clock; for a leg between two places the one whose clock applies
- * @param duration how long [s], above 0
- * @param ambient temperature of air and surroundings over the time since sealing [K against s]
- * @param ambientSpread how far the ambient may lie off on either side [K], 0 or above
- * @param films how heat passes the faces
- * @param source where ambient and duration come from
+ * @param duration how long it is planned to last [s], one minute to 30 days
+ * @param delay how much longer it lasts [s], 0 to 30 days
+ * @param surroundings what the parcel is among
+ * @param source where surroundings and duration come from
  */
 public record Leg(
     String name,
     Place place,
     double duration,
-    TimeFunction ambient,
-    double ambientSpread,
-    FaceFilms films,
+    double delay,
+    Surroundings surroundings,
     Source source) {
-  private static final Range DURATION = new Range(60, 30 * 86400.0);
+  private static final Range DURATION = new Range(60, 30 * Times.DAY);
+  private static final Range DELAY = new Range(0, 30 * Times.DAY);
 
   /**
    * Checks the parts.
    *
-   * @throws stenotherm.base.InvalidInputException if the name is blank, the duration is not within
-   *     one minute and 30 days, or the spread is negative
+   * @throws stenotherm.base.InvalidInputException if the name is blank, or the duration or the
+   *     delay is out of its range
    */
   public Leg {
     Checks.name("leg name", name);
@@ -43,16 +43,82 @@ public record Leg(
         DURATION,
         "s",
         "Durations are in seconds: 2 h are 7200 s.");
-    Checks.notNegative("ambient spread of leg '" + name + "'", ambientSpread, "K");
+    Checks.within(
+        "delay of leg '" + name + "'", delay, DELAY, "s", "Delays are in seconds: 2 h are 7200 s.");
   }
 
   /**
-   * The same leg, longer or shorter.
+   * A leg without a delay.
+   *
+   * @param name what happens
+   * @param place where, for the local clock
+   * @param duration how long [s]
+   * @param surroundings what the parcel is among
+   * @param source where surroundings and duration come from
+   */
+  public Leg(String name, Place place, double duration, Surroundings surroundings, Source source) {
+    this(name, place, duration, 0, surroundings, source);
+  }
+
+  /**
+   * A leg without a delay, at sea level, in which the parcel stands upright, out of the sun.
+   *
+   * @param name what happens
+   * @param place where, for the local clock
+   * @param duration how long [s]
+   * @param ambient temperature of air and surroundings over the time since sealing [K against s]
+   * @param ambientSpread how far the ambient may lie off on either side [K], 0 or above
+   * @param films how heat passes the faces
+   * @param source where ambient and duration come from
+   */
+  public Leg(
+      String name,
+      Place place,
+      double duration,
+      TimeFunction ambient,
+      double ambientSpread,
+      FaceFilms films,
+      Source source) {
+    this(name, place, duration, 0, Surroundings.of(ambient, ambientSpread, films), source);
+  }
+
+  /**
+   * Returns how long the leg lasts.
+   *
+   * @return planned duration and delay [s]
+   */
+  public double lasting() {
+    return duration + delay;
+  }
+
+  /**
+   * The same leg, planned longer or shorter.
    *
    * @param other duration [s]
    * @return the changed leg
    */
   public Leg lasting(double other) {
-    return new Leg(name, place, other, ambient, ambientSpread, films, source);
+    return new Leg(name, place, other, delay, surroundings, source);
+  }
+
+  /**
+   * The same leg with a longer delay. Its films stay those of the planned duration, so that what
+   * happens until the planned end does not depend on the delay.
+   *
+   * @param more delay that is added [s]
+   * @return the changed leg
+   */
+  public Leg delayed(double more) {
+    return new Leg(name, place, duration, delay + more, surroundings, source);
+  }
+
+  /**
+   * The same leg in other surroundings.
+   *
+   * @param other what the parcel is among
+   * @return the changed leg
+   */
+  public Leg in(Surroundings other) {
+    return new Leg(name, place, duration, delay, other, source);
   }
 }

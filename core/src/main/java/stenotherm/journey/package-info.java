@@ -1,11 +1,13 @@
 /**
- * Where a parcel goes: legs of a journey, each with its place, its ambient temperature and its
- * surface films.
+ * Where a parcel goes: legs of a journey, each with its place and its surroundings, and named
+ * templates of journeys.
  *
- * <p>Start with {@link stenotherm.journey.Journey} and {@link stenotherm.journey.Leg}. Time is
- * counted in seconds from the sealing of the parcel.
+ * <p>Start with {@link stenotherm.journey.Journey} and {@link stenotherm.journey.Leg}, or with
+ * {@link stenotherm.journey.JourneyTemplates}. Time is counted in seconds from the sealing of the
+ * parcel.
  *
- * <p>Limits: the parcel stands upright; sun, altitude and orientation are not part of a leg yet.
+ * <p>Limits: a delay of one leg makes all later ones later; a missed flight or a closed counter is
+ * a delay that the caller states.
  */
 @NullMarked
 package stenotherm.journey;

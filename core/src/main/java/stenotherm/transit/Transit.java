@@ -186,7 +186,7 @@ public final class Transit {
     }
 
     private void useFilms(Leg leg, double from, double to) {
-      double ambient = leg.ambient().mean(from, to) + shift(leg);
+      double ambient = leg.surroundings().ambient().mean(from, to) + shift(leg);
       double[] row = new double[probes.size()];
       double[] coefficients = new double[6];
       boolean first = rows.isEmpty();
@@ -196,7 +196,16 @@ public final class Transit {
       for (Face face : Face.values()) {
         double surface =
             first ? journey.startTemperature() : row[indexOf(TransitResult.surfaceOf(face))];
-        coefficients[face.ordinal()] = filmFactor * leg.films().coefficient(face, surface, ambient);
+        coefficients[face.ordinal()] =
+            filmFactor
+                * leg.surroundings()
+                    .films()
+                    .coefficient(
+                        face,
+                        leg.surroundings().orientation(),
+                        surface,
+                        ambient,
+                        leg.surroundings().pressure());
       }
       engine.useCoefficients(coefficients);
     }
@@ -212,15 +221,15 @@ public final class Transit {
 
     private double shift(Leg leg) {
       return switch (variation.of(Factor.AMBIENT)) {
-        case LOW -> -leg.ambientSpread();
+        case LOW -> -leg.surroundings().spread();
         case NOMINAL -> 0;
-        case HIGH -> leg.ambientSpread();
+        case HIGH -> leg.surroundings().spread();
       };
     }
 
     /** Inputs at a time within a leg; {@code before} takes the limit from earlier times. */
     private void inputs(Leg leg, double time, boolean before, double[] into) {
-      double ambient = value(leg.ambient(), time, before) + shift(leg);
+      double ambient = value(leg.surroundings().ambient(), time, before) + shift(leg);
       Arrays.fill(into, 0, 6, ambient);
       for (int index = 0; index < powers.size(); index++) {
         into[6 + index] = strengths[index] * value(powers.get(index), time, before);
@@ -238,7 +247,7 @@ public final class Transit {
       for (long n = (long) Math.floor(from / interval) + 1; n * interval < to; n++) {
         all.add(n * interval);
       }
-      for (double time : leg.ambient().breakpoints(from, to)) {
+      for (double time : leg.surroundings().ambient().breakpoints(from, to)) {
         all.add(time);
       }
       for (TimeFunction power : powers) {

@@ -82,12 +82,39 @@ class JourneyTest {
     Journey held = WESTWARD.held(Times.fromHours(5));
     assertEquals(3, held.legs().size());
     assertEquals(WESTWARD.legs().subList(0, 2), held.legs().subList(0, 2));
-    assertEquals(WESTWARD.legs().get(2).lasting(Times.fromHours(7)), held.legs().get(2));
+    assertEquals(WESTWARD.legs().get(2).delayed(Times.fromHours(5)), held.legs().get(2));
+    assertEquals(Times.fromHours(2), held.legs().get(2).duration());
+    assertEquals(Times.fromHours(7), held.legs().get(2).lasting());
     assertEquals(Times.fromHours(17), held.duration());
     assertEquals(WESTWARD.startTemperature(), held.startTemperature());
     assertEquals(WESTWARD.sealing(), held.sealing());
     assertEquals(Times.fromHours(12), WESTWARD.duration());
     assertThrows(InvalidInputException.class, () -> WESTWARD.held(0));
+  }
+
+  /** A delay makes what comes later later, on every clock. */
+  @Test
+  void anyLegCanBeDelayed() {
+    Journey late = WESTWARD.delayed(0, Times.fromHours(100));
+    assertEquals(Times.fromHours(104), late.start(1));
+    assertEquals(Times.fromHours(112), late.duration());
+    assertEquals(
+        WESTWARD.localClock(WESTWARD.duration()).plusHours(100), late.localClock(late.duration()));
+    assertEquals(late, WESTWARD.delayed(0, Times.fromHours(60)).delayed(0, Times.fromHours(40)));
+    assertEquals(WESTWARD, WESTWARD.delayed(1, 0));
+    assertThrows(InvalidInputException.class, () -> WESTWARD.delayed(3, 60));
+    assertThrows(InvalidInputException.class, () -> WESTWARD.delayed(0, -60));
+  }
+
+  @Test
+  void atAChangeOneLegEndsAndOneBegins() {
+    double change = Times.fromHours(4);
+    assertEquals(0, WESTWARD.legUntil(change));
+    assertEquals(1, WESTWARD.legUntil(change + 1));
+    assertEquals(0, WESTWARD.legUntil(0));
+    assertEquals(2, WESTWARD.legUntil(Times.fromHours(50)));
+    assertEquals(LocalDateTime.of(2026, 12, 31, 22, 30), WESTWARD.localClock(change, 0));
+    assertEquals(LocalDateTime.of(2026, 12, 31, 19, 30), WESTWARD.localClock(change, 1));
   }
 
   @Test

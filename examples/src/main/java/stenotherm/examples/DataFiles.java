@@ -149,7 +149,8 @@ final class DataFiles {
       text.append(quoted(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
       text.append(quoted(cup)).append(',').append(times[i]).append(',');
       text.append(CLOCK.format(journey.localClock(times[i])));
-      double ambient = journey.legs().get(journey.legAt(times[i])).ambient().at(times[i]);
+      double ambient =
+          journey.legs().get(journey.legAt(times[i])).surroundings().ambient().at(times[i]);
       for (double value :
           new double[] {
             ambient, mean[i], coldest[i], hottest[i], worstCold[i], worstHot[i],

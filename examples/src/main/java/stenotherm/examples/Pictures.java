@@ -124,7 +124,7 @@ final class Pictures {
       double to = journey.start(leg + 1);
       for (double time : times) {
         if (time >= from && time <= to && time <= end) {
-          var function = journey.legs().get(leg).ambient();
+          var function = journey.legs().get(leg).surroundings().ambient();
           double value = time == to ? function.before(time) : function.at(time);
           points.add(new Curve.Point(time, value));
         }

@@ -30,7 +30,7 @@ final class Sources {
               + "', "
               + Words.hours(leg.duration())
               + " h, outdoor or room temperature ± "
-              + Words.difference(leg.ambientSpread())
+              + Words.difference(leg.surroundings().spread())
               + ": "
               + leg.source().text()
               + ".");

@@ -74,8 +74,8 @@ class ScenarioFuzzTest {
       Leg leg = journey.legs().get(index);
       boolean last = index == journey.legs().size() - 1;
       double end = start + leg.duration() + (last ? scenario.longestHold() : 0);
-      assertTrue(Double.isFinite(leg.ambient().at(start)), leg.name());
-      assertTrue(Double.isFinite(leg.ambient().at(end)), leg.name());
+      assertTrue(Double.isFinite(leg.surroundings().ambient().at(start)), leg.name());
+      assertTrue(Double.isFinite(leg.surroundings().ambient().at(end)), leg.name());
       start += leg.duration();
     }
     for (Parcel parcel : scenario.packings()) {

@@ -69,7 +69,9 @@ class ScenarioReaderTest {
     assertEquals(14.5 * HOUR, journey.duration());
     assertEquals(ZoneOffset.ofHours(-5), journey.legs().get(0).place().utcOffset());
     assertEquals("Seattle", journey.legs().get(1).place().name());
-    assertEquals(List.of(2.0, 3.0, 1.5), journey.legs().stream().map(Leg::ambientSpread).toList());
+    assertEquals(
+        List.of(2.0, 3.0, 1.5),
+        journey.legs().stream().map(leg -> leg.surroundings().spread()).toList());
     assertEquals(Provenance.READ, journey.legs().get(0).source().provenance());
     assertEquals(Provenance.ASSUMED, journey.legs().get(1).source().provenance());
     // 02:30 in New York is 23:30 the day before in Seattle.
@@ -79,14 +81,14 @@ class ScenarioReaderTest {
   @Test
   void windAndStillAir() {
     List<Leg> legs = good().journey().legs();
-    assertEquals(FaceFilms.indoors(), legs.get(0).films());
-    assertEquals(new AirMovement.Moving(1), legs.get(2).films().movement());
-    assertEquals(FaceFilms.indoors().underside(), legs.get(2).films().underside());
+    assertEquals(FaceFilms.indoors(), legs.get(0).surroundings().films());
+    assertEquals(new AirMovement.Moving(1), legs.get(2).surroundings().films().movement());
+    assertEquals(FaceFilms.indoors().underside(), legs.get(2).surroundings().films().underside());
   }
 
   @Test
   void outdoorsAtTheOriginFollowsItsClock() {
-    TimeFunction ambient = good().journey().legs().get(0).ambient();
+    TimeFunction ambient = good().journey().legs().get(0).surroundings().ambient();
     DailyExtremes course = (DailyExtremes) ambient;
     // Days from the 11th on; midnight before the sealing at 18:00 is 18 h back, one day more for
     // it.
@@ -98,7 +100,7 @@ class ScenarioReaderTest {
 
   @Test
   void outdoorsAtTheDestinationFollowsItsOwnClock() {
-    TimeFunction ambient = good().journey().legs().get(2).ambient();
+    TimeFunction ambient = good().journey().legs().get(2).surroundings().ambient();
     // Midnight in Seattle that begins the 13th is 03:00 in New York, 9 h after sealing.
     assertEquals(day("Seattle", 13).low(), ambient.at((9 + 5) * HOUR), 1e-9);
     assertEquals(day("Seattle", 13).high(), ambient.at((9 + 14) * HOUR), 1e-9);
@@ -117,7 +119,7 @@ class ScenarioReaderTest {
             ScenarioFiles.with(
                 "from: New York, UTC-5\n  to: Seattle, UTC-8",
                 "from: Seattle, UTC-8\n  to: New York, UTC-5"));
-    TimeFunction ambient = scenario.journey().legs().get(2).ambient();
+    TimeFunction ambient = scenario.journey().legs().get(2).surroundings().ambient();
     // The 13th begins in New York at 21:00 of the 12th in Seattle, 3 h after sealing at 18:00.
     assertEquals(day("New York", 13).low(), ambient.at((3 + 5) * HOUR), 1e-9);
   }
@@ -129,18 +131,22 @@ class ScenarioReaderTest {
             .journey();
     assertEquals(LocalDateTime.of(2013, 12, 12, 15, 0), journey.sealing());
     assertEquals(
-        day("Seattle", 12).high(), journey.legs().get(0).ambient().at(0), 1e-9, "15:00 there");
+        day("Seattle", 12).high(),
+        journey.legs().get(0).surroundings().ambient().at(0),
+        1e-9,
+        "15:00 there");
   }
 
   @Test
   void constantAndDailyTemperatures() {
-    assertEquals(285.15, good().journey().legs().get(1).ambient().at(1e5), 1e-9);
+    assertEquals(285.15, good().journey().legs().get(1).surroundings().ambient().at(1e5), 1e-9);
     TimeFunction daily =
         ScenarioReader.read(
                 "s.yaml", ScenarioFiles.with("ambient: outdoors", "ambient: 28 to 46.4 °F"))
             .journey()
             .legs()
             .get(0)
+            .surroundings()
             .ambient();
     assertEquals(281.15, daily.at(-3.5 * HOUR), 1e-9);
     assertEquals(273.15 - 20 / 9.0, daily.at(11 * HOUR), 1e-9);

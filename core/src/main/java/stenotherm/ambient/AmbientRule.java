@@ -1,0 +1,80 @@
+package stenotherm.ambient;
+
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.TimeFunction;
+
+/**
+ * How the air in a kind of surroundings goes with the outdoor air.
+ *
+ * <p>Experimental. Values, thus thread-safe.
+ */
+public sealed interface AmbientRule {
+  /**
+   * Returns the temperature of the air.
+   *
+   * @param outdoors outdoor temperature [K against s]
+   * @param times from when to when it is needed [s], at least some hours of lag before a parcel
+   *     comes
+   * @return the temperature [K against s]
+   * @throws InvalidInputException if the outdoor temperature is not known then
+   */
+  TimeFunction course(TimeFunction outdoors, Range times);
+
+  /**
+   * Returns the longest time that the air remembers.
+   *
+   * @return the lag [s]; 0 if there is none
+   */
+  default double lag() {
+    return 0;
+  }
+
+  /**
+   * Tells whether the outdoor temperature matters.
+   *
+   * @return true unless the temperature is held
+   */
+  default boolean followsOutdoors() {
+    return false;
+  }
+
+  /**
+   * Air that follows the outdoor air.
+   *
+   * @param offset how much warmer it is on the mean [K]
+   * @param lag time constant with which it follows [s], 0 for outdoors itself
+   */
+  record Following(double offset, double lag) implements AmbientRule {
+    @Override
+    public boolean followsOutdoors() {
+      return true;
+    }
+
+    @Override
+    public TimeFunction course(TimeFunction outdoors, Range times) {
+      return Ambient.following(outdoors, times, offset, lag);
+    }
+  }
+
+  /**
+   * Air that is heated or cooled to one temperature.
+   *
+   * @param temperature the temperature [K], 180 to 400
+   */
+  record Held(double temperature) implements AmbientRule {
+    /**
+     * Checks the temperature.
+     *
+     * @throws InvalidInputException if it is out of its range
+     */
+    public Held {
+      Ambient.checked("temperature that is held", temperature);
+    }
+
+    @Override
+    public TimeFunction course(TimeFunction outdoors, Range times) {
+      return Ambient.constant(temperature);
+    }
+  }
+}

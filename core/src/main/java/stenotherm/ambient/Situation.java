@@ -1,0 +1,40 @@
+package stenotherm.ambient;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Source;
+
+/**
+ * A kind of surroundings that parcels meet: how its air goes with the outdoors, how well that is
+ * known, and how heat passes the faces there.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param name what reports call it
+ * @param rule how its air goes with the outdoors
+ * @param spread how far its air may lie off on either side, beside what the outdoor temperature is
+ *     uncertain by [K], 0 or above
+ * @param films films of the faces there
+ * @param altitude altitude whose pressure the air has [m]
+ * @param sunlit whether sun and sky reach the parcel
+ * @param source where all that comes from
+ */
+public record Situation(
+    String name,
+    AmbientRule rule,
+    double spread,
+    FaceFilms films,
+    double altitude,
+    boolean sunlit,
+    Source source) {
+  /**
+   * Checks the values.
+   *
+   * @throws stenotherm.base.InvalidInputException if the name is blank, the spread is negative or
+   *     the altitude is out of its range
+   */
+  public Situation {
+    Checks.name("situation name", name);
+    Checks.notNegative("spread of situation '" + name + "'", spread, "K");
+    StandardAtmosphere.checked("altitude of situation '" + name + "'", altitude);
+  }
+}

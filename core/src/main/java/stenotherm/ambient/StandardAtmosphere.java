@@ -1,0 +1,52 @@
+package stenotherm.ambient;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+
+/**
+ * Pressure of the air against altitude.
+ *
+ * <p>Stable. Stateless, thus thread-safe.
+ */
+public final class StandardAtmosphere {
+  /** Where the law comes from. */
+  public static final Source SOURCE =
+      Source.memory(
+          "ICAO Standard Atmosphere, Doc 7488, and U.S. Standard Atmosphere 1976",
+          "troposphere: 101 325 Pa (1 - 2.25577e-5 z)^5.25588");
+
+  private static final Range ALTITUDES = new Range(-500, 9000);
+
+  private StandardAtmosphere() {}
+
+  /**
+   * Returns the pressure at an altitude.
+   *
+   * @param altitude height above sea level, or that to which a cabin is pressurised [m], -500 to
+   *     9000
+   * @return the pressure [Pa]
+   * @throws stenotherm.base.InvalidInputException if the altitude is out of its range
+   */
+  public static double pressure(double altitude) {
+    checked("altitude", altitude);
+    return AirProperties.SEA_LEVEL_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.25588);
+  }
+
+  /**
+   * Checks an altitude.
+   *
+   * @param field name of the input
+   * @param altitude the altitude [m]
+   * @return the altitude
+   * @throws stenotherm.base.InvalidInputException if it is not within -500 m to 9000 m
+   */
+  public static double checked(String field, double altitude) {
+    return Checks.within(
+        field,
+        altitude,
+        ALTITUDES,
+        "m",
+        "Aircraft cabins are pressurised to 2400 m at most: 8000 ft are 2438 m.");
+  }
+}

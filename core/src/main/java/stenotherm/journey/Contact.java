@@ -1,0 +1,78 @@
+package stenotherm.journey;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.TimeFunction;
+
+/**
+ * A rectangular part of a parcel's face that meets something else than the rest of the face.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param face the face, named as if the parcel stood upright
+ * @param first part of the face along its first axis (x, or y on an x face), 0 to 1
+ * @param second part of the face along its second axis (z, or y on a z face), 0 to 1
+ * @param condition what it meets
+ */
+public record Contact(Face face, Range first, Range second, Condition condition) {
+  private static final Range WHOLE = new Range(0, 1);
+
+  /**
+   * Checks the parts.
+   *
+   * @throws InvalidInputException if one is empty or not within 0 and 1
+   */
+  public Contact {
+    for (Range part : new Range[] {first, second}) {
+      String hint = "The whole face is 0 to 1.";
+      Checks.within("contact on " + face.label(), part.low(), WHOLE, "", hint);
+      Checks.within("contact on " + face.label(), part.high(), WHOLE, "", hint);
+      if (part.low() == part.high()) {
+        throw new InvalidInputException("contact on " + face.label(), "has no area");
+      }
+    }
+  }
+
+  /**
+   * A contact of a whole face.
+   *
+   * @param face the face
+   * @param condition what it meets
+   * @return the contact
+   */
+  public static Contact whole(Face face, Condition condition) {
+    return new Contact(face, WHOLE, WHOLE, condition);
+  }
+
+  /** What a part of a face meets. Values, thus thread-safe. */
+  public sealed interface Condition {}
+
+  /**
+   * A thing of known temperature that touches the parcel: a neighbour, a cold floor.
+   *
+   * @param temperature its temperature [K against s since sealing]
+   * @param resistance resistance of unit area between the two [m2 K/W], above 0
+   */
+  public record Neighbour(TimeFunction temperature, double resistance) implements Condition {
+    /**
+     * Checks the resistance.
+     *
+     * @throws InvalidInputException if it is not above 0
+     */
+    public Neighbour {
+      Checks.positive("resistance to a neighbour", resistance, "m2 K/W");
+    }
+  }
+
+  /** No heat passes, as between two parcels packed alike. */
+  public record Insulated() implements Condition {}
+
+  /**
+   * The film of the face, but sunlight of its own; zero for the shaded part of a sunlit face.
+   *
+   * @param irradiance sunlight that falls on it [W/m2 against s since sealing]
+   */
+  public record Sunlit(TimeFunction irradiance) implements Condition {}
+}

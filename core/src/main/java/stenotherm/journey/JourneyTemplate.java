@@ -1,0 +1,113 @@
+package stenotherm.journey;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import stenotherm.ambient.Situation;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Checks;
+import stenotherm.base.Orientation;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+
+/**
+ * A named kind of journey: its legs, their surroundings and their usual hours.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param name name, as scenario files call it
+ * @param legs the legs in their order, at least one
+ * @param source where legs and hours come from
+ */
+public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source) {
+  /** Air that lags is followed from so many lags before a leg begins, if the parcel is sealed. */
+  private static final double LAGS = 4;
+
+  /**
+   * Checks the name and that there is a leg.
+   *
+   * @throws stenotherm.base.InvalidInputException if the name is blank or there is no leg
+   */
+  public JourneyTemplate {
+    Checks.name("journey template", name);
+    legs = Checks.notEmpty("legs of " + name, legs);
+  }
+
+  /** When a parcel starts. A value, thus thread-safe. */
+  public record Start(LocalDateTime sealing, double temperature) {
+    /**
+     * Checks the temperature.
+     *
+     * @param sealing when the parcel is sealed, on the clock of the origin
+     * @param temperature temperature of everything in it [K]
+     * @throws stenotherm.base.InvalidInputException if it is not absolute
+     */
+    public Start {
+      Checks.temperature("start temperature", temperature);
+    }
+  }
+
+  /**
+   * Makes the journey. Every leg takes the pressure, the films and the temperature of its
+   * situation; a spread adds up with that of the outdoors where the situation follows them.
+   *
+   * @param start when and how warm the parcel is sealed
+   * @param origin weather where it is sent from
+   * @param destination weather where it is sent to
+   * @param hold how long delays are to be followed [s], 0 or above; the weather must be known from
+   *     sealing until so long after the planned opening
+   * @return the journey, the parcel upright
+   * @throws stenotherm.base.InvalidInputException if an outdoor temperature is not known long
+   *     enough
+   */
+  public Journey journey(Start start, Outdoors origin, Outdoors destination, double hold) {
+    Checks.notNegative("hold", hold, "s");
+    List<Double> durations = durations(start.sealing(), origin.place(), destination.place());
+    double end = durations.stream().mapToDouble(Double::doubleValue).sum() + hold;
+    List<Leg> made = new ArrayList<>();
+    double time = 0;
+    for (int index = 0; index < legs.size(); index++) {
+      TemplateLeg leg = legs.get(index);
+      Outdoors there = leg.end() == TemplateLeg.End.ORIGIN ? origin : destination;
+      Situation situation = leg.situation();
+      double from = Math.max(0, time - LAGS * situation.rule().lag());
+      boolean follows = situation.rule().followsOutdoors();
+      Surroundings surroundings =
+          new Surroundings(
+              situation.rule().course(there.temperature(), new Range(from, end)),
+              situation.spread() + (follows ? there.spread() : 0),
+              situation.films(),
+              Orientation.LID_UP,
+              situation.altitude(),
+              situation.sunlit() ? there.sunshine() : Sunshine.NONE,
+              List.of());
+      made.add(
+          new Leg(
+              leg.name(), there.place(), durations.get(index), surroundings, situation.source()));
+      time += durations.get(index);
+    }
+    Place first = made.get(0).place();
+    return new Journey(
+        first.clockAt(0, start.sealing(), origin.place()), start.temperature(), made);
+  }
+
+  /**
+   * Returns how long the legs last, for reports that echo what a template stands for.
+   *
+   * @param sealing when the parcel is sealed, on the clock of the origin
+   * @param origin where it is sent from
+   * @param destination where it is sent to
+   * @return duration of each leg [s]
+   */
+  public List<Double> durations(LocalDateTime sealing, Place origin, Place destination) {
+    List<Double> durations = new ArrayList<>();
+    double time = 0;
+    for (TemplateLeg leg : legs) {
+      Place there = leg.end() == TemplateLeg.End.ORIGIN ? origin : destination;
+      double duration = leg.timing().duration(there.clockAt(time, sealing, origin));
+      durations.add(duration);
+      time += duration;
+    }
+    return List.copyOf(durations);
+  }
+}

@@ -1,0 +1,26 @@
+package stenotherm.journey;
+
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Checks;
+import stenotherm.base.TimeFunction;
+
+/**
+ * The weather at an end of a journey.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param place where
+ * @param temperature outdoor temperature over the time since sealing [K against s]
+ * @param spread how far it may lie off on either side [K], 0 or above
+ * @param sunshine sun and sky there, for legs that they reach
+ */
+public record Outdoors(Place place, TimeFunction temperature, double spread, Sunshine sunshine) {
+  /**
+   * Checks the spread.
+   *
+   * @throws stenotherm.base.InvalidInputException if it is negative
+   */
+  public Outdoors {
+    Checks.notNegative("outdoor spread at " + place.name(), spread, "K");
+  }
+}

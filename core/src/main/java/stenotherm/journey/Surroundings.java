@@ -1,0 +1,107 @@
+package stenotherm.journey;
+
+import java.util.List;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.StandardAtmosphere;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Checks;
+import stenotherm.base.Orientation;
+import stenotherm.base.TimeFunction;
+
+/**
+ * What a parcel is among during a leg, and how it lies.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param ambient temperature of air and surroundings over the time since sealing [K against s]
+ * @param spread how far the ambient may lie off on either side [K], 0 or above
+ * @param films how heat passes the faces
+ * @param orientation how the parcel lies
+ * @param altitude altitude whose pressure the air has [m]; thin air carries off less heat
+ * @param sunshine sun and sky on the faces
+ * @param contacts parts of faces that meet something else; later ones override earlier ones
+ */
+public record Surroundings(
+    TimeFunction ambient,
+    double spread,
+    FaceFilms films,
+    Orientation orientation,
+    double altitude,
+    Sunshine sunshine,
+    List<Contact> contacts) {
+  /**
+   * Checks the values.
+   *
+   * @throws stenotherm.base.InvalidInputException if the spread is negative or the altitude is out
+   *     of its range
+   */
+  public Surroundings {
+    Checks.notNegative("ambient spread", spread, "K");
+    StandardAtmosphere.checked("altitude", altitude);
+    contacts = List.copyOf(contacts);
+  }
+
+  /**
+   * Surroundings at sea level in which a parcel stands upright, out of the sun.
+   *
+   * @param ambient temperature of air and surroundings [K against s since sealing]
+   * @param spread how far it may lie off on either side [K], 0 or above
+   * @param films how heat passes the faces
+   * @return the surroundings
+   * @throws stenotherm.base.InvalidInputException if the spread is negative
+   */
+  public static Surroundings of(TimeFunction ambient, double spread, FaceFilms films) {
+    return new Surroundings(
+        ambient, spread, films, Orientation.LID_UP, 0, Sunshine.NONE, List.of());
+  }
+
+  /**
+   * The same surroundings with the parcel lying another way.
+   *
+   * @param other how it lies
+   * @return the changed surroundings
+   */
+  public Surroundings lying(Orientation other) {
+    return new Surroundings(ambient, spread, films, other, altitude, sunshine, contacts);
+  }
+
+  /**
+   * The same surroundings at another altitude.
+   *
+   * @param other altitude whose pressure the air has [m]
+   * @return the changed surroundings
+   * @throws stenotherm.base.InvalidInputException if it is out of its range
+   */
+  public Surroundings atAltitude(double other) {
+    return new Surroundings(ambient, spread, films, orientation, other, sunshine, contacts);
+  }
+
+  /**
+   * The same surroundings under another sun.
+   *
+   * @param other sun and sky
+   * @return the changed surroundings
+   */
+  public Surroundings under(Sunshine other) {
+    return new Surroundings(ambient, spread, films, orientation, altitude, other, contacts);
+  }
+
+  /**
+   * The same surroundings with other contacts.
+   *
+   * @param others parts of faces that meet something else
+   * @return the changed surroundings
+   */
+  public Surroundings touching(List<Contact> others) {
+    return new Surroundings(ambient, spread, films, orientation, altitude, sunshine, others);
+  }
+
+  /**
+   * Returns the pressure of the air.
+   *
+   * @return the pressure [Pa]
+   */
+  public double pressure() {
+    return StandardAtmosphere.pressure(altitude);
+  }
+}

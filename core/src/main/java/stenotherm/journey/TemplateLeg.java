@@ -1,0 +1,102 @@
+package stenotherm.journey;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import stenotherm.ambient.Situation;
+import stenotherm.base.Checks;
+import stenotherm.base.Times;
+
+/**
+ * A leg of a journey template.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param name what happens
+ * @param situation what kind of surroundings it has
+ * @param end whose weather and clock apply
+ * @param timing when it ends
+ */
+public record TemplateLeg(String name, Situation situation, End end, Timing timing) {
+  /**
+   * Checks the name.
+   *
+   * @throws stenotherm.base.InvalidInputException if it is blank
+   */
+  public TemplateLeg {
+    Checks.name("leg name", name);
+  }
+
+  /** Which end of a journey a leg belongs to. Thread-safe. */
+  public enum End {
+    /** Where the parcel is sent from. */
+    ORIGIN,
+    /** Where it is sent to. */
+    DESTINATION
+  }
+
+  /** When a leg ends. Values, thus thread-safe. */
+  public sealed interface Timing {
+    /**
+     * Returns how long a leg lasts.
+     *
+     * @param start when it starts, on its local clock
+     * @return the duration [s]
+     */
+    double duration(LocalDateTime start);
+  }
+
+  /**
+   * After some time.
+   *
+   * @param seconds how long [s], above 0
+   */
+  public record Lasting(double seconds) implements Timing {
+    /**
+     * Checks the duration.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is not above 0
+     */
+    public Lasting {
+      Checks.positive("duration of a template's leg", seconds, "s");
+    }
+
+    @Override
+    public double duration(LocalDateTime start) {
+      return seconds;
+    }
+  }
+
+  /**
+   * When the local clock next shows a time, but not before some time has passed. If it would show
+   * it only {@link #PATIENCE} later or more, the hour was just missed; then the parcel goes on as
+   * soon as it can.
+   *
+   * @param clock the time
+   * @param shortest the least that the leg lasts [s], above 0
+   */
+  public record Until(LocalTime clock, double shortest) implements Timing {
+    /** The longest wait for a clock time [s]. */
+    public static final double PATIENCE = Times.fromHours(18);
+
+    /**
+     * Checks the duration.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is not above 0
+     */
+    public Until {
+      Checks.positive("shortest duration of a template's leg", shortest, "s");
+    }
+
+    @Override
+    public double duration(LocalDateTime start) {
+      LocalDateTime earliest = start.plusSeconds(Math.round(shortest));
+      LocalDateTime end = earliest.toLocalDate().atTime(clock);
+      if (end.isBefore(earliest)) {
+        end = end.plusDays(1);
+      }
+      double duration = Duration.between(start, end).toSeconds();
+      return duration < PATIENCE ? duration : shortest;
+    }
+  }
+}
