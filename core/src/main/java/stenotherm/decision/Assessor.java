@@ -12,19 +12,19 @@ import java.util.concurrent.CancellationException;
 import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
 import stenotherm.base.End;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.journey.Journey;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Factor;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
-import stenotherm.warmer.WarmerClass;
 
 /**
  * Judges a packing on a journey.
@@ -60,12 +60,18 @@ public final class Assessor {
    * @param settings how finely, and how long a delay to follow
    * @param listener told of finished runs; may stop
    * @return the assessment
-   * @throws stenotherm.base.InvalidInputException if an ambient does not cover its time
+   * @throws stenotherm.base.InvalidInputException if an ambient does not cover its time, or no
+   *     container holds an animal
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
   public static Assessment assess(
       Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
+    if (parcel.occupied().isEmpty()) {
+      throw new InvalidInputException(
+          "packing '" + parcel.name() + "'",
+          "has no animal in it, so that there is nothing to judge");
+    }
     return new Work(parcel, journey, settings, listener).assess();
   }
 
@@ -180,7 +186,7 @@ public final class Assessor {
 
     private double firstBreach(TransitResult result, Side side) {
       double earliest = Double.POSITIVE_INFINITY;
-      for (Cup cup : parcel.cups()) {
+      for (Container cup : parcel.occupied()) {
         Exposure.Outside outside =
             result.exposure(cup.name(), held.duration()).outside(Limit.ALARM);
         OptionalDouble breach = (side == Side.COLD ? outside.cold() : outside.hot()).firstBreach();
@@ -272,11 +278,9 @@ public final class Assessor {
 
     private List<String> cautions() {
       Set<String> all = new LinkedHashSet<>();
-      if (!parcel.warmers().isEmpty()) {
-        all.add(WarmerClass.AIR_CAUTION);
-      }
-      for (Cup cup : parcel.cups()) {
-        all.addAll(cup.occupant().animal().cautions());
+      all.addAll(parcel.cautions());
+      for (Container cup : parcel.occupied()) {
+        all.addAll(cup.occupant().orElseThrow().animal().cautions());
       }
       all.add(Verdict.DEFER);
       return List.copyOf(all);

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.transit.TransitResult;
 
 /**
@@ -37,7 +37,7 @@ public record Margin(Side side, String cup, double kelvin, double temperature, d
   /** The smallest margin over all cups on one side, up to a time. */
   static Margin smallest(TransitResult result, Side side, double until) {
     Margin smallest = null;
-    for (Cup cup : result.parcel().cups()) {
+    for (Container cup : result.parcel().occupied()) {
       Exposure exposure = result.exposure(cup.name(), until);
       Margin margin =
           side == Side.COLD

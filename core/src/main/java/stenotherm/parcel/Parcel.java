@@ -1,86 +1,182 @@
 package stenotherm.parcel;
 
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.Face;
+import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
+import stenotherm.base.Orientation;
+import stenotherm.base.Temperatures;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.InitialState;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
+import stenotherm.grid.Point;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.warmer.WarmerClass;
 
 /**
- * A packed parcel that stands upright.
+ * A packed parcel. Its faces and axes are named as if it stood upright, however it lies.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param name name of the packing
  * @param outer outer box, its lower corner at the origin [m]
  * @param walls layers of the six faces
- * @param fill what fills the room between walls, cups and warmers
- * @param cups the cups, at least one
+ * @param filling what is between walls, containers, warmers and packs
+ * @param containers cups, bags and vials, at least one
  * @param warmers the warmers; may be empty
+ * @param packs the packs; may be empty
  */
 public record Parcel(
     String name,
     Box outer,
     Walls walls,
-    Material fill,
-    List<Cup> cups,
-    List<PlacedWarmer> warmers) {
+    Filling filling,
+    List<Container> containers,
+    List<PlacedWarmer> warmers,
+    List<PlacedPack> packs) {
   /** How far things may overlap by round-off [m]. */
   private static final double ROUND_OFF = 1e-9;
+
+  /** Name of the block between walls and contents, fill or air. */
+  private static final String FILL = "fill";
+
+  /** Temperature at which the conductivity of the air is taken if no other one is said [K]. */
+  private static final double AIR_TEMPERATURE = Temperatures.fromCelsius(15);
+
+  /**
+   * A parcel with a fill and without packs.
+   *
+   * @param name name of the packing
+   * @param outer outer box, its lower corner at the origin [m]
+   * @param walls layers of the six faces
+   * @param fill what fills the room between walls, containers and warmers
+   * @param containers cups, bags and vials, at least one
+   * @param warmers the warmers; may be empty
+   * @throws InvalidInputException as the other constructor
+   */
+  public Parcel(
+      String name,
+      Box outer,
+      Walls walls,
+      Material fill,
+      List<Container> containers,
+      List<PlacedWarmer> warmers) {
+    this(name, outer, walls, new Filling.Loose(fill), containers, warmers, List.of());
+  }
 
   /**
    * Checks that everything fits.
    *
-   * @throws InvalidInputException if the name is blank, there is no cup, a name occurs twice, or
-   *     two things overlap or one sticks out of the cavity; the message gives both names and by how
-   *     many millimetres
+   * @throws InvalidInputException if the name is blank, there is no container, a name occurs twice
+   *     or is that of a part of the parcel, or two things overlap or one sticks out of the cavity;
+   *     the message gives the packing, both names and by how many millimetres
    */
   public Parcel {
     Checks.name("packing name", name);
-    cups = Checks.notEmpty("cups of " + name, cups);
+    containers = Checks.notEmpty("containers of packing '" + name + "'", containers);
     warmers = List.copyOf(warmers);
+    packs = List.copyOf(packs);
     Box cavity = walls.inside(outer, walls.shells());
-    List<Item> items = new ArrayList<>();
-    cups.forEach(cup -> items.add(cup.item(cavity)));
-    warmers.forEach(warmer -> items.add(warmer.item(cavity)));
+    List<Item> items = items(cavity, containers, warmers, packs);
+    checkNames(name, walls.blocks(outer), containers, items);
     for (int index = 0; index < items.size(); index++) {
       Item item = items.get(index);
       for (Face face : Face.values()) {
         double excess = cavity.excess(item.box(), face);
         if (excess > ROUND_OFF) {
-          throw new InvalidInputException(
-              "'" + item.name() + "'",
-              millimetres(
-                  "sticks out of the cavity into the wall " + face.label() + " by", excess));
+          throw refusal(
+              name,
+              "'"
+                  + item.name()
+                  + "' sticks out of the cavity into the wall "
+                  + face.label()
+                  + millimetres(" by %.1f mm", excess)
+                  + "; the cavity is "
+                  + size(cavity));
         }
       }
       for (Item other : items.subList(0, index)) {
-        double depth = item.box().overlap(other.box());
-        if (other.name().equals(item.name())) {
-          throw new InvalidInputException("'" + item.name() + "'", "occurs twice in the parcel");
-        }
+        double depth = item.overlap(other);
         if (depth > ROUND_OFF) {
-          throw new InvalidInputException(
-              "'" + item.name() + "'", millimetres("overlaps '" + other.name() + "' by", depth));
+          throw refusal(
+              name,
+              "'"
+                  + item.name()
+                  + "' overlaps '"
+                  + other.name()
+                  + millimetres("' by %.1f mm", depth));
         }
       }
     }
   }
 
-  private static String millimetres(String what, double metres) {
-    return String.format(Locale.ROOT, "%s %.1f mm", what, Lengths.toMillimetres(metres));
+  private static List<Item> items(
+      Box cavity, List<Container> containers, List<PlacedWarmer> warmers, List<PlacedPack> packs) {
+    List<Item> items = new ArrayList<>();
+    containers.forEach(container -> items.add(container.item(cavity)));
+    warmers.forEach(warmer -> items.add(warmer.item(cavity)));
+    packs.forEach(pack -> items.add(pack.item(cavity)));
+    return items;
+  }
+
+  private static void checkNames(
+      String packing, List<Block> wallBlocks, List<Container> containers, List<Item> items) {
+    Set<String> reserved = new HashSet<>();
+    reserved.add(FILL);
+    wallBlocks.forEach(block -> reserved.add(block.name()));
+    for (Face face : Face.values()) {
+      reserved.add(face.label());
+    }
+    List<String> names = new ArrayList<>(items.stream().map(Item::name).toList());
+    for (Container container : containers) {
+      names.add(container.airBlock());
+      container.bedding().forEach(layer -> names.add(container.beddingBlock(layer)));
+      container.occupant().ifPresent(who -> names.add(container.animalBlock()));
+    }
+    Set<String> seen = new HashSet<>();
+    for (String each : names) {
+      if (reserved.contains(each)) {
+        throw refusal(
+            packing, "'" + each + "' is the name of a part of the parcel; choose another one");
+      }
+      if (!seen.add(each)) {
+        throw refusal(packing, "'" + each + "' occurs twice; everything needs a name of its own");
+      }
+    }
+  }
+
+  private static InvalidInputException refusal(String packing, String message) {
+    return new InvalidInputException("packing '" + packing + "'", message);
+  }
+
+  private static String millimetres(String format, double metres) {
+    return String.format(Locale.ROOT, format, Lengths.toMillimetres(metres));
+  }
+
+  private static String size(Box box) {
+    return String.format(
+        Locale.ROOT,
+        "%.1f x %.1f x %.1f mm",
+        Lengths.toMillimetres(box.size(Axis.X)),
+        Lengths.toMillimetres(box.size(Axis.Y)),
+        Lengths.toMillimetres(box.size(Axis.Z)));
   }
 
   /**
@@ -93,40 +189,173 @@ public record Parcel(
   }
 
   /**
+   * Returns the containers with an animal in them.
+   *
+   * @return the containers in their order
+   */
+  public List<Container> occupied() {
+    return containers.stream().filter(each -> each.occupant().isPresent()).toList();
+  }
+
+  /**
    * The same packing without its warmers.
    *
    * @return the changed parcel
    */
   public Parcel withoutWarmers() {
-    return new Parcel(name, outer, walls, fill, cups, List.of());
+    return new Parcel(name, outer, walls, filling, containers, List.of(), packs);
+  }
+
+  /**
+   * The same packing with other packs.
+   *
+   * @param other the packs; may be empty
+   * @return the changed parcel
+   * @throws InvalidInputException if they do not fit
+   */
+  public Parcel withPacks(List<PlacedPack> other) {
+    return new Parcel(name, outer, walls, filling, containers, warmers, other);
   }
 
   /**
    * The same packing with walls and fill at ends of their ranges of conductivity.
    *
    * @param wallEnd end for all wall layers
-   * @param fillEnd end for the fill
+   * @param fillEnd end for the filling
    * @return the changed parcel
    */
   public Parcel at(End wallEnd, End fillEnd) {
-    return new Parcel(name, outer, walls.at(wallEnd), fill.at(fillEnd), cups, warmers);
+    return new Parcel(
+        name, outer, walls.at(wallEnd), filling.at(fillEnd), containers, warmers, packs);
   }
 
   /**
-   * Returns the blocks.
+   * Returns the blocks. Air that convects is taken at 15 °C with heat going sideways; {@link
+   * #conductivities} has the values for a way of lying.
    *
-   * @return walls, fill, contents of cups, warmers
+   * @return walls, fill, contents of containers, warmers, packs
    */
   public Layout layout() {
     Box cavity = cavity();
     List<Block> blocks = new ArrayList<>(walls.blocks(outer));
-    blocks.add(new Block.Solid("fill", cavity, fill));
-    cups.forEach(cup -> blocks.addAll(cup.blocks(cavity)));
+    blocks.add(new Block.Solid(FILL, cavity, fillMaterial(cavity)));
+    for (Container container : containers) {
+      double conductivity = container.airConductivity(HeatFlow.HORIZONTAL, Axis.Z, AIR_TEMPERATURE);
+      blocks.addAll(container.blocks(cavity, conductivity));
+    }
     for (PlacedWarmer warmer : warmers) {
       blocks.add(
           new Block.Solid(warmer.name(), warmer.item(cavity).box(), Materials.WARMER_MIX_FRESH));
     }
+    for (PlacedPack pack : packs) {
+      blocks.add(new Block.Solid(pack.name(), pack.item(cavity).box(), pack.pack().spread()));
+    }
     return new Layout(blocks);
+  }
+
+  private Material fillMaterial(Box cavity) {
+    if (filling instanceof Filling.Loose loose) {
+      return loose.material();
+    }
+    CavityAir air = new CavityAir((Filling.Unfilled) filling, gap(cavity));
+    return Materials.STILL_AIR.withConductivity(
+        air.conductivity(HeatFlow.HORIZONTAL, 0, AIR_TEMPERATURE));
+  }
+
+  /** Twice the free volume over the surface of walls and contents [m]. */
+  private double gap(Box cavity) {
+    double volume = cavity.volume();
+    double surface = new Item(FILL, cavity).surface();
+    for (Item item : items(cavity, containers, warmers, packs)) {
+      volume -= item.volume();
+      surface += item.surface();
+    }
+    return 2 * volume / surface;
+  }
+
+  /**
+   * Returns the conductivities of the solids that stand for air that convects: the air in vessels
+   * and in a cavity without fill.
+   *
+   * <p>The direction of heat across a layer that lies level decides how its air moves. It is taken
+   * from where warmers and packs are: a warmer above sends heat downward, a pack colder than the
+   * mean temperature above takes it upward; without either, or with as many above as below, it is
+   * taken as sideways, which lies between the two.
+   *
+   * @param orientation how the parcel lies
+   * @param meanTemperature mean temperature of the air [K]
+   * @return conductivity [W/(m K)] of each block by its name
+   * @throws InvalidInputException if the temperature is not absolute
+   */
+  public Map<String, Double> conductivities(Orientation orientation, double meanTemperature) {
+    Checks.temperature("mean temperature of the air", meanTemperature);
+    Box cavity = cavity();
+    Axis up = orientation.up().axis();
+    Map<String, Double> all = new LinkedHashMap<>();
+    for (Container container : containers) {
+      HeatFlow vertical = vertical(container.item(cavity).box(), orientation, meanTemperature);
+      all.put(container.airBlock(), container.airConductivity(vertical, up, meanTemperature));
+    }
+    if (filling instanceof Filling.Unfilled unfilled) {
+      CavityAir air = new CavityAir(unfilled, gap(cavity));
+      double level = 2 * cavity.volume() / cavity.size(up) / new Item(FILL, cavity).surface();
+      HeatFlow vertical = vertical(middle(cavity), orientation, meanTemperature);
+      all.put(FILL, air.conductivity(vertical, level, meanTemperature));
+    }
+    return all;
+  }
+
+  /** The middle third of a box along each axis. */
+  private static Box middle(Box box) {
+    return new Dimensions(box.size(Axis.X) / 3, box.size(Axis.Y) / 3, box.size(Axis.Z) / 3)
+        .above(
+            new Point(box.centre().x(), box.centre().y(), box.centre().z() - box.size(Axis.Z) / 6));
+  }
+
+  /** Which way heat goes vertically at a thing, by where warmers and packs are. */
+  private HeatFlow vertical(Box thing, Orientation orientation, double meanTemperature) {
+    Box cavity = cavity();
+    int downward = 0;
+    for (PlacedWarmer warmer : warmers) {
+      downward += side(warmer.item(cavity).box(), thing, orientation);
+    }
+    for (PlacedPack pack : packs) {
+      int warm = pack.startTemperature() > meanTemperature ? 1 : -1;
+      downward += warm * side(pack.item(cavity).box(), thing, orientation);
+    }
+    if (downward == 0) {
+      return HeatFlow.HORIZONTAL;
+    }
+    return downward > 0 ? HeatFlow.DOWNWARD : HeatFlow.UPWARD;
+  }
+
+  /** 1 if a box lies above a thing, -1 below it, 0 beside it. */
+  private static int side(Box box, Box thing, Orientation orientation) {
+    if (gap(box, thing, orientation.up()) > -ROUND_OFF) {
+      return 1;
+    }
+    return gap(box, thing, orientation.down()) > -ROUND_OFF ? -1 : 0;
+  }
+
+  /** Distance from a thing's face to a box that lies beyond it; negative if it begins before. */
+  private static double gap(Box box, Box thing, Face face) {
+    double distance = box.at(face.opposite()) - thing.at(face);
+    return face.isMax() ? distance : -distance;
+  }
+
+  /**
+   * Returns the state of the parcel at sealing.
+   *
+   * @param startTemperature temperature of all but the packs [K]
+   * @return that temperature, with each pack in its own state
+   * @throws InvalidInputException if the temperature is not absolute
+   */
+  public InitialState initialState(double startTemperature) {
+    InitialState state = InitialState.uniform(startTemperature);
+    for (PlacedPack pack : packs) {
+      state = pack.addTo(state);
+    }
+    return state;
   }
 
   /**
@@ -140,51 +369,62 @@ public record Parcel(
     for (Face face : Face.values()) {
       network.boundary(face, BoundaryKind.CONVECTION);
     }
-    cups.forEach(cup -> network.thinResistance(cup.wallResistance()));
+    walls.jointResistances().forEach(network::thinResistance);
+    containers.forEach(container -> network.thinResistance(container.wallResistance()));
     for (PlacedWarmer warmer : warmers) {
       network.source(warmer.name());
-      if (warmer.mounting().standOff() == 0) {
-        network.thinResistance(
-            ThinResistance.between(
-                warmer.name(),
-                walls.innermost(warmer.face()),
-                warmer.mounting().contactResistance()));
-      }
+      addContact(network, warmer.name(), warmer.placement());
+    }
+    for (PlacedPack pack : packs) {
+      network.thinResistance(ThinResistance.around(Set.of(pack.name()), pack.pack().wrap()));
+      addContact(network, pack.name(), pack.placement());
     }
     return network.build();
+  }
+
+  private void addContact(HeatNetwork.Builder network, String name, Placement placement) {
+    placement
+        .onWall()
+        .ifPresent(
+            place ->
+                network.thinResistance(
+                    ThinResistance.between(
+                        name,
+                        walls.innermost(place.face()),
+                        place.mounting().contactResistance())));
   }
 
   /**
    * Returns the mass of the packed parcel.
    *
-   * @return walls, fill, cups with contents and warmers [kg]
+   * @return walls, fill, containers with contents, warmers and packs [kg]
    */
   public double mass() {
-    double sum = 0;
     Box cavity = cavity();
-    for (int shell = 0; shell < walls.shells(); shell++) {
-      Box box = walls.inside(outer, shell);
-      Box within = walls.inside(outer, shell + 1);
-      for (Face face : Face.values()) {
-        List<WallLayer> layers = walls.layers().getOrDefault(face, List.of());
-        if (layers.size() > shell) {
-          // edges belong to two faces; the mean of outer and inner area counts them about once
-          double area = (box.area(face) + within.area(face)) / 2;
-          sum += layers.get(shell).material().density() * layers.get(shell).thickness() * area;
-        }
-      }
-    }
     double free = cavity.volume();
-    for (Cup cup : cups) {
-      free -= cup.item(cavity).box().volume();
-      sum += cup.mass();
+    for (Item item : items(cavity, containers, warmers, packs)) {
+      free -= item.volume();
+    }
+    double sum = walls.mass(outer) + free * fillMaterial(cavity).density();
+    for (Container container : containers) {
+      sum += container.mass();
     }
     for (PlacedWarmer warmer : warmers) {
-      double volume = warmer.item(cavity).box().volume();
-      free -= volume;
-      sum += volume * Materials.WARMER_MIX_FRESH.density();
+      sum += warmer.item(cavity).volume() * Materials.WARMER_MIX_FRESH.density();
     }
-    return sum + free * fill.density();
+    for (PlacedPack pack : packs) {
+      sum += pack.pack().mass();
+    }
+    return sum;
+  }
+
+  /**
+   * Returns the mass of the water in all bedding.
+   *
+   * @return mass of water [kg]
+   */
+  public double waterMass() {
+    return containers.stream().mapToDouble(Container::waterMass).sum();
   }
 
   /**
@@ -194,5 +434,24 @@ public record Parcel(
    */
   public double outerVolume() {
     return outer.volume();
+  }
+
+  /**
+   * Returns what every output about this packing must say.
+   *
+   * @return cautions as sentences, without those of the animals
+   */
+  public List<String> cautions() {
+    Set<String> all = new LinkedHashSet<>();
+    if (!warmers.isEmpty()) {
+      all.add(WarmerClass.AIR_CAUTION);
+    }
+    if (packs.stream().anyMatch(pack -> pack.pack().melts())) {
+      all.add(PackClass.SUPERCOOLING_CAUTION);
+    }
+    if (filling instanceof Filling.Unfilled) {
+      all.add(CavityAir.CAUTION);
+    }
+    return List.copyOf(all);
   }
 }

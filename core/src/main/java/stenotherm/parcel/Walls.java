@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -8,20 +9,22 @@ import stenotherm.base.Axis;
 import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.Point;
 
 /**
  * The walls of a parcel: for each face its layers, outermost first. Layer n of all faces together
- * forms a shell; where shells are of different material at an edge, lid and floor reach over the
- * sides, and the y sides over the x sides.
+ * forms a shell. A shell of one material without joints is one piece; else it is six panels, and
+ * the joints say which of them reach over which.
  *
  * <p>Stable. A value, thus thread-safe.
  *
  * @param layers layers of every face, outermost first
+ * @param joints how panels meet
  */
-public record Walls(Map<Face, List<WallLayer>> layers) {
+public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
   /**
    * Copies the layers.
    *
@@ -36,7 +39,17 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
       }
       copy.put(face, List.copyOf(ofFace));
     }
-    layers = java.util.Collections.unmodifiableMap(copy);
+    layers = Collections.unmodifiableMap(copy);
+  }
+
+  /**
+   * Walls without gaps between their panels.
+   *
+   * @param layers layers of every face, outermost first
+   * @throws InvalidInputException if a face has no layer
+   */
+  public Walls(Map<Face, List<WallLayer>> layers) {
+    this(layers, Joints.NONE);
   }
 
   /**
@@ -60,11 +73,22 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
    * @param face the face
    * @param other its layers, outermost first
    * @return the changed walls
+   * @throws InvalidInputException if there is no layer
    */
   public Walls with(Face face, List<WallLayer> other) {
     Map<Face, List<WallLayer>> changed = new EnumMap<>(layers);
     changed.put(face, other);
-    return new Walls(changed);
+    return new Walls(changed, joints);
+  }
+
+  /**
+   * The walls with other joints.
+   *
+   * @param other how panels meet
+   * @return the changed walls
+   */
+  public Walls with(Joints other) {
+    return new Walls(layers, other);
   }
 
   /**
@@ -77,6 +101,21 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
     return layersOf(face).stream().mapToDouble(WallLayer::thickness).sum();
   }
 
+  /**
+   * Returns the outer box around a cavity of given size.
+   *
+   * @param inner inner size
+   * @return the outer box, its lower corner at the origin [m]
+   */
+  public Box around(Dimensions inner) {
+    double[] size = new double[3];
+    for (Axis axis : Axis.values()) {
+      size[axis.ordinal()] =
+          thickness(Face.of(axis, false)) + inner.along(axis) + thickness(Face.of(axis, true));
+    }
+    return Box.ofSize(size[0], size[1], size[2]);
+  }
+
   private List<WallLayer> layersOf(Face face) {
     return layers.getOrDefault(face, List.of());
   }
@@ -85,7 +124,7 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
   Walls at(End end) {
     Map<Face, List<WallLayer>> changed = new EnumMap<>(Face.class);
     layers.forEach((face, list) -> changed.put(face, list.stream().map(l -> l.at(end)).toList()));
-    return new Walls(changed);
+    return new Walls(changed, joints);
   }
 
   /** The box inside the first shells. */
@@ -120,40 +159,44 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
     List<Block> blocks = new ArrayList<>();
     for (int shell = 0; shell < shells(); shell++) {
       Box box = inside(outer, shell);
-      if (isOneMaterial(shell)) {
+      if (isOnePiece(shell)) {
         blocks.add(
             new Block.Solid(shellName(shell), box, layersOf(Face.Z_MAX).get(shell).material()));
       } else {
-        addSlabs(blocks, box, shell);
+        addPanels(blocks, box, shell);
       }
     }
     return blocks;
   }
 
-  private boolean isOneMaterial(int shell) {
+  private boolean isOnePiece(int shell) {
     List<WallLayer> all = new ArrayList<>();
     layers.values().forEach(list -> list.stream().skip(shell).limit(1).forEach(all::add));
-    return all.size() == Face.values().length
+    return !joints.areIn(shell)
+        && all.size() == Face.values().length
         && all.stream().map(WallLayer::material).distinct().count() == 1;
   }
 
-  private void addSlabs(List<Block> blocks, Box box, int shell) {
-    for (Face face : Face.values()) {
-      if (layersOf(face).size() <= shell) {
-        continue;
+  private void addPanels(List<Block> blocks, Box box, int shell) {
+    for (int rank = joints.overlap().size() - 1; rank >= 0; rank--) {
+      for (boolean max : new boolean[] {false, true}) {
+        Face face = Face.of(joints.overlap().get(rank), max);
+        if (layersOf(face).size() <= shell) {
+          continue;
+        }
+        WallLayer layer = layersOf(face).get(shell);
+        if (blocks.isEmpty()) {
+          // the first block must fill the parcel; the panels and the fill cover it
+          blocks.add(new Block.Solid("wall base", box, layer.material()));
+        }
+        blocks.add(
+            new Block.Solid(
+                panelName(shell, face), panel(box, face, layer.thickness()), layer.material()));
       }
-      WallLayer layer = layersOf(face).get(shell);
-      if (blocks.isEmpty()) {
-        // the first block must fill the parcel; the slabs and the fill cover it
-        blocks.add(new Block.Solid("wall base", box, layer.material()));
-      }
-      blocks.add(
-          new Block.Solid(
-              slabName(shell, face), slab(box, face, layer.thickness()), layer.material()));
     }
   }
 
-  private static Box slab(Box box, Face face, double thickness) {
+  private static Box panel(Box box, Face face, double thickness) {
     double[] min = {box.min().x(), box.min().y(), box.min().z()};
     double[] max = {box.max().x(), box.max().y(), box.max().z()};
     int a = face.axis().ordinal();
@@ -165,17 +208,62 @@ public record Walls(Map<Face, List<WallLayer>> layers) {
     return new Box(new Point(min[0], min[1], min[2]), new Point(max[0], max[1], max[2]));
   }
 
+  /** The resistances between the panels that meet at an edge. */
+  List<ThinResistance> jointResistances() {
+    List<ThinResistance> all = new ArrayList<>();
+    for (int shell = 0; shell < shells(); shell++) {
+      if (!joints.areIn(shell)) {
+        continue;
+      }
+      for (Face one : Face.values()) {
+        for (Face other : Face.values()) {
+          if (joints.covers(one.axis(), other.axis())
+              && layersOf(one).size() > shell
+              && layersOf(other).size() > shell) {
+            all.add(
+                ThinResistance.between(
+                    panelName(shell, one), panelName(shell, other), joints.resistance()));
+          }
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Mass of all layers, each edge counted with the panel that reaches over it [kg]. */
+  double mass(Box outer) {
+    double sum = 0;
+    for (int shell = 0; shell < shells(); shell++) {
+      Box box = inside(outer, shell);
+      Box within = inside(outer, shell + 1);
+      for (Face face : Face.values()) {
+        if (layersOf(face).size() <= shell) {
+          continue;
+        }
+        WallLayer layer = layersOf(face).get(shell);
+        double volume = layer.thickness();
+        for (Axis axis : Axis.values()) {
+          if (axis != face.axis()) {
+            volume *= (joints.covers(face.axis(), axis) ? box : within).size(axis);
+          }
+        }
+        sum += volume * layer.material().density();
+      }
+    }
+    return sum;
+  }
+
   private static String shellName(int shell) {
     return "wall " + (shell + 1);
   }
 
-  private static String slabName(int shell, Face face) {
+  private static String panelName(int shell, Face face) {
     return shellName(shell) + " " + face.label();
   }
 
   /** Name of the block that the inner side of a face is made of. */
   String innermost(Face face) {
     int shell = layersOf(face).size() - 1;
-    return isOneMaterial(shell) ? shellName(shell) : slabName(shell, face);
+    return isOnePiece(shell) ? shellName(shell) : panelName(shell, face);
   }
 }

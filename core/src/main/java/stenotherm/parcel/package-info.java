@@ -1,13 +1,14 @@
 /**
- * What is packed: walls in layers, fill, cups with an animal on a damp towel, and warmers, turned
- * into a heat network.
+ * What is packed: walls in layers or panels, a fill or none, containers with an animal on its
+ * bedding, warmers and packs, turned into a heat network.
  *
- * <p>Start with {@link stenotherm.parcel.Parcel}; {@link stenotherm.parcel.Cup} and {@link
- * stenotherm.parcel.PlacedWarmer} are what lies inside. Coordinates: x along the length, y along
- * the width, z upwards, the origin at the outer corner below.
+ * <p>Start with {@link stenotherm.parcel.Parcel}; {@link stenotherm.parcel.Container}, {@link
+ * stenotherm.parcel.PlacedWarmer} and {@link stenotherm.parcel.PlacedPack} are what lies inside.
+ * Coordinates: x along the length, y along the width, z upwards, the origin at the outer corner
+ * below; they stay with the parcel however it lies.
  *
- * <p>Limits: boxes only; a cup's wall is a thin resistance; the air in a cup is a solid of
- * effective conductivity; no gaps between fill and walls.
+ * <p>Limits: a vessel's wall is a thin resistance; air that convects is a solid of effective
+ * conductivity; no gaps between fill and walls; nothing moves when a parcel is turned over.
  */
 @NullMarked
 package stenotherm.parcel;

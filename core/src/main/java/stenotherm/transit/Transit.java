@@ -16,7 +16,7 @@ import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 
@@ -108,7 +108,7 @@ public final class Transit {
 
     private static List<Probe> probes(Parcel parcel) {
       List<Probe> list = new ArrayList<>();
-      for (Cup cup : parcel.cups()) {
+      for (Container cup : parcel.occupied()) {
         list.add(new Probe.Mean(TransitResult.meanOf(cup.name()), cup.animalBlock()));
         list.add(new Probe.Minimum(TransitResult.coldestOf(cup.name()), cup.animalBlock()));
         list.add(new Probe.Maximum(TransitResult.hottestOf(cup.name()), cup.animalBlock()));
@@ -270,8 +270,10 @@ public final class Transit {
       rows.add(row.clone());
       double cold = Double.POSITIVE_INFINITY;
       double hot = Double.POSITIVE_INFINITY;
-      for (int c = 0; c < parcel.cups().size(); c++) {
-        var alarm = parcel.cups().get(c).occupant().animal().tolerance().band(Limit.ALARM).range();
+      List<Container> occupied = parcel.occupied();
+      for (int c = 0; c < occupied.size(); c++) {
+        var alarm =
+            occupied.get(c).occupant().orElseThrow().animal().tolerance().band(Limit.ALARM).range();
         cold = Math.min(cold, row[3 * c + 1] - alarm.low());
         hot = Math.min(hot, alarm.high() - row[3 * c + 2]);
       }

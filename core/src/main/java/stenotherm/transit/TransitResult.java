@@ -11,7 +11,7 @@ import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TransientSolution;
 import stenotherm.journey.Journey;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 
 /**
@@ -196,7 +196,7 @@ public final class TransitResult {
     }
     boolean cut = count > 0 && count < stored.length && until > stored[count - 1] + 1e-6;
     return Exposure.of(
-        requireCup(cup).occupant().animal().tolerance(),
+        requireCup(cup).occupant().orElseThrow().animal().tolerance(),
         upTo(stored, count, cut, until),
         upTo(coldest(cup), count, cut, until),
         upTo(hottest(cup), count, cut, until));
@@ -214,8 +214,8 @@ public final class TransitResult {
     return some;
   }
 
-  private Cup requireCup(String name) {
-    for (Cup cup : parcel.cups()) {
+  private Container requireCup(String name) {
+    for (Container cup : parcel.occupied()) {
       if (cup.name().equals(name)) {
         return cup;
       }
@@ -225,7 +225,7 @@ public final class TransitResult {
         "there is no cup '"
             + name
             + "'; there are "
-            + parcel.cups().stream().map(Cup::name).toList());
+            + parcel.occupied().stream().map(Container::name).toList());
   }
 
   /**

@@ -30,10 +30,11 @@ import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Position;
 import stenotherm.transit.Factor;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
@@ -206,9 +207,7 @@ class AssessorTest {
   void theSentenceTellsClockAndLegOfTheTightestMoment() {
     Parcel parcel =
         Packings.warmed(
-            List.of(
-                new PlacedWarmer(
-                    "pad", Warmers.FORTY_HOUR, Face.Z_MAX, PlacedWarmer.Mounting.taped(), 0)));
+            List.of(new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), 0)));
     TimeFunction warming =
         Ambient.series(
             new double[] {6 * HOUR, 18 * HOUR, 30 * HOUR}, new double[] {291.15, 303.15, 308.15});
@@ -327,8 +326,8 @@ class AssessorTest {
     Parcel parcel =
         Packings.parcel(
             List.of(
-                Packings.cup("middle", new Cup.Position(0.01, 0, 0.06)),
-                Packings.cup("corner", new Cup.Position(-0.07, -0.05, 0))),
+                Packings.cup("middle", new Position(0.01, 0, 0.06)),
+                Packings.cup("corner", new Position(-0.07, -0.05, 0))),
             List.of());
     TransitResult result =
         Transit.run(parcel, night(295.15, 4, 265.15), Variation.NOMINAL, SETTINGS.transit());

@@ -27,24 +27,26 @@ public final class Packings {
   /** 300 mm by 240 mm by 200 mm outside. */
   public static final Box OUTER = Box.ofSize(0.30, 0.24, 0.20);
 
+  /** 0.4 mm of polyester. */
+  public static final WallLayer CUP_WALL = new WallLayer(Materials.PET, 0.0004);
+
   private Packings() {}
 
-  public static Cup cup(String name, Cup.Size size, Cup.Position position) {
-    return new Cup(
+  public static Container cup(String name, Dimensions inner, Position position) {
+    return new Container(
         name,
-        size,
+        new Vessel.BoxCup(inner, CUP_WALL),
         position,
-        new WallLayer(Materials.PET, 0.0004),
-        new WallLayer(Materials.DAMP_PAPER_TOWEL, 0.005),
-        new Cup.Occupant(Animals.CORN_SNAKE, BODY));
+        Bedding.dampTowel(0.005),
+        new Occupant(Animals.CORN_SNAKE, BODY));
   }
 
   /** A cup of 100 mm by 80 mm by 60 mm with a corn snake. */
-  public static Cup cup(String name, Cup.Position position) {
-    return cup(name, new Cup.Size(0.10, 0.08, 0.06), position);
+  public static Container cup(String name, Position position) {
+    return cup(name, new Dimensions(0.10, 0.08, 0.06), position);
   }
 
-  public static Parcel parcel(List<Cup> cups, List<PlacedWarmer> warmers) {
+  public static Parcel parcel(List<Container> cups, List<PlacedWarmer> warmers) {
     return new Parcel("sample", OUTER, WALLS, Materials.SHREDDED_PAPER, cups, warmers);
   }
 
@@ -55,7 +57,7 @@ public final class Packings {
 
   /** One cup in the middle of the floor and warmers. */
   public static Parcel warmed(List<PlacedWarmer> warmers) {
-    return parcel(List.of(cup("cup", Cup.Position.MIDDLE_OF_FLOOR)), warmers);
+    return parcel(List.of(cup("cup", Position.MIDDLE_OF_FLOOR)), warmers);
   }
 
   /** A pad of 90 mm by 55 mm by 6 mm with a steady power [W]. */
@@ -68,7 +70,7 @@ public final class Packings {
         Source.assumed("made up"));
   }
 
-  public static PlacedWarmer pad(WarmerClass warmer, Face face, PlacedWarmer.Mounting mounting) {
+  public static PlacedWarmer pad(WarmerClass warmer, Face face, Mounting mounting) {
     return new PlacedWarmer("pad", warmer, face, mounting, 0);
   }
 }

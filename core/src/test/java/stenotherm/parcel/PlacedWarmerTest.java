@@ -14,11 +14,7 @@ import stenotherm.warmer.Warmers;
 class PlacedWarmerTest {
   private static TimeFunction opened(double hours) {
     return new PlacedWarmer(
-            "pad",
-            Warmers.TEN_HOUR,
-            Face.Z_MAX,
-            PlacedWarmer.Mounting.taped(),
-            Times.fromHours(hours))
+            "pad", Warmers.TEN_HOUR, Face.Z_MAX, Mounting.taped(), Times.fromHours(hours))
         .power();
   }
 
@@ -43,8 +39,7 @@ class PlacedWarmerTest {
   @Test
   void anOpeningIsAJump() {
     TimeFunction power =
-        new PlacedWarmer("pad", Packings.steady(3), Face.Z_MAX, PlacedWarmer.Mounting.taped(), 500)
-            .power();
+        new PlacedWarmer("pad", Packings.steady(3), Face.Z_MAX, Mounting.taped(), 500).power();
     assertEquals(0, power.before(500));
     assertEquals(3, power.at(500));
     assertArrayEquals(new double[] {500}, power.breakpoints(0, 1000));
@@ -76,7 +71,6 @@ class PlacedWarmerTest {
     assertThrows(InvalidInputException.class, () -> opened(Double.NaN));
     assertThrows(
         InvalidInputException.class,
-        () ->
-            new PlacedWarmer(" ", Warmers.TEN_HOUR, Face.Z_MAX, PlacedWarmer.Mounting.taped(), 0));
+        () -> new PlacedWarmer(" ", Warmers.TEN_HOUR, Face.Z_MAX, Mounting.taped(), 0));
   }
 }

@@ -33,10 +33,11 @@ import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Position;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.warmer.Warmers;
@@ -75,7 +76,7 @@ class TransitTest {
     return Transit.run(parcel, journey, Variation.NOMINAL, COARSE);
   }
 
-  private static Parcel heated(double power, PlacedWarmer.Mounting mounting) {
+  private static Parcel heated(double power, Mounting mounting) {
     return Packings.warmed(List.of(Packings.pad(Packings.steady(power), Face.Z_MAX, mounting)));
   }
 
@@ -118,7 +119,7 @@ class TransitTest {
     TransitSettings daily = new TransitSettings(MESH, Times.DAY, IntegratorSettings.standard());
     TransitResult result =
         Transit.run(
-            heated(3, PlacedWarmer.Mounting.taped()),
+            heated(3, Mounting.taped()),
             journey(283, leg("long", 240, Ambient.constant(283), FLOOR)),
             Variation.NOMINAL,
             daily);
@@ -157,7 +158,7 @@ class TransitTest {
             outer,
             Walls.uniform(List.of(new WallLayer(foam, thickness))),
             stirred,
-            List.of(Packings.cup("cup", new Cup.Position(0, 0, 0.04))),
+            List.of(Packings.cup("cup", new Position(0, 0, 0.04))),
             List.of());
     double shape = 0.54 * 4 * (inner[0] + inner[1] + inner[2]) + 8 * 0.15 * thickness;
     double films = 0;
@@ -263,9 +264,7 @@ class TransitTest {
 
   private static Parcel opened(double time) {
     return Packings.warmed(
-        List.of(
-            new PlacedWarmer(
-                "pad", Warmers.TEN_HOUR, Face.X_MIN, PlacedWarmer.Mounting.taped(), time)));
+        List.of(new PlacedWarmer("pad", Warmers.TEN_HOUR, Face.X_MIN, Mounting.taped(), time)));
   }
 
   @Test
@@ -416,11 +415,10 @@ class TransitTest {
   @Test
   void aWarmerOnALargerContactResistanceIsHotter() {
     Journey journey = journey(285, leg("days", 96, Ambient.constant(285), FLOOR));
-    double none = last(run(heated(1, new PlacedWarmer.Mounting(0, 0)), journey).mean("pad"));
-    double some = last(run(heated(1, new PlacedWarmer.Mounting(0, 0.02)), journey).mean("pad"));
-    double much = last(run(heated(1, new PlacedWarmer.Mounting(0, 2)), journey).mean("pad"));
-    double apart =
-        last(run(heated(1, PlacedWarmer.Mounting.standingOff(0.02)), journey).mean("pad"));
+    double none = last(run(heated(1, new Mounting(0, 0)), journey).mean("pad"));
+    double some = last(run(heated(1, new Mounting(0, 0.02)), journey).mean("pad"));
+    double much = last(run(heated(1, new Mounting(0, 2)), journey).mean("pad"));
+    double apart = last(run(heated(1, Mounting.standingOff(0.02)), journey).mean("pad"));
     assertTrue(some > none + 0.2, none + " " + some);
     assertTrue(some < none + 0.02 / (0.090 * 0.055));
     assertTrue(much > some + 2, some + " " + much);
@@ -470,7 +468,7 @@ class TransitTest {
   @Test
   void outputsAreFoundByName() {
     Journey journey = journey(290, leg("short", 1, Ambient.constant(285), FLOOR));
-    TransitResult result = run(heated(1, PlacedWarmer.Mounting.taped()), journey);
+    TransitResult result = run(heated(1, Mounting.taped()), journey);
     assertEquals(journey, result.journey());
     assertEquals(Variation.NOMINAL, result.variation());
     assertEquals(2, result.hottest("pad").length);

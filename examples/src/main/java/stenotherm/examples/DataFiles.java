@@ -17,7 +17,7 @@ import stenotherm.decision.Margin;
 import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.TransitResult;
@@ -124,7 +124,7 @@ final class DataFiles {
             "packing,warmer,cup,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
                 + "animal_hottest_K,cold_end_coldest_K,hot_end_hottest_K,warmer_max_K\n");
     for (Judged row : rows) {
-      for (Cup cup : row.parcel().cups()) {
+      for (Container cup : row.parcel().occupied()) {
         addHistory(text, row, cup.name());
       }
     }

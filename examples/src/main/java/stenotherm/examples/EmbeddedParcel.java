@@ -20,8 +20,13 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.material.Materials;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.transit.Transit;
@@ -43,11 +48,11 @@ public final class EmbeddedParcel {
    * @param args not used
    */
   public static void main(String[] args) {
-    var gecko = new Cup.Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045));
+    var gecko = new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045));
     var lid = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
-    var towel = new WallLayer(Materials.DAMP_PAPER_TOWEL, 0.004);
-    var size = new Cup.Size(0.11, 0.11, 0.06);
-    var cup = new Cup("cup", size, new Cup.Position(0, 0, 0.03), lid, towel, gecko);
+    var towel = Bedding.dampTowel(0.004);
+    var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), lid);
+    var cup = new Container("cup", vessel, new Position(0, 0, 0.03), towel, gecko);
     var foam = Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.019)));
     var box = Box.ofSize(0.24, 0.20, 0.17);
     var parcel = new Parcel("box", box, foam, Materials.SHREDDED_PAPER, List.of(cup), List.of());

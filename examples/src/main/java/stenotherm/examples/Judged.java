@@ -6,7 +6,7 @@ import java.util.Locale;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Snapshot;
 
@@ -38,9 +38,9 @@ record Judged(Parcel parcel, Assessment assessment, Snapshot tightest) {
   }
 
   /** The cup that is tightest. */
-  Cup cup() {
+  Container cup() {
     String name = assessment.verdict().tightest().cup();
-    return parcel.cups().stream()
+    return parcel.occupied().stream()
         .filter(cup -> cup.name().equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException("no cup '" + name + "'"));

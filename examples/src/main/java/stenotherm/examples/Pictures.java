@@ -68,7 +68,7 @@ final class Pictures {
     String cup = row.cup().name();
     double planned = assessment.plannedEnd();
     double end = Math.min(journey.duration(), planned * (1 + SHOWN_HOLD));
-    Tolerance tolerance = row.cup().occupant().animal().tolerance();
+    Tolerance tolerance = row.cup().occupant().orElseThrow().animal().tolerance();
     Margin tightest = assessment.nominalMargin(row.side());
     TemperatureChart.Builder chart =
         TemperatureChart.titled(row.label() + ": " + row.side().words() + " is tightest")
@@ -191,7 +191,7 @@ final class Pictures {
     if (name.equals("fill")) {
       return "inner side of the wall";
     }
-    if (name.equals(cup + " air")) {
+    if (name.equals(row.cup().airBlock())) {
       return cup;
     }
     if (name.equals(row.cup().animalBlock())) {

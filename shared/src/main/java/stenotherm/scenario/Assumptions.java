@@ -12,7 +12,7 @@ import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 import stenotherm.grid.Block;
 import stenotherm.material.Material;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.warmer.WarmerClass;
 
@@ -38,9 +38,9 @@ final class Assumptions {
   /** Tells what is known of everything in a packing. */
   void packing(Parcel parcel) {
     parcel.warmers().forEach(placed -> warmer(placed.warmer()));
-    for (Cup cup : parcel.cups()) {
-      animal(cup.occupant().animal());
-      material(cup.wall().material());
+    for (Container container : parcel.containers()) {
+      container.occupant().ifPresent(occupant -> animal(occupant.animal()));
+      material(container.vessel().wall().material());
     }
     for (Block block : parcel.layout().blocks()) {
       if (block instanceof Block.Solid solid) {

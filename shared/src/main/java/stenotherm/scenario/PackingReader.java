@@ -16,9 +16,15 @@ import stenotherm.grid.Box;
 import stenotherm.grid.Point;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.text.MappingNode;
@@ -44,7 +50,7 @@ final class PackingReader {
 
   private final Assumptions assumptions;
   private final Section root;
-  private final Cup.Occupant occupant;
+  private final Occupant occupant;
 
   PackingReader(Assumptions assumptions, Section root) {
     this.assumptions = assumptions;
@@ -66,11 +72,11 @@ final class PackingReader {
     return faces;
   }
 
-  private static Cup.Occupant occupant(ScalarNode node) {
+  private static Occupant occupant(ScalarNode node) {
     NamedQuantity animal = NamedQuantity.of(node, "an animal and its mass", "leopard gecko, 40 g");
     Animal kind = node.locate(() -> Animals.named(animal.name().text()));
     double mass = animal.quantity().mass();
-    return node.locate(() -> new Cup.Occupant(kind, kind.body(mass)));
+    return node.locate(() -> new Occupant(kind, kind.body(mass)));
   }
 
   List<Parcel> read(Node node) {
@@ -103,7 +109,7 @@ final class PackingReader {
     Walls lidded = replaced(uniform, node, "lid", Face.Z_MAX, board);
     Walls walls = replaced(lidded, node, "floor", Face.Z_MIN, board);
     Material fill = fill(node.require("fill").asScalar());
-    Cup cup = cup(node.optional(CUP).orElseGet(() -> root.require(CUP)));
+    Container cup = cup(node.optional(CUP).orElseGet(() -> root.require(CUP)));
     List<PlacedWarmer> warmers = warmers(node);
     return node.node().locate(() -> new Parcel(name, outer, walls, fill, List.of(cup), warmers));
   }
@@ -159,7 +165,7 @@ final class PackingReader {
     return material(node);
   }
 
-  private Cup cup(Node node) {
+  private Container cup(Node node) {
     // A size alone is a cup of which everything else is left out.
     Section cup =
         node instanceof ScalarNode scalar
@@ -167,26 +173,30 @@ final class PackingReader {
             : Section.of(node, Vocabulary.CUP, assumptions);
     Size size = cup.require("size").asScalar().size();
     WallLayer wall = layer(cup.value("wall").asScalar());
-    WallLayer towel = towel(cup.value("towel").asScalar());
-    Cup.Position position =
+    Bedding towel = towel(cup.value("towel").asScalar());
+    Position position =
         cup.optional("position").map(PackingReader::position).orElseGet(() -> middle(cup));
     return node.locate(
         () ->
-            new Cup(
-                CUP, new Cup.Size(size.x(), size.y(), size.z()), position, wall, towel, occupant));
+            new Container(
+                CUP,
+                new Vessel.BoxCup(new Dimensions(size.x(), size.y(), size.z()), wall),
+                position,
+                towel,
+                occupant));
   }
 
-  private static Cup.Position middle(Section cup) {
+  private static Position middle(Section cup) {
     cup.tell("position", "in the middle, on the floor", "assumed");
-    return Cup.Position.MIDDLE_OF_FLOOR;
+    return Position.MIDDLE_OF_FLOOR;
   }
 
-  private static WallLayer towel(ScalarNode node) {
+  private static Bedding towel(ScalarNode node) {
     double thickness = node.length();
-    return node.locate(() -> new WallLayer(Materials.DAMP_PAPER_TOWEL, thickness));
+    return node.locate(() -> Bedding.dampTowel(thickness));
   }
 
-  private static Cup.Position position(Node node) {
+  private static Position position(Node node) {
     List<ScalarNode> offsets = node.asSequence().scalars();
     if (offsets.size() != 2 && offsets.size() != 3) {
       throw node.fail(
@@ -196,7 +206,7 @@ final class PackingReader {
     double x = offsets.get(0).length();
     double y = offsets.get(1).length();
     double z = offsets.size() == 3 ? offsets.get(2).length() : 0;
-    return node.locate(() -> new Cup.Position(x, y, z));
+    return node.locate(() -> new Position(x, y, z));
   }
 
   private static List<PlacedWarmer> warmers(Section node) {
@@ -215,7 +225,7 @@ final class PackingReader {
     }
     WarmerClass warmer = text.locate(() -> Warmers.named(parts.group(1)));
     Face face = face(text.piece(parts.group(2)));
-    PlacedWarmer.Mounting mounting = mounting(node);
+    Mounting mounting = mounting(node);
     double opened = opened(node.value(OPENED).asScalar());
     return List.of(text.locate(() -> new PlacedWarmer(WARMER, warmer, face, mounting, opened)));
   }
@@ -229,18 +239,18 @@ final class PackingReader {
     return node.choice(FACES);
   }
 
-  private static PlacedWarmer.Mounting mounting(Section node) {
+  private static Mounting mounting(Section node) {
     Node standOff = node.optional(STAND_OFF).orElse(null);
     if (standOff == null) {
       ScalarNode contact = node.value(CONTACT).asScalar();
       double resistance = contact.thermalResistance();
-      return contact.locate(() -> new PlacedWarmer.Mounting(0, resistance));
+      return contact.locate(() -> new Mounting(0, resistance));
     }
     if (node.has(CONTACT)) {
       throw node.node().failAt(CONTACT, "means nothing for a warmer with a stand-off");
     }
     double gap = standOff.asScalar().length();
-    return standOff.locate(() -> PlacedWarmer.Mounting.standingOff(gap));
+    return standOff.locate(() -> Mounting.standingOff(gap));
   }
 
   private static double opened(ScalarNode given) {

@@ -64,7 +64,7 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 30 x 80 x 60 mm",
-            "s.yaml:4:6: cup: the animal's length takes 68.4 mm but the cup has 30.0 mm: 38.4 mm too little"),
+            "s.yaml:4:6: cup: container 'cup': the animal takes 34.2 mm along x but the container has 30.0 mm: 4.2 mm too little"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",
@@ -198,11 +198,11 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 120 x 180 x 150 mm",
-            "s.yaml:21:5: packings[0] (carton): 'cup': sticks out of the cavity into the wall xMin by 18.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): packing 'carton': 'cup' sticks out of the cavity into the wall xMin by 18.0 mm; the cavity is 74.0 x 134.0 x 104.0 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 110 mm",
-            "s.yaml:21:5: packings[0] (carton): 'warmer': overlaps 'cup' by 8.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): packing 'carton': 'warmer' overlaps 'cup' by 8.0 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
@@ -270,7 +270,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
-            "s.yaml:21:5: packings[0] (carton): 'warmer': overlaps 'cup' by 12.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): packing 'carton': 'warmer' overlaps 'cup' by 12.0 mm"),
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",
@@ -282,7 +282,7 @@ class ScenarioFaultsTest {
         arguments(
             "opened: 45 min before sealing",
             "stand-off: 0 mm",
-            "s.yaml:26:16: packings[0].stand-off (carton): stand-off of a warmer: 0 m must be a finite number above 0"),
+            "s.yaml:26:16: packings[0].stand-off (carton): 0 m must be a finite number above 0"),
         arguments(
             "opened: 45 min before sealing",
             "stand-off: 20 mm\n    contact: 0.02 m2K/W",
@@ -290,7 +290,7 @@ class ScenarioFaultsTest {
         arguments(
             "opened: 45 min before sealing",
             "contact: -1 m2 K/W",
-            "s.yaml:26:14: packings[0].contact (carton): contact resistance of a warmer: -1 m2 K/W must be a finite number, 0 or above"),
+            "s.yaml:26:14: packings[0].contact (carton): contact resistance: -1 m2 K/W must be a finite number, 0 or above"),
         arguments(
             "name: plain",
             "name: carton",

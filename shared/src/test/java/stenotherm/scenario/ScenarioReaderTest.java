@@ -27,9 +27,15 @@ import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
-import stenotherm.parcel.Cup;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Filling;
+import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
+import stenotherm.parcel.Position;
 import stenotherm.parcel.WallLayer;
 import stenotherm.warmer.Warmers;
 import stenotherm.weather.DayExtremes;
@@ -164,56 +170,55 @@ class ScenarioReaderTest {
     assertEquals(0.203 - 0.046, cavity.max().x() - cavity.min().x(), 1e-12);
     assertEquals(0.180 - 0.046, cavity.max().y() - cavity.min().y(), 1e-12);
     assertEquals(0.150 - 0.046, cavity.max().z() - cavity.min().z(), 1e-12);
-    assertEquals(Materials.SHREDDED_PAPER, carton.fill());
+    assertEquals(new Filling.Loose(Materials.SHREDDED_PAPER), carton.filling());
     Parcel plain = good().packings().get(1);
     assertEquals(0.004, plain.walls().thickness(Face.Z_MAX), 1e-12);
-    assertEquals(Materials.CRUMPLED_NEWSPAPER, plain.fill());
+    assertEquals(new Filling.Loose(Materials.CRUMPLED_NEWSPAPER), plain.filling());
     assertTrue(plain.warmers().isEmpty());
   }
 
   @Test
   void cupAndAnimal() {
-    Cup cup = good().packings().get(0).cups().get(0);
-    assertEquals(new Cup.Size(0.110, 0.080, 0.060), cup.size());
-    assertEquals(Cup.Position.MIDDLE_OF_FLOOR, cup.position());
-    assertEquals(new WallLayer(Materials.POLYPROPYLENE, 0.0005), cup.wall());
-    assertEquals(new WallLayer(Materials.DAMP_PAPER_TOWEL, 0.004), cup.towel());
-    assertEquals(Animals.LEOPARD_GECKO, cup.occupant().animal());
-    assertEquals(0.040, cup.occupant().body().mass(), 1e-12);
+    Container cup = good().packings().get(0).containers().get(0);
+    assertEquals(new Dimensions(0.110, 0.080, 0.060), cup.vessel().inner());
+    assertEquals(Position.MIDDLE_OF_FLOOR, cup.position());
+    assertEquals(new WallLayer(Materials.POLYPROPYLENE, 0.0005), cup.vessel().wall());
+    assertEquals(List.of(Bedding.dampTowel(0.004)), cup.bedding());
+    assertEquals(Animals.LEOPARD_GECKO, cup.occupant().orElseThrow().animal());
+    assertEquals(0.040, cup.occupant().orElseThrow().body().mass(), 1e-12);
   }
 
   @Test
   void cupWrittenOutAndCupOfItsOwn() {
     String text =
         "{size: 4 in x 80 mm x 6 cm, wall: PET 0.3 mm, towel: 2 mm, position: [5 mm, -4 mm, 1 mm]}";
-    Cup shared = first("110 x 80 x 60 mm", text).cups().get(0);
-    assertEquals(new Cup.Size(0.1016, 0.080, 0.060), shared.size());
-    assertEquals(new WallLayer(Materials.PET, 0.0003), shared.wall());
-    assertEquals(0.002, shared.towel().thickness());
-    assertEquals(new Cup.Position(0.005, -0.004, 0.001), shared.position());
-    Cup own =
+    Container shared = first("110 x 80 x 60 mm", text).containers().get(0);
+    assertEquals(new Dimensions(0.1016, 0.080, 0.060), shared.vessel().inner());
+    assertEquals(new WallLayer(Materials.PET, 0.0003), shared.vessel().wall());
+    assertEquals(0.002, shared.bedding().get(0).thickness());
+    assertEquals(new Position(0.005, -0.004, 0.001), shared.position());
+    Container own =
         first("fill: shredded paper", "fill: shredded paper\n    cup: 90 x 60 x 50 mm")
-            .cups()
+            .containers()
             .get(0);
-    assertEquals(0.09, own.size().length());
+    assertEquals(0.09, own.vessel().inner().length());
   }
 
   @Test
   void warmer() {
     PlacedWarmer warmer = good().packings().get(0).warmers().get(0);
     assertEquals(Warmers.FORTY_HOUR, warmer.warmer());
-    assertEquals(Face.Z_MAX, warmer.face());
-    assertEquals(PlacedWarmer.Mounting.taped(), warmer.mounting());
+    assertEquals(Placement.onFace(Face.Z_MAX, Mounting.taped()), warmer.placement());
     assertEquals(-2700, warmer.opened());
     String opened = "opened: 45 min before sealing";
     assertEquals(0, first(opened, "opened: at sealing").warmers().get(0).opened());
     assertEquals(-1800, first("    " + opened + "\n", "").warmers().get(0).opened());
     assertEquals(
-        new PlacedWarmer.Mounting(0, 0.05),
-        first(opened, "contact: 0.05 m2K/W").warmers().get(0).mounting());
+        Placement.onFace(Face.Z_MAX, new Mounting(0, 0.05)),
+        first(opened, "contact: 0.05 m2K/W").warmers().get(0).placement());
     assertEquals(
-        PlacedWarmer.Mounting.standingOff(0.002),
-        first(opened, "stand-off: 2 mm").warmers().get(0).mounting());
+        Placement.onFace(Face.Z_MAX, Mounting.standingOff(0.002)),
+        first(opened, "stand-off: 2 mm").warmers().get(0).placement());
   }
 
   @Test

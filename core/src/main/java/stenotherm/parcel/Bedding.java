@@ -1,0 +1,49 @@
+package stenotherm.parcel;
+
+import stenotherm.base.Checks;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+
+/**
+ * A layer that lies on the floor of a container: a damp towel, damp moss, substrate.
+ *
+ * <p>Limits: its water conducts and stores heat; evaporation is not part of it.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param name what it is called within its container, for example "towel"
+ * @param material the layer as it lies there, its water included
+ * @param thickness thickness [m], above 0
+ * @param waterPerDryMass mass of water for each mass of dry bedding [kg/kg], 0 if it is dry
+ */
+public record Bedding(String name, Material material, double thickness, double waterPerDryMass) {
+  /** Water in {@link Materials#DAMP_PAPER_TOWEL} [kg/kg]. */
+  private static final double TOWEL_WATER = 3;
+
+  /**
+   * Checks the numbers.
+   *
+   * @throws stenotherm.base.InvalidInputException if the name is blank, the thickness not above 0
+   *     or the water negative
+   */
+  public Bedding {
+    Checks.name("bedding name", name);
+    Checks.positive("thickness of the " + name, thickness, "m");
+    Checks.notNegative("water per dry mass of the " + name, waterPerDryMass, "kg/kg");
+  }
+
+  /**
+   * A paper towel with 3 g of water to each gram of dry paper.
+   *
+   * @param thickness thickness [m], above 0
+   * @return the bedding, named "towel"
+   */
+  public static Bedding dampTowel(double thickness) {
+    return new Bedding("towel", Materials.DAMP_PAPER_TOWEL, thickness, TOWEL_WATER);
+  }
+
+  /** Part of the mass that is water. */
+  double waterPart() {
+    return waterPerDryMass / (1 + waterPerDryMass);
+  }
+}

@@ -1,0 +1,34 @@
+package stenotherm.parcel;
+
+import stenotherm.base.HeatFlow;
+import stenotherm.material.AirLayer;
+
+/** The air in a cavity without fill, as a solid. */
+record CavityAir(Filling.Unfilled filling, double gap) {
+  static final String CAUTION =
+      "The parcel is not filled: its air is computed as a solid with the resistance of an air layer"
+          + " of the typical gap, which is rough; a loose cup also moves about.";
+
+  /** The widest gap that an air layer is meant for [m]. */
+  private static final double WIDEST_GAP = 0.3;
+
+  /**
+   * Conductivity with heat going a stated way through layers that lie level, which have a share of
+   * the surface, and sideways through the others [W/(m K)].
+   */
+  double conductivity(HeatFlow vertical, double levelShare, double meanTemperature) {
+    return switch (filling.end()) {
+      case LOW -> conductivity(HeatFlow.DOWNWARD, meanTemperature);
+      case NOMINAL ->
+          levelShare * conductivity(vertical, meanTemperature)
+              + (1 - levelShare) * conductivity(HeatFlow.HORIZONTAL, meanTemperature);
+      case HIGH -> conductivity(HeatFlow.UPWARD, meanTemperature);
+    };
+  }
+
+  private double conductivity(HeatFlow heatFlow, double meanTemperature) {
+    double thickness = Math.min(gap, WIDEST_GAP);
+    return new AirLayer(heatFlow, thickness, filling.emissivity(), filling.emissivity())
+        .effectiveConductivity(meanTemperature);
+  }
+}

@@ -1,0 +1,346 @@
+package stenotherm.parcel;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.base.HeatFlow;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Lengths;
+import stenotherm.conduction.ThinResistance;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Point;
+import stenotherm.grid.Shape;
+import stenotherm.material.AirLayer;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+
+/**
+ * A vessel in its place, with bedding on its floor and an animal on the bedding, or without.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param name name, unique in a parcel
+ * @param vessel cup, bag or vial
+ * @param position where it stands
+ * @param bedding layers on its floor, the lowest first; may be empty
+ * @param occupant who is inside, if anybody
+ */
+public record Container(
+    String name,
+    Vessel vessel,
+    Position position,
+    List<Bedding> bedding,
+    Optional<Occupant> occupant) {
+  /** The narrowest gap that the air in a vessel is given, for an animal that fills it [m]. */
+  private static final double NARROWEST_GAP = 0.005;
+
+  /** The widest gap that an air layer is meant for [m]. */
+  private static final double WIDEST_GAP = 0.3;
+
+  /**
+   * A vessel with one layer of bedding and an animal on it.
+   *
+   * @param name name, unique in a parcel
+   * @param vessel cup, bag or vial
+   * @param position where it stands
+   * @param bedding what lies on its floor
+   * @param occupant who is inside
+   * @throws InvalidInputException if the name is blank or something sticks out, by how much
+   */
+  public Container(
+      String name, Vessel vessel, Position position, Bedding bedding, Occupant occupant) {
+    this(name, vessel, position, List.of(bedding), Optional.of(occupant));
+  }
+
+  /**
+   * Checks that bedding and animal fit.
+   *
+   * @throws InvalidInputException if the name is blank or something sticks out, by how much
+   */
+  public Container {
+    Checks.name("container name", name);
+    bedding = List.copyOf(bedding);
+    Dimensions inner = vessel.inner();
+    double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();
+    if (lain > 0) {
+      fits(name, "bedding takes %.1f mm of height", lain, inner.height());
+    }
+    if (isLying(vessel) && (bedding.size() > 1 || lain > inner.height() / 2)) {
+      throw new InvalidInputException(
+          "container '" + name + "'",
+          "a lying vial takes one layer of bedding, up to half its diameter");
+    }
+    if (occupant.isPresent()) {
+      Dimensions body = occupant.get().dimensions(inner);
+      fits(name, "animal takes %.1f mm along x", body.length(), inner.length());
+      fits(name, "animal takes %.1f mm along y", body.width(), inner.width());
+      if (vessel.shape() == Shape.CYLINDER_Z) {
+        double diagonal = Math.hypot(body.length(), body.width());
+        fits(name, "animal takes %.1f mm across its corners", diagonal, inner.length());
+      }
+      double onBedding = animalBottom(vessel, lain, body) + body.height();
+      String what =
+          lain > 0
+              ? "animal on its bedding takes %.1f mm of height"
+              : "animal takes %.1f mm of height";
+      fits(name, what, onBedding, ceiling(vessel, body));
+    }
+  }
+
+  /**
+   * A vessel without an animal and without bedding.
+   *
+   * @param name name, unique in a parcel
+   * @param vessel cup, bag or vial
+   * @param position where it stands
+   * @return the container
+   * @throws InvalidInputException if the name is blank
+   */
+  public static Container empty(String name, Vessel vessel, Position position) {
+    return new Container(name, vessel, position, List.of(), Optional.empty());
+  }
+
+  private static void fits(String container, String what, double needed, double room) {
+    if (needed > room) {
+      throw new InvalidInputException(
+          "container '" + container + "'",
+          String.format(
+              Locale.ROOT,
+              "the " + what + " but the container has %.1f mm: %.1f mm too little",
+              Lengths.toMillimetres(needed),
+              Lengths.toMillimetres(room),
+              Lengths.toMillimetres(needed - room)));
+    }
+  }
+
+  private static boolean isLying(Vessel vessel) {
+    return vessel.shape() == Shape.CYLINDER_X || vessel.shape() == Shape.CYLINDER_Y;
+  }
+
+  /** How far above its lowest line a lying vial is as wide as a body; 0 in other vessels [m]. */
+  private static double chordHeight(Vessel vessel, Dimensions body) {
+    if (!isLying(vessel)) {
+      return 0;
+    }
+    double radius = vessel.inner().height() / 2;
+    double half = (vessel.shape() == Shape.CYLINDER_X ? body.width() : body.length()) / 2;
+    return radius - Math.sqrt(Math.max(0, radius * radius - half * half));
+  }
+
+  private static double animalBottom(Vessel vessel, double lain, Dimensions body) {
+    return Math.max(lain, chordHeight(vessel, body));
+  }
+
+  private static double ceiling(Vessel vessel, Dimensions body) {
+    return vessel.inner().height() - chordHeight(vessel, body);
+  }
+
+  /**
+   * The same container in another place.
+   *
+   * @param other where it stands
+   * @return the changed container
+   */
+  public Container at(Position other) {
+    return new Container(name, vessel, other, bedding, occupant);
+  }
+
+  /**
+   * Returns the name of the block that is the animal, for probes and pictures.
+   *
+   * @return name of the animal's block; there is such a block only if somebody is inside
+   */
+  public String animalBlock() {
+    return name + " animal";
+  }
+
+  /**
+   * Returns the name of the block that is the air in the vessel.
+   *
+   * @return name of the air's block
+   */
+  public String airBlock() {
+    return name + " air";
+  }
+
+  /**
+   * Returns the name of the block of a layer of bedding.
+   *
+   * @param layer one of {@link #bedding()}
+   * @return name of the layer's block
+   */
+  public String beddingBlock(Bedding layer) {
+    return name + " " + layer.name();
+  }
+
+  Item item(Box cavity) {
+    return new Item(name, vessel.inner().above(position.in(cavity)), vessel.shape());
+  }
+
+  /** Air, bedding and animal, in the order of painting. */
+  List<Block> blocks(Box cavity, double airConductivity) {
+    Box room = item(cavity).box();
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(
+        new Block.Solid(
+            airBlock(),
+            room,
+            Materials.STILL_AIR.withConductivity(airConductivity),
+            vessel.shape()));
+    double bottom = room.min().z();
+    for (Bedding layer : bedding) {
+      double top = bottom + layer.thickness();
+      if (isLying(vessel)) {
+        blocks.add(segment(layer, room));
+      } else {
+        Box box =
+            new Box(
+                new Point(room.min().x(), room.min().y(), bottom),
+                new Point(room.max().x(), room.max().y(), top));
+        blocks.add(new Block.Solid(beddingBlock(layer), box, layer.material(), vessel.shape()));
+      }
+      bottom = top;
+    }
+    double lain = bottom - room.min().z();
+    occupant.ifPresent(
+        who -> {
+          Dimensions body = who.dimensions(vessel.inner());
+          double above = animalBottom(vessel, lain, body);
+          Point floor = new Point(room.centre().x(), room.centre().y(), room.min().z() + above);
+          blocks.add(new Block.Solid(animalBlock(), body.above(floor), who.animal().tissue()));
+        });
+    return blocks;
+  }
+
+  /**
+   * Bedding in a lying vial: the largest box in the segment of its thickness, about 0.58 of it,
+   * with the segment's heat capacity.
+   */
+  private Block segment(Bedding layer, Box room) {
+    double radius = vessel.inner().height() / 2;
+    double low = layer.thickness() / 3;
+    double half = Math.sqrt(low * (2 * radius - low));
+    boolean alongX = vessel.shape() == Shape.CYLINDER_X;
+    Point centre = room.centre();
+    double halfX = alongX ? room.size(Axis.X) / 2 : half;
+    double halfY = alongX ? half : room.size(Axis.Y) / 2;
+    Box box =
+        new Box(
+            new Point(centre.x() - halfX, centre.y() - halfY, room.min().z() + low),
+            new Point(centre.x() + halfX, centre.y() + halfY, room.min().z() + layer.thickness()));
+    Material material = layer.material();
+    double density = material.density() * beddingVolume(layer) / box.volume();
+    return new Block.Solid(beddingBlock(layer), box, Densities.with(material, density));
+  }
+
+  private double beddingVolume(Bedding layer) {
+    Dimensions inner = vessel.inner();
+    if (isLying(vessel)) {
+      double radius = inner.height() / 2;
+      double up = radius - layer.thickness();
+      double segment =
+          radius * radius * Math.acos(up / radius) - up * Math.sqrt(radius * radius - up * up);
+      return segment * Math.max(inner.length(), inner.width());
+    }
+    double base = inner.length() * inner.width();
+    double part = vessel.shape() == Shape.BOX ? 1 : Math.PI / 4;
+    return base * part * layer.thickness();
+  }
+
+  /**
+   * Conductivity of a solid that has the resistance of the air in the vessel across the typical gap
+   * between animal and wall: the resistance of an air layer hardly grows with its thickness, so
+   * that a conductivity taken from the whole vessel would be several times too large beside the
+   * animal. The faces of the animal that look up or down count with the vertical direction of heat,
+   * the others with the horizontal one.
+   */
+  double airConductivity(HeatFlow vertical, Axis up, double meanTemperature) {
+    double gap = gap();
+    double share = verticalShare(up);
+    return (1 - share)
+            * AirLayer.ordinary(HeatFlow.HORIZONTAL, gap).effectiveConductivity(meanTemperature)
+        + share * AirLayer.ordinary(vertical, gap).effectiveConductivity(meanTemperature);
+  }
+
+  /** Mean of the gap aside and the gap above; without an animal the smallest extent of the air. */
+  private double gap() {
+    Dimensions inner = vessel.inner();
+    double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();
+    double gap;
+    if (occupant.isPresent()) {
+      Dimensions body = occupant.get().dimensions(inner);
+      double aside = (inner.length() - body.length() + inner.width() - body.width()) / 4;
+      double above = inner.height() - animalBottom(vessel, lain, body) - body.height();
+      gap = (aside + above) / 2;
+    } else {
+      gap = Math.min(inner.height() - lain, Math.min(inner.length(), inner.width()));
+    }
+    return Math.min(WIDEST_GAP, Math.max(NARROWEST_GAP, gap));
+  }
+
+  /** Part of the surface next to the air that looks along an axis. */
+  private double verticalShare(Axis up) {
+    Dimensions inner = vessel.inner();
+    Dimensions body = occupant.map(who -> who.dimensions(inner)).orElse(inner);
+    double sum = 0;
+    double vertical = 0;
+    for (Axis axis : Axis.values()) {
+      // an animal lies on its bedding: of its two horizontal faces one meets air
+      double faces = axis == Axis.Z && occupant.isPresent() ? 1 : 2;
+      double area = faces * body.volume() / body.along(axis);
+      sum += area;
+      vertical += axis == up ? area : 0;
+    }
+    return vertical / sum;
+  }
+
+  ThinResistance wallResistance() {
+    Set<String> inside = new HashSet<>();
+    inside.add(airBlock());
+    bedding.forEach(layer -> inside.add(beddingBlock(layer)));
+    occupant.ifPresent(who -> inside.add(animalBlock()));
+    return ThinResistance.around(
+        inside, vessel.wall().thickness() / vessel.wall().material().conductivity());
+  }
+
+  /** Area of wall and lid [m2]. */
+  private double wallArea() {
+    Dimensions inner = vessel.inner();
+    double box =
+        2
+            * (inner.length() * inner.width()
+                + inner.length() * inner.height()
+                + inner.width() * inner.height());
+    return vessel.shape() == Shape.BOX ? box : box * Math.PI / 4;
+  }
+
+  /**
+   * Returns the mass of the vessel with what is inside.
+   *
+   * @return wall, bedding with its water, and animal [kg]
+   */
+  public double mass() {
+    double sum = wallArea() * vessel.wall().thickness() * vessel.wall().material().density();
+    for (Bedding layer : bedding) {
+      sum += beddingVolume(layer) * layer.material().density();
+    }
+    return sum + occupant.map(who -> who.body().mass()).orElse(0.0);
+  }
+
+  /**
+   * Returns the mass of the water in the bedding.
+   *
+   * @return mass of water [kg]
+   */
+  public double waterMass() {
+    return bedding.stream()
+        .mapToDouble(layer -> beddingVolume(layer) * layer.material().density() * layer.waterPart())
+        .sum();
+  }
+}

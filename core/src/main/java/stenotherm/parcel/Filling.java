@@ -1,0 +1,71 @@
+package stenotherm.parcel;
+
+import stenotherm.base.End;
+import stenotherm.base.Radiation;
+import stenotherm.material.AirLayer;
+import stenotherm.material.Material;
+
+/**
+ * What is between walls, containers, warmers and packs.
+ *
+ * <p>Experimental. Values, thus thread-safe.
+ */
+public sealed interface Filling {
+  /**
+   * The filling at an end of its range of conductivity.
+   *
+   * @param end which end
+   * @return the changed filling
+   */
+  Filling at(End end);
+
+  /**
+   * A fill that takes up all the room.
+   *
+   * @param material the fill
+   */
+  record Loose(Material material) implements Filling {
+    @Override
+    public Loose at(End end) {
+      return new Loose(material.at(end));
+    }
+  }
+
+  /**
+   * Nothing but air, which convects and lets radiation through. It is taken as a solid that has the
+   * resistance of an air layer across the typical gap, twice the free volume over the surface of
+   * walls and contents.
+   *
+   * <p>Limits: between things that are much farther apart than the typical gap the real air hinders
+   * heat less than this solid, and it does not carry heat from one wall along to the next. The ends
+   * of the range are an air layer with all heat downward (low) and all heat upward (high).
+   *
+   * @param emissivity emissivity of the inner surfaces, 0.01 to 1: 0.9 for board, foam and
+   *     plastics, about 0.05 for foil
+   * @param end which end of the range; nominal for the directions that the heat takes
+   */
+  record Unfilled(double emissivity, End end) implements Filling {
+    /**
+     * Checks the emissivity.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is not within 0.01 and 1
+     */
+    public Unfilled {
+      Radiation.emissivity(emissivity);
+    }
+
+    @Override
+    public Unfilled at(End other) {
+      return new Unfilled(emissivity, other);
+    }
+  }
+
+  /**
+   * Air between ordinary surfaces of emissivity 0.9.
+   *
+   * @return the filling
+   */
+  static Unfilled none() {
+    return new Unfilled(AirLayer.ORDINARY_EMISSIVITY, End.NOMINAL);
+  }
+}

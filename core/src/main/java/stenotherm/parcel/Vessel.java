@@ -1,0 +1,154 @@
+package stenotherm.parcel;
+
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.grid.Shape;
+
+/**
+ * What holds an animal: a cup, a bag or a vial. Its wall is thin and taken as a resistance without
+ * thickness.
+ *
+ * <p>Stable. Values, thus thread-safe.
+ */
+public sealed interface Vessel {
+  /**
+   * Returns the inner extents of the box around it.
+   *
+   * @return the extents as it lies in the upright parcel
+   */
+  Dimensions inner();
+
+  /**
+   * Returns what its wall and lid are made of.
+   *
+   * @return material and thickness
+   */
+  WallLayer wall();
+
+  /**
+   * Returns what part of its box it fills.
+   *
+   * @return box, or a cylinder along one of the axes
+   */
+  Shape shape();
+
+  /**
+   * Tells whether the animal breathes the air of the parcel rather than that of the vessel.
+   *
+   * @return true for cloth, false for a lidded vessel
+   */
+  boolean isOpen();
+
+  /**
+   * A lidded cup with straight sides.
+   *
+   * @param inner inner extents
+   * @param wall material and thickness of wall and lid
+   */
+  record BoxCup(Dimensions inner, WallLayer wall) implements Vessel {
+    @Override
+    public Shape shape() {
+      return Shape.BOX;
+    }
+
+    @Override
+    public boolean isOpen() {
+      return false;
+    }
+  }
+
+  /**
+   * A lidded round cup that stands upright. A tapered one is taken at its mean diameter.
+   *
+   * @param diameter inner diameter [m], above 0
+   * @param height inner height [m], above 0
+   * @param wall material and thickness of wall and lid
+   */
+  record RoundCup(double diameter, double height, WallLayer wall) implements Vessel {
+    /**
+     * Checks the extents.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is not above 0
+     */
+    public RoundCup {
+      Checks.positive("diameter of a cup", diameter, "m");
+      Checks.positive("height of a cup", height, "m");
+    }
+
+    @Override
+    public Dimensions inner() {
+      return new Dimensions(diameter, diameter, height);
+    }
+
+    @Override
+    public Shape shape() {
+      return Shape.CYLINDER_Z;
+    }
+
+    @Override
+    public boolean isOpen() {
+      return false;
+    }
+  }
+
+  /**
+   * A cloth bag, taken as the box that the tied bag takes up.
+   *
+   * @param inner extents of the tied bag
+   * @param wall material and thickness of the cloth
+   */
+  record Bag(Dimensions inner, WallLayer wall) implements Vessel {
+    @Override
+    public Shape shape() {
+      return Shape.BOX;
+    }
+
+    @Override
+    public boolean isOpen() {
+      return true;
+    }
+  }
+
+  /**
+   * A round vial, standing or lying.
+   *
+   * @param diameter inner diameter [m], above 0
+   * @param length inner length [m], above 0
+   * @param axis the axis of the parcel that it lies along; z if it stands
+   * @param wall material and thickness of wall and cap
+   */
+  record Vial(double diameter, double length, Axis axis, WallLayer wall) implements Vessel {
+    /**
+     * Checks the extents.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is not above 0
+     */
+    public Vial {
+      Checks.positive("diameter of a vial", diameter, "m");
+      Checks.positive("length of a vial", length, "m");
+    }
+
+    @Override
+    public Dimensions inner() {
+      return switch (axis) {
+        case X -> new Dimensions(length, diameter, diameter);
+        case Y -> new Dimensions(diameter, length, diameter);
+        case Z -> new Dimensions(diameter, diameter, length);
+      };
+    }
+
+    @Override
+    public Shape shape() {
+      return switch (axis) {
+        case X -> Shape.CYLINDER_X;
+        case Y -> Shape.CYLINDER_Y;
+        case Z -> Shape.CYLINDER_Z;
+      };
+    }
+
+    @Override
+    public boolean isOpen() {
+      return false;
+    }
+  }
+}
