@@ -52,14 +52,30 @@ public enum Coordinates {
   }
 
   /**
-   * Length of the slab of the area at one radius that conducts as well as the layer between it and
-   * another radius: the integral of area at the face over area.
+   * Length of the slab of the area at a face of a cell that conducts as well as the layer between
+   * the face and the cell's mean temperature: the integral of area at the face over area.
+   *
+   * <p>A cell's temperature is its mean. It lies at the radius where a steady field has its mean,
+   * so that such a field is exact; a node at the middle would leave an error of the square of the
+   * width times its logarithm.
+   *
+   * @param inner inner radius of the cell
+   * @param outer its outer radius
+   * @param isMax whether the face is the outer one
    */
-  double reach(double face, double other) {
-    if (this == SPHERICAL) {
-      return face * Math.abs(other - face) / other;
+  double reach(double inner, double outer, boolean isMax) {
+    double face = isMax ? outer : inner;
+    if (face == 0) {
+      return 0;
     }
-    // written for thin layers, whose logarithm would lose digits
-    return face == 0 ? 0 : face * Math.abs(Math.log1p((other - face) / face));
+    if (this == SPHERICAL) {
+      double meanInverse = 1.5 * (outer + inner) / (outer * outer + outer * inner + inner * inner);
+      return face * Math.abs(face * meanInverse - 1);
+    }
+    double ratio = inner / outer;
+    double logarithm = ratio == 0 ? 0 : Math.log(ratio);
+    // mean of ln(outer / r) over the ring
+    double toOuter = 0.5 + ratio * ratio * logarithm / ((1 - ratio) * (1 + ratio));
+    return isMax ? outer * toOuter : inner * (-logarithm - toOuter);
   }
 }

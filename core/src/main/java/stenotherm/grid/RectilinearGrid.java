@@ -452,8 +452,7 @@ public final class RectilinearGrid {
     Axis axis = face.axis();
     if (axis == Axis.X && layout.coordinates().isRadial()) {
       int i = position(Axis.X, cell);
-      double radius = lines[0][i + (face.isMax() ? 1 : 0)];
-      return layout.coordinates().reach(radius, centre(lines[0], i));
+      return layout.coordinates().reach(lines[0][i], lines[0][i + 1], face.isMax());
     }
     double half = length(axis, cell) / 2;
     return curved == null ? half : curved.reach(axis, face.isMax(), cell, half);
