@@ -66,7 +66,7 @@ public final class SectionPicture extends Picture {
 
   @Override
   void draw(Canvas canvas) {
-    new SectionPicturePainter(canvas, this).paint();
+    SectionPicturePainter.paintAlone(canvas, this);
   }
 
   String subtitle() {

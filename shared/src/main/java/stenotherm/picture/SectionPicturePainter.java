@@ -6,6 +6,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.geom.RectangularShape;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,69 +19,67 @@ import stenotherm.picture.Canvas.Lettering;
 import stenotherm.picture.Canvas.Pen;
 import stenotherm.picture.LabelPlacer.Candidate;
 
-/** Draws one {@link SectionPicture} on one canvas. */
+/** Draws one {@link SectionPicture} into a part of a canvas. */
 final class SectionPicturePainter {
-  private static final double LEFT_SPACE = 62;
-  private static final double BOTTOM_SPACE = 44;
-  private static final double BAR_WIDTH = 16;
-  private static final double BAR_SPACE = 108;
+  static final double LEFT_SPACE = 62;
+  static final double BOTTOM_SPACE = 44;
+  static final double BAR_WIDTH = 16;
+  static final double BAR_SPACE = 108;
   private static final double LABEL_GAP = 16;
   private static final double LINE = 15;
+  private static final double SMALLEST = 80;
   private static final Color RIM = new Color(255, 255, 255, 190);
 
   private final Canvas canvas;
   private final SectionPicture picture;
   private final SectionField field;
+  private final ColorScale colors;
 
-  SectionPicturePainter(Canvas canvas, SectionPicture picture) {
+  SectionPicturePainter(Canvas canvas, SectionPicture picture, ColorScale colors) {
     this.canvas = canvas;
     this.picture = picture;
     this.field = picture.field();
+    this.colors = colors;
   }
 
   /** A text for the column beside the section, and the point that it belongs to. */
   private record Note(String text, Point2D target, boolean spot) {}
 
-  void paint() {
+  /** Draws one picture that fills its canvas. */
+  static void paintAlone(Canvas canvas, SectionPicture picture) {
     double top = Look.writeHeading(canvas, picture.title(), picture.subtitle()) + 4;
-    double columnWidth = columnWidth();
-    double width = canvas.width() - LEFT_SPACE - columnWidth - BAR_SPACE - Look.EDGE;
-    double height = canvas.height() - top - BOTTOM_SPACE;
-    Range x = field.x();
-    Range z = field.z();
-    double scale = Math.min(width / (x.high() - x.low()), height / (z.high() - z.low()));
-    Rectangle2D area =
+    ColorScale colors = new ColorScale(colorRange(List.of(picture.field())));
+    Rectangle2D room =
         new Rectangle2D.Double(
-            LEFT_SPACE, top, scale * (x.high() - x.low()), scale * (z.high() - z.low()));
-    double notesHeight = LINE * (picture.outlines().size() + picture.spots().size());
-    if (width < 80 || height < Math.max(80, notesHeight)) {
+            0, top, canvas.width() - BAR_SPACE - Look.EDGE, canvas.height() - top);
+    double column = notesWidth(picture, 0.3 * canvas.width());
+    if (!fits(picture, room, column)) {
       throw Picture.tooSmall(
-          "this section", "more width than 500 or more height than " + (int) (notesHeight + 150));
+          "this section",
+          "more width than 500 or more height than " + (int) (notesHeight(picture) + 150));
     }
-    Frame frame = new Frame(area, x, z);
-    ColorScale colors = new ColorScale(scaleRange());
-
-    paintCells(frame, colors);
-    paintAxes(frame);
-    LabelPlacer placer = new LabelPlacer(area);
-    List<Note> notes = notes(frame);
-    notes.forEach(note -> avoid(placer, note, frame));
-    paintIsotherms(frame);
-    paintOutlines(frame, placer);
-    writeIsotherms(frame, placer);
-    paintNotes(notes, frame, columnWidth, top + height);
-    double barLeft = frame.right() + columnWidth + LABEL_GAP;
-    paintBar(new Rectangle2D.Double(barLeft, top + 18, BAR_WIDTH, height - 18), colors);
+    Frame frame =
+        new SectionPicturePainter(canvas, picture, colors)
+            .paint(room, scale(picture, room, column), column);
+    double barLeft = frame.right() + column + LABEL_GAP;
+    double height = room.getHeight() - BOTTOM_SPACE;
+    paintBar(canvas, new Rectangle2D.Double(barLeft, top + 18, BAR_WIDTH, height - 18), colors);
   }
 
-  /** The colours' range; a field of one temperature still needs some. */
-  private Range scaleRange() {
-    Range range = field.temperatureRange();
-    double lack = Math.max(0, 1 - (range.high() - range.low()));
-    return new Range(range.low() - lack / 2, range.high() + lack / 2);
+  /** The colours' range of some fields together; fields of one temperature still need some. */
+  static Range colorRange(List<SectionField> fields) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (SectionField field : fields) {
+      low = Math.min(low, field.temperatureRange().low());
+      high = Math.max(high, field.temperatureRange().high());
+    }
+    double lack = Math.max(0, 1 - (high - low));
+    return new Range(low - lack / 2, high + lack / 2);
   }
 
-  private double columnWidth() {
+  /** Width of a section's column of notes [pixel], none without notes. */
+  static double notesWidth(SectionPicture picture, double most) {
     double widest = 0;
     for (Outline outline : picture.outlines()) {
       widest = Math.max(widest, Letters.width(outline.name(), Look.LABEL));
@@ -88,10 +87,53 @@ final class SectionPicturePainter {
     for (Spot spot : picture.spots()) {
       widest = Math.max(widest, Letters.width(spot.text(), Look.LABEL.inBold()));
     }
-    return widest == 0 ? 0 : Math.min(widest, 0.3 * canvas.width()) + 2 * LABEL_GAP;
+    return widest == 0 ? 0 : Math.min(widest, most) + 2 * LABEL_GAP;
   }
 
-  private void paintCells(Frame frame, ColorScale colors) {
+  /** Pixels per metre with which the section fits into a room beside its axes and notes. */
+  static double scale(SectionPicture picture, Rectangle2D room, double notesWidth) {
+    Range x = picture.field().x();
+    Range z = picture.field().z();
+    return Math.min(
+        (room.getWidth() - LEFT_SPACE - notesWidth) / (x.high() - x.low()),
+        (room.getHeight() - BOTTOM_SPACE) / (z.high() - z.low()));
+  }
+
+  /** Whether a section and its notes can be read in a room. */
+  static boolean fits(SectionPicture picture, Rectangle2D room, double notesWidth) {
+    return room.getWidth() - LEFT_SPACE - notesWidth >= SMALLEST
+        && room.getHeight() - BOTTOM_SPACE >= Math.max(SMALLEST, notesHeight(picture));
+  }
+
+  /** Height of a section's column of notes [pixel]. */
+  static double notesHeight(SectionPicture picture) {
+    return LINE * (picture.outlines().size() + picture.spots().size());
+  }
+
+  /** Draws the section with axes and notes into a room and returns where its field is. */
+  Frame paint(Rectangle2D room, double scale, double notesWidth) {
+    Range x = field.x();
+    Range z = field.z();
+    Rectangle2D area =
+        new Rectangle2D.Double(
+            room.getX() + LEFT_SPACE,
+            room.getY(),
+            scale * (x.high() - x.low()),
+            scale * (z.high() - z.low()));
+    Frame frame = new Frame(area, x, z);
+    paintCells(frame);
+    paintAxes(frame);
+    LabelPlacer placer = new LabelPlacer(area);
+    List<Note> notes = notes(frame);
+    notes.forEach(note -> avoid(placer, note, frame));
+    paintIsotherms(frame);
+    paintOutlines(frame, placer);
+    writeIsotherms(frame, placer);
+    paintNotes(notes, frame, notesWidth, room.getMaxY() - BOTTOM_SPACE);
+    return frame;
+  }
+
+  private void paintCells(Frame frame) {
     for (int j = 0; j < field.cellsAlongZ(); j++) {
       int from = 0;
       for (int i = 1; i <= field.cellsAlongX(); i++) {
@@ -136,7 +178,7 @@ final class SectionPicturePainter {
         axis);
     write(
         picture.verticalAxis() + " [mm]",
-        20,
+        frame.left() - LEFT_SPACE + 20,
         frame.area().getCenterY(),
         Alignment.MIDDLE,
         axis.runningUpwards());
@@ -193,8 +235,12 @@ final class SectionPicturePainter {
   private void paintOutlines(Frame frame, LabelPlacer placer) {
     for (Outline outline : picture.outlines()) {
       Rectangle2D box = boxOf(outline, frame);
-      canvas.stroke(box, new Pen(RIM, 3));
-      canvas.stroke(box, new Pen(Look.INK, 1.3));
+      RectangularShape shape =
+          outline.round()
+              ? new Ellipse2D.Double(box.getX(), box.getY(), box.getWidth(), box.getHeight())
+              : box;
+      canvas.stroke(shape, new Pen(RIM, 3));
+      canvas.stroke(shape, new Pen(Look.INK, 1.3));
       double left = box.getMinX();
       double right = box.getMaxX();
       placer.avoid(new Line2D.Double(left, box.getMinY(), right, box.getMinY()));
@@ -271,10 +317,20 @@ final class SectionPicturePainter {
           best = y;
         }
       }
-      notes.add(new Note(outline.name(), new Point2D.Double(box.getMaxX(), best), false));
+      notes.add(new Note(outline.name(), rightSide(outline, box, best), false));
     }
     notes.sort(Comparator.comparingDouble(note -> note.target().getY()));
     return notes;
+  }
+
+  /** The point of an outline's right side at some height. */
+  private static Point2D rightSide(Outline outline, Rectangle2D box, double y) {
+    if (!outline.round()) {
+      return new Point2D.Double(box.getMaxX(), y);
+    }
+    double share = (y - box.getCenterY()) / (box.getHeight() / 2);
+    double half = box.getWidth() / 2 * Math.sqrt(Math.max(0, 1 - share * share));
+    return new Point2D.Double(box.getCenterX() + half, y);
   }
 
   private static double area(Rectangle2D box) {
@@ -300,7 +356,7 @@ final class SectionPicturePainter {
     return heights;
   }
 
-  private void paintBar(Rectangle2D bar, ColorScale colors) {
+  static void paintBar(Canvas canvas, Rectangle2D bar, ColorScale colors) {
     double step = bar.getHeight() / ColorScale.LEVELS;
     for (int level = 0; level < ColorScale.LEVELS; level++) {
       double bottom = bar.getMaxY() - level * step;
@@ -314,8 +370,10 @@ final class SectionPicturePainter {
         new Range(
             Temperatures.toCelsius(colors.range().low()),
             Temperatures.toCelsius(colors.range().high()));
-    write(
-        "°C (°F)", bar.getX(), bar.getY() - 7, Alignment.START, Look.LABEL.inColor(Look.QUIET_INK));
+    canvas.write(
+        "°C (°F)",
+        new Anchor(bar.getX(), bar.getY() - 7, Alignment.START),
+        Look.LABEL.inColor(Look.QUIET_INK));
     for (double tick : Ticks.decimal(celsius, bar.getHeight() / 30)) {
       double y = scale.downOf(Temperatures.fromCelsius(tick));
       canvas.stroke(
@@ -324,7 +382,7 @@ final class SectionPicturePainter {
       double decimals = tick == Math.rint(tick) ? 1 : 10;
       String text =
           Look.plain(tick) + " (" + Look.plain(Math.round(fahrenheit * decimals) / decimals) + ")";
-      write(text, bar.getMaxX() + 7, y + 4, Alignment.START, Look.TICK);
+      canvas.write(text, new Anchor(bar.getMaxX() + 7, y + 4, Alignment.START), Look.TICK);
     }
   }
 

@@ -1,10 +1,8 @@
 package stenotherm.picture;
 
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
@@ -13,6 +11,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
+import stenotherm.words.Figures;
 
 /**
  * Temperature against time: curves with their names, the tolerance bands, the legs of the journey,
@@ -254,14 +253,26 @@ public final class TemperatureChart extends Picture {
     }
 
     /**
-     * Shows the local clock under the hours, for a journey within one UTC offset.
+     * Shows the local clock under the hours, for a journey within one UTC offset; with the day if
+     * the curves and legs given so far reach beyond a day.
      *
      * @param sealed the local time at sealing
      * @return this
      */
     public Builder sealedAt(LocalDateTime sealed) {
-      DateTimeFormatter format = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-      return clock(seconds -> format.format(sealed.plusSeconds(Math.round(seconds))));
+      double end = 0;
+      for (Curve curve : curves) {
+        end = Math.max(end, curve.points().get(curve.points().size() - 1).time());
+      }
+      for (Leg leg : legs) {
+        end = Math.max(end, leg.time().high());
+      }
+      boolean days = end > Times.DAY;
+      return clock(
+          seconds -> {
+            LocalDateTime time = sealed.plusSeconds(Math.round(seconds));
+            return days ? Figures.dayAndClock(time) : Figures.clock(time);
+          });
     }
 
     /**

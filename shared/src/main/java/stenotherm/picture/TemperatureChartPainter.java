@@ -8,6 +8,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
@@ -21,8 +22,10 @@ import stenotherm.picture.LabelPlacer.Candidate;
 /** Draws one {@link TemperatureChart} on one canvas. */
 final class TemperatureChartPainter {
   private static final double SIDE = 62;
+  private static final double NARROWEST_HOUR = 52;
   private static final double LEG_ROW = 17;
-  private static final int MOST_LEG_ROWS = 3;
+  private static final int MOST_LEG_ROWS = 4;
+  private static final double SHORTEST_LEG_NAME = 24;
   private static final double SMALLEST_PLOT = 120;
   private static final double LABEL_HEIGHT = 14;
   private static final double LONGEST_PIECE = 4;
@@ -36,7 +39,20 @@ final class TemperatureChartPainter {
   }
 
   /** A leg's name with the row that it stands in, 0 next to the plot. */
-  private record LegLabel(String text, Rectangle2D box, double legMiddle, int row) {}
+  private record LegLabel(String text, Rectangle2D box, double legMiddle, int row) {
+    /** Whether the names above the strip, or the line of one and the other, would touch. */
+    boolean meets(LegLabel other) {
+      if (row == 0 || other.row == 0) {
+        return false;
+      }
+      if (row == other.row) {
+        return box.getMinX() < other.box.getMaxX() && other.box.getMinX() < box.getMaxX();
+      }
+      LegLabel upper = row > other.row ? this : other;
+      LegLabel lower = row > other.row ? other : this;
+      return upper.legMiddle > lower.box.getMinX() && upper.legMiddle < lower.box.getMaxX();
+    }
+  }
 
   void paint() {
     double top = Look.writeHeading(canvas, chart.title(), chart.subtitle());
@@ -46,7 +62,8 @@ final class TemperatureChartPainter {
     Range hours = chart.hours();
     List<LegLabel> legLabels =
         legLabels(new Frame(new Rectangle2D.Double(left, 0, right - left, 1), hours, hours));
-    double legRows = legLabels.stream().mapToInt(LegLabel::row).max().orElse(-1) + 1;
+    int highestRow = legLabels.stream().mapToInt(LegLabel::row).max().orElse(0);
+    double legRows = chart.legs().isEmpty() ? 0 : highestRow + 1;
     double plotTop = top + legRows * LEG_ROW;
     if (bottom - plotTop < SMALLEST_PLOT) {
       throw Picture.tooSmall(
@@ -140,7 +157,7 @@ final class TemperatureChartPainter {
       canvas.stroke(mark, new Pen(Look.QUIET_INK, 1));
       write(Look.plain(tick), frame.right() + 7, y + 4, Alignment.START, Look.TICK);
     }
-    for (double tick : Ticks.hours(frame.x(), frame.area().getWidth() / 52)) {
+    for (double tick : hourTicks(frame)) {
       double x = frame.acrossOf(tick);
       canvas.stroke(new Line2D.Double(x, frame.bottom(), x, frame.bottom() + 4), pen);
       write(Look.plain(tick), x, frame.bottom() + 16, Alignment.MIDDLE, Look.TICK);
@@ -163,36 +180,68 @@ final class TemperatureChartPainter {
     write(time, frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE, axis);
   }
 
+  /** Hours at the axis, so far apart that the clock's texts do not touch. */
+  private List<Double> hourTicks(Frame frame) {
+    double width = frame.area().getWidth();
+    List<Double> ticks = Ticks.hours(frame.x(), width / NARROWEST_HOUR);
+    double widest =
+        ticks.stream()
+            .mapToDouble(
+                tick ->
+                    chart
+                        .clock()
+                        .map(clock -> Letters.width(clock.apply(Times.fromHours(tick)), Look.TICK))
+                        .orElse(0.0))
+            .max()
+            .orElse(0);
+    return Ticks.hours(frame.x(), width / Math.max(NARROWEST_HOUR, widest + 14));
+  }
+
   private void write(String text, double x, double y, Alignment alignment, Lettering lettering) {
     canvas.write(text, new Anchor(x, y, alignment), lettering);
   }
 
-  /** Puts every leg's name above its leg; names that would touch go into further rows. */
+  /**
+   * Puts a leg's name into the leg's own strip if it fits there, else above it at a line from the
+   * leg. Names are placed from the right, each in the lowest row where neither it nor its line
+   * meets another; a name without a place is shortened, and left out if nothing remains.
+   */
   private List<LegLabel> legLabels(Frame frame) {
     List<LegLabel> labels = new ArrayList<>();
-    double[] filledTo = new double[MOST_LEG_ROWS];
-    for (Leg leg : chart.legs()) {
+    for (int i = chart.legs().size() - 1; i >= 0; i--) {
+      Leg leg = chart.legs().get(i);
       double start = frame.acrossOf(Times.toHours(leg.time().low()));
       double end = frame.acrossOf(Times.toHours(leg.time().high()));
-      double middle = (start + end) / 2;
-      double full = Letters.width(leg.name(), Look.LABEL) + 8;
-      int row = 0;
-      double left = clamp(middle - full / 2, frame.left(), frame.right() - full);
-      // The lowest row is the leg's own strip: a name stays inside it or goes up.
-      while (row < MOST_LEG_ROWS - 1
-          && (left < filledTo[row] || (row == 0 && full > end - start + 1e-6))) {
-        row++;
-      }
-      double width = Math.min(full, frame.right() - Math.max(left, filledTo[row]));
-      left = Math.max(left, filledTo[row]);
-      String text = Letters.fit(leg.name(), width - 8, Look.LABEL);
-      if (!text.isEmpty()) {
-        filledTo[row] = left + width;
-        Rectangle2D box = new Rectangle2D.Double(left, 0, width, LEG_ROW);
-        labels.add(new LegLabel(text, box, middle, row));
+      double width = Letters.width(leg.name(), Look.LABEL) + 8;
+      if (width <= end - start) {
+        double left = (start + end - width) / 2;
+        labels.add(new LegLabel(leg.name(), legBox(left, width), (start + end) / 2, 0));
+      } else {
+        above(leg.name(), (start + end) / 2, frame, labels).ifPresent(labels::add);
       }
     }
     return labels;
+  }
+
+  private static Optional<LegLabel> above(
+      String name, double middle, Frame frame, List<LegLabel> placed) {
+    for (String text = name;
+        text.equals(name) || Letters.width(text, Look.LABEL) >= SHORTEST_LEG_NAME;
+        text = Letters.fit(name, 0.8 * Letters.width(text, Look.LABEL), Look.LABEL)) {
+      double width = Letters.width(text, Look.LABEL) + 8;
+      double left = Math.min(middle - 4, frame.right() - width);
+      for (int row = 1; row <= MOST_LEG_ROWS; row++) {
+        LegLabel label = new LegLabel(text, legBox(left, width), middle, row);
+        if (left >= frame.left() - 4 && placed.stream().noneMatch(label::meets)) {
+          return Optional.of(label);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Rectangle2D legBox(double left, double width) {
+    return new Rectangle2D.Double(left, 0, width, LEG_ROW);
   }
 
   private static double clamp(double value, double low, double high) {

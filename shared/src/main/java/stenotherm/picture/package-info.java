@@ -1,11 +1,13 @@
 /**
  * Pictures without a display, as SVG and PNG: temperature against time with its tolerance bands,
- * margins of compared packings, and a section through a parcel.
+ * margins of compared packings, where heat comes from and goes to, and sections through a parcel.
  *
- * <p>Start with {@link stenotherm.picture.TemperatureChart}, {@link stenotherm.picture.MarginChart}
- * and {@link stenotherm.picture.SectionPicture}; each has a builder and is a {@link
- * stenotherm.picture.Picture}. Values go in as SI (K, m, s from sealing); axes show °C with °F
- * beside it, hours and millimetres.
+ * <p>Start with {@link stenotherm.picture.TemperatureChart}, {@link
+ * stenotherm.picture.MarginChart}, {@link stenotherm.picture.HeatChart} and {@link
+ * stenotherm.picture.SectionPicture}, several of which make a {@link
+ * stenotherm.picture.SectionSheet}; each has a builder and is a {@link stenotherm.picture.Picture}.
+ * Values go in as SI (K, m, W, J, s from sealing); axes show °C with °F beside it, hours and
+ * millimetres.
  *
  * <p>One look everywhere: names stand at the curves and not in a legend, every axis has its unit,
  * colours can be told apart by colour-blind readers and never judge, words do.

@@ -147,4 +147,134 @@ final class Demo {
         .isotherm(fromCelsius(20))
         .build();
   }
+
+  /** Four days with legs from half an hour to a day and a half. */
+  static TemperatureChart longTemperature() {
+    double[] ends = {1, 3.5, 4, 10, 34, 36, 88, 96};
+    String[] names = {
+      "home",
+      "van to depot",
+      "counter",
+      "lorry",
+      "depot over Sunday",
+      "van",
+      "aircraft and hubs",
+      "porch"
+    };
+    int count = 800;
+    double[] times = new double[count + 1];
+    double[] frog = new double[count + 1];
+    double[] air = new double[count + 1];
+    for (int i = 0; i <= count; i++) {
+      double hour = 96.0 * i / count;
+      times[i] = Times.fromHours(hour);
+      air[i] = fromCelsius(6 - 7 * Math.cos((hour - 10) / 24 * 2 * Math.PI));
+      frog[i] = fromCelsius(9 + 9 * Math.exp(-hour / 20) - 3 * Math.cos((hour - 14) / 24 * 6.28));
+    }
+    TemperatureChart.Builder chart =
+        TemperatureChart.titled("Cold side is tightest: 1.5 K beyond the alarm edge at 06:00")
+            .subtitle("four days with a Sunday between; lows -1 °C (30 °F)")
+            .curve(Curve.of("frog, mean", times, frog))
+            .curve(Curve.of("outdoor air", times, air))
+            .comfortable(celsius(15, 24))
+            .alarm(celsius(8, 30))
+            .marker(
+                new Marker(
+                    "coldest: 6.5 °C (44 °F) at 06:00",
+                    new Curve.Point(Times.fromHours(86), fromCelsius(6.2))))
+            .sealedAt(LocalDateTime.of(2013, 12, 13, 16, 0));
+    double start = 0;
+    for (int i = 0; i < ends.length; i++) {
+      chart.leg(new Leg(names[i], hours(start, ends[i])));
+      start = ends[i];
+    }
+    return chart.build();
+  }
+
+  static MarginChart eightMargins() {
+    MarginChart.Builder chart =
+        MarginChart.titled("Thick foam with one warmer has most left, 1.8 K at the worse end")
+            .subtitle("dot: as stated, bar: ends of the ranges");
+    String[] foams = {"thin foam 12 mm", "medium foam 25 mm", "thick foam 38 mm", "vacuum panels"};
+    for (int i = 0; i < 8; i++) {
+      String name = foams[i / 2] + (i % 2 == 0 ? ", no warmer" : ", one warmer on the lid");
+      double nominal = -7.5 + 1.7 * i;
+      chart.margin(
+          new Margin(name, nominal, new Range(nominal - 2.1, nominal + 1.4), "cold side at 05:30"));
+    }
+    return chart.build();
+  }
+
+  static HeatChart heat() {
+    return HeatChart.titled(
+            "Two thirds of the warmer's heat leave through the lid that it is taped to",
+            HeatChart.Measure.POWER)
+        .subtitle("mean from sealing to opening, nominal run")
+        .from("warmer on the lid", 1.62)
+        .from("gecko", 0.02)
+        .to("out through the lid", 1.08)
+        .to("out through the four sides", 0.44)
+        .to("out through the floor", 0.17)
+        .to("stored in the animal and its cup", -0.02)
+        .to("stored in walls and fill", -0.03)
+        .build();
+  }
+
+  static HeatChart heatWithGap() {
+    return HeatChart.titled("Half of it is unknown", HeatChart.Measure.HEAT)
+        .from("warmer", 80_000)
+        .to("lid", 40_000)
+        .build();
+  }
+
+  private static SectionPicture panel(String title, boolean plan, double warmer) {
+    double[] xEdges = graded(0.30);
+    double[] zEdges = graded(0.20);
+    double[][] temperatures = new double[xEdges.length - 1][zEdges.length - 1];
+    for (int i = 0; i < temperatures.length; i++) {
+      for (int j = 0; j < temperatures[i].length; j++) {
+        double x = (xEdges[i] + xEdges[i + 1]) / 2;
+        double z = (zEdges[j] + zEdges[j + 1]) / 2;
+        double inside = Math.min(1, Math.min(Math.min(x, 0.30 - x), Math.min(z, 0.20 - z)) / 0.025);
+        double high = plan ? 0.1 : 0.165;
+        double spread = plan ? 0.012 : 0.004;
+        double near = Math.exp(-(Math.pow(x - 0.15, 2) + Math.pow((z - high) * 1.8, 2)) / spread);
+        temperatures[i][j] = fromCelsius(-2 + 14 * inside + warmer * near * inside);
+      }
+    }
+    SectionPicture.Builder picture =
+        SectionPicture.titled(title, new SectionField(xEdges, zEdges, temperatures))
+            .axes("length", plan ? "width" : "height")
+            .outline(new Outline("wall, outer face", new Range(0, 0.30), new Range(0, 0.20)))
+            .outline(
+                new Outline("wall, inner face", new Range(0.019, 0.281), new Range(0.019, 0.181)))
+            .isotherm(fromCelsius(10))
+            .isotherm(fromCelsius(20));
+    if (plan) {
+      return picture
+          .outline(new Outline("cup", new Range(0.11, 0.19), new Range(0.06, 0.14), true))
+          .outline(new Outline("frog", new Range(0.135, 0.165), new Range(0.09, 0.11)))
+          .outline(new Outline("gel pack", new Range(0.03, 0.09), new Range(0.03, 0.17)))
+          .spot(new Spot("coldest: 12.5 °C (54 °F)", 0.15, 0.10))
+          .build();
+    }
+    return picture
+        .outline(new Outline("warmer", new Range(0.10, 0.20), new Range(0.160, 0.175)))
+        .outline(new Outline("cup", new Range(0.11, 0.19), new Range(0.05, 0.13)))
+        .outline(new Outline("bedding", new Range(0.112, 0.188), new Range(0.052, 0.062)))
+        .outline(new Outline("frog", new Range(0.135, 0.165), new Range(0.062, 0.082)))
+        .outline(new Outline("gel pack", new Range(0.03, 0.09), new Range(0.022, 0.042)))
+        .spot(new Spot("coldest: 12.5 °C (54 °F)", 0.15, 0.062))
+        .build();
+  }
+
+  static SectionSheet sheet() {
+    return SectionSheet.titled("The warmer reaches the cup: 2.5 K left when coldest")
+        .subtitle("nominal run; cuts through the middle of the animal")
+        .section(panel("coldest moment, 13 Dec 05:30, from the side", false, 12))
+        .section(panel("coldest moment, from above", true, 4))
+        .section(panel("hottest moment, 12 Dec 20:15, from the side", false, 26))
+        .section(panel("hottest moment, from above", true, 14))
+        .build();
+  }
 }

@@ -2,6 +2,7 @@ package stenotherm.picture;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
@@ -37,6 +38,10 @@ class PictureTest {
         picture("temperature", Demo::temperature),
         picture("temperature-plain", Demo::plainTemperature),
         picture("temperature-crowded", PictureTest::crowdedTemperature),
+        picture("temperature-long", Demo::longTemperature),
+        picture("margins-eight", Demo::eightMargins),
+        picture("heat", Demo::heat),
+        picture("heat-gap", Demo::heatWithGap),
         picture("margins", Demo::margins),
         picture("margins-one", PictureTest::oneMargin),
         picture("section", Demo::section),
@@ -94,23 +99,34 @@ class PictureTest {
     Files.writeString(folder.resolve(name + ".svg"), svg);
     assertArrayEquals(png, picture.get().png(900, 420));
     assertEquals(svg, picture.get().svg(900, 420));
-    assertEdgeIsEmpty(png);
+    assertEdgeIsEmpty(png, 900, 420);
     assertWellFormed(svg, picture.get().title());
   }
 
   /** What is clipped reaches the edge. */
-  private static void assertEdgeIsEmpty(byte[] png) throws IOException {
+  private static void assertEdgeIsEmpty(byte[] png, int width, int height) throws IOException {
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
-    assertEquals(900, image.getWidth());
-    assertEquals(420, image.getHeight());
-    for (int x = 0; x < 900; x++) {
+    assertEquals(width, image.getWidth());
+    assertEquals(height, image.getHeight());
+    for (int x = 0; x < width; x++) {
       assertEquals(WHITE, image.getRGB(x, 0));
-      assertEquals(WHITE, image.getRGB(x, 419));
+      assertEquals(WHITE, image.getRGB(x, height - 1));
     }
-    for (int y = 0; y < 420; y++) {
+    for (int y = 0; y < height; y++) {
       assertEquals(WHITE, image.getRGB(0, y));
-      assertEquals(WHITE, image.getRGB(899, y));
+      assertEquals(WHITE, image.getRGB(width - 1, y));
     }
+  }
+
+  @Test
+  void sheetOfFourSectionsIsNotClipped() throws IOException {
+    int height = Demo.sheet().heightFor(1100);
+    byte[] png = Demo.sheet().png(1100, height);
+    Files.write(Files.createDirectories(Path.of("target", "pictures")).resolve("sheet.png"), png);
+
+    assertEdgeIsEmpty(png, 1100, height);
+    assertArrayEquals(png, Demo.sheet().png(1100, height));
+    assertThrows(InvalidInputException.class, () -> Demo.sheet().png(1100, 340));
   }
 
   private static void assertWellFormed(String svg, String title) throws Exception {
@@ -189,6 +205,54 @@ class PictureTest {
         }) {
       assertTrue(svg.contains(">" + text + "</text>"), text);
     }
+  }
+
+  @Test
+  void everyLegOfFourDaysIsNamedAndTheClockHasDays() {
+    String svg = Demo.longTemperature().svg(900, 420);
+
+    for (String text :
+        new String[] {
+          "home",
+          "van to depot",
+          "counter",
+          "lorry",
+          "depot over Sunday",
+          "van",
+          "aircraft and hubs",
+          "porch",
+          "13 Dec 16:00",
+          "17 Dec 16:00"
+        }) {
+      assertTrue(svg.contains(">" + text + "</text>"), text);
+    }
+  }
+
+  @Test
+  void heatIsNamedAndHasSharesAndUnits() {
+    String power = Demo.heat().svg(900, 420);
+    String heat = Demo.heatWithGap().svg(900, 420);
+
+    for (String text :
+        new String[] {
+          "heat comes from",
+          "warmer on the lid",
+          "1.62 W (99 %)",
+          "heat goes to",
+          "out through the lid",
+          "1.08 W (66 %)",
+          "−0.03 W (−2 %)",
+          "heat flow [W]; left of zero: the other way round"
+        }) {
+      assertTrue(power.contains(">" + text + "</text>"), text);
+    }
+    assertFalse(power.contains("not accounted for"));
+    assertTrue(heat.contains(">not accounted for</text>"));
+    assertTrue(heat.contains(">40 kJ (50 %)</text>"));
+    assertTrue(heat.contains(">heat [kJ]</text>"));
+    assertEquals(
+        "picture size: a chart of 7 parts needs a height of at least 300 pixels",
+        assertThrows(InvalidInputException.class, () -> Demo.heat().svg(900, 290)).getMessage());
   }
 
   @Test
