@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import stenotherm.base.Checks;
+import stenotherm.material.Absorbent;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 
@@ -40,6 +41,42 @@ public record Bedding(String name, Material material, double thickness, double w
    */
   public static Bedding dampTowel(double thickness) {
     return new Bedding("towel", Materials.DAMP_PAPER_TOWEL, thickness, TOWEL_WATER);
+  }
+
+  /**
+   * Sphagnum moss with 5 g of water to each gram of dry moss.
+   *
+   * @param thickness thickness [m], above 0
+   * @return the bedding, named "moss"
+   */
+  public static Bedding dampMoss(double thickness) {
+    return new Bedding("moss", Materials.DAMP_SPHAGNUM, thickness, 5);
+  }
+
+  /**
+   * Coconut fibre with 3 g of water to each gram of dry fibre.
+   *
+   * @param thickness thickness [m], above 0
+   * @return the bedding, named "coir"
+   */
+  public static Bedding dampCoir(double thickness) {
+    return new Bedding("coir", Materials.DAMP_COIR, thickness, 3);
+  }
+
+  /**
+   * Any pad of fibres with the water it holds.
+   *
+   * @param name what it is called within its container
+   * @param pad the dry pad
+   * @param thickness thickness [m], above 0
+   * @param waterPerDryMass mass of water for each mass of dry bedding [kg/kg]
+   * @return the bedding
+   * @throws stenotherm.base.InvalidInputException if the pad cannot hold that much water
+   */
+  public static Bedding moist(
+      String name, Absorbent pad, double thickness, double waterPerDryMass) {
+    return new Bedding(
+        name, pad.with("moist " + pad.dry().name(), waterPerDryMass), thickness, waterPerDryMass);
   }
 
   /** Part of the mass that is water. */

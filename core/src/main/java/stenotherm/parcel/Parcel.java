@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -16,6 +17,7 @@ import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
 import stenotherm.base.Orientation;
+import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
@@ -23,9 +25,11 @@ import stenotherm.conduction.InitialState;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
+import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.Point;
+import stenotherm.material.FillConvection;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.warmer.WarmerClass;
@@ -344,6 +348,67 @@ public record Parcel(
   }
 
   /**
+   * Tells whether the air in the fill may move, which the conduction does not know of.
+   *
+   * @param orientation how the parcel lies
+   * @param difference how much warmer the cavity is below than above [K]; negative if it is warmer
+   *     above, where nothing moves
+   * @param meanTemperature mean temperature of the fill [K]
+   * @return sentences; empty if the fill stays at rest, or if there is none
+   * @throws InvalidInputException if the difference is not finite or the temperature not absolute
+   */
+  public List<String> convectionWarnings(
+      Orientation orientation, double difference, double meanTemperature) {
+    Checks.finite("temperature difference over the cavity", difference, "K");
+    Checks.temperature("mean temperature of the fill", meanTemperature);
+    if (difference <= 0 || !(filling instanceof Filling.Loose loose)) {
+      return List.of();
+    }
+    Material fill = loose.material();
+    double height = cavity().size(orientation.up().axis());
+    String where =
+        String.format(
+            Locale.ROOT,
+            "The %s is %.1f K warmer below than above over %.0f mm: ",
+            fill.name(),
+            difference,
+            Lengths.toMillimetres(height));
+    Optional<FillConvection> known = FillConvection.of(fill);
+    if (known.isEmpty()) {
+      return List.of(where + "whether its air moves is not known, as its voids are not stated.");
+    }
+    FillConvection air = known.get();
+    List<String> warnings = new ArrayList<>();
+    Range seeping = air.darcyRayleigh(height, difference, meanTemperature);
+    if (seeping.high() > FillConvection.CRITICAL_DARCY_RAYLEIGH) {
+      boolean surely = seeping.low() > FillConvection.CRITICAL_DARCY_RAYLEIGH;
+      warnings.add(
+          where
+              + String.format(
+                  Locale.ROOT,
+                  "air %s seep through it in circles and carry more heat than computed"
+                      + " (Darcy-Rayleigh number %.3g to %.3g, critical %.3g).",
+                  surely ? "will" : "may",
+                  seeping.low(),
+                  seeping.high(),
+                  FillConvection.CRITICAL_DARCY_RAYLEIGH));
+    }
+    double inVoids = air.voidRayleigh(height, difference, meanTemperature);
+    if (inVoids > FillConvection.CRITICAL_RAYLEIGH) {
+      warnings.add(
+          where
+              + String.format(
+                  Locale.ROOT,
+                  "the air in its voids of %.0f mm will turn over and carry more heat than computed"
+                      + " (Rayleigh number %.3g, critical %.0f).",
+                  Lengths.toMillimetres(air.voidSize()),
+                  inVoids,
+                  FillConvection.CRITICAL_RAYLEIGH));
+    }
+    return List.copyOf(warnings);
+  }
+
+  /**
    * Returns the state of the parcel at sealing.
    *
    * @param startTemperature temperature of all but the packs [K]
@@ -365,10 +430,24 @@ public record Parcel(
    * @return the network
    */
   public HeatNetwork network(MeshControl mesh) {
+    return network(mesh, List.of());
+  }
+
+  /**
+   * Returns the heat network with boundaries of their own on parts of the outer faces. Its boundary
+   * ports are the six faces, then the patches; its sources are the warmers.
+   *
+   * @param mesh how fine the grid is
+   * @param patches parts of the outer faces
+   * @return the network
+   * @throws InvalidInputException if a patch does not lie on its face or its name is taken
+   */
+  public HeatNetwork network(MeshControl mesh, List<FacePatch> patches) {
     HeatNetwork.Builder network = HeatNetwork.builder(layout(), mesh);
     for (Face face : Face.values()) {
       network.boundary(face, BoundaryKind.CONVECTION);
     }
+    patches.forEach(patch -> network.patch(patch, BoundaryKind.CONVECTION));
     walls.jointResistances().forEach(network::thinResistance);
     containers.forEach(container -> network.thinResistance(container.wallResistance()));
     for (PlacedWarmer warmer : warmers) {

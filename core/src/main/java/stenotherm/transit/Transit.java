@@ -97,7 +97,11 @@ public final class Transit {
               .network(settings.mesh());
       this.probes = probes(parcel);
       this.engine =
-          new FullEngine(network, probes, journey.startTemperature(), settings.stepping());
+          new FullEngine(
+              network,
+              probes,
+              parcel.initialState(journey.startTemperature()),
+              settings.stepping());
       this.powers = parcel.warmers().stream().map(PlacedWarmer::power).toList();
       this.strengths =
           parcel.warmers().stream()

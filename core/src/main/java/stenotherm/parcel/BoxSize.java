@@ -1,0 +1,41 @@
+package stenotherm.parcel;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Source;
+import stenotherm.grid.Box;
+import stenotherm.grid.Point;
+
+/**
+ * A size of box that people know by name.
+ *
+ * <p>Stable. A value, thus thread-safe.
+ *
+ * @param name name, unique among sizes
+ * @param inside inner size of the carton, by which cartons are named
+ * @param source where the size comes from
+ */
+public record BoxSize(String name, Dimensions inside, Source source) {
+  /**
+   * Checks the name.
+   *
+   * @throws stenotherm.base.InvalidInputException if it is blank
+   */
+  public BoxSize {
+    Checks.name("name of a box size", name);
+  }
+
+  /**
+   * Returns the outer box of a carton of this size: the outermost layer of the walls is the carton,
+   * all further layers lie inside it.
+   *
+   * @param walls walls whose outermost layers are the carton
+   * @return the outer box, its lower corner at the origin [m]
+   */
+  public Box outer(Walls walls) {
+    double[] size = {inside.length(), inside.width(), inside.height()};
+    walls
+        .layers()
+        .forEach((face, layers) -> size[face.axis().ordinal()] += layers.get(0).thickness());
+    return new Box(new Point(0, 0, 0), new Point(size[0], size[1], size[2]));
+  }
+}

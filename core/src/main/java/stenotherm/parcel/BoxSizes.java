@@ -1,0 +1,61 @@
+package stenotherm.parcel;
+
+import java.util.List;
+import stenotherm.base.Lengths;
+import stenotherm.base.Source;
+import stenotherm.base.Suggestions;
+
+/**
+ * Sizes of cartons that people know.
+ *
+ * <p>Stable. Stateless, thus thread-safe.
+ */
+public final class BoxSizes {
+  private static final Source PRACTICE =
+      Source.practice("Cartons are named by their inner length x width x height in inches");
+
+  private static final List<BoxSize> ALL =
+      List.of(
+          inches(6, 6, 6),
+          inches(7, 7, 6),
+          inches(8, 6, 4),
+          inches(8, 8, 7),
+          inches(8, 8, 8),
+          inches(10, 8, 6),
+          inches(10, 10, 8),
+          inches(12, 9, 6),
+          inches(12, 10, 8),
+          inches(12, 12, 12),
+          inches(14, 12, 8),
+          inches(16, 12, 10));
+
+  private BoxSizes() {}
+
+  private static BoxSize inches(int length, int width, int height) {
+    return new BoxSize(
+        length + " x " + width + " x " + height + " in",
+        new Dimensions(
+            Lengths.fromInches(length), Lengths.fromInches(width), Lengths.fromInches(height)),
+        PRACTICE);
+  }
+
+  /**
+   * Returns all sizes.
+   *
+   * @return all sizes, the smallest first; unmodifiable
+   */
+  public static List<BoxSize> all() {
+    return ALL;
+  }
+
+  /**
+   * Finds a size by its name, without regard to case.
+   *
+   * @param name for example {@code "8 x 8 x 7 in"}
+   * @return the size
+   * @throws stenotherm.base.InvalidInputException if there is none; it offers the closest name
+   */
+  public static BoxSize named(String name) {
+    return Suggestions.find("box size", name, ALL, BoxSize::name);
+  }
+}
