@@ -1,6 +1,8 @@
 package stenotherm.animal;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
 import stenotherm.base.Suggestions;
@@ -464,7 +466,24 @@ public final class Animals {
           JUMPING_SPIDER,
           ROUGH_WOODLOUSE);
 
+  private static final List<Suggestions.OtherWord> OTHER_WORDS = otherWords();
+
   private Animals() {}
+
+  /** Scientific names, and words of keepers that the common names lack. */
+  private static List<Suggestions.OtherWord> otherWords() {
+    List<Suggestions.OtherWord> words = new ArrayList<>();
+    for (Animal animal : ALL) {
+      words.add(
+          new Suggestions.OtherWord(
+              animal.species().toLowerCase(Locale.ROOT), List.of(animal.name())));
+    }
+    for (String word : List.of("isopod", "pill bug", "pillbug")) {
+      words.add(new Suggestions.OtherWord(word, List.of(ROUGH_WOODLOUSE.name())));
+    }
+    words.add(new Suggestions.OtherWord("dart frog", List.of(GREEN_AND_BLACK_POISON_FROG.name())));
+    return List.copyOf(words);
+  }
 
   /**
    * Returns the whole catalogue.
@@ -480,9 +499,10 @@ public final class Animals {
    *
    * @param name common name, for example {@code "leopard gecko"}
    * @return the animal
-   * @throws InvalidInputException if there is none of that name; it offers the closest name
+   * @throws InvalidInputException if there is none of that name; it offers the closest names, and
+   *     what a scientific name stands for
    */
   public static Animal named(String name) {
-    return Suggestions.find("animal", name, ALL, Animal::name);
+    return Suggestions.find("animal", name, ALL, Animal::name, OTHER_WORDS);
   }
 }

@@ -51,6 +51,20 @@ class AnimalsTest {
         problem.getMessage());
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "Python regius, ball python",
+    "isopods, rough woodlouse",
+    "blue dart frog, green and black poison frog",
+    "gecko, house gecko"
+  })
+  void hintsAtWhatUsersCallOtherwise(String given, String first) {
+    String problem =
+        assertThrows(InvalidInputException.class, () -> Animals.named(given)).problem();
+    String start = "Closest of the " + Animals.all().size() + " known: " + first;
+    assertTrue(problem.contains(start), problem);
+  }
+
   /**
    * Single values of Bennett et al. 2018 (Scientific Data 5:180022) and of the abstracts that the
    * sources name, in °C: the animal's own, or those of the relatives that the sources name.

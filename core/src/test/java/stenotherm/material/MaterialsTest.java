@@ -248,6 +248,17 @@ class MaterialsTest {
     }
   }
 
+  /** Stated ranges are what still air and voids of 4 to 8 mm, or 10 to 18 mm, make at 20 °C. */
+  @ParameterizedTest
+  @CsvSource({"crumpled newspaper, 0.004, 0.008", "loosely crumpled newspaper, 0.010, 0.018"})
+  void rangesOfNewspaperFollowFromItsVoids(String name, double smallest, double largest) {
+    double still = Materials.STILL_AIR.conductivity();
+    Range range = Materials.named(name).conductivityRange();
+    assertEquals(range.low(), new FillLaw(still, smallest, 0.92).conductivity(293.15), 0.001);
+    double upper = new FillLaw(still, largest, 0.92).conductivity(293.15);
+    assertTrue(upper <= range.high() && upper > 0.9 * range.high(), name + " " + upper);
+  }
+
   @Test
   void voidsThatRadiateMoreThanTheWholeAreRefused() {
     assertThrows(InvalidInputException.class, () -> Behaviour.Voids.meeting(0.05, 0.02, 0.92));
