@@ -13,11 +13,13 @@ import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Orientation;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Factor;
@@ -33,7 +35,9 @@ import stenotherm.transit.Variation;
  * coarse; that tells which end is worse for the cold and which for the hot side. Then three runs on
  * the full grid: nominal, all quantities at the ends worse for the cold side, all at those worse
  * for the hot side. Quantities are taken as independent and their worst ends as coinciding, which
- * is cautious. Two coarser nominal runs give the error that the grid leaves.
+ * is cautious. Which ends are worse may be others once the parcel is held after its opening; where
+ * they are, up to two more runs follow the hold at those. Two coarser nominal runs give the error
+ * that the grid leaves.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -75,6 +79,27 @@ public final class Assessor {
     return new Work(parcel, journey, settings, listener).assess();
   }
 
+  /**
+   * Finds how much longer any one leg may last, all later legs coming later by as much, before an
+   * animal leaves its alarm band until the later opening: at the ends that an assessment found to
+   * be worse, on the grid twice as coarse. Delays are tried in quarters of the longest hold and,
+   * where one breaches, halved four times; what is returned is the longest delay below the first
+   * breach that was found to hold. For the last leg {@link Assessment#delay} is the finer answer.
+   *
+   * @param assessment the assessment of a packing on a journey
+   * @param journey that journey; all ambients must cover the longest hold as well
+   * @param leg position of the leg
+   * @param settings how finely, and how long a delay to follow
+   * @return the delay margin of that leg
+   * @throws InvalidInputException if there is no such leg, or an ambient does not cover its time
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed; the message says why
+   */
+  public static DelayMargin delayOf(
+      Assessment assessment, Journey journey, int leg, AssessmentSettings settings) {
+    return new LegDelay(assessment, journey, leg, settings).margin();
+  }
+
   /** One assessment under way. */
   private static final class Work {
     private final Parcel parcel;
@@ -85,9 +110,6 @@ public final class Assessor {
     private final List<Factor> factors = new ArrayList<>();
     private int done;
 
-    /** The earliest breach after the planned opening that a screening run met [s]. */
-    private double screenedBreach = Double.POSITIVE_INFINITY;
-
     Work(Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
       this.parcel = parcel;
       this.held = journey.held(settings.longestHold());
@@ -95,14 +117,24 @@ public final class Assessor {
       this.settings = settings;
       this.listener = listener;
       for (Factor factor : Factor.values()) {
-        if (factor != Factor.WARMER_STRENGTH || !parcel.warmers().isEmpty()) {
+        if (matters(factor, parcel, journey)) {
           factors.add(factor);
         }
       }
     }
 
+    private static boolean matters(Factor factor, Parcel parcel, Journey journey) {
+      return switch (factor) {
+        case WARMER_STRENGTH -> !parcel.warmers().isEmpty();
+        case SOLAR_ABSORPTANCE ->
+            journey.legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
+        case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, AMBIENT -> true;
+      };
+    }
+
+    /** Both ends of each factor, three grids, two worst ends until the opening and two held. */
     private int total() {
-      return 2 * factors.size() + 6;
+      return 2 * factors.size() + 8;
     }
 
     Assessment assess() {
@@ -111,6 +143,8 @@ public final class Assessor {
       List<Sensitivity> sensitivities = new ArrayList<>();
       Variation coldWorst = Variation.NOMINAL;
       Variation hotWorst = Variation.NOMINAL;
+      Variation coldHeld = Variation.NOMINAL;
+      Variation hotHeld = Variation.NOMINAL;
       for (Factor factor : factors) {
         TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), screening);
         TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), screening);
@@ -120,20 +154,29 @@ public final class Assessor {
                 change(Side.COLD, screened, low, high),
                 change(Side.HOT, screened, low, high));
         sensitivities.add(sensitivity);
-        screenBreach(low);
-        screenBreach(high);
         coldWorst = coldWorst.with(factor, worse(Side.COLD, sensitivity, low, high));
         hotWorst = hotWorst.with(factor, worse(Side.HOT, sensitivity, low, high));
+        coldHeld = coldHeld.with(factor, worseHeld(Side.COLD, low, high, coldWorst.of(factor)));
+        hotHeld = hotHeld.with(factor, worseHeld(Side.HOT, low, high, hotWorst.of(factor)));
       }
       TransitResult coarse = run(Variation.NOMINAL, settings.transit().meshScaled(COARSE));
       TransitResult medium = run(Variation.NOMINAL, settings.transit().meshScaled(MEDIUM));
+      List<TransitResult> late = new ArrayList<>();
+      for (Variation variation : new LinkedHashSet<>(List.of(coldHeld, hotHeld))) {
+        if (!variation.equals(coldWorst) && !variation.equals(hotWorst)) {
+          late.add(run(variation, settings.transit()));
+        }
+      }
       TransitResult nominal = run(Variation.NOMINAL, settings.transit());
       TransitResult cold = run(coldWorst, settings.transit());
+      // runs that were not needed count as done
+      done = total() - 1;
       TransitResult hot = run(hotWorst, settings.transit());
       List<TransitResult> grids = List.of(coarse, medium, nominal);
       DiscretisationEstimate coldGrid = estimate(grids, Side.COLD);
       DiscretisationEstimate hotGrid = estimate(grids, Side.HOT);
       List<TransitResult> runs = List.of(nominal, cold, hot);
+      late.addAll(runs);
       return new Assessment(
           nominal,
           cold,
@@ -142,7 +185,7 @@ public final class Assessor {
           sensitivities,
           coldGrid,
           hotGrid,
-          delay(runs),
+          delay(late),
           verdict(runs, coldGrid, hotGrid));
     }
 
@@ -184,6 +227,24 @@ public final class Assessor {
       return order <= 0 ? End.LOW : End.HIGH;
     }
 
+    /**
+     * The end that breaches earlier or comes closer to it until the end of the hold; a stated end
+     * if both do alike.
+     */
+    private End worseHeld(Side side, TransitResult low, TransitResult high, End ifAlike) {
+      int order = Double.compare(firstBreach(low, side), firstBreach(high, side));
+      if (order == 0) {
+        double end = held.duration();
+        double difference =
+            Margin.smallest(low, side, end).kelvin() - Margin.smallest(high, side, end).kelvin();
+        order = Math.abs(difference) > SAME_MARGIN ? (int) Math.signum(difference) : 0;
+      }
+      if (order == 0) {
+        return ifAlike;
+      }
+      return order < 0 ? End.LOW : End.HIGH;
+    }
+
     private double firstBreach(TransitResult result, Side side) {
       double earliest = Double.POSITIVE_INFINITY;
       for (Container cup : parcel.occupied()) {
@@ -209,30 +270,12 @@ public final class Assessor {
       return DiscretisationEstimate.of(values, GRIDS);
     }
 
-    /**
-     * Worst ends are found for the time until opening; what is worse may change during the hold. So
-     * every run counts that there is, the screening runs as well.
-     */
     private DelayMargin delay(List<TransitResult> runs) {
-      double earliest = screenedBreach;
+      double earliest = Double.POSITIVE_INFINITY;
       for (TransitResult run : runs) {
         earliest = Math.min(earliest, firstBreach(run));
       }
-      if (earliest < plannedEnd) {
-        return new DelayMargin.AlreadyOutside(plannedEnd - earliest);
-      }
-      if (Double.isInfinite(earliest)) {
-        return new DelayMargin.AtLeast(settings.longestHold());
-      }
-      return new DelayMargin.Until(earliest - plannedEnd);
-    }
-
-    /** Breaches before opening are left to the finer runs, which the verdict goes by. */
-    private void screenBreach(TransitResult screened) {
-      double breach = firstBreach(screened);
-      if (breach >= plannedEnd) {
-        screenedBreach = Math.min(screenedBreach, breach);
-      }
+      return DelayMargin.of(earliest, plannedEnd, settings.longestHold());
     }
 
     private double firstBreach(TransitResult result) {
@@ -254,12 +297,15 @@ public final class Assessor {
           nominalMargin,
           best,
           sentence(tightest, nominalMargin, best),
-          cautions());
+          cautions(runs.get(0)));
     }
 
     private String sentence(Margin tightest, double nominal, double best) {
-      LocalDateTime clock = held.localClock(tightest.time());
-      String leg = held.legs().get(held.legAt(tightest.time())).name();
+      // what is stored at a change of legs belongs to the one that ends
+      int number = held.legUntil(tightest.time());
+      LocalDateTime clock = held.localClock(tightest.time(), number);
+      Leg leg = held.legs().get(number);
+      Orientation orientation = leg.surroundings().orientation();
       String left =
           tightest.kelvin() < 0
               ? String.format(Locale.ROOT, "%.1f K beyond the alarm band", -tightest.kelvin())
@@ -271,14 +317,13 @@ public final class Assessor {
           left,
           CLOCK.format(clock),
           Times.toHours(tightest.time()),
-          leg,
+          leg.name() + (orientation == Orientation.LID_UP ? "" : ", " + orientation.words()),
           nominal,
           best);
     }
 
-    private List<String> cautions() {
-      Set<String> all = new LinkedHashSet<>();
-      all.addAll(parcel.cautions());
+    private List<String> cautions(TransitResult nominal) {
+      Set<String> all = new LinkedHashSet<>(nominal.cautions());
       for (Container cup : parcel.occupied()) {
         all.addAll(cup.occupant().orElseThrow().animal().cautions());
       }

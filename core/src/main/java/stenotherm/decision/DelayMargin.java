@@ -1,8 +1,8 @@
 package stenotherm.decision;
 
 /**
- * How long the last leg may go on after the planned opening before an animal leaves its alarm band,
- * at the worse end of the range.
+ * How long the opening may be late before an animal leaves its alarm band, at the worse end of the
+ * range, because one leg lasts longer: the last one, which then is a hold, or any other.
  *
  * <p>Experimental. Values, thus thread-safe.
  */
@@ -27,4 +27,12 @@ public sealed interface DelayMargin {
    * @param hold that hold [s]
    */
   record AtLeast(double hold) implements DelayMargin {}
+
+  /** The margin of the last leg, from the earliest breach of a parcel that is held. */
+  static DelayMargin of(double breach, double plannedEnd, double longestHold) {
+    if (breach < plannedEnd) {
+      return new AlreadyOutside(plannedEnd - breach);
+    }
+    return Double.isInfinite(breach) ? new AtLeast(longestHold) : new Until(breach - plannedEnd);
+  }
 }

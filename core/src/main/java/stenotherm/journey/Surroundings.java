@@ -104,4 +104,14 @@ public record Surroundings(
   public double pressure() {
     return StandardAtmosphere.pressure(altitude);
   }
+
+  /**
+   * Tells whether sunlight falls on a face or a part of one.
+   *
+   * @return true if the absorptance of the parcel's outside matters
+   */
+  public boolean hasSun() {
+    return !sunshine.irradiance().isEmpty()
+        || contacts.stream().anyMatch(each -> each.condition() instanceof Contact.Sunlit);
+  }
 }

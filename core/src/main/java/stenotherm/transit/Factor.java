@@ -18,7 +18,9 @@ public enum Factor {
   /** Power of all warmers, times the strength that each states. */
   WARMER_STRENGTH("warmer strength"),
   /** Ambient temperature, by the spread that each leg states. */
-  AMBIENT("ambient temperature");
+  AMBIENT("ambient temperature"),
+  /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
+  SOLAR_ABSORPTANCE("solar absorptance");
 
   /** Range of the factor on surface coefficients. */
   public static final Range FILM_FACTORS = new Range(0.7, 1.4);

@@ -1,31 +1,44 @@
 package stenotherm.transit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Limit;
-import stenotherm.base.Face;
+import stenotherm.base.Orientation;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.TimeFunction;
 import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
+import stenotherm.grid.Block;
+import stenotherm.grid.Layout;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
+import stenotherm.material.Behaviour;
+import stenotherm.material.Material;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 
 /**
  * Sends a parcel on a journey.
  *
  * <p>For each leg the surface coefficients are those of its films between the mean surface
- * temperature of each face when the leg begins and the leg's mean ambient temperature; they stay
- * frozen until the leg ends.
+ * temperature of each face when the leg begins and the mean ambient temperature of its planned
+ * duration; a face in the sun counts with its mean sol-air temperature. Conductivities that depend
+ * on temperature, or on how the parcel lies, are those at the mean temperature of each block when
+ * the leg begins. All of them stay frozen until the leg ends; with {@linkplain
+ * stenotherm.conduction.IntegratorSettings#live live} conductivities they follow the temperatures,
+ * films every five minutes.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -69,18 +82,31 @@ public final class Transit {
 
   /** One run. */
   private static final class Run {
+    /** Time between two refreshes of live coefficients [s]. */
+    private static final double REFRESH = 300;
+
     private final Parcel parcel;
     private final Journey journey;
     private final Variation variation;
     private final TransitSettings settings;
+    private final boolean live;
+
+    /** The packing with walls and fill at the ends of the variation. */
+    private final Parcel varied;
+
+    private final FaceParts parts;
     private final HeatNetwork network;
+    private final List<Port.BoundaryPort> ports;
+    private final List<String> changing;
     private final List<Probe> probes;
+    private final int firstSurface;
+    private final int firstMean;
     private final HeatEngine engine;
     private final List<TimeFunction> powers;
     private final double[] strengths;
-    private final double filmFactor;
     private final List<Double> times = new ArrayList<>();
     private final List<double[]> rows = new ArrayList<>();
+    private final List<LegCoefficients> coefficients = new ArrayList<>();
     private double coldMargin = Double.POSITIVE_INFINITY;
     private double hotMargin = Double.POSITIVE_INFINITY;
     private @Nullable Snapshot coldest;
@@ -91,11 +117,22 @@ public final class Transit {
       this.journey = journey;
       this.variation = variation;
       this.settings = settings;
-      this.network =
-          parcel
-              .at(variation.of(Factor.WALL_CONDUCTIVITY), variation.of(Factor.FILL_CONDUCTIVITY))
-              .network(settings.mesh());
-      this.probes = probes(parcel);
+      this.live = settings.stepping().conductivities() == IntegratorSettings.Conductivities.LIVE;
+      this.varied =
+          parcel.at(variation.of(Factor.WALL_CONDUCTIVITY), variation.of(Factor.FILL_CONDUCTIVITY));
+      this.parts = new FaceParts(journey, parcel.outer());
+      this.network = varied.network(settings.mesh(), parts.patches());
+      this.ports = network.boundaryPorts();
+      this.changing = changing();
+      List<Probe> all = new ArrayList<>(contents(parcel));
+      this.firstSurface = all.size();
+      for (Port.BoundaryPort port : ports) {
+        all.add(new Probe.SurfaceMean(TransitResult.surfaceOf(port.name()), port.name()));
+        all.add(new Probe.HeatFlow(TransitResult.heatThrough(port.name()), port.name()));
+      }
+      this.firstMean = all.size();
+      changing.forEach(block -> all.add(new Probe.Mean("mean of block " + block, block)));
+      this.probes = List.copyOf(all);
       this.engine =
           new FullEngine(
               network,
@@ -107,10 +144,29 @@ public final class Transit {
           parcel.warmers().stream()
               .mapToDouble(w -> variation.of(Factor.WARMER_STRENGTH).of(w.warmer().strength(), 1))
               .toArray();
-      this.filmFactor = variation.of(Factor.SURFACE_FILM).of(Factor.FILM_FACTORS, 1);
     }
 
-    private static List<Probe> probes(Parcel parcel) {
+    /** Blocks whose conductivity depends on their temperature or on how the parcel lies. */
+    private List<String> changing() {
+      Set<String> air =
+          varied.conductivities(Orientation.LID_UP, journey.startTemperature()).keySet();
+      List<String> names = new ArrayList<>();
+      List<Block> blocks = network.grid().layout().blocks();
+      for (int index = 0; index < blocks.size(); index++) {
+        if (blocks.get(index) instanceof Block.Solid solid
+            && network.grid().cellsOf(index).length > 0
+            && (air.contains(solid.name()) || follows(solid.material().behaviour()))) {
+          names.add(solid.name());
+        }
+      }
+      return List.copyOf(names);
+    }
+
+    private static boolean follows(Behaviour behaviour) {
+      return behaviour instanceof Behaviour.Corrected || behaviour instanceof Behaviour.Voids;
+    }
+
+    private static List<Probe> contents(Parcel parcel) {
       List<Probe> list = new ArrayList<>();
       for (Container cup : parcel.occupied()) {
         list.add(new Probe.Mean(TransitResult.meanOf(cup.name()), cup.animalBlock()));
@@ -121,17 +177,19 @@ public final class Transit {
         list.add(new Probe.Mean(TransitResult.meanOf(warmer.name()), warmer.name()));
         list.add(new Probe.Maximum(TransitResult.hottestOf(warmer.name()), warmer.name()));
       }
-      for (Face face : Face.values()) {
-        list.add(new Probe.SurfaceMean(TransitResult.surfaceOf(face), face.label()));
-        list.add(new Probe.HeatFlow(TransitResult.heatThrough(face), face.label()));
+      for (PlacedPack pack : parcel.packs()) {
+        list.add(new Probe.Mean(TransitResult.meanOf(pack.name()), pack.name()));
+        if (pack.pack().melts()) {
+          list.add(new Probe.LiquidFraction(TransitResult.liquidOf(pack.name()), pack.name()));
+        }
       }
       return list;
     }
 
     TransitResult run(ProgressListener listener) {
       Outcome outcome = new Outcome.Completed();
-      double[] atStart = new double[6 + powers.size()];
-      double[] atEnd = new double[6 + powers.size()];
+      double[] atStart = new double[ports.size() + powers.size()];
+      double[] atEnd = new double[ports.size() + powers.size()];
       double[] row = new double[probes.size()];
       double end = journey.duration();
       try {
@@ -139,19 +197,25 @@ public final class Transit {
           Leg leg = journey.legs().get(number);
           double from = journey.start(number);
           double to = journey.start(number + 1);
-          useFilms(leg, from, to);
+          Outside outside = new Outside(leg, ports, parts, variation);
+          beginLeg(number, outside, from);
           double now = from;
           if (number == 0) {
-            inputs(leg, now, false, atStart);
+            inputs(outside, now, false, atStart);
             // an instant without duration: the first stored row needs inputs, not a step
             engine.advance(1e-6, atStart, atStart);
             engine.read(row);
             store(0, row);
             now = 1e-6;
           }
-          for (double stop : stops(leg, from, to)) {
-            inputs(leg, now, false, atStart);
-            inputs(leg, stop, true, atEnd);
+          double refreshed = from;
+          for (double stop : stops(outside, from, to)) {
+            if (live && now >= refreshed + REFRESH) {
+              refresh(leg, outside, now);
+              refreshed = now;
+            }
+            inputs(outside, now, false, atStart);
+            inputs(outside, stop, true, atEnd);
             engine.advance(stop - now, atStart, atEnd);
             now = stop;
             if (Thread.currentThread().isInterrupted()) {
@@ -173,7 +237,7 @@ public final class Transit {
       } catch (IllegalStateException failure) {
         outcome = new Outcome.Failed(String.valueOf(failure.getMessage()), engine.time());
       }
-      return new TransitResult(this.parcel, journey, variation, outcome, history());
+      return new TransitResult(parcel, journey, variation, outcome, history());
     }
 
     private TransitResult.History history() {
@@ -186,81 +250,103 @@ public final class Transit {
           hottest,
           engine.ledger(),
           engine.work(),
-          network.solidCellCount());
+          network.solidCellCount(),
+          ports,
+          parts,
+          coefficients,
+          TransitCautions.of(parcel, journey));
     }
 
-    private void useFilms(Leg leg, double from, double to) {
-      double ambient = leg.surroundings().ambient().mean(from, to) + shift(leg);
+    /** Takes the coefficients for a leg from the state in which it begins. */
+    private void beginLeg(int number, Outside outside, double from) {
+      Leg leg = journey.legs().get(number);
       double[] row = new double[probes.size()];
-      double[] coefficients = new double[6];
-      boolean first = rows.isEmpty();
-      if (!first) {
-        engine.read(row);
+      engine.read(row);
+      Map<String, Double> conductivities = conductivities(leg.surroundings().orientation(), row);
+      engine.use(network.withConductivities(conductivities));
+      // the mean over what is planned: a delay must not change what happens before it
+      double[] surfaces = outside.coefficients(surfaces(row), from, from + leg.duration());
+      engine.useCoefficients(surfaces);
+      Map<String, Double> byName = new LinkedHashMap<>();
+      for (int port = 0; port < surfaces.length; port++) {
+        byName.put(ports.get(port).name(), surfaces[port]);
       }
-      for (Face face : Face.values()) {
-        double surface =
-            first ? journey.startTemperature() : row[indexOf(TransitResult.surfaceOf(face))];
-        coefficients[face.ordinal()] =
-            filmFactor
-                * leg.surroundings()
-                    .films()
-                    .coefficient(
-                        face,
-                        leg.surroundings().orientation(),
-                        surface,
-                        ambient,
-                        leg.surroundings().pressure());
-      }
-      engine.useCoefficients(coefficients);
+      coefficients.add(new LegCoefficients(number, byName, conductivities));
     }
 
-    private int indexOf(String name) {
-      for (int index = 0; index < probes.size(); index++) {
-        if (probes.get(index).name().equals(name)) {
-          return index;
+    /** Takes the coefficients from the state now; laws of materials are followed by the engine. */
+    private void refresh(Leg leg, Outside outside, double now) {
+      double[] row = new double[probes.size()];
+      engine.read(row);
+      engine.useCoefficients(outside.coefficients(surfaces(row), now));
+      Map<String, Double> air = conductivities(leg.surroundings().orientation(), row);
+      if (!air.isEmpty()) {
+        engine.use(network.withConductivities(air));
+      }
+    }
+
+    private double[] surfaces(double[] row) {
+      double[] surfaces = new double[ports.size()];
+      for (int port = 0; port < surfaces.length; port++) {
+        surfaces[port] = row[firstSurface + 2 * port];
+      }
+      return surfaces;
+    }
+
+    /**
+     * Conductivities that the engine does not follow by itself, at the blocks' mean temperatures.
+     */
+    private Map<String, Double> conductivities(Orientation orientation, double[] row) {
+      Map<String, Double> all = new LinkedHashMap<>();
+      for (int index = 0; index < changing.size(); index++) {
+        String name = changing.get(index);
+        double mean = row[firstMean + index];
+        Double air = varied.conductivities(orientation, mean).get(name);
+        if (air != null) {
+          all.put(name, air);
+        } else if (!live) {
+          all.put(name, material(name).conductivityAt(mean));
         }
       }
-      throw new IllegalStateException(name);
+      return all;
     }
 
-    private double shift(Leg leg) {
-      return switch (variation.of(Factor.AMBIENT)) {
-        case LOW -> -leg.surroundings().spread();
-        case NOMINAL -> 0;
-        case HIGH -> leg.surroundings().spread();
-      };
+    private Material material(String block) {
+      Layout layout = network.grid().layout();
+      return ((Block.Solid) layout.blocks().get(layout.indexOf(block))).material();
     }
 
     /** Inputs at a time within a leg; {@code before} takes the limit from earlier times. */
-    private void inputs(Leg leg, double time, boolean before, double[] into) {
-      double ambient = value(leg.surroundings().ambient(), time, before) + shift(leg);
-      Arrays.fill(into, 0, 6, ambient);
+    private void inputs(Outside outside, double time, boolean before, double[] into) {
+      outside.inputs(time, before, into);
       for (int index = 0; index < powers.size(); index++) {
-        into[6 + index] = strengths[index] * value(powers.get(index), time, before);
+        into[ports.size() + index] =
+            strengths[index] * Outside.value(powers.get(index), time, before);
       }
-    }
-
-    private static double value(TimeFunction function, double time, boolean before) {
-      return before ? function.before(time) : function.at(time);
     }
 
     /** Kinks, jumps and stored times of a leg, its end included. */
-    private double[] stops(Leg leg, double from, double to) {
+    private double[] stops(Outside outside, double from, double to) {
       TreeSet<Double> all = new TreeSet<>();
-      double interval = settings.interval();
-      for (long n = (long) Math.floor(from / interval) + 1; n * interval < to; n++) {
-        all.add(n * interval);
+      addMultiples(all, settings.interval(), from, to);
+      if (live) {
+        addMultiples(all, REFRESH, from, to);
       }
-      for (double time : leg.surroundings().ambient().breakpoints(from, to)) {
-        all.add(time);
-      }
-      for (TimeFunction power : powers) {
-        for (double time : power.breakpoints(from, to)) {
+      List<TimeFunction> courses = new ArrayList<>(outside.courses());
+      courses.addAll(powers);
+      for (TimeFunction course : courses) {
+        for (double time : course.breakpoints(from, to)) {
           all.add(time);
         }
       }
       all.add(to);
       return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static void addMultiples(Set<Double> all, double interval, double from, double to) {
+      for (long n = (long) Math.floor(from / interval) + 1; n * interval < to; n++) {
+        all.add(n * interval);
+      }
     }
 
     private boolean isStored(double time, double legEnd) {

@@ -8,6 +8,7 @@ import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 import stenotherm.conduction.HeatLedger;
+import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TransientSolution;
 import stenotherm.journey.Journey;
@@ -36,7 +37,11 @@ public final class TransitResult {
       @Nullable Snapshot hottest,
       HeatLedger ledger,
       TransientSolution.Work work,
-      int cells) {}
+      int cells,
+      List<Port.BoundaryPort> ports,
+      FaceParts parts,
+      List<LegCoefficients> coefficients,
+      List<String> cautions) {}
 
   TransitResult(
       Parcel parcel, Journey journey, Variation variation, Outcome outcome, History history) {
@@ -59,12 +64,16 @@ public final class TransitResult {
     return name + " hottest";
   }
 
-  static String surfaceOf(Face face) {
-    return face.label() + " surface";
+  static String liquidOf(String name) {
+    return name + " liquid fraction";
   }
 
-  static String heatThrough(Face face) {
-    return face.label() + " heat";
+  static String surfaceOf(String boundary) {
+    return boundary + " surface";
+  }
+
+  static String heatThrough(String boundary) {
+    return boundary + " heat";
   }
 
   /**
@@ -146,13 +155,34 @@ public final class TransitResult {
   }
 
   /**
+   * Returns the melted part of a pack.
+   *
+   * @param pack name of the pack
+   * @return a copy, one value for each stored time, 0 to 1
+   * @throws InvalidInputException if there is no such pack, or it does not melt
+   */
+  public double[] liquidFraction(String pack) {
+    return column(liquidOf(pack));
+  }
+
+  /**
    * Returns the mean surface temperature of an outer face.
    *
    * @param face the face
    * @return a copy, one value for each stored time [K]
    */
   public double[] surface(Face face) {
-    return column(surfaceOf(face));
+    double[] sum = new double[history.rows.length];
+    double area = 0;
+    for (Port.BoundaryPort port : on(face)) {
+      area += port.area();
+      double[] part = column(surfaceOf(port.name()));
+      for (int row = 0; row < sum.length; row++) {
+        sum[row] += port.area() * part[row];
+      }
+    }
+    double whole = area;
+    return Arrays.stream(sum).map(value -> value / whole).toArray();
   }
 
   /**
@@ -162,7 +192,21 @@ public final class TransitResult {
    * @return a copy, one value for each stored time [W]
    */
   public double[] heatFlow(Face face) {
-    return column(heatThrough(face));
+    double[] sum = new double[history.rows.length];
+    for (Port.BoundaryPort port : on(face)) {
+      double[] part = column(heatThrough(port.name()));
+      for (int row = 0; row < sum.length; row++) {
+        sum[row] += part[row];
+      }
+    }
+    return sum;
+  }
+
+  /** The face and its parts. */
+  private List<Port.BoundaryPort> on(Face face) {
+    return history.ports.stream()
+        .filter(port -> history.parts.faceOf(port.name()) == face)
+        .toList();
   }
 
   private double[] column(String name) {
@@ -280,5 +324,32 @@ public final class TransitResult {
    */
   public int cells() {
     return history.cells;
+  }
+
+  /**
+   * Returns what solved the heat equation.
+   *
+   * @return for example "full solver, 12000 cells"
+   */
+  public String engine() {
+    return "full solver, " + history.cells + " cells";
+  }
+
+  /**
+   * Returns the coefficients that each leg was computed with.
+   *
+   * @return one for each leg that was begun; unmodifiable
+   */
+  public List<LegCoefficients> coefficients() {
+    return List.copyOf(history.coefficients);
+  }
+
+  /**
+   * Returns what must be said beside the result, without the cautions of the animals.
+   *
+   * @return cautions as sentences; unmodifiable
+   */
+  public List<String> cautions() {
+    return history.cautions;
   }
 }

@@ -47,6 +47,16 @@ public record TransitSettings(MeshControl mesh, double interval, IntegratorSetti
   }
 
   /**
+   * The same settings with films and conductivities that follow the temperatures during a leg. What
+   * freezing them does can be seen from the difference.
+   *
+   * @return the slower settings
+   */
+  public TransitSettings live() {
+    return new TransitSettings(mesh, interval, stepping.live());
+  }
+
+  /**
    * The same settings on a coarser or finer mesh.
    *
    * @param factor ratio of the new cell widths to the old ones

@@ -362,7 +362,11 @@ class TransitTest {
     }
   }
 
-  /** With the start shifted too everything shifts by the spread; radiation leaves some mK. */
+  /**
+   * With the start shifted too everything shifts by the spread, but for what changes with
+   * temperature: conductivities and radiation, 1 % for 3 K. They act on how far the contents lag
+   * behind, at most 4 K here.
+   */
   @Test
   void everythingShiftsWithAmbientAndStart() {
     Parcel parcel = Packings.plain();
@@ -371,9 +375,9 @@ class TransitTest {
     TransitResult high =
         even(parcel, journey(295, leg("day", 24, swing(0), FOIL)), Factor.AMBIENT, End.HIGH);
     for (int hour = 0; hour <= 24; hour++) {
-      assertEquals(3, high.mean("cup")[hour] - nominal.mean("cup")[hour], 0.005);
-      assertEquals(3, high.coldest("cup")[hour] - nominal.coldest("cup")[hour], 0.005);
-      assertEquals(3, high.surface(Face.Y_MAX)[hour] - nominal.surface(Face.Y_MAX)[hour], 0.005);
+      assertEquals(3, high.mean("cup")[hour] - nominal.mean("cup")[hour], 0.04);
+      assertEquals(3, high.coldest("cup")[hour] - nominal.coldest("cup")[hour], 0.04);
+      assertEquals(3, high.surface(Face.Y_MAX)[hour] - nominal.surface(Face.Y_MAX)[hour], 0.04);
     }
   }
 

@@ -1,0 +1,105 @@
+package stenotherm.transit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Face;
+import stenotherm.base.Range;
+import stenotherm.grid.Box;
+import stenotherm.grid.FacePatch;
+import stenotherm.journey.Contact;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+
+/**
+ * The parts of faces that meet something else in any leg of a journey: the rectangles between all
+ * edges of all contacts, so that in each leg a part meets one thing only.
+ */
+final class FaceParts {
+  /** A part that lies on a contact in some leg. */
+  record Part(FacePatch patch, Range first, Range second) {
+    boolean liesOn(Contact contact) {
+      double middle = (first.low() + first.high()) / 2;
+      double other = (second.low() + second.high()) / 2;
+      return contact.face() == patch.face()
+          && contact.first().contains(middle)
+          && contact.second().contains(other);
+    }
+  }
+
+  private final List<Part> parts = new ArrayList<>();
+
+  FaceParts(Journey journey, Box outer) {
+    List<Contact> contacts =
+        journey.legs().stream().flatMap(leg -> leg.surroundings().contacts().stream()).toList();
+    for (Face face : Face.values()) {
+      addParts(face, contacts.stream().filter(contact -> contact.face() == face).toList(), outer);
+    }
+  }
+
+  private void addParts(Face face, List<Contact> contacts, Box outer) {
+    TreeSet<Double> firstEdges = new TreeSet<>();
+    TreeSet<Double> secondEdges = new TreeSet<>();
+    for (Contact contact : contacts) {
+      firstEdges.addAll(List.of(contact.first().low(), contact.first().high()));
+      secondEdges.addAll(List.of(contact.second().low(), contact.second().high()));
+    }
+    int number = 0;
+    for (Range second : between(secondEdges)) {
+      for (Range first : between(firstEdges)) {
+        String name = "part " + (number + 1) + " of " + face.label();
+        Part part = new Part(FacePatch.part(name, face, outer, first, second), first, second);
+        if (contacts.stream().anyMatch(part::liesOn)) {
+          parts.add(part);
+          number++;
+        }
+      }
+    }
+  }
+
+  private static List<Range> between(TreeSet<Double> edges) {
+    List<Range> ranges = new ArrayList<>();
+    Double last = null;
+    for (Double edge : edges) {
+      if (last != null) {
+        ranges.add(new Range(last, edge));
+      }
+      last = edge;
+    }
+    return ranges;
+  }
+
+  List<FacePatch> patches() {
+    return parts.stream().map(Part::patch).toList();
+  }
+
+  /** What the boundary of a name meets in a leg; null if it is as the rest of its face. */
+  Contact.@Nullable Condition condition(String boundary, Leg leg) {
+    for (Part part : parts) {
+      if (part.patch().name().equals(boundary)) {
+        Contact.Condition found = null;
+        for (Contact contact : leg.surroundings().contacts()) {
+          found = part.liesOn(contact) ? contact.condition() : found;
+        }
+        return found;
+      }
+    }
+    return null;
+  }
+
+  /** The face that a boundary of a parcel is or lies on. */
+  Face faceOf(String boundary) {
+    for (Face face : Face.values()) {
+      if (face.label().equals(boundary)) {
+        return face;
+      }
+    }
+    return parts.stream()
+        .map(Part::patch)
+        .filter(patch -> patch.name().equals(boundary))
+        .findFirst()
+        .orElseThrow()
+        .face();
+  }
+}

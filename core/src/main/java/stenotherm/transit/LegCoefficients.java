@@ -1,0 +1,25 @@
+package stenotherm.transit;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The coefficients with which a leg was computed; where they are refreshed during a run, those with
+ * which it began.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param leg position of the leg
+ * @param surfaces surface coefficient of each face or part of a face, by its name [W/(m2 K)]
+ * @param conductivities conductivity of each block whose own depends on temperature or on how the
+ *     parcel lies, by its name [W/(m K)]
+ */
+public record LegCoefficients(
+    int leg, Map<String, Double> surfaces, Map<String, Double> conductivities) {
+  /** Copies the maps, their order kept. */
+  public LegCoefficients {
+    surfaces = Collections.unmodifiableMap(new LinkedHashMap<>(surfaces));
+    conductivities = Collections.unmodifiableMap(new LinkedHashMap<>(conductivities));
+  }
+}

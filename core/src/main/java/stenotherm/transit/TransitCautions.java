@@ -1,0 +1,49 @@
+package stenotherm.transit;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.base.Checks;
+import stenotherm.base.Orientation;
+import stenotherm.base.Provenance;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.parcel.Parcel;
+
+/** What must be said beside a transit, whatever came out. */
+final class TransitCautions {
+  private TransitCautions() {}
+
+  static List<String> of(Parcel parcel, Journey journey) {
+    Set<String> all = new LinkedHashSet<>(parcel.cautions());
+    for (Leg leg : journey.legs()) {
+      Orientation orientation = leg.surroundings().orientation();
+      if (orientation != Orientation.LID_UP) {
+        all.add(
+            "In '"
+                + leg.name()
+                + "' the parcel lies "
+                + orientation.words()
+                + ": everything in it is taken to stay in its place.");
+      }
+      if (leg.surroundings().hasSun()) {
+        all.add(sun(leg.surroundings().sunshine().absorptance()));
+      }
+    }
+    return List.copyOf(all);
+  }
+
+  private static String sun(SolarAbsorptance absorptance) {
+    boolean known =
+        absorptance.source().provenance() == Provenance.READ
+            || absorptance.source().provenance() == Provenance.DERIVED;
+    return "The sun counts with an absorptance of the outside of "
+        + Checks.show(absorptance.nominal(), "")
+        + ", "
+        + Checks.show(absorptance.range().low(), "")
+        + " to "
+        + Checks.show(absorptance.range().high(), "")
+        + (known ? "." : ", which nobody has measured for this parcel.");
+  }
+}
