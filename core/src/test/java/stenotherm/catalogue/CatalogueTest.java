@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,6 +41,12 @@ import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.material.Melting;
 import stenotherm.material.TemperatureCorrection;
+import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Vessel;
+import stenotherm.parcel.VesselSize;
+import stenotherm.parcel.VesselSizes;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
@@ -251,6 +258,50 @@ class CatalogueTest {
     throw new AssertionError("a rule that the table does not know: " + rule);
   }
 
+  @Test
+  void boxes() throws IOException {
+    List<String> header = List.of("name", "length m", "width m", "height m", "source", "how got");
+    List<List<String>> rows = new ArrayList<>();
+    for (BoxSize box : BoxSizes.all()) {
+      List<String> row = new ArrayList<>(List.of(box.name()));
+      row.addAll(extents(box.inside()));
+      row.addAll(origin(box.source()));
+      rows.add(row);
+    }
+    assertComplete(written("boxes.csv", header, rows), "source", "how got", "name");
+  }
+
+  @Test
+  void vessels() throws IOException {
+    List<String> header =
+        List.of(
+            "name",
+            "shape",
+            "inner length m",
+            "inner width m",
+            "inner height m",
+            "wall",
+            "wall thickness m",
+            "source",
+            "how got");
+    List<List<String>> rows = new ArrayList<>();
+    for (VesselSize size : VesselSizes.all()) {
+      Vessel vessel = size.vessel();
+      List<String> row = new ArrayList<>(List.of(size.name()));
+      row.add(vessel.shape().name().toLowerCase(Locale.ROOT));
+      row.addAll(extents(vessel.inner()));
+      row.add(vessel.wall().material().name());
+      row.addAll(numbers(vessel.wall().thickness()));
+      row.addAll(origin(size.source()));
+      rows.add(row);
+    }
+    assertComplete(written("vessels.csv", header, rows), "source", "how got", "name");
+  }
+
+  private static List<String> extents(Dimensions extents) {
+    return List.of(rounded(extents.length()), rounded(extents.width()), rounded(extents.height()));
+  }
+
   /** What is read back is what was written, commas, quotes and degree signs included. */
   private static CsvTable written(String file, List<String> header, List<List<String>> rows)
       throws IOException {
@@ -280,8 +331,11 @@ class CatalogueTest {
         source.provenance().words());
   }
 
+  /** All digits, without an exponent and whatever the locale. */
   private static List<String> numbers(double... values) {
-    return Arrays.stream(values).mapToObj(Double::toString).toList();
+    return Arrays.stream(values)
+        .mapToObj(value -> BigDecimal.valueOf(value).stripTrailingZeros().toPlainString())
+        .toList();
   }
 
   /** Without the last digits that a conversion leaves. */
