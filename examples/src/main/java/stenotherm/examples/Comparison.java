@@ -15,10 +15,8 @@ import stenotherm.base.ProgressListener;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Assessor;
-import stenotherm.decision.Side;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
-import stenotherm.transit.Snapshot;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -110,18 +108,13 @@ final class Comparison {
             scenario.journey(),
             new AssessmentSettings(settings, scenario.longestHold()),
             (done, total) -> report(job, done / (total + 1)));
-    Snapshot tightest = tightestBeforeOpening(parcel, assessment);
+    TransitResult planned = untilOpening(parcel);
     report(job, 1);
-    return new Judged(parcel, assessment, tightest);
+    return new Judged(parcel, assessment, planned);
   }
 
-  /** The fields kept during the hold are no use when the tightest moment comes before it. */
-  private Snapshot tightestBeforeOpening(Parcel parcel, Assessment assessment) {
-    Side side = assessment.verdict().tightest().side();
-    Snapshot kept = moment(assessment.nominal(), side);
-    if (kept.time() <= assessment.plannedEnd()) {
-      return kept;
-    }
+  /** Fields and heat of the assessment's own runs reach into the hold. */
+  private TransitResult untilOpening(Parcel parcel) {
     TransitResult planned =
         Transit.run(
             parcel,
@@ -133,11 +126,7 @@ final class Comparison {
     if (!planned.outcome().isCompleted()) {
       throw new CancellationException("stopped");
     }
-    return moment(planned, side);
-  }
-
-  private static Snapshot moment(TransitResult result, Side side) {
-    return side == Side.COLD ? result.coldestMoment() : result.hottestMoment();
+    return planned;
   }
 
   private synchronized ProgressListener.Signal report(int job, double share) {

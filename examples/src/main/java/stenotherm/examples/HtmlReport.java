@@ -7,11 +7,13 @@ import java.util.function.Function;
 import stenotherm.base.Face;
 import stenotherm.decision.Sensitivity;
 import stenotherm.picture.Picture;
+import stenotherm.picture.SectionSheet;
 import stenotherm.scenario.Scenario;
 
 /** The report as one page that needs nothing else, neither a network nor a script. */
 final class HtmlReport {
   private static final int WIDTH = 980;
+  private static final int SECTIONS_WIDTH = 1100;
 
   private static final String STYLE =
       """
@@ -85,6 +87,7 @@ final class HtmlReport {
     element("h2", "Packings side by side");
     picture(
         Pictures.margins(rows),
+        WIDTH,
         Pictures.marginsHeight(rows),
         "Margins to the alarm band until the planned opening.");
     table(
@@ -131,11 +134,23 @@ final class HtmlReport {
     element("p", row.sentence());
     picture(
         Pictures.temperatures(row),
+        WIDTH,
         480,
         "Animal and ambient over time. The band holds the coldest and the hottest part with every"
             + " uncertain quantity at its worse end.");
+    SectionSheet sections = Pictures.sections(row);
     picture(
-        Pictures.section(row), 560, "Section at the tightest moment before opening, nominal run.");
+        sections,
+        SECTIONS_WIDTH,
+        sections.heightFor(SECTIONS_WIDTH),
+        "Sections at the coldest and at the hottest moment before opening, nominal run.");
+    if (row.hasWarmer()) {
+      picture(
+          Pictures.heat(row),
+          WIDTH,
+          Pictures.heatHeight(row),
+          "Where the heat of the warmers goes.");
+    }
     faces(row);
     sensitivities(row);
     if (row.hasWarmer()) {
@@ -183,8 +198,8 @@ final class HtmlReport {
     html.append("</tbody></table></div>\n");
   }
 
-  private void picture(Picture picture, int height, String caption) {
-    String svg = picture.svg(WIDTH, height);
+  private void picture(Picture picture, int width, int height, String caption) {
+    String svg = picture.svg(width, height);
     html.append("<figure>\n").append(svg.substring(svg.indexOf("<svg")));
     html.append("<figcaption>").append(escaped(caption)).append("</figcaption>\n</figure>\n");
   }

@@ -9,15 +9,16 @@ import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Snapshot;
+import stenotherm.transit.TransitResult;
 
 /**
  * One row of the comparison: a packing as it was run, with or without its warmers.
  *
  * @param parcel the packing as it was run
  * @param assessment what came out
- * @param tightest the nominal field when the tighter side had least left before the opening
+ * @param planned the nominal run until the planned opening
  */
-record Judged(Parcel parcel, Assessment assessment, Snapshot tightest) {
+record Judged(Parcel parcel, Assessment assessment, TransitResult planned) {
   boolean hasWarmer() {
     return !parcel.warmers().isEmpty();
   }
@@ -48,6 +49,11 @@ record Judged(Parcel parcel, Assessment assessment, Snapshot tightest) {
 
   Side side() {
     return assessment.verdict().tightest().side();
+  }
+
+  /** The nominal field when the tighter side had least left before the opening. */
+  Snapshot tightest() {
+    return side() == Side.COLD ? planned.coldestMoment() : planned.hottestMoment();
   }
 
   /** The verdict as a sentence that can stand alone. */

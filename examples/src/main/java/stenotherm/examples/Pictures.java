@@ -1,12 +1,19 @@
 package stenotherm.examples;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Axis;
+import stenotherm.base.Face;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.Margin;
@@ -14,17 +21,21 @@ import stenotherm.decision.Side;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.Point;
+import stenotherm.grid.Shape;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.picture.Curve;
+import stenotherm.picture.HeatChart;
 import stenotherm.picture.MarginChart;
 import stenotherm.picture.Marker;
 import stenotherm.picture.Outline;
 import stenotherm.picture.SectionField;
 import stenotherm.picture.SectionPicture;
+import stenotherm.picture.SectionSheet;
 import stenotherm.picture.Spot;
 import stenotherm.picture.TemperatureBand;
 import stenotherm.picture.TemperatureChart;
+import stenotherm.transit.Snapshot;
 import stenotherm.transit.TransitResult;
 
 /** The pictures of a report. */
@@ -33,6 +44,7 @@ final class Pictures {
   private static final double SHOWN_HOLD = 0.3;
 
   private static final double ISOTHERM_STEP = 5;
+  private static final int MANY_ISOTHERMS = 6;
 
   private Pictures() {}
 
@@ -97,7 +109,11 @@ final class Pictures {
                         + " at "
                         + Words.clock(journey, tightest.time()),
                     new Curve.Point(tightest.time(), tightest.temperature())))
-            .clock(time -> Words.clock(journey, time));
+            .clock(
+                time ->
+                    end > Times.DAY
+                        ? Words.dayAndClock(journey, time)
+                        : Words.clock(journey, time));
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double to = Math.min(planned, journey.start(leg + 1));
       chart.leg(
@@ -133,31 +149,85 @@ final class Pictures {
     return new Curve("ambient", points);
   }
 
-  static SectionPicture section(Judged row) {
+  /** From the side and from above, when the animals are coldest and when they are hottest. */
+  static SectionSheet sections(Judged row) {
     Box animal = box(row, row.cup().animalBlock());
-    Axis normal = normal(row, animal);
+    SectionSheet.Builder sheet =
+        SectionSheet.titled(row.label() + ": " + row.side().words() + " is tightest")
+            .subtitle("nominal run until opening; cuts through the middle of the animal");
+    for (Side side : List.of(Side.COLD, Side.HOT)) {
+      for (Axis normal : List.of(normal(row, animal), Axis.Z)) {
+        sheet.section(section(row, side, normal));
+      }
+    }
+    return sheet.build();
+  }
+
+  private static SectionPicture section(Judged row, Side side, Axis normal) {
+    boolean cold = side == Side.COLD;
+    Snapshot moment = cold ? row.planned().coldestMoment() : row.planned().hottestMoment();
+    Box animal = box(row, row.cup().animalBlock());
     double at = animal.centre().along(normal);
-    TemperatureField field = row.tightest().field();
-    TemperatureField.Section section = field.section(normal, at);
+    TemperatureField.Section section = moment.field().section(normal, at);
+    String when = (cold ? "coldest, " : "hottest, ") + Words.dayAndClock(row.held(), moment.time());
     SectionPicture.Builder picture =
         SectionPicture.titled(
-                row.label()
-                    + ": "
-                    + row.side().words()
-                    + ", nominal run, tightest at "
-                    + Words.dayAndClock(row.held(), row.tightest().time()),
-                fieldOf(section))
-            .subtitle("nominal run, upright section through the middle of the animal")
-            .axes(section.across() == Axis.X ? "x" : "y", "height");
+                when + (normal == Axis.Z ? ", from above" : ", from the side"), fieldOf(section))
+            .axes(axisName(section.across()), axisName(section.up()));
     for (Block block : row.parcel().layout().blocks()) {
       String name = nameInPicture(row, block);
-      if (!name.isEmpty() && cuts(block.box(), normal, at)) {
-        picture.outline(outline(name, block.box(), section));
+      Shape shape = block instanceof Block.Solid solid ? solid.shape() : Shape.BOX;
+      if (!name.isEmpty()) {
+        Outline.of(name, block.box(), shape, normal, at).ifPresent(picture::outline);
       }
     }
     isotherms(section.values()).forEach(picture::isotherm);
-    picture.spot(extreme(row, animal, section.across()));
+    picture.spot(extreme(moment.field(), animal, normal, cold));
     return picture.build();
+  }
+
+  private static String axisName(Axis axis) {
+    return axis == Axis.Z ? "height" : axis.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Where the heat of a packing's warmers goes until the planned opening. */
+  static HeatChart heat(Judged row) {
+    HeatLedger ledger = row.planned().ledger();
+    Map<String, Double> takers = new LinkedHashMap<>();
+    for (var boundary : ledger.boundaries().entrySet()) {
+      takers.merge("through the " + sideOf(boundary.getKey()), -boundary.getValue(), Double::sum);
+    }
+    takers.put("into parcel and contents", ledger.stored());
+    List<Map.Entry<String, Double>> largestFirst = new ArrayList<>(takers.entrySet());
+    largestFirst.sort(Map.Entry.comparingByValue(Comparator.reverseOrder()));
+    double given = ledger.sources().values().stream().mapToDouble(Double::doubleValue).sum();
+    HeatChart.Builder chart =
+        HeatChart.titled(
+                row.label()
+                    + ": "
+                    + Math.round(100 * largestFirst.get(0).getValue() / given)
+                    + " % of the warmers' heat goes "
+                    + largestFirst.get(0).getKey(),
+                HeatChart.Measure.HEAT)
+            .subtitle("from sealing to the planned opening, nominal run");
+    ledger.sources().forEach(chart::from);
+    largestFirst.forEach(taker -> chart.to(taker.getKey(), taker.getValue()));
+    return chart.build();
+  }
+
+  static int heatHeight(Judged row) {
+    HeatLedger ledger = row.planned().ledger();
+    return 190 + 30 * (ledger.sources().size() + ledger.boundaries().size());
+  }
+
+  /** The four upright faces together; patches keep their names. */
+  private static String sideOf(String boundary) {
+    for (Face face : Face.values()) {
+      if (face.label().equals(boundary)) {
+        return face.axis() == Axis.Z ? Words.face(face) : "four sides";
+      }
+    }
+    return boundary;
   }
 
   private static Box box(Judged row, String block) {
@@ -203,14 +273,6 @@ final class Pictures {
     return name.startsWith("wall ") ? "" : name;
   }
 
-  private static Outline outline(String name, Box box, TemperatureField.Section section) {
-    return new Outline(name, range(box, section.across()), range(box, section.up()));
-  }
-
-  private static Range range(Box box, Axis axis) {
-    return new Range(box.min().along(axis), box.max().along(axis));
-  }
-
   private static SectionField fieldOf(TemperatureField.Section section) {
     double[] across = section.acrossLines();
     double[] up = section.upLines();
@@ -233,41 +295,42 @@ final class Pictures {
       high = Math.max(high, value);
     }
     List<Double> all = new ArrayList<>();
-    double first = Math.ceil(Temperatures.toCelsius(low) / ISOTHERM_STEP) * ISOTHERM_STEP;
-    for (double celsius = first; celsius < Temperatures.toCelsius(high); celsius += ISOTHERM_STEP) {
+    double step = high - low > MANY_ISOTHERMS * ISOTHERM_STEP ? 2 * ISOTHERM_STEP : ISOTHERM_STEP;
+    double first = Math.ceil(Temperatures.toCelsius(low) / step) * step;
+    for (double celsius = first; celsius < Temperatures.toCelsius(high); celsius += step) {
       all.add(Temperatures.fromCelsius(celsius));
     }
     return all;
   }
 
   /** Where in the section the animal is coldest or hottest. */
-  private static Spot extreme(Judged row, Box animal, Axis across) {
+  private static Spot extreme(TemperatureField field, Box animal, Axis normal, boolean cold) {
     int parts = 8;
-    boolean cold = row.side() == Side.COLD;
+    Axis across = normal == Axis.X ? Axis.Y : Axis.X;
+    Axis up = normal == Axis.Z ? Axis.Y : Axis.Z;
     double sign = cold ? 1 : -1;
     double least = Double.POSITIVE_INFINITY;
-    double bestAcross = 0;
-    double bestUp = 0;
+    Point best = animal.centre();
     for (int i = 0; i <= parts; i++) {
       for (int j = 0; j <= parts; j++) {
         double a = animal.min().along(across) + animal.size(across) * i / parts;
-        double z = animal.min().z() + animal.size(Axis.Z) * j / parts;
+        double b = animal.min().along(up) + animal.size(up) * j / parts;
         Point point =
-            across == Axis.X
-                ? new Point(a, animal.centre().y(), z)
-                : new Point(animal.centre().x(), a, z);
-        double value = sign * row.tightest().field().at(point);
+            switch (normal) {
+              case X -> new Point(animal.centre().x(), a, b);
+              case Y -> new Point(a, animal.centre().y(), b);
+              case Z -> new Point(a, b, animal.centre().z());
+            };
+        double value = sign * field.at(point);
         if (value < least) {
           least = value;
-          bestAcross = a;
-          bestUp = z;
+          best = point;
         }
       }
     }
     return new Spot(
-        (cold ? "coldest in this section: " : "hottest in this section: ")
-            + Words.temperature(sign * least),
-        bestAcross,
-        bestUp);
+        (cold ? "coldest here: " : "hottest here: ") + Words.temperature(sign * least),
+        best.along(across),
+        best.along(up));
   }
 }

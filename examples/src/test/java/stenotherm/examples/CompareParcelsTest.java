@@ -150,8 +150,8 @@ class CompareParcelsTest {
             Verdict.DEFER)) {
       assertTrue(html.contains(expected), expected);
     }
-    // one chart of margins, a chart and a section for each packing
-    assertEquals(5, html.split("<svg", -1).length - 1);
+    // one chart of margins, a chart and a sheet of sections for each packing, heat for each warmer
+    assertEquals(6, html.split("<svg", -1).length - 1);
     for (String link : List.of("src=", "href=", "<script", "<link", "url(", "@import")) {
       assertFalse(html.contains(link), link);
     }
