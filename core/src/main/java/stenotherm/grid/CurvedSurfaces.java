@@ -2,6 +2,7 @@ package stenotherm.grid;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
@@ -20,8 +21,14 @@ final class CurvedSurfaces {
   /** Lines along which the parts of a cut cell are measured. */
   private static final int LINES = 16;
 
+  /** A block may lose this part of its box's volume without a word. */
+  private static final double NEGLIGIBLE = 1e-6;
+
+  /** A block with more than this part of it away from its cells is not what was meant. */
+  private static final double MOST_HOMELESS = 0.1;
+
   /** A centre is kept this part of the distance between centres away from the surface. */
-  private static final double SHORTEST_REACH = 1e-3;
+  private static final double SHORTEST_REACH = 0.01;
 
   private final List<Block> blocks;
   private final @Nullable EllipticCylinder[] cylinders;
@@ -271,12 +278,18 @@ final class CurvedSurfaces {
       housed[blockOfCell[cell]] += filling[cell] * boxVolume(cell);
     }
     for (int block = 0; block < homeless.length; block++) {
-      if (homeless[block] > 0 && housed[block] == 0) {
+      // shapes that coincide but for round-off leave nothing worth a cell
+      double whole = blocks.get(block).box().volume();
+      double lost = homeless[block] / (homeless[block] + housed[block]);
+      if (homeless[block] > NEGLIGIBLE * whole && lost > MOST_HOMELESS) {
         throw new InvalidInputException(
             "mesh",
-            "no cell has its centre in block '"
-                + blocks.get(block).name()
-                + "'; make the cells smaller, or a thin shell a thin resistance");
+            String.format(
+                Locale.ROOT,
+                "too coarse for block '%s': %.0f %% of it lies where no cell has its centre in it;"
+                    + " make the cells smaller, or a thin shell a thin resistance",
+                blocks.get(block).name(),
+                100 * lost));
       }
     }
     for (int cell = 0; cell < blockOfCell.length; cell++) {
@@ -315,7 +328,8 @@ final class CurvedSurfaces {
       double surface = cylinder.middle(axis) + (lowerIsLater ? half : -half);
       double lower = centre(axis, cell);
       double upper = centre(axis, cell + to);
-      // a centre on the surface itself must not meet a held temperature without any resistance
+      // a centre on the surface itself would meet a held temperature without any resistance, and
+      // conductances far above all others cost the linear solver its accuracy elsewhere
       double least = SHORTEST_REACH * (upper - lower);
       double crossing = Math.max(lower + least, Math.min(upper - least, surface));
       add(axis, cell, crossing);

@@ -31,7 +31,7 @@ class ConductionProperties {
   private static final double WARMEST = 330;
 
   /** What a random body may be given. */
-  private enum Kind {
+  enum Kind {
     /** Constant films and held surfaces only. */
     CONSTANT,
     /** Films and held surfaces that ramp and jump. */
@@ -96,7 +96,7 @@ class ConductionProperties {
    * A body with random boundaries, thin resistances and, if heated, sources; at least one boundary
    * fixes the level.
    */
-  private static ConductionProblem problem(Layout layout, long seed, Kind kind, boolean mirrored) {
+  static ConductionProblem problem(Layout layout, long seed, Kind kind, boolean mirrored) {
     Random random = new Random(seed);
     RectilinearGrid grid = RectilinearGrid.of(layout, mesh(layout));
     ConductionProblem.Builder builder = ConductionProblem.builder(layout, mesh(layout));
@@ -142,7 +142,7 @@ class ConductionProperties {
     return all;
   }
 
-  private static void assertWithinBounds(TemperatureField field, RectilinearGrid grid) {
+  static void assertWithinBounds(TemperatureField field, RectilinearGrid grid) {
     for (double temperature : cells(field, grid)) {
       if (!Double.isNaN(temperature)) {
         // the linear solver's tolerance is below a micro-kelvin
@@ -216,6 +216,10 @@ class ConductionProperties {
   @Property(seed = "2106", tries = 100)
   void mirroredBodyHasTheMirroredField(
       @ForAll(supplier = RandomLayouts.class) Layout layout, @ForAll long seed) {
+    assertMirrored(layout, seed);
+  }
+
+  static void assertMirrored(Layout layout, long seed) {
     ConductionProblem one = problem(layout, seed, Kind.HEATED, false);
     ConductionProblem other = problem(mirror(layout), seed, Kind.HEATED, true);
     RectilinearGrid grid = one.network().grid();
@@ -246,7 +250,7 @@ class ConductionProperties {
               new Point(end - max.x(), min.y(), min.z()),
               new Point(end - min.x(), max.y(), max.z()));
       if (block instanceof Block.Solid solid) {
-        blocks.add(new Block.Solid(block.name(), box, solid.material()));
+        blocks.add(new Block.Solid(block.name(), box, solid.material(), solid.shape()));
       } else {
         blocks.add(new Block.Environment(block.name(), box));
       }

@@ -143,4 +143,23 @@ class HeatNetworkTest {
     // all that the box gives off passes its film
     assertEquals(300 + 4 / (8 * area), solution.field().surfaceMean("air"), 1e-6);
   }
+
+  @Test
+  void radiusZeroAndAnglesAreNoSurfaces() {
+    Block rod = new Block.Solid("rod", Box.ofSize(1, Math.PI, 1), Bodies.FOAM);
+    HeatNetwork.Builder cylinder =
+        HeatNetwork.builder(Layout.cylindrical(List.of(rod)), MeshControl.uniform(0.5));
+    assertRefused(
+        "boundary 'xMin': lies at radius 0, where there is no surface",
+        () -> cylinder.boundary(Face.X_MIN, BoundaryKind.CONVECTION).build());
+    cylinder.boundary(Face.X_MIN, BoundaryKind.ADIABATIC);
+    assertRefused(
+        "boundary 'yMax': is no surface in CYLINDRICAL coordinates: nothing passes it",
+        () -> cylinder.boundary(Face.Y_MAX, BoundaryKind.CONVECTION).build());
+    HeatNetwork.Builder ball =
+        HeatNetwork.builder(Layout.spherical(List.of(rod)), MeshControl.uniform(0.5));
+    assertRefused(
+        "boundary 'zMin': is no surface in SPHERICAL coordinates: nothing passes it",
+        () -> ball.boundary(Face.Z_MIN, BoundaryKind.TEMPERATURE).build());
+  }
 }

@@ -54,6 +54,39 @@ class LayoutTest {
   }
 
   @Test
+  void firstBlockFillsItsBox() {
+    Block round = new Block.Solid("a", Box.ofSize(1, 1, 1), FOAM, Shape.CYLINDER_Z);
+    assertRefused(
+        "block 'a': is the first and must fill its box; put a box around the CYLINDER_Z",
+        () -> new Layout(List.of(round)));
+  }
+
+  @Test
+  void radiiAreNotNegativeAndBlocksAreWhole() {
+    Block rod = new Block.Solid("rod", Box.ofSize(1, 2 * Math.PI, 1), FOAM);
+    Block wedge = new Block.Solid("wedge", Box.ofSize(1, 1, 1), FOAM);
+    assertEquals(Coordinates.CYLINDRICAL, Layout.cylindrical(List.of(rod)).coordinates());
+    assertRefused(
+        "inner radius: -1 m must be a finite number, 0 or above",
+        () -> Layout.cylindrical(List.of(solid("a", -1, 1))));
+    assertRefused(
+        "block 'wedge': ends along y, but all around nothing may vary; half a turn, 0 to pi, does"
+            + " for what is symmetric about a plane",
+        () -> Layout.cylindrical(List.of(rod, wedge)));
+    Block round = new Block.Solid("round", Box.ofSize(1, 1, 1), FOAM, Shape.CYLINDER_X);
+    assertRefused(
+        "block 'round': is a CYLINDER_X; where x is a radius every block has the shape BOX",
+        () -> Layout.cylindrical(List.of(wedge, round)));
+    assertRefused(
+        "block 'low': ends along z, which measures nothing in a sphere",
+        () ->
+            Layout.spherical(List.of(wedge, new Block.Solid("low", Box.ofSize(1, 1, 0.5), FOAM))));
+    assertThrows(
+        InvalidInputException.class,
+        () -> Layout.cylindrical(List.of(new Block.Solid("a", Box.ofSize(1, 7, 1), FOAM))));
+  }
+
+  @Test
   void unknownBlockIsNamed() {
     Layout layout = new Layout(List.of(solid("a", 0, 1), solid("b", 0, 1)));
     assertRefused("block: there is no block 'c'; there are a, b", () -> layout.indexOf("c"));
