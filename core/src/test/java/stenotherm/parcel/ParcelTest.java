@@ -14,8 +14,10 @@ import stenotherm.base.Axis;
 import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
+import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.Point;
@@ -110,6 +112,61 @@ class ParcelTest {
     assertRefused(
         "containers of packing 'sample': must not be empty",
         () -> Packings.parcel(List.of(), List.of()));
+  }
+
+  @Test
+  void namesOfThePartsOfAParcelAreTaken() {
+    for (String taken : List.of("fill", "wall 1", "wall 2", "xMin", "zMax")) {
+      assertRefused(
+          "packing 'sample': '"
+              + taken
+              + "' is the name of a part of the parcel; choose another one",
+          () -> Packings.parcel(List.of(Packings.cup("a", MIDDLE)), List.of(named(taken))));
+    }
+    assertRefused(
+        "packing 'sample': 'a air' occurs twice; everything needs a name of its own",
+        () -> Packings.parcel(List.of(Packings.cup("a", MIDDLE)), List.of(named("a air"))));
+  }
+
+  private static PlacedWarmer named(String name) {
+    return new PlacedWarmer(name, Packings.steady(1), Face.Z_MAX, Mounting.taped(), 0);
+  }
+
+  /** Two cups of 80 mm whose boxes share a corner of 12 mm by 12 mm. */
+  @Test
+  void roundThingsMayShareTheCornersOfTheirBoxes() {
+    Container one = round("one", -0.034, -0.034);
+    Parcel parcel = Packings.parcel(List.of(one, round("two", 0.034, 0.034)), List.of());
+    assertEquals(2, parcel.containers().size());
+    // 60 mm and 45 mm apart: 75 mm, of 80 mm
+    assertRefused(
+        "packing 'sample': 'two' overlaps 'one' by 5.0 mm",
+        () ->
+            Packings.parcel(List.of(round("one", -0.03, 0), round("two", 0.03, 0.045)), List.of()));
+    // the corner of a box cup is 30 mm and 25 mm from the middle of a round one
+    Container box = Packings.cup("box", new Position(0.046, 0.031, 0));
+    assertRefused(
+        "packing 'sample': 'box' overlaps 'one' by 0.9 mm",
+        () -> Packings.parcel(List.of(one, box), List.of()));
+  }
+
+  private static Container round(String name, double alongX, double alongY) {
+    return Container.empty(
+        name, new Vessel.RoundCup(0.08, 0.05, Packings.CUP_WALL), new Position(alongX, alongY, 0));
+  }
+
+  @Test
+  void patchesArePortsAfterTheFaces() {
+    FacePatch patch =
+        FacePatch.part("sunny", Face.Z_MAX, Packings.OUTER, new Range(0, 0.5), new Range(0, 1));
+    assertEquals(
+        List.of("xMin", "xMax", "yMin", "yMax", "zMin", "zMax", "sunny"),
+        Packings.plain()
+            .network(MeshControl.graded(0.04, 0.02), List.of(patch))
+            .boundaryPorts()
+            .stream()
+            .map(port -> port.name())
+            .toList());
   }
 
   @Test
