@@ -6,14 +6,23 @@ import java.math.RoundingMode;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import stenotherm.ambient.AmbientRule;
+import stenotherm.ambient.Situation;
 import stenotherm.animal.Animal;
 import stenotherm.animal.TemperatureBand;
+import stenotherm.base.Lengths;
 import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
 import stenotherm.grid.Block;
+import stenotherm.journey.Place;
+import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
+import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Vessel;
 import stenotherm.warmer.WarmerClass;
 
 /** Gathers what a scenario rests on beyond its file, a sentence each, every sentence once. */
@@ -49,7 +58,32 @@ final class Assumptions {
     }
   }
 
+  /** Extents and wall of a vessel. */
+  static String vessel(Vessel vessel) {
+    Dimensions inner = vessel.inner();
+    return number(Lengths.toMillimetres(inner.length()))
+        + " x "
+        + number(Lengths.toMillimetres(inner.width()))
+        + " x "
+        + number(Lengths.toMillimetres(inner.height()))
+        + " mm, wall of "
+        + vessel.wall().material().name()
+        + " "
+        + number(Lengths.toMillimetres(vessel.wall().thickness()))
+        + " mm";
+  }
+
+  private void air() {
+    add(
+        "Air in containers and in a box without fill, as a solid of the resistance of an air layer",
+        AirLayer.SOURCE);
+  }
+
   private void material(Material material) {
+    if (material.name().equals(Materials.STILL_AIR.name())) {
+      air();
+      return;
+    }
     double low = material.conductivityRange().low();
     double high = material.conductivityRange().high();
     add(
@@ -65,6 +99,33 @@ final class Assumptions {
             + number(material.specificHeat())
             + " J/(kg K)",
         material.source());
+  }
+
+  /** Tells what a kind of surroundings stands for. */
+  void situation(Situation situation) {
+    String air =
+        situation.rule() instanceof AmbientRule.Following following
+            ? number(following.offset()) + " K warmer than outdoors, lag " + hours(following.lag())
+            : "held at " + celsius(((AmbientRule.Held) situation.rule()).temperature());
+    add(
+        "Surroundings "
+            + situation.name()
+            + ", "
+            + air
+            + ", ± "
+            + number(situation.spread())
+            + " K, air of "
+            + number(situation.altitude())
+            + " m",
+        situation.source());
+  }
+
+  /** Tells that a leg in the sun is computed without it. */
+  void shaded(Place place) {
+    add(
+        "The sun is left out at "
+            + place.name()
+            + ", because the file gives no latitude and longitude there.");
   }
 
   private void animal(Animal animal) {
@@ -108,17 +169,25 @@ final class Assumptions {
   private static String band(TemperatureBand band) {
     double low = band.range().low();
     double high = band.range().high();
-    return number(Temperatures.toCelsius(low))
-        + " °C to "
-        + number(Temperatures.toCelsius(high))
-        + " °C ("
+    return celsius(low)
+        + " to "
+        + celsius(high)
+        + " ("
         + number(Temperatures.toFahrenheit(low))
         + " °F to "
         + number(Temperatures.toFahrenheit(high))
         + " °F)";
   }
 
-  private static String number(double value) {
+  static String hours(double seconds) {
+    return number(Times.toHours(seconds)) + " h";
+  }
+
+  private static String celsius(double kelvin) {
+    return number(Temperatures.toCelsius(kelvin)) + " °C";
+  }
+
+  static String number(double value) {
     BigDecimal rounded = new BigDecimal(value).round(DIGITS).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
   }

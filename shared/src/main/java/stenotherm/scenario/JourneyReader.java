@@ -1,59 +1,49 @@
 package stenotherm.scenario;
 
-import java.time.Duration;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import stenotherm.ambient.AirMovement;
-import stenotherm.ambient.Ambient;
-import stenotherm.ambient.DailyExtremes;
-import stenotherm.ambient.DiurnalShape;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
-import stenotherm.base.Source;
-import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
+import stenotherm.journey.JourneyTemplate;
+import stenotherm.journey.JourneyTemplates;
 import stenotherm.journey.Leg;
-import stenotherm.journey.Place;
+import stenotherm.journey.Outdoors;
+import stenotherm.journey.TemplateLeg;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
-import stenotherm.weather.DayExtremes;
-import stenotherm.weather.RecordedWeather;
 
 /** Reads the journey of a scenario. */
 final class JourneyReader {
-  /** Spread of an outdoor temperature if the file does not say [K]. */
-  private static final double OUTDOOR_SPREAD = 2;
-
-  /** Spread of a temperature that the file gives if it does not say [K]. */
-  private static final double GIVEN_SPREAD = 3;
-
   /** More than any journey; keeps dates within what calendars can count. */
-  private static final double LONGEST_JOURNEY = Times.fromDays(365);
+  static final double LONGEST_JOURNEY = Times.fromDays(365);
 
-  /** What a leg may last [s]. */
-  private static final Range LEG_DURATIONS = new Range(Times.fromMinutes(1), Times.fromDays(30));
+  private static final String TEMPLATE = "template";
+  private static final String LEGS = "legs";
+  private static final String DELAY = "delay";
+  private static final String SEALED = "sealed";
 
   /** What a parcel may have at its start [K]. */
   private static final Range TEMPERATURES = new Range(180, 400);
 
-  private static final Source GIVEN =
-      Source.assumed("ambient temperature and duration as the scenario file gives them");
+  private static final double LONGEST_DELAY = Times.fromDays(30);
 
-  /** A place and where the file names it. */
-  private record Site(Place place, Node node) {}
+  private static final Pattern DELAY_IN = Pattern.compile("(.+?)\\s+in\\s+(.+)", Pattern.DOTALL);
 
-  /** An ambient temperature, how well it is known, and from where. */
-  private record Surroundings(TimeFunction course, double spread, Source source) {}
+  private static final Map<String, SolarAbsorptance> SURFACES = surfaces();
 
   private final Assumptions assumptions;
   private final double hold;
@@ -63,66 +53,208 @@ final class JourneyReader {
     this.hold = hold;
   }
 
-  Journey read(Node node) {
-    if (node instanceof ScalarNode) {
-      throw node.fail("must be written out leg by leg, named journeys cannot be used yet");
-    }
-    Section journey = Section.of(node, Vocabulary.JOURNEY, assumptions);
-    ScalarNode sealed = journey.require("sealed").asScalar();
-    LocalDateTime sealing = sealed.localDateTime();
-    ScalarNode started = journey.require("start").asScalar();
-    double startTemperature = started.temperature();
-    started.locate(
-        () ->
-            Checks.within(
-                "temperature", startTemperature, TEMPERATURES, "K", "20 °C is 293.15 K."));
-    Map<String, Site> sites = new LinkedHashMap<>();
-    Site origin = site(journey.require("from"));
-    sites.put("origin", origin);
-    sites.put("destination", site(journey.require("to")));
+  private static Map<String, SolarAbsorptance> surfaces() {
+    Map<String, SolarAbsorptance> surfaces = new LinkedHashMap<>();
+    surfaces.put("brown board", SolarAbsorptance.KRAFT_BOARD);
+    surfaces.put("white", SolarAbsorptance.WHITE_PAINT);
+    surfaces.put("black", SolarAbsorptance.BLACK_PAINT);
+    return Collections.unmodifiableMap(surfaces);
+  }
 
-    Node legsNode = journey.require("legs");
-    List<MappingNode> nodes = legsNode.asSequence().mappings();
-    if (nodes.isEmpty()) {
-      throw legsNode.fail("must have at least one leg");
+  static List<String> surfaceNames() {
+    return List.copyOf(SURFACES.keySet());
+  }
+
+  Journey read(Node node) {
+    MappingNode mapping = node instanceof ScalarNode scalar ? spelledOut(scalar) : node.asMapping();
+    Section journey = Section.of(mapping, Vocabulary.JOURNEY, assumptions);
+    boolean legs = journey.has(LEGS);
+    if (legs == journey.has(TEMPLATE)) {
+      throw legs
+          ? journey.node().failAt(TEMPLATE, "cannot be given together with legs")
+          : node.fail("must have legs, or a template such as template: overnight by air");
     }
-    List<Leg> legs = new ArrayList<>();
-    LocalDateTime sealingUtc = utc(sealing, origin.place());
-    double time = 0;
-    for (int index = 0; index < nodes.size(); index++) {
-      boolean last = index == nodes.size() - 1;
-      MappingNode legNode = nodes.get(index);
-      double start = time;
-      Leg leg =
-          Names.within(
-              legNode,
-              () ->
-                  new LegReader(
-                          Section.of(legNode, Vocabulary.LEG, assumptions), sealed, sealingUtc)
-                      .read(sites, start, last ? hold : 0));
-      legs.add(leg);
-      time += leg.duration();
+    Sites sites = Sites.read(assumptions, journey);
+    ScalarNode sealed = sealed(journey, sites);
+    Trip trip = new Trip(journey, sites, sealed, sealed.localDateTime(), start(journey));
+    if (journey.has("surface")) {
+      surface(trip);
     }
     addFilms();
-    // A journey counts its clock from the place of its first leg, the file from the origin.
-    ZoneOffset first = legs.get(0).place().utcOffset();
-    return new Journey(sealingUtc.plusSeconds(first.getTotalSeconds()), startTemperature, legs);
+    Journey planned = legs ? written(trip) : named(trip);
+    Journey delayed = planned;
+    for (ScalarNode delay : delays(journey)) {
+      delayed = delayed(delayed, delay);
+    }
+    return delayed;
   }
 
-  private static LocalDateTime utc(LocalDateTime local, Place place) {
-    return local.minusSeconds(place.utcOffset().getTotalSeconds());
-  }
+  /** What the legs of a journey share. */
+  record Trip(
+      Section journey, Sites sites, ScalarNode sealed, LocalDateTime sealing, double start) {}
 
-  private static Site site(Node node) {
-    ScalarNode scalar = node.asScalar();
+  private static MappingNode spelledOut(ScalarNode scalar) {
     String text = scalar.text();
     int comma = text.lastIndexOf(',');
     if (comma < 1) {
-      throw node.fail("must be a place and its offset from UTC, write for example New York, UTC-5");
+      throw scalar.fail(
+          "must be a template and a daily low and high, write for example overnight by air, 28 to"
+              + " 45 °F, or write the journey out");
     }
-    String name = scalar.piece(text.substring(0, comma)).text();
-    ZoneOffset offset = scalar.piece(text.substring(comma + 1)).utcOffset();
-    return new Site(new Place(name, offset), node);
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put(TEMPLATE, text.substring(0, comma));
+    texts.put(Sites.LOWS_HIGHS, text.substring(comma + 1));
+    return scalar.shortFor(texts);
+  }
+
+  /** A date that only names hours has a preset; one that decides about weather or sun has none. */
+  private static ScalarNode sealed(Section journey, Sites sites) {
+    boolean matters = sites.all().stream().anyMatch(site -> site.days().isEmpty());
+    boolean sunny = sites.all().stream().anyMatch(site -> site.sun().isPresent());
+    return (matters || sunny ? journey.require(SEALED) : journey.value(SEALED)).asScalar();
+  }
+
+  private static double start(Section journey) {
+    ScalarNode node = journey.value("start").asScalar();
+    double temperature = node.temperature();
+    return node.locate(
+        () -> Checks.within("temperature", temperature, TEMPERATURES, "K", "20 °C is 293.15 K."));
+  }
+
+  /** A journey whose legs the file gives. */
+  private Journey written(Trip trip) {
+    List<MappingNode> nodes = trip.journey().require(LEGS).asSequence().mappings();
+    List<LegReader> readers = new ArrayList<>();
+    double time = 0;
+    for (MappingNode each : nodes) {
+      double start = time;
+      LegReader reader =
+          Names.within(
+              each,
+              () -> LegReader.of(Section.of(each, Vocabulary.LEG, assumptions), trip, start, hold));
+      readers.add(reader);
+      time += reader.lasting();
+    }
+    Weather weather = weather(trip, time + delaySum(trip.journey()) + hold);
+    List<Leg> legs = new ArrayList<>();
+    for (int index = 0; index < nodes.size(); index++) {
+      LegReader reader = readers.get(index);
+      legs.add(Names.within(nodes.get(index), () -> reader.read(weather)));
+    }
+    // A journey counts its clock from the place of its first leg, the file from the origin.
+    LocalDateTime clock =
+        legs.get(0).place().clockAt(0, trip.sealing(), trip.sites().origin().place());
+    return new Journey(clock, trip.start(), legs);
+  }
+
+  /** A journey from the catalogue of templates. */
+  private Journey named(Trip trip) {
+    ScalarNode name = trip.journey().require(TEMPLATE).asScalar();
+    JourneyTemplate template = name.locate(() -> JourneyTemplates.named(name.text()));
+    Site from = trip.sites().origin();
+    Site to = trip.sites().destination();
+    List<Double> durations = template.durations(trip.sealing(), from.place(), to.place());
+    double end = durations.stream().mapToDouble(Double::doubleValue).sum();
+    double followed = delaySum(trip.journey()) + hold;
+    Weather weather = weather(trip, end + followed);
+    Journey journey =
+        name.locate(
+            () ->
+                template.journey(
+                    new JourneyTemplate.Start(trip.sealing(), trip.start()),
+                    outdoors(trip, weather, template, TemplateLeg.End.ORIGIN),
+                    outdoors(trip, weather, template, TemplateLeg.End.DESTINATION),
+                    followed));
+    for (int index = 0; index < template.legs().size(); index++) {
+      TemplateLeg leg = template.legs().get(index);
+      assumptions.add(
+          "Template "
+              + template.name()
+              + ", leg "
+              + (index + 1)
+              + ": "
+              + leg.name()
+              + ", "
+              + Assumptions.hours(durations.get(index))
+              + ", "
+              + leg.situation().name()
+              + ", on the clock of the "
+              + leg.end().name().toLowerCase(Locale.ROOT),
+          template.source());
+      assumptions.situation(leg.situation());
+    }
+    return journey;
+  }
+
+  private Outdoors outdoors(
+      Trip trip, Weather weather, JourneyTemplate template, TemplateLeg.End end) {
+    Site site = end == TemplateLeg.End.ORIGIN ? trip.sites().origin() : trip.sites().destination();
+    boolean sunlit =
+        template.legs().stream().anyMatch(leg -> leg.end() == end && leg.situation().sunlit());
+    Sunshine sunshine = Sunshine.NONE;
+    if (sunlit && site.sun().isPresent()) {
+      sunshine = weather.sunshine(site, LegReader.EAST, surface(trip));
+    } else if (sunlit) {
+      assumptions.shaded(site.place());
+    }
+    return new Outdoors(site.place(), weather.outdoors(site), site.spread(), sunshine);
+  }
+
+  private Weather weather(Trip trip, double end) {
+    if (end > LONGEST_JOURNEY) {
+      throw trip.journey()
+          .node()
+          .fail("must not be longer than 365 d, with its delays and its hold");
+    }
+    return new Weather(
+        assumptions, trip.sealed(), trip.sealing(), trip.sites().origin().place(), end);
+  }
+
+  /** The outside of the box, for legs in the sun. */
+  static SolarAbsorptance surface(Trip trip) {
+    return trip.journey().value("surface").asScalar().choice(SURFACES);
+  }
+
+  private static List<ScalarNode> delays(Section journey) {
+    Node node = journey.optional(DELAY).orElse(null);
+    if (node == null) {
+      return List.of();
+    }
+    return node instanceof ScalarNode scalar ? List.of(scalar) : node.asSequence().scalars();
+  }
+
+  private static Matcher delayParts(ScalarNode node) {
+    Matcher parts = DELAY_IN.matcher(node.text());
+    if (!parts.matches()) {
+      throw node.fail("must be how long and in which leg, write for example 12 h in sorting hub");
+    }
+    return parts;
+  }
+
+  private static double delaySum(Section journey) {
+    double sum = 0;
+    for (ScalarNode node : delays(journey)) {
+      double delay = node.piece(delayParts(node).group(1)).duration();
+      if (!(delay >= 0) || delay > LONGEST_DELAY) {
+        throw node.fail("must lie between 0 and 30 d");
+      }
+      sum += delay;
+    }
+    return sum;
+  }
+
+  private static Journey delayed(Journey journey, ScalarNode node) {
+    Matcher parts = delayParts(node);
+    double delay = node.piece(parts.group(1)).duration();
+    Map<String, Integer> legs = new LinkedHashMap<>();
+    for (int index = 0; index < journey.legs().size(); index++) {
+      String name = journey.legs().get(index).name();
+      if (legs.put(name, index) != null && name.equals(parts.group(2))) {
+        throw node.fail("names a leg that there is more than once, give each its own name");
+      }
+    }
+    int leg = node.piece(parts.group(2)).choice(Collections.unmodifiableMap(legs));
+    return node.locate(() -> journey.delayed(leg, delay));
   }
 
   private void addFilms() {
@@ -130,147 +262,7 @@ final class JourneyReader {
         "Emissivity of the faces, " + FaceFilms.BOARD_EMISSIVITY,
         FaceFilms.BOARD_EMISSIVITY_SOURCE);
     assumptions.add(
-        "The parcel rests on a hard floor, "
-            + Underside.Resting.onHardFloor().resistance()
-            + " m2 K/W",
+        "A parcel on a hard floor, " + Underside.Resting.onHardFloor().resistance() + " m2 K/W",
         Underside.Resting.HARD_FLOOR_SOURCE);
-  }
-
-  /** Reads one leg. */
-  private final class LegReader {
-    private final Section node;
-    private final ScalarNode sealed;
-    private final LocalDateTime sealingUtc;
-
-    LegReader(Section node, ScalarNode sealed, LocalDateTime sealingUtc) {
-      this.node = node;
-      this.sealed = sealed;
-      this.sealingUtc = sealingUtc;
-    }
-
-    Leg read(Map<String, Site> sites, double start, double held) {
-      String name = node.require("name").asScalar().text();
-      Site site = node.require("at").asScalar().choice(Collections.unmodifiableMap(sites));
-      ScalarNode lasting = node.require("for").asScalar();
-      double duration = lasting.duration();
-      // Checked before days are fetched, so that a long leg is not called a wrong date.
-      if (!LEG_DURATIONS.contains(duration)) {
-        throw lasting.fail("must lie between 1 min and 30 d");
-      }
-      if (!LEG_DURATIONS.contains(duration + held)) {
-        throw lasting.fail("must not be longer than 30 d together with the hold");
-      }
-      double end = start + duration + held;
-      if (end > LONGEST_JOURNEY) {
-        throw lasting.fail("makes the journey longer than 365 d, with its hold");
-      }
-      Surroundings around = surroundings(site, start, end);
-      return new Leg(
-          name, site.place(), duration, around.course(), around.spread(), films(), around.source());
-    }
-
-    private Surroundings surroundings(Site site, double start, double end) {
-      ScalarNode ambient = node.require("ambient").asScalar();
-      String text = ambient.text();
-      if (text.equals("outdoors")) {
-        List<DayExtremes> days = recorded(site, start, end);
-        return new Surroundings(
-            course(
-                site, start, days.stream().map(day -> new Range(day.low(), day.high())).toList()),
-            spread(OUTDOOR_SPREAD, "an outdoor temperature"),
-            RecordedWeather.bundled().source());
-      }
-      if (text.matches("(?s).*\\sto\\s.*")) {
-        Range range = ambient.temperatureRange();
-        int count =
-            Math.toIntExact(lastDay(site, end).toEpochDay() - firstDay(site, start).toEpochDay());
-        List<Range> days = Collections.nCopies(count + 1, range);
-        return new Surroundings(
-            ambient.locate(() -> course(site, start, days)),
-            spread(OUTDOOR_SPREAD, "an outdoor temperature"),
-            GIVEN);
-      }
-      if (!text.matches("(?s).*[0-9].*")) {
-        throw ambient.fail(
-            "must be outdoors, a temperature such as 12 °C, or a daily low and high such as"
-                + " -2 to 6 °C");
-      }
-      double temperature = ambient.temperature();
-      return new Surroundings(
-          ambient.locate(() -> Ambient.constant(temperature)),
-          spread(GIVEN_SPREAD, "a constant ambient temperature"),
-          GIVEN);
-    }
-
-    private double spread(double preset, String what) {
-      Node given = node.optional("spread").orElse(null);
-      if (given == null) {
-        node.tell("spread", (int) preset + " K for " + what, "assumed");
-        return preset;
-      }
-      double spread = given.asScalar().temperatureDifference();
-      return given.locate(() -> Checks.notNegative("ambient spread", spread, "K"));
-    }
-
-    private List<DayExtremes> recorded(Site site, double start, double end) {
-      RecordedWeather weather = RecordedWeather.bundled();
-      String name = site.place().name();
-      List<DayExtremes> all = site.node().locate(() -> weather.days(name));
-      LocalDate first = firstDay(site, start);
-      LocalDate last = lastDay(site, end);
-      LocalDate from = all.get(0).date();
-      LocalDate to = all.get(all.size() - 1).date();
-      if (first.isBefore(from) || last.isAfter(to)) {
-        throw sealed.fail(
-            "needs the weather of "
-                + name
-                + " from "
-                + first
-                + " to "
-                + last
-                + ", with a day before and after the leg and its hold; the record runs from "
-                + from
-                + " to "
-                + to);
-      }
-      assumptions.add(
-          "Outdoor temperature of " + name + ", daily lows and highs", weather.source());
-      return weather.days(name, first, last);
-    }
-
-    private DailyExtremes course(Site site, double start, List<Range> days) {
-      assumptions.add(
-          "Course of a day between its low at 5 h and its high from 14 h to 15 h, the local clock"
-              + " taken as solar time",
-          DiurnalShape.SOURCE);
-      LocalDateTime midnight = utc(firstDay(site, start).atStartOfDay(), site.place());
-      return new DailyExtremes(
-          Duration.between(sealingUtc, midnight).toSeconds(), days, DiurnalShape.SOLAR_TIME);
-    }
-
-    private LocalDate firstDay(Site site, double start) {
-      return local(site, start).toLocalDate().minusDays(1);
-    }
-
-    private LocalDate lastDay(Site site, double end) {
-      return local(site, end).toLocalDate().plusDays(1);
-    }
-
-    private LocalDateTime local(Site site, double time) {
-      return sealingUtc
-          .plusSeconds((long) time)
-          .plusSeconds(site.place().utcOffset().getTotalSeconds());
-    }
-
-    private FaceFilms films() {
-      Node wind = node.optional("wind").orElse(null);
-      if (wind == null) {
-        node.tell("wind", "still air", "rule of ISO 6946, assumed to hold");
-        return FaceFilms.indoors();
-      }
-      double speed = wind.asScalar().speed();
-      AirMovement moving = wind.locate(() -> new AirMovement.Moving(speed));
-      return new FaceFilms(moving, FaceFilms.BOARD_EMISSIVITY, Underside.Resting.onHardFloor());
-    }
   }
 }

@@ -19,9 +19,10 @@ record Key(
    *
    * @param text the value as the file could have given it; empty if nothing stands in
    * @param basis how it was got, for example "assumed"
+   * @param condition where it counts, for example "in the sun"; empty for everywhere
    */
-  record Preset(String text, String basis) {
-    static final Preset NONE = new Preset("", "");
+  record Preset(String text, String basis, String condition) {
+    static final Preset NONE = new Preset("", "", "");
   }
 
   Key {
@@ -42,6 +43,18 @@ record Key(
 
   /** A key whose value, if left out, is taken from a text that the file could have had. */
   static Key preset(String name, Form form, String meaning, String text, String basis) {
-    return new Key(name, form, meaning, false, text + " (" + basis + ")", new Preset(text, basis));
+    return new Key(
+        name, form, meaning, false, text + " (" + basis + ")", new Preset(text, basis, ""));
+  }
+
+  /** The same key, whose preset counts under a condition only. */
+  Key where(String condition) {
+    return new Key(
+        name,
+        form,
+        meaning,
+        required,
+        leftOut + ", " + condition,
+        new Preset(preset.text(), preset.basis(), condition));
   }
 }

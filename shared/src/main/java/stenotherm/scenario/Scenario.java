@@ -5,13 +5,15 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
+import stenotherm.words.Units;
 
 /**
- * What a scenario file asks: which of several packings of one animal fares how on one journey.
+ * What a scenario file asks: which of several packings fares how on one journey.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param title title, as reports show it
+ * @param units units of the results
  * @param packings the packings in the order of the file, with their warmers; at least one
  * @param journey the journey
  * @param longestHold how long a delay of the last leg is followed [s], above 0
@@ -20,6 +22,7 @@ import stenotherm.parcel.Parcel;
  */
 public record Scenario(
     String title,
+    Units units,
     List<Parcel> packings,
     Journey journey,
     double longestHold,

@@ -2,7 +2,10 @@ package stenotherm.scenario;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
@@ -11,6 +14,7 @@ import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
 import stenotherm.text.TextFormatException;
+import stenotherm.words.Units;
 
 /**
  * Reads scenario files.
@@ -19,9 +23,19 @@ import stenotherm.text.TextFormatException;
  */
 public final class ScenarioReader {
   private static final String FORMAT = "format";
+  private static final Map<String, Units> UNITS = units();
+
   private static final double LONGEST_HOLD = Times.fromDays(29);
 
   private ScenarioReader() {}
+
+  private static Map<String, Units> units() {
+    Map<String, Units> units = new LinkedHashMap<>();
+    for (Units each : Units.values()) {
+      units.put(each.label(), each);
+    }
+    return Collections.unmodifiableMap(units);
+  }
 
   /**
    * Reads a scenario from text.
@@ -53,12 +67,13 @@ public final class ScenarioReader {
     Assumptions assumptions = new Assumptions();
     Section root = Section.of(file, Vocabulary.SCENARIO, assumptions);
     String title = root.require("title").asScalar().text();
+    Units units = root.value("units").asScalar().choice(UNITS);
     double hold = hold(root.value("hold").asScalar());
     Node journeyNode = root.require("journey");
     Journey journey = new JourneyReader(assumptions, hold).read(journeyNode);
     List<Parcel> packings = new PackingReader(assumptions, root).read(root.require("packings"));
     packings.forEach(assumptions::packing);
-    return new Scenario(title, packings, journey, hold, assumptions.sentences());
+    return new Scenario(title, units, packings, journey, hold, assumptions.sentences());
   }
 
   private static void checkFormat(MappingNode file) {

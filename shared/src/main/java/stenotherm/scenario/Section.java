@@ -4,6 +4,7 @@ import java.util.Optional;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
+import stenotherm.text.SequenceNode;
 
 /**
  * A mapping of the file, read by its part of the vocabulary. A value that the file leaves out comes
@@ -20,8 +21,23 @@ final class Section {
     this.assumptions = assumptions;
   }
 
+  /**
+   * Refuses keys that the part does not have and lists without items, before any value is read: an
+   * empty list says nothing that leaving the key out would not say better.
+   */
   static Section of(Node node, Part part, Assumptions assumptions) {
-    return new Section(node.asMapping().withKeys(part.rule()), part, assumptions);
+    MappingNode mapping = node.asMapping().withKeys(part.rule());
+    for (String key : mapping.keys()) {
+      Node value = mapping.require(key);
+      if (value instanceof SequenceNode list && list.items().isEmpty()) {
+        throw value.fail("must not be an empty list, write an item or leave the key out");
+      }
+    }
+    return new Section(mapping, part, assumptions);
+  }
+
+  Assumptions assumptions() {
+    return assumptions;
   }
 
   MappingNode node() {
@@ -40,10 +56,15 @@ final class Section {
     return node.optional(key).isPresent();
   }
 
-  /** What the file gives, or what stands in for it. */
+  /** What the file gives, or what stands in for it everywhere. */
   Node value(String key) {
     Key.Preset preset = part.key(key).preset();
     return optional(key).orElseGet(() -> presetValue(key, preset));
+  }
+
+  /** What the file gives, or what stands in for it here. */
+  Node value(String key, String preset, String basis) {
+    return optional(key).orElseGet(() -> presetValue(key, new Key.Preset(preset, basis, "")));
   }
 
   private ScalarNode presetValue(String key, Key.Preset preset) {

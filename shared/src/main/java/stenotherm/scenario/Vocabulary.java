@@ -1,6 +1,7 @@
 package stenotherm.scenario;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,12 +9,20 @@ import java.util.Map;
 import java.util.Set;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
+import stenotherm.journey.JourneyTemplate;
+import stenotherm.journey.JourneyTemplates;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.VacuumPanel;
+import stenotherm.parcel.VesselSize;
+import stenotherm.parcel.VesselSizes;
 import stenotherm.text.Quantity;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 import stenotherm.weather.RecordedWeather;
+import stenotherm.words.Units;
 
 /**
  * Every key of a scenario file: how its value is written, what it means and what holds if it is
@@ -22,9 +31,16 @@ import stenotherm.weather.RecordedWeather;
 final class Vocabulary {
   private static final String ASSUMED = "assumed";
 
+  /** What stands between lengths. */
+  private static final String BY = "\\s*[x×X]\\s*";
+
   private static final Form LENGTH = Form.of(Quantity.LENGTH, "10 mm");
   private static final Form DURATION = Form.of(Quantity.DURATION, "8 h");
   private static final Form TEMPERATURE = Form.of(Quantity.TEMPERATURE, "21 °C");
+
+  private static final Form YES_NO =
+      new Form.Text(
+          "`yes` or `no`", Map.of("enum", List.of("yes", "no", true, false)), List.of("yes", "no"));
 
   private static final Form LAYER =
       Form.named(
@@ -33,7 +49,8 @@ final class Vocabulary {
           Quantity.LENGTH,
           List.of("EPS 20, 19 mm", "XPS 25 mm", "PIR 25 mm", "corrugated board 4 mm"));
 
-  private static final Form LAYER_OR_NONE = Form.either(LAYER, Form.oneOf(List.of("none")));
+  private static final Form LAYERS_OR_NONE =
+      Form.either(LAYER, Form.oneOf(List.of("none")), Form.listOf(LAYER));
 
   private static final Form SIZE =
       Form.matching(
@@ -45,34 +62,148 @@ final class Vocabulary {
           "\\d{4}-\\d\\d-\\d\\d(?:T|\\s+)\\d\\d:\\d\\d(?::\\d\\d)?",
           List.of("2014-01-15 18:00"));
 
-  private static final Form PLACE =
+  private static final String OFFSET_PATTERN =
+      "(?:UTC|Z|UTC\\s*[+\\-−]\\d{1,2}(?::?\\d\\d)?|[+\\-−]\\d\\d:\\d\\d)";
+
+  private static final Form PLACE_SHORT =
       Form.matching(
-          "place and its offset from UTC, such as `New York, UTC-5`",
-          "[\\s\\S]+,\\s*(?:UTC|Z|UTC\\s*[+\\-−]\\d{1,2}(?::?\\d\\d)?|[+\\-−]\\d\\d:\\d\\d)",
+          "name and offset from UTC, such as `New York, UTC-5`",
+          "[\\s\\S]+,\\s*" + OFFSET_PATTERN,
           List.of("New York, UTC-5"));
+
+  private static final Form DELAY_IN =
+      Form.matching(
+          "duration and leg, such as `12 h in sorting hub`",
+          Quantity.DURATION.pattern() + "in\\s+[\\s\\S]+",
+          List.of("12 h in sorting hub"));
 
   private static final Form ANIMAL =
       Form.named("animal of the catalogue and its mass", Quantity.MASS, animals());
 
-  static final List<String> FACES =
-      List.of(
-          "lid", "floor", "left", "right", "front", "back", "xMin", "xMax", "yMin", "yMax", "zMin",
-          "zMax");
+  /** Dry pads that take up a stated mass of water. */
+  static final List<Material> PADS =
+      List.of(Materials.DRY_PAPER_TOWEL, Materials.SPHAGNUM_DRY, Materials.COIR);
 
-  static final Part CUP =
+  static final Part BEDDING =
       new Part(
-          "cup",
-          "A lidded cup with a damp towel on its floor and the animal on the towel.",
+          "bedding",
+          "A layer on the floor of a container, with its water.",
           List.of(
-              Key.required("size", SIZE, "inner length, width and height"),
-              Key.preset("wall", LAYER, "wall and lid", "polypropylene 0.5 mm", ASSUMED),
-              Key.preset("towel", LENGTH, "thickness of the damp towel", "4 mm", ASSUMED),
+              Key.required(
+                  "material",
+                  Form.text("[material](#Materials-and-fills) by name", "coir"),
+                  "what lies there"),
+              Key.required("thickness", LENGTH, "how thick it is"),
+              Key.optional(
+                  "water",
+                  Form.of(Quantity.PERCENTAGE, "300 %"),
+                  "mass of water in percent of the dry mass; for "
+                      + String.join(", ", PADS.stream().map(Material::name).toList()),
+                  "the water that the material is stated with")),
+          Map.of());
+
+  private static final Form BEDDING_FORM = Form.either(LAYER, Form.table(BEDDING));
+
+  private static final Form VESSEL_SIZE =
+      Form.either(
+          SIZE,
+          Form.matching(
+              "diameter x height, such as `100 x 60 mm`", twoLengths(), List.of("100 x 60 mm")),
+          Form.matching(
+              "[container](#Containers) by name",
+              Form.anyCase(vesselSizes()) + "(?:\\s+[cC][uU][pP])?",
+              vesselSizes()));
+
+  private static final Form POSITION = new Form.Items(LENGTH, 2, 3);
+
+  static final Part CONTAINER =
+      new Part(
+          "container",
+          "A cup, bag or vial with bedding on its floor and an animal on the bedding. A size alone is"
+              + " short for a container of which everything else is left out.",
+          List.of(
+              Key.optional(
+                  "name",
+                  Form.text("any text", "left cup"),
+                  "its name in the results",
+                  "`cup` if it is the only one, else `container 1`, `container 2`, ..."),
+              Key.required("size", VESSEL_SIZE, "inner extents"),
+              Key.optional(
+                  "kind",
+                  Form.oneOf(ContainerReader.kinds()),
+                  "what it is",
+                  "box cup for three lengths, round cup for two"),
+              Key.optional(
+                  "along",
+                  Form.oneOf(ContainerReader.axisNames()),
+                  "which extent of the box a vial lies along",
+                  "height, a vial stands (assumed)"),
+              Key.optional(
+                  "wall",
+                  LAYER,
+                  "wall and lid",
+                  "polypropylene 0.5 mm for cups, cotton cloth 0.5 mm for bags, polystyrene 1.2 mm for"
+                      + " vials (assumed)"),
+              Key.optional(
+                  "bedding",
+                  Form.either(BEDDING_FORM, Form.oneOf(List.of("none")), Form.listOf(BEDDING_FORM)),
+                  "what lies on its floor, the lowest first",
+                  "damp paper towel 4 mm under an animal, else none (assumed)"),
+              Key.optional(
+                  "towel",
+                  LENGTH,
+                  "thickness of a damp paper towel, instead of `bedding`",
+                  "as `bedding`"),
               Key.optional(
                   "position",
-                  new Form.Items(LENGTH, 2, 3),
+                  POSITION,
                   "distance of its middle from the middle of the room inside, along length and"
                       + " width, and if wanted its height above the floor",
-                  "in the middle, on the floor")),
+                  "in the middle, on the floor; several ones side by side (assumed)"),
+              Key.optional(
+                  "on",
+                  Form.text("name of a container above it in the list", "container 1"),
+                  "what it stands on",
+                  "the floor"),
+              Key.optional(
+                  "animal",
+                  Form.either(ANIMAL, Form.oneOf(List.of("none"))),
+                  "who is in it",
+                  "the `animal` of the scenario")),
+          Map.of());
+
+  private static final Form CUP = Form.either(VESSEL_SIZE, Form.table(CONTAINER));
+
+  private static final Form CONTAINERS = Form.listOf(CUP);
+
+  private static final Form RANGE =
+      Form.matching(
+          "daily low and high, such as `28 to 46 °F`", rangePattern(), List.of("28 to 46 °F"));
+
+  private static final Form DIFFERENCE = Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K");
+  private static final Form ANGLE = Form.of(Quantity.ANGLE, "40.7 °");
+  private static final Form RESISTANCE = Form.of(Quantity.THERMAL_RESISTANCE, "0.08 m2 K/W");
+  private static final Form FACE = Form.oneOf(Faces.all());
+  private static final Form SHARE =
+      Form.matching(
+          "part of the face, such as `0 % to 50 %`",
+          Quantity.PERCENTAGE.pattern() + "to\\s+" + Quantity.PERCENTAGE.pattern(),
+          List.of("0 % to 50 %"));
+
+  static final Part CONTACT =
+      new Part(
+          "contact",
+          "Something that touches a part of a face of the parcel during a leg.",
+          List.of(
+              Key.required("face", FACE, "the face that it touches, named as if the lid were up"),
+              Key.required(
+                  "neighbour",
+                  Form.either(TEMPERATURE, Form.oneOf(List.of("packed alike", "as the air"))),
+                  "its temperature; no heat passes to a neighbour that is packed alike"),
+              Key.preset("along", SHARE, "part of the face's longer axis", "0 % to 100 %", ASSUMED),
+              Key.preset("across", SHARE, "part of its other axis", "0 % to 100 %", ASSUMED),
+              Key.preset(
+                  "resistance", RESISTANCE, "resistance between the two", "0.08 m2 K/W", ASSUMED)),
           Map.of());
 
   static final Part LEG =
@@ -83,102 +214,415 @@ final class Vocabulary {
               Key.required("name", Form.text("any text", "night on the dock"), "what happens"),
               Key.required(
                   "at",
-                  Form.oneOf(List.of("origin", "destination")),
+                  Form.text(
+                      "`origin`, `destination` or the name of a place", "origin", "destination"),
                   "whose clock and weather apply"),
-              Key.required("for", DURATION, "how long, 1 min to 30 d"),
+              Key.optional("for", DURATION, "how long, 1 min to 30 d", "`until` must be given"),
+              Key.optional(
+                  "until",
+                  Form.either(
+                      Form.matching(
+                          "time on the clock of the place, such as `06:30`",
+                          "\\d\\d:\\d\\d(?::\\d\\d)?",
+                          List.of("06:30")),
+                      DATE_TIME),
+                  "when it ends, instead of `for`",
+                  "`for` must be given"),
+              Key.optional("delay", DURATION, "how much longer it lasts, up to 30 d", "no delay"),
               Key.required(
                   "ambient",
                   Form.either(
-                      Form.oneOf(List.of("outdoors")),
-                      TEMPERATURE,
                       Form.matching(
-                          "daily low and high, such as `28 to 46 °F`",
-                          rangePattern(),
-                          List.of("28 to 46 °F"))),
+                          "`outdoors`, also warmer and late as in `outdoors + 3 K, lag 2 h`",
+                          "outdoors[\\s\\S]*",
+                          List.of("outdoors", "outdoors + 3 K, lag 2 h")),
+                      TEMPERATURE,
+                      RANGE,
+                      Form.matching(
+                          "[surroundings](#Surroundings) by name",
+                          Form.anyCase(LegReader.situationNames()),
+                          LegReader.situationNames()),
+                      Form.listOf(
+                          Form.matching(
+                              "reading such as `18:00 12 °C`",
+                              "(?:\\d{4}-\\d\\d-\\d\\d[T\\s]+)?\\d{1,2}:\\d\\d\\s+"
+                                  + Quantity.TEMPERATURE.pattern(),
+                              List.of("18:00 12 °C")))),
                   "temperature of air and surroundings"),
               Key.optional(
                   "spread",
-                  Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K"),
+                  DIFFERENCE,
                   "how far the ambient may lie off to either side",
-                  "2 K for an outdoor temperature, 3 K for another (assumed)"),
+                  "that of the surroundings or the place; 3 K for a constant temperature (assumed)"),
               Key.optional(
                   "wind",
                   Form.of(Quantity.SPEED, "1 m/s"),
                   "speed of the air next to the parcel, 0 to 10 m/s",
-                  "still air (rule of ISO 6946, assumed to hold)")),
-          refusedInLegs());
+                  "that of the surroundings, else still air (rule of ISO 6946, assumed to hold)"),
+              Key.preset(
+                  "resting",
+                  Form.either(Form.oneOf(List.of("hard floor", "wire shelf")), RESISTANCE),
+                  "what is under the parcel; a shelf lets the air get at it",
+                  "hard floor",
+                  ASSUMED),
+              Key.preset(
+                  "orientation",
+                  Form.oneOf(LegReader.orientationNames()),
+                  "which face is up",
+                  "lid up",
+                  ASSUMED),
+              Key.optional(
+                  "altitude",
+                  Form.of(Quantity.LENGTH, "2400 m"),
+                  "altitude whose pressure the air has",
+                  "that of the surroundings, else 0 m (assumed)"),
+              Key.optional(
+                  "sun",
+                  YES_NO,
+                  "whether the sun reaches the parcel",
+                  "as in the surroundings, else no (assumed)"),
+              Key.preset(
+                      "heading",
+                      ANGLE,
+                      "where the right side (the end of the box's first length) looks: 0 ° north, 90 °"
+                          + " east; counts in the sun only",
+                      "90 °",
+                      ASSUMED)
+                  .where("in the sun"),
+              Key.optional(
+                  "touches",
+                  Form.listOf(Form.table(CONTACT)),
+                  "what touches the parcel",
+                  "nothing but what it rests on")),
+          Map.of());
+
+  private static final Form DAYS = Form.either(RANGE, Form.listOf(RANGE));
+
+  static final Part PLACE =
+      new Part(
+          "place",
+          "A place with its clock, its weather and its sun. `New York, UTC-5` is short for name and"
+              + " utc.",
+          List.of(
+              Key.required("name", Form.text("any text", "New York"), "its name"),
+              Key.required(
+                  "utc",
+                  Form.matching(
+                      "offset from UTC, such as `UTC-5`", OFFSET_PATTERN, List.of("UTC-5")),
+                  "how far its clock is ahead of UTC"),
+              Key.optional(
+                  "lows/highs",
+                  DAYS,
+                  "outdoor lows and highs there: one pair for all days, or a list from the day of"
+                      + " sealing on",
+                  "those of the journey, else recorded weather by its name"),
+              Key.preset("spread", DIFFERENCE, "how far they may lie off", "2 K", ASSUMED),
+              Key.optional("latitude", ANGLE, "north is positive", "no sun there"),
+              Key.optional("longitude", ANGLE, "east is positive", "no sun there"),
+              Key.preset(
+                      "clouds",
+                      Form.of(Quantity.PERCENTAGE, "30 %"),
+                      "part of the sky that clouds cover",
+                      "0 %",
+                      "assumed, the most sun")
+                  .where("with latitude and longitude"),
+              Key.preset(
+                      "sky",
+                      Form.oneOf(Sites.skyNames()),
+                      "how clear it is between the clouds",
+                      "clear winter",
+                      "assumed, the most sun")
+                  .where("with latitude and longitude")),
+          Map.of());
 
   static final Part JOURNEY =
       new Part(
           "journey",
-          "Where the parcel goes, from sealing to opening.",
+          "Where the parcel goes, from sealing to opening. `overnight by air, 28 to 45 °F` is short"
+              + " for template and lows/highs.",
           List.of(
+              Key.optional(
+                  "template",
+                  Form.matching(
+                      "[journey](#Journeys) by name", Form.anyCase(templates()), templates()),
+                  "a common kind of journey instead of legs",
+                  "`legs` must be given"),
+              Key.preset(
+                      "sealed",
+                      DATE_TIME,
+                      "when the parcel is sealed, on the clock of the origin; must be given with"
+                          + " recorded weather and with sun",
+                      "2026-01-15 15:00",
+                      ASSUMED)
+                  .where("without recorded weather and without sun"),
+              Key.preset(
+                  "start",
+                  TEMPERATURE,
+                  "temperature of everything in it at sealing",
+                  "21 °C",
+                  ASSUMED),
+              Key.preset(
+                  "from",
+                  Form.either(PLACE_SHORT, Form.table(PLACE)),
+                  "the origin",
+                  "origin, UTC",
+                  ASSUMED),
+              Key.preset(
+                  "to",
+                  Form.either(PLACE_SHORT, Form.table(PLACE)),
+                  "the destination",
+                  "destination, UTC",
+                  ASSUMED),
+              Key.optional(
+                  "places", Form.listOf(Form.table(PLACE)), "further places on the way", "none"),
+              Key.optional(
+                  "lows/highs",
+                  DAYS,
+                  "outdoor lows and highs at every place that gives none of its own",
+                  "recorded weather by the name of the place"),
+              Key.optional(
+                  "delay",
+                  Form.either(DELAY_IN, Form.listOf(DELAY_IN)),
+                  "how late the parcel is, and in which leg",
+                  "no delay"),
+              Key.preset(
+                      "surface",
+                      Form.oneOf(JourneyReader.surfaceNames()),
+                      "colour of the box, for the sun",
+                      "brown board",
+                      ASSUMED)
+                  .where("in the sun"),
+              Key.optional(
+                  "legs",
+                  Form.listOf(Form.table(LEG)),
+                  "the legs in their order",
+                  "`template` must be given")),
+          Map.of());
+
+  static final Part BOX =
+      new Part(
+          "box",
+          "The box by its outer or by its inner dimensions.",
+          List.of(
+              Key.optional(
+                  "outer", SIZE, "outer length, width and height", "`inner` must be given"),
+              Key.optional(
+                  "inner",
+                  SIZE,
+                  "length, width and height of the room inside all walls",
+                  "`outer` must be given")),
+          Map.of());
+
+  static final Part JOINTS =
+      new Part(
+          "joints",
+          "How the panels inside the board meet. A length alone is short for the gap.",
+          List.of(
+              Key.required("gap", LENGTH, "gap between panels, 0 to 10 mm"),
+              Key.preset(
+                  "overlap",
+                  Form.oneOf(BoxReader.overlapNames()),
+                  "which panels reach over which",
+                  "lid and floor over the sides",
+                  ASSUMED)),
+          Map.of());
+
+  private static final Key STAND_OFF =
+      Key.optional(
+          "stand-off",
+          LENGTH,
+          "gap to the wall, filled as the rest of the box",
+          "none, it touches the wall");
+
+  private static final Key CONTACT_RESISTANCE =
+      Key.preset(
+              "contact",
+              Form.of(Quantity.THERMAL_RESISTANCE, "0.02 m2 K/W"),
+              "resistance between it and the wall that it touches",
+              "0.02 m2 K/W",
+              "taped flat, assumed")
+          .where("on a face");
+
+  private static final Key OPENED =
+      Key.preset(
+          "opened",
+          Form.either(
+              Form.matching(
+                  "time before sealing, such as `30 min before sealing`",
+                  Quantity.DURATION.pattern() + "\\s*before\\s+sealing",
+                  List.of("30 min before sealing")),
+              Form.oneOf(List.of("at sealing"))),
+          "when the warmer was opened",
+          "30 min before sealing",
+          ASSUMED);
+
+  private static final Form WARMER_ON =
+      Form.matching(
+          "[warmer](#Warmers) and face or container, such as `40 hour warmer on lid`",
+          "[\\s\\S]+\\s+on\\s+[\\s\\S]+",
+          warmersOnLid());
+
+  private static final List<Key> PLACE_KEYS =
+      List.of(
+          STAND_OFF,
+          CONTACT_RESISTANCE,
+          Key.optional(
+              "offset",
+              new Form.Items(LENGTH, 2, 2),
+              "distance from the middle of the face along its two axes, the length (or, on left and"
+                  + " right, the width) first",
+              "in the middle of the face (assumed)"),
+          Key.optional(
+              "position",
+              POSITION,
+              "where it lies loose, instead of `on`: distance of its middle from the middle of the"
+                  + " room inside, along length and width, and if wanted its height above the floor",
+              "it is on a face or a container"),
+          Key.preset(
+                  "thin",
+                  Form.oneOf(ContainerReader.axisNames()),
+                  "which extent of the box its thickness lies along",
+                  "height",
+                  "assumed, it lies flat")
+              .where("loose or on a container"));
+
+  static final Part WARMER =
+      new Part(
+          "warmer",
+          "A warmer in its place. `40 hour warmer on lid` alone is short for one of which everything"
+              + " else is left out.",
+          with(
+              PLACE_KEYS,
+              Key.optional(
+                  "name",
+                  Form.text("any text", "upper warmer"),
+                  "its name in the results",
+                  "`warmer` if it is the only one, else `warmer 1`, `warmer 2`, ..."),
               Key.required(
-                  "sealed", DATE_TIME, "when the parcel is sealed, on the clock of the origin"),
-              Key.required("start", TEMPERATURE, "temperature of everything in it at sealing"),
-              Key.required("from", PLACE, "the origin"),
-              Key.required("to", PLACE, "the destination"),
-              Key.required("legs", Form.listOf(Form.table(LEG)), "the legs in their order")),
-          Map.of("template", "write the legs of the journey out"));
+                  "warmer",
+                  Form.either(WARMER_ON, Form.text("[warmer](#Warmers)", "40 hour warmer")),
+                  "which warmer, and what it is on"),
+              OPENED),
+          refusedInWarmers());
+
+  static final Part PACK =
+      new Part(
+          "pack",
+          "A pack that stores cold or heat, in its place.",
+          with(
+              PLACE_KEYS,
+              Key.optional(
+                  "name",
+                  Form.text("any text", "cold pack"),
+                  "its name in the results",
+                  "`pack 1`, `pack 2`, ..."),
+              Key.required(
+                  "pack",
+                  Form.text(
+                      "[material](#Materials-and-fills) of its contents, and face or container",
+                      "gel pack on lid"),
+                  "what is in it, and what it is on"),
+              Key.required("size", SIZE, "length, width and thickness"),
+              Key.optional(
+                  "mass",
+                  Form.of(Quantity.MASS, "350 g"),
+                  "mass of the contents",
+                  "as much as fills it"),
+              Key.preset(
+                  "wrap",
+                  RESISTANCE,
+                  "resistance of pouch and wrapping",
+                  "0 m2 K/W",
+                  "bare, assumed"),
+              Key.required(
+                  "start",
+                  Form.either(
+                      Form.of(Quantity.TEMPERATURE, "-18 °C"),
+                      Form.matching(
+                          "melted part, such as `25 % liquid`",
+                          Quantity.PERCENTAGE.pattern() + "liquid", List.of("25 % liquid"))),
+                  "its temperature at sealing, or how much of it is melted at its melting point")),
+          Map.of());
 
   static final Part PACKING =
       new Part(
           "packing",
-          "A way to pack the animal; all packings are compared.",
+          "A way to pack the animals; all packings are compared.",
           List.of(
               Key.required("name", Form.text("any text", "thin foam"), "its name in the results"),
-              Key.required("box", SIZE, "outer length, width and height"),
+              Key.required(
+                  "box",
+                  Form.either(
+                      SIZE,
+                      Form.matching(
+                          "[carton](#Cartons) by name", Form.anyCase(boxSizes()), boxSizes()),
+                      Form.table(BOX)),
+                  "outer length, width and height, unless it is the name of a carton"),
               Key.preset(
                   "board",
-                  LAYER_OR_NONE,
+                  LAYERS_OR_NONE,
                   "outer layer of all walls",
                   "corrugated board 4 mm",
                   ASSUMED),
-              Key.required("foam", LAYER_OR_NONE, "inner layer of all walls"),
-              Key.optional("lid", LAYER_OR_NONE, "inner layer of the lid", "as `foam`"),
-              Key.optional("floor", LAYER_OR_NONE, "inner layer of the floor", "as `foam`"),
+              Key.required(
+                  "foam", LAYERS_OR_NONE, "inner layers of all walls, the outermost first"),
+              Key.optional("lid", LAYERS_OR_NONE, "inner layers of the lid", "as `foam`"),
+              Key.optional("floor", LAYERS_OR_NONE, "inner layers of the floor", "as `foam`"),
+              Key.optional("sides", LAYERS_OR_NONE, "inner layers of the four sides", "as `foam`"),
+              Key.optional(
+                  "left",
+                  LAYERS_OR_NONE,
+                  "inner layers at one end of the first length",
+                  "as `sides`"),
+              Key.optional("right", LAYERS_OR_NONE, "inner layers at its other end", "as `sides`"),
+              Key.optional(
+                  "front",
+                  LAYERS_OR_NONE,
+                  "inner layers at one end of the second length",
+                  "as `sides`"),
+              Key.optional("back", LAYERS_OR_NONE, "inner layers at its other end", "as `sides`"),
+              Key.optional(
+                  "joints",
+                  Form.either(LENGTH, Form.table(JOINTS)),
+                  "how panels meet",
+                  "none, walls of one piece (assumed)"),
               Key.required(
                   "fill",
-                  Form.text("material of the catalogue", "shredded paper"),
-                  "what fills the room between walls, cup and warmer"),
+                  Form.text(
+                      "[material](#Materials-and-fills) by name, or `none`", "shredded paper"),
+                  "what fills the room between walls, containers, warmers and packs"),
+              Key.optional("cup", CUP, "the container of this packing", "as in the scenario"),
               Key.optional(
-                  "cup",
-                  Form.either(SIZE, Form.table(CUP)),
-                  "the cup of this packing",
-                  "the `cup` of the scenario"),
+                  "containers", CONTAINERS, "the containers of this packing", "as in the scenario"),
+              Key.preset("gap", LENGTH, "room between containers side by side", "10 mm", ASSUMED)
+                  .where("with several containers"),
               Key.optional(
                   "warmer",
-                  Form.either(
-                      Form.matching(
-                          "warmer and face, such as `40 hour warmer on lid`",
-                          "[\\s\\S]+\\s+on\\s+\\S+",
-                          warmersOnLid()),
-                      Form.oneOf(List.of("none"))),
-                  "the warmer and the face that it is on",
+                  Form.either(WARMER_ON, Form.oneOf(List.of("none"))),
+                  "a single warmer and what it is on",
                   "no warmer"),
               Key.optional(
                   "stand-off",
                   LENGTH,
-                  "gap between wall and warmer, filled with fill",
-                  "none, the warmer touches the wall"),
-              Key.preset(
+                  "as in [warmer](#warmer), for a single one",
+                  "it touches the wall"),
+              Key.optional(
                   "contact",
                   Form.of(Quantity.THERMAL_RESISTANCE, "0.02 m2 K/W"),
-                  "resistance between the wall and a warmer that touches it",
-                  "0.02 m2 K/W",
-                  "taped flat, assumed"),
-              Key.preset(
+                  "as in [warmer](#warmer), for a single one",
+                  "as in warmer"),
+              Key.optional(
                   "opened",
-                  Form.either(
-                      Form.matching(
-                          "time before sealing, such as `30 min before sealing`",
-                          Quantity.DURATION.pattern() + "\\s*before\\s+sealing",
-                          List.of("30 min before sealing")),
-                      Form.oneOf(List.of("at sealing"))),
-                  "when the warmer was opened",
-                  "30 min before sealing",
-                  ASSUMED)),
-          refusedInPackings());
+                  OPENED.form(),
+                  "as in [warmer](#warmer), for a single one",
+                  "as in warmer"),
+              Key.optional(
+                  "warmers",
+                  Form.listOf(Form.either(WARMER_ON, Form.table(WARMER))),
+                  "several warmers",
+                  "no warmer"),
+              Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs")),
+          Map.of("vent", "air that passes through holes is not computed"));
 
   static final Part SCENARIO =
       new Part(
@@ -191,11 +635,26 @@ final class Vocabulary {
                   "version of the format; the first key"),
               Key.required(
                   "title", Form.text("any text", "A gecko goes west"), "title of the report"),
-              Key.required("animal", ANIMAL, "the animal"),
+              Key.preset(
+                  "units",
+                  Form.oneOf(Arrays.stream(Units.values()).map(Units::label).toList()),
+                  "units of the results",
+                  "metric",
+                  ASSUMED),
+              Key.optional(
+                  "animal",
+                  ANIMAL,
+                  "the animal in every container that names none",
+                  "each container needs its own"),
               Key.optional(
                   "cup",
-                  Form.either(SIZE, Form.table(CUP)),
-                  "the cup of every packing that has none of its own",
+                  CUP,
+                  "the container of every packing that has none",
+                  "each packing needs its own"),
+              Key.optional(
+                  "containers",
+                  CONTAINERS,
+                  "the containers of every packing that has none",
                   "each packing needs its own"),
               Key.preset(
                   "hold",
@@ -203,10 +662,19 @@ final class Vocabulary {
                   "how long a delay after the planned opening is followed, up to 29 d",
                   "24 h",
                   ASSUMED),
-              Key.required("journey", Form.table(JOURNEY), "where the parcel goes"),
+              Key.required(
+                  "journey",
+                  Form.either(
+                      Form.table(JOURNEY),
+                      Form.matching(
+                          "[journey](#Journeys) by name and daily low and high, such as `overnight by"
+                              + " air, 28 to 45 °F`",
+                          "[\\s\\S]+,\\s*" + rangePattern(),
+                          templates().stream().map(name -> name + ", 28 to 45 °F").toList())),
+                  "where the parcel goes"),
               Key.required(
                   "packings", Form.listOf(Form.table(PACKING)), "the packings to compare")),
-          Map.of("units", "results come in °C and mm"));
+          Map.of());
 
   private Vocabulary() {}
 
@@ -247,20 +715,35 @@ final class Vocabulary {
     return path.endsWith("]") ? "" : example;
   }
 
-  private static Map<String, String> refusedInLegs() {
+  private static List<String> templates() {
+    return JourneyTemplates.all().stream().map(JourneyTemplate::name).toList();
+  }
+
+  private static Map<String, String> refusedInWarmers() {
     Map<String, String> refused = new LinkedHashMap<>();
-    refused.put("sun", "sunshine on a parcel is not computed");
-    refused.put("altitude", "air is taken at the pressure of sea level");
-    refused.put("orientation", "parcels stand upright");
+    for (String key : List.of("oxygen", "chemistry", "iron")) {
+      refused.put(key, "a warmer gives what its curve prescribes, whatever air it gets");
+    }
     return refused;
   }
 
-  private static Map<String, String> refusedInPackings() {
-    Map<String, String> refused = new LinkedHashMap<>();
-    refused.put("vent", "air that passes through holes is not computed");
-    refused.put("coldPack", "cold packs are not computed");
-    refused.put("orientation", "parcels stand upright");
-    return refused;
+  /** Keys with more before them. */
+  private static List<Key> with(List<Key> keys, Key... first) {
+    List<Key> all = new ArrayList<>(List.of(first));
+    all.addAll(keys);
+    return all;
+  }
+
+  static String exampleOnLid(String noun) {
+    return noun.equals("warmer") ? "40 hour warmer on lid" : "gel pack on lid";
+  }
+
+  private static List<String> vesselSizes() {
+    return VesselSizes.all().stream().map(VesselSize::name).toList();
+  }
+
+  private static List<String> boxSizes() {
+    return BoxSizes.all().stream().map(BoxSize::name).toList();
   }
 
   private static List<String> animals() {
@@ -278,16 +761,32 @@ final class Vocabulary {
         "Animals",
         Animals.all().stream().map(each -> each.name() + " (" + each.species() + ")").toList());
     names.put("Materials and fills", Materials.all().stream().map(Material::name).toList());
+    names.put("Vacuum panels, with length x width x thickness", panels());
+    names.put("Cartons", boxSizes());
+    names.put("Containers", vesselSizes());
     names.put("Warmers", Warmers.all().stream().map(WarmerClass::name).toList());
+    names.put("Surroundings", LegReader.situationNames());
+    names.put("Journeys", templates());
     names.put("Places with recorded weather", RecordedWeather.bundled().places());
     return names;
   }
 
+  private static List<String> panels() {
+    return Layers.PANELS.stream().map(VacuumPanel::name).toList();
+  }
+
   private static String sizePattern() {
-    String length = Quantity.LENGTH.pattern();
+    return anyLength() + BY + anyLength() + BY + Quantity.LENGTH.pattern();
+  }
+
+  private static String twoLengths() {
+    return anyLength() + BY + Quantity.LENGTH.pattern();
+  }
+
+  /** A length with or without its unit. */
+  private static String anyLength() {
     String number = "[+\\-−]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?\\s*";
-    String any = "(?:" + length + "|" + number + ")";
-    return any + "\\s*[x×X]\\s*" + any + "\\s*[x×X]\\s*" + length;
+    return "(?:" + Quantity.LENGTH.pattern() + "|" + number + ")";
   }
 
   private static String rangePattern() {

@@ -1,5 +1,6 @@
 package stenotherm.text;
 
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -71,6 +72,18 @@ public final class MappingNode implements Node {
       }
     }
     return new MappingNode(position, path, entries, allowed);
+  }
+
+  /**
+   * Returns this mapping without its other keys, for a part of it that is read by rules of its own.
+   *
+   * @param some keys, given by the file or not
+   * @return the keys among them that the file gives
+   */
+  public MappingNode only(Collection<String> some) {
+    Map<String, Entry> left = new LinkedHashMap<>(entries);
+    left.keySet().retainAll(some);
+    return new MappingNode(position, path, left);
   }
 
   /**

@@ -93,12 +93,27 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
    *     its cause
    */
   default <T> T locate(Supplier<T> action) {
+    String key = path().substring(path().lastIndexOf('.') + 1);
+    return locate(key, action);
+  }
+
+  /**
+   * Runs an action that builds something from this value and gives a fault that it finds this
+   * value's place.
+   *
+   * @param <T> what the action builds
+   * @param known a field that the message need not name, because its place or owner says it
+   * @param action the action
+   * @return what the action returned
+   * @throws TextFormatException if the action threw an {@link InvalidInputException}, with that as
+   *     its cause
+   */
+  default <T> T locate(String known, Supplier<T> action) {
     try {
       return action.get();
     } catch (InvalidInputException fault) {
-      String key = path().substring(path().lastIndexOf('.') + 1);
       String field = fault.field();
-      boolean repeats = field.equals(key) || field.equals(key + " '" + key + "'");
+      boolean repeats = field.equals(known);
       throw new TextFormatException(
           position(), path(), repeats ? fault.problem() : field + ": " + fault.problem(), fault);
     }

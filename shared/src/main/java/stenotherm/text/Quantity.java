@@ -101,6 +101,8 @@ public enum Quantity {
   /** A thermal resistance of unit area, read in m2 K/W. */
   THERMAL_RESISTANCE(
       "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
+  /** An angle, read in degrees. */
+  ANGLE("an angle", "40.7 °", unit("°", degrees -> degrees, "deg", "degree", "degrees")),
   /** A share, read as a number from 0 to 1 for 0 % to 100 %. */
   PERCENTAGE("a percentage", "20 %", unit("%", percent -> percent / 100, "percent"));
 
@@ -248,30 +250,39 @@ public enum Quantity {
     return requireFinite(node, sum, text);
   }
 
-  /** Reads three numbers with one unit for all or one each. */
-  double[] readTriple(ScalarNode node, String text) {
+  /** Reads several numbers with one unit for all or one each. */
+  double[] readProduct(ScalarNode node, String text, int count) {
     String[] parts = TIMES.split(text, -1);
-    if (parts.length != 3) {
+    if (parts.length != count) {
       throw node.fail(
-          Messages.quote(text) + " is not three lengths, write for example 300 x 200 x 150 mm");
+          Messages.quote(text)
+              + " is not "
+              + (count == 3 ? "three" : "two")
+              + " lengths, write for example "
+              + productExample(count));
     }
     List<Term> terms = new ArrayList<>();
     for (String part : parts) {
       terms.add(term(node, part));
     }
-    boolean oneForAll = terms.get(0).unit().isEmpty() && terms.get(1).unit().isEmpty();
-    double[] values = new double[3];
-    for (int i = 0; i < 3; i++) {
-      String unit = oneForAll ? terms.get(2).unit() : terms.get(i).unit();
+    boolean oneForAll =
+        terms.subList(0, count - 1).stream().map(Term::unit).allMatch(String::isEmpty);
+    double[] values = new double[count];
+    for (int i = 0; i < count; i++) {
+      String unit = oneForAll ? terms.get(count - 1).unit() : terms.get(i).unit();
       if (unit.isEmpty()) {
         throw node.fail(
             Messages.quote(text)
-                + " needs one unit at the end or one for each length, write for example"
-                + " 300 x 200 x 150 mm");
+                + " needs one unit at the end or one for each length, write for example "
+                + productExample(count));
       }
       values[i] = value(node, new Term(terms.get(i).number(), unit), text);
     }
     return values;
+  }
+
+  private static String productExample(int count) {
+    return count == 3 ? "300 x 200 x 150 mm" : "100 x 60 mm";
   }
 
   /** Reads two values around the word "to", the first with or without its own unit. */

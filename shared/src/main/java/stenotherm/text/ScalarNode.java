@@ -6,6 +6,8 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -86,13 +88,15 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Returns a mapping whose only value is this text, for values that have a short form.
+   * Returns the mapping that this text is short for.
    *
-   * @param key the key that the long form would have had
-   * @return the mapping; complaints about it and its key name this value's place and path
+   * @param texts the keys that the long form would have had, with the pieces of this text
+   * @return the mapping; complaints about it and its values name this value's place and path
    */
-  public MappingNode asOnlyKey(String key) {
-    return new MappingNode(position, path, Map.of(key, new MappingNode.Entry(position, this)));
+  public MappingNode shortFor(Map<String, String> texts) {
+    Map<String, MappingNode.Entry> entries = new LinkedHashMap<>();
+    texts.forEach((key, text) -> entries.put(key, new MappingNode.Entry(position, piece(text))));
+    return new MappingNode(position, path, entries);
   }
 
   /**
@@ -213,8 +217,29 @@ public final class ScalarNode implements Node {
    *     or one each
    */
   public Size size() {
-    double[] lengths = Quantity.LENGTH.readTriple(this, text());
+    double[] lengths = Quantity.LENGTH.readProduct(this, text(), 3);
     return locate(() -> new Size(lengths[0], lengths[1], lengths[2]));
+  }
+
+  /**
+   * Reads two lengths, for example {@code 100 x 60 mm} for a diameter and a height.
+   *
+   * @return the lengths in the file's order [m]
+   * @throws TextFormatException if the text is not two lengths with one unit for both or one each
+   */
+  public List<Double> twoLengths() {
+    double[] lengths = Quantity.LENGTH.readProduct(this, text(), 2);
+    return List.of(lengths[0], lengths[1]);
+  }
+
+  /**
+   * Reads an angle, for example {@code -73.9 °}.
+   *
+   * @return the angle [°]
+   * @throws TextFormatException if the text is not a number with a unit of angle
+   */
+  public double angle() {
+    return Quantity.ANGLE.read(this, text());
   }
 
   /**

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stenotherm.journey.Journey;
@@ -89,7 +88,7 @@ class ScenarioFuzzTest {
     for (Key key : part.keys()) {
       JsonNode value = node.get(key.name());
       if (value == null) {
-        boolean needed = !key.preset().text().isEmpty() && !isMoot(part, key, node);
+        boolean needed = !key.preset().text().isEmpty() && key.preset().condition().isEmpty();
         String start = "Preset, " + part.name() + ": " + key.name() + ", ";
         assertTrue(
             !needed || told.stream().anyMatch(each -> each.startsWith(start)),
@@ -108,18 +107,5 @@ class ScenarioFuzzTest {
             });
       }
     }
-  }
-
-  /**
-   * A warmer's keys say nothing where there is no warmer, or where another key takes their place.
-   */
-  private static boolean isMoot(Part part, Key key, JsonNode node) {
-    Map<String, List<String>> needs =
-        Map.of("contact", List.of("warmer"), "opened", List.of("warmer"));
-    JsonNode warmer = node.get("warmer");
-    boolean without = warmer == null || warmer.asText().strip().equals("none");
-    return part == Vocabulary.PACKING
-        && needs.containsKey(key.name())
-        && (without || key.name().equals("contact") && node.has("stand-off"));
   }
 }

@@ -241,13 +241,13 @@ class ScenarioReaderTest {
     List<String> assumptions = good().assumptions();
     for (String preset :
         List.of(
-            "packing: contact, 0.02 m2 K/W (taped flat, assumed)",
+            "warmer: contact, 0.02 m2 K/W (taped flat, assumed)",
             "packing: board, corrugated board 4 mm (assumed)",
-            "cup: wall, polypropylene 0.5 mm (assumed)",
-            "cup: towel, 4 mm (assumed)",
-            "cup: position, in the middle, on the floor (assumed)",
+            "container: wall, polypropylene 0.5 mm (assumed)",
+            "container: bedding, damp paper towel 4 mm (assumed)",
+            "container: position, in the middle, on the floor (assumed)",
             "leg: wind, still air (rule of ISO 6946, assumed to hold)",
-            "leg: spread, 3 K for a constant ambient temperature (assumed)")) {
+            "leg: spread, 3 K (assumed)")) {
       assertTrue(assumptions.contains("Preset, " + preset + "."), preset);
     }
     for (String source :

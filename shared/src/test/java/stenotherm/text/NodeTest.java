@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -165,13 +166,13 @@ class NodeTest {
   }
 
   @Test
-  void aShortFormIsAMappingWithOneKey() {
+  void aShortFormIsAMapping() {
     ScalarNode node = parse("cup: 12 mm\n").require("cup").asScalar();
+    MappingNode cup = node.shortFor(Map.of("size", "12 mm"));
 
-    assertSame(node, node.asOnlyKey("size").require("size"));
-    assertFault(
-        "f:1:6: cup.wall: is missing and must be given",
-        () -> node.asOnlyKey("size").require("wall"));
+    assertEquals(0.012, cup.require("size").asScalar().length(), 1e-15);
+    assertEquals("cup", cup.require("size").path());
+    assertFault("f:1:6: cup.wall: is missing and must be given", () -> cup.require("wall"));
   }
 
   @Test

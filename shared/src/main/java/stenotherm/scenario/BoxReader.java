@@ -1,0 +1,143 @@
+package stenotherm.scenario;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.grid.Box;
+import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Joints;
+import stenotherm.parcel.WallLayer;
+import stenotherm.parcel.Walls;
+import stenotherm.text.MappingNode;
+import stenotherm.text.Node;
+import stenotherm.text.ScalarNode;
+import stenotherm.text.Size;
+
+/** Reads the walls of a packing and the box that they make. */
+final class BoxReader {
+  private static final List<Face> SIDES = List.of(Face.X_MIN, Face.X_MAX, Face.Y_MIN, Face.Y_MAX);
+
+  private static final Map<String, List<Axis>> OVERLAPS = overlaps();
+
+  private final Section packing;
+  private final List<WallLayer> board;
+  private final Walls walls;
+
+  BoxReader(Section packing) {
+    this.packing = packing;
+    this.board = Layers.read(packing.value("board"));
+    this.walls = walls();
+  }
+
+  private static Map<String, List<Axis>> overlaps() {
+    Map<String, List<Axis>> overlaps = new LinkedHashMap<>();
+    overlaps.put("lid and floor over the sides", List.of(Axis.Z, Axis.Y, Axis.X));
+    overlaps.put("sides over lid and floor", List.of(Axis.Y, Axis.X, Axis.Z));
+    return Collections.unmodifiableMap(overlaps);
+  }
+
+  static List<String> overlapNames() {
+    return List.copyOf(OVERLAPS.keySet());
+  }
+
+  Walls read() {
+    return walls;
+  }
+
+  private Walls walls() {
+    Node foam = packing.require("foam");
+    Walls all = foam.locate(() -> Walls.uniform(inside(foam)));
+    all = replaced(all, "sides", SIDES);
+    for (Map.Entry<String, Face> each : Faces.plain().entrySet()) {
+      all = replaced(all, each.getKey(), List.of(each.getValue()));
+    }
+    Node joints = packing.optional("joints").orElse(null);
+    return joints == null ? withoutJoints(all) : all.with(joints(joints));
+  }
+
+  private Walls withoutJoints(Walls all) {
+    packing.tell("joints", "none, walls of one piece", "assumed");
+    return all;
+  }
+
+  private List<WallLayer> inside(Node node) {
+    List<WallLayer> layers = new ArrayList<>(board);
+    layers.addAll(Layers.read(node));
+    return layers;
+  }
+
+  private Walls replaced(Walls all, String key, List<Face> faces) {
+    Node node = packing.optional(key).orElse(null);
+    if (node == null) {
+      return all;
+    }
+    List<WallLayer> layers = inside(node);
+    Walls changed = all;
+    for (Face face : faces) {
+      Walls before = changed;
+      changed = node.locate(() -> before.with(face, layers));
+    }
+    return changed;
+  }
+
+  /** A gap alone is short for joints of which everything else is left out. */
+  private Joints joints(Node node) {
+    MappingNode mapping =
+        node instanceof ScalarNode scalar
+            ? scalar.shortFor(Map.of("gap", scalar.text()))
+            : node.asMapping();
+    Section joints = Section.of(mapping, Vocabulary.JOINTS, packing.assumptions());
+    ScalarNode gapNode = joints.require("gap").asScalar();
+    double gap = gapNode.length();
+    List<Axis> overlap = joints.value("overlap").asScalar().choice(OVERLAPS);
+    // A carton is folded from one piece; what lies inside it is cut into panels.
+    return gapNode.locate(() -> new Joints(overlap, board.size(), gap));
+  }
+
+  /** The outer box. */
+  Box box() {
+    Node node = packing.require("box");
+    if (node instanceof ScalarNode scalar) {
+      return BoxSizes.all().stream()
+          .filter(size -> size.name().equalsIgnoreCase(scalar.text()))
+          .findFirst()
+          .map(size -> named(scalar, size))
+          .orElseGet(() -> outer(scalar));
+    }
+    Section box = Section.of(node, Vocabulary.BOX, packing.assumptions());
+    if (box.has("outer") == box.has("inner")) {
+      throw node.fail("must have either outer or inner dimensions");
+    }
+    if (box.has("outer")) {
+      return outer(box.require("outer").asScalar());
+    }
+    Size size = box.require("inner").asScalar().size();
+    return node.locate(() -> walls.around(new Dimensions(size.x(), size.y(), size.z())));
+  }
+
+  private static Box outer(ScalarNode node) {
+    Size size = node.size();
+    return node.locate(() -> Box.ofSize(size.x(), size.y(), size.z()));
+  }
+
+  /** A carton known by its inner size, which the board surrounds. */
+  private Box named(ScalarNode node, BoxSize size) {
+    if (board.isEmpty()) {
+      throw node.fail(
+          "is the size of a carton, which means nothing without board; give the dimensions as box:"
+              + " {outer: "
+              + size.name()
+              + "}");
+    }
+    packing
+        .assumptions()
+        .add("Box " + size.name() + ", the inner size of its carton", size.source());
+    return node.locate(() -> size.outer(walls));
+  }
+}

@@ -1,0 +1,280 @@
+package stenotherm.scenario;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import stenotherm.animal.Animal;
+import stenotherm.animal.Animals;
+import stenotherm.base.Axis;
+import stenotherm.material.Absorbent;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Occupant;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Vessel;
+import stenotherm.parcel.VesselSize;
+import stenotherm.parcel.VesselSizes;
+import stenotherm.parcel.WallLayer;
+import stenotherm.text.MappingNode;
+import stenotherm.text.Node;
+import stenotherm.text.ScalarNode;
+import stenotherm.text.Size;
+
+/** Reads one container with its bedding and its animal; where it stands is read elsewhere. */
+final class ContainerReader {
+  private static final String BOX_CUP = "box cup";
+  private static final String ROUND_CUP = "round cup";
+  private static final String BAG = "bag";
+  private static final String VIAL = "vial";
+  private static final String KIND = "kind";
+  private static final String ALONG = "along";
+  private static final String BEDDING = "bedding";
+  private static final String TOWEL = "towel";
+
+  /** Where wall and lid are left out, by kind of container. */
+  private static final Map<String, String> WALLS =
+      Map.of(
+          BOX_CUP, "polypropylene 0.5 mm",
+          ROUND_CUP, "polypropylene 0.5 mm",
+          BAG, "cotton cloth 0.5 mm",
+          VIAL, "polystyrene 1.2 mm");
+
+  private static final Map<String, Axis> AXES = axes();
+
+  /** Water in catalogue materials that are damp [kg/kg]. */
+  private static final Map<Material, Double> WATER =
+      Map.of(
+          Materials.WET_PAPER_TOWEL, 10.0,
+          Materials.WET_SPHAGNUM, 15.0);
+
+  private final Section section;
+  private final String usualName;
+  private final Optional<ScalarNode> sharedAnimal;
+
+  /** A container of a section; the animal of the scenario is in it unless it says otherwise. */
+  ContainerReader(Section section, String usualName, Optional<ScalarNode> sharedAnimal) {
+    this.section = section;
+    this.usualName = usualName;
+    this.sharedAnimal = sharedAnimal;
+  }
+
+  private static Map<String, Axis> axes() {
+    Map<String, Axis> axes = new LinkedHashMap<>();
+    axes.put("height", Axis.Z);
+    axes.put("length", Axis.X);
+    axes.put("width", Axis.Y);
+    return Collections.unmodifiableMap(axes);
+  }
+
+  static List<String> axisNames() {
+    return List.copyOf(AXES.keySet());
+  }
+
+  static Map<String, Axis> axesByName() {
+    return AXES;
+  }
+
+  static List<String> kinds() {
+    return List.of(BOX_CUP, ROUND_CUP, BAG, VIAL);
+  }
+
+  /** A size alone is short for a container of which everything else is left out. */
+  static Section section(Node node, Assumptions assumptions) {
+    MappingNode mapping =
+        node instanceof ScalarNode scalar
+            ? scalar.shortFor(Map.of("size", scalar.text()))
+            : node.asMapping();
+    return Section.of(mapping, Vocabulary.CONTAINER, assumptions);
+  }
+
+  /** The container, in the middle of the floor. */
+  Container read() {
+    Vessel vessel = vessel();
+    String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usualName);
+    Optional<Occupant> occupant = occupant();
+    List<Bedding> bedding = bedding(occupant.isPresent());
+    return section
+        .node()
+        .locate(
+            "container '" + name + "'",
+            () -> new Container(name, vessel, Position.MIDDLE_OF_FLOOR, bedding, occupant));
+  }
+
+  private Vessel vessel() {
+    ScalarNode size = section.require("size").asScalar();
+    String text = size.text();
+    if (!text.matches("(?s)[\\s+\\-−.]*[0-9].*[xX×].*")) {
+      String name = text.replaceFirst("(?i)\\s+cup$", "");
+      return named(size.locate(() -> VesselSizes.named(name)));
+    }
+    return text.split("[xX×]", -1).length == 2 ? round(size) : boxed(size);
+  }
+
+  private Vessel named(VesselSize size) {
+    if (section.has(KIND)) {
+      throw section.node().failAt(KIND, "means nothing for a container known by name");
+    }
+    section
+        .assumptions()
+        .add("Container " + size.name() + ", " + Assumptions.vessel(size.vessel()), size.source());
+    Vessel vessel = size.vessel();
+    WallLayer wall =
+        section.optional("wall").map(node -> Layers.layer(node.asScalar())).orElse(vessel.wall());
+    if (vessel instanceof Vessel.Vial vial) {
+      return new Vessel.Vial(vial.diameter(), vial.length(), along(), wall);
+    }
+    refuseAlong();
+    if (vessel instanceof Vessel.RoundCup cup) {
+      return new Vessel.RoundCup(cup.diameter(), cup.height(), wall);
+    }
+    return vessel instanceof Vessel.Bag
+        ? new Vessel.Bag(vessel.inner(), wall)
+        : new Vessel.BoxCup(vessel.inner(), wall);
+  }
+
+  private Vessel boxed(ScalarNode node) {
+    Size size = node.size();
+    String kind = kind(BOX_CUP);
+    if (!kind.equals(BOX_CUP) && !kind.equals(BAG)) {
+      throw node.fail(
+          "must be the diameter and the height of a " + kind + ", write for example 100 x 60 mm");
+    }
+    refuseAlong();
+    Dimensions inner = node.locate(() -> new Dimensions(size.x(), size.y(), size.z()));
+    WallLayer wall = wall(kind);
+    return kind.equals(BAG) ? new Vessel.Bag(inner, wall) : new Vessel.BoxCup(inner, wall);
+  }
+
+  private Vessel round(ScalarNode node) {
+    List<Double> size = node.twoLengths();
+    String kind = kind(ROUND_CUP);
+    if (!kind.equals(ROUND_CUP) && !kind.equals(VIAL)) {
+      throw node.fail(
+          "must be the length, width and height of a "
+              + kind
+              + ", write for example 110 x 80 x 60 mm");
+    }
+    WallLayer wall = wall(kind);
+    if (kind.equals(VIAL)) {
+      Axis along = along();
+      return node.locate(() -> new Vessel.Vial(size.get(0), size.get(1), along, wall));
+    }
+    refuseAlong();
+    return node.locate(() -> new Vessel.RoundCup(size.get(0), size.get(1), wall));
+  }
+
+  private String kind(String usual) {
+    Map<String, String> kinds = new LinkedHashMap<>();
+    kinds().forEach(kind -> kinds.put(kind, kind));
+    return section
+        .value(KIND, usual, "by its size")
+        .asScalar()
+        .choice(Collections.unmodifiableMap(kinds));
+  }
+
+  private WallLayer wall(String kind) {
+    return Layers.layer(section.value("wall", WALLS.getOrDefault(kind, ""), "assumed").asScalar());
+  }
+
+  private Axis along() {
+    return section.value(ALONG, "height", "assumed").asScalar().choice(AXES);
+  }
+
+  private void refuseAlong() {
+    if (section.has(ALONG)) {
+      throw section.node().failAt(ALONG, "means nothing but for a vial");
+    }
+  }
+
+  private Optional<Occupant> occupant() {
+    Optional<ScalarNode> own = section.optional("animal").map(Node::asScalar);
+    if (own.isPresent() && own.get().text().equals(Layers.NONE)) {
+      return Optional.empty();
+    }
+    ScalarNode node =
+        own.or(() -> sharedAnimal).orElseGet(() -> section.require("animal").asScalar());
+    return Optional.of(occupant(node));
+  }
+
+  static Occupant occupant(ScalarNode node) {
+    NamedQuantity animal = NamedQuantity.of(node, "an animal and its mass", "leopard gecko, 40 g");
+    Animal kind = node.locate(() -> Animals.named(animal.name().text()));
+    double mass = animal.quantity().mass();
+    return node.locate(() -> new Occupant(kind, kind.body(mass)));
+  }
+
+  private List<Bedding> bedding(boolean occupied) {
+    Node towel = section.optional(TOWEL).orElse(null);
+    if (towel != null) {
+      if (section.has(BEDDING)) {
+        throw section.node().failAt(TOWEL, "cannot be given together with bedding");
+      }
+      double thickness = towel.asScalar().length();
+      return List.of(towel.locate(() -> Bedding.dampTowel(thickness)));
+    }
+    String usual = occupied ? "damp paper towel 4 mm" : Layers.NONE;
+    Node node = section.value(BEDDING, usual, "assumed");
+    if (node instanceof ScalarNode scalar && scalar.text().equals(Layers.NONE)) {
+      return List.of();
+    }
+    List<Node> layers =
+        node instanceof ScalarNode || node instanceof MappingNode
+            ? List.of(node)
+            : node.asSequence().items();
+    List<Bedding> bedding = new ArrayList<>();
+    for (Node each : layers) {
+      bedding.add(layer(each));
+    }
+    return bedding;
+  }
+
+  private Bedding layer(Node node) {
+    if (node instanceof ScalarNode scalar) {
+      WallLayer layer = Layers.layer(scalar);
+      return scalar.locate(() -> bedding(layer));
+    }
+    Section bedding = Section.of(node, Vocabulary.BEDDING, section.assumptions());
+    ScalarNode materialNode = bedding.require("material").asScalar();
+    Material material = Layers.material(materialNode);
+    double thickness = bedding.require("thickness").asScalar().length();
+    ScalarNode water = bedding.optional("water").map(Node::asScalar).orElse(null);
+    if (water == null) {
+      return node.locate(() -> bedding(new WallLayer(material, thickness)));
+    }
+    if (!Vocabulary.PADS.contains(material)) {
+      throw materialNode.fail(
+          "does not take up a stated mass of water, only "
+              + String.join(", ", Vocabulary.PADS.stream().map(Material::name).toList())
+              + " do");
+    }
+    double perDryMass = water.percentage();
+    return water.locate(
+        () ->
+            Bedding.moist(
+                material.name(), new Absorbent(material, Materials.PAPER), thickness, perDryMass));
+  }
+
+  /** A layer of the catalogue with the water that it is stated with. */
+  private static Bedding bedding(WallLayer layer) {
+    Material material = layer.material();
+    double thickness = layer.thickness();
+    if (material.equals(Materials.DAMP_PAPER_TOWEL)) {
+      return Bedding.dampTowel(thickness);
+    }
+    if (material.equals(Materials.DAMP_SPHAGNUM)) {
+      return Bedding.dampMoss(thickness);
+    }
+    if (material.equals(Materials.DAMP_COIR)) {
+      return Bedding.dampCoir(thickness);
+    }
+    double water = WATER.getOrDefault(material, 0.0);
+    return new Bedding(material.name().toLowerCase(Locale.ROOT), material, thickness, water);
+  }
+}

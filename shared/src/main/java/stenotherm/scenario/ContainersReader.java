@@ -1,0 +1,145 @@
+package stenotherm.scenario;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.grid.Box;
+import stenotherm.parcel.Arrangement;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Walls;
+import stenotherm.text.MappingNode;
+import stenotherm.text.Node;
+import stenotherm.text.ScalarNode;
+
+/** Reads the containers of a packing and sets them where they stand. */
+final class ContainersReader {
+  private static final String CUP = "cup";
+  private static final String CONTAINERS = "containers";
+  private static final String POSITION = "position";
+  private static final String ON = "on";
+  private static final String GAP = "gap";
+
+  private final Section root;
+  private final Section packing;
+  private final Assumptions assumptions;
+  private final Optional<ScalarNode> animal;
+
+  ContainersReader(Section root, Section packing) {
+    this.root = root;
+    this.packing = packing;
+    this.assumptions = packing.assumptions();
+    this.animal = root.optional("animal").map(Node::asScalar);
+  }
+
+  /** Containers in a box with walls. */
+  List<Container> read(Box outer, Walls walls) {
+    Section owner = packing.has(CUP) || packing.has(CONTAINERS) ? packing : root;
+    if (owner.has(CUP) && owner.has(CONTAINERS)) {
+      throw owner.node().failAt(CONTAINERS, "cannot be given together with cup");
+    }
+    if (!owner.has(CONTAINERS)) {
+      Section cup = ContainerReader.section(owner.require(CUP), assumptions);
+      if (packing.has(GAP)) {
+        throw packing.node().failAt(GAP, "means nothing for a single container");
+      }
+      return placed(List.of(cup), List.of(new ContainerReader(cup, CUP, animal).read()), 0);
+    }
+    List<Node> nodes = owner.require(CONTAINERS).asSequence().items();
+    List<Section> sections = new ArrayList<>();
+    List<Container> containers = new ArrayList<>();
+    for (Node each : nodes) {
+      String usual = "container " + (sections.size() + 1);
+      Container container = within(each, () -> read(each, usual, sections));
+      containers.add(container);
+    }
+    if (containers.stream().allMatch(each -> each.occupant().isEmpty())) {
+      throw owner.require(CONTAINERS).fail("must have an animal in at least one container");
+    }
+    return arranged(sections, containers, outer, walls);
+  }
+
+  private Container read(Node node, String usual, List<Section> sections) {
+    Section section = ContainerReader.section(node, assumptions);
+    sections.add(section);
+    return new ContainerReader(section, usual, animal).read();
+  }
+
+  private static <T> T within(Node node, java.util.function.Supplier<T> action) {
+    return node instanceof MappingNode mapping ? Names.within(mapping, action) : action.get();
+  }
+
+  /** Those that the file does not place stand in a row along the longer side of the cavity. */
+  private List<Container> arranged(
+      List<Section> sections, List<Container> containers, Box outer, Walls walls) {
+    List<Container> free = new ArrayList<>();
+    for (int index = 0; index < containers.size(); index++) {
+      if (!sections.get(index).has(POSITION) && !sections.get(index).has(ON)) {
+        free.add(containers.get(index));
+      }
+    }
+    if (free.size() < 2) {
+      if (packing.has(GAP)) {
+        throw packing.node().failAt(GAP, "means nothing without containers side by side");
+      }
+      return placed(sections, containers, 0);
+    }
+    double length = outer.size(Axis.X) - walls.thickness(Face.X_MIN) - walls.thickness(Face.X_MAX);
+    double width = outer.size(Axis.Y) - walls.thickness(Face.Y_MIN) - walls.thickness(Face.Y_MAX);
+    Axis axis = length >= width ? Axis.X : Axis.Y;
+    ScalarNode gapNode = packing.value(GAP).asScalar();
+    double gap = gapNode.length();
+    packing.tell(
+        CONTAINERS,
+        "side by side along the " + (axis == Axis.X ? "length" : "width") + " of the box",
+        "assumed");
+    List<Container> row = gapNode.locate(() -> Arrangement.sideBySide(axis, gap, free));
+    Map<Container, Container> inRow = new HashMap<>();
+    for (int index = 0; index < free.size(); index++) {
+      inRow.put(free.get(index), row.get(index));
+    }
+    List<Container> all = containers.stream().map(each -> inRow.getOrDefault(each, each)).toList();
+    return placed(sections, all, 1);
+  }
+
+  /** Places those for which the file says where, and tells where a single one stands. */
+  private List<Container> placed(List<Section> sections, List<Container> containers, int rows) {
+    Map<String, Container> done = new LinkedHashMap<>();
+    List<Container> all = new ArrayList<>();
+    for (int index = 0; index < containers.size(); index++) {
+      Section section = sections.get(index);
+      Container container = containers.get(index);
+      Container there = within(section.node(), () -> placed(section, container, done, rows));
+      done.put(there.name(), there);
+      all.add(there);
+    }
+    return all;
+  }
+
+  private static Container placed(
+      Section section, Container container, Map<String, Container> below, int rows) {
+    Optional<Node> position = section.optional(POSITION);
+    Optional<Node> on = section.optional(ON);
+    if (on.isPresent()) {
+      Container carrier = on.get().asScalar().choice(below);
+      Position offset = position.map(Positions::onFloor).orElse(carrier.position());
+      double top = carrier.position().aboveFloor() + carrier.vessel().inner().height();
+      if (offset.aboveFloor() > 0 && position.isPresent()) {
+        throw section.node().failAt(POSITION, "must have two lengths for a stacked container");
+      }
+      return container.at(new Position(offset.alongX(), offset.alongY(), top));
+    }
+    if (position.isPresent()) {
+      return container.at(Positions.onFloor(position.get()));
+    }
+    if (rows == 0) {
+      section.tell(POSITION, "in the middle, on the floor", "assumed");
+    }
+    return container;
+  }
+}

@@ -1,0 +1,53 @@
+package stenotherm.scenario;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.base.Face;
+import stenotherm.text.ScalarNode;
+
+/** The names that files use for the faces of a box. */
+final class Faces {
+  private static final Map<String, Face> NAMES = names();
+
+  private Faces() {}
+
+  private static Map<String, Face> names() {
+    Map<String, Face> faces = new LinkedHashMap<>(plain());
+    for (Face face : Face.values()) {
+      faces.put(face.label(), face);
+    }
+    return Collections.unmodifiableMap(faces);
+  }
+
+  /** The six names that people use. */
+  static Map<String, Face> plain() {
+    Map<String, Face> faces = new LinkedHashMap<>();
+    faces.put("lid", Face.Z_MAX);
+    faces.put("floor", Face.Z_MIN);
+    faces.put("left", Face.X_MIN);
+    faces.put("right", Face.X_MAX);
+    faces.put("front", Face.Y_MIN);
+    faces.put("back", Face.Y_MAX);
+    return faces;
+  }
+
+  static List<String> all() {
+    return List.copyOf(NAMES.keySet());
+  }
+
+  static boolean has(String name) {
+    return NAMES.containsKey(name);
+  }
+
+  /** The face that a file names. */
+  static Face of(ScalarNode node) {
+    if (node.text().equals("side")) {
+      throw node.fail(
+          "'side' leaves open which of the four, write left or right (the ends of the box's first"
+              + " length), front or back (the ends of its second)");
+    }
+    return node.choice(NAMES);
+  }
+}

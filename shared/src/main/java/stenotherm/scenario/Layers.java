@@ -1,0 +1,84 @@
+package stenotherm.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+import stenotherm.parcel.VacuumPanel;
+import stenotherm.parcel.WallLayer;
+import stenotherm.text.Node;
+import stenotherm.text.ScalarNode;
+import stenotherm.text.Size;
+
+/** Reads materials and layers of them. */
+final class Layers {
+  static final String NONE = "none";
+
+  static final List<VacuumPanel> PANELS =
+      List.of(VacuumPanel.METALLISED_FILM, VacuumPanel.ALUMINIUM_FOIL);
+
+  private static final Pattern EPS = Pattern.compile("(?i)EPS(?:\\s*([0-9]+(?:\\.[0-9]+)?))?");
+
+  private Layers() {}
+
+  /** One layer or several, the outermost first, or none. */
+  static List<WallLayer> read(Node node) {
+    if (node instanceof ScalarNode scalar) {
+      return scalar.text().equals(NONE) ? List.of() : List.of(layer(scalar));
+    }
+    List<WallLayer> layers = new ArrayList<>();
+    for (ScalarNode each : node.asSequence().scalars()) {
+      layers.add(layer(each));
+    }
+    return layers;
+  }
+
+  /** A material and its thickness, or a kind of vacuum panel and its three extents. */
+  static WallLayer layer(ScalarNode node) {
+    for (VacuumPanel panel : PANELS) {
+      if (node.text().regionMatches(true, 0, panel.name(), 0, panel.name().length())) {
+        return panel(panel, node);
+      }
+    }
+    NamedQuantity layer = NamedQuantity.of(node, "a material and a thickness", "EPS 20, 19 mm");
+    Material material = material(layer.name());
+    double thickness = layer.quantity().length();
+    return node.locate(() -> new WallLayer(material, thickness));
+  }
+
+  private static WallLayer panel(VacuumPanel panel, ScalarNode node) {
+    String size = node.text().substring(panel.name().length()).replaceFirst("^\\s*,", "").strip();
+    if (size.isEmpty()) {
+      throw node.fail(
+          "needs the panel's length, width and thickness, because heat passes along its edges,"
+              + " write for example "
+              + panel.name()
+              + ", 300 x 200 x 20 mm");
+    }
+    Size extents = node.piece(size).size();
+    return node.locate(
+        () ->
+            panel.layer(
+                Math.max(extents.x(), extents.y()),
+                Math.min(extents.x(), extents.y()),
+                extents.z()));
+  }
+
+  static Material material(ScalarNode node) {
+    return node.locate(() -> named(node));
+  }
+
+  private static Material named(ScalarNode node) {
+    Matcher eps = EPS.matcher(node.text());
+    if (!eps.matches()) {
+      return Materials.named(node.text());
+    }
+    String density = eps.group(1);
+    if (density == null) {
+      throw node.fail("EPS needs its density in kg/m3, write for example EPS 20, 19 mm");
+    }
+    return Materials.expandedPolystyrene(node.piece(density).number());
+  }
+}

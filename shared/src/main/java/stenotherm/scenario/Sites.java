@@ -1,0 +1,153 @@
+package stenotherm.scenario;
+
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import stenotherm.base.Checks;
+import stenotherm.base.Range;
+import stenotherm.journey.Place;
+import stenotherm.sun.OpticalDepths;
+import stenotherm.sun.Sky;
+import stenotherm.text.MappingNode;
+import stenotherm.text.Node;
+import stenotherm.text.ScalarNode;
+import stenotherm.text.SequenceNode;
+
+/** The places of a journey by the names that its legs use. */
+final class Sites {
+  static final String ORIGIN = "origin";
+  static final String DESTINATION = "destination";
+  static final String LOWS_HIGHS = "lows/highs";
+
+  private static final Map<String, OpticalDepths> SKIES = skies();
+
+  private final Assumptions assumptions;
+  private final Section journey;
+  private final Map<String, Site> sites = new LinkedHashMap<>();
+
+  private Sites(Assumptions assumptions, Section journey) {
+    this.assumptions = assumptions;
+    this.journey = journey;
+  }
+
+  static Sites read(Assumptions assumptions, Section journey) {
+    Sites sites = new Sites(assumptions, journey);
+    sites.sites.put(ORIGIN, sites.site(journey.value("from")));
+    sites.sites.put(DESTINATION, sites.site(journey.value("to")));
+    journey.optional("places").map(Node::asSequence).ifPresent(sites::addPlaces);
+    return sites;
+  }
+
+  private static Map<String, OpticalDepths> skies() {
+    Map<String, OpticalDepths> skies = new LinkedHashMap<>();
+    skies.put("clear winter", OpticalDepths.CLEAR_WINTER);
+    skies.put("hazy summer", OpticalDepths.HAZY_SUMMER);
+    return Collections.unmodifiableMap(skies);
+  }
+
+  static List<String> skyNames() {
+    return List.copyOf(SKIES.keySet());
+  }
+
+  Site origin() {
+    return sites.getOrDefault(ORIGIN, sites.values().iterator().next());
+  }
+
+  Site destination() {
+    return sites.getOrDefault(DESTINATION, origin());
+  }
+
+  Collection<Site> all() {
+    return sites.values();
+  }
+
+  /** The place that a leg names. */
+  Site at(ScalarNode name) {
+    return name.choice(Collections.unmodifiableMap(sites));
+  }
+
+  private void addPlaces(SequenceNode list) {
+    for (MappingNode each : list.mappings()) {
+      Site site = Names.within(each, () -> site(each));
+      if (sites.put(site.place().name(), site) != null) {
+        throw each.failAt("name", "an earlier place has the same name, give each its own");
+      }
+    }
+  }
+
+  private Site site(Node node) {
+    MappingNode mapping = node instanceof ScalarNode scalar ? spelledOut(scalar) : node.asMapping();
+    Section section = Section.of(mapping, Vocabulary.PLACE, assumptions);
+    String name = section.require("name").asScalar().text();
+    ZoneOffset offset = section.require("utc").asScalar().utcOffset();
+    ScalarNode spreadNode = section.value("spread").asScalar();
+    double spread = spreadNode.temperatureDifference();
+    spreadNode.locate(() -> Checks.notNegative("outdoor spread", spread, "K"));
+    Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
+    return new Site(
+        new Place(name, offset), node, days == null ? List.of() : days(days), spread, sun(section));
+  }
+
+  private static MappingNode spelledOut(ScalarNode scalar) {
+    String text = scalar.text();
+    int comma = text.lastIndexOf(',');
+    if (comma < 1) {
+      throw scalar.fail(
+          "must be a place and its offset from UTC, write for example New York, UTC-5");
+    }
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put("name", text.substring(0, comma));
+    texts.put("utc", text.substring(comma + 1));
+    return scalar.shortFor(texts);
+  }
+
+  /** One low and high for all days, or one for each day from the day of sealing on. */
+  private static List<Range> days(Node node) {
+    if (node instanceof ScalarNode scalar) {
+      return List.of(scalar.temperatureRange());
+    }
+    List<Range> days = new ArrayList<>();
+    for (ScalarNode each : node.asSequence().scalars()) {
+      days.add(each.temperatureRange());
+    }
+    return days;
+  }
+
+  private static Optional<Site.Sun> sun(Section section) {
+    boolean north = section.has("latitude");
+    if (north != section.has("longitude")) {
+      throw section
+          .node()
+          .failAt(
+              north ? "latitude" : "longitude", "latitude and longitude must be given together");
+    }
+    if (!north) {
+      for (String key : List.of("clouds", "sky")) {
+        if (section.has(key)) {
+          throw section.node().failAt(key, "means nothing without latitude and longitude");
+        }
+      }
+      return Optional.empty();
+    }
+    ScalarNode latitude = section.require("latitude").asScalar();
+    double degreesNorth = within(latitude, "latitude", 90, "North is positive.");
+    ScalarNode longitude = section.require("longitude").asScalar();
+    double degreesEast =
+        within(longitude, "longitude", 180, "East is positive: all of the Americas is negative.");
+    OpticalDepths depths = section.value("sky").asScalar().choice(SKIES);
+    ScalarNode clouds = section.value("clouds").asScalar();
+    double cover = clouds.percentage();
+    Sky sky = clouds.locate(() -> new Sky(depths, cover, Sky.COMMON_GROUND));
+    return Optional.of(new Site.Sun(degreesNorth, degreesEast, sky));
+  }
+
+  private static double within(ScalarNode node, String field, double most, String hint) {
+    double degrees = node.angle();
+    return node.locate(() -> Checks.within(field, degrees, new Range(-most, most), "°", hint));
+  }
+}

@@ -1,0 +1,157 @@
+package stenotherm.scenario;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.ambient.DailyExtremes;
+import stenotherm.ambient.DiurnalShape;
+import stenotherm.ambient.SolAir;
+import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Face;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
+import stenotherm.journey.Place;
+import stenotherm.sun.FaceIrradiance;
+import stenotherm.text.ScalarNode;
+import stenotherm.weather.DayExtremes;
+import stenotherm.weather.RecordedWeather;
+
+/** Outdoor temperatures and sun at the places of a journey, from sealing to the end of its hold. */
+final class Weather {
+  private static final Source GIVEN =
+      Source.assumed("daily low and high as the scenario file gives them");
+
+  private final Assumptions assumptions;
+  private final ScalarNode sealed;
+  private final LocalDateTime sealing;
+  private final Place origin;
+  private final double end;
+  private final Map<Site, DailyExtremes> courses = new HashMap<>();
+
+  /** Weather until a time since sealing [s]. */
+  Weather(
+      Assumptions assumptions, ScalarNode sealed, LocalDateTime sealing, Place origin, double end) {
+    this.assumptions = assumptions;
+    this.sealed = sealed;
+    this.sealing = sealing;
+    this.origin = origin;
+    this.end = end;
+  }
+
+  /** How long the weather is needed: from sealing to the end of the hold [s]. */
+  Range times() {
+    return new Range(0, end);
+  }
+
+  Source source(Site site) {
+    return site.days().isEmpty() ? RecordedWeather.bundled().source() : GIVEN;
+  }
+
+  /** Outdoor temperature [K against s since sealing]. */
+  TimeFunction outdoors(Site site) {
+    return courses.computeIfAbsent(
+        site,
+        each -> each.days().isEmpty() ? course(site, recorded(site)) : course(site, given(site)));
+  }
+
+  /** A daily course from one low and high for all days [K against s since sealing]. */
+  DailyExtremes daily(Site site, Range range) {
+    List<Range> days = new ArrayList<>();
+    for (LocalDate day = firstDay(site); !day.isAfter(lastDay(site)); day = day.plusDays(1)) {
+      days.add(range);
+    }
+    return course(site, days);
+  }
+
+  private List<Range> given(Site site) {
+    LocalDate sealingDay = site.place().clockAt(0, sealing, origin).toLocalDate();
+    int last = site.days().size() - 1;
+    List<Range> days = new ArrayList<>();
+    for (LocalDate day = firstDay(site); !day.isAfter(lastDay(site)); day = day.plusDays(1)) {
+      int number = Math.toIntExact(day.toEpochDay() - sealingDay.toEpochDay());
+      days.add(site.days().get(Math.min(Math.max(number, 0), last)));
+    }
+    if (last > 0 && lastDay(site).toEpochDay() - sealingDay.toEpochDay() > last) {
+      assumptions.add(
+          "Lows and highs at " + site.place().name() + ": later days are like the last one given.");
+    }
+    return days;
+  }
+
+  private List<Range> recorded(Site site) {
+    RecordedWeather weather = RecordedWeather.bundled();
+    String name = site.place().name();
+    List<DayExtremes> all = site.node().locate(() -> weather.days(name));
+    LocalDate first = firstDay(site);
+    LocalDate last = lastDay(site);
+    LocalDate from = all.get(0).date();
+    LocalDate to = all.get(all.size() - 1).date();
+    if (first.isBefore(from) || last.isAfter(to)) {
+      throw sealed.fail(
+          "needs the weather of "
+              + name
+              + " from "
+              + first
+              + " to "
+              + last
+              + ", with a day before and after the journey and its hold; the record runs from "
+              + from
+              + " to "
+              + to);
+    }
+    assumptions.add("Outdoor temperature of " + name + ", daily lows and highs", weather.source());
+    return weather.days(name, first, last).stream()
+        .map(day -> new Range(day.low(), day.high()))
+        .toList();
+  }
+
+  private DailyExtremes course(Site site, List<Range> days) {
+    assumptions.add(
+        "Course of a day between its low at 5 h and its high from 14 h to 15 h, the local clock"
+            + " taken as solar time",
+        DiurnalShape.SOURCE);
+    double midnight = site.place().timeOf(firstDay(site).atStartOfDay(), sealing, origin);
+    return new DailyExtremes(midnight, days, DiurnalShape.SOLAR_TIME);
+  }
+
+  private LocalDate firstDay(Site site) {
+    return site.place().clockAt(0, sealing, origin).toLocalDate().minusDays(1);
+  }
+
+  private LocalDate lastDay(Site site) {
+    return site.place().clockAt(end, sealing, origin).toLocalDate().plusDays(1);
+  }
+
+  /** Sun and sky on a parcel whose first length points to a heading [°]; needs coordinates. */
+  Sunshine sunshine(Site site, double heading, SolarAbsorptance surface) {
+    Site.Sun sun = site.sun().orElseThrow();
+    Place place = site.place();
+    Map<Face, TimeFunction> irradiance =
+        FaceIrradiance.of(
+            new stenotherm.sun.Site(sun.latitude(), sun.longitude(), place.utcOffset()),
+            sun.sky(),
+            heading,
+            place.clockAt(0, sealing, origin),
+            times());
+    double skyLoss = SolAir.CLEAR_SKY_LOSS * (1 - sun.sky().cloudCover());
+    assumptions.add("Sky over " + place.name(), sun.sky().clear().source());
+    assumptions.add(
+        "What a face loses to the open part of the sky (the part in proportion is assumed)",
+        SolAir.CLEAR_SKY_SOURCE);
+    assumptions.add(
+        "Sunlight absorbed by the outside of the box, "
+            + surface.nominal()
+            + " ("
+            + surface.range().low()
+            + " to "
+            + surface.range().high()
+            + ")",
+        surface.source());
+    return new Sunshine(irradiance, surface, skyLoss);
+  }
+}
