@@ -84,11 +84,8 @@ public final class SectionSheet extends Picture {
                 sections.stream().map(SectionPicture::field).toList()));
     for (int i = 0; i < sections.size(); i++) {
       int column = i % columns();
-      room.setRect(
-          column * width,
-          top + i / columns() * height + CAPTION,
-          room.getWidth(),
-          room.getHeight());
+      int row = i / columns();
+      room.setRect(column * width, top + row * height + CAPTION, room.getWidth(), room.getHeight());
       if (!SectionPicturePainter.fits(sections.get(i), room, notes[column])) {
         throw tooSmall(
             "this sheet of sections", "1100 pixels of width and about 400 of height for each row");
