@@ -97,7 +97,7 @@ public record Parcel(
     containers = Checks.notEmpty("containers of packing '" + name + "'", containers);
     warmers = List.copyOf(warmers);
     packs = List.copyOf(packs);
-    Box cavity = walls.inside(outer, walls.shells());
+    Box cavity = cavity(name, outer, walls);
     List<Item> items = items(cavity, containers, warmers, packs);
     checkNames(name, walls.blocks(outer), containers, items);
     for (int index = 0; index < items.size(); index++) {
@@ -125,9 +125,20 @@ public record Parcel(
                   + item.name()
                   + "' overlaps '"
                   + other.name()
-                  + millimetres("' by %.1f mm", depth));
+                  + millimetres("' by %.1f mm", depth)
+                  + "; the cavity is "
+                  + size(cavity));
         }
       }
+    }
+  }
+
+  private static Box cavity(String packing, Box outer, Walls walls) {
+    try {
+      return walls.inside(outer, walls.shells());
+    } catch (InvalidInputException fault) {
+      throw refusal(
+          packing, fault.field() + " " + fault.problem() + "; the outer box is " + size(outer));
     }
   }
 

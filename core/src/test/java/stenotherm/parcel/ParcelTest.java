@@ -85,12 +85,14 @@ class ParcelTest {
   @Test
   void whatOverlapsIsNamedTwiceWithItsMillimetres() {
     assertRefused(
-        "packing 'sample': 'b' overlaps 'a' by 10.0 mm",
+        "packing 'sample': 'b' overlaps 'a' by 10.0 mm"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
         () -> Packings.parcel(List.of(shifted("a", -0.045), shifted("b", 0.045)), List.of()));
     Container tall = Packings.cup("tall", new Dimensions(0.1, 0.08, 0.15), MIDDLE);
     PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
     assertRefused(
-        "packing 'sample': 'pad' overlaps 'tall' by 4.0 mm",
+        "packing 'sample': 'pad' overlaps 'tall' by 4.0 mm"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
         () -> Packings.parcel(List.of(tall), List.of(pad)));
   }
 
@@ -140,13 +142,15 @@ class ParcelTest {
     assertEquals(2, parcel.containers().size());
     // 60 mm and 45 mm apart: 75 mm, of 80 mm
     assertRefused(
-        "packing 'sample': 'two' overlaps 'one' by 5.0 mm",
+        "packing 'sample': 'two' overlaps 'one' by 5.0 mm"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
         () ->
             Packings.parcel(List.of(round("one", -0.03, 0), round("two", 0.03, 0.045)), List.of()));
     // the corner of a box cup is 30 mm and 25 mm from the middle of a round one
     Container box = Packings.cup("box", new Position(0.046, 0.031, 0));
     assertRefused(
-        "packing 'sample': 'box' overlaps 'one' by 0.9 mm",
+        "packing 'sample': 'box' overlaps 'one' by 0.9 mm"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
         () -> Packings.parcel(List.of(one, box), List.of()));
   }
 
@@ -188,7 +192,8 @@ class ParcelTest {
   @Test
   void wallsMustLeaveRoom() {
     assertRefused(
-        "walls: leave no room inside along Y; make the box larger or the walls thinner",
+        "packing 'sample': walls leave no room inside along Y; make the box larger or the walls"
+            + " thinner; the outer box is 300.0 x 48.0 x 200.0 mm",
         () ->
             new Parcel(
                 "sample",

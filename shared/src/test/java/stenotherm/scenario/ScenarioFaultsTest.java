@@ -202,11 +202,11 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 110 mm",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 8.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 8.0 mm; the cavity is 157.0 x 134.0 x 64.0 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
-            "s.yaml:21:5: packings[0] (carton): walls: leave no room inside along Z; make the box larger or the walls thinner"),
+            "s.yaml:21:5: packings[0] (carton): walls leave no room inside along Z; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 40.0 mm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",
@@ -266,7 +266,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm; the cavity is 157.0 x 134.0 x 104.0 mm"),
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",
