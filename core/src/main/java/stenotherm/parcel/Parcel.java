@@ -446,7 +446,8 @@ public record Parcel(
 
   /**
    * Returns the heat network with boundaries of their own on parts of the outer faces. Its boundary
-   * ports are the six faces, then the patches; its sources are the warmers.
+   * ports are the faces that patches do not cover altogether, then the patches; its sources are the
+   * warmers.
    *
    * @param mesh how fine the grid is
    * @param patches parts of the outer faces

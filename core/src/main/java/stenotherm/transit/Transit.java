@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Limit;
+import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
@@ -19,7 +20,9 @@ import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
+import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
+import stenotherm.grid.Point;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Behaviour;
@@ -80,6 +83,9 @@ public final class Transit {
     return new Run(parcel, journey, variation, settings).run(listener);
   }
 
+  /** How much warmer the middle of a cavity's floor is than that of its ceiling, and their mean. */
+  record FillDifference(double kelvin, double meanTemperature) {}
+
   /** One run. */
   private static final class Run {
     /** Time between two refreshes of live coefficients [s]. */
@@ -101,6 +107,8 @@ public final class Transit {
     private final List<Probe> probes;
     private final int firstSurface;
     private final int firstMean;
+    private final int firstInner;
+    private final @Nullable FillDifference[] fill;
     private final HeatEngine engine;
     private final List<TimeFunction> powers;
     private final double[] strengths;
@@ -132,6 +140,11 @@ public final class Transit {
       }
       this.firstMean = all.size();
       changing.forEach(block -> all.add(new Probe.Mean("mean of block " + block, block)));
+      this.firstInner = all.size();
+      for (Face face : Face.values()) {
+        all.add(new Probe.At("inside " + face.label(), middleOf(parcel.cavity(), face)));
+      }
+      this.fill = new FillDifference[journey.legs().size()];
       this.probes = List.copyOf(all);
       this.engine =
           new FullEngine(
@@ -164,6 +177,12 @@ public final class Transit {
 
     private static boolean follows(Behaviour behaviour) {
       return behaviour instanceof Behaviour.Corrected || behaviour instanceof Behaviour.Voids;
+    }
+
+    private static Point middleOf(Box box, Face face) {
+      double[] middle = {box.centre().x(), box.centre().y(), box.centre().z()};
+      middle[face.axis().ordinal()] = box.at(face);
+      return new Point(middle[0], middle[1], middle[2]);
     }
 
     private static List<Probe> contents(Parcel parcel) {
@@ -254,7 +273,7 @@ public final class Transit {
           ports,
           parts,
           coefficients,
-          TransitCautions.of(parcel, journey));
+          TransitCautions.of(parcel, journey, fill));
     }
 
     /** Takes the coefficients for a leg from the state in which it begins. */
@@ -349,6 +368,18 @@ public final class Transit {
       }
     }
 
+    /** Keeps the moment of each leg when the cavity is most warmer below than above. */
+    private void noteFill(int leg, double[] row) {
+      Orientation orientation = journey.legs().get(leg).surroundings().orientation();
+      double below = row[firstInner + orientation.down().ordinal()];
+      double above = row[firstInner + orientation.up().ordinal()];
+      FillDifference now = new FillDifference(below - above, (below + above) / 2);
+      FillDifference kept = fill[leg];
+      if (kept == null || now.kelvin() > kept.kelvin()) {
+        fill[leg] = now;
+      }
+    }
+
     private boolean isStored(double time, double legEnd) {
       double interval = settings.interval();
       // the product, as in the stops: a remainder would miss intervals that are no whole numbers
@@ -358,6 +389,7 @@ public final class Transit {
     private void store(double time, double[] row) {
       times.add(time);
       rows.add(row.clone());
+      noteFill(journey.legUntil(time), row);
       double cold = Double.POSITIVE_INFINITY;
       double hot = Double.POSITIVE_INFINITY;
       List<Container> occupied = parcel.occupied();

@@ -3,6 +3,7 @@ package stenotherm.transit;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stenotherm.ambient.SolarAbsorptance;
 import stenotherm.base.Checks;
 import stenotherm.base.Orientation;
@@ -15,9 +16,11 @@ import stenotherm.parcel.Parcel;
 final class TransitCautions {
   private TransitCautions() {}
 
-  static List<String> of(Parcel parcel, Journey journey) {
+  static List<String> of(
+      Parcel parcel, Journey journey, Transit.@Nullable FillDifference[] differences) {
     Set<String> all = new LinkedHashSet<>(parcel.cautions());
-    for (Leg leg : journey.legs()) {
+    for (int number = 0; number < journey.legs().size(); number++) {
+      Leg leg = journey.legs().get(number);
       Orientation orientation = leg.surroundings().orientation();
       if (orientation != Orientation.LID_UP) {
         all.add(
@@ -29,6 +32,12 @@ final class TransitCautions {
       }
       if (leg.surroundings().hasSun()) {
         all.add(sun(leg.surroundings().sunshine().absorptance()));
+      }
+      Transit.FillDifference fill = differences[number];
+      if (fill != null) {
+        parcel
+            .convectionWarnings(orientation, fill.kelvin(), fill.meanTemperature())
+            .forEach(warning -> all.add("In '" + leg.name() + "': " + warning));
       }
     }
     return List.copyOf(all);

@@ -5,8 +5,9 @@
  * stenotherm.transit.TransitResult}; {@link stenotherm.transit.Variation} says which uncertain
  * quantities a run takes at an end of their range.
  *
- * <p>Limits: surface coefficients are frozen for each leg, at the leg's mean ambient temperature;
- * warmers give what their curve prescribes.
+ * <p>Limits: surface coefficients and conductivities are frozen for each leg unless live ones are
+ * asked for; things stay in their places however the parcel lies; warmers give what their curve
+ * prescribes.
  */
 @NullMarked
 package stenotherm.transit;
