@@ -138,21 +138,37 @@ final class CurvedSurfaces {
   }
 
   private void markCut(Box box, EllipticCylinder cylinder, byte[] cut) {
-    for (int cell = 0; cell < cut.length; cell++) {
-      boolean isBeside = true;
-      for (Axis axis : Axis.values()) {
-        double centre = centre(axis, cell);
-        isBeside &= centre > box.min().along(axis) && centre < box.max().along(axis);
+    int[] start = new int[3];
+    int[] end = new int[3];
+    for (Axis axis : Axis.values()) {
+      int a = axis.ordinal();
+      while (middle(a, start[a]) < box.min().along(axis)) {
+        start[a]++;
       }
-      if (isBeside
-          && cylinder.cuts(
+      end[a] = start[a];
+      while (end[a] < count[a] && middle(a, end[a]) < box.max().along(axis)) {
+        end[a]++;
+      }
+    }
+    byte bit = (byte) (1 << cylinder.axis().ordinal());
+    for (int k = start[2]; k < end[2]; k++) {
+      for (int j = start[1]; j < end[1]; j++) {
+        for (int i = start[0]; i < end[0]; i++) {
+          int cell = i + stride[1] * j + stride[2] * k;
+          if (cylinder.cuts(
               low(cylinder.first(), cell),
               high(cylinder.first(), cell),
               low(cylinder.second(), cell),
               high(cylinder.second(), cell))) {
-        cut[cell] |= (byte) (1 << cylinder.axis().ordinal());
+            cut[cell] |= bit;
+          }
+        }
       }
     }
+  }
+
+  private double middle(int axis, int position) {
+    return (lines[axis][position] + lines[axis][position + 1]) / 2;
   }
 
   /**
@@ -167,18 +183,19 @@ final class CurvedSurfaces {
     // only cylinders with different axes make a cell vary along the first one's axis
     int layers = Integer.bitCount(cut) == 1 ? 1 : LINES;
     double[] point = new double[3];
-    double[] ends = new double[2 * cylinders.length + 2];
+    int[] around = blocksAround(cell);
+    double[] ends = new double[2 * around.length + 2];
     for (int layer = 0; layer < layers; layer++) {
       point[axis.ordinal()] = within(axis, cell, (layer + 0.5) / layers);
       for (int line = 0; line < LINES; line++) {
         point[across.ordinal()] = within(across, cell, (line + 0.5) / LINES);
-        int found = endsAlong(along, cell, point, ends);
+        int found = endsAlong(along, cell, around, point, ends);
         for (int part = 0; part + 1 < found; part++) {
           double length = ends[part + 1] - ends[part];
           if (length > 0) {
             point[along.ordinal()] = (ends[part] + ends[part + 1]) / 2;
             double whole = (high(along, cell) - low(along, cell)) * LINES * layers;
-            share[topBlock(point)] += length / whole;
+            share[topBlock(around, point)] += length / whole;
           }
         }
       }
@@ -190,13 +207,14 @@ final class CurvedSurfaces {
   }
 
   /** Where a line through a cell enters and leaves cylinders, with the cell's ends; sorted. */
-  private int endsAlong(Axis along, int cell, double[] point, double[] ends) {
+  private int endsAlong(Axis along, int cell, int[] around, double[] point, double[] ends) {
     double low = low(along, cell);
     double high = high(along, cell);
     int found = 0;
     ends[found++] = low;
     ends[found++] = high;
-    for (EllipticCylinder cylinder : cylinders) {
+    for (int block : around) {
+      EllipticCylinder cylinder = cylinders[block];
       if (cylinder == null || cylinder.axis() == along) {
         continue;
       }
@@ -209,20 +227,31 @@ final class CurvedSurfaces {
     return found;
   }
 
-  /** The block that overrides all others at a point. */
-  private int topBlock(double[] point) {
-    for (int block = blocks.size() - 1; block > 0; block--) {
+  /** The blocks whose boxes hold a cell, the last one first; no box ends within a cell. */
+  private int[] blocksAround(int cell) {
+    int[] around = new int[blocks.size()];
+    int found = 0;
+    for (int block = blocks.size() - 1; block >= 0; block--) {
       Box box = blocks.get(block).box();
-      boolean isInside = true;
+      boolean isAround = true;
       for (Axis axis : Axis.values()) {
-        double coordinate = point[axis.ordinal()];
-        isInside &= coordinate > box.min().along(axis) && coordinate < box.max().along(axis);
+        double centre = centre(axis, cell);
+        isAround &= centre > box.min().along(axis) && centre < box.max().along(axis);
       }
+      if (isAround) {
+        around[found++] = block;
+      }
+    }
+    return Arrays.copyOf(around, found);
+  }
+
+  /** The block that overrides all others at a point, of those around its cell. */
+  private int topBlock(int[] around, double[] point) {
+    for (int block : around) {
       EllipticCylinder cylinder = cylinders[block];
-      if (isInside
-          && (cylinder == null
-              || cylinder.holds(
-                  point[cylinder.first().ordinal()], point[cylinder.second().ordinal()]))) {
+      if (cylinder == null
+          || cylinder.holds(
+              point[cylinder.first().ordinal()], point[cylinder.second().ordinal()])) {
         return block;
       }
     }
