@@ -21,7 +21,7 @@ class SunProperties {
    */
   private static final double MOST = 2 * 1412;
 
-  @Property(tries = 100, seed = "2101")
+  @Property(tries = 30, seed = "2101")
   void irradianceIsBounded(
       @ForAll @DoubleRange(min = -90, max = 90) double latitude,
       @ForAll @DoubleRange(min = -180, max = 180) double longitude,
@@ -46,7 +46,7 @@ class SunProperties {
   }
 
   /** Clouds only take: each face's beam, and all that reaches the lid. */
-  @Property(tries = 100, seed = "2101")
+  @Property(tries = 30, seed = "2101")
   void cloudsOnlyTakeFromTheLid(
       @ForAll @DoubleRange(min = 0, max = 89) double zenith,
       @ForAll @DoubleRange(min = 0, max = 1) double cloud,
