@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Arrays;
+import stenotherm.base.Face;
 import stenotherm.material.Behaviour;
 import stenotherm.material.Material;
 import stenotherm.material.Melting;
@@ -9,8 +10,18 @@ import stenotherm.material.Melting;
  * Conductivities of cells that follow the state: those of melting cells always, by their liquid
  * fraction, k = k_solid + f (k_liquid - k_solid); those of materials whose conductivity depends on
  * temperature if asked for, unless the caller has replaced them.
+ *
+ * <p>A cell that is partly liquid holds a front, with liquid on one side of it and solid on the
+ * other. What crosses the half towards a neighbour crosses the neighbour's phase; with one mean for
+ * both sides a front would be late or early by a part of a cell in every cell.
  */
 final class CellConductivities {
+  /**
+   * The liquid fraction over which a cell takes on its two sides: without it conductances would
+   * jump in time.
+   */
+  private static final double RAMP = 0.02;
+
   private final HeatNetwork stated;
   private final MeltingCells melting;
   private final double[] solid;
@@ -20,6 +31,13 @@ final class CellConductivities {
   private final int[] following;
 
   private final Behaviour[] behaviour;
+
+  /** The solid cells beyond the six faces of each melting cell, or -1. */
+  private final int[] beyond;
+
+  /** Position of each cell among the melting ones, or -1. */
+  private final int[] position;
+
   private HeatNetwork latest;
 
   /** Starts from a network that holds the conductivities as stated or replaced. */
@@ -34,6 +52,15 @@ final class CellConductivities {
       Melting law = network.melting(melting.cell[m]).orElseThrow();
       solid[m] = network.conductivity(melting.cell[m]);
       liquid[m] = law.liquidConductivity();
+    }
+    this.position = new int[melting.isEmpty() ? 0 : network.grid().cellCount()];
+    Arrays.fill(position, -1);
+    this.beyond = new int[6 * melting.count()];
+    for (int m = 0; m < solid.length; m++) {
+      position[melting.cell[m]] = m;
+      for (Face face : Face.values()) {
+        beyond[6 * m + face.ordinal()] = network.solidAcross(melting.cell[m], face);
+      }
     }
     boolean live = kind == IntegratorSettings.Conductivities.LIVE;
     int[] cells = new int[live ? network.grid().cellCount() : 0];
@@ -81,14 +108,41 @@ final class CellConductivities {
       conductivity[cell] *= behaviour[index].conductivityRatio(temperature[cell + pad]);
     }
     for (int m = 0; m < fraction.length; m++) {
-      conductivity[melting.cell[m]] = solid[m] + fraction[m] * (liquid[m] - solid[m]);
+      conductivity[melting.cell[m]] = mixed(m, fraction[m]);
     }
     for (int cell = 0; cell < conductivity.length; cell++) {
       changed |= conductivity[cell] != latest.conductivity(cell);
     }
     if (changed) {
-      latest = latest.withCells(conductivity);
+      latest =
+          latest.withCells(
+              conductivity,
+              melting.isEmpty() ? null : position,
+              towards(temperature, pad, fraction));
     }
     return latest;
+  }
+
+  private double mixed(int m, double fraction) {
+    return solid[m] + fraction * (liquid[m] - solid[m]);
+  }
+
+  /** Conductivity of melting cells towards each of their faces. */
+  private double[] towards(double[] temperature, int pad, double[] fraction) {
+    double[] towards = new double[beyond.length];
+    for (int face = 0; face < beyond.length; face++) {
+      int m = face / 6;
+      int next = beyond[face];
+      double own = fraction[m];
+      double other = own;
+      if (next >= 0 && position[next] >= 0) {
+        other = fraction[position[next]];
+      } else if (next >= 0) {
+        other = melting.liquidFraction(m, melting.enthalpy(m, temperature[next + pad]));
+      }
+      double share = Math.min(1, Math.min(own, 1 - own) / RAMP);
+      towards[face] = mixed(m, own + share * (other - own));
+    }
+    return towards;
   }
 }

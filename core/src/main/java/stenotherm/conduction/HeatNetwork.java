@@ -40,6 +40,12 @@ public final class HeatNetwork {
   private final boolean[] solid;
   private final double[] conductivity;
 
+  /** Position of each cell in {@link #toward} over six, or -1; null if no cell has one. */
+  private final int @Nullable [] towardOf;
+
+  /** Conductivity between the centre and each face of cells that hold a melting front. */
+  private final double[] toward;
+
   /** Cells whose conductivity the caller has replaced. */
   private final boolean[] replaced;
 
@@ -71,6 +77,8 @@ public final class HeatNetwork {
     this.solid = new boolean[cells];
     this.conductivity = new double[cells];
     this.replaced = new boolean[cells];
+    this.towardOf = null;
+    this.toward = new double[0];
     this.capacity = new double[cells];
     for (int cell = 0; cell < cells; cell++) {
       if (layout.blocks().get(grid.blockOf(cell)) instanceof Block.Solid block) {
@@ -103,7 +111,14 @@ public final class HeatNetwork {
   }
 
   /** The same body with other conductivities of its cells; keeps the arrays. */
-  private HeatNetwork(HeatNetwork other, double[] conductivity, boolean[] replaced) {
+  private HeatNetwork(
+      HeatNetwork other,
+      double[] conductivity,
+      boolean[] replaced,
+      int @Nullable [] towardOf,
+      double[] toward) {
+    this.towardOf = towardOf;
+    this.toward = toward;
     this.grid = other.grid;
     this.solid = other.solid;
     this.conductivity = conductivity;
@@ -196,7 +211,19 @@ public final class HeatNetwork {
 
   /** Resistance between a cell's centre and one of its faces, for unit area of it [m2 K/W]. */
   double halfResistance(Face face, int cell) {
-    return grid.reach(face, cell) / conductivity[cell];
+    int own = towardOf == null ? -1 : towardOf[cell];
+    double along = own < 0 ? conductivity[cell] : toward[6 * own + face.ordinal()];
+    return grid.reach(face, cell) / along;
+  }
+
+  /** The solid cell beyond a face of a cell; -1 if there is none. */
+  int solidAcross(int cell, Face face) {
+    int position = grid.position(face.axis(), cell);
+    if (position == (face.isMax() ? grid.count(face.axis()) - 1 : 0)) {
+      return -1;
+    }
+    int next = neighbour(cell, face);
+    return solid[next] ? next : -1;
   }
 
   /** Resistance between a cell's centre and the true surface beyond a face of it [m2 K/W]. */
@@ -383,12 +410,19 @@ public final class HeatNetwork {
             given[cell] = true;
           }
         });
-    return new HeatNetwork(this, changed, given);
+    return new HeatNetwork(this, changed, given, null, new double[0]);
   }
 
-  /** The same body with other conductivities of its cells [W/(m K)], which it keeps. */
-  HeatNetwork withCells(double[] conductivities) {
-    return new HeatNetwork(this, conductivities, replaced);
+  /**
+   * The same body with other conductivities of its cells [W/(m K)]. It keeps the arrays.
+   *
+   * @param positions position of each cell over six in the conductivities towards faces, or -1;
+   *     null if there are none
+   * @param towards conductivity between a cell's centre and each of its faces, where it is not that
+   *     of the cell
+   */
+  HeatNetwork withCells(double[] conductivities, int @Nullable [] positions, double[] towards) {
+    return new HeatNetwork(this, conductivities, replaced, positions, towards);
   }
 
   /**

@@ -20,7 +20,7 @@ import stenotherm.material.Melting;
  */
 final class MeltingCells {
   /** The narrowest melting range [K]; it moves a melting temperature by half of that at most. */
-  static final double NARROWEST = 0.01;
+  static final double NARROWEST = 0.002;
 
   /** Indices of the cells, ascending. */
   final int[] cell;

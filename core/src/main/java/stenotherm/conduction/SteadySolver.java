@@ -8,11 +8,19 @@ import stenotherm.grid.RectilinearGrid;
 /**
  * Solves div(k grad T) + q = 0 under the conditions of one instant.
  *
+ * <p>What melts is solid below its melting range and liquid above it; a cell that holds the front
+ * takes the part of liquid at which its temperature lies in the range. Latent heat plays no part.
+ *
  * <p>Stable. Stateless, thus thread-safe.
  */
 public final class SteadySolver {
   /** The linear solver's tolerance [K], far below any discretisation error. */
   private static final double TOLERANCE = 1e-9;
+
+  /** The largest change of a temperature when conductivities have settled [K]. */
+  private static final double SETTLED = 1e-6;
+
+  private static final int MOST_ROUNDS = 300;
 
   private SteadySolver() {}
 
@@ -38,10 +46,27 @@ public final class SteadySolver {
    *     value that drives the problem is not finite then
    */
   public static SteadySolution solve(ConductionProblem problem, double time) {
+    return solve(problem, time, IntegratorSettings.Conductivities.FROZEN);
+  }
+
+  /**
+   * Solves a problem under its conditions at a time, as if they had lasted for ever.
+   *
+   * @param problem the problem; its initial temperature is not used
+   * @param time the time whose conditions hold [s]
+   * @param conductivities whether conductivities that depend on temperature follow that of each
+   *     cell; they are then iterated until temperatures settle within 1e-6 K
+   * @return the steady state
+   * @throws InvalidInputException if no film and no held surface fixes the temperature level, a
+   *     value that drives the problem is not finite then, or conductivities do not settle, as where
+   *     a melting block lies in its melting range so widely that its state is open
+   */
+  public static SteadySolution solve(
+      ConductionProblem problem, double time, IntegratorSettings.Conductivities conductivities) {
     Conditions conditions = new Conditions(problem.network());
     problem.forcing().at(time, conditions);
     requireFinite(problem.network(), conditions);
-    return solve(new HeatOperator(problem.network()), conditions);
+    return solve(new HeatOperator(problem.network()), conditions, conductivities);
   }
 
   private static void requireFinite(HeatNetwork network, Conditions conditions) {
@@ -55,7 +80,8 @@ public final class SteadySolver {
     }
   }
 
-  private static SteadySolution solve(HeatOperator operator, Conditions conditions) {
+  private static SteadySolution solve(
+      HeatOperator operator, Conditions conditions, IntegratorSettings.Conductivities kind) {
     operator.coefficients(conditions);
     operator.factor(Double.POSITIVE_INFINITY);
     if (!operator.system.isRegular()) {
@@ -72,6 +98,20 @@ public final class SteadySolver {
               + grid.layout().blocks().get(grid.blockOf(floating)).name()
               + "' has no path to a film or a held surface; its temperature level is open");
     }
+    CellConductivities conductivities =
+        new CellConductivities(operator.network(), operator.melting, kind);
+    double[] temperature = operator.system.vector();
+    int iterations = solveOnce(operator, conditions, temperature);
+    if (conductivities.vary()) {
+      iterations += settle(operator, conditions, conductivities, temperature);
+    }
+    return new SteadySolution(operator, temperature, conditions, iterations);
+  }
+
+  /** Solves with the conductivities that the operator holds, from a first guess. */
+  private static int solveOnce(HeatOperator operator, Conditions conditions, double[] temperature) {
+    operator.coefficients(conditions);
+    operator.factor(Double.POSITIVE_INFINITY);
     // solving for the difference to a reference keeps the digits that a large absolute level would
     // take
     double reference = reference(operator.network(), conditions);
@@ -80,12 +120,41 @@ public final class SteadySolver {
     shift(operator.network(), shifted, -reference);
     double[] heat = operator.system.vector();
     operator.addPortHeat(shifted, heat);
-    double[] temperature = operator.system.vector();
-    int iterations = operator.system.solve(heat, temperature, TOLERANCE);
+    double[] difference = operator.system.vector();
+    int iterations = operator.system.solve(heat, difference, TOLERANCE);
     for (int i = operator.system.pad; i < operator.system.pad + operator.system.cells; i++) {
-      temperature[i] += reference;
+      temperature[i] = difference[i] + reference;
     }
-    return new SteadySolution(operator, temperature, conditions, iterations);
+    return iterations;
+  }
+
+  /** Solves again with the conductivities of the last solution until neither changes. */
+  private static int settle(
+      HeatOperator operator,
+      Conditions conditions,
+      CellConductivities conductivities,
+      double[] temperature) {
+    MeltingFront front = new MeltingFront(operator.melting);
+    int iterations = 0;
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      double mismatch = front.follow(temperature);
+      double[] before = temperature.clone();
+      operator.use(
+          conductivities.withFractions(temperature, operator.system.pad, front.fraction()));
+      iterations += solveOnce(operator, conditions, temperature);
+      double change = 0;
+      for (int i = 0; i < before.length; i++) {
+        change = Math.max(change, Math.abs(temperature[i] - before[i]));
+      }
+      if (change <= SETTLED && mismatch <= MeltingFront.CLOSE) {
+        return iterations;
+      }
+    }
+    throw new InvalidInputException(
+        "conductivities",
+        "do not settle in "
+            + MOST_ROUNDS
+            + " rounds; where a block lies in its melting range the steady state may be open");
   }
 
   private static double reference(HeatNetwork network, Conditions conditions) {

@@ -33,9 +33,6 @@ final class TimeIntegrator {
   /** The part of a time by which two times may differ that are meant to be the same. */
   private static final double SAME_TIME = 1e-14;
 
-  /** How much tighter that is where enthalpies follow from the solution. */
-  private static final double MELTING_SHARE = 0.1;
-
   /** The linear solver's tolerance as a part of the step tolerance. */
   private static final double SOLVER_SHARE = 0.01;
 
@@ -362,7 +359,7 @@ final class TimeIntegrator {
       iterations += system.solve(rightHandSide, guess, tolerance);
       return true;
     }
-    return enthalpySolver.solve(rightHandSide, guess, enthalpies, stage, MELTING_SHARE * tolerance);
+    return enthalpySolver.solve(rightHandSide, guess, enthalpies, stage, tolerance);
   }
 
   private double stepFactor(double estimate) {

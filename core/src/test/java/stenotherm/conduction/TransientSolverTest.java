@@ -341,4 +341,42 @@ class TransientSolverTest {
   private static double meanAfter(ConductionProblem problem, IntegratorSettings settings) {
     return TransientSolver.solve(problem, MEAN, new double[] {900}, settings).last("mean");
   }
+
+  /** What goes wrong on the way leaves the history up to there. */
+  @Test
+  void filmBelowZeroMidwayFailsWithWhatCameBefore() {
+    TimeFunction film = TimeFunction.table(new double[] {0, 7200}, new double[] {8, -8});
+    Boundary falling = new Boundary.Convection(film, TimeFunction.constant(300));
+    TransientSolution solution =
+        TransientSolver.solve(
+            wall().boundary(Face.X_MIN, falling).initial(290).build(),
+            MEAN,
+            new double[] {0, 1800, 7200},
+            IntegratorSettings.standard());
+    Outcome.Failed failed = assertInstanceOf(Outcome.Failed.class, solution.outcome());
+    assertTrue(failed.reason().startsWith("surface coefficient: -"), failed.reason());
+    assertArrayEquals(new double[] {0, 1800}, solution.times());
+    assertTrue(solution.ledger().closes());
+  }
+
+  /** Stops that differ by round-off are one: no step between them. */
+  @Test
+  void stopsARoundingApartCostNoStep() {
+    double hour = 3600;
+    double justBefore = hour - 2 * Math.ulp(hour);
+    TimeFunction ambient =
+        TimeFunction.table(new double[] {0, justBefore, 7200}, new double[] {290, 300, 300});
+    IntegratorSettings settings = IntegratorSettings.fixed(Scheme.TR_BDF2, 600);
+    TransientSolution solution =
+        TransientSolver.solve(
+            wall()
+                .boundary(Face.X_MIN, new Boundary.Convection(TimeFunction.constant(8), ambient))
+                .initial(290)
+                .build(),
+            MEAN,
+            new double[] {hour, 7200},
+            settings);
+    assertEquals(12, solution.work().steps());
+    assertArrayEquals(new double[] {hour, 7200}, solution.times());
+  }
 }
