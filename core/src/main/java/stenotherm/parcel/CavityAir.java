@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import stenotherm.base.HeatFlow;
+import stenotherm.base.Range;
 import stenotherm.material.AirLayer;
 
 /** The air in a cavity without fill, as a solid. */
@@ -9,8 +10,8 @@ record CavityAir(Filling.Unfilled filling, double gap) {
       "The parcel is not filled: its air is computed as a solid with the resistance of an air layer"
           + " of the typical gap, which is rough; a loose cup also moves about.";
 
-  /** The widest gap that an air layer is meant for [m]. */
-  private static final double WIDEST_GAP = 0.3;
+  /** Gaps that the rule of air layers is used for [m]; a full cavity leaves none. */
+  private static final Range GAPS = new Range(0.001, 0.3);
 
   /**
    * Conductivity with heat going a stated way through layers that lie level, which have a share of
@@ -27,7 +28,7 @@ record CavityAir(Filling.Unfilled filling, double gap) {
   }
 
   private double conductivity(HeatFlow heatFlow, double meanTemperature) {
-    double thickness = Math.min(gap, WIDEST_GAP);
+    double thickness = Math.max(GAPS.low(), Math.min(gap, GAPS.high()));
     return new AirLayer(heatFlow, thickness, filling.emissivity(), filling.emissivity())
         .effectiveConductivity(meanTemperature);
   }

@@ -10,8 +10,12 @@ import org.junit.jupiter.api.Test;
 import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
+import stenotherm.base.Orientation;
 import stenotherm.base.Volumes;
+import stenotherm.conduction.HeatNetwork;
 import stenotherm.grid.Box;
+import stenotherm.grid.MeshControl;
+import stenotherm.material.Materials;
 
 class SizesTest {
   @Test
@@ -39,6 +43,68 @@ class SizesTest {
     double volume = Math.PI / 4 * vial.diameter() * vial.diameter() * vial.length();
     assertEquals(5, Volumes.toFluidOunces(volume), 1e-9);
     assertEquals(85, Lengths.toMillimetres(vial.length()), 2);
+  }
+
+  /** On the coarsest grid of an assessment too; a vial lies down as well. */
+  @Test
+  void everyVesselIsFoundByACoarseGrid() {
+    for (VesselSize size : VesselSizes.all()) {
+      assertTotalCapacity(size.name(), size.vessel());
+      if (size.vessel() instanceof Vessel.Vial vial) {
+        assertTotalCapacity(
+            size.name(), new Vessel.Vial(vial.diameter(), vial.length(), Axis.Y, vial.wall()));
+      }
+    }
+  }
+
+  private static void assertTotalCapacity(String name, Vessel vessel) {
+    Bedding towel = Bedding.dampTowel(0.003);
+    Container container =
+        new Container(
+            "c", vessel, Position.MIDDLE_OF_FLOOR, List.of(towel), java.util.Optional.empty());
+    Parcel parcel =
+        new Parcel(
+            name,
+            Box.ofSize(0.34, 0.30, 0.24),
+            Packings.WALLS,
+            Filling.none(),
+            List.of(container),
+            List.of(),
+            List.of());
+    HeatNetwork network = parcel.network(MeshControl.graded(0.02, 0.01));
+    double air = Materials.STILL_AIR.volumetricHeatCapacity() * parcel.cavity().volume();
+    double water = parcel.waterMass() * 4 / 3 * Materials.DAMP_PAPER_TOWEL.specificHeat();
+    double walls = Packings.WALLS.mass(parcel.outer());
+    double foamAndBoard = network.totalCapacity() - water - air;
+    // board has 1340, foam 1450 J/(kg K); what the towel displaces is air
+    assertTrue(foamAndBoard > 1330 * walls && foamAndBoard < 1450 * walls, name);
+    network.withConductivities(parcel.conductivities(Orientation.LID_DOWN, 288.15));
+  }
+
+  /** Bedding up to the lid leaves no air, and a container as large as the cavity no filling. */
+  @Test
+  void nothingIsLeftOfAFullVesselInAFullCavity() {
+    Box cavity = Packings.plain().cavity();
+    Dimensions whole =
+        new Dimensions(cavity.size(Axis.X), cavity.size(Axis.Y), cavity.size(Axis.Z));
+    Container full =
+        new Container(
+            "c",
+            new Vessel.BoxCup(whole, Packings.CUP_WALL),
+            Position.MIDDLE_OF_FLOOR,
+            List.of(Bedding.dampCoir(whole.height())),
+            java.util.Optional.empty());
+    Parcel parcel =
+        new Parcel(
+            "full",
+            Packings.OUTER,
+            Packings.WALLS,
+            Filling.none(),
+            List.of(full),
+            List.of(),
+            List.of());
+    HeatNetwork network = parcel.network(MeshControl.graded(0.04, 0.02));
+    network.withConductivities(parcel.conductivities(Orientation.LID_UP, 288.15));
   }
 
   @Test
