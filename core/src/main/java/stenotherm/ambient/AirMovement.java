@@ -38,16 +38,6 @@ public sealed interface AirMovement {
   double convective(HeatFlow heatFlow, double pressure);
 
   /**
-   * Returns the convective coefficient at sea level.
-   *
-   * @param heatFlow direction of the heat that leaves or enters the surface
-   * @return the coefficient [W/(m2 K)]
-   */
-  default double convective(HeatFlow heatFlow) {
-    return convective(heatFlow, AirProperties.SEA_LEVEL_PRESSURE);
-  }
-
-  /**
    * Air that only the surface itself sets in motion, as indoors.
    *
    * @param rule whose constants to use

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The coefficients with which a leg was computed; where they are refreshed during a run, those with
- * which it began.
+ * The coefficients with which a leg was computed, those of its settled faces; where they are
+ * refreshed all the time, those with which it began.
  *
  * <p>Experimental. A value, thus thread-safe.
  *

@@ -37,9 +37,10 @@ import stenotherm.parcel.PlacedWarmer;
  *
  * <p>For each leg the surface coefficients are those of its films between the mean surface
  * temperature of each face when the leg begins and the mean ambient temperature of its planned
- * duration; a face in the sun counts with its mean sol-air temperature. Conductivities that depend
- * on temperature, or on how the parcel lies, are those at the mean temperature of each block when
- * the leg begins. All of them stay frozen until the leg ends; with {@linkplain
+ * duration; a face in the sun counts with its mean sol-air temperature. An hour later, when the
+ * faces have settled, they are taken once more. Conductivities that depend on temperature, or on
+ * how the parcel lies, are those at the mean temperature of each block when the leg begins. All of
+ * them stay frozen until the leg ends; with {@linkplain
  * stenotherm.conduction.IntegratorSettings#live live} conductivities they follow the temperatures,
  * films every five minutes.
  *
@@ -90,6 +91,9 @@ public final class Transit {
   private static final class Run {
     /** Time between two refreshes of live coefficients [s]. */
     private static final double REFRESH = 300;
+
+    /** Faces have settled so long after a leg began; heat passes walls in tens of minutes [s]. */
+    private static final double SETTLING = 3600;
 
     private final Parcel parcel;
     private final Journey journey;
@@ -232,6 +236,15 @@ public final class Transit {
             if (live && now >= refreshed + REFRESH) {
               refresh(leg, outside, now);
               refreshed = now;
+            } else if (!live && now == from + SETTLING) {
+              // the surfaces of the leg before may have told the wrong direction of heat
+              double[] surfaces =
+                  outside.coefficients(surfaces(read()), from, from + leg.duration());
+              engine.useCoefficients(surfaces);
+              coefficients.set(
+                  number,
+                  new LegCoefficients(
+                      number, byName(surfaces), coefficients.get(number).conductivities()));
             }
             inputs(outside, now, false, atStart);
             inputs(outside, stop, true, atEnd);
@@ -279,29 +292,37 @@ public final class Transit {
     /** Takes the coefficients for a leg from the state in which it begins. */
     private void beginLeg(int number, Outside outside, double from) {
       Leg leg = journey.legs().get(number);
-      double[] row = new double[probes.size()];
-      engine.read(row);
+      double[] row = read();
       Map<String, Double> conductivities = conductivities(leg.surroundings().orientation(), row);
       engine.use(network.withConductivities(conductivities));
       // the mean over what is planned: a delay must not change what happens before it
       double[] surfaces = outside.coefficients(surfaces(row), from, from + leg.duration());
       engine.useCoefficients(surfaces);
+      coefficients.add(new LegCoefficients(number, byName(surfaces), conductivities));
+    }
+
+    private Map<String, Double> byName(double[] surfaces) {
       Map<String, Double> byName = new LinkedHashMap<>();
       for (int port = 0; port < surfaces.length; port++) {
         byName.put(ports.get(port).name(), surfaces[port]);
       }
-      coefficients.add(new LegCoefficients(number, byName, conductivities));
+      return byName;
     }
 
     /** Takes the coefficients from the state now; laws of materials are followed by the engine. */
     private void refresh(Leg leg, Outside outside, double now) {
-      double[] row = new double[probes.size()];
-      engine.read(row);
+      double[] row = read();
       engine.useCoefficients(outside.coefficients(surfaces(row), now));
       Map<String, Double> air = conductivities(leg.surroundings().orientation(), row);
       if (!air.isEmpty()) {
         engine.use(network.withConductivities(air));
       }
+    }
+
+    private double[] read() {
+      double[] row = new double[probes.size()];
+      engine.read(row);
+      return row;
     }
 
     private double[] surfaces(double[] row) {
@@ -350,6 +371,8 @@ public final class Transit {
       addMultiples(all, settings.interval(), from, to);
       if (live) {
         addMultiples(all, REFRESH, from, to);
+      } else if (from + SETTLING < to) {
+        all.add(from + SETTLING);
       }
       List<TimeFunction> courses = new ArrayList<>(outside.courses());
       courses.addAll(powers);

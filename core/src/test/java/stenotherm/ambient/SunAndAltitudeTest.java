@@ -55,12 +55,13 @@ class SunAndAltitudeTest {
         NaturalConvection.verticalLaminar(plate, AirProperties.dry(293.15, CABIN)).coefficient();
     AirMovement still = AirMovement.STILL;
     double ratio =
-        still.convective(HeatFlow.HORIZONTAL, CABIN) / still.convective(HeatFlow.HORIZONTAL);
+        still.convective(HeatFlow.HORIZONTAL, CABIN)
+            / still.convective(HeatFlow.HORIZONTAL, AirProperties.SEA_LEVEL_PRESSURE);
     assertEquals(Math.sqrt(CABIN / 101_325), ratio, 1e-12);
     assertEquals(thin / sea, ratio, 0.01);
     assertEquals(0.862, ratio, 0.001);
     AirMovement wind = new AirMovement.Moving(5);
-    assertEquals(24, wind.convective(HeatFlow.UPWARD), 1e-12);
+    assertEquals(24, wind.convective(HeatFlow.UPWARD, AirProperties.SEA_LEVEL_PRESSURE), 1e-12);
     assertEquals(4 * ratio + 20 * ratio * ratio, wind.convective(HeatFlow.UPWARD, CABIN), 1e-12);
     assertThrows(InvalidInputException.class, () -> still.convective(HeatFlow.UPWARD, 101.325));
   }

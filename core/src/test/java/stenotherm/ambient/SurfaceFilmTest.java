@@ -79,9 +79,14 @@ class SurfaceFilmTest {
 
   @Test
   void movingAirIsNeverLessThanStillAir() {
-    assertEquals(5, new AirMovement.Moving(0).convective(HeatFlow.UPWARD));
-    assertEquals(4, new AirMovement.Moving(0).convective(HeatFlow.DOWNWARD));
-    assertEquals(6, new AirMovement.Moving(0.5).convective(HeatFlow.UPWARD));
+    assertEquals(
+        5, new AirMovement.Moving(0).convective(HeatFlow.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
+    assertEquals(
+        4,
+        new AirMovement.Moving(0).convective(HeatFlow.DOWNWARD, AirProperties.SEA_LEVEL_PRESSURE));
+    assertEquals(
+        6,
+        new AirMovement.Moving(0.5).convective(HeatFlow.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
   }
 
   @Test

@@ -129,7 +129,8 @@ class TransitTest {
       assertTrue(flow < 0, face.label());
       sum += flow;
       // all heat of a face crosses its film
-      double film = FLOOR.coefficient(face, 283, 283) * Packings.OUTER.area(face);
+      double film =
+          result.coefficients().get(0).surfaces().get(face.label()) * Packings.OUTER.area(face);
       assertEquals(283 - flow / film, last(result.surface(face)), 1e-6, face.label());
     }
     assertEquals(-3, sum, 0.003);
@@ -200,16 +201,21 @@ class TransitTest {
                 leg("hot truck", 6, Ambient.constant(308), SHELF)));
     for (Face face : Face.values()) {
       double first = FLOOR.coefficient(face, 295, 285);
-      assertEquals(first, coefficient(result, face, 3, 285), 1e-6, face.label());
+      assertEquals(first, coefficient(result, face, 1, 285), 1e-6, face.label());
+      double settled = FLOOR.coefficient(face, result.surface(face)[1], 285);
+      assertEquals(settled, coefficient(result, face, 3, 285), 1e-6, face.label());
       // at a change the values before it are stored
-      assertEquals(first, coefficient(result, face, 6, 285), 1e-6, face.label());
+      assertEquals(settled, coefficient(result, face, 6, 285), 1e-6, face.label());
       double second = SHELF.coefficient(face, result.surface(face)[6], 308);
       assertEquals(second, coefficient(result, face, 7, 308), 1e-6, face.label());
-      assertEquals(second, coefficient(result, face, 12, 308), 1e-6, face.label());
+      double last = SHELF.coefficient(face, result.surface(face)[7], 308);
+      assertEquals(last, coefficient(result, face, 12, 308), 1e-6, face.label());
+      assertEquals(
+          last, result.coefficients().get(1).surfaces().get(face.label()), 1e-9, face.label());
     }
     double radiation = 4 * 5.670374419e-8 * 0.92 * Math.pow(290, 3);
-    assertEquals(5.0 + radiation, coefficient(result, Face.Z_MAX, 3, 285), 1e-6);
-    assertEquals(2.5 + radiation, coefficient(result, Face.X_MIN, 3, 285), 1e-6);
+    assertEquals(5.0 + radiation, coefficient(result, Face.Z_MAX, 1, 285), 1e-6);
+    assertEquals(2.5 + radiation, coefficient(result, Face.X_MIN, 1, 285), 1e-6);
     assertEquals(1 / 0.08, coefficient(result, Face.Z_MIN, 3, 285), 1e-6);
     assertTrue(result.surface(Face.Z_MAX)[7] > result.surface(Face.Z_MAX)[6] + 5);
     assertTrue(result.ledger().closes());
@@ -381,10 +387,11 @@ class TransitTest {
     }
   }
 
+  /** What radiation foil leaves grows with the faces' temperature: 1e-5 of the rise. */
   @Test
   void theRiseAboveTheAmbientIsThatOfTheWarmersStrength() {
     Parcel parcel = opened(0);
-    Journey journey = journey(285, leg("day", 24, Ambient.constant(285), FLOOR));
+    Journey journey = journey(285, leg("day", 24, Ambient.constant(285), FOIL));
     TransitResult nominal = even(parcel, journey, Factor.WARMER_STRENGTH, End.NOMINAL);
     TransitResult low = even(parcel, journey, Factor.WARMER_STRENGTH, End.LOW);
     TransitResult high = even(parcel, journey, Factor.WARMER_STRENGTH, End.HIGH);
@@ -392,8 +399,8 @@ class TransitTest {
     for (int hour = 1; hour <= 24; hour++) {
       for (String name : List.of("cup", "pad")) {
         double rise = nominal.mean(name)[hour] - 285;
-        assertEquals(0.75 * rise, low.mean(name)[hour] - 285, 1e-4);
-        assertEquals(1.25 * rise, high.mean(name)[hour] - 285, 1e-4);
+        assertEquals(0.75 * rise, low.mean(name)[hour] - 285, 1e-3);
+        assertEquals(1.25 * rise, high.mean(name)[hour] - 285, 1e-3);
       }
     }
   }
@@ -405,8 +412,8 @@ class TransitTest {
     TransitResult high = even(parcel, journey, Factor.SURFACE_FILM, End.HIGH);
     TransitResult low = even(parcel, journey, Factor.SURFACE_FILM, End.LOW);
     double film = FLOOR.coefficient(Face.Z_MAX, 295, 275);
-    assertEquals(1.4 * film, coefficient(high, Face.Z_MAX, 3, 275), 1e-6);
-    assertEquals(0.7 * film, coefficient(low, Face.Z_MAX, 3, 275), 1e-6);
+    assertEquals(1.4 * film, coefficient(high, Face.Z_MAX, 1, 275), 1e-6);
+    assertEquals(0.7 * film, coefficient(low, Face.Z_MAX, 1, 275), 1e-6);
     assertTrue(last(high.mean("cup")) < last(low.mean("cup")));
     for (Factor factor : List.of(Factor.WALL_CONDUCTIVITY, Factor.FILL_CONDUCTIVITY)) {
       double fast = last(even(parcel, journey, factor, End.HIGH).mean("cup"));
