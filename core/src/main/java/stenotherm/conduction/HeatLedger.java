@@ -13,13 +13,16 @@ import java.util.Map;
  *
  * @param boundaries heat into the body through each boundary, by name [J]
  * @param sources heat given by each source, by name [J]
- * @param stored rise of the heat content, from the temperatures at the start and the end, and the
- *     enthalpies of what melts [J]
+ * @param storedIn rise of the heat content of each block, by name, from the temperatures at the
+ *     start and the end, and the enthalpies of what melts [J]
  * @param scale what the residual is judged by [J]: the sum of all heat moved, step by step in
  *     magnitude, plus what warms the whole body by 1 mK
  */
 public record HeatLedger(
-    Map<String, Double> boundaries, Map<String, Double> sources, double stored, double scale) {
+    Map<String, Double> boundaries,
+    Map<String, Double> sources,
+    Map<String, Double> storedIn,
+    double scale) {
   /** The part of the scale that the residual may reach. */
   public static final double TOLERANCE = 1e-6;
 
@@ -27,6 +30,24 @@ public record HeatLedger(
   public HeatLedger {
     boundaries = Collections.unmodifiableMap(new LinkedHashMap<>(boundaries));
     sources = Collections.unmodifiableMap(new LinkedHashMap<>(sources));
+    storedIn = Collections.unmodifiableMap(new LinkedHashMap<>(storedIn));
+  }
+
+  /**
+   * Returns the heat stored in the whole body.
+   *
+   * @return sum over all blocks [J]
+   */
+  public double stored() {
+    return sum(storedIn);
+  }
+
+  private static double sum(Map<String, Double> heats) {
+    double sum = 0;
+    for (double heat : heats.values()) {
+      sum += heat;
+    }
+    return sum;
   }
 
   /**
@@ -35,14 +56,7 @@ public record HeatLedger(
    * @return heat in through boundaries and from sources less heat stored [J]
    */
   public double residual() {
-    double in = 0;
-    for (double heat : boundaries.values()) {
-      in += heat;
-    }
-    for (double heat : sources.values()) {
-      in += heat;
-    }
-    return in - stored;
+    return sum(boundaries) + sum(sources) - stored();
   }
 
   /**

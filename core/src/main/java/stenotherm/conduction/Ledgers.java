@@ -1,7 +1,10 @@
 package stenotherm.conduction;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import stenotherm.grid.Block;
+import stenotherm.grid.RectilinearGrid;
 
 /** Draws up the ledger of an integrator's run. */
 final class Ledgers {
@@ -20,19 +23,36 @@ final class Ledgers {
     for (int s = 0; s < network.sources().size(); s++) {
       sources.put(network.sources().get(s).port().name(), integrator.sourceHeat[s]);
     }
-    double stored = 0;
+    Map<String, Double> storedIn = storedIn(operator, integrator, initial);
+    double scale = integrator.heatMoved + network.totalCapacity() * SCALE_RISE;
+    return new HeatLedger(boundaries, sources, storedIn, scale);
+  }
+
+  private static Map<String, Double> storedIn(
+      HeatOperator operator, TimeIntegrator integrator, BodyState initial) {
     double[] temperature = integrator.temperature();
     double[] start = initial.temperature();
-    for (int i = 0; i < temperature.length; i++) {
-      stored += operator.capacity[i] * (temperature[i] - start[i]);
+    int pad = operator.system.pad;
+    RectilinearGrid grid = operator.network().grid();
+    List<Block> blocks = grid.layout().blocks();
+    double[] sums = new double[blocks.size()];
+    for (int cell = 0; cell < operator.system.cells; cell++) {
+      int i = cell + pad;
+      sums[grid.blockOf(cell)] += operator.capacity[i] * (temperature[i] - start[i]);
     }
     MeltingCells melting = operator.melting;
     for (int m = 0; m < melting.count(); m++) {
       int i = melting.at[m];
-      stored -= operator.capacity[i] * (temperature[i] - start[i]);
-      stored += integrator.enthalpy()[m] - initial.enthalpy()[m];
+      double sensible = operator.capacity[i] * (temperature[i] - start[i]);
+      double rise = integrator.enthalpy()[m] - initial.enthalpy()[m];
+      sums[grid.blockOf(melting.cell[m])] += rise - sensible;
     }
-    double scale = integrator.heatMoved + network.totalCapacity() * SCALE_RISE;
-    return new HeatLedger(boundaries, sources, stored, scale);
+    Map<String, Double> stored = new LinkedHashMap<>();
+    for (int block = 0; block < sums.length; block++) {
+      if (blocks.get(block) instanceof Block.Solid) {
+        stored.put(blocks.get(block).name(), sums[block]);
+      }
+    }
+    return stored;
   }
 }

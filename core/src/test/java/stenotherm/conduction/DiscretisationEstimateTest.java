@@ -59,11 +59,17 @@ class DiscretisationEstimateTest {
 
   @Test
   void ledgerAddsUp() {
-    HeatLedger ledger = new HeatLedger(Map.of("a", 5.0, "b", -2.0), Map.of("lamp", 1.0), 4, 8);
+    HeatLedger ledger =
+        new HeatLedger(
+            Map.of("a", 5.0, "b", -2.0), Map.of("lamp", 1.0), Map.of("bar", 3.0, "rod", 1.0), 8);
+    assertEquals(4, ledger.stored(), 1e-15);
     assertEquals(0, ledger.residual(), 1e-15);
     assertTrue(ledger.closes());
-    HeatLedger leaky = new HeatLedger(Map.of("a", 5.0), Map.of(), 5 + 9e-6, 8);
-    assertFalse(leaky.closes());
-    assertTrue(new HeatLedger(Map.of("a", 5.0), Map.of(), 5 + 7e-6, 8).closes());
+    assertFalse(leaky(9e-6).closes());
+    assertTrue(leaky(7e-6).closes());
+  }
+
+  private static HeatLedger leaky(double heat) {
+    return new HeatLedger(Map.of("a", 5.0), Map.of(), Map.of("bar", 5 + heat), 8);
   }
 }

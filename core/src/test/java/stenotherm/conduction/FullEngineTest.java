@@ -75,6 +75,10 @@ class FullEngineTest {
     }
     assertTrue(engine.ledger().closes());
     assertEquals(solution.ledger().stored(), engine.ledger().stored(), 1e-6);
+    assertEquals(List.of("foam", "board"), List.copyOf(engine.ledger().storedIn().keySet()));
+    double capacityOfBoard = 0.01 * Bodies.BOARD.density() * Bodies.BOARD.specificHeat();
+    double storedInBoard = engine.ledger().storedIn().get("board");
+    assertEquals(capacityOfBoard * (values[0] - 290), storedInBoard, 1e-9 * capacityOfBoard);
     assertEquals(solution.work(), engine.work());
     assertEquals(values[0], engine.field().mean("board"), 1e-12);
   }

@@ -121,6 +121,8 @@ class PackTest {
     double in = engine.ledger().boundaries().values().stream().mapToDouble(v -> v).sum();
     // the last millikelvin of the whole parcel are left out
     assertEquals(expected, in, 0.001 * network.totalCapacity());
+    double lastMillikelvin = 0.001 * 0.080 * melting.liquidSpecificHeat();
+    assertEquals(expected, engine.ledger().storedIn().get("pack"), lastMillikelvin);
     assertTrue(engine.ledger().closes());
   }
 
