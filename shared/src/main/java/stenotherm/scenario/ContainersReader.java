@@ -22,7 +22,7 @@ final class ContainersReader {
   private static final String CUP = "cup";
   private static final String CONTAINERS = "containers";
   private static final String POSITION = "position";
-  private static final String ON = "on";
+  private static final String ON = "on-top-of";
   private static final String GAP = "gap";
 
   private final Section root;

@@ -26,6 +26,49 @@ sealed interface Form {
   /** The mappings that the value may be or hold. */
   List<Part> parts();
 
+  /** The forms with a name that this one is or holds, outer ones first. */
+  List<Called> called();
+
+  /**
+   * A form with a name, which the reference page and the schema describe in one place.
+   *
+   * @param name the name
+   * @param form the form
+   */
+  record Called(String name, Form form) implements Form {
+    /** The name as the schema has it. */
+    String anchor() {
+      return "value-" + name.replace(' ', '-');
+    }
+
+    @Override
+    public String words() {
+      return "[" + name + "](#values)";
+    }
+
+    @Override
+    public String example() {
+      return form.example();
+    }
+
+    @Override
+    public Map<String, Object> schema() {
+      return Map.of("$ref", "#/$defs/" + anchor());
+    }
+
+    @Override
+    public List<Part> parts() {
+      return form.parts();
+    }
+
+    @Override
+    public List<Called> called() {
+      List<Called> all = new ArrayList<>(List.of(this));
+      all.addAll(form.called());
+      return all;
+    }
+  }
+
   /**
    * A single text.
    *
@@ -50,6 +93,11 @@ sealed interface Form {
 
     @Override
     public List<Part> parts() {
+      return List.of();
+    }
+
+    @Override
+    public List<Called> called() {
       return List.of();
     }
   }
@@ -89,6 +137,11 @@ sealed interface Form {
     public List<Part> parts() {
       return item.parts();
     }
+
+    @Override
+    public List<Called> called() {
+      return item.called();
+    }
   }
 
   /**
@@ -119,6 +172,11 @@ sealed interface Form {
     public List<Part> parts() {
       return List.of(part);
     }
+
+    @Override
+    public List<Called> called() {
+      return List.of();
+    }
   }
 
   /**
@@ -145,6 +203,11 @@ sealed interface Form {
     @Override
     public List<Part> parts() {
       return forms.stream().flatMap(form -> form.parts().stream()).toList();
+    }
+
+    @Override
+    public List<Called> called() {
+      return forms.stream().flatMap(form -> form.called().stream()).toList();
     }
   }
 
@@ -178,6 +241,10 @@ sealed interface Form {
   /** A name and a number with its unit after it. */
   static Form named(String words, Quantity quantity, List<String> examples) {
     return new Text(words, stringOf("[\\s\\S]*\\S[\\s,]\\s*" + quantity.pattern()), examples);
+  }
+
+  static Form called(String name, Form form) {
+    return new Called(name, form);
   }
 
   static Form table(Part part) {

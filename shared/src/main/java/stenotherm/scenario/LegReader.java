@@ -205,7 +205,9 @@ final class LegReader {
             altitude(air),
             sunshine(air, weather),
             contacts(air));
-    return new Leg(name, site.place(), duration, delay, surroundings, air.source());
+    return section
+        .node()
+        .locate(() -> new Leg(name, site.place(), duration, delay, surroundings, air.source()));
   }
 
   /**
@@ -432,6 +434,9 @@ final class LegReader {
     ScalarNode neighbour = contact.require("neighbour").asScalar();
     Contact.Condition condition;
     if (neighbour.text().equals("packed alike")) {
+      if (contact.has("resistance")) {
+        throw contact.node().failAt("resistance", "means nothing for a neighbour packed alike");
+      }
       condition = new Contact.Insulated();
     } else {
       TimeFunction temperature = air.course();

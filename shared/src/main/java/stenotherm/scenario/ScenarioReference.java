@@ -56,6 +56,11 @@ public final class ScenarioReference {
                     page.append("- `").append(name).append("`: ").append(reason).append("\n"));
       }
     }
+    page.append("\n## values\n\n| value | how it is written | for example |\n|---|---|---|\n");
+    for (Form.Called called : Vocabulary.called()) {
+      Form form = called.form();
+      row(page, called.name(), form.words(), "`" + form.example() + "`");
+    }
     for (Map.Entry<String, List<String>> names : Vocabulary.catalogues().entrySet()) {
       page.append("\n## ").append(names.getKey()).append("\n\n");
       names.getValue().forEach(name -> page.append("- ").append(name).append("\n"));
@@ -80,6 +85,7 @@ public final class ScenarioReference {
   public static String schema() {
     Map<String, Object> definitions = new LinkedHashMap<>();
     Vocabulary.parts().forEach(part -> definitions.put(part.anchor(), schemaOf(part)));
+    Vocabulary.called().forEach(called -> definitions.put(called.anchor(), called.form().schema()));
     Map<String, Object> schema = new LinkedHashMap<>();
     schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
     schema.put("title", "Stenotherm scenario, format 1");

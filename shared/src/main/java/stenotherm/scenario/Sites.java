@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import stenotherm.ambient.DailyExtremes;
+import stenotherm.ambient.DiurnalShape;
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.journey.Place;
@@ -109,13 +111,20 @@ final class Sites {
   /** One low and high for all days, or one for each day from the day of sealing on. */
   private static List<Range> days(Node node) {
     if (node instanceof ScalarNode scalar) {
-      return List.of(scalar.temperatureRange());
+      return List.of(day(scalar));
     }
     List<Range> days = new ArrayList<>();
     for (ScalarNode each : node.asSequence().scalars()) {
-      days.add(each.temperatureRange());
+      days.add(day(each));
     }
     return days;
+  }
+
+  /** A low and a high, checked as the course of a day checks them. */
+  private static Range day(ScalarNode node) {
+    Range range = node.temperatureRange();
+    node.locate(() -> new DailyExtremes(0, List.of(range), DiurnalShape.SOLAR_TIME));
+    return range;
   }
 
   private static Optional<Site.Sun> sun(Section section) {

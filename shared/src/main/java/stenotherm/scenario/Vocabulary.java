@@ -34,51 +34,66 @@ final class Vocabulary {
   /** What stands between lengths. */
   private static final String BY = "\\s*[x×X]\\s*";
 
-  private static final Form LENGTH = Form.of(Quantity.LENGTH, "10 mm");
-  private static final Form DURATION = Form.of(Quantity.DURATION, "8 h");
-  private static final Form TEMPERATURE = Form.of(Quantity.TEMPERATURE, "21 °C");
+  private static final Form LENGTH = Form.called("length", Form.of(Quantity.LENGTH, "10 mm"));
+  private static final Form DURATION = Form.called("duration", Form.of(Quantity.DURATION, "8 h"));
+  private static final Form TEMPERATURE =
+      Form.called("temperature", Form.of(Quantity.TEMPERATURE, "21 °C"));
 
   private static final Form YES_NO =
       new Form.Text(
           "`yes` or `no`", Map.of("enum", List.of("yes", "no", true, false)), List.of("yes", "no"));
 
   private static final Form LAYER =
-      Form.named(
-          "material and thickness, such as `EPS 20, 19 mm` (the number after EPS is its density in"
-              + " kg/m3)",
-          Quantity.LENGTH,
-          List.of("EPS 20, 19 mm", "XPS 25 mm", "PIR 25 mm", "corrugated board 4 mm"));
+      Form.called(
+          "layer",
+          Form.named(
+              "material and thickness, such as `EPS 20, 19 mm` (the number after EPS is its density in"
+                  + " kg/m3)",
+              Quantity.LENGTH,
+              List.of("EPS 20, 19 mm", "XPS 25 mm", "PIR 25 mm", "corrugated board 4 mm")));
 
   private static final Form LAYERS_OR_NONE =
-      Form.either(LAYER, Form.oneOf(List.of("none")), Form.listOf(LAYER));
+      Form.called("layers", Form.either(LAYER, Form.oneOf(List.of("none")), Form.listOf(LAYER)));
 
   private static final Form SIZE =
-      Form.matching(
-          "length x width x height", sizePattern(), List.of("300 x 200 x 150 mm", "8 x 8 x 7 in"));
+      Form.called(
+          "size",
+          Form.matching(
+              "length x width x height",
+              sizePattern(),
+              List.of("300 x 200 x 150 mm", "8 x 8 x 7 in")));
 
   private static final Form DATE_TIME =
-      Form.matching(
-          "date and time on the 24-hour clock, such as `2014-01-15 18:00`",
-          "\\d{4}-\\d\\d-\\d\\d(?:T|\\s+)\\d\\d:\\d\\d(?::\\d\\d)?",
-          List.of("2014-01-15 18:00"));
+      Form.called(
+          "date and time",
+          Form.matching(
+              "date and time on the 24-hour clock, such as `2014-01-15 18:00`",
+              "\\d{4}-\\d\\d-\\d\\d(?:T|\\s+)\\d\\d:\\d\\d(?::\\d\\d)?",
+              List.of("2014-01-15 18:00")));
 
   private static final String OFFSET_PATTERN =
       "(?:UTC|Z|UTC\\s*[+\\-−]\\d{1,2}(?::?\\d\\d)?|[+\\-−]\\d\\d:\\d\\d)";
 
   private static final Form PLACE_SHORT =
-      Form.matching(
-          "name and offset from UTC, such as `New York, UTC-5`",
-          "[\\s\\S]+,\\s*" + OFFSET_PATTERN,
-          List.of("New York, UTC-5"));
+      Form.called(
+          "place and offset",
+          Form.matching(
+              "name and offset from UTC, such as `New York, UTC-5`",
+              "[\\s\\S]+,\\s*" + OFFSET_PATTERN,
+              List.of("New York, UTC-5")));
 
   private static final Form DELAY_IN =
-      Form.matching(
-          "duration and leg, such as `12 h in sorting hub`",
-          Quantity.DURATION.pattern() + "in\\s+[\\s\\S]+",
-          List.of("12 h in sorting hub"));
+      Form.called(
+          "delay and leg",
+          Form.matching(
+              "duration and leg, such as `12 h in sorting hub`",
+              Quantity.DURATION.pattern() + "in\\s+[\\s\\S]+",
+              List.of("12 h in sorting hub")));
 
   private static final Form ANIMAL =
-      Form.named("animal of the catalogue and its mass", Quantity.MASS, animals());
+      Form.called(
+          "animal and mass",
+          Form.named("animal of the catalogue and its mass", Quantity.MASS, animals()));
 
   /** Dry pads that take up a stated mass of water. */
   static final List<Material> PADS =
@@ -91,7 +106,7 @@ final class Vocabulary {
           List.of(
               Key.required(
                   "material",
-                  Form.text("[material](#Materials-and-fills) by name", "coir"),
+                  Form.text("[material](#materials-and-fills) by name", "dry coir"),
                   "what lies there"),
               Key.required("thickness", LENGTH, "how thick it is"),
               Key.optional(
@@ -102,19 +117,22 @@ final class Vocabulary {
                   "the water that the material is stated with")),
           Map.of());
 
-  private static final Form BEDDING_FORM = Form.either(LAYER, Form.table(BEDDING));
+  private static final Form BEDDING_FORM =
+      Form.called("bedding layer", Form.either(LAYER, Form.table(BEDDING)));
 
   private static final Form VESSEL_SIZE =
-      Form.either(
-          SIZE,
-          Form.matching(
-              "diameter x height, such as `100 x 60 mm`", twoLengths(), List.of("100 x 60 mm")),
-          Form.matching(
-              "[container](#Containers) by name",
-              Form.anyCase(vesselSizes()) + "(?:\\s+[cC][uU][pP])?",
-              vesselSizes()));
+      Form.called(
+          "container size",
+          Form.either(
+              SIZE,
+              Form.matching(
+                  "diameter x height, such as `100 x 60 mm`", twoLengths(), List.of("100 x 60 mm")),
+              Form.matching(
+                  "[container](#containers) by name",
+                  Form.anyCase(vesselSizes()) + "(?:\\s+[cC][uU][pP])?",
+                  vesselSizes())));
 
-  private static final Form POSITION = new Form.Items(LENGTH, 2, 3);
+  private static final Form POSITION = Form.called("position", new Form.Items(LENGTH, 2, 3));
 
   static final Part CONTAINER =
       new Part(
@@ -161,7 +179,7 @@ final class Vocabulary {
                       + " width, and if wanted its height above the floor",
                   "in the middle, on the floor; several ones side by side (assumed)"),
               Key.optional(
-                  "on",
+                  "on-top-of",
                   Form.text("name of a container above it in the list", "container 1"),
                   "what it stands on",
                   "the floor"),
@@ -172,23 +190,30 @@ final class Vocabulary {
                   "the `animal` of the scenario")),
           Map.of());
 
-  private static final Form CUP = Form.either(VESSEL_SIZE, Form.table(CONTAINER));
+  private static final Form CUP =
+      Form.called("container or its size", Form.either(VESSEL_SIZE, Form.table(CONTAINER)));
 
   private static final Form CONTAINERS = Form.listOf(CUP);
 
   private static final Form RANGE =
-      Form.matching(
-          "daily low and high, such as `28 to 46 °F`", rangePattern(), List.of("28 to 46 °F"));
+      Form.called(
+          "low and high",
+          Form.matching(
+              "daily low and high, such as `28 to 46 °F`", rangePattern(), List.of("28 to 46 °F")));
 
-  private static final Form DIFFERENCE = Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K");
-  private static final Form ANGLE = Form.of(Quantity.ANGLE, "40.7 °");
-  private static final Form RESISTANCE = Form.of(Quantity.THERMAL_RESISTANCE, "0.08 m2 K/W");
+  private static final Form DIFFERENCE =
+      Form.called("temperature difference", Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K"));
+  private static final Form ANGLE = Form.called("angle", Form.of(Quantity.ANGLE, "40.7 °"));
+  private static final Form RESISTANCE =
+      Form.called("thermal resistance", Form.of(Quantity.THERMAL_RESISTANCE, "0.08 m2 K/W"));
   private static final Form FACE = Form.oneOf(Faces.all());
   private static final Form SHARE =
-      Form.matching(
-          "part of the face, such as `0 % to 50 %`",
-          Quantity.PERCENTAGE.pattern() + "to\\s+" + Quantity.PERCENTAGE.pattern(),
-          List.of("0 % to 50 %"));
+      Form.called(
+          "part of a face",
+          Form.matching(
+              "part of the face, such as `0 % to 50 %`",
+              Quantity.PERCENTAGE.pattern() + "to\\s+" + Quantity.PERCENTAGE.pattern(),
+              List.of("0 % to 50 %")));
 
   static final Part CONTACT =
       new Part(
@@ -203,7 +228,12 @@ final class Vocabulary {
               Key.preset("along", SHARE, "part of the face's longer axis", "0 % to 100 %", ASSUMED),
               Key.preset("across", SHARE, "part of its other axis", "0 % to 100 %", ASSUMED),
               Key.preset(
-                  "resistance", RESISTANCE, "resistance between the two", "0.08 m2 K/W", ASSUMED)),
+                      "resistance",
+                      RESISTANCE,
+                      "resistance between the two",
+                      "0.08 m2 K/W",
+                      ASSUMED)
+                  .where("for a neighbour with a temperature")),
           Map.of());
 
   static final Part LEG =
@@ -239,7 +269,7 @@ final class Vocabulary {
                       TEMPERATURE,
                       RANGE,
                       Form.matching(
-                          "[surroundings](#Surroundings) by name",
+                          "[surroundings](#surroundings) by name",
                           Form.anyCase(LegReader.situationNames()),
                           LegReader.situationNames()),
                       Form.listOf(
@@ -296,7 +326,8 @@ final class Vocabulary {
                   "nothing but what it rests on")),
           Map.of());
 
-  private static final Form DAYS = Form.either(RANGE, Form.listOf(RANGE));
+  private static final Form DAYS =
+      Form.called("lows and highs", Form.either(RANGE, Form.listOf(RANGE)));
 
   static final Part PLACE =
       new Part(
@@ -344,7 +375,7 @@ final class Vocabulary {
               Key.optional(
                   "template",
                   Form.matching(
-                      "[journey](#Journeys) by name", Form.anyCase(templates()), templates()),
+                      "[journey](#journeys) by name", Form.anyCase(templates()), templates()),
                   "a common kind of journey instead of legs",
                   "`legs` must be given"),
               Key.preset(
@@ -437,7 +468,7 @@ final class Vocabulary {
   private static final Key CONTACT_RESISTANCE =
       Key.preset(
               "contact",
-              Form.of(Quantity.THERMAL_RESISTANCE, "0.02 m2 K/W"),
+              RESISTANCE,
               "resistance between it and the wall that it touches",
               "0.02 m2 K/W",
               "taped flat, assumed")
@@ -457,10 +488,12 @@ final class Vocabulary {
           ASSUMED);
 
   private static final Form WARMER_ON =
-      Form.matching(
-          "[warmer](#Warmers) and face or container, such as `40 hour warmer on lid`",
-          "[\\s\\S]+\\s+on\\s+[\\s\\S]+",
-          warmersOnLid());
+      Form.called(
+          "warmer in its place",
+          Form.matching(
+              "[warmer](#warmers) and face or container, such as `40 hour warmer on lid`",
+              "[\\s\\S]+\\s+on\\s+[\\s\\S]+",
+              warmersOnLid()));
 
   private static final List<Key> PLACE_KEYS =
       List.of(
@@ -500,7 +533,7 @@ final class Vocabulary {
                   "`warmer` if it is the only one, else `warmer 1`, `warmer 2`, ..."),
               Key.required(
                   "warmer",
-                  Form.either(WARMER_ON, Form.text("[warmer](#Warmers)", "40 hour warmer")),
+                  Form.either(WARMER_ON, Form.text("[warmer](#warmers)", "40 hour warmer")),
                   "which warmer, and what it is on"),
               OPENED),
           refusedInWarmers());
@@ -519,7 +552,7 @@ final class Vocabulary {
               Key.required(
                   "pack",
                   Form.text(
-                      "[material](#Materials-and-fills) of its contents, and face or container",
+                      "[material](#materials-and-fills) of its contents, and face or container",
                       "gel pack on lid"),
                   "what is in it, and what it is on"),
               Key.required("size", SIZE, "length, width and thickness"),
@@ -555,7 +588,7 @@ final class Vocabulary {
                   Form.either(
                       SIZE,
                       Form.matching(
-                          "[carton](#Cartons) by name", Form.anyCase(boxSizes()), boxSizes()),
+                          "[carton](#cartons) by name", Form.anyCase(boxSizes()), boxSizes()),
                       Form.table(BOX)),
                   "outer length, width and height, unless it is the name of a carton"),
               Key.preset(
@@ -589,7 +622,7 @@ final class Vocabulary {
               Key.required(
                   "fill",
                   Form.text(
-                      "[material](#Materials-and-fills) by name, or `none`", "shredded paper"),
+                      "[material](#materials-and-fills) by name, or `none`", "shredded paper"),
                   "what fills the room between walls, containers, warmers and packs"),
               Key.optional("cup", CUP, "the container of this packing", "as in the scenario"),
               Key.optional(
@@ -608,7 +641,7 @@ final class Vocabulary {
                   "it touches the wall"),
               Key.optional(
                   "contact",
-                  Form.of(Quantity.THERMAL_RESISTANCE, "0.02 m2 K/W"),
+                  RESISTANCE,
                   "as in [warmer](#warmer), for a single one",
                   "as in warmer"),
               Key.optional(
@@ -667,7 +700,7 @@ final class Vocabulary {
                   Form.either(
                       Form.table(JOURNEY),
                       Form.matching(
-                          "[journey](#Journeys) by name and daily low and high, such as `overnight by"
+                          "[journey](#journeys) by name and daily low and high, such as `overnight by"
                               + " air, 28 to 45 °F`",
                           "[\\s\\S]+,\\s*" + rangePattern(),
                           templates().stream().map(name -> name + ", 28 to 45 °F").toList())),
@@ -688,6 +721,13 @@ final class Vocabulary {
         part.keys().forEach(key -> open.addAll(key.form().parts()));
       }
     }
+    return List.copyOf(all);
+  }
+
+  /** All forms that have a name, in the order in which parts use them. */
+  static List<Form.Called> called() {
+    Set<Form.Called> all = new LinkedHashSet<>();
+    parts().forEach(part -> part.keys().forEach(key -> all.addAll(key.form().called())));
     return List.copyOf(all);
   }
 
@@ -785,12 +825,11 @@ final class Vocabulary {
 
   /** A length with or without its unit. */
   private static String anyLength() {
-    String number = "[+\\-−]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?\\s*";
-    return "(?:" + Quantity.LENGTH.pattern() + "|" + number + ")";
+    return "(?:" + Quantity.LENGTH.pattern() + "|" + Quantity.number() + ")";
   }
 
   private static String rangePattern() {
     String temperature = Quantity.TEMPERATURE.pattern();
-    return "(?:" + temperature + "|[+\\-−]?[0-9.]+(?:[eE][+-]?[0-9]+)?)\\s*to\\s+" + temperature;
+    return "(?:" + temperature + "|" + Quantity.number() + ")to\\s+" + temperature;
   }
 }

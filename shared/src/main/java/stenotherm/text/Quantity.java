@@ -169,8 +169,17 @@ public enum Quantity {
             .flatMap(unit -> unit.spellings().stream())
             .map(Quantity::loosely)
             .collect(Collectors.joining("|"));
-    String term = Numbers.NUMBER.pattern() + BLANKS + "(?:" + units + ")" + BLANKS;
+    String term = number() + "(?:" + units + ")" + BLANKS;
     return this == DURATION ? "(?:" + term + ")+" : term;
+  }
+
+  /**
+   * Returns a regular expression like {@link #pattern} for a number whose unit stands elsewhere.
+   *
+   * @return the expression
+   */
+  public static String number() {
+    return Numbers.NUMBER.pattern() + BLANKS;
   }
 
   /** The spelling with everything that {@link #normalised} evens out. */
@@ -226,7 +235,7 @@ public enum Quantity {
     do {
       Matcher number = number(node, rest, text);
       Matcher words = UNIT_BEFORE_NUMBER.matcher(rest).region(number.end(), rest.length());
-      terms.add(new Term(number.group(), words.lookingAt() ? words.group().strip() : ""));
+      terms.add(Term.of(number.group(), words.lookingAt() ? words.group() : ""));
       rest = rest.substring(words.end());
     } while (!rest.isEmpty());
 
@@ -306,11 +315,16 @@ public enum Quantity {
   }
 
   /** A number and the text after it, empty if there is none. */
-  private record Term(String number, String unit) {}
+  private record Term(String number, String unit) {
+    /** A unit of nothing but signs that carry no meaning is none. */
+    static Term of(String number, String unit) {
+      return new Term(number, normalised(unit).isEmpty() ? "" : unit.strip());
+    }
+  }
 
   private Term term(ScalarNode node, String text) {
     Matcher number = number(node, text, text);
-    return new Term(number.group(), text.substring(number.end()).strip());
+    return Term.of(number.group(), text.substring(number.end()));
   }
 
   private Matcher number(ScalarNode node, String text, String whole) {

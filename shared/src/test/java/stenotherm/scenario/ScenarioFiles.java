@@ -44,13 +44,123 @@ final class ScenarioFiles {
           fill: crumpled newspaper
       """;
 
+  /** As short as a scenario can be. */
+  static final String SHORT =
+      """
+      format: 1
+      title: Overnight in March
+      units: us
+      animal: mourning gecko, 3 g
+      cup: 8 fl oz cup
+      journey: overnight by air, 28 to 45 °F
+      packings:
+        - {name: foam box, box: 8 x 8 x 7 in, foam: EPS 20 0.75 in, fill: shredded paper}
+      """;
+
+  /** Every key of a packing. */
+  static final String PARCEL =
+      """
+      format: 1
+      title: Two geckos and a snake in summer
+      journey: {template: two days by road, lows/highs: 68 to 95 °F, delay: 12 h in depot on the way}
+      containers:
+        - {name: left, size: 110 x 80 x 60 mm, wall: PET 0.5 mm, towel: 3 mm, animal: 'leopard gecko, 40 g'}
+        - {name: right, size: 4 fl oz, animal: 'mourning gecko, 3 g', bedding: none}
+      packings:
+        - name: panels
+          box: {inner: 260 x 200 x 200 mm}
+          foam: XPS 20 mm
+          sides: [XPS 10 mm, 'vacuum panel in metallised film, 260 x 200 x 10 mm']
+          lid: PIR 25 mm
+          floor: EPS 25, 30 mm
+          left: XPS 25 mm
+          right: XPS 25 mm
+          front: XPS 30 mm
+          back: vacuum panel 20 mm
+          joints: {gap: 1 mm, overlap: sides over lid and floor}
+          fill: crumpled newspaper
+          gap: 20 mm
+          warmers:
+            - {name: upper, warmer: 40 hour warmer on lid, offset: [10 mm, -5 mm], stand-off: 5 mm, opened: at sealing}
+            - {warmer: 20 hour warmer, position: [0 mm, 70 mm, 90 mm], thin: width}
+            - 10 hour warmer on front
+            - {warmer: 10 hour warmer on back, contact: 0.03 m2 K/W, offset: [80 mm, 40 mm]}
+          packs:
+            - {name: cold, pack: gel pack on floor, size: 60 x 40 x 10 mm, mass: 24 g, wrap: 0.01 m2 K/W, start: -18 °C, contact: 0.01 m2 K/W, offset: [100 mm, 80 mm]}
+            - {pack: n-octadecane on left, size: 100 x 50 x 20 mm, stand-off: 2 mm, start: 25 % liquid}
+            - {pack: ice pack, position: [-90 mm, -60 mm, 100 mm], thin: length, size: 50 x 40 x 10 mm, start: -5 °C}
+        - name: stacked
+          box: {outer: 12 x 12 x 12 in}
+          board: double-wall corrugated board 7 mm
+          foam: EPS 20 19 mm
+          joints: 0.5 mm
+          fill: none
+          containers:
+            - {name: bag, size: 120 x 90 x 50 mm, kind: bag, position: [-50 mm, -10 mm], animal: 'corn snake, 20 g', bedding: [dry coir 5 mm, damp sphagnum 10 mm]}
+            - {name: vial, size: 40 x 100 mm, kind: vial, along: length, on-top-of: bag, animal: none}
+            - {size: 95 x 60 mm, position: [70 mm, 70 mm, 0 mm], animal: 'mourning gecko, 3 g', bedding: {material: dry paper towel, thickness: 4 mm, water: 250 %}}
+          warmer: 72 hour warmer on vial
+          opened: 1 h before sealing
+        - name: plain
+          box: 203 x 180 x 150 mm
+          foam: EPS 20, 19 mm
+          fill: shredded paper
+          cup: {size: 110 x 80 x 60 mm, animal: 'leopard gecko, 40 g', bedding: damp coir 5 mm, position: [0 mm, 0 mm]}
+          warmer: 40 hour warmer on lid
+          stand-off: 2 mm
+        - name: carton
+          box: 10 x 8 x 6 in
+          foam: EPS 20, 19 mm
+          fill: shredded paper
+          cup: {size: small lidded box, animal: 'leopard gecko, 40 g'}
+          warmer: 40 hour warmer on lid
+          contact: 0.02 m2 K/W
+      """;
+
+  /** Every key of a journey. */
+  static final String JOURNEY =
+      """
+      format: 1
+      title: Three places and a mountain
+      units: metric
+      animal: corn snake, 20 g
+      cup: 100 x 60 mm
+      hold: 6 h
+      journey:
+        sealed: 2014-07-10 15:00
+        start: 70 °F
+        surface: white
+        delay: [1 h in road, 2 h in porch]
+        lows/highs: [60 to 80 °F, 16 to 27 °C]
+        from: {name: Seattle, utc: UTC-7, latitude: 47.6 °, longitude: -122.3 °, clouds: 30 %, sky: hazy summer}
+        to: {name: a valley, utc: UTC-4, spread: 4 K, lows/highs: 15 to 31 °C}
+        places:
+          - {name: the pass, utc: '-06:00', lows/highs: 2 to 12 °C}
+        legs:
+          - {name: yard, at: origin, for: 45 min, ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s}
+          - {name: ramp, at: origin, until: 18:30, ambient: airport ramp}
+          - {name: road, at: the pass, for: 6 h, ambient: 'outdoors + 3 K, lag 2 h', orientation: left up, altitude: 8000 ft}
+          - {name: hub, at: the pass, until: 2014-07-11 06:00, ambient: sorting hub, spread: 4 K, delay: 30 min}
+          - name: van
+            at: destination
+            for: 3 h
+            ambient: [05:00 18 °C, 11:00 27 °C, 2014-07-11 14:00 30 °C]
+            touches:
+              - {face: left, neighbour: 30 °C, along: 0 % to 50 %, across: 20 % to 100 %, resistance: 0.1 m2 K/W}
+              - {face: back, neighbour: packed alike}
+          - {name: porch, at: destination, for: 4 h, ambient: 64 to 86 °F, resting: wire shelf, sun: no}
+          - {name: hall, at: destination, for: 1 h, ambient: 22 °C, resting: 0.2 m2 K/W}
+      packings:
+        - {name: box, box: 203 x 180 x 150 mm, foam: EPS 20 19 mm, fill: shredded paper}
+      """;
+
   private static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");
 
   private ScenarioFiles() {}
 
-  /** The scenario of this class and all that are shipped. */
+  /** The scenarios of this class and all that are shipped. */
   static List<String> allGood() {
-    List<String> all = new ArrayList<>(List.of(GOOD));
+    List<String> all = new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY));
     try (Stream<Path> files = Files.list(SHIPPED)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
         all.add(Files.readString(file));
@@ -73,10 +183,15 @@ final class ScenarioFiles {
   }
 
   static String with(String old, String other) {
-    if (!GOOD.contains(old)) {
+    return with(GOOD, old, other);
+  }
+
+  /** A text with one place of it, the first that is found, replaced. */
+  static String with(String text, String old, String other) {
+    if (!text.contains(old)) {
       throw new IllegalArgumentException(old);
     }
-    int at = GOOD.indexOf(old);
-    return GOOD.substring(0, at) + other + GOOD.substring(at + old.length());
+    int at = text.indexOf(old);
+    return text.substring(0, at) + other + text.substring(at + old.length());
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -11,6 +12,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,6 +56,12 @@ class ScenarioReferenceTest {
     assertEquals(List.of(), complaints);
   }
 
+  @ParameterizedTest
+  @MethodSource("goodScenarios")
+  void readerTakesGoodScenarios(String text) {
+    assertFalse(ScenarioReader.read("s.yaml", text).packings().isEmpty());
+  }
+
   static Stream<String> goodScenarios() {
     return ScenarioFiles.allGood().stream();
   }
@@ -61,6 +70,31 @@ class ScenarioReferenceTest {
   @MethodSource("goodScenarios")
   void schemaTakesGoodScenarios(String text) {
     assertEquals(List.of(), Schemas.complaints(text));
+  }
+
+  @Test
+  void goodScenariosUseEveryKey() {
+    Set<String> used = new TreeSet<>();
+    ScenarioFiles.allGood().forEach(text -> collect(Schemas.tree(text), Vocabulary.SCENARIO, used));
+    Set<String> known = new TreeSet<>();
+    for (Part part : Vocabulary.parts()) {
+      part.keys().forEach(key -> known.add(part.name() + "." + key.name()));
+    }
+    known.removeAll(used);
+    assertEquals(Set.of(), known, "used by no scenario");
+  }
+
+  private static void collect(JsonNode node, Part part, Set<String> used) {
+    for (Key key : part.keys()) {
+      JsonNode value = node.get(key.name());
+      if (value != null) {
+        used.add(part.name() + "." + key.name());
+        for (Part inner : key.form().parts()) {
+          collect(value, inner, used);
+          value.forEach(item -> collect(item, inner, used));
+        }
+      }
+    }
   }
 
   @Test
