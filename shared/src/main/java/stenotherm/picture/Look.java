@@ -8,6 +8,7 @@ import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Dash;
 import stenotherm.picture.Canvas.Lettering;
 import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * The one look of all pictures.
@@ -67,9 +68,12 @@ final class Look {
     return y + 6;
   }
 
-  /** A temperature in both units, rounded as people read them, with a real minus sign. */
-  static String bothUnits(double kelvin) {
-    return minus(Figures.METRIC.temperature(kelvin));
+  /**
+   * A temperature in both scales, the reader's first, rounded as people read them, with a real
+   * minus sign.
+   */
+  static String bothUnits(double kelvin, Units units) {
+    return minus(new Figures(units).temperature(kelvin));
   }
 
   /** A number with as many decimals as it needs, at most three, with a real minus sign. */

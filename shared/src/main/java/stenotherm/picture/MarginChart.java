@@ -10,11 +10,11 @@ import java.util.Locale;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
-import stenotherm.base.TemperatureDifferences;
 import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Lettering;
 import stenotherm.picture.Canvas.Pen;
+import stenotherm.words.Units;
 
 /**
  * Packings side by side: for each one the margin to the edge of the alarm band as a dot, with the
@@ -30,11 +30,13 @@ public final class MarginChart extends Picture {
 
   private final String subtitle;
   private final List<Margin> margins;
+  private final Units units;
 
   private MarginChart(Builder builder) {
     super(builder.title);
     subtitle = builder.subtitle;
     margins = Checks.notEmpty("packings", builder.margins);
+    units = builder.units;
   }
 
   /**
@@ -109,40 +111,39 @@ public final class MarginChart extends Picture {
     return new Range(low - space, high + space);
   }
 
-  private static void paintBackground(Canvas canvas, Frame frame) {
+  private void paintBackground(Canvas canvas, Frame frame) {
     double zero = frame.acrossOf(0);
     canvas.fill(
         new Rectangle2D.Double(
             frame.left(), frame.top(), zero - frame.left(), frame.area().getHeight()),
         Look.SHADE);
     double most = frame.area().getWidth() / 46;
-    for (double tick : Ticks.decimal(frame.x(), most)) {
-      paintTick(canvas, frame, tick, 0);
-      canvas.stroke(
-          new Line2D.Double(
-              frame.acrossOf(tick), frame.top(), frame.acrossOf(tick), frame.bottom()),
-          new Pen(Look.GRID, 1));
+    TemperatureScale scale = TemperatureScale.of(units);
+    TemperatureScale other = scale.other();
+    for (double tick : ticks(frame, scale, most)) {
+      double x = frame.acrossOf(scale.kelvinOfDifference(tick));
+      paintTick(canvas, tick, new Anchor(x, frame.bottom() + 16, Alignment.MIDDLE));
+      canvas.stroke(new Line2D.Double(x, frame.top(), x, frame.bottom()), new Pen(Look.GRID, 1));
     }
-    Range fahrenheit =
-        new Range(
-            TemperatureDifferences.toFahrenheit(frame.x().low()),
-            TemperatureDifferences.toFahrenheit(frame.x().high()));
-    for (double tick : Ticks.decimal(fahrenheit, most)) {
-      paintTick(canvas, frame, tick, 1);
+    for (double tick : ticks(frame, other, most)) {
+      double x = frame.acrossOf(other.kelvinOfDifference(tick));
+      paintTick(canvas, tick, new Anchor(x, frame.bottom() + 31, Alignment.MIDDLE));
     }
+    String first = "[" + scale.differenceUnit() + "]";
+    String second = "[" + other.differenceUnit() + "]";
     write(
         canvas,
-        "[K]",
+        first,
         new Anchor(frame.right() + 14, frame.bottom() + 16, Alignment.START),
         Look.TICK);
     write(
         canvas,
-        "[F°]",
+        second,
         new Anchor(frame.right() + 14, frame.bottom() + 31, Alignment.START),
         Look.TICK);
     write(
         canvas,
-        "margin to the edge of the alarm band [K], [F°]",
+        "margin to the edge of the alarm band " + first + ", " + second,
         new Anchor(frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE),
         Look.LABEL.inColor(Look.QUIET_INK));
 
@@ -166,18 +167,14 @@ public final class MarginChart extends Picture {
     }
   }
 
-  /**
-   * Writes a tick's value, those in kelvin in the first row and those in Fahrenheit degrees in the
-   * second.
-   */
-  private static void paintTick(Canvas canvas, Frame frame, double tick, int row) {
-    double kelvin = row == 0 ? tick : TemperatureDifferences.fromFahrenheit(tick);
-    double y = frame.bottom() + 16 + 15 * row;
-    write(
-        canvas,
-        Look.plain(tick),
-        new Anchor(frame.acrossOf(kelvin), y, Alignment.MIDDLE),
-        Look.TICK);
+  private static List<Double> ticks(Frame frame, TemperatureScale scale, double most) {
+    double low = scale.ofDifference(frame.x().low());
+    double high = scale.ofDifference(frame.x().high());
+    return Ticks.decimal(new Range(low, high), most);
+  }
+
+  private static void paintTick(Canvas canvas, double tick, Anchor place) {
+    write(canvas, Look.plain(tick), place, Look.TICK);
   }
 
   private static void paintName(Canvas canvas, String name, Anchor place, int mostLines) {
@@ -203,21 +200,24 @@ public final class MarginChart extends Picture {
     canvas.stroke(dot, new Pen(color, 2.4));
   }
 
-  private static String headline(Margin margin) {
+  private String headline(Margin margin) {
     return signed(margin.nominal())
-        + " K ("
+        + " "
+        + TemperatureScale.of(units).differenceUnit()
+        + " ("
         + signed(margin.range().low())
         + " to "
         + signed(margin.range().high())
         + ")";
   }
 
-  private static String signed(double kelvin) {
-    String text = String.format(Locale.ROOT, "%.1f", kelvin);
+  private String signed(double kelvin) {
+    double value = TemperatureScale.of(units).ofDifference(kelvin);
+    String text = String.format(Locale.ROOT, "%.1f", value);
     return Look.minus(text.equals("-0.0") ? "0.0" : text);
   }
 
-  private static void paintValues(Canvas canvas, Margin margin, Anchor place) {
+  private void paintValues(Canvas canvas, Margin margin, Anchor place) {
     double width = canvas.width() - Look.EDGE - place.x();
     Lettering bold = Look.LABEL.inBold();
     double shift = margin.note().isEmpty() ? 4 : -2;
@@ -246,6 +246,7 @@ public final class MarginChart extends Picture {
     private final String title;
     private final List<Margin> margins = new ArrayList<>();
     private String subtitle = "";
+    private Units units = Units.METRIC;
 
     private Builder(String title) {
       this.title = title;
@@ -259,6 +260,17 @@ public final class MarginChart extends Picture {
      */
     public Builder subtitle(String text) {
       subtitle = text;
+      return this;
+    }
+
+    /**
+     * Sets the reader's units, which are metric otherwise.
+     *
+     * @param readers the units of values and upper axis
+     * @return this
+     */
+    public Builder units(Units readers) {
+      units = readers;
       return this;
     }
 

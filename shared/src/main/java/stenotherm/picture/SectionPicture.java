@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.words.Units;
 
 /**
  * A plane section through a parcel: the temperature of every cell as a colour, the outlines of what
@@ -22,6 +23,7 @@ public final class SectionPicture extends Picture {
   private final List<Double> isotherms;
   private final String horizontalAxis;
   private final String verticalAxis;
+  private final Units units;
 
   private SectionPicture(Builder builder) {
     super(builder.title);
@@ -32,6 +34,7 @@ public final class SectionPicture extends Picture {
     isotherms = List.copyOf(builder.isotherms);
     horizontalAxis = builder.horizontalAxis;
     verticalAxis = builder.verticalAxis;
+    units = builder.units;
     for (Outline outline : outlines) {
       requireInside("outline '" + outline.name() + "'", outline.x().low(), outline.z().low());
       requireInside("outline '" + outline.name() + "'", outline.x().high(), outline.z().high());
@@ -97,6 +100,10 @@ public final class SectionPicture extends Picture {
     return verticalAxis;
   }
 
+  Units units() {
+    return units;
+  }
+
   /**
    * Builds a {@link SectionPicture}.
    *
@@ -109,6 +116,7 @@ public final class SectionPicture extends Picture {
     private final List<Spot> spots = new ArrayList<>();
     private final List<Double> isotherms = new ArrayList<>();
     private String subtitle = "";
+    private Units units = Units.METRIC;
     private String horizontalAxis = "x";
     private String verticalAxis = "z";
 
@@ -125,6 +133,17 @@ public final class SectionPicture extends Picture {
      */
     public Builder subtitle(String text) {
       subtitle = text;
+      return this;
+    }
+
+    /**
+     * Sets the reader's units, which are metric otherwise.
+     *
+     * @param readers the units of axes and colours
+     * @return this
+     */
+    public Builder units(Units readers) {
+      units = readers;
       return this;
     }
 

@@ -12,12 +12,12 @@ import java.util.Comparator;
 import java.util.List;
 import stenotherm.base.Lengths;
 import stenotherm.base.Range;
-import stenotherm.base.Temperatures;
 import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Lettering;
 import stenotherm.picture.Canvas.Pen;
 import stenotherm.picture.LabelPlacer.Candidate;
+import stenotherm.words.Units;
 
 /** Draws one {@link SectionPicture} into a part of a canvas. */
 final class SectionPicturePainter {
@@ -63,7 +63,11 @@ final class SectionPicturePainter {
             .paint(room, scale(picture, room, column), column);
     double barLeft = frame.right() + column + LABEL_GAP;
     double height = room.getHeight() - BOTTOM_SPACE;
-    paintBar(canvas, new Rectangle2D.Double(barLeft, top + 18, BAR_WIDTH, height - 18), colors);
+    paintBar(
+        canvas,
+        new Rectangle2D.Double(barLeft, top + 18, BAR_WIDTH, height - 18),
+        colors,
+        picture.units());
   }
 
   /** The colours' range of some fields together; fields of one temperature still need some. */
@@ -157,36 +161,35 @@ final class SectionPicturePainter {
 
   private void paintAxes(Frame frame) {
     Pen pen = new Pen(Look.QUIET_INK, 1);
-    Range x = millimetres(frame.x());
+    boolean inches = picture.units() == Units.US;
+    double unit = inches ? Lengths.INCH : Lengths.fromMillimetres(1);
+    Range x = new Range(frame.x().low() / unit, frame.x().high() / unit);
     for (double tick : Ticks.decimal(x, frame.area().getWidth() / 48)) {
-      double across = frame.acrossOf(Lengths.fromMillimetres(tick));
+      double across = frame.acrossOf(tick * unit);
       canvas.stroke(new Line2D.Double(across, frame.bottom(), across, frame.bottom() + 4), pen);
       write(Look.plain(tick), across, frame.bottom() + 16, Alignment.MIDDLE, Look.TICK);
     }
-    Range z = millimetres(frame.y());
+    Range z = new Range(frame.y().low() / unit, frame.y().high() / unit);
     for (double tick : Ticks.decimal(z, frame.area().getHeight() / 34)) {
-      double down = frame.downOf(Lengths.fromMillimetres(tick));
+      double down = frame.downOf(tick * unit);
       canvas.stroke(new Line2D.Double(frame.left() - 4, down, frame.left(), down), pen);
       write(Look.plain(tick), frame.left() - 7, down + 4, Alignment.END, Look.TICK);
     }
+    String unitName = inches ? " [in]" : " [mm]";
     Lettering axis = Look.LABEL.inColor(Look.QUIET_INK);
     write(
-        picture.horizontalAxis() + " [mm]",
+        picture.horizontalAxis() + unitName,
         frame.area().getCenterX(),
         frame.bottom() + 34,
         Alignment.MIDDLE,
         axis);
     write(
-        picture.verticalAxis() + " [mm]",
+        picture.verticalAxis() + unitName,
         frame.left() - LEFT_SPACE + 20,
         frame.area().getCenterY(),
         Alignment.MIDDLE,
         axis.runningUpwards());
     canvas.stroke(frame.area(), pen);
-  }
-
-  private static Range millimetres(Range metres) {
-    return new Range(Lengths.toMillimetres(metres.low()), Lengths.toMillimetres(metres.high()));
   }
 
   private void paintIsotherms(Frame frame) {
@@ -207,7 +210,8 @@ final class SectionPicturePainter {
   private void writeIsotherms(Frame frame, LabelPlacer placer) {
     Lettering lettering = Look.TICK.inColor(Look.INK).withHalo();
     for (double temperature : picture.isotherms()) {
-      String text = Look.plain(Math.round(Temperatures.toCelsius(temperature) * 10) / 10.0) + " °C";
+      TemperatureScale scale = TemperatureScale.of(picture.units());
+      String text = Look.plain(Math.round(scale.of(temperature) * 10) / 10.0) + " " + scale.unit();
       double width = Letters.width(text, lettering);
       List<Candidate> candidates = new ArrayList<>();
       for (Line2D piece : Isotherms.find(field, temperature)) {
@@ -356,7 +360,7 @@ final class SectionPicturePainter {
     return heights;
   }
 
-  static void paintBar(Canvas canvas, Rectangle2D bar, ColorScale colors) {
+  static void paintBar(Canvas canvas, Rectangle2D bar, ColorScale colors, Units units) {
     double step = bar.getHeight() / ColorScale.LEVELS;
     for (int level = 0; level < ColorScale.LEVELS; level++) {
       double bottom = bar.getMaxY() - level * step;
@@ -366,22 +370,21 @@ final class SectionPicturePainter {
     }
     canvas.stroke(bar, new Pen(Look.QUIET_INK, 1));
     Frame scale = new Frame(bar, new Range(0, 1), colors.range());
-    Range celsius =
-        new Range(
-            Temperatures.toCelsius(colors.range().low()),
-            Temperatures.toCelsius(colors.range().high()));
+    TemperatureScale first = TemperatureScale.of(units);
+    TemperatureScale other = first.other();
+    Range ticks = new Range(first.of(colors.range().low()), first.of(colors.range().high()));
     canvas.write(
-        "°C (°F)",
+        first.unit() + " (" + other.unit() + ")",
         new Anchor(bar.getX(), bar.getY() - 7, Alignment.START),
         Look.LABEL.inColor(Look.QUIET_INK));
-    for (double tick : Ticks.decimal(celsius, bar.getHeight() / 30)) {
-      double y = scale.downOf(Temperatures.fromCelsius(tick));
+    for (double tick : Ticks.decimal(ticks, bar.getHeight() / 30)) {
+      double y = scale.downOf(first.kelvin(tick));
       canvas.stroke(
           new Line2D.Double(bar.getMaxX(), y, bar.getMaxX() + 4, y), new Pen(Look.QUIET_INK, 1));
-      double fahrenheit = Temperatures.toFahrenheit(Temperatures.fromCelsius(tick));
+      double converted = other.of(first.kelvin(tick));
       double decimals = tick == Math.rint(tick) ? 1 : 10;
       String text =
-          Look.plain(tick) + " (" + Look.plain(Math.round(fahrenheit * decimals) / decimals) + ")";
+          Look.plain(tick) + " (" + Look.plain(Math.round(converted * decimals) / decimals) + ")";
       canvas.write(text, new Anchor(bar.getMaxX() + 7, y + 4, Alignment.START), Look.TICK);
     }
   }

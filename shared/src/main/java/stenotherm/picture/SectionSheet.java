@@ -14,6 +14,7 @@ import stenotherm.picture.Canvas.Lettering;
  * Sections beside and below each other, in rows of two: for example from the side and from above,
  * at the coldest and at the hottest moment. All share one scale of colours and one scale of length,
  * so that they can be compared. The title of each section stands above it; subtitles are left out.
+ * The colours are labelled in the units of the first one.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -103,7 +104,8 @@ public final class SectionSheet extends Picture {
         canvas,
         new Rectangle2D.Double(
             columns() * width + GAP, barTop, SectionPicturePainter.BAR_WIDTH, barHeight),
-        colors);
+        colors,
+        sections.get(0).units());
   }
 
   private int columns() {

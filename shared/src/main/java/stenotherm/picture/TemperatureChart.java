@@ -12,13 +12,15 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
 import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * Temperature against time: curves with their names, the tolerance bands, the legs of the journey,
  * the range that an uncertain run may lie in, and points that matter.
  *
- * <p>The left axis has °C and the right one °F; below stand the hours from sealing and, if known,
- * the local clock. A name for which there is no place that covers nothing is left out.
+ * <p>The left axis has the scale of the reader's units and the right one the other scale; below
+ * stand the hours from sealing and, if known, the local clock. A name for which there is no place
+ * that covers nothing is left out.
  *
  * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
  */
@@ -31,6 +33,7 @@ public final class TemperatureChart extends Picture {
   private final List<Leg> legs;
   private final List<Marker> markers;
   private final Optional<DoubleFunction<String>> clock;
+  private final Units units;
 
   private TemperatureChart(Builder builder) {
     super(builder.title);
@@ -42,6 +45,7 @@ public final class TemperatureChart extends Picture {
     legs = List.copyOf(builder.legs);
     markers = List.copyOf(builder.markers);
     clock = Optional.ofNullable(builder.clock);
+    units = builder.units;
     Range time = time();
     if (!(time.high() > time.low())) {
       throw new InvalidInputException("curves", "last no time");
@@ -128,6 +132,10 @@ public final class TemperatureChart extends Picture {
     return clock;
   }
 
+  Units units() {
+    return units;
+  }
+
   /** The time axis [h]. */
   Range hours() {
     Range time = time();
@@ -166,6 +174,7 @@ public final class TemperatureChart extends Picture {
     private final List<Leg> legs = new ArrayList<>();
     private final List<Marker> markers = new ArrayList<>();
     private String subtitle = "";
+    private Units units = Units.METRIC;
     private @Nullable TemperatureBand uncertainty;
     private @Nullable Range comfortable;
     private @Nullable Range alarm;
@@ -183,6 +192,17 @@ public final class TemperatureChart extends Picture {
      */
     public Builder subtitle(String text) {
       subtitle = text;
+      return this;
+    }
+
+    /**
+     * Sets the reader's units, which are metric otherwise.
+     *
+     * @param readers the units of the left axis
+     * @return this
+     */
+    public Builder units(Units readers) {
+      units = readers;
       return this;
     }
 

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import stenotherm.base.Range;
-import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Anchor;
@@ -139,20 +138,17 @@ final class TemperatureChartPainter {
   private void paintGrid(Frame frame) {
     Pen pen = new Pen(Look.GRID, 1);
     double ticksDown = frame.area().getHeight() / 34;
-    Range celsius =
-        new Range(
-            Temperatures.toCelsius(frame.y().low()), Temperatures.toCelsius(frame.y().high()));
-    for (double tick : Ticks.decimal(celsius, ticksDown)) {
-      double y = frame.downOf(Temperatures.fromCelsius(tick));
+    TemperatureScale scale = TemperatureScale.of(chart.units());
+    Range left = new Range(scale.of(frame.y().low()), scale.of(frame.y().high()));
+    for (double tick : Ticks.decimal(left, ticksDown)) {
+      double y = frame.downOf(scale.kelvin(tick));
       canvas.stroke(new Line2D.Double(frame.left(), y, frame.right(), y), pen);
       write(Look.plain(tick), frame.left() - 6, y + 4, Alignment.END, Look.TICK);
     }
-    Range fahrenheit =
-        new Range(
-            Temperatures.toFahrenheit(frame.y().low()),
-            Temperatures.toFahrenheit(frame.y().high()));
-    for (double tick : Ticks.decimal(fahrenheit, ticksDown)) {
-      double y = frame.downOf(Temperatures.fromFahrenheit(tick));
+    TemperatureScale other = scale.other();
+    Range right = new Range(other.of(frame.y().low()), other.of(frame.y().high()));
+    for (double tick : Ticks.decimal(right, ticksDown)) {
+      double y = frame.downOf(other.kelvin(tick));
       Line2D mark = new Line2D.Double(frame.right(), y, frame.right() + 4, y);
       canvas.stroke(mark, new Pen(Look.QUIET_INK, 1));
       write(Look.plain(tick), frame.right() + 7, y + 4, Alignment.START, Look.TICK);
@@ -171,8 +167,14 @@ final class TemperatureChartPainter {
     }
     double middle = frame.area().getCenterY();
     Lettering axis = Look.LABEL.inColor(Look.QUIET_INK);
-    write("temperature [°C]", 20, middle, Alignment.MIDDLE, axis.runningUpwards());
-    write("[°F]", canvas.width() - 12, middle, Alignment.MIDDLE, axis.runningUpwards());
+    write(
+        "temperature [" + scale.unit() + "]", 20, middle, Alignment.MIDDLE, axis.runningUpwards());
+    write(
+        "[" + other.unit() + "]",
+        canvas.width() - 12,
+        middle,
+        Alignment.MIDDLE,
+        axis.runningUpwards());
     String time =
         chart.clock().isPresent()
             ? "hours from sealing [h], local clock"
@@ -413,7 +415,7 @@ final class TemperatureChartPainter {
     if (!frame.y().contains(temperature)) {
       return;
     }
-    String text = words + Look.bothUnits(temperature);
+    String text = words + Look.bothUnits(temperature, chart.units());
     Lettering lettering = Look.TICK.inColor(Look.INK).withHalo();
     double width = Letters.width(text, lettering);
     double y = frame.downOf(temperature);

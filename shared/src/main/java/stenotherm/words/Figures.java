@@ -77,6 +77,28 @@ public record Figures(Units units) {
   }
 
   /**
+   * Writes a difference of temperature as a number, for a column whose head has the {@link
+   * #differenceUnit() unit}: to a tenth of the reader's degree.
+   *
+   * @param kelvin the difference [K]
+   * @return for example {@code "2.5"}, in US units {@code "4.5"}
+   * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
+   */
+  public String degrees(double kelvin) {
+    Checks.finite("temperature difference", kelvin, "K");
+    return tenth(units == Units.US ? TemperatureDifferences.toFahrenheit(kelvin) : kelvin);
+  }
+
+  /**
+   * Returns the unit of differences of temperature.
+   *
+   * @return {@code "K"}, in US units {@code "F°"}
+   */
+  public String differenceUnit() {
+    return units == Units.US ? "F°" : "K";
+  }
+
+  /**
    * Writes a length of a parcel or its parts: to a millimetre, below 10 mm to a tenth; to a
    * hundredth of an inch, from 10 in to a tenth.
    *

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Range;
 import stenotherm.picture.LabelPlacer.Candidate;
+import stenotherm.words.Units;
 
 class PartsTest {
   @Test
@@ -88,8 +89,9 @@ class PartsTest {
 
   @Test
   void temperaturesAreRoundedAsPeopleReadThem() {
-    assertEquals("12.5 °C (54 °F)", Look.bothUnits(285.6));
-    assertEquals("−2 °C (28 °F)", Look.bothUnits(271.1));
-    assertEquals("0 °C (32 °F)", Look.bothUnits(273.1));
+    assertEquals("12.5 °C (54 °F)", Look.bothUnits(285.6, Units.METRIC));
+    assertEquals("−2 °C (28 °F)", Look.bothUnits(271.1, Units.METRIC));
+    assertEquals("0 °C (32 °F)", Look.bothUnits(273.1, Units.METRIC));
+    assertEquals("−4 °F (−20 °C)", Look.bothUnits(253.1, Units.US));
   }
 }

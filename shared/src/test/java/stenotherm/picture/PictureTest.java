@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -25,6 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
+import stenotherm.words.Units;
 
 class PictureTest {
   private static final int WHITE = 0xFFFFFFFF;
@@ -204,6 +207,30 @@ class PictureTest {
           "margin to the edge of the alarm band [K], [F°]"
         }) {
       assertTrue(svg.contains(">" + text + "</text>"), text);
+    }
+  }
+
+  @Test
+  void readersOfUsUnitsFindThemFirst() {
+    String chart = Demo.temperatureBuilder().units(Units.US).build().svg(900, 420);
+    for (String text : List.of(">temperature [°F]<", ">[°C]<", ">alarm below 46 °F (8 °C)<")) {
+      assertTrue(chart.contains(text), text + " in " + chart);
+    }
+    Margin five = new Margin("foam", 5 / 1.8, new Range(-1 / 1.8, 10 / 1.8), "");
+    String margins =
+        MarginChart.titled("Margins").units(Units.US).margin(five).build().svg(900, 220);
+    for (String text : List.of(">5.0 F° (−1.0 to 10.0)<", ">[F°]<", ">[K]<")) {
+      assertTrue(margins.contains(text), text + " in " + margins);
+    }
+    assertTrue(margins.contains("alarm band [F°], [K]<"), margins);
+    String section =
+        SectionPicture.titled("Section", Demo.field())
+            .units(Units.US)
+            .isotherm(Temperatures.fromFahrenheit(50))
+            .build()
+            .svg(900, 420);
+    for (String text : List.of(">x [in]<", ">z [in]<", ">°F (°C)<", ">50 °F<")) {
+      assertTrue(section.contains(text), text + " in " + section);
     }
   }
 

@@ -125,4 +125,13 @@ class FiguresTest {
     assertThrows(InvalidInputException.class, () -> Figures.METRIC.mass(-1));
     assertThrows(InvalidInputException.class, () -> Figures.duration(Double.NaN));
   }
+
+  @Test
+  void columnsOfDifferencesHaveOneUnit() {
+    assertEquals("5.6", Figures.METRIC.degrees(10 / 1.8));
+    assertEquals("10.0", Figures.US.degrees(10 / 1.8));
+    assertEquals("0.0", Figures.US.degrees(-0.01));
+    assertEquals("K", Figures.METRIC.differenceUnit());
+    assertEquals("F°", Figures.US.differenceUnit());
+  }
 }
