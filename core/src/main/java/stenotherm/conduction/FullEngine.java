@@ -23,6 +23,10 @@ public final class FullEngine implements HeatEngine {
   private double intervalStart;
   private double intervalEnd;
   private boolean started;
+
+  /** The field now, if it has been asked for since the state or the conditions last changed. */
+  private @Nullable TemperatureField latest;
+
   private @Nullable SolverFailure failure;
 
   /**
@@ -118,6 +122,7 @@ public final class FullEngine implements HeatEngine {
         Checks.notNegative("surface coefficient of " + port.name(), coefficients[p], "W/(m2 K)");
       }
     }
+    latest = null;
     boolean changed = false;
     for (int p = 0; p < coefficients.length; p++) {
       Port.BoundaryPort port = network.boundaryPorts().get(p);
@@ -135,6 +140,7 @@ public final class FullEngine implements HeatEngine {
   @Override
   public void use(HeatNetwork other) {
     network.requireSameBody(other);
+    latest = null;
     network = other;
     integrator.use(other);
   }
@@ -162,6 +168,7 @@ public final class FullEngine implements HeatEngine {
     requireLength("inputs at end", inputsAtEnd, atEnd.boundary.length + atEnd.power.length);
     requireFinite(inputsAtStart);
     requireFinite(inputsAtEnd);
+    latest = null;
     boolean jump = !started || set(atEnd, inputsAtStart);
     set(atStart, inputsAtStart);
     set(atEnd, inputsAtEnd);
@@ -196,13 +203,21 @@ public final class FullEngine implements HeatEngine {
   public void read(double[] values) {
     requireLength("outputs", values, probes.count());
     operator.coefficients(atEnd);
-    probes.read(integrator.temperature(), integrator.enthalpy(), atEnd, values);
+    probes.read(
+        probes.needField() ? field() : null,
+        integrator.temperature(),
+        integrator.enthalpy(),
+        atEnd,
+        values);
   }
 
   @Override
   public TemperatureField field() {
-    operator.coefficients(atEnd);
-    return new TemperatureField(operator, integrator.temperature(), atEnd);
+    if (latest == null) {
+      operator.coefficients(atEnd);
+      latest = new TemperatureField(operator, integrator.temperature(), atEnd);
+    }
+    return latest;
   }
 
   @Override

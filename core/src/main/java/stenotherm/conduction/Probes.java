@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 
 /** Reads a list of outputs from a state; looks everything up once. */
@@ -103,12 +104,31 @@ final class Probes {
     return probes;
   }
 
+  /** Tells whether an output is one of the continuous field. */
+  boolean needField() {
+    return needsField;
+  }
+
   /**
    * Reads all outputs from temperatures, padded, and enthalpies of the melting cells; the operator
    * must hold the coefficients of the conditions.
    */
   void read(double[] padded, double[] enthalpy, Conditions conditions, double[] values) {
-    TemperatureField field = needsField ? new TemperatureField(operator, padded, conditions) : null;
+    read(
+        needsField ? new TemperatureField(operator, padded, conditions) : null,
+        padded,
+        enthalpy,
+        conditions,
+        values);
+  }
+
+  /** The same with the field of those temperatures at hand, where one is needed. */
+  void read(
+      @Nullable TemperatureField field,
+      double[] padded,
+      double[] enthalpy,
+      Conditions conditions,
+      double[] values) {
     operator.heatFlows(padded, conditions, flows);
     for (int index = 0; index < values.length; index++) {
       Probe probe = probes.get(index);

@@ -275,7 +275,12 @@ public final class Assessor {
       for (TransitResult run : runs) {
         earliest = Math.min(earliest, firstBreach(run));
       }
-      return DelayMargin.of(earliest, plannedEnd, settings.longestHold());
+      if (earliest < plannedEnd) {
+        return new DelayMargin.AlreadyOutside(plannedEnd - earliest);
+      }
+      return Double.isInfinite(earliest)
+          ? new DelayMargin.AtLeast(settings.longestHold())
+          : new DelayMargin.Until(earliest - plannedEnd);
     }
 
     private double firstBreach(TransitResult result) {

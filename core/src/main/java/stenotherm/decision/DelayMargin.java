@@ -27,12 +27,4 @@ public sealed interface DelayMargin {
    * @param hold that hold [s]
    */
   record AtLeast(double hold) implements DelayMargin {}
-
-  /** The margin of the last leg, from the earliest breach of a parcel that is held. */
-  static DelayMargin of(double breach, double plannedEnd, double longestHold) {
-    if (breach < plannedEnd) {
-      return new AlreadyOutside(plannedEnd - breach);
-    }
-    return Double.isInfinite(breach) ? new AtLeast(longestHold) : new Until(breach - plannedEnd);
-  }
 }

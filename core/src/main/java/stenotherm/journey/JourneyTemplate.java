@@ -33,13 +33,16 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
     legs = Checks.notEmpty("legs of " + name, legs);
   }
 
-  /** When a parcel starts. A value, thus thread-safe. */
+  /**
+   * When a parcel starts. A value, thus thread-safe.
+   *
+   * @param sealing when the parcel is sealed, on the clock of the origin
+   * @param temperature temperature of everything in it [K]
+   */
   public record Start(LocalDateTime sealing, double temperature) {
     /**
      * Checks the temperature.
      *
-     * @param sealing when the parcel is sealed, on the clock of the origin
-     * @param temperature temperature of everything in it [K]
      * @throws stenotherm.base.InvalidInputException if it is not absolute
      */
     public Start {

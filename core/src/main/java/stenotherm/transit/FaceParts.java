@@ -2,6 +2,7 @@ package stenotherm.transit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Face;
@@ -39,8 +40,8 @@ final class FaceParts {
   }
 
   private void addParts(Face face, List<Contact> contacts, Box outer) {
-    TreeSet<Double> firstEdges = new TreeSet<>();
-    TreeSet<Double> secondEdges = new TreeSet<>();
+    SortedSet<Double> firstEdges = new TreeSet<>();
+    SortedSet<Double> secondEdges = new TreeSet<>();
     for (Contact contact : contacts) {
       firstEdges.addAll(List.of(contact.first().low(), contact.first().high()));
       secondEdges.addAll(List.of(contact.second().low(), contact.second().high()));
@@ -58,7 +59,7 @@ final class FaceParts {
     }
   }
 
-  private static List<Range> between(TreeSet<Double> edges) {
+  private static List<Range> between(SortedSet<Double> edges) {
     List<Range> ranges = new ArrayList<>();
     Double last = null;
     for (Double edge : edges) {

@@ -31,9 +31,17 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.material.Behaviour;
+import stenotherm.material.Material;
+import stenotherm.material.Melting;
+import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.PackClass;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.Placement;
 
 /** Sun, contacts, orientation, altitude and live coefficients of a transit. */
 class SurroundingsTest {
@@ -300,5 +308,33 @@ class SurroundingsTest {
     }
     assertTrue(largest > 0.01 && largest < 1, largest + " K");
     assertTrue(live.ledger().closes());
+  }
+
+  /** A frozen pack starts in its own state and melts on the way. */
+  @Test
+  void aPackStartsInItsOwnState() {
+    Placement lid = new Placement.OnFace(Face.Z_MAX, 0, 0, Mounting.taped());
+    Material ice =
+        Material.of("gel", 0.6, 1000, 4000)
+            .withBehaviour(
+                new Behaviour.Melts(new Melting(new Range(273.15, 274.15), 300_000, 0.6, 4200)));
+    PackClass gel =
+        new PackClass(
+            "gel pack",
+            ice,
+            new Dimensions(0.1, 0.08, 0.02),
+            0.15,
+            0.01,
+            Source.assumed("made up"));
+    Parcel cooled =
+        Packings.plain()
+            .withPacks(List.of(new PlacedPack("pack", gel, lid, new PackStart.At(258.15))));
+    TransitResult result = run(cooled, journey(298, leg("summer", 30, air(303))));
+    double[] liquid = result.liquidFraction("pack");
+    assertEquals(0, liquid[0]);
+    assertEquals(258.15, result.mean("pack")[0], 1e-3);
+    assertEquals(1, last(liquid), 1e-9);
+    assertTrue(result.ledger().closes());
+    assertTrue(last(result.mean("cup")) > 290);
   }
 }
