@@ -120,6 +120,13 @@ final class Assumptions {
         situation.source());
   }
 
+  private static String following(AmbientRule.Following rule) {
+    if (rule.offset() == 0 && rule.lag() == 0) {
+      return "as outdoors";
+    }
+    return number(rule.offset()) + " K warmer than outdoors, lag " + hours(rule.lag());
+  }
+
   /** Tells that a leg in the sun is computed without it. */
   void shaded(Place place) {
     add(

@@ -111,8 +111,10 @@ final class ContainerReader {
     ScalarNode size = section.require("size").asScalar();
     String text = size.text();
     if (!text.matches("(?s)[\\s+\\-−.]*[0-9].*[xX×].*")) {
-      String name = text.replaceFirst("(?i)\\s+cup$", "");
-      return named(size.locate(() -> VesselSizes.named(name)));
+      String plain = text.replaceFirst("(?i)\\s+cup$", "");
+      boolean known =
+          VesselSizes.all().stream().anyMatch(each -> each.name().equalsIgnoreCase(plain));
+      return named(size.locate(() -> VesselSizes.named(known ? plain : text)));
     }
     return text.split("[xX×]", -1).length == 2 ? round(size) : boxed(size);
   }

@@ -48,7 +48,9 @@ final class ContainersReader {
       if (packing.has(GAP)) {
         throw packing.node().failAt(GAP, "means nothing for a single container");
       }
-      return placed(List.of(cup), List.of(new ContainerReader(cup, CUP, animal).read()), 0);
+      List<Container> containers = List.of(new ContainerReader(cup, CUP, animal).read());
+      requireAnimal(owner.require(CUP), containers);
+      return placed(List.of(cup), containers, 0);
     }
     List<Node> nodes = owner.require(CONTAINERS).asSequence().items();
     List<Section> sections = new ArrayList<>();
@@ -58,10 +60,14 @@ final class ContainersReader {
       Container container = within(each, () -> read(each, usual, sections));
       containers.add(container);
     }
-    if (containers.stream().allMatch(each -> each.occupant().isEmpty())) {
-      throw owner.require(CONTAINERS).fail("must have an animal in at least one container");
-    }
+    requireAnimal(owner.require(CONTAINERS), containers);
     return arranged(sections, containers, outer, walls);
+  }
+
+  private static void requireAnimal(Node node, List<Container> containers) {
+    if (containers.stream().allMatch(each -> each.occupant().isEmpty())) {
+      throw node.fail("must have an animal in at least one container");
+    }
   }
 
   private Container read(Node node, String usual, List<Section> sections) {

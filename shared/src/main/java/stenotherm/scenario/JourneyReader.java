@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -109,6 +108,11 @@ final class JourneyReader {
 
   /** A date that only names hours has a preset; one that decides about weather or sun has none. */
   private static ScalarNode sealed(Section journey, Sites sites) {
+    if (!journey.has("from") && sites.origin().days().isEmpty()) {
+      throw journey
+          .node()
+          .fail("needs lows/highs, such as 28 to 45 °F, or a place with recorded weather as from");
+    }
     boolean matters = sites.all().stream().anyMatch(site -> site.days().isEmpty());
     boolean sunny = sites.all().stream().anyMatch(site -> site.sun().isPresent());
     return (matters || sunny ? journey.require(SEALED) : journey.value(SEALED)).asScalar();
@@ -165,25 +169,25 @@ final class JourneyReader {
                     outdoors(trip, weather, template, TemplateLeg.End.ORIGIN),
                     outdoors(trip, weather, template, TemplateLeg.End.DESTINATION),
                     followed));
-    for (int index = 0; index < template.legs().size(); index++) {
+    tell(template, durations);
+    return journey;
+  }
+
+  private void tell(JourneyTemplate template, List<Double> durations) {
+    List<String> legs = new ArrayList<>();
+    for (int index = 0; index < durations.size(); index++) {
       TemplateLeg leg = template.legs().get(index);
-      assumptions.add(
-          "Template "
-              + template.name()
-              + ", leg "
-              + (index + 1)
-              + ": "
-              + leg.name()
-              + ", "
+      legs.add(
+          leg.name()
+              + " "
               + Assumptions.hours(durations.get(index))
-              + ", "
+              + " ("
               + leg.situation().name()
-              + ", on the clock of the "
-              + leg.end().name().toLowerCase(Locale.ROOT),
-          template.source());
+              + ")");
       assumptions.situation(leg.situation());
     }
-    return journey;
+    assumptions.add(
+        "Journey " + template.name() + ", " + String.join(", ", legs), template.source());
   }
 
   private Outdoors outdoors(

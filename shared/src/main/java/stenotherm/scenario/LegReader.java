@@ -150,7 +150,7 @@ final class LegReader {
     if (node.text().matches("(?s)\\d{4}-.*")) {
       double duration = timeOf(node.localDateTime()) - start;
       if (!(duration > 0)) {
-        throw node.fail("must come after the start of the leg, which is at " + clock(start));
+        throw node.fail("must come after the start of the leg, which is at " + startClock());
       }
       return checked(node, duration);
     }
@@ -162,6 +162,10 @@ final class LegReader {
 
   private LocalDateTime clock(double time) {
     return site.place().clockAt(time, trip.sealing(), originPlace());
+  }
+
+  private String startClock() {
+    return clock(start).toString().replace('T', ' ');
   }
 
   private double timeOf(LocalDateTime clock) {
@@ -321,7 +325,7 @@ final class LegReader {
         throw each.fail("must come after the reading before it");
       }
       if (previous == null && time > start) {
-        throw each.fail("must not come after the start of the leg, which is at " + clock(start));
+        throw each.fail("must not come after the start of the leg, which is at " + startClock());
       }
       times.add(time);
       temperatures.add(each.piece(parts.group(3)).temperature());
