@@ -122,7 +122,9 @@ final class Sample {
         Math.max(
             Math.abs(usual.coldest().temperature() - coarser.coldest().temperature()),
             Math.abs(usual.hottest().temperature() - coarser.hottest().temperature()));
-    print("Cells half as wide again move it by %.1f K.", Math.ceil(10 * moved) / 10);
+    print(
+        "Cells half as wide again move the animal by %.1f K (tried on one of the cases).",
+        Math.ceil(10 * moved) / 10);
     result.cautions().forEach(System.out::println);
     if (!result.parcel().warmers().isEmpty()) {
       System.out.println(Words.ILLUSTRATIVE);
