@@ -82,8 +82,7 @@ final class LegDelay {
         throw new CancellationException("stopped");
       }
       for (Container cup : parcel.occupied()) {
-        OptionalDouble breach =
-            result.exposure(cup.name(), delayed.duration()).outside(Limit.ALARM).firstBreach();
+        OptionalDouble breach = result.exposure(cup.name()).outside(Limit.ALARM).firstBreach();
         earliest = Math.min(earliest, breach.orElse(Double.POSITIVE_INFINITY));
       }
     }

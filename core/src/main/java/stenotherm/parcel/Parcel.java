@@ -218,7 +218,7 @@ public record Parcel(
    * @return the changed parcel
    */
   public Parcel withoutWarmers() {
-    return new Parcel(name, outer, walls, filling, containers, List.of(), packs);
+    return withWarmers(List.of());
   }
 
   /**
@@ -230,6 +230,27 @@ public record Parcel(
    */
   public Parcel withPacks(List<PlacedPack> other) {
     return new Parcel(name, outer, walls, filling, containers, warmers, other);
+  }
+
+  /**
+   * The same packing with other warmers.
+   *
+   * @param other the warmers; may be empty
+   * @return the changed parcel
+   * @throws InvalidInputException if they do not fit
+   */
+  public Parcel withWarmers(List<PlacedWarmer> other) {
+    return new Parcel(name, outer, walls, filling, containers, other, packs);
+  }
+
+  /**
+   * The same packing with something else, or nothing, between its things.
+   *
+   * @param other the filling
+   * @return the changed parcel
+   */
+  public Parcel withFilling(Filling other) {
+    return new Parcel(name, outer, walls, other, containers, warmers, packs);
   }
 
   /**

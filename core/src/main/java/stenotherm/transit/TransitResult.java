@@ -225,6 +225,17 @@ public final class TransitResult {
   }
 
   /**
+   * Judges what an animal went through until the parcel is opened.
+   *
+   * @param cup name of the cup
+   * @return the exposure from sealing until the end of the journey, or of what was computed of it
+   * @throws InvalidInputException if there is no such cup, or fewer than two times to judge
+   */
+  public Exposure exposure(String cup) {
+    return exposure(cup, journey.duration());
+  }
+
+  /**
    * Judges what an animal went through, up to a time. Between stored times temperatures are linear.
    *
    * @param cup name of the cup

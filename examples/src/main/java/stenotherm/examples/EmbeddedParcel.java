@@ -70,7 +70,7 @@ public final class EmbeddedParcel {
     var journey = new Journey(LocalDateTime.of(2026, 1, 15, 20, 0), fromCelsius(22), List.of(wait));
     TransitResult result =
         Transit.run(parcel, journey, Variation.NOMINAL, TransitSettings.standard());
-    Exposure exposure = result.exposure("cup", journey.duration());
+    Exposure exposure = result.exposure("cup");
     System.out.printf(
         Locale.ROOT,
         "Coldest: %.1f °C after %.1f h, %+.1f K to the cold end of the alarm band.%n",

@@ -98,7 +98,7 @@ final class Sample {
   }
 
   static Exposure exposure(TransitResult result) {
-    return result.exposure(CUP, result.journey().duration());
+    return result.exposure(CUP);
   }
 
   static double last(double[] values) {
