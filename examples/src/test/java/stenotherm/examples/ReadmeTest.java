@@ -1,11 +1,16 @@
 package stenotherm.examples;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import stenotherm.scenario.ScenarioReader;
 
 /** What the README shows is what the programs are and print. */
 class ReadmeTest {
@@ -21,6 +26,20 @@ class ReadmeTest {
         Files.readString(Path.of("src/main/resources/stenotherm/examples/cold-night.yaml"));
     assertTrue(scenario.lines().count() <= 20, "a scenario fits on 20 lines");
     assertTrue(readme().contains("```yaml\n" + scenario.strip() + "\n```"));
+  }
+
+  @Test
+  void showsOnlyScenariosThatCanBeRead() throws IOException {
+    List<String> blocks =
+        Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL)
+            .matcher(readme())
+            .results()
+            .map(block -> block.group(1))
+            .toList();
+    assertEquals(2, blocks.size());
+    for (String block : blocks) {
+      assertFalse(ScenarioReader.read("README.md", block).packings().isEmpty());
+    }
   }
 
   @Test

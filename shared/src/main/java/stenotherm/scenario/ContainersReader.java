@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
@@ -50,7 +51,7 @@ final class ContainersReader {
       }
       List<Container> containers = List.of(new ContainerReader(cup, CUP, animal).read());
       requireAnimal(owner.require(CUP), containers);
-      return placed(List.of(cup), containers, 0);
+      return placed(List.of(cup), containers, false);
     }
     List<Node> nodes = owner.require(CONTAINERS).asSequence().items();
     List<Section> sections = new ArrayList<>();
@@ -76,7 +77,7 @@ final class ContainersReader {
     return new ContainerReader(section, usual, animal).read();
   }
 
-  private static <T> T within(Node node, java.util.function.Supplier<T> action) {
+  private static <T> T within(Node node, Supplier<T> action) {
     return node instanceof MappingNode mapping ? Names.within(mapping, action) : action.get();
   }
 
@@ -93,7 +94,7 @@ final class ContainersReader {
       if (packing.has(GAP)) {
         throw packing.node().failAt(GAP, "means nothing without containers side by side");
       }
-      return placed(sections, containers, 0);
+      return placed(sections, containers, false);
     }
     double length = outer.size(Axis.X) - walls.thickness(Face.X_MIN) - walls.thickness(Face.X_MAX);
     double width = outer.size(Axis.Y) - walls.thickness(Face.Y_MIN) - walls.thickness(Face.Y_MAX);
@@ -110,17 +111,18 @@ final class ContainersReader {
       inRow.put(free.get(index), row.get(index));
     }
     List<Container> all = containers.stream().map(each -> inRow.getOrDefault(each, each)).toList();
-    return placed(sections, all, 1);
+    return placed(sections, all, true);
   }
 
   /** Places those for which the file says where, and tells where a single one stands. */
-  private List<Container> placed(List<Section> sections, List<Container> containers, int rows) {
+  private static List<Container> placed(
+      List<Section> sections, List<Container> containers, boolean inRow) {
     Map<String, Container> done = new LinkedHashMap<>();
     List<Container> all = new ArrayList<>();
     for (int index = 0; index < containers.size(); index++) {
       Section section = sections.get(index);
       Container container = containers.get(index);
-      Container there = within(section.node(), () -> placed(section, container, done, rows));
+      Container there = within(section.node(), () -> placed(section, container, done, inRow));
       done.put(there.name(), there);
       all.add(there);
     }
@@ -128,7 +130,7 @@ final class ContainersReader {
   }
 
   private static Container placed(
-      Section section, Container container, Map<String, Container> below, int rows) {
+      Section section, Container container, Map<String, Container> below, boolean inRow) {
     Optional<Node> position = section.optional(POSITION);
     Optional<Node> on = section.optional(ON);
     if (on.isPresent()) {
@@ -143,7 +145,7 @@ final class ContainersReader {
     if (position.isPresent()) {
       return container.at(Positions.onFloor(position.get()));
     }
-    if (rows == 0) {
+    if (!inRow) {
       section.tell(POSITION, "in the middle, on the floor", "assumed");
     }
     return container;

@@ -247,7 +247,7 @@ final class JourneyReader {
     return sum;
   }
 
-  private static Journey delayed(Journey journey, ScalarNode node) {
+  private Journey delayed(Journey journey, ScalarNode node) {
     Matcher parts = delayParts(node);
     double delay = node.piece(parts.group(1)).duration();
     Map<String, Integer> legs = new LinkedHashMap<>();
@@ -258,7 +258,11 @@ final class JourneyReader {
       }
     }
     int leg = node.piece(parts.group(2)).choice(Collections.unmodifiableMap(legs));
-    return node.locate(() -> journey.delayed(leg, delay));
+    Journey delayed = node.locate(() -> journey.delayed(leg, delay));
+    if (delayed.legs().get(leg).delay() + hold > LONGEST_DELAY) {
+      throw node.fail("must not be longer than 30 d together with the hold");
+    }
+    return delayed;
   }
 
   private void addFilms() {

@@ -194,7 +194,9 @@ final class LegReader {
       throw section.node().failAt("delay", "must not be longer than 30 d together with the hold");
     }
     if (start + lasting() + hold > JourneyReader.LONGEST_JOURNEY) {
-      throw section.require("for").fail("makes the journey longer than 365 d, with its hold");
+      throw section
+          .require(section.has("until") ? "until" : "for")
+          .fail("makes the journey longer than 365 d, with its hold");
     }
   }
 

@@ -35,6 +35,9 @@ final class PackingReader {
   private static final String WARMERS = "warmers";
   private static final List<String> WARMER_KEYS = List.of(WARMER, "stand-off", "contact", "opened");
 
+  /** What a packing may have of its own instead of the scenario's. */
+  private static final List<String> SHARED = List.of("cup", "containers");
+
   private static final Pattern MOMENT = Pattern.compile("(.+)\\sbefore\\s+sealing", Pattern.DOTALL);
   private static final Pattern LIQUID = Pattern.compile("(.+%)\\s*liquid", Pattern.DOTALL);
 
@@ -56,6 +59,13 @@ final class PackingReader {
           Names.within(
               each, () -> packing(Section.of(each, Vocabulary.PACKING, assumptions), names)));
     }
+    boolean allHaveTheirOwn =
+        nodes.stream().allMatch(each -> SHARED.stream().anyMatch(each.keys()::contains));
+    for (String key : SHARED) {
+      if (allHaveTheirOwn && root.has(key)) {
+        throw root.node().failAt(key, "means nothing, as every packing has its own");
+      }
+    }
     return parcels;
   }
 
@@ -76,7 +86,12 @@ final class PackingReader {
         .node()
         .locate(
             "packing '" + name + "'",
-            () -> new Parcel(name, outer, walls, filling, containers, warmers, packs));
+            () -> {
+              Parcel parcel = new Parcel(name, outer, walls, filling, containers, warmers, packs);
+              // Layers too thin for a number to tell their faces apart show only here.
+              parcel.layout();
+              return parcel;
+            });
   }
 
   private static Filling filling(Section packing) {

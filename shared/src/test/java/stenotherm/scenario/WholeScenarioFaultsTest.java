@@ -56,6 +56,10 @@ class WholeScenarioFaultsTest {
             "s.yaml:5:60: containers[0].towel (left): cannot be given together with bedding"),
         arguments(
             "towel: 3 mm",
+            "towel: 1e-320 mm",
+            "s.yaml:8:5: packings[0] (panels): box: Z runs from 0.034 m to 0.034 m; the end must be larger than the start"),
+        arguments(
+            "towel: 3 mm",
             "towel: 70 mm",
             "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm of height but the container has 60.0 mm: 10.0 mm too little"),
         arguments(
@@ -420,6 +424,10 @@ class WholeScenarioFaultsTest {
             "s.yaml:11:10: journey.delay: must lie between 0 and 30 d"),
         arguments(
             "delay: [1 h in road, 2 h in porch]",
+            "delay: 29 d 20 h in road",
+            "s.yaml:11:10: journey.delay: must not be longer than 30 d together with the hold"),
+        arguments(
+            "delay: [1 h in road, 2 h in porch]",
             "delay: 40 d in road",
             "s.yaml:11:10: journey.delay: must lie between 0 and 30 d"),
         arguments(
@@ -730,6 +738,10 @@ class WholeScenarioFaultsTest {
             "cup: 8 fl oz cup\n",
             "",
             "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),
+        arguments(
+            "fill: shredded paper",
+            "fill: shredded paper, cup: 8 fl oz",
+            "s.yaml:5:1: cup: means nothing, as every packing has its own"),
         arguments(
             "cup: 8 fl oz cup",
             "cup: 9 fl oz cup",
