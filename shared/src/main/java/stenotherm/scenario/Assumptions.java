@@ -105,7 +105,7 @@ final class Assumptions {
   void situation(Situation situation) {
     String air =
         situation.rule() instanceof AmbientRule.Following following
-            ? number(following.offset()) + " K warmer than outdoors, lag " + hours(following.lag())
+            ? following(following)
             : "held at " + celsius(((AmbientRule.Held) situation.rule()).temperature());
     add(
         "Surroundings "
