@@ -139,7 +139,7 @@ final class JourneyReader {
       readers.add(reader);
       time += reader.lasting();
     }
-    Weather weather = weather(trip, time + delaySum(trip.journey()) + hold);
+    Weather weather = weather(trip, time);
     List<Leg> legs = new ArrayList<>();
     for (int index = 0; index < nodes.size(); index++) {
       LegReader reader = readers.get(index);
@@ -159,8 +159,7 @@ final class JourneyReader {
     Site to = trip.sites().destination();
     List<Double> durations = template.durations(trip.sealing(), from.place(), to.place());
     double end = durations.stream().mapToDouble(Double::doubleValue).sum();
-    double followed = delaySum(trip.journey()) + hold;
-    Weather weather = weather(trip, end + followed);
+    Weather weather = weather(trip, end);
     Journey journey =
         name.locate(
             () ->
@@ -168,7 +167,7 @@ final class JourneyReader {
                     new JourneyTemplate.Start(trip.sealing(), trip.start()),
                     outdoors(trip, weather, template, TemplateLeg.End.ORIGIN),
                     outdoors(trip, weather, template, TemplateLeg.End.DESTINATION),
-                    followed));
+                    weather.slack()));
     tell(template, durations);
     return journey;
   }
@@ -197,21 +196,23 @@ final class JourneyReader {
         template.legs().stream().anyMatch(leg -> leg.end() == end && leg.situation().sunlit());
     Sunshine sunshine = Sunshine.NONE;
     if (sunlit && site.sun().isPresent()) {
-      sunshine = weather.sunshine(site, LegReader.EAST, surface(trip));
+      sunshine = weather.sunshine(site, LegReader.EAST, surface(trip), weather.times());
     } else if (sunlit) {
       assumptions.shaded(site.place());
     }
     return new Outdoors(site.place(), weather.outdoors(site), site.spread(), sunshine);
   }
 
-  private Weather weather(Trip trip, double end) {
-    if (end > LONGEST_JOURNEY) {
+  /** Weather until a planned end, and as long after it as delays may last. */
+  private Weather weather(Trip trip, double planned) {
+    double slack = delaySum(trip.journey()) + hold;
+    if (planned + slack > LONGEST_JOURNEY) {
       throw trip.journey()
           .node()
           .fail("must not be longer than 365 d, with its delays and its hold");
     }
     return new Weather(
-        assumptions, trip.sealed(), trip.sealing(), trip.sites().origin().place(), end);
+        assumptions, trip.sealed(), trip.sealing(), trip.sites().origin().place(), planned, slack);
   }
 
   /** The outside of the box, for legs in the sun. */

@@ -417,7 +417,9 @@ final class LegReader {
     }
     ScalarNode heading = section.value("heading").asScalar();
     double degrees = heading.angle();
-    return heading.locate(() -> weather.sunshine(site, degrees, JourneyReader.surface(trip)));
+    Range times = new Range(start, start + lasting() + weather.slack());
+    return heading.locate(
+        () -> weather.sunshine(site, degrees, JourneyReader.surface(trip), times));
   }
 
   private List<Contact> contacts(Air air) {

@@ -31,16 +31,28 @@ final class Weather {
   private final LocalDateTime sealing;
   private final Place origin;
   private final double end;
+  private final double slack;
   private final Map<Site, DailyExtremes> courses = new HashMap<>();
 
-  /** Weather until a time since sealing [s]. */
+  /** Weather until a planned end, in time since sealing, and for delays after it [s]. */
   Weather(
-      Assumptions assumptions, ScalarNode sealed, LocalDateTime sealing, Place origin, double end) {
+      Assumptions assumptions,
+      ScalarNode sealed,
+      LocalDateTime sealing,
+      Place origin,
+      double planned,
+      double slack) {
     this.assumptions = assumptions;
     this.sealed = sealed;
     this.sealing = sealing;
     this.origin = origin;
-    this.end = end;
+    this.end = planned + slack;
+    this.slack = slack;
+  }
+
+  /** How much later a leg may end than planned, by delays before and in it [s]. */
+  double slack() {
+    return slack;
   }
 
   /** How long the weather is needed: from sealing to the end of the hold [s]. */
@@ -127,8 +139,11 @@ final class Weather {
     return site.place().clockAt(end, sealing, origin).toLocalDate().plusDays(1);
   }
 
-  /** Sun and sky on a parcel whose first length points to a heading [°]; needs coordinates. */
-  Sunshine sunshine(Site site, double heading, SolarAbsorptance surface) {
+  /**
+   * Sun and sky over some time [s] on a parcel whose first length points to a heading [°]; needs
+   * coordinates.
+   */
+  Sunshine sunshine(Site site, double heading, SolarAbsorptance surface, Range times) {
     Site.Sun sun = site.sun().orElseThrow();
     Place place = site.place();
     Map<Face, TimeFunction> irradiance =
@@ -137,7 +152,7 @@ final class Weather {
             sun.sky(),
             heading,
             place.clockAt(0, sealing, origin),
-            times());
+            times);
     double skyLoss = SolAir.CLEAR_SKY_LOSS * (1 - sun.sky().cloudCover());
     assumptions.add("Sky over " + place.name(), sun.sky().clear().source());
     assumptions.add(

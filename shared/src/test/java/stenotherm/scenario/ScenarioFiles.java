@@ -171,6 +171,17 @@ final class ScenarioFiles {
     return all;
   }
 
+  /** Those scenarios several times, that in the sun once: its light takes time to compute. */
+  static List<String> allForDamage() {
+    String shaded =
+        with(with(JOURNEY, "sun: yes, heading: 180 °, ", ""), "airport ramp", "sorting hub");
+    List<String> all = new ArrayList<>(List.of(JOURNEY));
+    for (int times = 0; times < 4; times++) {
+      allGood().stream().map(text -> text.equals(JOURNEY) ? shaded : text).forEach(all::add);
+    }
+    return all;
+  }
+
   /** What stands in for a key. */
   static String presetOf(String part, String key) {
     return Vocabulary.parts().stream()

@@ -310,7 +310,8 @@ class WholeScenarioTest {
             new Sky(OpticalDepths.HAZY_SUMMER, 0.3, Sky.COMMON_GROUND),
             180,
             LocalDateTime.of(2014, 7, 10, 15, 0),
-            new Range(0, 6 * HOUR));
+            // the leg of 45 min, 3 h of delays and 6 h of hold
+            new Range(0, 9.75 * HOUR));
     for (Face face : Face.values()) {
       double given = sun.irradiance().getOrDefault(face, TimeFunction.constant(0)).at(600);
       assertEquals(
