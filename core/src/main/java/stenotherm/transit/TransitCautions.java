@@ -33,14 +33,41 @@ final class TransitCautions {
       if (leg.surroundings().hasSun()) {
         all.add(sun(leg.surroundings().sunshine().absorptance()));
       }
+    }
+    all.addAll(convection(parcel, journey, differences));
+    return List.copyOf(all);
+  }
+
+  /** Of the legs in which the air in the fill may move, the one with the largest difference. */
+  private static List<String> convection(
+      Parcel parcel, Journey journey, Transit.@Nullable FillDifference[] differences) {
+    int others = -1;
+    double largest = 0;
+    String where = "";
+    List<String> warnings = List.of();
+    for (int number = 0; number < journey.legs().size(); number++) {
       Transit.FillDifference fill = differences[number];
-      if (fill != null) {
-        parcel
-            .convectionWarnings(orientation, fill.kelvin(), fill.meanTemperature())
-            .forEach(warning -> all.add("In '" + leg.name() + "': " + warning));
+      if (fill == null) {
+        continue;
+      }
+      Leg leg = journey.legs().get(number);
+      List<String> found =
+          parcel.convectionWarnings(
+              leg.surroundings().orientation(), fill.kelvin(), fill.meanTemperature());
+      if (!found.isEmpty()) {
+        others++;
+        if (fill.kelvin() > largest) {
+          largest = fill.kelvin();
+          where = "In '" + leg.name() + "'";
+          warnings = found;
+        }
       }
     }
-    return List.copyOf(all);
+    String start =
+        others <= 0
+            ? where + ": "
+            : where + ", and less in " + others + (others == 1 ? " other leg: " : " other legs: ");
+    return warnings.stream().map(warning -> start + warning).toList();
   }
 
   private static String sun(SolarAbsorptance absorptance) {

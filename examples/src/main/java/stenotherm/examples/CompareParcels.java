@@ -63,6 +63,9 @@ public final class CompareParcels implements Callable<Integer> {
   private static final String SHIPPED = "cold-night.yaml";
   private static final int MOST_THREADS = 256;
 
+  /** Percent between two lines of progress. */
+  private static final int LINE_EVERY = 25;
+
   @Parameters(
       arity = "0..1",
       paramLabel = "SCENARIO",
@@ -90,6 +93,9 @@ public final class CompareParcels implements Callable<Integer> {
       hidden = true,
       description = "Cell widths times this, for quick tries (2) and convergence studies (0.7).")
   private double meshScale = 1;
+
+  private final boolean watched = System.console() != null;
+  private int nextLine = LINE_EVERY;
 
   @Spec private @Nullable CommandSpec spec;
 
@@ -145,15 +151,15 @@ public final class CompareParcels implements Callable<Integer> {
               TransitSettings.standard().meshScaled(meshScale),
               threads,
               this::showProgress);
-      err().println();
+      endProgress();
     } catch (InvalidInputException problem) {
-      err().println();
+      endProgress();
       return complain(BAD_SCENARIO, scenarioName() + ": " + problem.getMessage());
     } catch (IllegalStateException problem) {
-      err().println();
+      endProgress();
       return complain(FAILED, "computation ended early: " + problem.getMessage());
     }
-    Console.print(scenario.title(), rows, out());
+    Console.print(scenario, rows, out());
     return write(scenario, rows, folder);
   }
 
@@ -221,9 +227,21 @@ public final class CompareParcels implements Callable<Integer> {
     return code;
   }
 
+  /** One line that counts up for somebody who watches, a few lines for a file. */
   private void showProgress(int percent) {
-    err().print("\rcomputing: " + percent + " %");
+    if (watched) {
+      err().print("\rcomputing: " + percent + " %");
+    } else if (percent >= nextLine) {
+      err().println("computing: " + percent + " %");
+      nextLine = percent - percent % LINE_EVERY + LINE_EVERY;
+    }
     err().flush();
+  }
+
+  private void endProgress() {
+    if (watched) {
+      err().println();
+    }
   }
 
   private CommandLine command() {

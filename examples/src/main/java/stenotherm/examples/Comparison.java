@@ -15,6 +15,7 @@ import stenotherm.base.ProgressListener;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Assessor;
+import stenotherm.decision.DelayMargin;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.Transit;
@@ -24,6 +25,9 @@ import stenotherm.transit.Variation;
 
 /** Judges all packings of a scenario, with and without their warmers, several at a time. */
 final class Comparison {
+  /** The part of the work that is not the search for delays. */
+  private static final double ASSESSMENT_SHARE = 0.8;
+
   private final Scenario scenario;
   private final TransitSettings settings;
   private final IntConsumer percentListener;
@@ -53,18 +57,21 @@ final class Comparison {
    */
   static List<Judged> run(
       Scenario scenario, TransitSettings settings, int threads, IntConsumer percentListener) {
-    List<Parcel> parcels = new ArrayList<>();
+    List<Packed> parcels = new ArrayList<>();
     for (Parcel packing : scenario.packings()) {
-      parcels.add(packing);
+      parcels.add(new Packed(packing, false));
       if (!packing.warmers().isEmpty()) {
-        parcels.add(packing.withoutWarmers());
+        parcels.add(new Packed(packing.withoutWarmers(), true));
       }
     }
     return new Comparison(scenario, settings, parcels.size(), percentListener)
         .run(parcels, threads);
   }
 
-  private List<Judged> run(List<Parcel> parcels, int threads) {
+  /** A packing, perhaps stripped of the warmers that the scenario gives it. */
+  private record Packed(Parcel parcel, boolean stripped) {}
+
+  private List<Judged> run(List<Packed> parcels, int threads) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<Judged>> futures = new ArrayList<>();
@@ -101,16 +108,30 @@ final class Comparison {
     return stop;
   }
 
-  private Judged judge(int job, Parcel parcel) {
+  private Judged judge(int job, Packed packed) {
+    Parcel parcel = packed.parcel();
+    AssessmentSettings how = new AssessmentSettings(settings, scenario.longestHold());
     Assessment assessment =
         Assessor.assess(
             parcel,
             scenario.journey(),
-            new AssessmentSettings(settings, scenario.longestHold()),
-            (done, total) -> report(job, done / (total + 1)));
+            how,
+            (done, total) -> report(job, ASSESSMENT_SHARE * done / (total + 1)));
     TransitResult planned = untilOpening(parcel);
+    report(job, ASSESSMENT_SHARE);
+    List<DelayMargin> legDelays = new ArrayList<>();
+    if (!(assessment.delay() instanceof DelayMargin.AlreadyOutside)) {
+      int legs = scenario.journey().legs().size();
+      for (int leg = 0; leg < legs; leg++) {
+        legDelays.add(Assessor.delayOf(assessment, scenario.journey(), leg, how));
+        double share = (1 - ASSESSMENT_SHARE) * (leg + 1) / legs;
+        if (report(job, ASSESSMENT_SHARE + share) == ProgressListener.Signal.STOP) {
+          throw new CancellationException("stopped");
+        }
+      }
+    }
     report(job, 1);
-    return new Judged(parcel, assessment, planned);
+    return new Judged(parcel, packed.stripped(), assessment, planned, legDelays);
   }
 
   /** Fields and heat of the assessment's own runs reach into the hold. */

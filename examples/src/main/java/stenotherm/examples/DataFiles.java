@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import stenotherm.base.Face;
 import stenotherm.conduction.DiscretisationEstimate;
+import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Margin;
@@ -18,9 +19,12 @@ import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
+import stenotherm.transit.LegCoefficients;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.Figures;
 
 /** The files for other programs: all digits, SI units. */
 final class DataFiles {
@@ -36,7 +40,8 @@ final class DataFiles {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("format", 1);
     root.put("title", scenario.title());
-    root.put("headline", Words.headline(rows));
+    root.put("headline", new Words(new Figures(scenario.units())).headline(rows));
+    root.put("units_of_sentences", scenario.units().label());
     root.put("planned_duration_s", scenario.journey().duration());
     root.put("longest_hold_s", scenario.longestHold());
     ArrayNode packings = root.putArray("packings");
@@ -61,6 +66,7 @@ final class DataFiles {
     node.put("level", assessment.verdict().level().name());
     node.put("level_words", assessment.verdict().level().words());
     node.put("sentence", assessment.verdict().sentence());
+    node.put("engine", row.planned().engine());
     for (Side side : Side.values()) {
       ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
       addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
@@ -70,7 +76,10 @@ final class DataFiles {
           margin.putObject("grid"),
           side == Side.COLD ? assessment.coldGrid() : assessment.hotGrid());
     }
+    ArrayNode animals = node.putArray("animals");
+    row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));
     addDelay(node.putObject("delay"), assessment.delay());
+    addLegDelays(node.putArray("delay_of_a_single_leg"), row);
     ArrayNode sensitivities = node.putArray("sensitivities");
     for (Sensitivity sensitivity : assessment.sensitivities()) {
       ObjectNode one = sensitivities.addObject();
@@ -84,6 +93,16 @@ final class DataFiles {
     for (Face face : Face.values()) {
       heat.put(face.label(), FaceHeat.mean(row, face));
     }
+    addLedger(node.putObject("heat_until_opening_J"), row.planned().ledger());
+    ArrayNode coefficients = node.putArray("coefficients_of_legs");
+    for (LegCoefficients leg : row.planned().coefficients()) {
+      ObjectNode one = coefficients.addObject();
+      one.put("leg", row.held().legs().get(leg.leg()).name());
+      ObjectNode surfaces = one.putObject("surfaces_W_per_m2_K");
+      leg.surfaces().forEach(surfaces::put);
+      ObjectNode conductivities = one.putObject("conductivities_W_per_m_K");
+      leg.conductivities().forEach(conductivities::put);
+    }
     node.put("cells", assessment.nominal().cells());
     assessment.verdict().cautions().forEach(node.putArray("cautions")::add);
   }
@@ -94,6 +113,36 @@ final class DataFiles {
     node.put("time_s", margin.time());
     node.put("local_clock", CLOCK.format(journey.localClock(margin.time())));
     node.put("cup", margin.cup());
+  }
+
+  private static void addAnimal(ObjectNode node, Judged row, Container cup) {
+    node.put("cup", cup.name());
+    node.put("animal", Judged.animal(cup).name());
+    for (Side side : Side.values()) {
+      Spread spread = Spread.of(row.assessment(), cup.name(), side);
+      ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
+      addMargin(margin.putObject("nominal"), row.held(), spread.nominal());
+      addMargin(margin.putObject("worst"), row.held(), spread.worst());
+      addMargin(margin.putObject("best"), row.held(), spread.best());
+    }
+  }
+
+  private static void addLegDelays(ArrayNode node, Judged row) {
+    for (int leg = 0; leg < row.legDelays().size(); leg++) {
+      ObjectNode one = node.addObject();
+      one.put("leg", row.held().legs().get(leg).name());
+      addDelay(one, row.legDelays().get(leg));
+    }
+  }
+
+  private static void addLedger(ObjectNode node, HeatLedger ledger) {
+    ObjectNode boundaries = node.putObject("in_through_boundaries");
+    ledger.boundaries().forEach(boundaries::put);
+    ObjectNode sources = node.putObject("given_by_warmers");
+    ledger.sources().forEach(sources::put);
+    ObjectNode stored = node.putObject("stored_in_blocks");
+    ledger.storedIn().forEach(stored::put);
+    node.put("residual", ledger.residual());
   }
 
   private static void addGrid(ObjectNode node, DiscretisationEstimate grid) {
@@ -122,7 +171,8 @@ final class DataFiles {
     StringBuilder text =
         new StringBuilder(
             "packing,warmer,cup,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
-                + "animal_hottest_K,cold_end_coldest_K,hot_end_hottest_K,warmer_max_K\n");
+                + "animal_hottest_K,cold_end_coldest_K,hot_end_hottest_K,warmer_max_K,"
+                + "packs_liquid_fraction\n");
     for (Judged row : rows) {
       for (Container cup : row.parcel().occupied()) {
         addHistory(text, row, cup.name());
@@ -144,6 +194,14 @@ final class DataFiles {
             .map(PlacedWarmer::name)
             .map(nominal::hottest)
             .toArray(double[][]::new);
+    List<PlacedPack> melting =
+        row.parcel().packs().stream().filter(pack -> pack.pack().melts()).toList();
+    double[][] fractions =
+        melting.stream()
+            .map(PlacedPack::name)
+            .map(nominal::liquidFraction)
+            .toArray(double[][]::new);
+    double mass = melting.stream().mapToDouble(pack -> pack.pack().mass()).sum();
     Journey journey = row.held();
     for (int i = 0; i < times.length; i++) {
       text.append(quoted(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
@@ -164,6 +222,14 @@ final class DataFiles {
           most = Math.max(most, warmer[i]);
         }
         text.append(most);
+      }
+      text.append(',');
+      if (!melting.isEmpty()) {
+        double liquid = 0;
+        for (int pack = 0; pack < melting.size(); pack++) {
+          liquid += fractions[pack][i] * melting.get(pack).pack().mass() / mass;
+        }
+        text.append(liquid);
       }
       text.append('\n');
     }

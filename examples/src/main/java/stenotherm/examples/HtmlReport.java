@@ -1,14 +1,20 @@
 package stenotherm.examples;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
+import java.util.Map;
+import java.util.stream.Collectors;
 import stenotherm.base.Face;
+import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.Sensitivity;
+import stenotherm.decision.Verdict;
 import stenotherm.picture.Picture;
 import stenotherm.picture.SectionSheet;
 import stenotherm.scenario.Scenario;
+import stenotherm.transit.LegCoefficients;
+import stenotherm.words.Figures;
 
 /** The report as one page that needs nothing else, neither a network nor a script. */
 final class HtmlReport {
@@ -24,6 +30,7 @@ final class HtmlReport {
       h3 { margin-top: 1.6rem; font-size: 1.05rem; }
       .answer { font-size: 1.2rem; font-weight: 600; margin: .6rem 0; }
       .cautions { border: 2px solid #1b1b1b; border-left-width: 10px; padding: .4rem 1rem; }
+      summary { cursor: pointer; }
       .wide { overflow-x: auto; }
       table { border-collapse: collapse; font-size: .88rem; }
       caption { text-align: left; padding: .3rem 0; color: #444; }
@@ -39,11 +46,17 @@ final class HtmlReport {
 
   private final Scenario scenario;
   private final List<Judged> rows;
+  private final Words words;
+  private final Tables tables;
+  private final Pictures pictures;
   private final StringBuilder html = new StringBuilder();
 
   private HtmlReport(Scenario scenario, List<Judged> rows) {
     this.scenario = scenario;
     this.rows = rows;
+    this.words = new Words(new Figures(scenario.units()));
+    this.tables = new Tables(words, rows);
+    this.pictures = new Pictures(words);
   }
 
   static byte[] of(Scenario scenario, List<Judged> rows) {
@@ -55,23 +68,34 @@ final class HtmlReport {
     html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     html.append("<title>").append(escaped(scenario.title())).append("</title>\n");
     html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
-    element("h1", scenario.title());
-    html.append("<p class=\"answer\">").append(escaped(Words.headline(rows))).append("</p>\n");
-    Words.warmerEffects(rows).forEach(sentence -> element("p", sentence));
-    html.append("<section class=\"cautions\">\n");
-    element("h2", "Cautions");
-    list(Words.cautions(rows));
-    html.append("</section>\n");
+    answer();
     comparison();
     rows.stream()
         .filter(row -> row.hasWarmer() || row.parcel().warmers().equals(original(row)))
         .forEach(this::packing);
-    element("h2", "Assumptions and their sources");
-    list(Sources.sentences(scenario));
-    html.append("<p class=\"small\">All digits, in SI units: ");
-    html.append(ReportFolder.SUMMARY).append(" and ").append(ReportFolder.HISTORY);
-    html.append(" beside this file.</p>\n</main>\n</body>\n</html>\n");
+    html.append("<section class=\"cautions\" id=\"cautions\">\n");
+    element("h2", "Cautions");
+    list(Words.cautions(rows));
+    html.append("</section>\n");
+    assumptions();
+    computation();
+    html.append("</main>\n</body>\n</html>\n");
     return html.toString();
+  }
+
+  private void answer() {
+    element("h1", scenario.title());
+    html.append("<p class=\"answer\">").append(escaped(words.headline(rows))).append("</p>\n");
+    html.append("<ul>\n");
+    for (Judged row : rows) {
+      html.append("<li><strong>").append(escaped(row.label())).append(": ");
+      html.append(escaped(row.assessment().verdict().level().words())).append(".</strong> ");
+      html.append(escaped(words.sentence(row))).append("</li>\n");
+    }
+    html.append("</ul>\n");
+    words.warmerEffects(rows).forEach(sentence -> element("p", sentence));
+    html.append("<p><strong>").append(escaped(Verdict.DEFER)).append("</strong> ");
+    html.append("There are <a href=\"#cautions\">more cautions</a> below.</p>\n");
   }
 
   /** The warmers that the scenario gives the packing of a row. */
@@ -86,41 +110,28 @@ final class HtmlReport {
   private void comparison() {
     element("h2", "Packings side by side");
     picture(
-        Pictures.margins(rows),
+        pictures.margins(rows),
         WIDTH,
         Pictures.marginsHeight(rows),
         "Margins to the alarm band until the planned opening.");
-    table(
-        "Nominal temperatures of the animal's coldest and hottest part until opening, local clock.",
-        List.of("packing", "warmer", "lowest", "highest", "verdict"),
-        Console::heat);
-    table(
-        "Margins to the alarm band in K until opening, nominal (worst to best of the ranges).",
-        List.of(
-            "packing",
-            "warmer",
-            "cold margin",
-            "hot margin",
-            "grid error ± K",
-            "delay left",
-            "outer volume L",
-            "mass kg"),
-        Console::margins);
-    html.append("<ul>\n");
-    for (Judged row : rows) {
-      html.append("<li><strong>").append(escaped(row.label())).append(":</strong> ");
-      html.append(escaped(row.assessment().verdict().level().words())).append(". ");
-      html.append(escaped(row.sentence())).append("</li>\n");
-    }
-    html.append("</ul>\n");
+    table(tables.temperatures());
+    table(tables.margins());
+    tables.animals().ifPresent(this::table);
+    tables.packs().ifPresent(this::table);
+    tables
+        .legDelays()
+        .ifPresent(
+            table -> {
+              element("h2", "How late may it be?");
+              table(table);
+            });
   }
 
-  private void table(String caption, List<String> names, Function<Judged, List<String>> cells) {
-    html.append("<div class=\"wide\"><table>\n<caption>").append(escaped(caption));
-    html.append("</caption>\n");
-    head(names.toArray(String[]::new));
-    for (Judged row : rows) {
-      List<String> line = cells.apply(row);
+  private void table(Table table) {
+    html.append("<div class=\"wide\"><table>\n<caption>").append(escaped(table.caption()));
+    html.append(".</caption>\n");
+    head(table.head().toArray(String[]::new));
+    for (List<String> line : table.lines()) {
       html.append("<tr>");
       rowHead(line.get(0));
       line.subList(1, line.size()).forEach(this::text);
@@ -131,26 +142,24 @@ final class HtmlReport {
 
   private void packing(Judged row) {
     element("h2", row.label());
-    element("p", row.sentence());
+    element("p", words.sentence(row));
     picture(
-        Pictures.temperatures(row),
+        pictures.temperatures(row),
         WIDTH,
         480,
-        "Animal and ambient over time. The band holds the coldest and the hottest part with every"
-            + " uncertain quantity at its worse end.");
-    SectionSheet sections = Pictures.sections(row);
+        "Animal and ambient over time, nominal; the band holds the coldest and the hottest part"
+            + " with every uncertain quantity at its worse end.");
+    SectionSheet sections = pictures.sections(row);
     picture(
         sections,
         SECTIONS_WIDTH,
         sections.heightFor(SECTIONS_WIDTH),
         "Sections at the coldest and at the hottest moment before opening, nominal run.");
-    if (row.hasWarmer()) {
-      picture(
-          Pictures.heat(row),
-          WIDTH,
-          Pictures.heatHeight(row),
-          "Where the heat of the warmers goes.");
-    }
+    picture(
+        Pictures.heat(row),
+        WIDTH,
+        Pictures.heatHeight(row),
+        "Where the heat comes from and where it goes.");
     faces(row);
     sensitivities(row);
     if (row.hasWarmer()) {
@@ -182,20 +191,85 @@ final class HtmlReport {
 
   private void sensitivities(Judged row) {
     element("h3", "What each uncertain quantity does on its own");
+    html.append("<div class=\"wide\"><table>\n<caption>Change of the margin in ");
+    html.append(words.figures().differenceUnit());
     html.append(
-        "<div class=\"wide\"><table>\n<caption>Change of the margin in K when one quantity"
-            + " goes to an end of its range and all others stay nominal; coarser grid.</caption>\n");
+        " when one quantity goes to an end of its range and all others stay nominal; coarser"
+            + " grid.</caption>\n");
     head("quantity", "cold, low end", "cold, high end", "hot, low end", "hot, high end");
     for (Sensitivity sensitivity : row.assessment().sensitivities()) {
       html.append("<tr>");
       rowHead(sensitivity.factor().words());
-      number(Words.change(sensitivity.cold().atLow()));
-      number(Words.change(sensitivity.cold().atHigh()));
-      number(Words.change(sensitivity.hot().atLow()));
-      number(Words.change(sensitivity.hot().atHigh()));
+      number(words.change(sensitivity.cold().atLow()));
+      number(words.change(sensitivity.cold().atHigh()));
+      number(words.change(sensitivity.hot().atLow()));
+      number(words.change(sensitivity.hot().atHigh()));
       html.append("</tr>\n");
     }
     html.append("</tbody></table></div>\n");
+  }
+
+  private void assumptions() {
+    element("h2", "Assumptions and their sources");
+    List<String> all = Sources.sentences(scenario);
+    element("h3", "What the file leaves out");
+    list(Sources.presets(all));
+    element("h3", "What the numbers rest on");
+    list(Sources.others(all));
+  }
+
+  private void computation() {
+    element("h2", "How it was computed");
+    html.append("<ul>\n");
+    for (Judged row : rows) {
+      HeatLedger ledger = row.planned().ledger();
+      element(
+          "li",
+          row.label()
+              + ": "
+              + row.planned().engine()
+              + "; estimated error of the grid ± "
+              + words.gridError(row)
+              + " "
+              + words.figures().differenceUnit()
+              + "; of all heat moved, "
+              + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
+              + " is not accounted for.");
+    }
+    html.append("</ul>\n<details>\n<summary>Coefficients with which each leg begins</summary>\n");
+    for (Judged row : rows) {
+      table(coefficients(row));
+    }
+    html.append("</details>\n<p class=\"small\">All digits, in SI units: ");
+    link(ReportFolder.SUMMARY);
+    html.append(" and ");
+    link(ReportFolder.HISTORY);
+    html.append(" beside this file.</p>\n");
+  }
+
+  private static Table coefficients(Judged row) {
+    List<List<String>> lines = new ArrayList<>();
+    for (LegCoefficients leg : row.planned().coefficients()) {
+      lines.add(
+          List.of(
+              row.held().legs().get(leg.leg()).name(),
+              listed(leg.surfaces(), "%.1f"),
+              listed(leg.conductivities(), "%.4f")));
+    }
+    return new Table(
+        row.label() + ", nominal run",
+        List.of("leg", "surface coefficients W/(m² K)", "conductivities W/(m K)"),
+        lines);
+  }
+
+  private static String listed(Map<String, Double> values, String format) {
+    return values.entrySet().stream()
+        .map(each -> each.getKey() + " " + String.format(Locale.ROOT, format, each.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private void link(String file) {
+    html.append("<a href=\"").append(file).append("\">").append(file).append("</a>");
   }
 
   private void picture(Picture picture, int width, int height, String caption) {

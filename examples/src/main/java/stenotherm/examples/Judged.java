@@ -2,8 +2,9 @@ package stenotherm.examples;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import stenotherm.animal.Animal;
 import stenotherm.decision.Assessment;
+import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
@@ -17,8 +18,19 @@ import stenotherm.transit.TransitResult;
  * @param parcel the packing as it was run
  * @param assessment what came out
  * @param planned the nominal run until the planned opening
+ * @param stripped whether the packing has warmers that were left out
+ * @param legDelays how much longer each leg may last; empty if the alarm band is left anyway
  */
-record Judged(Parcel parcel, Assessment assessment, TransitResult planned) {
+record Judged(
+    Parcel parcel,
+    boolean stripped,
+    Assessment assessment,
+    TransitResult planned,
+    List<DelayMargin> legDelays) {
+  Judged {
+    legDelays = List.copyOf(legDelays);
+  }
+
   boolean hasWarmer() {
     return !parcel.warmers().isEmpty();
   }
@@ -28,9 +40,16 @@ record Judged(Parcel parcel, Assessment assessment, TransitResult planned) {
     return count == 0 ? "without" : count == 1 ? "with" : "with " + count;
   }
 
-  /** The packing's name and whether a warmer is in it. */
+  /** The packing's name and, if it was run both ways, whether a warmer is in it. */
   String label() {
-    return parcel.name() + (hasWarmer() ? ", with warmer" : ", no warmer");
+    if (stripped) {
+      return parcel.name() + ", no warmer";
+    }
+    return switch (parcel.warmers().size()) {
+      case 0 -> parcel.name();
+      case 1 -> parcel.name() + ", with warmer";
+      default -> parcel.name() + ", with warmers";
+    };
   }
 
   /** The journey with the hold that was followed. */
@@ -47,6 +66,11 @@ record Judged(Parcel parcel, Assessment assessment, TransitResult planned) {
         .orElseThrow(() -> new IllegalStateException("no cup '" + name + "'"));
   }
 
+  /** Who is in a cup. */
+  static Animal animal(Container cup) {
+    return cup.occupant().orElseThrow().animal();
+  }
+
   Side side() {
     return assessment.verdict().tightest().side();
   }
@@ -54,12 +78,6 @@ record Judged(Parcel parcel, Assessment assessment, TransitResult planned) {
   /** The nominal field when the tighter side had least left before the opening. */
   Snapshot tightest() {
     return side() == Side.COLD ? planned.coldestMoment() : planned.hottestMoment();
-  }
-
-  /** The verdict as a sentence that can stand alone. */
-  String sentence() {
-    String sentence = assessment.verdict().sentence();
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   /** Margin at the worse end of the range on the tighter side [K]. */

@@ -1,19 +1,15 @@
 package stenotherm.examples;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Axis;
-import stenotherm.base.Face;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
-import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.Margin;
@@ -23,7 +19,9 @@ import stenotherm.grid.Box;
 import stenotherm.grid.Point;
 import stenotherm.grid.Shape;
 import stenotherm.journey.Journey;
-import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.picture.Curve;
 import stenotherm.picture.HeatChart;
 import stenotherm.picture.MarginChart;
@@ -37,34 +35,50 @@ import stenotherm.picture.TemperatureBand;
 import stenotherm.picture.TemperatureChart;
 import stenotherm.transit.Snapshot;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.Units;
 
-/** The pictures of a report. */
+/** The pictures of a report, in the reader's units. */
 final class Pictures {
   /** How much of the hold a chart shows, as a part of the planned duration. */
   private static final double SHOWN_HOLD = 0.3;
 
-  private static final double ISOTHERM_STEP = 5;
-  private static final int MANY_ISOTHERMS = 6;
+  /** Distances of isotherms that are worth drawing, in degrees of the reader's scale. */
+  private static final double[] ISOTHERM_STEPS = {1, 2, 5, 10, 20};
 
-  private Pictures() {}
+  private static final int MOST_ISOTHERMS = 6;
 
-  static MarginChart margins(List<Judged> rows) {
+  private final Words words;
+
+  Pictures(Words words) {
+    this.words = words;
+  }
+
+  MarginChart margins(List<Judged> rows) {
+    Judged best = Judged.best(rows);
+    double most = best.worst();
     MarginChart.Builder chart =
-        MarginChart.titled("Margin on the tighter side of each packing")
-            .subtitle("dot: nominal; bar: all uncertain quantities at the ends of their ranges");
+        MarginChart.titled(
+                "Most left at the worse end: "
+                    + best.label()
+                    + ", "
+                    + (most < 0 ? words.difference(-most) + " beyond" : words.difference(most)))
+            .units(words.figures().units())
+            .subtitle(
+                "tighter side of each packing; dot: nominal; bar: all uncertain quantities at the"
+                    + " ends of their ranges");
     for (Judged row : rows) {
       Assessment assessment = row.assessment();
       Margin tightest = assessment.verdict().tightest();
       double nominal = assessment.verdict().nominal();
-      double best = assessment.verdict().best();
+      double other = assessment.verdict().best();
       chart.margin(
           new stenotherm.picture.Margin(
               row.label(),
               nominal,
               new Range(
-                  Math.min(nominal, Math.min(tightest.kelvin(), best)),
-                  Math.max(nominal, Math.max(tightest.kelvin(), best))),
-              tightest.side().words() + " at " + Words.clock(row.held(), tightest.time())));
+                  Math.min(nominal, Math.min(tightest.kelvin(), other)),
+                  Math.max(nominal, Math.max(tightest.kelvin(), other))),
+              tightest.side().words() + ", " + Words.dayAndClock(row.held(), tightest.time())));
     }
     return chart.build();
   }
@@ -73,47 +87,53 @@ final class Pictures {
     return Math.max(220, 170 + 46 * rows.size());
   }
 
-  static TemperatureChart temperatures(Judged row) {
+  TemperatureChart temperatures(Judged row) {
     Assessment assessment = row.assessment();
-    TransitResult nominal = assessment.nominal();
     Journey journey = row.held();
-    String cup = row.cup().name();
+    Container tightestCup = row.cup();
     double planned = assessment.plannedEnd();
     double end = Math.min(journey.duration(), planned * (1 + SHOWN_HOLD));
-    Tolerance tolerance = row.cup().occupant().orElseThrow().animal().tolerance();
+    Tolerance tolerance = Judged.animal(tightestCup).tolerance();
     Margin tightest = assessment.nominalMargin(row.side());
     TemperatureChart.Builder chart =
-        TemperatureChart.titled(row.label() + ": " + row.side().words() + " is tightest")
-            .subtitle("animal in '" + cup + "'; band: its coldest and hottest part over the ranges")
-            .curve(curve("animal, mean", nominal.times(), nominal.mean(cup), end))
-            .curve(ambient(journey, nominal.times(), end))
-            .uncertainty(
-                new TemperatureBand(
-                    "coldest to hottest part, worse ends",
-                    curve(
-                        "low",
-                        assessment.coldEnd().times(),
-                        assessment.coldEnd().coldest(cup),
-                        end),
-                    curve(
-                        "high",
-                        assessment.hotEnd().times(),
-                        assessment.hotEnd().hottest(cup),
-                        end)))
-            .comfortable(tolerance.band(Limit.COMFORTABLE).range())
-            .alarm(tolerance.band(Limit.ALARM).range())
-            .marker(
-                new Marker(
-                    (row.side() == Side.COLD ? "coldest: " : "hottest: ")
-                        + Words.temperature(tightest.temperature())
-                        + " at "
-                        + Words.clock(journey, tightest.time()),
-                    new Curve.Point(tightest.time(), tightest.temperature())))
-            .clock(
-                time ->
-                    end > Times.DAY
-                        ? Words.dayAndClock(journey, time)
-                        : Words.clock(journey, time));
+        TemperatureChart.titled(row.label() + ": " + words.summary(row))
+            .units(words.figures().units())
+            .subtitle(
+                "band: coldest to hottest part of "
+                    + Judged.animal(tightestCup).name()
+                    + " in '"
+                    + tightestCup.name()
+                    + "', all uncertain quantities at their worse ends")
+            .curve(mean(row, tightestCup, end));
+    for (Container cup : row.parcel().occupied()) {
+      if (!cup.equals(tightestCup)) {
+        chart.curve(mean(row, cup, end));
+      }
+    }
+    double[] times = assessment.nominal().times();
+    chart.curve(ambient(journey, times, end));
+    for (PlacedPack pack : row.parcel().packs()) {
+      chart.curve(curve(pack.name(), times, assessment.nominal().mean(pack.name()), end));
+    }
+    String cup = tightestCup.name();
+    chart
+        .uncertainty(
+            new TemperatureBand(
+                "coldest to hottest part, worse ends",
+                curve("low", assessment.coldEnd().times(), assessment.coldEnd().coldest(cup), end),
+                curve("high", assessment.hotEnd().times(), assessment.hotEnd().hottest(cup), end)))
+        .comfortable(tolerance.band(Limit.COMFORTABLE).range())
+        .alarm(tolerance.band(Limit.ALARM).range())
+        .marker(
+            new Marker(
+                (row.side() == Side.COLD ? "nominal coldest: " : "nominal hottest: ")
+                    + words.temperature(tightest.temperature())
+                    + ", "
+                    + Words.dayAndClock(journey, tightest.time()),
+                new Curve.Point(tightest.time(), tightest.temperature())))
+        .clock(
+            time ->
+                end > Times.DAY ? Words.dayAndClock(journey, time) : Words.clock(journey, time));
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double to = Math.min(planned, journey.start(leg + 1));
       chart.leg(
@@ -122,6 +142,13 @@ final class Pictures {
     }
     chart.leg(new stenotherm.picture.Leg("if late", new Range(planned, end)));
     return chart.build();
+  }
+
+  private static Curve mean(Judged row, Container cup, double end) {
+    boolean several = row.parcel().occupied().size() > 1;
+    String name = several ? "animal in " + cup.name() + ", mean" : "animal, mean";
+    TransitResult nominal = row.assessment().nominal();
+    return curve(name, nominal.times(), nominal.mean(cup.name()), end);
   }
 
   private static Curve curve(String name, double[] times, double[] values, double end) {
@@ -150,20 +177,21 @@ final class Pictures {
   }
 
   /** From the side and from above, when the animals are coldest and when they are hottest. */
-  static SectionSheet sections(Judged row) {
-    Box animal = box(row, row.cup().animalBlock());
+  SectionSheet sections(Judged row) {
     SectionSheet.Builder sheet =
-        SectionSheet.titled(row.label() + ": " + row.side().words() + " is tightest")
-            .subtitle("nominal run until opening; cuts through the middle of the animal");
+        SectionSheet.titled(row.label() + ": nominal fields until opening")
+            .subtitle(
+                "cuts through the middle of the animal"
+                    + (row.parcel().occupied().size() > 1 ? " in '" + row.cup().name() + "'" : ""));
     for (Side side : List.of(Side.COLD, Side.HOT)) {
-      for (Axis normal : List.of(normal(row, animal), Axis.Z)) {
+      for (Axis normal : List.of(normal(row), Axis.Z)) {
         sheet.section(section(row, side, normal));
       }
     }
     return sheet.build();
   }
 
-  private static SectionPicture section(Judged row, Side side, Axis normal) {
+  private SectionPicture section(Judged row, Side side, Axis normal) {
     boolean cold = side == Side.COLD;
     Snapshot moment = cold ? row.planned().coldestMoment() : row.planned().hottestMoment();
     Box animal = box(row, row.cup().animalBlock());
@@ -173,6 +201,7 @@ final class Pictures {
     SectionPicture.Builder picture =
         SectionPicture.titled(
                 when + (normal == Axis.Z ? ", from above" : ", from the side"), fieldOf(section))
+            .units(words.figures().units())
             .axes(axisName(section.across()), axisName(section.up()));
     for (Block block : row.parcel().layout().blocks()) {
       String name = nameInPicture(row, block);
@@ -190,44 +219,27 @@ final class Pictures {
     return axis == Axis.Z ? "height" : axis.name().toLowerCase(Locale.ROOT);
   }
 
-  /** Where the heat of a packing's warmers goes until the planned opening. */
+  /** Where a packing's heat comes from and goes to until the planned opening. */
   static HeatChart heat(Judged row) {
-    HeatLedger ledger = row.planned().ledger();
-    Map<String, Double> takers = new LinkedHashMap<>();
-    for (var boundary : ledger.boundaries().entrySet()) {
-      takers.merge("through the " + sideOf(boundary.getKey()), -boundary.getValue(), Double::sum);
-    }
-    takers.put("into parcel and contents", ledger.stored());
-    List<Map.Entry<String, Double>> largestFirst = new ArrayList<>(takers.entrySet());
-    largestFirst.sort(Map.Entry.comparingByValue(Comparator.reverseOrder()));
-    double given = ledger.sources().values().stream().mapToDouble(Double::doubleValue).sum();
+    HeatBalance balance = HeatBalance.of(row);
+    HeatBalance.Part first = balance.takers().get(0);
     HeatChart.Builder chart =
         HeatChart.titled(
                 row.label()
                     + ": "
-                    + Math.round(100 * largestFirst.get(0).getValue() / given)
-                    + " % of the warmers' heat goes "
-                    + largestFirst.get(0).getKey(),
+                    + Math.round(100 * first.heat() / balance.given())
+                    + " % of the heat goes "
+                    + first.name(),
                 HeatChart.Measure.HEAT)
             .subtitle("from sealing to the planned opening, nominal run");
-    ledger.sources().forEach(chart::from);
-    largestFirst.forEach(taker -> chart.to(taker.getKey(), taker.getValue()));
+    balance.givers().forEach(part -> chart.from(part.name(), part.heat()));
+    balance.takers().forEach(part -> chart.to(part.name(), part.heat()));
     return chart.build();
   }
 
   static int heatHeight(Judged row) {
-    HeatLedger ledger = row.planned().ledger();
-    return 190 + 30 * (ledger.sources().size() + ledger.boundaries().size());
-  }
-
-  /** The four upright faces together; patches keep their names. */
-  private static String sideOf(String boundary) {
-    for (Face face : Face.values()) {
-      if (face.label().equals(boundary)) {
-        return face.axis() == Axis.Z ? Words.face(face) : "four sides";
-      }
-    }
-    return boundary;
+    HeatBalance balance = HeatBalance.of(row);
+    return 160 + 26 * (balance.givers().size() + balance.takers().size());
   }
 
   private static Box box(Judged row, String block) {
@@ -235,12 +247,16 @@ final class Pictures {
     return layout.blocks().get(layout.indexOf(block)).box();
   }
 
-  /** Across the parcel's length, unless only a cut along its width meets a warmer. */
-  private static Axis normal(Judged row, Box animal) {
+  /** Across the parcel's length, unless only a cut along its width meets a warmer or a pack. */
+  private static Axis normal(Judged row) {
+    Box animal = box(row, row.cup().animalBlock());
     boolean byLength = false;
     boolean byWidth = false;
-    for (PlacedWarmer warmer : row.parcel().warmers()) {
-      Box pad = box(row, warmer.name());
+    List<String> names = new ArrayList<>();
+    row.parcel().warmers().forEach(warmer -> names.add(warmer.name()));
+    row.parcel().packs().forEach(pack -> names.add(pack.name()));
+    for (String name : names) {
+      Box pad = box(row, name);
       byLength |= cuts(pad, Axis.Y, animal.centre().y());
       byWidth |= cuts(pad, Axis.X, animal.centre().x());
     }
@@ -254,23 +270,31 @@ final class Pictures {
   /** Empty for blocks whose outline would only repeat another one's. */
   private static String nameInPicture(Judged row, Block block) {
     String name = block.name();
-    String cup = row.cup().name();
     if (block.equals(row.parcel().layout().blocks().get(0))) {
       return "outer side of the wall";
     }
     if (name.equals("fill")) {
       return "inner side of the wall";
     }
-    if (name.equals(row.cup().airBlock())) {
-      return cup;
+    if (name.startsWith("wall ")) {
+      return "";
     }
-    if (name.equals(row.cup().animalBlock())) {
-      return "animal";
+    boolean several = row.parcel().containers().size() > 1;
+    for (Container container : row.parcel().containers()) {
+      String within = several ? " in " + container.name() : "";
+      if (name.equals(container.airBlock())) {
+        return container.name();
+      }
+      if (name.equals(container.animalBlock())) {
+        return "animal" + within;
+      }
+      for (Bedding layer : container.bedding()) {
+        if (name.equals(container.beddingBlock(layer))) {
+          return layer.name() + within;
+        }
+      }
     }
-    if (name.equals(cup + " towel")) {
-      return "damp towel";
-    }
-    return name.startsWith("wall ") ? "" : name;
+    return name;
   }
 
   private static SectionField fieldOf(TemperatureField.Section section) {
@@ -287,24 +311,35 @@ final class Pictures {
     return new SectionField(across, up, cells);
   }
 
-  private static List<Double> isotherms(double[] values) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (double value : values) {
-      low = Math.min(low, value);
-      high = Math.max(high, value);
+  /** Round temperatures on the reader's scale, not more than can be told apart. */
+  private List<Double> isotherms(double[] values) {
+    double low = onScale(Arrays.stream(values).min().orElseThrow());
+    double high = onScale(Arrays.stream(values).max().orElseThrow());
+    double step = ISOTHERM_STEPS[ISOTHERM_STEPS.length - 1];
+    for (double candidate : ISOTHERM_STEPS) {
+      if ((high - low) / candidate <= MOST_ISOTHERMS) {
+        step = candidate;
+        break;
+      }
     }
     List<Double> all = new ArrayList<>();
-    double step = high - low > MANY_ISOTHERMS * ISOTHERM_STEP ? 2 * ISOTHERM_STEP : ISOTHERM_STEP;
-    double first = Math.ceil(Temperatures.toCelsius(low) / step) * step;
-    for (double celsius = first; celsius < Temperatures.toCelsius(high); celsius += step) {
-      all.add(Temperatures.fromCelsius(celsius));
+    for (double degrees = Math.ceil(low / step) * step; degrees < high; degrees += step) {
+      all.add(
+          inUsUnits() ? Temperatures.fromFahrenheit(degrees) : Temperatures.fromCelsius(degrees));
     }
     return all;
   }
 
+  private double onScale(double kelvin) {
+    return inUsUnits() ? Temperatures.toFahrenheit(kelvin) : Temperatures.toCelsius(kelvin);
+  }
+
+  private boolean inUsUnits() {
+    return words.figures().units() == Units.US;
+  }
+
   /** Where in the section the animal is coldest or hottest. */
-  private static Spot extreme(TemperatureField field, Box animal, Axis normal, boolean cold) {
+  private Spot extreme(TemperatureField field, Box animal, Axis normal, boolean cold) {
     int parts = 8;
     Axis across = normal == Axis.X ? Axis.Y : Axis.X;
     Axis up = normal == Axis.Z ? Axis.Y : Axis.Z;
@@ -329,7 +364,7 @@ final class Pictures {
       }
     }
     return new Spot(
-        (cold ? "coldest here: " : "hottest here: ") + Words.temperature(sign * least),
+        (cold ? "coldest here: " : "hottest here: ") + words.temperature(sign * least),
         best.along(across),
         best.along(up));
   }

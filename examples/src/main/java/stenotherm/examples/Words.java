@@ -1,37 +1,50 @@
 package stenotherm.examples;
 
+import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Orientation;
 import stenotherm.base.Provenance;
 import stenotherm.base.Times;
-import stenotherm.base.Volumes;
 import stenotherm.conduction.DiscretisationEstimate;
-import stenotherm.decision.Assessment;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Level;
+import stenotherm.decision.Margin;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
 import stenotherm.words.Figures;
 
-/** Numbers and sentences as people read them: rounded to what they are worth. */
-final class Words {
+/**
+ * Numbers and sentences as people read them: in their units, rounded to what they are worth.
+ *
+ * @param figures writes numbers in the reader's units
+ */
+record Words(Figures figures) {
   /** What a warmer's curve is worth. */
   static final String ILLUSTRATIVE =
       "Warmer curves are illustrative: no measured power of a real warmer stands behind them.";
 
-  private Words() {}
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
-  static String temperature(double kelvin) {
-    return Figures.METRIC.temperature(kelvin);
+  String temperature(double kelvin) {
+    return figures.temperature(kelvin);
   }
 
-  /** One decimal with its sign. */
-  static String change(double value) {
-    return String.format(Locale.ROOT, "%+.1f", Math.rint(10 * value) / 10 + 0.0);
+  String difference(double kelvin) {
+    return figures.difference(kelvin);
+  }
+
+  /** A change of a margin, one decimal with its sign. */
+  String change(double kelvin) {
+    String text = figures.degrees(kelvin);
+    return text.startsWith("-") || text.equals("0.0") ? text : "+" + text;
   }
 
   static String hours(double seconds) {
@@ -47,26 +60,22 @@ final class Words {
   }
 
   /** For example {@code 2.5 (1.1 to 4.0)}. */
-  static String margin(Assessment assessment, Side side) {
-    return Figures.tenth(assessment.nominalMargin(side).kelvin())
+  String margin(Spread margin) {
+    return figures.degrees(margin.nominal().kelvin())
         + " ("
-        + Figures.tenth(assessment.worstMargin(side).kelvin())
+        + figures.degrees(margin.worst().kelvin())
         + " to "
-        + Figures.tenth(assessment.bestMargin(side).kelvin())
+        + figures.degrees(margin.best().kelvin())
         + ")";
   }
 
-  static String difference(double kelvin) {
-    return Figures.METRIC.difference(kelvin);
-  }
-
-  static String gridError(Assessment assessment) {
-    DiscretisationEstimate cold = assessment.coldGrid();
-    DiscretisationEstimate hot = assessment.hotGrid();
+  String gridError(Judged row) {
+    DiscretisationEstimate cold = row.assessment().coldGrid();
+    DiscretisationEstimate hot = row.assessment().hotGrid();
     // rounded up: an error estimate must not round to nothing
-    double error = Math.ceil(10 * Math.max(cold.error(), hot.error())) / 10;
+    double tenthsOfKelvin = Math.ceil(10 * Math.max(cold.error(), hot.error())) / 10;
     boolean regular = !Double.isNaN(cold.order()) && !Double.isNaN(hot.order());
-    return Figures.tenth(error) + (regular ? "" : ", not converged");
+    return figures.degrees(tenthsOfKelvin) + (regular ? "" : ", not converged");
   }
 
   static String delay(DelayMargin delay) {
@@ -79,14 +88,6 @@ final class Words {
     return "at least " + hours(((DelayMargin.AtLeast) delay).hold()) + " h";
   }
 
-  static String litres(double cubicMetres) {
-    return Figures.tenth(Volumes.toLitres(cubicMetres));
-  }
-
-  static String kilograms(double mass) {
-    return String.format(Locale.ROOT, "%.2f", mass);
-  }
-
   static String face(Face face) {
     return switch (face) {
       case Z_MAX -> "lid";
@@ -95,32 +96,41 @@ final class Words {
     };
   }
 
+  /** The boundary of a face or of a part of one, in words; the upright faces together. */
+  static String sides(String boundary) {
+    for (Face face : Face.values()) {
+      if (boundary.equals(face.label()) || boundary.endsWith(" of " + face.label())) {
+        return face.axis() == Axis.Z ? face(face) : "four sides";
+      }
+    }
+    return boundary;
+  }
+
   /** The answer before everything else. */
-  static String headline(List<Judged> rows) {
+  String headline(List<Judged> rows) {
     Judged best = Judged.best(rows);
     Level level = best.assessment().verdict().level();
-    String which = best.label();
+    String which = "'" + best.label() + "'";
     return switch (level) {
       case OUTSIDE ->
-          "No packing keeps the alarm band over the whole range; closest is '"
+          "No packing keeps the alarm band over the whole range; closest is "
               + which
-              + "', "
-              + difference(-best.worst())
-              + " beyond it at the worse end: "
+              + ", "
+              + (best.worst() < 0 ? difference(-best.worst()) + " beyond it" : "just at its edge")
+              + " at the worse end: "
               + level.words()
               + ".";
       case TIGHT ->
           "The most that any packing has left at the worse end is "
               + difference(best.worst())
-              + ", with '"
+              + ", with "
               + which
-              + "': "
+              + ": "
               + level.words()
               + ".";
       case INSIDE ->
-          "'"
-              + which
-              + "' has most left at the worse end, "
+          which
+              + " has most left at the worse end, "
               + difference(best.worst())
               + ": "
               + level.words()
@@ -128,8 +138,51 @@ final class Words {
     };
   }
 
+  /** The verdict of a packing as a sentence that can stand alone, in the reader's units. */
+  String sentence(Judged row) {
+    Verdict verdict = row.assessment().verdict();
+    Margin tightest = verdict.tightest();
+    Journey journey = row.held();
+    // what is stored at a change of legs belongs to the one that ends
+    int number = journey.legUntil(tightest.time());
+    Leg leg = journey.legs().get(number);
+    Orientation lying = leg.surroundings().orientation();
+    String side = tightest.side().words();
+    return side.substring(0, 1).toUpperCase(Locale.ROOT)
+        + side.substring(1)
+        + " is tightest"
+        + (row.parcel().occupied().size() > 1 ? ", in '" + tightest.cup() + "': " : ": ")
+        + (tightest.kelvin() < 0
+            ? difference(-tightest.kelvin()) + " beyond the alarm band"
+            : difference(tightest.kelvin()) + " left")
+        + " at "
+        + CLOCK.format(journey.localClock(tightest.time(), number))
+        + " ("
+        + hours(tightest.time())
+        + " h after sealing), "
+        + leg.name()
+        + (lying == Orientation.LID_UP ? "" : ", " + lying.words())
+        + "; nominal "
+        + difference(verdict.nominal())
+        + ", at best "
+        + difference(verdict.best())
+        + ".";
+  }
+
+  /** The verdict of a packing in a line above a picture. */
+  String summary(Judged row) {
+    Margin tightest = row.assessment().verdict().tightest();
+    return tightest.side().words()
+        + " is tightest, "
+        + (tightest.kelvin() < 0
+            ? difference(-tightest.kelvin()) + " beyond the alarm band"
+            : difference(tightest.kelvin()) + " left")
+        + " at the worse end, "
+        + dayAndClock(row.held(), tightest.time());
+  }
+
   /** What the warmer changes, for a packing that was run both ways. */
-  static List<String> warmerEffects(List<Judged> rows) {
+  List<String> warmerEffects(List<Judged> rows) {
     return rows.stream()
         .filter(Judged::hasWarmer)
         .flatMap(
@@ -141,24 +194,35 @@ final class Words {
         .toList();
   }
 
-  private static String warmerEffect(Judged with, Judged without) {
+  private String warmerEffect(Judged with, Judged without) {
     return with.parcel().name()
-        + ": the warmer moves the worse end of the cold margin from "
-        + Figures.tenth(without.assessment().worstMargin(Side.COLD).kelvin())
-        + " K to "
-        + Figures.tenth(with.assessment().worstMargin(Side.COLD).kelvin())
-        + " K, and that of the hot margin from "
-        + Figures.tenth(without.assessment().worstMargin(Side.HOT).kelvin())
-        + " K to "
-        + Figures.tenth(with.assessment().worstMargin(Side.HOT).kelvin())
-        + " K.";
+        + ": "
+        + (with.parcel().warmers().size() == 1 ? "the warmer moves" : "the warmers move")
+        + " the worse end of the cold margin from "
+        + worst(without, Side.COLD)
+        + " to "
+        + worst(with, Side.COLD)
+        + ", and that of the hot margin from "
+        + worst(without, Side.HOT)
+        + " to "
+        + worst(with, Side.HOT)
+        + ".";
+  }
+
+  private String worst(Judged row, Side side) {
+    return figures.degrees(row.assessment().worstMargin(side).kelvin())
+        + " "
+        + figures.differenceUnit();
   }
 
   /** All cautions, each once; the one that defers to others comes last. */
   static List<String> cautions(List<Judged> rows) {
     Set<String> all = new LinkedHashSet<>();
     for (Judged row : rows) {
-      all.addAll(row.assessment().verdict().cautions());
+      for (String caution : row.assessment().verdict().cautions()) {
+        // what happens in a leg differs from packing to packing
+        all.add(caution.startsWith("In '") ? row.label() + ": " + caution : caution);
+      }
       if (isIllustrative(row)) {
         all.add(ILLUSTRATIVE);
       }
