@@ -185,9 +185,9 @@ public final class CompareParcels implements Callable<Integer> {
       throw new ParameterException(
           command, "--threads: " + threads + " must be within 1 to " + MOST_THREADS);
     }
-    if (!(meshScale >= 0.25 && meshScale <= 2)) {
+    if (!(meshScale >= 0.25 && meshScale <= 4)) {
       throw new ParameterException(
-          command, "--mesh-scale: " + meshScale + " must be within 0.25 to 2");
+          command, "--mesh-scale: " + meshScale + " must be within 0.25 to 4");
     }
   }
 

@@ -22,6 +22,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Walls;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.Figures;
 
 /**
  * What does the fill around the cup do, without a warmer and with one?
@@ -71,7 +72,7 @@ public final class FilledOrNot {
             + " but with a warmer on the lid its coldest part changes by %s K.",
         alarmLeft(cooled.get(none)),
         alarmLeft(cooled.get(0)),
-        Words.change(coldest(warmed.get(none)) - coldest(warmed.get(0))));
+        new Words(Figures.METRIC).change(coldest(warmed.get(none)) - coldest(warmed.get(0))));
     Sample.printCautions(warmed.get(none));
   }
 

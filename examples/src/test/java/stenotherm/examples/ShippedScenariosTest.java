@@ -30,6 +30,11 @@ class ShippedScenariosTest {
           summer-day.yaml       | temperature [°C] | Melted part of the packs
           """)
   void runs(String name, String axis, String content, @TempDir Path folder) throws IOException {
+    String text = Files.readString(FOLDER.resolve(name));
+    assertTrue(text.lines().count() <= 25, "a scenario is short");
+    // an hour of hold instead of a day: a test needs no more
+    String hurried = text.replaceFirst("(hold: 12 h\n)?journey:", "hold: 1 h\njourney:");
+    Path scenario = Files.writeString(folder.resolve(name), hurried);
     Path out = folder.resolve("report");
     StringWriter printed = new StringWriter();
     StringWriter complaints = new StringWriter();
@@ -37,13 +42,12 @@ class ShippedScenariosTest {
         new CommandLine(new CompareParcels())
             .setOut(new PrintWriter(printed, true))
             .setErr(new PrintWriter(complaints, true))
-            .execute(FOLDER.resolve(name).toString(), "--out", out.toString(), "--mesh-scale", "2");
+            .execute(scenario.toString(), "--out", out.toString(), "--mesh-scale", "4");
     assertEquals(0, code, complaints.toString());
     String report = Files.readString(out.resolve("report.html"));
     assertTrue(report.contains(axis), axis);
     assertTrue(report.contains(content), content);
     assertTrue(printed.toString().contains(content), printed.toString());
-    assertTrue(Files.readAllLines(FOLDER.resolve(name)).size() <= 25, "a scenario is short");
   }
 
   @Test
