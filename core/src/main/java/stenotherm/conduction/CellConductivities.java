@@ -3,7 +3,6 @@ package stenotherm.conduction;
 import java.util.Arrays;
 import stenotherm.base.Face;
 import stenotherm.material.Behaviour;
-import stenotherm.material.Material;
 import stenotherm.material.Melting;
 
 /**
@@ -66,7 +65,7 @@ final class CellConductivities {
     int[] cells = new int[live ? network.grid().cellCount() : 0];
     int count = 0;
     for (int cell = 0; cell < cells.length; cell++) {
-      if (network.isSolid(cell) && !network.isReplaced(cell) && follows(network.material(cell))) {
+      if (network.followsTemperature(cell)) {
         cells[count++] = cell;
       }
     }
@@ -75,11 +74,6 @@ final class CellConductivities {
         Arrays.stream(following)
             .mapToObj(cell -> network.material(cell).behaviour())
             .toArray(Behaviour[]::new);
-  }
-
-  private static boolean follows(Material material) {
-    return material.behaviour() instanceof Behaviour.Corrected
-        || material.behaviour() instanceof Behaviour.Voids;
   }
 
   /** Tells whether any conductivity follows the state. */

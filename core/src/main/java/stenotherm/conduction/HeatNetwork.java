@@ -414,6 +414,38 @@ public final class HeatNetwork {
   }
 
   /**
+   * The same body with the conductivity of each cell at its temperature, constant from then on, for
+   * materials whose conductivity depends on temperature ({@link Behaviour.Corrected} and {@link
+   * Behaviour.Voids}). Conductivities that the caller has replaced stay. Those set here are
+   * replaced in their turn: they do not follow temperature in a run with live conductivities.
+   *
+   * @param field temperatures of a body on the same grid
+   * @return the changed network
+   * @throws InvalidInputException if the field is one of another grid
+   */
+  public HeatNetwork withConductivitiesAt(TemperatureField field) {
+    requireSameGrid("field", field.grid());
+    double[] changed = conductivity.clone();
+    boolean[] given = replaced.clone();
+    for (int cell = 0; cell < changed.length; cell++) {
+      if (followsTemperature(cell)) {
+        Behaviour behaviour = material(cell).behaviour();
+        changed[cell] *= behaviour.conductivityRatio(field.ofCell(cell));
+        given[cell] = true;
+      }
+    }
+    return new HeatNetwork(this, changed, given, null, new double[0]);
+  }
+
+  /** Tells whether the conductivity of a cell depends on its temperature and is not replaced. */
+  boolean followsTemperature(int cell) {
+    return solid[cell]
+        && !replaced[cell]
+        && (material(cell).behaviour() instanceof Behaviour.Corrected
+            || material(cell).behaviour() instanceof Behaviour.Voids);
+  }
+
+  /**
    * The same body with other conductivities of its cells [W/(m K)]. It keeps the arrays.
    *
    * @param positions position of each cell over six in the conductivities towards faces, or -1;
@@ -431,11 +463,7 @@ public final class HeatNetwork {
    */
   void requireSameBody(HeatNetwork other) {
     String field = "other network";
-    for (Axis axis : Axis.values()) {
-      if (!Arrays.equals(grid.lines(axis), other.grid.lines(axis))) {
-        throw new InvalidInputException(field, "has another grid along " + axis);
-      }
-    }
+    requireSameGrid(field, other.grid);
     if (!portNames().equals(other.portNames())) {
       throw new InvalidInputException(
           field, "has the ports " + other.portNames() + " instead of " + portNames());
@@ -449,6 +477,14 @@ public final class HeatNetwork {
             "stores heat otherwise in block '"
                 + nameOf(cell)
                 + "'; only conductivities and thin resistances may change during a run");
+      }
+    }
+  }
+
+  private void requireSameGrid(String field, RectilinearGrid other) {
+    for (Axis axis : Axis.values()) {
+      if (!Arrays.equals(grid.lines(axis), other.lines(axis))) {
+        throw new InvalidInputException(field, "has another grid along " + axis);
       }
     }
   }

@@ -74,6 +74,15 @@ public final class TemperatureField {
     return face.isMax() ? cell + grid.stride(face.axis()) : cell - grid.stride(face.axis());
   }
 
+  RectilinearGrid grid() {
+    return grid;
+  }
+
+  /** Temperature of a cell [K]. */
+  double ofCell(int cell) {
+    return temperature[cell];
+  }
+
   /**
    * Returns the temperature at a point. On a surface it is the surface temperature; on a thin
    * resistance, the mean of its two sides.

@@ -5,15 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The coefficients with which a leg was computed, those of its settled faces; where they are
- * refreshed all the time, those with which it began.
+ * The coefficients with which a leg was computed, as they were taken last; where they are refreshed
+ * all the time, those with which it began.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param leg position of the leg
  * @param surfaces surface coefficient of each face or part of a face, by its name [W/(m2 K)]
  * @param conductivities conductivity of each block whose own depends on temperature or on how the
- *     parcel lies, by its name [W/(m K)]
+ *     parcel lies, at its mean temperature, by its name [W/(m K)]
  */
 public record LegCoefficients(
     int leg, Map<String, Double> surfaces, Map<String, Double> conductivities) {

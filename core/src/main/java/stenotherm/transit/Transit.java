@@ -37,12 +37,12 @@ import stenotherm.parcel.PlacedWarmer;
  *
  * <p>For each leg the surface coefficients are those of its films between the mean surface
  * temperature of each face when the leg begins and the mean ambient temperature of its planned
- * duration; a face in the sun counts with its mean sol-air temperature. An hour later, when the
- * faces have settled, they are taken once more. Conductivities that depend on temperature, or on
- * how the parcel lies, are those at the mean temperature of each block when the leg begins. All of
- * them stay frozen until the leg ends; with {@linkplain
- * stenotherm.conduction.IntegratorSettings#live live} conductivities they follow the temperatures,
- * films every five minutes.
+ * duration; a face in the sun counts with its mean sol-air temperature. Conductivities that depend
+ * on temperature are those at the temperature of each cell, those of air that convects at the mean
+ * temperature of its block and by how the parcel lies. All of them are frozen, and taken again as
+ * the parcel settles: a quarter of an hour, an hour and four hours after the leg began. With
+ * {@linkplain stenotherm.conduction.IntegratorSettings#live live} conductivities they follow the
+ * temperatures, films and air every five minutes.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -92,8 +92,11 @@ public final class Transit {
     /** Time between two refreshes of live coefficients [s]. */
     private static final double REFRESH = 300;
 
-    /** Faces have settled so long after a leg began; heat passes walls in tens of minutes [s]. */
-    private static final double SETTLING = 3600;
+    /**
+     * Times after a leg's beginning at which frozen coefficients are taken again [s]: surfaces,
+     * walls and fill settle one after another, ever more slowly.
+     */
+    private static final List<Double> SETTLING = List.of(900.0, 3600.0, 14400.0);
 
     private final Parcel parcel;
     private final Journey journey;
@@ -107,6 +110,7 @@ public final class Transit {
     private final FaceParts parts;
     private final HeatNetwork network;
     private final List<Port.BoundaryPort> ports;
+    private final Set<String> air;
     private final List<String> changing;
     private final List<Probe> probes;
     private final int firstSurface;
@@ -135,6 +139,7 @@ public final class Transit {
       this.parts = new FaceParts(journey, parcel.outer());
       this.network = varied.network(settings.mesh(), parts.patches());
       this.ports = network.boundaryPorts();
+      this.air = varied.conductivities(Orientation.LID_UP, journey.startTemperature()).keySet();
       this.changing = changing();
       List<Probe> all = new ArrayList<>(contents(parcel));
       this.firstSurface = all.size();
@@ -165,8 +170,6 @@ public final class Transit {
 
     /** Blocks whose conductivity depends on their temperature or on how the parcel lies. */
     private List<String> changing() {
-      Set<String> air =
-          varied.conductivities(Orientation.LID_UP, journey.startTemperature()).keySet();
       List<String> names = new ArrayList<>();
       List<Block> blocks = network.grid().layout().blocks();
       for (int index = 0; index < blocks.size(); index++) {
@@ -221,7 +224,7 @@ public final class Transit {
           double from = journey.start(number);
           double to = journey.start(number + 1);
           Outside outside = new Outside(leg, ports, parts, variation);
-          beginLeg(number, outside, from);
+          coefficients.add(settle(number, outside));
           double now = from;
           if (number == 0) {
             inputs(outside, now, false, atStart);
@@ -236,15 +239,8 @@ public final class Transit {
             if (live && now >= refreshed + REFRESH) {
               refresh(leg, outside, now);
               refreshed = now;
-            } else if (!live && now == from + SETTLING) {
-              // the surfaces of the leg before may have told the wrong direction of heat
-              double[] surfaces =
-                  outside.coefficients(surfaces(read()), from, from + leg.duration());
-              engine.useCoefficients(surfaces);
-              coefficients.set(
-                  number,
-                  new LegCoefficients(
-                      number, byName(surfaces), coefficients.get(number).conductivities()));
+            } else if (!live && settlesAt(now, from)) {
+              coefficients.set(number, settle(number, outside));
             }
             inputs(outside, now, false, atStart);
             inputs(outside, stop, true, atEnd);
@@ -289,16 +285,27 @@ public final class Transit {
           TransitCautions.of(parcel, journey, fill));
     }
 
-    /** Takes the coefficients for a leg from the state in which it begins. */
-    private void beginLeg(int number, Outside outside, double from) {
+    private static boolean settlesAt(double time, double from) {
+      return SETTLING.stream().anyMatch(after -> time == from + after);
+    }
+
+    /** Takes the coefficients for a leg from the state now. */
+    private LegCoefficients settle(int number, Outside outside) {
       Leg leg = journey.legs().get(number);
+      double from = journey.start(number);
       double[] row = read();
-      Map<String, Double> conductivities = conductivities(leg.surroundings().orientation(), row);
-      engine.use(network.withConductivities(conductivities));
+      Map<String, Double> conductivities = ofAir(leg.surroundings().orientation(), row);
+      HeatNetwork settled = network.withConductivities(conductivities);
+      if (live) {
+        engine.use(settled);
+      } else {
+        engine.use(settled.withConductivitiesAt(engine.field()));
+        conductivities.putAll(ofMeans(row));
+      }
       // the mean over what is planned: a delay must not change what happens before it
       double[] surfaces = outside.coefficients(surfaces(row), from, from + leg.duration());
       engine.useCoefficients(surfaces);
-      coefficients.add(new LegCoefficients(number, byName(surfaces), conductivities));
+      return new LegCoefficients(number, byName(surfaces), conductivities);
     }
 
     private Map<String, Double> byName(double[] surfaces) {
@@ -313,9 +320,8 @@ public final class Transit {
     private void refresh(Leg leg, Outside outside, double now) {
       double[] row = read();
       engine.useCoefficients(outside.coefficients(surfaces(row), now));
-      Map<String, Double> air = conductivities(leg.surroundings().orientation(), row);
       if (!air.isEmpty()) {
-        engine.use(network.withConductivities(air));
+        engine.use(network.withConductivities(ofAir(leg.surroundings().orientation(), row)));
       }
     }
 
@@ -333,19 +339,26 @@ public final class Transit {
       return surfaces;
     }
 
-    /**
-     * Conductivities that the engine does not follow by itself, at the blocks' mean temperatures.
-     */
-    private Map<String, Double> conductivities(Orientation orientation, double[] row) {
+    /** Conductivities of air that convects, at the mean temperatures of its blocks. */
+    private Map<String, Double> ofAir(Orientation orientation, double[] row) {
       Map<String, Double> all = new LinkedHashMap<>();
       for (int index = 0; index < changing.size(); index++) {
         String name = changing.get(index);
-        double mean = row[firstMean + index];
-        Double air = varied.conductivities(orientation, mean).get(name);
-        if (air != null) {
-          all.put(name, air);
-        } else if (!live) {
-          all.put(name, material(name).conductivityAt(mean));
+        if (air.contains(name)) {
+          double mean = row[firstMean + index];
+          all.put(name, varied.conductivities(orientation, mean).get(name));
+        }
+      }
+      return all;
+    }
+
+    /** Conductivities that depend on temperature, at the mean temperatures of their blocks. */
+    private Map<String, Double> ofMeans(double[] row) {
+      Map<String, Double> all = new LinkedHashMap<>();
+      for (int index = 0; index < changing.size(); index++) {
+        String name = changing.get(index);
+        if (!air.contains(name)) {
+          all.put(name, material(name).conductivityAt(row[firstMean + index]));
         }
       }
       return all;
@@ -371,8 +384,8 @@ public final class Transit {
       addMultiples(all, settings.interval(), from, to);
       if (live) {
         addMultiples(all, REFRESH, from, to);
-      } else if (from + SETTLING < to) {
-        all.add(from + SETTLING);
+      } else {
+        SETTLING.stream().map(after -> from + after).filter(time -> time < to).forEach(all::add);
       }
       List<TimeFunction> courses = new ArrayList<>(outside.courses());
       courses.addAll(powers);

@@ -127,14 +127,14 @@ class SurroundingsTest {
 
   @Test
   void theAbsorptanceVaries() {
-    Sunshine noon = Sunshine.on(Face.X_MAX, TimeFunction.constant(600), BROWN);
+    Sunshine noon = Sunshine.on(Face.X_MAX, TimeFunction.constant(60), BROWN);
     Journey journey = journey(295, leg("porch", 4, air(295).under(noon)));
     TransitResult low = absorbing(journey, End.LOW);
     TransitResult nominal = absorbing(journey, End.NOMINAL);
     TransitResult high = absorbing(journey, End.HIGH);
     double rise = last(nominal.mean("cup")) - 295;
-    assertTrue(rise > 0.5);
-    // all that changes is the sunlit film by a little radiation
+    assertTrue(rise > 0.05);
+    // a weak sun: all that changes are the sunlit film and the conductivities by a little
     assertEquals(0.5 / 0.7, (last(low.mean("cup")) - 295) / rise, 2e-3);
     assertEquals(0.8 / 0.7, (last(high.mean("cup")) - 295) / rise, 2e-3);
   }

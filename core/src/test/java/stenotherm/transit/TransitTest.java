@@ -49,6 +49,9 @@ class TransitTest {
   private static final TransitSettings COARSE =
       new TransitSettings(MESH, HOUR, IntegratorSettings.standard());
 
+  private static final TransitSettings QUARTERS =
+      new TransitSettings(MESH, HOUR / 4, IntegratorSettings.standard());
+
   /** Equal steps of 20 minutes: sums of solutions are solutions to the last digits. */
   private static final TransitSettings EVEN =
       new TransitSettings(
@@ -189,27 +192,36 @@ class TransitTest {
     return result.heatFlow(face)[row] / (area * (ambient - result.surface(face)[row]));
   }
 
-  /** The films of each leg are recovered from the stored heat and surface temperatures. */
+  /**
+   * The films of each leg are recovered from the stored heat and surface temperatures; they are
+   * taken as a leg begins and again a quarter of an hour, an hour and four hours later.
+   */
   @Test
   void everyLegHasItsAmbientAndItsFilms() {
     TransitResult result =
-        run(
+        Transit.run(
             Packings.plain(),
             journey(
                 295,
                 leg("room", 6, Ambient.constant(285), FLOOR),
-                leg("hot truck", 6, Ambient.constant(308), SHELF)));
+                leg("hot truck", 6, Ambient.constant(308), SHELF)),
+            Variation.NOMINAL,
+            QUARTERS);
     for (Face face : Face.values()) {
       double first = FLOOR.coefficient(face, 295, 285);
       assertEquals(first, coefficient(result, face, 1, 285), 1e-6, face.label());
-      double settled = FLOOR.coefficient(face, result.surface(face)[1], 285);
-      assertEquals(settled, coefficient(result, face, 3, 285), 1e-6, face.label());
       // at a change the values before it are stored
-      assertEquals(settled, coefficient(result, face, 6, 285), 1e-6, face.label());
-      double second = SHELF.coefficient(face, result.surface(face)[6], 308);
-      assertEquals(second, coefficient(result, face, 7, 308), 1e-6, face.label());
-      double last = SHELF.coefficient(face, result.surface(face)[7], 308);
-      assertEquals(last, coefficient(result, face, 12, 308), 1e-6, face.label());
+      int[] taken = {1, 4, 16};
+      int[] until = {4, 16, 24};
+      for (int time = 0; time < taken.length; time++) {
+        double inRoom = FLOOR.coefficient(face, result.surface(face)[taken[time]], 285);
+        assertEquals(inRoom, coefficient(result, face, until[time], 285), 1e-6, face.label());
+        double inTruck = SHELF.coefficient(face, result.surface(face)[24 + taken[time]], 308);
+        assertEquals(inTruck, coefficient(result, face, 24 + until[time], 308), 1e-6, face.label());
+      }
+      double second = SHELF.coefficient(face, result.surface(face)[24], 308);
+      assertEquals(second, coefficient(result, face, 25, 308), 1e-6, face.label());
+      double last = SHELF.coefficient(face, result.surface(face)[40], 308);
       assertEquals(
           last, result.coefficients().get(1).surfaces().get(face.label()), 1e-9, face.label());
     }
@@ -217,7 +229,7 @@ class TransitTest {
     assertEquals(5.0 + radiation, coefficient(result, Face.Z_MAX, 1, 285), 1e-6);
     assertEquals(2.5 + radiation, coefficient(result, Face.X_MIN, 1, 285), 1e-6);
     assertEquals(1 / 0.08, coefficient(result, Face.Z_MIN, 3, 285), 1e-6);
-    assertTrue(result.surface(Face.Z_MAX)[7] > result.surface(Face.Z_MAX)[6] + 5);
+    assertTrue(result.surface(Face.Z_MAX)[28] > result.surface(Face.Z_MAX)[24] + 5);
     assertTrue(result.ledger().closes());
   }
 
@@ -387,15 +399,18 @@ class TransitTest {
     }
   }
 
-  /** What radiation foil leaves grows with the faces' temperature: 1e-5 of the rise. */
+  /**
+   * What radiation foil leaves grows with the faces' temperature by 1e-5 of the rise,
+   * conductivities by 0.5 % for each kelvin of it: at a rise of half a kelvin that is 3e-4 K.
+   */
   @Test
   void theRiseAboveTheAmbientIsThatOfTheWarmersStrength() {
-    Parcel parcel = opened(0);
+    Parcel parcel = heated(0.01, Mounting.taped());
     Journey journey = journey(285, leg("day", 24, Ambient.constant(285), FOIL));
     TransitResult nominal = even(parcel, journey, Factor.WARMER_STRENGTH, End.NOMINAL);
     TransitResult low = even(parcel, journey, Factor.WARMER_STRENGTH, End.LOW);
     TransitResult high = even(parcel, journey, Factor.WARMER_STRENGTH, End.HIGH);
-    assertTrue(nominal.mean("cup")[12] > 286);
+    assertTrue(nominal.mean("cup")[12] > 285.01);
     for (int hour = 1; hour <= 24; hour++) {
       for (String name : List.of("cup", "pad")) {
         double rise = nominal.mean(name)[hour] - 285;
@@ -409,8 +424,8 @@ class TransitTest {
   void filmsAndConductivitiesVary() {
     Parcel parcel = Packings.plain();
     Journey journey = journey(295, leg("room", 6, Ambient.constant(275), FLOOR));
-    TransitResult high = even(parcel, journey, Factor.SURFACE_FILM, End.HIGH);
-    TransitResult low = even(parcel, journey, Factor.SURFACE_FILM, End.LOW);
+    TransitResult high = filmsAt(End.HIGH, parcel, journey);
+    TransitResult low = filmsAt(End.LOW, parcel, journey);
     double film = FLOOR.coefficient(Face.Z_MAX, 295, 275);
     assertEquals(1.4 * film, coefficient(high, Face.Z_MAX, 1, 275), 1e-6);
     assertEquals(0.7 * film, coefficient(low, Face.Z_MAX, 1, 275), 1e-6);
@@ -420,6 +435,10 @@ class TransitTest {
       double slow = last(even(parcel, journey, factor, End.LOW).mean("cup"));
       assertTrue(fast < slow - 0.01, factor.words());
     }
+  }
+
+  private static TransitResult filmsAt(End end, Parcel parcel, Journey journey) {
+    return Transit.run(parcel, journey, Variation.NOMINAL.with(Factor.SURFACE_FILM, end), QUARTERS);
   }
 
   /** A contact resistance holds heat back in the pad, by no more than its own temperature drop. */

@@ -1,6 +1,7 @@
 package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
 import stenotherm.conduction.Boundary;
 import stenotherm.conduction.ConductionProblem;
@@ -145,13 +147,7 @@ class LiveConductivityTest {
   /** A conductivity that the caller replaces is the caller's: it stays. */
   @Test
   void replacedConductivitiesStay() {
-    ConductionProblem problem =
-        ConductionProblem.builder(
-                Slab.layout(List.of(new Slab.Layer("foam", MATERIAL, LENGTH))),
-                MeshControl.uniform(LENGTH / 10))
-            .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(300))
-            .boundary(Face.X_MAX, Boundary.PrescribedTemperature.of(260))
-            .build();
+    ConductionProblem problem = slab(10);
     FullEngine engine =
         new FullEngine(
             problem.network().withConductivities(Map.of("foam", 0.05)),
@@ -170,5 +166,42 @@ class LiveConductivityTest {
     double flux = SteadySolver.solve(problem, 0, Conductivities.LIVE).heatFlows().get("xMin");
     assertEquals(flux, flow[0], 0.05);
     assertTrue(engine.ledger().closes());
+  }
+
+  /** Constant conductivities taken cell by cell from a steady state hold that state. */
+  @Test
+  void conductivitiesOfAFieldKeepItsSteadyState() {
+    ConductionProblem problem = slab(10);
+    SteadySolution live = SteadySolver.solve(problem, 0, Conductivities.LIVE);
+    FullEngine engine =
+        new FullEngine(
+            problem.network().withConductivitiesAt(live.field()),
+            List.of(new Probe.HeatFlow("in", "xMin"), new Probe.At("half", Slab.at(LENGTH / 2))),
+            280,
+            IntegratorSettings.standard());
+    double[] held = {300, 260};
+    engine.advance(1e6, held, held);
+    double[] values = new double[2];
+    engine.read(values);
+    // the step tolerance bounds what the last, long steps leave
+    assertEquals(live.heatFlows().get("xMin"), values[0], 0.05);
+    assertEquals(live.field().at(Slab.at(LENGTH / 2)), values[1], 0.01);
+    assertTrue(
+        Math.abs(values[1] - 280) > 0.5,
+        "a slab of one conductivity would have 280 K in its middle");
+    InvalidInputException refused =
+        assertThrows(
+            InvalidInputException.class,
+            () -> slab(20).network().withConductivitiesAt(live.field()));
+    assertEquals("field: has another grid along X", refused.getMessage());
+  }
+
+  private static ConductionProblem slab(int cells) {
+    return ConductionProblem.builder(
+            Slab.layout(List.of(new Slab.Layer("foam", MATERIAL, LENGTH))),
+            MeshControl.uniform(LENGTH / cells))
+        .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(300))
+        .boundary(Face.X_MAX, Boundary.PrescribedTemperature.of(260))
+        .build();
   }
 }
