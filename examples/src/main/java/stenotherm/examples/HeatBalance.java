@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
@@ -41,6 +43,11 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
         .forEach(
             (block, heat) ->
                 stored.merge(things.getOrDefault(block, "walls and fill"), heat, Double::sum));
+    Set<String> melting =
+        row.parcel().packs().stream()
+            .filter(pack -> pack.pack().melts())
+            .map(PlacedPack::name)
+            .collect(Collectors.toSet());
     Map<String, Double> givers = new LinkedHashMap<>(in);
     Map<String, Double> takers = new LinkedHashMap<>();
     through.forEach(
@@ -54,9 +61,9 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
     stored.forEach(
         (thing, heat) -> {
           if (heat > 0) {
-            takers.put("into " + thing, heat);
+            takers.put("into " + thing + (melting.contains(thing) ? ", which melts" : ""), heat);
           } else {
-            givers.put("out of " + thing, -heat);
+            givers.put(thing + ", cooling", -heat);
           }
         });
     double all = givers.values().stream().mapToDouble(Double::doubleValue).sum();
@@ -85,18 +92,18 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
     Map<String, String> things = new LinkedHashMap<>();
     boolean several = parcel.occupied().size() > 1;
     for (Container container : parcel.containers()) {
-      String rest = parcel.containers().size() > 1 ? "containers" : "the container";
+      String rest = parcel.containers().size() > 1 ? "containers" : "container";
       things.put(container.airBlock(), rest + ", with bedding");
       for (Bedding layer : container.bedding()) {
         things.put(container.beddingBlock(layer), rest + ", with bedding");
       }
-      things.put(container.animalBlock(), several ? "the animals" : "the animal");
+      things.put(container.animalBlock(), several ? "animals" : "animal");
     }
     for (PlacedWarmer warmer : parcel.warmers()) {
-      things.put(warmer.name(), "the warmer's own mass");
+      things.put(warmer.name(), "mass of the warmer");
     }
     for (PlacedPack pack : parcel.packs()) {
-      things.put(pack.name(), pack.name() + (pack.pack().melts() ? ", which melts" : ""));
+      things.put(pack.name(), pack.name());
     }
     return things;
   }

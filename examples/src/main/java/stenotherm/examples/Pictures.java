@@ -56,12 +56,16 @@ final class Pictures {
   MarginChart margins(List<Judged> rows) {
     Judged best = Judged.best(rows);
     double most = best.worst();
+    String title =
+        most < 0
+            ? "Closest at the worse end: "
+                + best.label()
+                + ", "
+                + words.difference(-most)
+                + " beyond the alarm band"
+            : "Most left at the worse end: " + best.label() + ", " + words.difference(most);
     MarginChart.Builder chart =
-        MarginChart.titled(
-                "Most left at the worse end: "
-                    + best.label()
-                    + ", "
-                    + (most < 0 ? words.difference(-most) + " beyond" : words.difference(most)))
+        MarginChart.titled(title)
             .units(words.figures().units())
             .subtitle(
                 "tighter side of each packing; dot: nominal; bar: all uncertain quantities at the"
@@ -78,7 +82,7 @@ final class Pictures {
               new Range(
                   Math.min(nominal, Math.min(tightest.kelvin(), other)),
                   Math.max(nominal, Math.max(tightest.kelvin(), other))),
-              tightest.side().words() + ", " + Words.dayAndClock(row.held(), tightest.time())));
+              tightest.side().words() + ", " + Words.moment(row.held(), tightest.time())));
     }
     return chart.build();
   }
@@ -129,7 +133,7 @@ final class Pictures {
                 (row.side() == Side.COLD ? "nominal coldest: " : "nominal hottest: ")
                     + words.temperature(tightest.temperature())
                     + ", "
-                    + Words.dayAndClock(journey, tightest.time()),
+                    + Words.moment(journey, tightest.time()),
                 new Curve.Point(tightest.time(), tightest.temperature())))
         .clock(
             time ->
@@ -197,7 +201,7 @@ final class Pictures {
     Box animal = box(row, row.cup().animalBlock());
     double at = animal.centre().along(normal);
     TemperatureField.Section section = moment.field().section(normal, at);
-    String when = (cold ? "coldest, " : "hottest, ") + Words.dayAndClock(row.held(), moment.time());
+    String when = (cold ? "coldest, " : "hottest, ") + Words.moment(row.held(), moment.time());
     SectionPicture.Builder picture =
         SectionPicture.titled(
                 when + (normal == Axis.Z ? ", from above" : ", from the side"), fieldOf(section))

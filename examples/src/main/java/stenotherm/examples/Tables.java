@@ -66,9 +66,7 @@ final class Tables {
   }
 
   private String moment(Judged row, Margin margin) {
-    return words.temperature(margin.temperature())
-        + ", "
-        + Words.dayAndClock(row.held(), margin.time());
+    return words.temperature(margin.temperature()) + ", " + Words.moment(row.held(), margin.time());
   }
 
   /** Margins of each packing on both sides. */
@@ -169,7 +167,7 @@ final class Tables {
     double[] times = row.planned().times();
     for (int i = 1; i < liquid.length; i++) {
       if (liquid[i] >= fraction) {
-        return Words.dayAndClock(row.held(), times[i]);
+        return Words.moment(row.held(), times[i]);
       }
     }
     return "not before opening";

@@ -59,6 +59,11 @@ record Words(Figures figures) {
     return Figures.dayAndClock(journey.localClock(time));
   }
 
+  /** The clock of a moment that was stored: at a change of legs that of the one that ends. */
+  static String moment(Journey journey, double time) {
+    return Figures.dayAndClock(journey.localClock(time, journey.legUntil(time)));
+  }
+
   /** For example {@code 2.5 (1.1 to 4.0)}. */
   String margin(Spread margin) {
     return figures.degrees(margin.nominal().kelvin())
@@ -178,7 +183,7 @@ record Words(Figures figures) {
             ? difference(-tightest.kelvin()) + " beyond the alarm band"
             : difference(tightest.kelvin()) + " left")
         + " at the worse end, "
-        + dayAndClock(row.held(), tightest.time());
+        + moment(row.held(), tightest.time());
   }
 
   /** What the warmer changes, for a packing that was run both ways. */
