@@ -1,11 +1,17 @@
 package stenotherm.validation;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import stenotherm.validation.benchmark.FullSolverReport;
+import stenotherm.validation.benchmark.TransitReport;
 
 /**
  * The validation program: checks what Stenotherm computes. {@code --help} lists what it can do.
@@ -15,7 +21,7 @@ import stenotherm.validation.benchmark.FullSolverReport;
 @Command(
     name = "stenotherm-validation",
     description = "Checks what Stenotherm computes.",
-    subcommands = Validation.TransientAccuracy.class,
+    subcommands = {Validation.TransientAccuracy.class, Validation.TransitAccuracy.class},
     synopsisSubcommandLabel = "COMMAND",
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {"0:passed", "1:failed", "2:the command line is wrong"})
@@ -56,6 +62,26 @@ public final class Validation {
     @Override
     public Integer call() {
       return FullSolverReport.print(System.out) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link TransitReport}. */
+  @Command(
+      name = "transit-accuracy",
+      description = {
+        "Runs a parcel of more than 60,000 cells through journeys of two days, with more and more"
+            + " physics.",
+        "Prints what the runs cost, their error from the time steps and their heat ledgers; of the"
+            + " scenarios given, what freezing coefficients does."
+      })
+  static final class TransitAccuracy implements Callable<Integer> {
+    @Parameters(paramLabel = "SCENARIO", arity = "0..*", description = "Scenario files.")
+    @SuppressWarnings("unused") // picocli sets it
+    private List<Path> scenarios = new ArrayList<>();
+
+    @Override
+    public Integer call() throws IOException {
+      return TransitReport.print(System.out, scenarios) ? 0 : 1;
     }
   }
 }

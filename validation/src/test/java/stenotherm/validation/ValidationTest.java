@@ -25,6 +25,7 @@ class ValidationTest {
   void helpListsTheCommands() {
     assertEquals(0, run("--help"));
     assertTrue(out.toString().contains("transient-accuracy"), out::toString);
+    assertTrue(out.toString().contains("transit-accuracy"), out::toString);
   }
 
   @Test
