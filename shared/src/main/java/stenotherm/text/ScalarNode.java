@@ -25,6 +25,7 @@ public final class ScalarNode implements Node {
   private static final DateTimeFormatter DATE_TIME =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm[:ss]", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
+  private static final Pattern FOUR_DIGITS = Pattern.compile("[0-9]{4}-");
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm[:ss]", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
@@ -343,14 +344,18 @@ public final class ScalarNode implements Node {
    */
   public LocalDateTime localDateTime() {
     try {
-      return LocalDateTime.parse(text().replaceFirst("\\s+", "T"), DATE_TIME);
+      // The formatter alone would take years with a sign.
+      if (FOUR_DIGITS.matcher(text()).lookingAt()) {
+        return LocalDateTime.parse(text().replaceFirst("\\s+", "T"), DATE_TIME);
+      }
+      throw fail(notADate());
     } catch (DateTimeException fault) {
-      throw new TextFormatException(
-          position,
-          path,
-          Messages.quote(raw) + " is not a date with a time, write for example 2013-12-12 18:00",
-          fault);
+      throw new TextFormatException(position, path, notADate(), fault);
     }
+  }
+
+  private String notADate() {
+    return Messages.quote(raw) + " is not a date with a time, write for example 2013-12-12 18:00";
   }
 
   /**

@@ -204,6 +204,10 @@ class ScalarNodeTest {
                 + " 'hours'?"),
         value("20", ScalarNode::percentage, "'20' has no unit, write for example 20 %"),
         value(
+            "-2013-12-12 18:00",
+            ScalarNode::localDateTime,
+            "'-2013-12-12 18:00' is not a date with a time, write for example 2013-12-12 18:00"),
+        value(
             "2013-02-30 18:00",
             ScalarNode::localDateTime,
             "'2013-02-30 18:00' is not a date with a time, write for example 2013-12-12 18:00"),
