@@ -84,8 +84,14 @@ final class EnthalpySolver {
 
   /** Adds the increment; tells whether every melting cell has kept to its line. */
   private boolean update(double[] temperature, double[] enthalpy, double tolerance) {
-    for (int i = 0; i < temperature.length; i++) {
-      temperature[i] += increment[i];
+    HeatNetwork network = operator.network();
+    int pad = operator.system.pad;
+    for (int cell = 0; cell < operator.system.cells; cell++) {
+      // the solver's uniform correction reaches environments too; kept there it would enter the
+      // heat balance of the next iteration
+      if (network.isSolid(cell)) {
+        temperature[cell + pad] += increment[cell + pad];
+      }
     }
     boolean settled = true;
     for (int m = 0; m < slope.length; m++) {
