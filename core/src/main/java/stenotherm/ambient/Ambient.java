@@ -92,6 +92,11 @@ public final class Ambient {
    */
   public static TimeFunction following(
       TimeFunction outdoors, Range times, double offset, double lag) {
+    checkFollowing(offset, lag);
+    return new CoveredFunction(new LaggedFunction(outdoors, times, offset, lag), times);
+  }
+
+  static void checkFollowing(double offset, double lag) {
     Checks.within(
         "offset of the ambient temperature",
         offset,
@@ -100,7 +105,6 @@ public final class Ambient {
         "It is a difference: 10 °F of difference are 5.6 K.");
     Checks.within(
         "lag of the ambient temperature", lag, LAGS, "s", "Lags are in seconds: 1 h is 3600 s.");
-    return new CoveredFunction(new LaggedFunction(outdoors, times, offset, lag), times);
   }
 
   /** Narrow enough to tell kelvin from degrees Celsius or Fahrenheit. */

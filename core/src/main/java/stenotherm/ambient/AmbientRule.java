@@ -42,10 +42,19 @@ public sealed interface AmbientRule {
   /**
    * Air that follows the outdoor air.
    *
-   * @param offset how much warmer it is on the mean [K]
-   * @param lag time constant with which it follows [s], 0 for outdoors itself
+   * @param offset how much warmer it is on the mean [K], -60 to 60
+   * @param lag time constant with which it follows [s], 0 to 7 days; 0 for outdoors itself
    */
   record Following(double offset, double lag) implements AmbientRule {
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidInputException if one is out of its range
+     */
+    public Following {
+      Ambient.checkFollowing(offset, lag);
+    }
+
     @Override
     public boolean followsOutdoors() {
       return true;

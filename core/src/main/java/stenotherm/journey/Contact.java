@@ -52,7 +52,7 @@ public record Contact(Face face, Range first, Range second, Condition condition)
   /**
    * A thing of known temperature that touches the parcel: a neighbour, a cold floor.
    *
-   * @param temperature its temperature [K against s since sealing]
+   * @param temperature its temperature [K against s since sealing], as uncertain as the ambient one
    * @param resistance resistance of unit area between the two [m2 K/W], above 0
    */
   public record Neighbour(TimeFunction temperature, double resistance) implements Condition {

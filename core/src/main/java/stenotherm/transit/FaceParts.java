@@ -18,6 +18,9 @@ import stenotherm.journey.Leg;
  * edges of all contacts, so that in each leg a part meets one thing only.
  */
 final class FaceParts {
+  /** Edges this close are one edge but for round-off, as a part of the face's extent. */
+  private static final double ROUND_OFF = 1e-9;
+
   /** A part that lies on a contact in some leg. */
   record Part(FacePatch patch, Range first, Range second) {
     boolean liesOn(Contact contact) {
@@ -63,10 +66,12 @@ final class FaceParts {
     List<Range> ranges = new ArrayList<>();
     Double last = null;
     for (Double edge : edges) {
-      if (last != null) {
+      if (last == null) {
+        last = edge;
+      } else if (edge - last > ROUND_OFF) {
         ranges.add(new Range(last, edge));
+        last = edge;
       }
-      last = edge;
     }
     return ranges;
   }

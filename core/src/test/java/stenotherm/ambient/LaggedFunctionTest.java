@@ -90,6 +90,8 @@ class LaggedFunctionTest {
     assertTrue(Ambient.following(ten, DAYS, 1, HOUR).isConstant());
     assertThrows(InvalidInputException.class, () -> Ambient.following(ten, DAYS, 283, HOUR));
     assertThrows(InvalidInputException.class, () -> Ambient.following(ten, DAYS, 1, -1));
+    assertThrows(InvalidInputException.class, () -> new AmbientRule.Following(Double.NaN, 0));
+    assertThrows(InvalidInputException.class, () -> new AmbientRule.Following(3, -5));
     assertThrows(
         InvalidInputException.class, () -> Ambient.following(ten, new Range(5, 5), 1, HOUR));
     TimeFunction record = Ambient.hourly(0, new double[] {280, 281, 282});

@@ -170,6 +170,26 @@ class SurroundingsTest {
     assertEquals(0.5, (last(shaded.mean("cup")) - 295) / rise, 0.02, "the middle gets half");
   }
 
+  /** 0.1 + 0.2 is more than 0.3 in binary: what lies between is no part of a face. */
+  @Test
+  void contactsThatMeetButForRoundOffLeaveNothingBetween() {
+    Range all = new Range(0, 1);
+    List<Contact> meeting =
+        List.of(
+            new Contact(Face.X_MIN, new Range(0, 0.1 + 0.2), all, INSULATED),
+            new Contact(
+                Face.X_MIN,
+                new Range(0.3, 1),
+                all,
+                new Contact.Neighbour(Ambient.constant(300), 0.1)));
+    TransitResult result =
+        run(Packings.plain(), journey(290, leg("hour", 1, air(290).touching(meeting))));
+    Map<String, Double> surfaces = result.coefficients().get(0).surfaces();
+    assertEquals(0, surfaces.get("part 1 of xMin"));
+    assertEquals(10, surfaces.get("part 2 of xMin"), 1e-9);
+    assertEquals(7, surfaces.size());
+  }
+
   /** Contacts that overlap in different legs; without any, the parts are the face. */
   @Test
   void contactsChangeFromLegToLeg() {
