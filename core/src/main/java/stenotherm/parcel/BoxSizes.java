@@ -33,7 +33,7 @@ public final class BoxSizes {
 
   private static BoxSize inches(int length, int width, int height) {
     return new BoxSize(
-        length + " x " + width + " x " + height + " in",
+        length + " x " + width + " x " + height + " in carton",
         new Dimensions(
             Lengths.fromInches(length), Lengths.fromInches(width), Lengths.fromInches(height)),
         PRACTICE);
@@ -51,7 +51,7 @@ public final class BoxSizes {
   /**
    * Finds a size by its name, without regard to case.
    *
-   * @param name for example {@code "8 x 8 x 7 in"}
+   * @param name for example {@code "8 x 8 x 7 in carton"}
    * @return the size
    * @throws stenotherm.base.InvalidInputException if there is none; it offers the closest name
    */

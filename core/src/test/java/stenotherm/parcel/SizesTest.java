@@ -20,7 +20,7 @@ import stenotherm.material.Materials;
 class SizesTest {
   @Test
   void cartonsAreNamedByTheirInside() {
-    BoxSize size = BoxSizes.named("8 X 8 x 7 in");
+    BoxSize size = BoxSizes.named("8 X 8 x 7 in carton");
     assertEquals(0.2032, size.inside().length(), 1e-12);
     assertEquals(0.1778, size.inside().height(), 1e-12);
     Box outer = size.outer(Packings.WALLS);
@@ -28,7 +28,7 @@ class SizesTest {
     assertEquals(0.2112, outer.size(Axis.X), 1e-12);
     assertEquals(0.1858, outer.size(Axis.Z), 1e-12);
     assertEquals(0.2032, Packings.WALLS.inside(outer, 1).size(Axis.Y), 1e-12);
-    assertThrows(InvalidInputException.class, () -> BoxSizes.named("8 x 8 x 9 in"));
+    assertThrows(InvalidInputException.class, () -> BoxSizes.named("8 x 8 x 9 in carton"));
   }
 
   @Test

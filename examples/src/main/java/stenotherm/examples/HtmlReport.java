@@ -236,7 +236,8 @@ final class HtmlReport {
               + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
               + " is not accounted for.");
     }
-    html.append("</ul>\n<details>\n<summary>Coefficients of each leg, as they were taken last</summary>\n");
+    html.append(
+        "</ul>\n<details>\n<summary>Coefficients of each leg, as they were taken last</summary>\n");
     for (Judged row : rows) {
       table(coefficients(row));
     }

@@ -130,14 +130,10 @@ final class BoxReader {
   private Box named(ScalarNode node, BoxSize size) {
     if (board.isEmpty()) {
       throw node.fail(
-          "is the size of a carton, which means nothing without board; give the dimensions as box:"
-              + " {outer: "
-              + size.name()
-              + "}");
+          "is a carton named by its inner size, which means nothing without board; leave 'carton'"
+              + " away and give outer dimensions");
     }
-    packing
-        .assumptions()
-        .add("Box " + size.name() + ", the inner size of its carton", size.source());
+    packing.assumptions().add("Box " + size.name() + ", named by its inner size", size.source());
     return node.locate(() -> size.outer(walls));
   }
 }

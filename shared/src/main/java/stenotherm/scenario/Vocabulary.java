@@ -590,7 +590,7 @@ final class Vocabulary {
                       Form.matching(
                           "[carton](#cartons) by name", Form.anyCase(boxSizes()), boxSizes()),
                       Form.table(BOX)),
-                  "outer length, width and height, unless it is the name of a carton"),
+                  "outer length, width and height; a carton is named by its inner ones"),
               Key.preset(
                   "board",
                   LAYERS_OR_NONE,

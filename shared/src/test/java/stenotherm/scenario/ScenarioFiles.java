@@ -54,7 +54,7 @@ final class ScenarioFiles {
       cup: 8 fl oz cup
       journey: overnight by air, 28 to 45 °F
       packings:
-        - {name: foam box, box: 8 x 8 x 7 in, foam: EPS 20 0.75 in, fill: shredded paper}
+        - {name: foam box, box: 8 x 8 x 7 in carton, foam: EPS 20 0.75 in, fill: shredded paper}
       """;
 
   /** Every key of a packing. */
@@ -109,7 +109,7 @@ final class ScenarioFiles {
           warmer: 40 hour warmer on lid
           stand-off: 2 mm
         - name: carton
-          box: 10 x 8 x 6 in
+          box: 10 x 8 x 6 in carton
           foam: EPS 20, 19 mm
           fill: shredded paper
           cup: {size: small lidded box, animal: 'leopard gecko, 40 g'}

@@ -359,11 +359,11 @@ class WholeScenarioFaultsTest {
             "warmers: [10 hour warmer on lid]",
             "s.yaml:40:5: packings[1].warmer (stacked): cannot be given together with warmers"),
         arguments(
-            "box: 10 x 8 x 6 in",
-            "box: 10 x 8 x 6 in\n    board: none",
-            "s.yaml:50:10: packings[3].box (carton): is the size of a carton, which means nothing without board; give the dimensions as box: {outer: 10 x 8 x 6 in}"),
+            "box: 10 x 8 x 6 in carton",
+            "box: 10 x 8 x 6 in carton\n    board: none",
+            "s.yaml:50:10: packings[3].box (carton): is a carton named by its inner size, which means nothing without board; leave 'carton' away and give outer dimensions"),
         arguments(
-            "box: 10 x 8 x 6 in",
+            "box: 10 x 8 x 6 in carton",
             "vent: 2 holes of 5 mm",
             "s.yaml:50:5: packings[3].vent (carton): cannot be used yet, air that passes through holes is not computed"),
         arguments(
@@ -759,11 +759,11 @@ class WholeScenarioFaultsTest {
             "cup: {size: 8 fl oz, animal: none}",
             "s.yaml:5:6: cup: must have an animal in at least one container"),
         arguments(
-            "box: 8 x 8 x 7 in",
+            "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 7",
             "s.yaml:8:27: packings[0].box (foam box): '8 x 8 x 7' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
         arguments(
-            "box: 8 x 8 x 7 in",
+            "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 2 in",
             "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity into the wall zMax by 28.7 mm; the cavity is 157.1 x 157.1 x 4.7 mm"));
   }

@@ -92,7 +92,7 @@ class WholeScenarioTest {
     assertEquals(Units.US, scenario.units());
     assertEquals(Units.METRIC, read(ScenarioFiles.GOOD).units());
     Parcel parcel = scenario.packings().get(0);
-    assertEquals(BoxSizes.named("8 x 8 x 7 in").outer(parcel.walls()), parcel.outer());
+    assertEquals(BoxSizes.named("8 x 8 x 7 in carton").outer(parcel.walls()), parcel.outer());
     assertEquals(
         new WallLayer(Materials.EPS_20, Lengths.fromInches(0.75)),
         parcel.walls().layers().getOrDefault(Face.X_MAX, List.of()).get(1));
