@@ -3,6 +3,7 @@ package stenotherm.decision;
 import java.util.List;
 import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.transit.TransitResult;
+import stenotherm.transit.Variation;
 
 /**
  * A packing on a journey, judged over the range of what is uncertain.
@@ -12,6 +13,8 @@ import stenotherm.transit.TransitResult;
  * @param nominal the run with everything nominal, held on after the planned opening
  * @param coldEnd the run with every quantity at the end that is worse for the cold side
  * @param hotEnd the run with every quantity at the end that is worse for the hot side
+ * @param lateEnds ends that are worse once the parcel is held after its opening, as far as they are
+ *     others than those of the two runs before
  * @param plannedEnd the planned opening, since sealing [s]
  * @param sensitivities what each quantity does on its own
  * @param coldGrid error of the nominal coldest temperature that the grid leaves [K]
@@ -23,14 +26,16 @@ public record Assessment(
     TransitResult nominal,
     TransitResult coldEnd,
     TransitResult hotEnd,
+    List<Variation> lateEnds,
     double plannedEnd,
     List<Sensitivity> sensitivities,
     DiscretisationEstimate coldGrid,
     DiscretisationEstimate hotGrid,
     DelayMargin delay,
     Verdict verdict) {
-  /** Copies the list. */
+  /** Copies the lists. */
   public Assessment {
+    lateEnds = List.copyOf(lateEnds);
     sensitivities = List.copyOf(sensitivities);
   }
 

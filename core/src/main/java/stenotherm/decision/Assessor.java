@@ -176,16 +176,18 @@ public final class Assessor {
       DiscretisationEstimate coldGrid = estimate(grids, Side.COLD);
       DiscretisationEstimate hotGrid = estimate(grids, Side.HOT);
       List<TransitResult> runs = List.of(nominal, cold, hot);
-      late.addAll(runs);
+      List<TransitResult> all = new ArrayList<>(late);
+      all.addAll(runs);
       return new Assessment(
           nominal,
           cold,
           hot,
+          late.stream().map(TransitResult::variation).toList(),
           plannedEnd,
           sensitivities,
           coldGrid,
           hotGrid,
-          delay(late),
+          delay(all),
           verdict(runs, coldGrid, hotGrid));
     }
 

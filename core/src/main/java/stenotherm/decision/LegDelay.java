@@ -34,6 +34,7 @@ final class LegDelay {
     this.screening = settings.transit().screening();
     variations.add(assessment.coldEnd().variation());
     variations.add(assessment.hotEnd().variation());
+    variations.addAll(assessment.lateEnds());
   }
 
   DelayMargin margin() {

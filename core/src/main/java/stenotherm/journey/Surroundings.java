@@ -5,6 +5,7 @@ import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.StandardAtmosphere;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.base.TimeFunction;
 
@@ -32,13 +33,21 @@ public record Surroundings(
   /**
    * Checks the values.
    *
-   * @throws stenotherm.base.InvalidInputException if the spread is negative or the altitude is out
-   *     of its range
+   * @throws InvalidInputException if the spread is negative, the altitude is out of its range or
+   *     the sun shines on a part of the face that the parcel rests on
    */
   public Surroundings {
     Checks.notNegative("ambient spread", spread, "K");
     StandardAtmosphere.checked("altitude", altitude);
     contacts = List.copyOf(contacts);
+    for (Contact contact : contacts) {
+      if (contact.condition() instanceof Contact.Sunlit
+          && films.rests(contact.face(), orientation)) {
+        throw new InvalidInputException(
+            "contact on " + contact.face().label(),
+            "lies in the sun, but the parcel rests on that face");
+      }
+    }
   }
 
   /**

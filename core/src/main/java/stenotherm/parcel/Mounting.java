@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 
 /**
  * How a warmer or a pack is held on a wall.
@@ -15,11 +16,20 @@ public record Mounting(double standOff, double contactResistance) {
   /**
    * Checks the numbers.
    *
-   * @throws stenotherm.base.InvalidInputException if one is negative or not finite
+   * @throws InvalidInputException if one is negative or not finite, or something that does not
+   *     touch is given a contact
    */
   public Mounting {
     Checks.notNegative("stand-off", standOff, "m");
     Checks.notNegative("contact resistance", contactResistance, "m2 K/W");
+    if (standOff > 0 && contactResistance > 0) {
+      throw new InvalidInputException(
+          "contact resistance",
+          Checks.show(contactResistance, "m2 K/W")
+              + " means nothing at a stand-off of "
+              + Checks.show(standOff, "m")
+              + ": it does not touch");
+    }
   }
 
   /**
@@ -36,7 +46,7 @@ public record Mounting(double standOff, double contactResistance) {
    *
    * @param gap gap filled like the rest of the cavity [m], above 0
    * @return the mounting
-   * @throws stenotherm.base.InvalidInputException if the gap is not a finite number above 0
+   * @throws InvalidInputException if the gap is not a finite number above 0
    */
   public static Mounting standingOff(double gap) {
     return new Mounting(Checks.positive("stand-off", gap, "m"), 0);

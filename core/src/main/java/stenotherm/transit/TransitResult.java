@@ -122,11 +122,11 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the mean temperature of an animal, or of a warmer.
+   * Returns the mean temperature of an animal, a warmer or a pack.
    *
-   * @param name name of the cup or the warmer
+   * @param name name of the cup, the warmer or the pack
    * @return a copy, one value for each stored time [K]
-   * @throws InvalidInputException if there is neither of that name
+   * @throws InvalidInputException if there is none of that name
    */
   public double[] mean(String name) {
     return column(meanOf(name));

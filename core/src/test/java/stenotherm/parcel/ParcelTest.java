@@ -213,6 +213,7 @@ class ParcelTest {
     assertThrows(InvalidInputException.class, () -> new WallLayer(Materials.XPS, 0));
     assertThrows(InvalidInputException.class, () -> new Mounting(0, -1));
     assertThrows(InvalidInputException.class, () -> Mounting.standingOff(0));
+    assertThrows(InvalidInputException.class, () -> new Mounting(0.01, 0.02));
   }
 
   @Test

@@ -2,6 +2,7 @@ package stenotherm.transit;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDateTime;
@@ -19,6 +20,7 @@ import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
 import stenotherm.base.End;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -356,5 +358,19 @@ class SurroundingsTest {
     assertEquals(1, last(liquid), 1e-9);
     assertTrue(result.ledger().closes());
     assertTrue(last(result.mean("cup")) > 290);
+  }
+
+  @Test
+  void noSunReachesTheFaceThatRestsOnTheFloor() {
+    Surroundings indoors = Surroundings.of(Ambient.constant(293.15), 0, FaceFilms.indoors());
+    Contact.Condition sun = new Contact.Sunlit(TimeFunction.constant(500));
+    assertThrows(
+        InvalidInputException.class,
+        () -> indoors.touching(List.of(Contact.whole(Face.Z_MIN, sun))));
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            indoors.touching(List.of(Contact.whole(Face.X_MAX, sun))).lying(Orientation.X_MIN_UP));
+    indoors.touching(List.of(Contact.whole(Face.X_MIN, sun))).lying(Orientation.X_MIN_UP);
   }
 }
