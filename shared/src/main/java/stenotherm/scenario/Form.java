@@ -232,8 +232,9 @@ sealed interface Form {
 
   /** A number with its unit. */
   static Form of(Quantity quantity, String example) {
+    String fractions = quantity == Quantity.LENGTH ? "; fractions such as `1 1/2 in`, too" : "";
     return new Text(
-        quantity.kind() + " (" + String.join(", ", quantity.unitNames()) + ")",
+        quantity.kind() + " (" + String.join(", ", quantity.unitNames()) + fractions + ")",
         stringOf(quantity.pattern()),
         List.of(example));
   }

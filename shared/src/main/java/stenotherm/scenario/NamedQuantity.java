@@ -20,6 +20,15 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
   private static final Pattern BLANK =
       Pattern.compile("(.*\\S)\\s+([+\\-−]?\\.?[0-9][0-9.eE]*\\s*[^\\s0-9.,]\\S*)", Pattern.DOTALL);
 
+  /**
+   * Of {@code EPS 20 3/4 in} the 20 is the density; else a whole number belongs to the fraction.
+   */
+  private static final Pattern FRACTION =
+      Pattern.compile(
+          "((?i:EPS)\\s+[0-9.]+|.*?\\S)\\s+"
+              + "((?:[0-9]+(?:\\s+|\\s*-\\s*))?[0-9]+\\s*/\\s*[0-9]+\\s*[^\\s0-9.,]\\S*)",
+          Pattern.DOTALL);
+
   /** Splits a text. */
   static NamedQuantity of(ScalarNode node, String what, String example) {
     String text = node.text();
@@ -27,6 +36,10 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
       Matcher comma = COMMA.matcher(text);
       if (comma.matches()) {
         return new NamedQuantity(node.piece(comma.group(1)), node.piece(comma.group(2)));
+      }
+      Matcher fraction = FRACTION.matcher(text);
+      if (fraction.matches()) {
+        return new NamedQuantity(node.piece(fraction.group(1)), node.piece(fraction.group(2)));
       }
       Matcher blank = BLANK.matcher(text);
       if (blank.matches()) {

@@ -47,10 +47,15 @@ final class Vocabulary {
       Form.called(
           "layer",
           Form.named(
-              "material and thickness, such as `EPS 20, 19 mm` (the number after EPS is its density in"
-                  + " kg/m3)",
+              "material and thickness, such as `EPS 20, 19 mm` or `EPS 20 3/4 in` (the number after"
+                  + " EPS is its density in kg/m3)",
               Quantity.LENGTH,
-              List.of("EPS 20, 19 mm", "XPS 25 mm", "PIR 25 mm", "corrugated board 4 mm")));
+              List.of(
+                  "EPS 20, 19 mm",
+                  "EPS 20 3/4 in",
+                  "XPS 25 mm",
+                  "PIR 25 mm",
+                  "corrugated board 4 mm")));
 
   private static final Form LAYERS_OR_NONE =
       Form.called("layers", Form.either(LAYER, Form.oneOf(List.of("none")), Form.listOf(LAYER)));
@@ -128,8 +133,8 @@ final class Vocabulary {
               Form.matching(
                   "diameter x height, such as `100 x 60 mm`", twoLengths(), List.of("100 x 60 mm")),
               Form.matching(
-                  "[container](#containers) by name",
-                  Form.anyCase(vesselSizes()) + "(?:\\s+[cC][uU][pP])?",
+                  "[container](#containers) by name, such as `8 fl oz` or `8 oz deli cup`",
+                  vesselNames(),
                   vesselSizes())));
 
   private static final Form POSITION = Form.called("position", new Form.Items(LENGTH, 2, 3));
@@ -782,6 +787,12 @@ final class Vocabulary {
     return VesselSizes.all().stream().map(VesselSize::name).toList();
   }
 
+  /** Cups are named by fluid ounces, with or without the words around the number. */
+  private static String vesselNames() {
+    return Form.anyCase(vesselSizes())
+        + "|[0-9]+\\s*(?:[fF][lL]\\s*)?[oO][zZ](?:\\s+[dD][eE][lL][iI])?(?:\\s+[cC][uU][pP])?";
+  }
+
   private static List<String> boxSizes() {
     return BoxSizes.all().stream().map(BoxSize::name).toList();
   }
@@ -825,7 +836,7 @@ final class Vocabulary {
 
   /** A length with or without its unit. */
   private static String anyLength() {
-    return "(?:" + Quantity.LENGTH.pattern() + "|" + Quantity.number() + ")";
+    return "(?:" + Quantity.LENGTH.pattern() + "|" + Quantity.lengthNumber() + ")";
   }
 
   private static String rangePattern() {

@@ -1,11 +1,12 @@
 package stenotherm.text;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads numbers from raw text: decimal digits with a point, nothing else. Whatever depends on a
- * language or on YAML's guesses (decimal commas, digit groups, octal, hexadecimal, sixty-based
+ * Reads numbers from raw text: decimal digits with a point, and fractions for lengths. What depends
+ * on a language or on YAML's guesses (decimal commas, digit groups, octal, hexadecimal, sixty-based
  * numbers) is refused with a hint.
  */
 final class Numbers {
@@ -16,11 +17,18 @@ final class Numbers {
   static final Pattern NUMBER =
       Pattern.compile("[+\\-−]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
 
+  /**
+   * A fraction at the start of a text, with or without a whole number before it, {@code 3/4} or
+   * {@code 1 1/2} or {@code 1-1/2}: how thicknesses in inches are written.
+   */
+  static final Pattern FRACTION =
+      Pattern.compile("[+\\-−]?(?:[0-9]+(?:\\s+|\\s*-\\s*))?[0-9]+\\s*/\\s*[0-9]+");
+
+  private static final Pattern PART = Pattern.compile("[0-9]+");
+
   private static final Pattern COMMA =
       Pattern.compile("[+\\-−]?[0-9]+(?:,[0-9]+)+.*", Pattern.DOTALL);
   private static final Pattern UNDERSCORE = Pattern.compile("[+\\-−]?[0-9]+_.*", Pattern.DOTALL);
-  private static final Pattern FRACTION =
-      Pattern.compile("(?:[0-9]+\\s+)?[0-9]+\\s*/\\s*[0-9]+.*", Pattern.DOTALL);
   private static final Pattern NOT_FINITE =
       Pattern.compile(
           "[+\\-−]?\\.?(?:nan|inf|infinity|∞)\\b.*", Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
@@ -30,19 +38,42 @@ final class Numbers {
   /** Reads a text that is a number and nothing else. */
   static double read(ScalarNode node, String text) {
     refuseForeignForms(node, text);
+    refuseFraction(node, text);
     if (!NUMBER.matcher(text).matches()) {
       throw node.fail(Messages.quote(text) + " is not a number, write digits as in 12 or 2.5");
     }
     return toDouble(node, text);
   }
 
-  /** Reads a text that matches {@link #NUMBER}. */
+  /** Reads a text that matches {@link #NUMBER} or {@link #FRACTION}. */
   static double toDouble(ScalarNode node, String number) {
-    double value = Double.parseDouble(number.replace('−', '-'));
+    double value =
+        number.contains("/")
+            ? fraction(node, number)
+            : Double.parseDouble(number.replace('−', '-'));
     if (!Double.isFinite(value)) {
       throw node.fail(Messages.quote(number) + " is too large a number");
     }
     return value;
+  }
+
+  private static double fraction(ScalarNode node, String text) {
+    List<Double> parts =
+        PART.matcher(text).results().map(part -> Double.valueOf(part.group())).toList();
+    double denominator = parts.get(parts.size() - 1);
+    if (denominator == 0) {
+      throw node.fail(Messages.quote(text) + " divides by zero");
+    }
+    double whole = parts.size() == 3 ? parts.get(0) : 0;
+    double value = whole + parts.get(parts.size() - 2) / denominator;
+    return text.startsWith("-") || text.startsWith("−") ? -value : value;
+  }
+
+  /** Complains about a fraction where only decimal numbers are usual. */
+  static void refuseFraction(ScalarNode node, String text) {
+    if (FRACTION.matcher(text).lookingAt()) {
+      throw node.fail(Messages.quote(text) + " is a fraction, write a decimal number as in 0.5");
+    }
   }
 
   /** Complains about what looks like a number to a person but has a form that is not allowed. */
@@ -58,9 +89,6 @@ final class Numbers {
     }
     if (UNDERSCORE.matcher(text).matches()) {
       throw node.fail(Messages.quote(text) + " has an underscore, do not group digits (1000)");
-    }
-    if (FRACTION.matcher(text).matches()) {
-      throw node.fail(Messages.quote(text) + " is a fraction, write a decimal number as in 0.5");
     }
   }
 

@@ -169,7 +169,8 @@ public enum Quantity {
             .flatMap(unit -> unit.spellings().stream())
             .map(Quantity::loosely)
             .collect(Collectors.joining("|"));
-    String term = number() + "(?:" + units + ")" + BLANKS;
+    String number = this == LENGTH ? lengthNumber() : number();
+    String term = number + "(?:" + units + ")" + BLANKS;
     return this == DURATION ? "(?:" + term + ")+" : term;
   }
 
@@ -180,6 +181,15 @@ public enum Quantity {
    */
   public static String number() {
     return Numbers.NUMBER.pattern() + BLANKS;
+  }
+
+  /**
+   * Returns a regular expression like {@link #number()} for a length, which may be a fraction.
+   *
+   * @return the expression
+   */
+  public static String lengthNumber() {
+    return "(?:" + Numbers.FRACTION.pattern() + "|" + Numbers.NUMBER.pattern() + ")" + BLANKS;
   }
 
   /** The spelling with everything that {@link #normalised} evens out. */
@@ -329,6 +339,11 @@ public enum Quantity {
 
   private Matcher number(ScalarNode node, String text, String whole) {
     Numbers.refuseForeignForms(node, text);
+    Matcher fraction = Numbers.FRACTION.matcher(text);
+    if (this == LENGTH && fraction.lookingAt()) {
+      return fraction;
+    }
+    Numbers.refuseFraction(node, text);
     Matcher number = Numbers.leading(text);
     if (!number.lookingAt()) {
       throw node.fail(notOfThisKind(whole));
@@ -375,6 +390,9 @@ public enum Quantity {
 
   /** The user's own number with the first units of the kind, so that the answer can be copied. */
   private String withUnits(String number) {
+    if (number.contains("/")) {
+      return number + " in";
+    }
     List<String> choices = new ArrayList<>();
     for (Unit unit : units.subList(0, Math.min(2, units.size()))) {
       choices.add(number + " " + unit.name());

@@ -735,6 +735,10 @@ class WholeScenarioFaultsTest {
             "animal: mourning gecko 3",
             "s.yaml:4:9: animal: must be an animal and its mass with its unit, write for example leopard gecko, 40 g"),
         arguments(
+            "foam: EPS 20 0.75 in",
+            "foam: EPS 20, 0.75 in",
+            "s.yaml:8:69: packings[0].0.75 in: is taken for a key, because inside { } a comma ends a value; leave the comma before it out or put the whole value in quotes"),
+        arguments(
             "cup: 8 fl oz cup\n",
             "",
             "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),

@@ -86,6 +86,41 @@ class WholeScenarioTest {
     return celsius + 273.15;
   }
 
+  /** As foam and cups are sold where inches and ounces are used. */
+  @Test
+  void readsFractionsOfInchesAndCupsByTheirOunces() {
+    for (String foam :
+        List.of("EPS 20 1 1/2 in", "EPS 20 1-1/2 in", "EPS 20 3/2 in", "EPS20 1 1/2\"")) {
+      assertEquals(Lengths.fromInches(1.5), foam(foam).thickness(), 1e-15, foam);
+      assertEquals(Materials.EPS_20, foam(foam).material(), foam);
+    }
+    assertEquals(Lengths.fromInches(0.75), foam("EPS 20 3/4 in").thickness(), 1e-15);
+    assertEquals(new WallLayer(Materials.XPS, Lengths.fromInches(1.5)), foam("XPS 1 1/2 in"));
+
+    for (String cup : List.of("8 fl oz", "8 oz", "8oz cup", "8 fl oz deli cup", "8 OZ Deli Cup")) {
+      assertEquals(
+          VesselSizes.named("8 fl oz").vessel(),
+          read(ScenarioFiles.SHORT.replace("8 fl oz cup", cup))
+              .packings()
+              .get(0)
+              .containers()
+              .get(0)
+              .vessel(),
+          cup);
+    }
+  }
+
+  private static WallLayer foam(String text) {
+    List<WallLayer> lid =
+        read(ScenarioFiles.SHORT.replace("EPS 20 0.75 in", text))
+            .packings()
+            .get(0)
+            .walls()
+            .layers()
+            .getOrDefault(Face.Z_MAX, List.of());
+    return lid.get(lid.size() - 1);
+  }
+
   @Test
   void theShortForm() {
     Scenario scenario = read(ScenarioFiles.SHORT);

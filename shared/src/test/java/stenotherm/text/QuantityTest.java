@@ -20,7 +20,8 @@ class QuantityTest {
         assertTrue(matches(quantity, "-1.5e3 " + unit), unit);
       }
     }
-    for (String text : List.of("12\"", "12″", ".5in", "−3 mm", "1\u00a0mm", "+7. inches")) {
+    for (String text :
+        List.of("12\"", "12″", ".5in", "−3 mm", "1\u00a0mm", "+7. inches", "3/4 in", "1-1/2\"")) {
       assertTrue(matches(Quantity.LENGTH, text), text);
     }
     assertTrue(matches(Quantity.TEMPERATURE, "20ºC"));
