@@ -561,6 +561,15 @@ public record Parcel(
     if (packs.stream().anyMatch(pack -> pack.pack().melts())) {
       all.add(PackClass.SUPERCOOLING_CAUTION);
     }
+    packs.stream()
+        .filter(PlacedPack::liquidAtSealing)
+        .map(
+            pack ->
+                "'"
+                    + pack.name()
+                    + "' is liquid at sealing: against heat it helps by its mass alone, as nothing"
+                    + " in it is left to melt.")
+        .forEach(all::add);
     if (filling instanceof Filling.Unfilled) {
       all.add(CavityAir.CAUTION);
     }

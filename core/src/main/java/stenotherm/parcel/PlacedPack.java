@@ -54,6 +54,16 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
     return state.with(name, ((PackStart.At) start).temperature());
   }
 
+  /** Whether a pack that could melt has nothing left to melt. */
+  boolean liquidAtSealing() {
+    if (!(pack.contents().behaviour() instanceof Behaviour.Melts melts)) {
+      return false;
+    }
+    return start instanceof PackStart.At at
+        ? at.temperature() > melts.melting().range().high()
+        : ((PackStart.PartlyMelted) start).liquidFraction() == 1;
+  }
+
   /** Temperature at sealing [K]; of a partly melted pack the middle of its melting range. */
   double startTemperature() {
     if (start instanceof PackStart.At at) {

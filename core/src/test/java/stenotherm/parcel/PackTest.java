@@ -97,6 +97,20 @@ class PackTest {
     assertEquals(List.of(), Packings.plain().cautions());
   }
 
+  /** A pack that was not cold enough is a mistake that the temperatures alone do not show. */
+  @Test
+  void aPackThatIsLiquidAtSealingCarriesACaution() {
+    String liquid =
+        "'pack' is liquid at sealing: against heat it helps by its mass alone, as nothing in it is"
+            + " left to melt.";
+    for (PackStart start : List.of(new PackStart.At(283.15), new PackStart.PartlyMelted(1))) {
+      assertEquals(List.of(PackClass.SUPERCOOLING_CAUTION, liquid), packed(start).cautions());
+    }
+    assertEquals(
+        List.of(PackClass.SUPERCOOLING_CAUTION),
+        packed(new PackStart.PartlyMelted(0.99)).cautions());
+  }
+
   /** Frozen at -10 °C into a parcel at 20 °C in air at 20 °C: all heat that it takes comes in. */
   @Test
   void theHeatOfAPackComesThroughTheWalls() {

@@ -45,7 +45,7 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
                 stored.merge(things.getOrDefault(block, "walls and fill"), heat, Double::sum));
     Set<String> melting =
         row.parcel().packs().stream()
-            .filter(pack -> pack.pack().melts())
+            .filter(pack -> pack.pack().melts() && meltsOnTheWay(row, pack.name()))
             .map(PlacedPack::name)
             .collect(Collectors.toSet());
     Map<String, Double> givers = new LinkedHashMap<>(in);
@@ -68,6 +68,11 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
         });
     double all = givers.values().stream().mapToDouble(Double::doubleValue).sum();
     return new HeatBalance(sorted(givers, all), sorted(takers, all));
+  }
+
+  private static boolean meltsOnTheWay(Judged row, String pack) {
+    double[] liquid = row.planned().liquidFraction(pack);
+    return liquid[liquid.length - 1] > liquid[0];
   }
 
   private static List<Part> sorted(Map<String, Double> heats, double all) {

@@ -148,7 +148,8 @@ final class HtmlReport {
         WIDTH,
         480,
         "Animal and ambient over time, nominal; the band holds the coldest and the hottest part"
-            + " with every uncertain quantity at its worse end.");
+            + " with every uncertain quantity at its worse end."
+            + (inTheSun() ? " The sun warms the box beyond the ambient that is drawn." : ""));
     SectionSheet sections = pictures.sections(row);
     picture(
         sections,
@@ -167,6 +168,10 @@ final class HtmlReport {
       html.append(escaped(stenotherm.warmer.WarmerClass.AIR_CAUTION));
       html.append("</strong></p>\n");
     }
+  }
+
+  private boolean inTheSun() {
+    return scenario.journey().legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
   }
 
   private void faces(Judged row) {
