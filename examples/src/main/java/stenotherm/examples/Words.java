@@ -225,8 +225,11 @@ record Words(Figures figures) {
     Set<String> all = new LinkedHashSet<>();
     for (Judged row : rows) {
       for (String caution : row.assessment().verdict().cautions()) {
-        // what happens in a leg differs from packing to packing
-        all.add(caution.startsWith("In '") ? row.label() + ": " + caution : caution);
+        // what happens in a leg may differ from packing to packing
+        boolean inAll =
+            rows.stream()
+                .allMatch(each -> each.assessment().verdict().cautions().contains(caution));
+        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + caution : caution);
       }
       if (isIllustrative(row)) {
         all.add(ILLUSTRATIVE);
@@ -235,6 +238,11 @@ record Words(Figures figures) {
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
     return List.copyOf(all);
+  }
+
+  /** Whether a caution names a leg or a pack, which other packings may not share. */
+  private static boolean isOfPacking(String caution) {
+    return caution.startsWith("In '") || caution.startsWith("'");
   }
 
   private static boolean isIllustrative(Judged row) {

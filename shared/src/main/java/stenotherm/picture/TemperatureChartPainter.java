@@ -23,7 +23,7 @@ final class TemperatureChartPainter {
   private static final double SIDE = 62;
   private static final double NARROWEST_HOUR = 52;
   private static final double LEG_ROW = 17;
-  private static final int MOST_LEG_ROWS = 4;
+  private static final int MOST_LEG_ROWS = 5;
   private static final double SHORTEST_LEG_NAME = 24;
   private static final double SMALLEST_PLOT = 120;
   private static final double LABEL_HEIGHT = 14;
