@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.TransitReport;
+import stenotherm.validation.cases.RunCases;
 
 /**
  * The validation program: checks what Stenotherm computes. {@code --help} lists what it can do.
@@ -21,10 +22,14 @@ import stenotherm.validation.benchmark.TransitReport;
 @Command(
     name = "stenotherm-validation",
     description = "Checks what Stenotherm computes.",
-    subcommands = {Validation.TransientAccuracy.class, Validation.TransitAccuracy.class},
+    subcommands = {
+      RunCases.class,
+      Validation.TransientAccuracy.class,
+      Validation.TransitAccuracy.class
+    },
     synopsisSubcommandLabel = "COMMAND",
     exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:passed", "1:failed", "2:the command line is wrong"})
+    exitCodeList = {"0:passed", "1:failed", "2:the command line is wrong", "3, 4:see the command"})
 public final class Validation {
   @Option(
       names = {"-h", "--help"},

@@ -1,0 +1,239 @@
+package stenotherm.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.base.Times;
+
+/**
+ * Any quantity against time: computed curves with their names, and values that they are compared
+ * with as open circles.
+ *
+ * <p>The time axis is in seconds, minutes, hours or days, whatever gives numbers that are easy to
+ * read. A name for which there is no place that covers nothing is left out.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class HistoryChart extends Picture {
+  private final String subtitle;
+  private final String quantity;
+  private final List<Line> lines;
+  private final List<Sample> marks;
+
+  /**
+   * A value at a time.
+   *
+   * <p>Experimental. A value, thus thread-safe.
+   *
+   * @param time time [s]
+   * @param value the value [unit of the axis]
+   */
+  public record Sample(double time, double value) {
+    /**
+     * Checks the numbers.
+     *
+     * @param time time [s]
+     * @param value the value
+     * @throws InvalidInputException if one is not finite
+     */
+    public Sample {
+      Checks.finite("time", time, "s");
+      Checks.finite("value", value, "");
+    }
+  }
+
+  /**
+   * A named curve.
+   *
+   * <p>Experimental. Immutable, thus thread-safe.
+   *
+   * @param name the name that stands at the curve
+   * @param samples its points in time order, joined by straight lines, at least two
+   */
+  public record Line(String name, List<Sample> samples) {
+    /**
+     * Checks the curve and copies its points.
+     *
+     * @param name the name
+     * @param samples the points
+     * @throws InvalidInputException if the name is blank or there are fewer than two points
+     */
+    public Line {
+      Checks.name("curve name", name);
+      samples = List.copyOf(samples);
+      if (samples.size() < 2) {
+        throw new InvalidInputException("curve '" + name + "'", "needs at least two points");
+      }
+    }
+  }
+
+  /** The unit of the time axis. */
+  enum TimeUnit {
+    SECONDS("s", 1),
+    MINUTES("min", Times.MINUTE),
+    HOURS("h", Times.HOUR),
+    DAYS("d", Times.DAY);
+
+    private final String label;
+    private final double seconds;
+
+    TimeUnit(String label, double seconds) {
+      this.label = label;
+      this.seconds = seconds;
+    }
+
+    String label() {
+      return label;
+    }
+
+    /** Length of the unit [s]. */
+    double seconds() {
+      return seconds;
+    }
+  }
+
+  private HistoryChart(Builder builder) {
+    super(builder.title);
+    subtitle = builder.subtitle;
+    quantity = Checks.name("quantity", builder.quantity);
+    lines = Checks.notEmpty("curves", builder.lines);
+    marks = List.copyOf(builder.marks);
+    Range time = time();
+    if (!(time.high() > time.low())) {
+      throw new InvalidInputException("curves", "last no time");
+    }
+  }
+
+  /**
+   * Starts a chart.
+   *
+   * @param title what the chart shows, which stands above it
+   * @param quantity the quantity with its unit, which stands at the axis, for example {@code "heat
+   *     flow [W]"}
+   * @return a builder
+   */
+  public static Builder titled(String title, String quantity) {
+    return new Builder(title, quantity);
+  }
+
+  @Override
+  void draw(Canvas canvas) {
+    new HistoryChartPainter(canvas, this).paint();
+  }
+
+  String subtitle() {
+    return subtitle;
+  }
+
+  String quantity() {
+    return quantity;
+  }
+
+  List<Line> lines() {
+    return lines;
+  }
+
+  List<Sample> marks() {
+    return marks;
+  }
+
+  /** The time that the axis shows [s]. */
+  Range time() {
+    return span(all().mapToDouble(Sample::time).toArray());
+  }
+
+  TimeUnit timeUnit() {
+    double length = time().high() - time().low();
+    TimeUnit best = TimeUnit.SECONDS;
+    for (TimeUnit unit : TimeUnit.values()) {
+      if (length >= 3 * unit.seconds()) {
+        best = unit;
+      }
+    }
+    return best;
+  }
+
+  /** The values that the axis shows, with a margin. */
+  Range axis() {
+    Range drawn = span(all().mapToDouble(Sample::value).toArray());
+    double extent = drawn.high() - drawn.low();
+    // a constant needs an axis, too
+    double margin = extent > 0 ? 0.07 * extent : Math.max(1, 0.1 * Math.abs(drawn.high()));
+    return new Range(drawn.low() - margin, drawn.high() + margin);
+  }
+
+  private java.util.stream.Stream<Sample> all() {
+    return java.util.stream.Stream.concat(
+        lines.stream().flatMap(line -> line.samples().stream()), marks.stream());
+  }
+
+  private static Range span(double[] values) {
+    return new Range(
+        java.util.Arrays.stream(values).min().orElseThrow(),
+        java.util.Arrays.stream(values).max().orElseThrow());
+  }
+
+  /**
+   * Builds a {@link HistoryChart}.
+   *
+   * <p>Experimental. Not thread-safe.
+   */
+  public static final class Builder {
+    private final String title;
+    private final String quantity;
+    private final List<Line> lines = new ArrayList<>();
+    private final List<Sample> marks = new ArrayList<>();
+    private String subtitle = "";
+
+    private Builder(String title, String quantity) {
+      this.title = title;
+      this.quantity = quantity;
+    }
+
+    /**
+     * Adds a line in small letters under the title.
+     *
+     * @param text the line
+     * @return this
+     */
+    public Builder subtitle(String text) {
+      subtitle = text;
+      return this;
+    }
+
+    /**
+     * Adds a curve.
+     *
+     * @param line the curve
+     * @return this
+     */
+    public Builder line(Line line) {
+      lines.add(line);
+      return this;
+    }
+
+    /**
+     * Adds a value to compare with.
+     *
+     * @param mark the value
+     * @return this
+     */
+    public Builder mark(Sample mark) {
+      marks.add(mark);
+      return this;
+    }
+
+    /**
+     * Builds the chart.
+     *
+     * @return the chart
+     * @throws InvalidInputException if there is no curve, the title is blank or the curves last no
+     *     time
+     */
+    public HistoryChart build() {
+      return new HistoryChart(this);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package stenotherm.validation.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import stenotherm.validation.cases.ValueResult.Accuracy;
+
+/** The grids of one series that were solved for a case, and what they tell. Not thread-safe. */
+final class Attempt {
+  private final CaseFile file;
+  private final MeshSeries series;
+  private final Targets targets;
+  private final List<GridRun> grids = new ArrayList<>();
+  private final List<Double> widths = new ArrayList<>();
+
+  Attempt(CaseFile file, MeshSeries series) {
+    this.file = file;
+    this.series = series;
+    this.targets = new Targets(file);
+  }
+
+  void add(double width, GridRun grid) {
+    widths.add(width);
+    grids.add(grid);
+  }
+
+  MeshSeries series() {
+    return series;
+  }
+
+  List<GridRun> grids() {
+    return grids;
+  }
+
+  GridRun last() {
+    return grids.get(grids.size() - 1);
+  }
+
+  /** How wide the cells of a grid are, relative to the first one. */
+  double width(int grid) {
+    return widths.get(grid);
+  }
+
+  /** How wide the cells of the next grid are, relative to the first one. */
+  double nextWidth() {
+    return grids.isEmpty() ? 1 : widths.get(widths.size() - 1) / series.ratio();
+  }
+
+  boolean hasEstimate() {
+    return grids.size() >= 3;
+  }
+
+  /** Estimated error that is aimed at [SI]: the target, or less where the tolerance is narrow. */
+  double goal(int index, List<Double> values) {
+    Reference.Expected expected = file.references().get(index).expected();
+    double tolerance = expected.tolerance() * expected.unit().divisor();
+    return Math.min(targets.of(index, values), tolerance / 2);
+  }
+
+  /** What the grids give for each reference value, with the errors of the time steps [SI]. */
+  List<ValueResult> values(List<Double> stepErrors) {
+    List<ValueResult> results = new ArrayList<>();
+    for (int index = 0; index < file.references().size(); index++) {
+      results.add(value(index, stepErrors.get(index)));
+    }
+    return results;
+  }
+
+  private ValueResult value(int index, double stepError) {
+    Reference reference = file.references().get(index);
+    if (grids.isEmpty()) {
+      Accuracy unknown = new Accuracy(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+      return new ValueResult(reference, Double.NaN, unknown);
+    }
+    ReferenceUnit unit = reference.expected().unit();
+    GridError error = error(index);
+    Accuracy accuracy =
+        new Accuracy(
+            unit.shownDifference(error.size()),
+            unit.shownDifference(stepError),
+            error.order(),
+            unit.shownDifference(targets.of(index, last().values())));
+    return new ValueResult(reference, unit.shown(last().values().get(index)), accuracy);
+  }
+
+  private GridError error(int index) {
+    int first = grids.size() - 3;
+    if (first < 0) {
+      return new GridError(Double.NaN, Double.NaN);
+    }
+    double[] values = new double[3];
+    double[] width = new double[3];
+    for (int grid = 0; grid < 3; grid++) {
+      values[grid] = grids.get(first + grid).values().get(index);
+      width[grid] = widths.get(first + grid);
+    }
+    return GridError.of(values, width);
+  }
+
+  /**
+   * Ratio by which cells must be narrower for an error to fall to a goal, if it goes on falling as
+   * it did.
+   */
+  static double widthRatio(Accuracy accuracy, double goal) {
+    double order = Double.isNaN(accuracy.order()) ? 1 : accuracy.order();
+    return Math.max(1, Math.pow(accuracy.estimate() / goal, 1 / order));
+  }
+}

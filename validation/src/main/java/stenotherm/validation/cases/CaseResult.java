@@ -1,0 +1,77 @@
+package stenotherm.validation.cases;
+
+import java.util.List;
+import java.util.Optional;
+import stenotherm.picture.Picture;
+
+/**
+ * How a case ended.
+ *
+ * @param heading what the case is
+ * @param values its reference values with what was computed; empty if the case was refused
+ * @param grids the grids that were solved, from coarse to fine
+ * @param problem why the case did not converge or was refused; empty if neither
+ * @param pictures histories of a transient case
+ * @param seconds wall-clock time of the whole case [s]
+ */
+record CaseResult(
+    CaseFile.Heading heading,
+    List<ValueResult> values,
+    List<GridRun> grids,
+    Optional<String> problem,
+    List<Picture> pictures,
+    double seconds) {
+  CaseResult {
+    values = List.copyOf(values);
+    grids = List.copyOf(grids);
+    pictures = List.copyOf(pictures);
+  }
+
+  /** A case that could not be computed at all. */
+  static CaseResult refused(CaseFile.Heading heading, String reason) {
+    return new CaseResult(heading, List.of(), List.of(), Optional.of(reason), List.of(), 0);
+  }
+
+  /** How a case ended, the worst first. */
+  enum Status {
+    NOT_CONVERGED("not converged"),
+    FAILED("failed"),
+    REFUSED("refused"),
+    PASSED("passed");
+
+    private final String words;
+
+    Status(String words) {
+      this.words = words;
+    }
+
+    String words() {
+      return words;
+    }
+  }
+
+  Status status() {
+    if (values.isEmpty()) {
+      return Status.REFUSED;
+    }
+    if (!values.stream().allMatch(ValueResult::isConverged)) {
+      return Status.NOT_CONVERGED;
+    }
+    return values.stream().allMatch(ValueResult::passed) ? Status.PASSED : Status.FAILED;
+  }
+
+  /** Whether a value lies outside its tolerance. */
+  boolean hasFailure() {
+    return !values.stream().allMatch(ValueResult::passed);
+  }
+
+  /** Cells of the finest grid; 0 if none was solved. */
+  int cells() {
+    return grids.isEmpty() ? 0 : grids.get(grids.size() - 1).cells();
+  }
+
+  /** Time steps on the finest grid. */
+  long steps() {
+    return grids.isEmpty() ? 0 : grids.get(grids.size() - 1).steps();
+  }
+}

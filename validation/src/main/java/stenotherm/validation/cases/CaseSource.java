@@ -1,0 +1,42 @@
+package stenotherm.validation.cases;
+
+import java.io.IOException;
+import java.util.function.Consumer;
+import stenotherm.text.Document;
+import stenotherm.text.TextFormatException;
+
+/**
+ * A file that should hold a case.
+ *
+ * @param name the name that messages show
+ * @param reader reads it
+ */
+record CaseSource(String name, Reader reader) {
+  /** Reads a document. */
+  interface Reader {
+    /**
+     * Reads the document.
+     *
+     * @throws IOException if it cannot be read
+     * @throws TextFormatException if it is not YAML or JSON
+     */
+    Document read() throws IOException;
+  }
+
+  /** Reads the case and runs it; a file that cannot be read becomes a refused case. */
+  CaseResult run(Limits limits, int refine, Consumer<String> progress) {
+    CaseFile file;
+    try {
+      file = CaseReader.read(reader.read());
+    } catch (TextFormatException fault) {
+      return refused(String.valueOf(fault.getMessage()));
+    } catch (IOException fault) {
+      return refused(name + ": cannot be read, " + fault);
+    }
+    return CaseRunner.run(file, limits, refine, progress);
+  }
+
+  private CaseResult refused(String reason) {
+    return CaseResult.refused(new CaseFile.Heading(name, name, "", CheckKind.UNSTATED), reason);
+  }
+}

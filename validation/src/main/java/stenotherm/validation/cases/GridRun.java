@@ -1,0 +1,102 @@
+package stenotherm.validation.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
+import stenotherm.conduction.ConductionProblem;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.conduction.Probe;
+import stenotherm.conduction.SteadySolution;
+import stenotherm.conduction.SteadySolver;
+import stenotherm.conduction.TemperatureField;
+import stenotherm.conduction.TransientSolution;
+import stenotherm.conduction.TransientSolver;
+
+/**
+ * A case on one grid.
+ *
+ * @param cells number of cells, environments included
+ * @param steps time steps; 0 in a steady case
+ * @param values the outputs that the reference values ask for, in SI units and in their order
+ * @param seconds wall-clock time [s]
+ */
+record GridRun(int cells, long steps, List<Double> values, double seconds) {
+  GridRun {
+    values = List.copyOf(values);
+  }
+
+  /** A run that did not reach its end. */
+  static final class Unfinished extends Exception {
+    private static final long serialVersionUID = 1L;
+
+    Unfinished(String reason) {
+      super(reason);
+    }
+  }
+
+  /** Solves a steady case. */
+  static GridRun steady(CaseFile file, ConductionProblem problem) {
+    long start = System.nanoTime();
+    SteadySolution solution = SteadySolver.solve(problem);
+    List<Double> values = new ArrayList<>();
+    for (Reference reference : file.references()) {
+      values.add(read(solution, file.probe(reference.probe())));
+    }
+    return new GridRun(problem.network().grid().cellCount(), 0, values, since(start));
+  }
+
+  private static double read(SteadySolution solution, Probe probe) {
+    TemperatureField field = solution.field();
+    if (probe instanceof Probe.HeatFlow flow) {
+      return -solution.heatFlows().get(flow.boundary());
+    }
+    if (probe instanceof Probe.Mean mean) {
+      return field.mean(mean.block());
+    }
+    if (probe instanceof Probe.Maximum maximum) {
+      return field.maximum(maximum.block());
+    }
+    if (probe instanceof Probe.Minimum minimum) {
+      return field.minimum(minimum.block());
+    }
+    return field.at(((Probe.At) probe).point());
+  }
+
+  /**
+   * Solves a transient case up to the last reference value.
+   *
+   * @throws Unfinished if the listener stopped it or the solver failed
+   */
+  static GridRun history(
+      CaseFile file, ConductionProblem problem, double stepTolerance, ProgressListener listener)
+      throws Unfinished {
+    long start = System.nanoTime();
+    TreeSet<Double> times = new TreeSet<>();
+    file.references().forEach(reference -> times.add(reference.time().orElseThrow()));
+    double[] stored = times.stream().mapToDouble(Double::doubleValue).toArray();
+    TransientSolution solution =
+        TransientSolver.solve(
+            problem, file.probes(), stored, IntegratorSettings.adaptive(stepTolerance), listener);
+    if (solution.outcome() instanceof Outcome.Stopped stopped) {
+      throw new Unfinished(stopped.reason());
+    }
+    if (solution.outcome() instanceof Outcome.Failed failed) {
+      throw new Unfinished(failed.reason());
+    }
+    List<Double> values = new ArrayList<>();
+    for (Reference reference : file.references()) {
+      int index = java.util.Arrays.binarySearch(stored, reference.time().orElseThrow());
+      double value = solution.history(reference.probe())[index];
+      values.add(file.probe(reference.probe()) instanceof Probe.HeatFlow ? -value : value);
+    }
+    return new GridRun(
+        problem.network().grid().cellCount(), solution.work().steps(), values, since(start));
+  }
+
+  /** Seconds since an instant of the clock that {@link System#nanoTime} reads. */
+  static double since(long start) {
+    return (System.nanoTime() - start) * 1e-9;
+  }
+}

@@ -1,0 +1,175 @@
+package stenotherm.validation.cases;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import stenotherm.base.InvalidInputException;
+import stenotherm.validation.cases.CaseResult.Status;
+
+/**
+ * The command that runs cases.
+ *
+ * <p>Internal.
+ */
+@Command(
+    name = "run",
+    description = {
+      "Runs validation cases and writes results.csv, report.html and report.md into a" + " folder.",
+      "Each case is solved on finer and finer grids until its values are accurate enough: 0.02 K"
+          + " for means and interior points, 0.1 K for extremes and corners, 0.1 %% for heat flows."
+          + " It ends at 2 million cells, 2 GB or 120 s as 'not converged'."
+    },
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:all values passed and converged",
+      "1:a value lies outside its tolerance",
+      "2:the command line is wrong, or a folder cannot be read or written",
+      "3:none failed, but a file was refused",
+      "4:none failed, but a value did not converge"
+    })
+public final class RunCases implements Callable<Integer> {
+  private static final int FAILED = 1;
+  private static final int WRONG = 2;
+  private static final int REFUSED = 3;
+  private static final int NOT_CONVERGED = 4;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      required = true,
+      description = "Folder for the results; made if it does not exist.")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--refine",
+      paramLabel = "N",
+      defaultValue = "0",
+      description =
+          "Solve this many more grids of each case after its values are accurate enough, within"
+              + " the same limits (default: 0).")
+  private int refine;
+
+  @Parameters(
+      paramLabel = "PATH",
+      arity = "0..*",
+      description =
+          "Case files (.yaml, .yml, .json) or folders of them; without any, the cases that come"
+              + " with the program.")
+  private List<Path> paths = new ArrayList<>();
+
+  /** Made by the command line. */
+  public RunCases() {}
+
+  @Override
+  public Integer call() {
+    CommandLine line = java.util.Objects.requireNonNull(spec).commandLine();
+    PrintWriter console = line.getOut();
+    if (refine < 0) {
+      line.getErr().println("--refine: " + refine + " must be 0 or above");
+      return WRONG;
+    }
+    try {
+      List<CaseSource> sources = paths.isEmpty() ? CaseSources.bundled() : CaseSources.of(paths);
+      List<CaseResult> results = run(sources, console);
+      Path folder = java.util.Objects.requireNonNull(out);
+      ReportFolder.write(folder, results);
+      summary(results, console);
+      console.println("Report: " + folder.resolve(ReportFolder.HTML));
+      return status(results);
+    } catch (InvalidInputException | IOException fault) {
+      line.getErr().println(fault.getMessage());
+      return WRONG;
+    }
+  }
+
+  private List<CaseResult> run(List<CaseSource> sources, PrintWriter console) {
+    List<CaseResult> results = new ArrayList<>();
+    Set<String> names = new HashSet<>();
+    int number = 0;
+    for (CaseSource source : sources) {
+      console.println(++number + "/" + sources.size() + " " + source.name());
+      CaseResult result =
+          source.run(
+              Limits.STANDARD,
+              refine,
+              progress -> {
+                console.println("  " + progress);
+                console.flush();
+              });
+      if (!names.add(result.heading().id())) {
+        result =
+            CaseResult.refused(
+                result.heading(), source.name() + ": another case has the same id already");
+      }
+      console.println("  " + result.heading().id() + ": " + result.status().words());
+      console.flush();
+      results.add(result);
+    }
+    return results;
+  }
+
+  /** What did not converge, was refused or failed, in this order; then the counts. */
+  private static void summary(List<CaseResult> results, PrintWriter console) {
+    for (Status status : new Status[] {Status.NOT_CONVERGED, Status.REFUSED}) {
+      for (CaseResult result : results) {
+        if (result.status() == status) {
+          console.println(result.heading().id() + ": " + result.problem().orElse(status.words()));
+        }
+      }
+    }
+    for (CaseResult result : results) {
+      for (ValueResult value : result.values()) {
+        if (!value.passed()) {
+          console.println(result.heading().id() + ": " + failure(value));
+        }
+      }
+    }
+    console.println(Report.counts(results));
+  }
+
+  private static String failure(ValueResult value) {
+    Reference reference = value.reference();
+    ReferenceUnit unit = reference.expected().unit();
+    return "failed: "
+        + reference.probe()
+        + (reference.time().isPresent()
+            ? " at " + Figures.value(reference.time().getAsDouble()) + " s"
+            : "")
+        + " is "
+        + Figures.value(value.computed())
+        + " "
+        + unit.label()
+        + ", reference "
+        + Figures.value(reference.expected().value())
+        + ", error "
+        + Figures.of(value.error())
+        + ", tolerance "
+        + Figures.of(reference.expected().tolerance());
+  }
+
+  private static int status(List<CaseResult> results) {
+    if (results.stream().anyMatch(CaseResult::hasFailure)) {
+      return FAILED;
+    }
+    if (results.stream().anyMatch(result -> result.status() == Status.REFUSED)) {
+      return REFUSED;
+    }
+    return results.stream().anyMatch(result -> result.status() == Status.NOT_CONVERGED)
+        ? NOT_CONVERGED
+        : 0;
+  }
+}
