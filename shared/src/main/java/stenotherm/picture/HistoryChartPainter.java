@@ -130,7 +130,7 @@ final class HistoryChartPainter {
     List<Candidate> candidates = new ArrayList<>();
     int steps = 40;
     for (int i = 0; i <= steps; i++) {
-      Point2D point = points.get((int) Math.round((points.size() - 1) * (double) i / steps));
+      Point2D point = pointAt(points, (double) i / steps);
       // names near the end are found first, but a free place counts more
       double cost = 6 * Math.abs(0.8 - (double) i / steps);
       for (double gap = 4; gap <= 16; gap += 6) {
@@ -148,6 +148,21 @@ final class HistoryChartPainter {
                     name,
                     new Anchor(box.getMinX(), box.getMaxY() - 3, Alignment.START),
                     lettering));
+  }
+
+  /** The point of a curve at a part of its width, from 0 to 1. */
+  private static Point2D pointAt(List<Point2D> points, double part) {
+    double first = points.get(0).getX();
+    double x = first + part * (points.get(points.size() - 1).getX() - first);
+    int right = 1;
+    while (right + 1 < points.size() && points.get(right).getX() < x) {
+      right++;
+    }
+    Point2D from = points.get(right - 1);
+    Point2D to = points.get(right);
+    double width = to.getX() - from.getX();
+    double share = width > 0 ? (x - from.getX()) / width : 0;
+    return new Point2D.Double(x, from.getY() + share * (to.getY() - from.getY()));
   }
 
   private static Rectangle2D box(double left, double top, double width) {

@@ -11,12 +11,7 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public abstract sealed class Picture
-    permits TemperatureChart,
-        HistoryChart,
-        MarginChart,
-        HeatChart,
-        SectionPicture,
-        SectionSheet {
+    permits TemperatureChart, HistoryChart, MarginChart, HeatChart, SectionPicture, SectionSheet {
   private static final Range WIDTHS = new Range(600, 8000);
   private static final Range HEIGHTS = new Range(200, 8000);
 

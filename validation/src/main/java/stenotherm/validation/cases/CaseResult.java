@@ -60,6 +60,12 @@ record CaseResult(
     return values.stream().allMatch(ValueResult::passed) ? Status.PASSED : Status.FAILED;
   }
 
+  /** What went wrong, with the case's name; empty if the case converged. */
+  Optional<String> trouble() {
+    // what is wrong with a file names the file itself
+    return problem.map(text -> text.startsWith(heading.id()) ? text : heading.id() + ": " + text);
+  }
+
   /** Whether a value lies outside its tolerance. */
   boolean hasFailure() {
     return !values.stream().allMatch(ValueResult::passed);

@@ -170,13 +170,17 @@ final class CaseRunner {
     boolean more = false;
     for (int index = 0; index < values.size(); index++) {
       ValueResult value = values.get(index);
+      ValueResult.Accuracy accuracy = value.accuracy();
       if (!value.isConverged()) {
-        return true;
+        // no grid makes good what time steps leave
+        boolean hopeless = accuracy.steps() > accuracy.target();
+        more |= !hopeless || accuracy.grid() > SHARE_OF_STEPS * accuracy.target();
+        continue;
       }
       double divisor = value.reference().expected().unit().divisor();
       double goal = attempt.goal(index, attempt.last().values()) / divisor;
-      if (value.accuracy().estimate() > goal) {
-        double ratio = Attempt.widthRatio(value.accuracy(), goal);
+      if (accuracy.estimate() > goal) {
+        double ratio = Attempt.widthRatio(accuracy, goal);
         double width = Math.min(attempt.nextWidth(), lastWidthOf(attempt) / ratio);
         more |= beyondLimits(attempt, width).isEmpty();
       }

@@ -27,6 +27,9 @@ record MeshSeries(MeshControl first, int dimensions) {
    */
   private static final double RATIO = 2;
 
+  /** The smallest growth that a mesh allows. */
+  private static final double SMALLEST_GROWTH = 1.0001;
+
   /** Scales that are tried for the first mesh. */
   private static final int CANDIDATES = 12;
 
@@ -173,6 +176,11 @@ record MeshSeries(MeshControl first, int dimensions) {
    * @param width how wide its cells are, relative to the first mesh
    */
   MeshControl mesh(double width) {
+    if (Math.pow(first.growth(), width) < SMALLEST_GROWTH) {
+      // so fine that growth no longer matters
+      return new MeshControl(
+          first.largestCell() * width, first.firstCell() * width, SMALLEST_GROWTH);
+    }
     return first.scaled(width);
   }
 

@@ -109,11 +109,7 @@ final class Report {
   }
 
   private void troubles() {
-    List<String> problems =
-        results.stream()
-            .filter(result -> result.problem().isPresent())
-            .map(result -> result.heading().id() + ": " + result.problem().get())
-            .toList();
+    List<String> problems = results.stream().flatMap(result -> result.trouble().stream()).toList();
     if (!problems.isEmpty()) {
       page.heading(2, "Not converged or refused");
       page.list(problems);
@@ -166,7 +162,11 @@ final class Report {
     page.heading(2, "Every case");
     for (CaseResult result : results) {
       CaseFile.Heading heading = result.heading();
-      page.heading(3, heading.id() + ": " + heading.title());
+      page.heading(
+          3,
+          heading.id().equals(heading.title())
+              ? heading.id()
+              : heading.id() + ": " + heading.title());
       page.paragraph(
           result.status().words()
               + (heading.source().isEmpty() ? "" : ". Source: " + heading.source()));

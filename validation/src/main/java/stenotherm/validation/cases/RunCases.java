@@ -113,7 +113,8 @@ public final class RunCases implements Callable<Integer> {
       if (!names.add(result.heading().id())) {
         result =
             CaseResult.refused(
-                result.heading(), source.name() + ": another case has the same id already");
+                result.heading(),
+                "another case has the same id, " + source.name() + " is left out");
       }
       console.println("  " + result.heading().id() + ": " + result.status().words());
       console.flush();
@@ -127,7 +128,7 @@ public final class RunCases implements Callable<Integer> {
     for (Status status : new Status[] {Status.NOT_CONVERGED, Status.REFUSED}) {
       for (CaseResult result : results) {
         if (result.status() == status) {
-          console.println(result.heading().id() + ": " + result.problem().orElse(status.words()));
+          result.trouble().ifPresent(console::println);
         }
       }
     }

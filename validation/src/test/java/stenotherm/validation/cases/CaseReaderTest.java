@@ -25,8 +25,7 @@ class CaseReaderTest {
   }
 
   private static String fault(String text) {
-    return String.valueOf(
-        assertThrows(TextFormatException.class, () -> read(text)).getMessage());
+    return String.valueOf(assertThrows(TextFormatException.class, () -> read(text)).getMessage());
   }
 
   @Test
@@ -34,7 +33,8 @@ class CaseReaderTest {
     CaseFile file = read(TinyCases.TRANSIENT);
     assertEquals("plate", file.id());
     assertEquals(CheckKind.VERIFICATION, file.heading().kind());
-    assertEquals(List.of("middle", "mean", "out"), file.probes().stream().map(Probe::name).toList());
+    assertEquals(
+        List.of("middle", "mean", "out"), file.probes().stream().map(Probe::name).toList());
     RunPlan.Transient run = assertInstanceOf(RunPlan.Transient.class, file.run());
     assertEquals(new RunPlan.Transient(293.15, 600, OptionalDouble.empty()), run);
     Boundary.Convection film =
@@ -57,7 +57,6 @@ class CaseReaderTest {
     assertInstanceOf(RunPlan.Steady.class, file.run());
     assertEquals(OptionalDouble.empty(), file.references().get(0).time());
     assertTrue(file.mesh().isEmpty());
-    assertEquals(2, file.problem(MeshControl.uniform(0.1)).network().solidCellCount());
   }
 
   @Test
@@ -87,12 +86,16 @@ class CaseReaderTest {
         TinyCases.STEADY
             .replace("z: [0, 1]}\nblocks", "z: [0, 2]}\nblocks")
             .replace("z: [0, 1]", "z: [0, 2]")
-            .replace("yMax: {kind: adiabatic}", "yMax: {kind: convection, coefficient: 1, ambient: 290}")
+            .replace(
+                "yMax: {kind: adiabatic}", "yMax: {kind: convection, coefficient: 1, ambient: 290}")
             .replace("unit: W}", "unit: W/m}");
     assertEquals(2, read(text).references().get(1).expected().unit().divisor());
     assertEquals(
         0.5,
-        read(TinyCases.STEADY.replace("y: [0, 1]", "y: [0, 0.5]").replace("0.5, 0.5]", "0.1, 0.5]").replace("unit: W}", "unit: W/m2}"))
+        read(TinyCases.STEADY
+                .replace("y: [0, 1]", "y: [0, 0.5]")
+                .replace("0.5, 0.5]", "0.1, 0.5]")
+                .replace("unit: W}", "unit: W/m2}"))
             .references()
             .get(1)
             .expected()
@@ -112,7 +115,7 @@ class CaseReaderTest {
         "conductivity: 1|density: 5|case.yaml:6:5: blocks[0].conductivity: is missing and must be given",
         "kind: steady|kind: stedy|Did you mean 'steady'?",
         "kind: steady|kind: steady, until: 5|run.until: belongs to a transient case",
-        "kind: steady|kind: transient|initial: is missing",
+        "kind: steady|kind: transient|blocks[0].density: is missing",
         "coefficient: 10, ambient: 273.15|coefficient: 10, ambient: 0|Temperatures are absolute",
         "coefficient: 10, ambient: 273.15|coefficient: -1, ambient: 273.15|boundaries.xMax.coefficient",
         "coefficient: 10, ambient: 273.15|coefficient: 10|boundaries.xMax.ambient: is missing",
@@ -130,11 +133,11 @@ class CaseReaderTest {
         "heatOut: xMax|heatOut: xMay|Did you mean 'xMax'?",
         "heatOut: xMax|mean: walls|Did you mean 'wall'?",
         "id: tiny|id: a/b|must be made of letters",
-        "id: tiny|id: tiny\nformat: 1|must be the first key",
+        "id: tiny|id: tiny\\nformat: 1|must be the first key",
         "x: [0, 1]|x: [1, 0]|the end must be larger than the start",
         "x: [0, 1]|x: 1|must be a list",
         "conductivity: 1|conductivity: 1, x: [0, 0.5]|the first block fills the domain",
-        "conductivity: 1|environment: {coefficient: 5, ambient: 280}|is an environment",
+        "conductivity: 1|environment: {coefficient: 5, ambient: 280}|lies inside an environment",
       })
   void badCases(String part, String replacement, String message) {
     String good = TinyCases.STEADY;
@@ -148,7 +151,9 @@ class CaseReaderTest {
   void anInfiniteHeatFlowIsRefused() {
     String corner =
         TinyCases.STEADY
-            .replace("xMax: {kind: convection, coefficient: 10, ambient: 273.15}", "xMax: {kind: temperature, value: 280}")
+            .replace(
+                "xMax: {kind: convection, coefficient: 10, ambient: 273.15}",
+                "xMax: {kind: temperature, value: 280}")
             .replace("yMax: {kind: adiabatic}", "yMax: {kind: temperature, value: 290}");
     String fault = fault(corner);
     assertTrue(fault.contains("probes[1]"), fault);
@@ -169,8 +174,7 @@ class CaseReaderTest {
     // 300 s after the jump the flow is finite
     assertEquals(3, read(text.replace("out, time: 300", "out, time: 600")).probes().size());
     assertTrue(fault(text).contains("jumps at 300.0 s"), fault(text));
-    assertTrue(
-        fault(text.replace("out, time: 300", "out, time: 0")).contains("jumps at 0.0 s"));
+    assertTrue(fault(text.replace("out, time: 300", "out, time: 0")).contains("jumps at 0.0 s"));
   }
 
   @Test
@@ -179,8 +183,7 @@ class CaseReaderTest {
         TinyCases.STEADY.replace(
             "conductivity: 1}",
             "conductivity: 1}\n  - {name: cover, x: [0, 1], y: [0, 1], z: [0, 1], conductivity: 2}");
-    assertTrue(
-        fault(hidden.replace("heatOut: xMax", "mean: wall")).contains("has nothing left"));
+    assertTrue(fault(hidden.replace("heatOut: xMax", "mean: wall")).contains("has nothing left"));
     assertTrue(
         fault(hidden.replace("{name: cover, x: [0, 1]", "{name: cover, x: [0, 1.5]"))
             .contains("blocks[1]: block 'cover': sticks out"));

@@ -1,0 +1,149 @@
+package stenotherm.validation.cases;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stenotherm.grid.MeshControl;
+import stenotherm.text.Document;
+import stenotherm.validation.cases.CaseResult.Status;
+
+/** How a case is refined, and how it ends. */
+class CaseRunnerTest {
+  private static final Limits SMALL = new Limits(200_000, 1L << 30, 60);
+
+  /** A column whose sides are at two temperatures: the field has a jump at a corner. */
+  private static final String COLUMN =
+      TinyCases.STEADY
+          .replace("yMax: {kind: adiabatic}", "yMax: {kind: temperature, value: 280}")
+          .replace("- {name: out, heatOut: xMax}", "- {name: out, mean: wall}")
+          .replace(
+              "value: 24.4090909, tolerance: 1 %, unit: W", "value: 285, tolerance: 20, unit: K")
+          .replace("point: [1, 0.5, 0.5]", "point: [0.5, 0.5, 0.5]");
+
+  private static CaseFile read(String text) {
+    return CaseReader.read(Document.parse("case.yaml", text));
+  }
+
+  private static CaseResult run(String text, Limits limits, int refine) {
+    return CaseRunner.run(read(text), limits, refine, line -> {});
+  }
+
+  @Test
+  void aCaseThatAnyGridSolvesEndsAfterThreeGrids() {
+    CaseResult result = run(TinyCases.STEADY, SMALL, 0);
+    assertEquals(Status.PASSED, result.status());
+    assertEquals(3, result.grids().size());
+    ValueResult cold = result.values().get(0);
+    assertEquals(275.590909, cold.computed(), 1e-6);
+    assertEquals(0, cold.accuracy().estimate(), 1e-6);
+    assertEquals(Targets.SMOOTH, cold.accuracy().target());
+    assertEquals(24.4090909, result.values().get(1).computed(), 1e-6);
+  }
+
+  @Test
+  void refineAddsGrids() {
+    assertEquals(5, run(TinyCases.STEADY, SMALL, 2).grids().size());
+  }
+
+  @Test
+  void progressIsToldGridByGrid() {
+    List<String> lines = new ArrayList<>();
+    CaseRunner.run(read(TinyCases.STEADY), SMALL, 0, lines::add);
+    assertEquals(3, lines.size());
+    assertTrue(lines.get(2).matches("tiny: grid 3, [0-9]+ cells, .* s, estimate .* at .*"));
+  }
+
+  @Test
+  void aWrongValueFails() {
+    CaseResult result = run(TinyCases.wrong(), SMALL, 0);
+    assertEquals(Status.FAILED, result.status());
+    assertEquals(-0.409091, result.values().get(0).error(), 1e-5);
+    assertTrue(result.values().get(1).passed());
+  }
+
+  @Test
+  void aCaseThatMeetsTheCellLimitSaysHowFarItGot() {
+    CaseResult result = run(COLUMN, new Limits(1_500, 1L << 30, 60), 0);
+    assertEquals(Status.NOT_CONVERGED, result.status());
+    String problem = result.problem().orElseThrow();
+    assertTrue(problem.matches("not converged: .*limit of 1,500 cells"), problem);
+  }
+
+  @Test
+  void aCaseThatMeetsTheTimeLimitSaysSo() {
+    CaseResult result = run(TinyCases.TRANSIENT, new Limits(200_000, 1L << 30, 0), 0);
+    assertEquals(Status.NOT_CONVERGED, result.status());
+    assertFalse(result.values().get(0).passed());
+    assertTrue(result.problem().orElseThrow().contains("limit of 0 s"));
+  }
+
+  @Test
+  void aCaseThatMeetsTheMemoryLimitSaysSo() {
+    CaseResult result = run(COLUMN, new Limits(200_000, 500_000, 60), 0);
+    assertEquals(Status.NOT_CONVERGED, result.status());
+    assertTrue(result.problem().orElseThrow().contains("GB of memory"));
+  }
+
+  @Test
+  void anOpenTemperatureLevelIsRefused() {
+    String floating =
+        TinyCases.STEADY
+            .replace("xMin: {kind: temperature, value: 300}", "xMin: {kind: adiabatic}")
+            .replace(
+                "xMax: {kind: convection, coefficient: 10, ambient: 273.15}",
+                "xMax: {kind: flux, value: 0}");
+    CaseResult result = run(floating, SMALL, 0);
+    assertEquals(Status.REFUSED, result.status());
+    assertTrue(result.problem().orElseThrow().contains("temperature level"));
+  }
+
+  @Test
+  void aTransientEstimatesTheErrorOfItsSteps() {
+    CaseResult result = run(TinyCases.TRANSIENT, SMALL, 0);
+    for (ValueResult value : result.values()) {
+      assertTrue(value.isConverged(), value::toString);
+      assertTrue(value.accuracy().steps() > 0, value::toString);
+      assertTrue(value.accuracy().steps() < value.accuracy().target(), value::toString);
+    }
+    assertTrue(result.steps() > 0);
+    // temperatures and heat flows
+    assertEquals(2, result.pictures().size());
+  }
+
+  @Test
+  void aCoarseTimeToleranceOfTheFileIsKeptAndNamed() {
+    String coarse = TinyCases.TRANSIENT.replace("until: 600", "until: 600, timeTolerance: 5");
+    CaseResult result = run(coarse, SMALL, 0);
+    assertEquals(Status.NOT_CONVERGED, result.status(), result::toString);
+    assertTrue(result.problem().orElseThrow().contains("make timeTolerance smaller"));
+  }
+
+  @Test
+  void theMeshOfAFileIsTheThirdOne() {
+    CaseFile file = read(TinyCases.STEADY + "mesh: {largestCell: 0.01}\n");
+    CaseResult result = CaseRunner.run(file, SMALL, 0, line -> {});
+    int cells = file.problem(MeshControl.uniform(0.01)).network().grid().cellCount();
+    assertEquals(cells, result.cells());
+    assertEquals(3, result.grids().size());
+  }
+
+  @Test
+  void cornersHaveTheirOwnTarget() {
+    CaseFile file =
+        read(
+            COLUMN
+                .replace("point: [0.5, 0.5, 0.5]", "point: [1, 1, 0.5]")
+                .replace("mean: wall", "max: wall"));
+    Targets targets = new Targets(file);
+    List<Double> values = List.of(280.0, 300.0);
+    assertEquals(Targets.SINGULAR, targets.of(0, values));
+    assertEquals(Targets.SINGULAR, targets.of(1, values));
+    // an end of the body where nothing passes is a plane of symmetry, not an edge
+    CaseFile side = read(COLUMN.replace("point: [0.5, 0.5, 0.5]", "point: [1, 0, 0.5]"));
+    assertEquals(Targets.SMOOTH, new Targets(side).of(0, values));
+  }
+}
