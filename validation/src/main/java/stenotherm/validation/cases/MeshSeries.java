@@ -19,7 +19,7 @@ import stenotherm.grid.RectilinearGrid;
  */
 record MeshSeries(MeshControl first, int dimensions) {
   /** Cells of the first grid where the runner chooses it, for one, two and three dimensions. */
-  private static final int[] FIRST_CELLS = {20, 300, 1_500};
+  private static final int[] FIRST_CELLS = {20, 400, 3_300};
 
   /**
    * Ratio of the cell widths of two grids. Cells between faces are whole numbers, and at a smaller
@@ -117,7 +117,7 @@ record MeshSeries(MeshControl first, int dimensions) {
     MeshControl best = mesh;
     double least = Double.POSITIVE_INFINITY;
     for (int candidate = 0; candidate < CANDIDATES; candidate++) {
-      MeshControl first = mesh.scaled(Math.pow(RATIO, -0.5 * candidate / CANDIDATES));
+      MeshControl first = mesh.scaled(Math.pow(RATIO, 0.5 * candidate / CANDIDATES));
       double irregularity = irregularity(file, first, varying);
       if (irregularity < least) {
         least = irregularity;

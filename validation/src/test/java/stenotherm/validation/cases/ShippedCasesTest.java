@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The cases that come with the program, on coarse grids; the command runs them in full. */
 class ShippedCasesTest {
   /** Far below what a full run takes; three grids fit for every case. */
-  private static final Limits COARSE = new Limits(120_000, 1L << 29, 60);
+  private static final Limits COARSE = new Limits(250_000, 1L << 29, 60);
 
   static Stream<CaseSource> cases() throws IOException {
     return CaseSources.bundled().stream();
