@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -137,10 +138,10 @@ final class CaseReader {
     for (Node node : referenceNodes.items()) {
       Reference reference = referenceReader.read(node.asMapping());
       references.add(reference);
-      Node probeNode = probeNodes.get(reference.probe());
+      // the reader of references has refused the names of probes that do not exist
       probeReader.requireFinite(
-          probes.get(reference.probe()),
-          probeNode == null ? node : probeNode,
+          Objects.requireNonNull(probes.get(reference.probe())),
+          Objects.requireNonNull(probeNodes.get(reference.probe())),
           reference.time(),
           run);
     }

@@ -228,7 +228,7 @@ final class CaseRunner {
   private double lastWidth(Attempt attempt) {
     GridRun last = attempt.last();
     double memory = Math.min(limits.bytes(), Runtime.getRuntime().maxMemory());
-    double cells = 0.95 * Math.min(limits.cells(), memory / BYTES_PER_CELL);
+    double cells = 0.95 * Math.min((double) limits.cells(), memory / BYTES_PER_CELL);
     double ratio = Math.pow(cells / last.cells(), 1.0 / attempt.series().dimensions());
     return ratio < SMALLEST_LAST_RATIO ? 0 : lastWidthOf(attempt) / ratio;
   }

@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
@@ -50,7 +51,7 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
   private static double read(SteadySolution solution, Probe probe) {
     TemperatureField field = solution.field();
     if (probe instanceof Probe.HeatFlow flow) {
-      return -solution.heatFlows().get(flow.boundary());
+      return -Objects.requireNonNull(solution.heatFlows().get(flow.boundary()));
     }
     if (probe instanceof Probe.Mean mean) {
       return field.mean(mean.block());

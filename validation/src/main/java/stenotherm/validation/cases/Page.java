@@ -18,7 +18,7 @@ interface Page {
 
   void list(List<String> items);
 
-  /** A table; columns whose name ends with a space-bracketed unit or "n" need no special care. */
+  /** A table of texts. */
   void table(List<String> header, List<List<String>> rows);
 
   /**

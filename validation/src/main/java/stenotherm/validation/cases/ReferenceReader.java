@@ -132,11 +132,10 @@ final class ReferenceReader {
     body.boundaries().forEach(builder::boundary);
     body.environments().forEach(builder::boundary);
     Port.BoundaryPort port =
-        (Port.BoundaryPort)
-            builder.build().network().boundaryPorts().stream()
-                .filter(each -> each.name().equals(boundary))
-                .findFirst()
-                .orElseThrow();
+        builder.build().network().boundaryPorts().stream()
+            .filter(each -> each.name().equals(boundary))
+            .findFirst()
+            .orElseThrow();
     return port.area();
   }
 }
