@@ -1,0 +1,64 @@
+package stenotherm.validation.studies;
+
+import java.util.List;
+
+/**
+ * A reference value with what was computed for it, in one unit.
+ *
+ * @param quantity what was computed
+ * @param computed what came out
+ * @param expected what should have come out
+ */
+public record Check(String quantity, Computed computed, Expected expected) {
+  /**
+   * What was computed.
+   *
+   * @param values the value on each grid, from coarse to fine; a single one if no grid has a part
+   *     in it
+   * @param widths how wide cells are on each grid, in any unit
+   * @param steps estimated error that the time steps leave
+   * @param target estimated error at which the value counts as converged
+   */
+  public record Computed(List<Double> values, List<Double> widths, double steps, double target) {
+    /** Copies the lists. */
+    public Computed {
+      values = List.copyOf(values);
+      widths = List.copyOf(widths);
+    }
+
+    /** A value that no grid has a part in. */
+    static Computed closed(double value) {
+      return new Computed(List.of(value), List.of(1.0), 0, 0);
+    }
+
+    /**
+     * Returns the value on the finest grid.
+     *
+     * @return the value
+     */
+    public double finest() {
+      return values.get(values.size() - 1);
+    }
+  }
+
+  /**
+   * What should come out.
+   *
+   * @param value the reference value
+   * @param tolerance largest error that passes
+   * @param unit the unit of both
+   * @param source where the value comes from
+   * @param why why the tolerance is what it is
+   */
+  public record Expected(double value, double tolerance, String unit, String source, String why) {}
+
+  /** Whether the value on the finest grid lies within the tolerance. */
+  boolean passes() {
+    return Math.abs(computed.finest() - expected.value()) <= expected.tolerance();
+  }
+
+  /** A check of a closed form. */
+  static Check closed(String quantity, double computed, Expected expected) {
+    return new Check(quantity, Computed.closed(computed), expected);
+  }
+}

@@ -1,0 +1,62 @@
+package stenotherm.validation.studies;
+
+import java.util.List;
+
+/**
+ * What a study found.
+ *
+ * @param checks reference values with what was computed, at least one
+ * @param runs the solver's runs, from coarse to fine; empty for closed forms
+ * @param exhibits what the report shows beside the checks
+ */
+public record Findings(List<Check> checks, List<Run> runs, List<Exhibit> exhibits) {
+  /** Copies the lists. */
+  public Findings {
+    checks = List.copyOf(checks);
+    runs = List.copyOf(runs);
+    exhibits = List.copyOf(exhibits);
+  }
+
+  /** Findings of a closed form. */
+  static Findings of(List<Check> checks) {
+    return new Findings(checks, List.of(), List.of());
+  }
+
+  /** The same findings with something beside them. */
+  Findings with(Exhibit... shown) {
+    return new Findings(checks, runs, List.of(shown));
+  }
+
+  /**
+   * Runs of the solver on one grid.
+   *
+   * @param cells cells of the grid; of the largest, if there were several
+   * @param steps time steps in all; 0 if steady
+   * @param seconds wall-clock time [s]
+   */
+  public record Run(int cells, long steps, double seconds) {}
+
+  /** Something that the report shows beside the checks. */
+  public sealed interface Exhibit {
+    /**
+     * A paragraph.
+     *
+     * @param text what it says
+     */
+    record Text(String text) implements Exhibit {}
+
+    /**
+     * A table.
+     *
+     * @param header names of the columns
+     * @param rows the rows, each as long as the header
+     */
+    record Table(List<String> header, List<List<String>> rows) implements Exhibit {
+      /** Copies the rows. */
+      public Table {
+        header = List.copyOf(header);
+        rows = rows.stream().map(List::copyOf).toList();
+      }
+    }
+  }
+}

@@ -1,0 +1,43 @@
+package stenotherm.validation.studies;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import stenotherm.validation.studies.Study.Kind;
+
+/**
+ * The studies that come with the program.
+ *
+ * <p>Internal. Stateless, thus thread-safe.
+ */
+public final class Studies {
+  private Studies() {}
+
+  /**
+   * Returns all studies.
+   *
+   * @return the studies, verification first
+   */
+  public static List<Study> all() {
+    List<Study> all = new ArrayList<>();
+    all.addAll(
+        List.of(
+        new RadiatingSlab(Kind.VERIFICATION),
+        new LumpedLimit(),
+        new CoolingBodies(CoolingBodies.Part.SERIES),
+        new CoolingBodies(CoolingBodies.Part.FIRST_TERM),
+        new CoolingBodies(CoolingBodies.Part.STEPPED),
+        new HollowBox(Kind.VERIFICATION),
+        new PeriodicWalls(),
+        new MeltingFronts(),
+        new RadiatingSlab(Kind.VALIDATION),
+        new CoolingBodies(CoolingBodies.Part.PRINTED_FIRST_TERM),
+        new HollowBox(Kind.VALIDATION),
+        new HollowBox(Kind.REGRESSION)));
+    Arrays.stream(Handbook.Part.values()).map(Handbook::new).forEach(all::add);
+    all.add(new Sun());
+    all.addAll(Textbook.all());
+    all.add(new IceMelt());
+    return List.copyOf(all);
+  }
+}

@@ -1,0 +1,51 @@
+package stenotherm.validation.studies;
+
+/**
+ * A case that is computed by code.
+ *
+ * <p>Internal. Implementations are stateless, thus thread-safe.
+ */
+public interface Study {
+  /**
+   * Returns what the case is.
+   *
+   * @return the heading
+   */
+  Heading heading();
+
+  /**
+   * Computes the case.
+   *
+   * @param depth how thoroughly
+   * @return the checks with all that belongs beside them
+   */
+  Findings run(Depth depth);
+
+  /** How thoroughly a study is done. */
+  enum Depth {
+    /** A few values on coarse grids, for the tests of every build. */
+    FAST,
+    /** All values on fine grids, for the report. */
+    FULL
+  }
+
+  /** What reference values are; the three are never mixed. */
+  enum Kind {
+    /** Exact mathematics. */
+    VERIFICATION,
+    /** Published values or measurements, or common practice. */
+    VALIDATION,
+    /** Earlier output of this program, or that of another program of the same authors. */
+    REGRESSION
+  }
+
+  /**
+   * What a case is.
+   *
+   * @param id a name, unique among all cases
+   * @param title what the case shows
+   * @param source where the case comes from
+   * @param kind what its reference values are
+   */
+  record Heading(String id, String title, String source, Kind kind) {}
+}

@@ -1,0 +1,63 @@
+package stenotherm.validation.studies;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import stenotherm.sun.Site;
+import stenotherm.sun.SunPosition;
+import stenotherm.validation.studies.Check.Expected;
+
+/** The printed example of a solar position algorithm. */
+final class Sun implements Study {
+  private static final String NREL =
+      "Reda and Andreas 2008, NREL/TP-560-34302, appendix A.5: 17 October 2003 in Colorado"
+          + " (read)";
+
+  @Override
+  public Heading heading() {
+    return new Heading("sun-position", "Where the sun stands", NREL, Kind.VALIDATION);
+  }
+
+  @Override
+  public Findings run(Depth depth) {
+    Site site = new Site(39.742476, -105.1786, ZoneOffset.ofHours(-7));
+    SunPosition noon = SunPosition.at(site, LocalDateTime.of(2003, 10, 17, 12, 30, 30));
+    SunPosition transit = SunPosition.at(site, LocalDateTime.of(2003, 10, 17, 11, 46, 5));
+    SunPosition rise = SunPosition.at(site, LocalDateTime.of(2003, 10, 17, 6, 12, 43));
+    return Findings.of(
+        List.of(
+            Check.closed(
+                "zenith angle at 12:30:30",
+                noon.zenithAngle(),
+                new Expected(
+                    50.11162,
+                    0.0045,
+                    "°",
+                    NREL,
+                    "refraction is 0.0201° at sea level, as here, and 0.0163° in the example's"
+                        + " thin air at 1830 m")),
+            Check.closed(
+                "azimuth at 12:30:30",
+                noon.azimuth(),
+                new Expected(
+                    194.34024,
+                    5e-4,
+                    "°",
+                    NREL,
+                    "the algorithm is good to 0.0003°; parallax at 1830 m does the rest")),
+            Check.closed(
+                "azimuth at the printed transit, 11:46:05",
+                transit.azimuth(),
+                new Expected(180, 0.006, "°", NREL, "what the sun turns in a second")),
+            Check.closed(
+                "zenith angle at the printed sunrise, 06:12:43",
+                rise.zenithAngle(),
+                new Expected(
+                    90.83337,
+                    0.008,
+                    "°",
+                    NREL,
+                    "printed to the second, in which the sun climbs by 0.0033°; refraction sets"
+                        + " in just there"))));
+  }
+}
