@@ -38,6 +38,8 @@ public final class Studies {
     all.add(new Sun());
     all.addAll(Textbook.all());
     all.add(new IceMelt());
+    all.add(new WarmerGap());
+    all.add(new WinterWarmer());
     return List.copyOf(all);
   }
 }
