@@ -3,6 +3,7 @@ package stenotherm.validation.cases;
 import java.util.List;
 import java.util.Optional;
 import stenotherm.picture.Picture;
+import stenotherm.validation.studies.Findings.Exhibit;
 
 /**
  * How a case ended.
@@ -12,6 +13,7 @@ import stenotherm.picture.Picture;
  * @param grids the grids that were solved, from coarse to fine
  * @param problem why the case did not converge or was refused; empty if neither
  * @param pictures histories of a transient case
+ * @param exhibits tables and texts that belong to the case
  * @param seconds wall-clock time of the whole case [s]
  */
 record CaseResult(
@@ -20,16 +22,19 @@ record CaseResult(
     List<GridRun> grids,
     Optional<String> problem,
     List<Picture> pictures,
+    List<Exhibit> exhibits,
     double seconds) {
   CaseResult {
     values = List.copyOf(values);
     grids = List.copyOf(grids);
     pictures = List.copyOf(pictures);
+    exhibits = List.copyOf(exhibits);
   }
 
   /** A case that could not be computed at all. */
   static CaseResult refused(CaseFile.Heading heading, String reason) {
-    return new CaseResult(heading, List.of(), List.of(), Optional.of(reason), List.of(), 0);
+    return new CaseResult(
+        heading, List.of(), List.of(), Optional.of(reason), List.of(), List.of(), 0);
   }
 
   /** How a case ended, the worst first. */

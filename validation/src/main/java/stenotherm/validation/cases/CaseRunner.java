@@ -107,7 +107,13 @@ final class CaseRunner {
     Optional<String> problem =
         isConverged(best) ? Optional.empty() : Optional.of(notConverged(values, limit));
     return new CaseResult(
-        file.heading(), values, best.grids(), problem, pictures(best), GridRun.since(start));
+        file.heading(),
+        values,
+        best.grids(),
+        problem,
+        pictures(best),
+        List.of(),
+        GridRun.since(start));
   }
 
   /** Solves grid after grid; returns the limit that ended it, if one did. */

@@ -11,7 +11,7 @@ import stenotherm.text.TextFormatException;
  * @param name the name that messages show
  * @param reader reads it
  */
-record CaseSource(String name, Reader reader) {
+record CaseSource(String name, Reader reader) implements ValidationCase {
   /** Reads a document. */
   interface Reader {
     /**
@@ -23,8 +23,8 @@ record CaseSource(String name, Reader reader) {
     Document read() throws IOException;
   }
 
-  /** Reads the case and runs it; a file that cannot be read becomes a refused case. */
-  CaseResult run(Limits limits, int refine, Consumer<String> progress) {
+  @Override
+  public CaseResult run(Limits limits, int refine, Consumer<String> progress) {
     CaseFile file;
     try {
       file = CaseReader.read(reader.read());

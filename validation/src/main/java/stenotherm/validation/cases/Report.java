@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import stenotherm.picture.Picture;
 import stenotherm.validation.cases.CaseResult.Status;
+import stenotherm.validation.studies.Findings.Exhibit;
 
 /** What people read of a run: counts, then what went wrong, then every value, then every case. */
 final class Report {
@@ -52,6 +53,7 @@ final class Report {
     page.heading(2, "Every value");
     values(value -> true);
     cases();
+    Prose.write("not-validated.md", 2, page);
     legend();
   }
 
@@ -182,10 +184,19 @@ final class Report {
         }
         page.table(List.of("cells", "time steps", "seconds"), rows);
       }
+      result.exhibits().forEach(this::exhibit);
       int number = 0;
       for (Picture picture : result.pictures()) {
         page.picture(pictureName(result, number++), picture);
       }
+    }
+  }
+
+  private void exhibit(Exhibit exhibit) {
+    if (exhibit instanceof Exhibit.Table table) {
+      page.table(table.header(), table.rows());
+    } else {
+      page.paragraph(((Exhibit.Text) exhibit).text());
     }
   }
 

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
 import stenotherm.validation.cases.CaseResult.Status;
+import stenotherm.validation.studies.Study;
 
 /**
  * The command that runs cases.
@@ -83,8 +84,7 @@ public final class RunCases implements Callable<Integer> {
       return WRONG;
     }
     try {
-      List<CaseSource> sources = paths.isEmpty() ? CaseSources.bundled() : CaseSources.of(paths);
-      List<CaseResult> results = run(sources, console);
+      List<CaseResult> results = run(cases(), console);
       Path folder = java.util.Objects.requireNonNull(out);
       ReportFolder.write(folder, results);
       summary(results, console);
@@ -96,11 +96,20 @@ public final class RunCases implements Callable<Integer> {
     }
   }
 
-  private List<CaseResult> run(List<CaseSource> sources, PrintWriter console) {
+  private List<ValidationCase> cases() throws IOException {
+    if (!paths.isEmpty()) {
+      return List.copyOf(CaseSources.of(paths));
+    }
+    List<ValidationCase> all = new ArrayList<>(CaseSources.bundled());
+    all.addAll(CodedCase.all(Study.Depth.FULL));
+    return all;
+  }
+
+  private List<CaseResult> run(List<ValidationCase> sources, PrintWriter console) {
     List<CaseResult> results = new ArrayList<>();
     Set<String> names = new HashSet<>();
     int number = 0;
-    for (CaseSource source : sources) {
+    for (ValidationCase source : sources) {
       console.println(++number + "/" + sources.size() + " " + source.name());
       CaseResult result =
           source.run(

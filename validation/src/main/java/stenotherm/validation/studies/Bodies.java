@@ -68,7 +68,6 @@ final class Bodies {
         values.add(solution.history(probe.name())[row]);
       }
     }
-    return new Ladder.Grid(
-        values, problem.network().grid().cellCount(), solution.work().steps());
+    return new Ladder.Grid(values, problem.network().grid().cellCount(), solution.work().steps());
   }
 }

@@ -84,7 +84,8 @@ final class Carton {
         new Container(
             CUP,
             new Vessel.BoxCup(
-                new Dimensions(0.11, 0.08, CUP_HEIGHT), new WallLayer(Materials.POLYPROPYLENE, 5e-4)),
+                new Dimensions(0.11, 0.08, CUP_HEIGHT),
+                new WallLayer(Materials.POLYPROPYLENE, 5e-4)),
             new Position(0, 0, FILL_UNDER_CUP),
             Bedding.dampTowel(0.004),
             new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
@@ -94,8 +95,7 @@ final class Carton {
 
   /** A warmer taped under the lid, opened half an hour before the carton is sealed. */
   static PlacedWarmer underLid(WarmerClass warmer) {
-    return new PlacedWarmer(
-        "warmer", warmer, Face.Z_MAX, Mounting.taped(), -Times.fromHours(0.5));
+    return new PlacedWarmer("warmer", warmer, Face.Z_MAX, Mounting.taped(), -Times.fromHours(0.5));
   }
 
   /** A warmer over the cup with some fill between them. */

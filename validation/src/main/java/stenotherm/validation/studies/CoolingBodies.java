@@ -116,8 +116,7 @@ final class CoolingBodies implements Study {
   /** Centre and surface at each Fourier number, as parts of the step. */
   private static Ladder cool(Exact.Body body, double biot, double... fourier) {
     List<Probe> probes =
-        List.of(
-            new Probe.At("centre", Bodies.at(0)), new Probe.At("surface", Bodies.at(RADIUS)));
+        List.of(new Probe.At("centre", Bodies.at(0)), new Probe.At("surface", Bodies.at(RADIUS)));
     return Ladder.over(
         Ladder.three(RADIUS / 40),
         1e-4,
@@ -213,8 +212,7 @@ final class CoolingBodies implements Study {
 
   private static void firstTerm(
       List<Check> checks, String name, Ladder ladder, double root, double coefficient) {
-    String why =
-        "0.1 % of a rate; what the second term adds is less than 1e-4";
+    String why = "0.1 % of a rate; what the second term adds is less than 1e-4";
     checks.add(
         new Check(
             name + ", first root",
@@ -260,12 +258,10 @@ final class CoolingBodies implements Study {
         new Block.Environment(
             "room", new Box(new Point(-0.09, -0.085, 0), new Point(0.1, 0.11, 1)));
     Box box = new Box(new Point(-RADIUS, -RADIUS, 0), new Point(RADIUS, RADIUS, 1));
-    Layout layout =
-        new Layout(List.of(room, new Block.Solid("rod", box, BODY, Shape.CYLINDER_Z)));
+    Layout layout = new Layout(List.of(room, new Block.Solid("rod", box, BODY, Shape.CYLINDER_Z)));
     List<Probe> probes =
         List.of(
-            new Probe.At("centre", new Point(0, 0, 0.5)),
-            new Probe.SurfaceMean("surface", "room"));
+            new Probe.At("centre", new Point(0, 0, 0.5)), new Probe.SurfaceMean("surface", "room"));
     List<Check> checks = new ArrayList<>();
     List<Ladder> ladders = new ArrayList<>();
     for (double biot : biots) {

@@ -35,9 +35,7 @@ final class Exact {
       double root(double biot, int n) {
         double sign = n % 2 == 0 ? 1 : -1;
         return Exact.root(
-            n * Math.PI,
-            (n + 0.5) * Math.PI,
-            z -> sign * (z * Math.sin(z) - biot * Math.cos(z)));
+            n * Math.PI, (n + 0.5) * Math.PI, z -> sign * (z * Math.sin(z) - biot * Math.cos(z)));
       }
 
       @Override
@@ -118,8 +116,7 @@ final class Exact {
    * 11.2).
    */
   static double stefan(double number) {
-    return root(
-        1e-9, 3, x -> Math.sqrt(Math.PI) * x * Math.exp(x * x) * Erf.erf(x) - number);
+    return root(1e-9, 3, x -> Math.sqrt(Math.PI) * x * Math.exp(x * x) * Erf.erf(x) - number);
   }
 
   /**
@@ -141,10 +138,7 @@ final class Exact {
     double capacity = fresh.conductivity() / fresh.diffusivity();
     double number = capacity * fresh.difference() / latent;
     double part =
-        old.conductivity()
-            / fresh.conductivity()
-            * ratio
-            * (old.difference() / fresh.difference());
+        old.conductivity() / fresh.conductivity() * ratio * (old.difference() / fresh.difference());
     return root(
         1e-9,
         3,

@@ -112,16 +112,14 @@ final class Handbook implements Study {
             Check.closed(
                 "still air, " + words(flows[row]) + ", emissivity " + emissivities[column],
                 SurfaceFilm.of(
-                        still,
-                        flows[row],
-                        emissivities[column],
-                        Temperatures.fromFahrenheit(70))
+                        still, flows[row], emissivities[column], Temperatures.fromFahrenheit(70))
                     .coefficient(),
                 new Expected(
                     ashrae[row][column],
                     0.029,
                     "W/(m2 K)",
-                    ASHRAE + "ch. 26, Table 10 (read); its convective part is this rule's input,"
+                    ASHRAE
+                        + "ch. 26, Table 10 (read); its convective part is this rule's input,"
                         + " so that emissivity 0.9 tests the input and the others the split",
                     "the table was converted from inch-pound values of two decimals: half a last"
                         + " digit is 0.028")));
@@ -241,8 +239,7 @@ final class Handbook implements Study {
         Check.closed(
             "heat of the screen by convection",
             screen.coefficient() * 0.71 * 1.02 * 209,
-            new Expected(
-                1060, 5, "W", screens, "half of the last digit that the book carries")));
+            new Expected(1060, 5, "W", screens, "half of the last digit that the book carries")));
     double hot = 318.15;
     double cool = 288.15;
     Plate level = new Plate(0.75 / 2, hot, cool);
@@ -251,11 +248,9 @@ final class Handbook implements Study {
     double bottom = NaturalConvection.lowerSide(level, at303).coefficient();
     String duct = "Incropera and DeWitt, example 9.3: duct 0.75 m by 0.3 m, 45 °C in 15 °C";
     checks.add(
-        Check.closed(
-            "side of the duct", side, new Expected(4.23, 0.01, "W/(m2 K)", duct, rounds)));
+        Check.closed("side of the duct", side, new Expected(4.23, 0.01, "W/(m2 K)", duct, rounds)));
     checks.add(
-        Check.closed(
-            "top of the duct", top, new Expected(5.47, 0.01, "W/(m2 K)", duct, rounds)));
+        Check.closed("top of the duct", top, new Expected(5.47, 0.01, "W/(m2 K)", duct, rounds)));
     checks.add(
         Check.closed(
             "bottom of the duct", bottom, new Expected(2.07, 0.01, "W/(m2 K)", duct, rounds)));
@@ -300,8 +295,7 @@ final class Handbook implements Study {
         new DailyExtremes(
             0,
             List.of(
-                new Range(
-                    Temperatures.fromCelsius(33.1 - 11.2), Temperatures.fromCelsius(33.1))),
+                new Range(Temperatures.fromCelsius(33.1 - 11.2), Temperatures.fromCelsius(33.1))),
             DiurnalShape.onClock(ahead));
     for (int hour = 1; hour <= 24; hour++) {
       checks.add(
@@ -328,8 +322,14 @@ final class Handbook implements Study {
   private static List<Check> atmosphere() {
     List<Check> checks = new ArrayList<>();
     double[][] table = {
-      {0, 101.325}, {500, 95.461}, {1000, 89.875}, {1500, 84.556}, {2000, 79.495}, {3000, 70.108},
-      {4000, 61.640}, {5000, 54.020}
+      {0, 101.325},
+      {500, 95.461},
+      {1000, 89.875},
+      {1500, 84.556},
+      {2000, 79.495},
+      {3000, 70.108},
+      {4000, 61.640},
+      {5000, 54.020}
     };
     for (double[] row : table) {
       checks.add(

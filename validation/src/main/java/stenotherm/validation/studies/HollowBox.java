@@ -186,8 +186,7 @@ final class HollowBox implements Study {
                             + " the sum is 16 % high here, a finding about the sum"
                         : "coefficients of two digits: 0.54 is 3.4 % below the exact edge, and"
                             + " 0.15 makes up for it where edges are short")));
-        rows.add(
-            row(ratio, computed, sum, sum(ratio, EXACT_EDGE, 0.106)));
+        rows.add(row(ratio, computed, sum, sum(ratio, EXACT_EDGE, 0.106)));
       }
     }
     Findings findings = new Findings(checks, Ladder.together(ladders), List.of());

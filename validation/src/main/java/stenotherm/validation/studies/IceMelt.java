@@ -45,7 +45,9 @@ final class IceMelt implements Study {
   @Override
   public Heading heading() {
     return new Heading(
-        "ice-melt", "Ice-melt test of a foam box: R and the area that it is told for", TEST,
+        "ice-melt",
+        "Ice-melt test of a foam box: R and the area that it is told for",
+        TEST,
         Kind.VERIFICATION);
   }
 
@@ -61,9 +63,7 @@ final class IceMelt implements Study {
         new Layout(
             List.of(
                 new Block.Solid(
-                    "foam",
-                    Box.ofSize(outer, outer, outer),
-                    Material.of("foam", FOAM, 20, 1450)),
+                    "foam", Box.ofSize(outer, outer, outer), Material.of("foam", FOAM, 20, 1450)),
                 new Block.Solid("ice", Box.ofSize(INNER / 2, INNER / 2, INNER / 2), ice)));
     ConductionProblem.Builder builder =
         ConductionProblem.builder(layout, new MeshControl(0.01, 0.0008, 1.4).scaled(width))
@@ -84,8 +84,7 @@ final class IceMelt implements Study {
             stepTolerance);
     double mass = ICE_DENSITY * INNER * INNER * INNER;
     double melted = mass * (grid.values().get(1) - grid.values().get(0));
-    return new Ladder.Grid(
-        List.of(melted / Times.toHours(to - from)), grid.cells(), grid.steps());
+    return new Ladder.Grid(List.of(melted / Times.toHours(to - from)), grid.cells(), grid.steps());
   }
 
   private static double resistance(double area, double kilogramsPerHour) {
@@ -94,10 +93,8 @@ final class IceMelt implements Study {
 
   @Override
   public Findings run(Depth depth) {
-    Ladder ladder =
-        Ladder.over(Ladder.three(depth == Depth.FAST ? 1 : 0.7), 5e-3, IceMelt::melt);
-    double shape =
-        6 * INNER * INNER / WALL + 12 * HollowBox.EXACT_EDGE * INNER + 8 * VERTEX * WALL;
+    Ladder ladder = Ladder.over(Ladder.three(depth == Depth.FAST ? 1 : 0.7), 5e-3, IceMelt::melt);
+    double shape = 6 * INNER * INNER / WALL + 12 * HollowBox.EXACT_EDGE * INNER + 8 * VERTEX * WALL;
     double exact = FOAM * shape * DIFFERENCE * 3600 / LATENT;
     double outerEdge = INNER + 2 * WALL;
     double middle = INNER + WALL;

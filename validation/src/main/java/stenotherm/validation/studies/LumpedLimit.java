@@ -78,8 +78,7 @@ final class LumpedLimit implements Study {
   private static ConductionProblem cooled(double biot, double width) {
     return ConductionProblem.builder(
             Bodies.ball(new Bodies.Layer(BODY, RADIUS)), MeshControl.uniform(width))
-        .boundary(
-            Face.X_MAX, Boundary.Convection.of(biot * BODY.conductivity() / RADIUS, AMBIENT))
+        .boundary(Face.X_MAX, Boundary.Convection.of(biot * BODY.conductivity() / RADIUS, AMBIENT))
         .initial(AMBIENT + STEP)
         .build();
   }

@@ -87,8 +87,7 @@ final class MeltingFronts implements Study {
                       ConductionProblem.builder(
                               Bodies.slab(new Bodies.Layer(pack, length)),
                               MeshControl.uniform(width))
-                          .boundary(
-                              Face.X_MIN, Boundary.PrescribedTemperature.of(MELTS_AT + step))
+                          .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(MELTS_AT + step))
                           .initial(InitialState.uniform(MELTS_AT).partlyMelted("0", 0))
                           .build(),
                       List.of(new Probe.LiquidFraction("liquid", "0")),
@@ -133,8 +132,7 @@ final class MeltingFronts implements Study {
               return new Ladder.Grid(List.of(frozen), grid.cells(), grid.steps());
             });
     double number = ice.specificHeat() * 10 / LATENT;
-    double exact =
-        1000 * 2 * Exact.stefan(number) * Math.sqrt(ice.diffusivity(density) * HOUR);
+    double exact = 1000 * 2 * Exact.stefan(number) * Math.sqrt(ice.diffusivity(density) * HOUR);
     checks.add(
         new Check(
             "ice on water at 0 °C after 1 h at -10 °C",

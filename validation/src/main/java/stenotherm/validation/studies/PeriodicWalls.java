@@ -263,8 +263,7 @@ final class PeriodicWalls implements Study {
                           .boundary(
                               Face.X_MIN,
                               new Boundary.PrescribedTemperature(
-                                  new Sinusoid(
-                                      MEAN, new Sinusoid.Wave(AMPLITUDE, Times.DAY, 0))))
+                                  new Sinusoid(MEAN, new Sinusoid.Wave(AMPLITUDE, Times.DAY, 0))))
                           .initial(MEAN)
                           .build(),
                       probes,

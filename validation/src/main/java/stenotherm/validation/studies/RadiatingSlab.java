@@ -42,9 +42,7 @@ final class RadiatingSlab implements Study {
   }
 
   private static double radiated(double surface) {
-    return EMISSIVITY
-        * Radiation.STEFAN_BOLTZMANN
-        * (Math.pow(surface, 4) - Math.pow(AROUND, 4));
+    return EMISSIVITY * Radiation.STEFAN_BOLTZMANN * (Math.pow(surface, 4) - Math.pow(AROUND, 4));
   }
 
   /** Surface temperature [K] and heat flux [W/m2]. */
@@ -84,9 +82,7 @@ final class RadiatingSlab implements Study {
           ladder.runs(),
           List.of());
     }
-    double exact =
-        Exact.root(
-            AROUND, HELD, t -> radiated(t) - CONDUCTIVITY * (HELD - t) / LENGTH);
+    double exact = Exact.root(AROUND, HELD, t -> radiated(t) - CONDUCTIVITY * (HELD - t) / LENGTH);
     String why =
         "the field is linear, which the scheme holds exactly: what is left is the tolerance of"
             + " the linear solver";

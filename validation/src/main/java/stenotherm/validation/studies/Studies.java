@@ -22,18 +22,18 @@ public final class Studies {
     List<Study> all = new ArrayList<>();
     all.addAll(
         List.of(
-        new RadiatingSlab(Kind.VERIFICATION),
-        new LumpedLimit(),
-        new CoolingBodies(CoolingBodies.Part.SERIES),
-        new CoolingBodies(CoolingBodies.Part.FIRST_TERM),
-        new CoolingBodies(CoolingBodies.Part.STEPPED),
-        new HollowBox(Kind.VERIFICATION),
-        new PeriodicWalls(),
-        new MeltingFronts(),
-        new RadiatingSlab(Kind.VALIDATION),
-        new CoolingBodies(CoolingBodies.Part.PRINTED_FIRST_TERM),
-        new HollowBox(Kind.VALIDATION),
-        new HollowBox(Kind.REGRESSION)));
+            new RadiatingSlab(Kind.VERIFICATION),
+            new LumpedLimit(),
+            new CoolingBodies(CoolingBodies.Part.SERIES),
+            new CoolingBodies(CoolingBodies.Part.FIRST_TERM),
+            new CoolingBodies(CoolingBodies.Part.STEPPED),
+            new HollowBox(Kind.VERIFICATION),
+            new PeriodicWalls(),
+            new MeltingFronts(),
+            new RadiatingSlab(Kind.VALIDATION),
+            new CoolingBodies(CoolingBodies.Part.PRINTED_FIRST_TERM),
+            new HollowBox(Kind.VALIDATION),
+            new HollowBox(Kind.REGRESSION)));
     Arrays.stream(Handbook.Part.values()).map(Handbook::new).forEach(all::add);
     all.add(new Sun());
     all.addAll(Textbook.all());

@@ -149,8 +149,7 @@ final class Textbook implements Study {
               }
               return new Ladder.Grid(heat, cells, 0);
             });
-    String why =
-        "the book's thickness is rounded to 0.1 mm: half of that is 1.1 % of the aerogel";
+    String why = "the book's thickness is rounded to 0.1 mm: half of that is 1.1 % of the aerogel";
     return new Findings(
         List.of(
             check(
@@ -181,7 +180,9 @@ final class Textbook implements Study {
                 before = surface;
                 double around = kelvin(25);
                 double radiative =
-                    0.85 * Radiation.STEFAN_BOLTZMANN * (surface + around)
+                    0.85
+                        * Radiation.STEFAN_BOLTZMANN
+                        * (surface + around)
                         * (surface * surface + around * around);
                 problem =
                     ConductionProblem.builder(
@@ -228,8 +229,7 @@ final class Textbook implements Study {
     }
     double above = values.get(row - 1);
     double below = values.get(row);
-    return times[row - 1]
-        + (times[row] - times[row - 1]) * (above - temperature) / (above - below);
+    return times[row - 1] + (times[row] - times[row - 1]) * (above - temperature) / (above - below);
   }
 
   private static double[] every(double interval, int count) {
@@ -252,8 +252,7 @@ final class Textbook implements Study {
                   Bodies.history(
                       ConductionProblem.builder(
                               Bodies.ball(
-                                  new Bodies.Layer(
-                                      Material.of("copper", 400, 8933, 385), radius)),
+                                  new Bodies.Layer(Material.of("copper", 400, 8933, 385), radius)),
                               MeshControl.uniform(width))
                           .boundary(Face.X_MAX, Boundary.Convection.of(60, kelvin(20)))
                           .initial(kelvin(21))
@@ -262,9 +261,7 @@ final class Textbook implements Study {
                       times,
                       tolerance);
               return new Ladder.Grid(
-                  List.of(timeOf(times, grid.values(), kelvin(20.5))),
-                  grid.cells(),
-                  grid.steps());
+                  List.of(timeOf(times, grid.values(), kelvin(20.5))), grid.cells(), grid.steps());
             });
     return new Findings(
         List.of(
@@ -299,8 +296,7 @@ final class Textbook implements Study {
                       times,
                       tolerance);
               double time = timeOf(times, grid.values(), kelvin(1));
-              return new Ladder.Grid(
-                  List.of(Times.toHours(time)), grid.cells(), grid.steps());
+              return new Ladder.Grid(List.of(Times.toHours(time)), grid.cells(), grid.steps());
             });
     return new Findings(
         List.of(
@@ -478,8 +474,7 @@ final class Textbook implements Study {
             });
     double k = water.conductivity();
     double square = water.diffusivity() * 3600;
-    double cylinder =
-        Exact.Body.CYLINDER.cooling(h * radius / k, square / (radius * radius), 0);
+    double cylinder = Exact.Body.CYLINDER.cooling(h * radius / k, square / (radius * radius), 0);
     double slab = Exact.Body.SLAB.cooling(h * half / k, square / (half * half), 0);
     return new Findings(
         List.of(

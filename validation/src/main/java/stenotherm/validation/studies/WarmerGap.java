@@ -30,7 +30,10 @@ final class WarmerGap implements Study {
   @Override
   public Heading heading() {
     return new Heading(
-        "trade-warmer-gap", "Fill between a warmer and the cup below it", PRACTICE, Kind.VALIDATION);
+        "trade-warmer-gap",
+        "Fill between a warmer and the cup below it",
+        PRACTICE,
+        Kind.VALIDATION);
   }
 
   private static Carton.Extremes send(WarmerClass warmer, double gap, double room, double width) {

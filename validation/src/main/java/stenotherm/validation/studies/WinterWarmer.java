@@ -151,8 +151,7 @@ final class WinterWarmer implements Study {
   private static Carton.Extremes extremes(
       Size size, List<PlacedWarmer> warmers, double lowAtOrigin, double lowAtDestination) {
     return Carton.send(
-        Carton.packed(
-            new Dimensions(size.edge(), size.edge(), size.edge()), size.foam(), warmers),
+        Carton.packed(new Dimensions(size.edge(), size.edge(), size.edge()), size.foam(), warmers),
         Carton.overnight(lowAtOrigin, lowAtDestination),
         SWEEP_CELL);
   }

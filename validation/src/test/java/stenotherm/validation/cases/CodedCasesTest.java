@@ -1,0 +1,66 @@
+package stenotherm.validation.cases;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.validation.studies.Study;
+
+/** The cases that come as code, on coarse grids; the command runs them in full. */
+class CodedCasesTest {
+  static List<CodedCase> cases() {
+    return CodedCase.all(Study.Depth.FAST);
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void valuesLieWithinTheirTolerance(CodedCase coded) {
+    CaseResult result = coded.run(Limits.STANDARD, 0, line -> {});
+    assertFalse(result.values().isEmpty());
+    for (ValueResult value : result.values()) {
+      // a coarse grid may not have converged; its error must then be what it says it may be
+      double allowed =
+          value.reference().expected().tolerance()
+              + (value.isConverged() ? 0 : value.accuracy().estimate());
+      assertTrue(Math.abs(value.error()) <= allowed, () -> coded.name() + ": " + value);
+      assertFalse(value.reference().source().isBlank(), coded.name());
+      assertFalse(value.reference().why().isBlank(), coded.name());
+    }
+  }
+
+  @Test
+  void idsDifferFromEachOtherAndFromThoseOfFiles() throws IOException {
+    Set<String> ids = new HashSet<>();
+    for (CaseSource source : CaseSources.bundled()) {
+      ids.add(CaseReader.read(source.reader().read()).id());
+    }
+    for (CodedCase coded : cases()) {
+      assertTrue(ids.add(coded.name()), coded.name());
+      assertNotEquals(CheckKind.UNSTATED, coded.heading().kind(), coded.name());
+    }
+  }
+
+  @Test
+  void reportSaysWhatIsNotValidated() {
+    Page page = new MarkdownPage();
+    Prose.write("not-validated.md", 2, page);
+    String text = page.text();
+    assertTrue(text.startsWith("## What is not validated\n\nExact mathematics"), text);
+    assertTrue(text.contains("| what | why it matters | against what"), text);
+    assertTrue(text.contains("### What follows from it\n\n- A margin"), text);
+    // every row of the table has its three cells
+    assertEquals(
+        0,
+        text.lines()
+            .filter(line -> line.startsWith("|") && line.split(" \\| ").length != 3)
+            .count());
+  }
+}
