@@ -32,6 +32,9 @@ final class CoolingBodies implements Study {
   /** Fourier numbers from which a slab, a cylinder and a sphere follow their first term. */
   private static final double[] LATE = {1, 0.6, 0.5};
 
+  /** Late temperatures are small parts of the step: their ratio wants fine steps [K]. */
+  private static final double FINE_STEPS = 5e-7;
+
   private final Part part;
 
   CoolingBodies(Part part) {
@@ -177,7 +180,7 @@ final class CoolingBodies implements Study {
     double[] times = times(early, late);
     return Ladder.over(
         Ladder.three(RADIUS / 40),
-        2e-5,
+        FINE_STEPS,
         (width, tolerance) -> {
           Ladder.Grid grid =
               parts(

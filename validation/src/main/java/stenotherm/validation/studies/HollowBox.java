@@ -37,6 +37,9 @@ final class HollowBox implements Study {
   /** Fine at the edges, where the flux is singular; for walls of unit thickness. */
   private static final MeshControl MESH = new MeshControl(0.1, 0.005, 1.2);
 
+  /** Estimated error aimed at: edges and corners are singular in three dimensions. */
+  private static final double CONVERGED = 3e-3;
+
   private final Kind kind;
 
   /** Compared with an exact edge, with the handbook's sum, or with another program. */
@@ -150,7 +153,7 @@ final class HollowBox implements Study {
     List<List<String>> rows = new ArrayList<>();
     for (double[] known : OTHER_PROGRAM) {
       double ratio = known[0];
-      if (depth == Depth.FAST && ratio != 1) {
+      if (!isWanted(ratio, depth)) {
         continue;
       }
       double finest = depth == Depth.FAST ? 1 : finest(ratio);
@@ -162,20 +165,20 @@ final class HollowBox implements Study {
         checks.add(
             new Check(
                 name,
-                ladder.output(0, 1e-3 * computed),
+                ladder.output(0, CONVERGED * computed),
                 new Check.Expected(
                     known[1],
-                    1.5e-3 * known[1],
+                    3.5e-3 * known[1],
                     "-",
                     heading().source(),
-                    "0.1 % of a heat flow, and 0.05 % that the other program is estimated to"
-                        + " leave")));
+                    "0.3 % aimed at, as edges and corners are singular, and 0.05 % that the other"
+                        + " program is estimated to leave")));
       } else {
         double sum = handbook(ratio);
         checks.add(
             new Check(
                 name,
-                ladder.output(0, 1e-3 * computed),
+                ladder.output(0, CONVERGED * computed),
                 new Check.Expected(
                     sum,
                     (ratio < 1 ? 0.2 : 0.02) * sum,
@@ -209,12 +212,19 @@ final class HollowBox implements Study {
                     + " and useless below half of it."));
   }
 
-  /** Relative width of the finest cells that keep the eighth of a box below 2 million. */
+  private boolean isWanted(double ratio, Depth depth) {
+    if (depth == Depth.FAST) {
+      return ratio == 1;
+    }
+    return kind == Kind.VALIDATION || ratio == 1 || ratio == 4;
+  }
+
+  /** Relative width of the finest cells that keep the eighth of a box below 1 million. */
   private static double finest(double ratio) {
     if (ratio > 4) {
-      return 1;
+      return 1.4;
     }
-    return ratio > 2 ? 0.75 : 0.5;
+    return ratio > 2 ? 1 : 0.7;
   }
 
   private static List<String> row(double ratio, double computed, double sum, double better) {

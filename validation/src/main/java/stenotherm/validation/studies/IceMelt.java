@@ -93,7 +93,7 @@ final class IceMelt implements Study {
 
   @Override
   public Findings run(Depth depth) {
-    Ladder ladder = Ladder.over(Ladder.three(depth == Depth.FAST ? 1 : 0.7), 5e-3, IceMelt::melt);
+    Ladder ladder = Ladder.over(Ladder.three(depth == Depth.FAST ? 1.5 : 1), 5e-3, IceMelt::melt);
     double shape = 6 * INNER * INNER / WALL + 12 * HollowBox.EXACT_EDGE * INNER + 8 * VERTEX * WALL;
     double exact = FOAM * shape * DIFFERENCE * 3600 / LATENT;
     double outerEdge = INNER + 2 * WALL;
