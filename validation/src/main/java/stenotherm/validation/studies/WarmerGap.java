@@ -145,13 +145,14 @@ final class WarmerGap implements Study {
     return new Findings.Exhibit.Text(
         String.format(
             Locale.ROOT,
-            "Model and practice agree: on the cup the warmer is too hot, 50 mm of fill are enough."
-                + " In a room at 20 °C %.0f mm would do; in colder rooms practice is generous,"
-                + " since less would do, and at 5 °C the full 50 mm cost the animal warmth that it"
-                + " needs. Why practice asks for more: fill is packed by hand and settles, and"
-                + " single warmers differ by a quarter from their curve. The curves of these"
-                + " warmers are illustrative; so are the millimetres. A start at 22 °C is the"
-                + " least that the hottest part can show.",
+            "Model and practice agree in rooms of 15 °C and above: on the cup either warmer is too hot,"
+                + " 50 mm of fill are enough; at 20 °C %.0f mm would do under the warmer for 40"
+                + " hours. They do not agree in the cold: at 5 °C a few millimetres do, the warmer"
+                + " for 72 hours may lie on the cup, and the full 50 mm cost the animal warmth"
+                + " that it needs. Practice gives one number for all weathers, and it packs by"
+                + " hand: fill settles, and single warmers differ by a quarter from their curve."
+                + " The curves of these warmers are illustrative; so are the millimetres. The"
+                + " parcel starts at 22 °C, so the hottest part is never below that.",
             enough));
   }
 }
