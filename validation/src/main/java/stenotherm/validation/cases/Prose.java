@@ -24,7 +24,7 @@ final class Prose {
    */
   static void write(String name, int level, Page page) {
     // blank lines separate what belongs together
-    for (String part : read(name).split("\\R{2,}")) {
+    for (String part : read(name).split("\\R{2,}", -1)) {
       String text = part.strip();
       if (text.startsWith("#")) {
         int depth = text.indexOf(' ');

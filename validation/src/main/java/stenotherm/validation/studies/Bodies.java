@@ -2,9 +2,11 @@ package stenotherm.validation.studies;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
+import stenotherm.conduction.SteadySolution;
 import stenotherm.conduction.TransientSolution;
 import stenotherm.conduction.TransientSolver;
 import stenotherm.grid.Block;
@@ -52,6 +54,11 @@ final class Bodies {
 
   static Point at(double x) {
     return new Point(x, 0.5, 0.5);
+  }
+
+  /** Heat flow into the body through a boundary [W]. */
+  static double heatInto(SteadySolution solution, String boundary) {
+    return Objects.requireNonNull(solution.heatFlows().get(boundary), boundary);
   }
 
   /** Values of probes at times, row by row, with what the run cost. */

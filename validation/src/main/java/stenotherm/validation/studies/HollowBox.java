@@ -106,7 +106,7 @@ final class HollowBox implements Study {
     ConductionProblem problem = builder.build();
     SteadySolution solution = SteadySolver.solve(problem);
     return new Ladder.Grid(
-        List.of(parts * solution.heatFlows().get("inside")),
+        List.of(parts * Bodies.heatInto(solution, "inside")),
         problem.network().grid().cellCount(),
         0);
   }

@@ -179,12 +179,12 @@ final class PeriodicWalls implements Study {
             times,
             stepTolerance);
     double transmittance =
-        SteadySolver.solve(
+        Bodies.heatInto(
+            SteadySolver.solve(
                 problem(wall, width)
                     .boundary(Face.X_MIN, Boundary.Convection.of(1 / INSIDE, MEAN + 1))
-                    .build())
-            .heatFlows()
-            .get("xMin");
+                    .build()),
+            "xMin");
     return new Ladder.Grid(
         characteristics(
             response(outer.values(), 0, 2).negate(),

@@ -65,7 +65,7 @@ final class RadiatingSlab implements Study {
       surface = solution.field().at(Bodies.at(LENGTH));
     } while (Math.abs(surface - before) > 1e-9);
     return new Ladder.Grid(
-        List.of(surface, solution.heatFlows().get("xMin")),
+        List.of(surface, Bodies.heatInto(solution, "xMin")),
         problem.network().grid().cellCount(),
         0);
   }

@@ -144,7 +144,7 @@ final class Textbook implements Study {
                         .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(kelvin(35)))
                         .boundary(Face.X_MAX, Boundary.Convection.of(way[1], kelvin(10)))
                         .build();
-                heat.add(1.8 * steady(problem).heatFlows().get("xMin"));
+                heat.add(1.8 * Bodies.heatInto(steady(problem), "xMin"));
                 cells = problem.network().grid().cellCount();
               }
               return new Ladder.Grid(heat, cells, 0);
@@ -199,7 +199,7 @@ final class Textbook implements Study {
               } while (Math.abs(surface - before) > 1e-7);
               return grid(
                   problem,
-                  solution.heatFlows().get("xMax"),
+                  Bodies.heatInto(solution, "xMax"),
                   celsius(solution.field().at(Bodies.at(0.06))),
                   celsius(surface));
             });
@@ -410,7 +410,7 @@ final class Textbook implements Study {
                         .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(301))
                         .boundary(Face.X_MAX, Boundary.Convection.of(h, 300))
                         .build();
-                resistances.add(1 / steady(problem).heatFlows().get("xMin"));
+                resistances.add(1 / Bodies.heatInto(steady(problem), "xMin"));
                 cells = Math.max(cells, problem.network().grid().cellCount());
               }
               return new Ladder.Grid(resistances, cells, 0);
