@@ -218,6 +218,9 @@ final class Report {
             "A value has converged if the estimate is at most 0.02 K for means and interior points,"
                 + " 0.1 K for extremes and for points on edges and vertices, 0.1 % for heat flows."
                 + " One that has not passes only if it would with the estimate added to its error.",
+            "Cases that are code, not files, choose their grids and aim at what they can reach: 0.3 %"
+                + " where edges of a box are singular and for melting fronts and melt rates, 1 K to"
+                + " 1.5 K for the animal in a whole parcel.",
             "Verification compares with exact mathematics, validation with published values or"
                 + " measurements, regression with earlier output of the same program. A check is"
                 + " one case against one source."));
