@@ -13,6 +13,7 @@ import picocli.CommandLine.ScopeType;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
+import stenotherm.validation.fault.RunFaults;
 
 /**
  * The validation program: checks what Stenotherm computes. {@code --help} lists what it can do.
@@ -24,6 +25,7 @@ import stenotherm.validation.cases.RunCases;
     description = "Checks what Stenotherm computes.",
     subcommands = {
       RunCases.class,
+      RunFaults.class,
       Validation.TransientAccuracy.class,
       Validation.TransitAccuracy.class
     },

@@ -1,0 +1,9 @@
+/**
+ * Seeded faults: patches that make core wrong, and known answers that must tell.
+ *
+ * <p>Internal.
+ */
+@NullMarked
+package stenotherm.validation.fault;
+
+import org.jspecify.annotations.NullMarked;
