@@ -94,7 +94,7 @@ public final class CompareParcels implements Callable<Integer> {
       description = "Cell widths times this, for quick tries (2) and convergence studies (0.7).")
   private double meshScale = 1;
 
-  private final boolean watched = System.console() != null;
+  private final boolean watched = isWatched();
   private int nextLine = LINE_EVERY;
 
   @Spec private @Nullable CommandSpec spec;
@@ -236,6 +236,20 @@ public final class CompareParcels implements Callable<Integer> {
       nextLine = percent - percent % LINE_EVERY + LINE_EVERY;
     }
     err().flush();
+  }
+
+  /** Tells whether somebody watches the console; from Java 22 on there may be one without. */
+  @SuppressWarnings("SystemConsoleNull") // isTerminal is asked for where there is one
+  private static boolean isWatched() {
+    java.io.Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return Boolean.TRUE.equals(java.io.Console.class.getMethod("isTerminal").invoke(console));
+    } catch (ReflectiveOperationException before22) {
+      return true;
+    }
   }
 
   private void endProgress() {
