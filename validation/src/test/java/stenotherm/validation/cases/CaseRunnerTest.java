@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -55,6 +58,14 @@ class CaseRunnerTest {
     CaseRunner.run(read(TinyCases.STEADY), SMALL, 0, lines::add);
     assertEquals(3, lines.size());
     assertTrue(lines.get(2).matches("tiny: grid 3, [0-9]+ cells, .* s, estimate .* at .*"));
+  }
+
+  @Test
+  void theCaseInTheReadmePasses() throws IOException {
+    String readme = Files.readString(Path.of("../README.md"));
+    int start = readme.indexOf("```yaml\nid: ") + "```yaml\n".length();
+    CaseResult result = run(readme.substring(start, readme.indexOf("```", start)), SMALL, 0);
+    assertEquals(Status.PASSED, result.status());
   }
 
   @Test
