@@ -51,7 +51,7 @@ public enum Face {
    * @return the opposite face
    */
   public Face opposite() {
-    return values()[ordinal() ^ 1];
+    return of(axis, !max);
   }
 
   /**
@@ -62,7 +62,12 @@ public enum Face {
    * @return the face
    */
   public static Face of(Axis axis, boolean max) {
-    return values()[2 * axis.ordinal() + (max ? 1 : 0)];
+    // not by values(): it copies, and loops over cells come here
+    return switch (axis) {
+      case X -> max ? X_MAX : X_MIN;
+      case Y -> max ? Y_MAX : Y_MIN;
+      case Z -> max ? Z_MAX : Z_MIN;
+    };
   }
 
   /**

@@ -55,6 +55,9 @@ public final class HeatNetwork {
   /** Thin resistance between each cell and its next neighbour along an axis [m2 K/W]. */
   private final double[][] thin;
 
+  /** Where the conductances between cells lie and what of them does not depend on conductivity. */
+  private final Couplings couplings;
+
   private final List<Patch> patches;
   private final List<SourceBlock> sources;
   private final List<Port.BoundaryPort> boundaryPorts;
@@ -92,6 +95,9 @@ public final class HeatNetwork {
     this.thin = new double[3][cells];
     for (Axis axis : Axis.values()) {
       findThin(axis, builder.resistances);
+    }
+    this.couplings = new Couplings(grid, solid, thin);
+    for (Axis axis : Axis.values()) {
       couple(axis);
     }
     this.patches = List.copyOf(findPatches(builder));
@@ -125,9 +131,11 @@ public final class HeatNetwork {
     this.replaced = replaced;
     this.capacity = other.capacity;
     this.thin = other.thin;
+    this.couplings = other.couplings;
     this.coupling = new double[3][conductivity.length];
+    boolean[] kept = keptFrom(other);
     for (Axis axis : Axis.values()) {
-      couple(axis);
+      couple(axis, other, kept);
     }
     this.patches = other.patches.stream().map(this::resist).toList();
     this.sources = other.sources;
@@ -173,19 +181,42 @@ public final class HeatNetwork {
   /** Fills in the conductances between each cell and its next neighbour along an axis. */
   private void couple(Axis axis) {
     double[] along = coupling[axis.ordinal()];
-    double[] thinAlong = thin[axis.ordinal()];
-    int stride = grid.stride(axis);
     for (int cell = 0; cell < along.length; cell++) {
-      if (hasNext(axis, cell)) {
-        Face face = Face.of(axis, true);
-        double area = grid.faceArea(face, cell);
-        along[cell] =
-            area
-                / (halfResistance(face, cell)
-                    + thinAlong[cell] * (area / grid.surfaceArea(face, cell))
-                    + halfResistance(face.opposite(), cell + stride));
+      along[cell] = couplings.isCoupled(axis, cell) ? couplingAlong(axis, cell) : 0;
+    }
+  }
+
+  /** The same where most conductances are those of another network. */
+  private void couple(Axis axis, HeatNetwork other, boolean[] kept) {
+    double[] along = coupling[axis.ordinal()];
+    System.arraycopy(other.coupling[axis.ordinal()], 0, along, 0, along.length);
+    int stride = grid.stride(axis);
+    for (int cell = 0; cell < along.length - stride; cell++) {
+      if (!(kept[cell] && kept[cell + stride]) && couplings.isCoupled(axis, cell)) {
+        along[cell] = couplingAlong(axis, cell);
       }
     }
+  }
+
+  private double couplingAlong(Axis axis, int cell) {
+    int next = cell + grid.stride(axis);
+    return couplings.conductance(
+        axis,
+        cell,
+        conductivityTowards(Face.of(axis, true), cell),
+        conductivityTowards(Face.of(axis, false), next));
+  }
+
+  /** Cells that conduct towards each of their faces as they do in another network. */
+  private boolean[] keptFrom(HeatNetwork other) {
+    boolean[] kept = new boolean[conductivity.length];
+    for (int cell = 0; cell < kept.length; cell++) {
+      kept[cell] =
+          conductivity[cell] == other.conductivity[cell]
+              && (towardOf == null || towardOf[cell] < 0)
+              && (other.towardOf == null || other.towardOf[cell] < 0);
+    }
+    return kept;
   }
 
   /** Tells whether a cell and its next neighbour along an axis exist and are solid. */
@@ -211,9 +242,12 @@ public final class HeatNetwork {
 
   /** Resistance between a cell's centre and one of its faces, for unit area of it [m2 K/W]. */
   double halfResistance(Face face, int cell) {
+    return grid.reach(face, cell) / conductivityTowards(face, cell);
+  }
+
+  private double conductivityTowards(Face face, int cell) {
     int own = towardOf == null ? -1 : towardOf[cell];
-    double along = own < 0 ? conductivity[cell] : toward[6 * own + face.ordinal()];
-    return grid.reach(face, cell) / along;
+    return own < 0 ? conductivity[cell] : toward[6 * own + face.ordinal()];
   }
 
   /** The solid cell beyond a face of a cell; -1 if there is none. */

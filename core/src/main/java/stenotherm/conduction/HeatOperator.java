@@ -28,6 +28,14 @@ final class HeatOperator {
   /** The stage that the system is factored for [s]; NaN after the coefficients changed. */
   private double factoredStage = Double.NaN;
 
+  /** The stage that the system is factored for with slopes of melting cells [s], or NaN. */
+  private double meltingStage = Double.NaN;
+
+  /** Row sums of the cells that do not melt, and of those that do if they stayed solid [W/K]. */
+  private double rowsThatStay;
+
+  private double rowsIfSolid;
+
   HeatOperator(HeatNetwork network) {
     this.network = network;
     this.system = new StructuredSystem(network);
@@ -58,6 +66,7 @@ final class HeatOperator {
     patches = other.patches();
     system.use(other);
     factoredStage = Double.NaN;
+    meltingStage = Double.NaN;
     Arrays.fill(coefficient, Double.NaN);
   }
 
@@ -68,6 +77,7 @@ final class HeatOperator {
     }
     System.arraycopy(conditions.coefficient, 0, coefficient, 0, coefficient.length);
     factoredStage = Double.NaN;
+    meltingStage = Double.NaN;
     Arrays.fill(toBoundaries, 0);
     for (int p = 0; p < patches.size(); p++) {
       Patch patch = patches.get(p);
@@ -87,6 +97,7 @@ final class HeatOperator {
       return;
     }
     factoredStage = stage;
+    meltingStage = Double.NaN;
     if (Double.isInfinite(stage)) {
       system.factor(toBoundaries);
       return;
@@ -104,18 +115,33 @@ final class HeatOperator {
    * @return what a uniform rise of 1 K would take if nothing melted [W/K]
    */
   double factor(double stage, double[] slope) {
-    factoredStage = Double.NaN;
-    double scale = 0;
-    for (int i = system.pad; i < system.pad + system.cells; i++) {
-      addition[i] = toBoundaries[i] + capacity[i] / stage;
-      scale += addition[i];
+    boolean anew = stage != meltingStage;
+    if (anew) {
+      factoredStage = Double.NaN;
+      meltingStage = stage;
+      rowsThatStay = 0;
+      for (int i = system.pad; i < system.pad + system.cells; i++) {
+        addition[i] = toBoundaries[i] + capacity[i] / stage;
+        rowsThatStay += addition[i];
+      }
+      rowsIfSolid = 0;
+      for (int i : melting.at) {
+        rowsIfSolid += addition[i];
+      }
+      rowsThatStay -= rowsIfSolid;
     }
+    double melted = 0;
     for (int m = 0; m < slope.length; m++) {
       int i = melting.at[m];
       addition[i] = toBoundaries[i] + slope[m] / stage;
+      melted += addition[i];
     }
-    system.factor(addition);
-    return scale;
+    if (anew) {
+      system.factor(addition);
+    } else {
+      system.refactor(melting.at, addition, rowsThatStay + melted);
+    }
+    return rowsThatStay + rowsIfSolid;
   }
 
   /** Heat that leaves a cell for its neighbours and for boundaries at 0 K [W]. */

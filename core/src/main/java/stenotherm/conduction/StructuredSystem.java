@@ -94,19 +94,44 @@ final class StructuredSystem {
       }
     }
     for (int i = pad; i < pad + cells; i++) {
-      double x = couplingX[i - 1];
-      double y = couplingY[i - strideY];
-      double z = couplingZ[i - strideZ];
-      double fillX = couplingY[i - 1] + couplingZ[i - 1];
-      double fillY = couplingX[i - strideY] + couplingZ[i - strideY];
-      double fillZ = couplingX[i - strideZ] + couplingY[i - strideZ];
-      double pivot =
-          diagonal[i]
-              - x * (x + MODIFICATION * fillX) * inversePivot[i - 1]
-              - y * (y + MODIFICATION * fillY) * inversePivot[i - strideY]
-              - z * (z + MODIFICATION * fillZ) * inversePivot[i - strideZ];
-      inversePivot[i] = 1 / (pivot > SMALLEST_PIVOT * diagonal[i] ? pivot : diagonal[i]);
+      inversePivot[i] = inversePivot(i);
     }
+  }
+
+  /**
+   * Changes the additions of a few cells after {@link #factor}. The preconditioner follows at these
+   * cells only: the change decays from cell to cell, and any positive pivots make a preconditioner.
+   *
+   * @param at positions of the cells, ascending
+   * @param addition what each row sums to, as in {@link #factor}, changed there only
+   * @param sum sum of all additions [W/K]
+   */
+  void refactor(int[] at, double[] addition, double sum) {
+    reaction = sum;
+    for (int i : at) {
+      diagonal[i] = addition[i] + couplingSum(i);
+      inversePivot[i] = inversePivot(i);
+    }
+  }
+
+  private double couplingSum(int i) {
+    double sum = couplingX[i] + couplingX[i - 1] + couplingY[i] + couplingY[i - strideY];
+    return sum + couplingZ[i] + couplingZ[i - strideZ];
+  }
+
+  private double inversePivot(int i) {
+    double x = couplingX[i - 1];
+    double y = couplingY[i - strideY];
+    double z = couplingZ[i - strideZ];
+    double fillX = couplingY[i - 1] + couplingZ[i - 1];
+    double fillY = couplingX[i - strideY] + couplingZ[i - strideY];
+    double fillZ = couplingX[i - strideZ] + couplingY[i - strideZ];
+    double pivot =
+        diagonal[i]
+            - x * (x + MODIFICATION * fillX) * inversePivot[i - 1]
+            - y * (y + MODIFICATION * fillY) * inversePivot[i - strideY]
+            - z * (z + MODIFICATION * fillZ) * inversePivot[i - strideZ];
+    return 1 / (pivot > SMALLEST_PIVOT * diagonal[i] ? pivot : diagonal[i]);
   }
 
   /** Computes A x. */

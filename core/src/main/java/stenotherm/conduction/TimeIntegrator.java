@@ -298,7 +298,7 @@ final class TimeIntegrator {
     for (int pass = 0; pass < passes; pass++) {
       adapt(atMiddle, enthalpyMiddle);
       operator.coefficients(middle);
-      operator.factor(stage);
+      factorStage(stage);
       for (int i = start; i < end; i++) {
         rightHandSide[i] = operator.capacity[i] / stage * temperature[i] + heatNow[i];
       }
@@ -334,7 +334,7 @@ final class TimeIntegrator {
     keepEnvironment(atEnd);
     adapt(atEnd, enthalpyEnd);
     operator.coefficients(later);
-    operator.factor(stage);
+    factorStage(stage);
     operator.addPortHeat(later, rightHandSide);
     if (!solveStage(atEnd, enthalpyEnd, stage)) {
       return false;
@@ -350,6 +350,13 @@ final class TimeIntegrator {
       heatEnd[i] = (enthalpyEnd[m] - enthalpy[m]) / stage - W / D * (heatNow[i] + heatMiddle[i]);
     }
     return true;
+  }
+
+  /** Factors a stage; where something melts that is left to the enthalpy solver. */
+  private void factorStage(double stage) {
+    if (melting.isEmpty()) {
+      operator.factor(stage);
+    }
   }
 
   /** Solves an implicit stage from a first guess; false if what melts does not settle. */
@@ -475,7 +482,7 @@ final class TimeIntegrator {
     forcing.before(target, later);
     adapt(temperature, enthalpy);
     operator.coefficients(later);
-    operator.factor(step);
+    factorStage(step);
     for (int i = start; i < end; i++) {
       rightHandSide[i] = operator.capacity[i] / step * temperature[i];
     }

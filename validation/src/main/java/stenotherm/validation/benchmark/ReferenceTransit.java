@@ -121,9 +121,21 @@ public enum ReferenceTransit {
    * @return the history
    */
   public TransitResult run(MeshControl mesh, double stepTolerance) {
+    return run(mesh, stepTolerance, Variation.NOMINAL);
+  }
+
+  /**
+   * Runs the journey with uncertain quantities at an end of their range, stored every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @param stepTolerance largest estimated local error of a step [K]
+   * @param variation which quantities
+   * @return the history
+   */
+  public TransitResult run(MeshControl mesh, double stepTolerance, Variation variation) {
     var settings =
         new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
-    return Transit.run(parcel(), journey(), Variation.NOMINAL, live ? settings.live() : settings);
+    return Transit.run(parcel(), journey(), variation, live ? settings.live() : settings);
   }
 
   private Parcel parcel() {

@@ -131,9 +131,9 @@ public final class TransitReport {
     }
     line("");
     line(
-        "Freezing moves an animal by at most %.2f K here, far less than the ranges of fill, films and"
-            + " warmers do.",
+        "Freezing moves an animal by at most %.2f K here; compare that with how far the ranges of",
         largest);
+    line("fill, films and warmers move it in a verdict.");
   }
 
   private static TransitDifference liveAgainstFrozen(Scenario scenario, Parcel packing) {

@@ -3,55 +3,86 @@ package stenotherm.validation.regression;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import stenotherm.base.End;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
+import stenotherm.transit.Factor;
 import stenotherm.transit.TransitResult;
+import stenotherm.transit.Variation;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.ReferenceTransit;
 import stenotherm.validation.benchmark.TransitDifference;
 import stenotherm.validation.benchmark.TransitReport;
 
-/** The journeys of the transit report on a grid coarse enough for every build. */
+/**
+ * The journeys of the transit report on a grid coarse enough for every build; the report has them
+ * on the full grid, each of them against small steps.
+ */
 class ReferenceTransitTest {
-  private static final MeshControl MESH = ReferenceTransit.fullMesh().scaled(5);
+  private static final MeshControl MESH = ReferenceTransit.fullMesh().scaled(8);
 
   private static final Map<ReferenceTransit, TransitResult> RUNS =
       new EnumMap<>(ReferenceTransit.class);
 
-  private static TransitResult run(ReferenceTransit journey) {
-    return RUNS.computeIfAbsent(
-        journey, one -> one.run(MESH, IntegratorSettings.DEFAULT_STEP_TOLERANCE));
+  @BeforeAll
+  static void runAll() {
+    for (ReferenceTransit journey : ReferenceTransit.values()) {
+      RUNS.put(journey, journey.run(MESH, IntegratorSettings.DEFAULT_STEP_TOLERANCE));
+    }
   }
 
-  /** Live coefficients end a step every five minutes anyway; the report runs them too. */
+  private static TransitResult run(ReferenceTransit journey) {
+    return Objects.requireNonNull(RUNS.get(journey));
+  }
+
   @ParameterizedTest
-  @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "LIVE")
-  void standardToleranceKeepsTheTimeErrorAndTheLedger(ReferenceTransit journey) {
-    TransitResult run = run(journey);
+  @EnumSource
+  void everyLedgerCloses(ReferenceTransit journey) {
+    assertTrue(run(journey).ledger().closes(), run(journey).ledger()::toString);
+  }
+
+  /** Of the journeys that freeze coefficients, those that try the steps most. */
+  @ParameterizedTest
+  @EnumSource(
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"CONSTANT", "LIVE"})
+  void standardToleranceKeepsTheTimeError(ReferenceTransit journey) {
     TransitResult exact = journey.run(MESH, TransitReport.REFERENCE_TOLERANCE);
-    assertTrue(run.ledger().closes(), run.ledger()::toString);
     assertTrue(exact.ledger().closes(), exact.ledger()::toString);
-    TransitDifference difference = TransitDifference.of(run, exact);
+    TransitDifference difference = TransitDifference.of(run(journey), exact);
     assertTrue(difference.largest() <= FullSolverReport.LARGEST_TIME_ERROR, difference::toString);
   }
 
   /**
-   * What freezing leaves, and that it is a small part of what temperature does to properties. It
-   * leaves most an hour after the start, when films were taken last from warmer faces, and late in
-   * the leg of 24 h, when the warmer fades and its insulation is still taken as hot.
+   * Freezing is allowed for what it saves as long as it moves an animal less than one end of any of
+   * the ranges does that a verdict covers: of the fill, the films or the warmers, each on its own.
    */
   @Test
-  void frozenCoefficientsStayAsCloseToLiveOnesAsDocumented() {
-    TransitResult live = run(ReferenceTransit.LIVE);
-    TransitDifference freezing = TransitDifference.of(run(ReferenceTransit.FROZEN), live);
+  void freezingMovesAnAnimalLessThanEachUncertainQuantity() {
+    TransitResult frozen = run(ReferenceTransit.FROZEN);
+    TransitDifference freezing = TransitDifference.of(frozen, run(ReferenceTransit.LIVE));
     assertTrue(freezing.mean() > 0.001, freezing::toString);
     // the README's figure
     assertTrue(Math.max(freezing.coldest(), freezing.hottest()) < 0.2, freezing::toString);
-    TransitDifference physics = TransitDifference.of(run(ReferenceTransit.CONSTANT), live);
-    assertTrue(physics.mean() > 5 * freezing.mean(), physics::toString);
+    for (Factor factor :
+        List.of(Factor.FILL_CONDUCTIVITY, Factor.SURFACE_FILM, Factor.WARMER_STRENGTH)) {
+      TransitResult atEnd =
+          ReferenceTransit.FROZEN.run(
+              MESH,
+              IntegratorSettings.DEFAULT_STEP_TOLERANCE,
+              Variation.NOMINAL.with(factor, End.LOW));
+      TransitDifference range = TransitDifference.of(atEnd, frozen);
+      String both = factor + ": " + range + ", freezing: " + freezing;
+      assertTrue(freezing.mean() < range.mean(), both);
+      assertTrue(freezing.coldest() < range.coldest(), both);
+      assertTrue(freezing.hottest() < range.hottest(), both);
+    }
   }
 }
