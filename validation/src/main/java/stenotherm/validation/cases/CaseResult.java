@@ -42,6 +42,8 @@ record CaseResult(
     NOT_CONVERGED("not converged"),
     FAILED("failed"),
     REFUSED("refused"),
+    /** Common practice and model differ, which is a finding, no fault. */
+    DISAGREES("disagrees with practice"),
     PASSED("passed");
 
     private final String words;
@@ -62,7 +64,10 @@ record CaseResult(
     if (!values.stream().allMatch(ValueResult::isConverged)) {
       return Status.NOT_CONVERGED;
     }
-    return values.stream().allMatch(ValueResult::passed) ? Status.PASSED : Status.FAILED;
+    if (values.stream().allMatch(ValueResult::passed)) {
+      return Status.PASSED;
+    }
+    return isPractice() ? Status.DISAGREES : Status.FAILED;
   }
 
   /** What went wrong, with the case's name; empty if the case converged. */
@@ -71,9 +76,14 @@ record CaseResult(
     return problem.map(text -> text.startsWith(heading.id()) ? text : heading.id() + ": " + text);
   }
 
-  /** Whether a value lies outside its tolerance. */
+  /** Whether its values are common practice. */
+  boolean isPractice() {
+    return heading.kind() == CheckKind.PRACTICE;
+  }
+
+  /** Whether a value that is more than common practice lies outside its tolerance. */
   boolean hasFailure() {
-    return !values.stream().allMatch(ValueResult::passed);
+    return !isPractice() && !values.stream().allMatch(ValueResult::passed);
   }
 
   /** Cells of the finest grid; 0 if none was solved. */

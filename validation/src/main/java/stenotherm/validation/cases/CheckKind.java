@@ -1,9 +1,11 @@
 package stenotherm.validation.cases;
 
-/** What a reference value is; the three are never mixed. */
+/** What a reference value is; kinds are never mixed. */
 enum CheckKind {
   VERIFICATION("verification", "exact mathematics"),
   VALIDATION("validation", "published value or measurement"),
+  /** Says what people do, not what is so: that it differs is worth knowing, but no fault. */
+  PRACTICE("practice", "common practice without a source"),
   REGRESSION("regression", "own earlier output or other solver"),
   UNSTATED("not stated", "the file does not say");
 

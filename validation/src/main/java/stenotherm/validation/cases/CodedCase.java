@@ -54,6 +54,7 @@ record CodedCase(Study study, Study.Depth depth) implements ValidationCase {
         switch (heading.kind()) {
           case VERIFICATION -> CheckKind.VERIFICATION;
           case VALIDATION -> CheckKind.VALIDATION;
+          case PRACTICE -> CheckKind.PRACTICE;
           case REGRESSION -> CheckKind.REGRESSION;
         };
     return new CaseFile.Heading(heading.id(), heading.title(), heading.source(), kind);

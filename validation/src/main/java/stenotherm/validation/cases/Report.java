@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import stenotherm.picture.Picture;
 import stenotherm.validation.cases.CaseResult.Status;
@@ -51,7 +52,7 @@ final class Report {
     counts();
     troubles();
     page.heading(2, "Every value");
-    values(value -> true);
+    values((result, value) -> true);
     cases();
     Prose.write("not-validated.md", 2, page);
     legend();
@@ -72,8 +73,18 @@ final class Report {
     long passed = values.stream().filter(ValueResult::passed).count();
     text.append("; ").append(values.size()).append(values.size() == 1 ? " value, " : " values, ");
     text.append(passed).append(" passed");
-    if (passed < values.size()) {
-      text.append(", ").append(values.size() - passed).append(" failed");
+    long disagree =
+        results.stream()
+            .filter(CaseResult::isPractice)
+            .flatMap(result -> result.values().stream())
+            .filter(value -> !value.passed())
+            .count();
+    if (passed + disagree < values.size()) {
+      text.append(", ").append(values.size() - passed - disagree).append(" failed");
+    }
+    if (disagree > 0) {
+      text.append(", ").append(disagree);
+      text.append(disagree == 1 ? " disagrees" : " disagree").append(" with practice");
     }
     return text.append('.').toString();
   }
@@ -118,17 +129,23 @@ final class Report {
     }
     if (results.stream().anyMatch(CaseResult::hasFailure)) {
       page.heading(2, "Failed");
-      values(value -> !value.passed());
+      values((result, value) -> !result.isPractice() && !value.passed());
+    }
+    if (results.stream().anyMatch(result -> result.status() == Status.DISAGREES)) {
+      page.heading(2, "Findings: where model and common practice disagree");
+      values((result, value) -> result.isPractice() && !value.passed());
+      page.paragraph(
+          "Either may be wrong. The case of that name, below, says what is known about why.");
     }
   }
 
   /** Values in a table, those that failed first. */
-  private void values(Predicate<ValueResult> which) {
+  private void values(BiPredicate<CaseResult, ValueResult> which) {
     List<List<String>> rows = new ArrayList<>();
     for (boolean passed : new boolean[] {false, true}) {
       for (CaseResult result : results) {
         for (ValueResult value : result.values()) {
-          if (value.passed() == passed && which.test(value)) {
+          if (value.passed() == passed && which.test(result, value)) {
             rows.add(row(result, value));
           }
         }
@@ -140,7 +157,8 @@ final class Report {
   private static List<String> row(CaseResult result, ValueResult value) {
     Reference reference = value.reference();
     Reference.Expected expected = reference.expected();
-    String outcome = value.passed() ? "passed" : "FAILED";
+    String outcome =
+        value.passed() ? "passed" : result.isPractice() ? "FINDING: disagrees" : "FAILED";
     ValueResult.Accuracy accuracy = value.accuracy();
     return List.of(
         value.isConverged() ? outcome : outcome + ", not converged",
@@ -222,7 +240,8 @@ final class Report {
                 + " where edges of a box are singular and for melting fronts and melt rates, 1 K to"
                 + " 1.5 K for the animal in a whole parcel.",
             "Verification compares with exact mathematics, validation with published values or"
-                + " measurements, regression with earlier output of the same program. A check is"
+                + " measurements, practice with what people do and say without a source or a number:"
+                + " there a value outside its range is a finding, not a failure; regression with earlier output of the same program. A check is"
                 + " one case against one source."));
   }
 }

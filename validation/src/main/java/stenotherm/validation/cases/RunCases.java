@@ -35,7 +35,7 @@ import stenotherm.validation.studies.Study;
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:all values passed and converged",
-      "1:a value lies outside its tolerance",
+      "1:a value lies outside its tolerance (common practice apart: that is a finding)",
       "2:the command line is wrong, or a folder cannot be read or written",
       "3:none failed, but a file was refused",
       "4:none failed, but a value did not converge"
@@ -144,17 +144,17 @@ public final class RunCases implements Callable<Integer> {
     for (CaseResult result : results) {
       for (ValueResult value : result.values()) {
         if (!value.passed()) {
-          console.println(result.heading().id() + ": " + failure(value));
+          console.println(result.heading().id() + ": " + failure(result, value));
         }
       }
     }
     console.println(Report.counts(results));
   }
 
-  private static String failure(ValueResult value) {
+  private static String failure(CaseResult result, ValueResult value) {
     Reference reference = value.reference();
     ReferenceUnit unit = reference.expected().unit();
-    return "failed: "
+    return (result.isPractice() ? "finding: disagrees with practice: " : "failed: ")
         + reference.probe()
         + (reference.time().isPresent()
             ? " at " + Figures.value(reference.time().getAsDouble()) + " s"

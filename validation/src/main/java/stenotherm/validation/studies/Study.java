@@ -29,12 +29,14 @@ public interface Study {
     FULL
   }
 
-  /** What reference values are; the three are never mixed. */
+  /** What reference values are; kinds are never mixed. */
   enum Kind {
     /** Exact mathematics. */
     VERIFICATION,
-    /** Published values or measurements, or common practice. */
+    /** Published values or measurements. */
     VALIDATION,
+    /** Common practice without a source; that a model differs from it is a finding, no fault. */
+    PRACTICE,
     /** Earlier output of this program, or that of another program of the same authors. */
     REGRESSION
   }

@@ -18,11 +18,12 @@ final class WarmerGap implements Study {
           + " and the cup";
 
   private static final String SENTENCE =
-      "practice gives no number but 'below the limit' or 'above it': the tolerance spans that";
+      "no accuracy, a range: practice gives no number but 'below the limit' or 'above it'";
 
   private static final double FOAM = 0.019;
   private static final double[] GAPS = {0, 0.010, 0.025, 0.050};
   private static final double WARM_ROOM = 20;
+  private static final double COLD_ROOM = 5;
 
   /** Width of the table's cells; what they leave is below what the checks' grids show. */
   private static final double COARSE = 3;
@@ -30,10 +31,7 @@ final class WarmerGap implements Study {
   @Override
   public Heading heading() {
     return new Heading(
-        "trade-warmer-gap",
-        "Fill between a warmer and the cup below it",
-        PRACTICE,
-        Kind.VALIDATION);
+        "trade-warmer-gap", "Fill between a warmer and the cup below it", PRACTICE, Kind.PRACTICE);
   }
 
   private static Carton.Extremes send(WarmerClass warmer, double gap, double room, double width) {
@@ -83,10 +81,11 @@ final class WarmerGap implements Study {
               Carton.Extremes apart = send(Warmers.FORTY_HOUR, 0.050, WARM_ROOM, width);
               double part =
                   (half.hottest() - Carton.BAND.high()) / (half.hottest() - apart.hottest());
+              Carton.Extremes cold = send(Warmers.SEVENTY_TWO_HOUR, 0, COLD_ROOM, width);
               return new Ladder.Grid(
-                  List.of(contact.hottest(), apart.hottest(), 25 + 25 * part),
+                  List.of(contact.hottest(), apart.hottest(), 25 + 25 * part, cold.hottest()),
                   contact.cells(),
-                  contact.steps() + half.steps() + apart.steps());
+                  contact.steps() + half.steps() + apart.steps() + cold.steps());
             });
     List<Check> checks =
         List.of(
@@ -102,9 +101,14 @@ final class WarmerGap implements Study {
             new Check(
                 "fill that is just enough at 20 °C",
                 ladder.output(2, 5),
-                new Expected(25, 25, "mm", PRACTICE + ": more than none, at most 50", SENTENCE)));
+                new Expected(25, 25, "mm", PRACTICE + ": more than none, at most 50", SENTENCE)),
+            new Check(
+                "hottest part of the animal, warmer for 72 hours on the cup, room at 5 °C",
+                ladder.output(3, 1.5),
+                new Expected(
+                    51, 19, "°C", PRACTICE + ": above the upper limit of 32 °C", SENTENCE)));
     Findings findings = new Findings(checks, ladder.runs(), List.of());
-    return depth == Depth.FAST ? findings : findings.with(table(), text(ladder.finest(2)));
+    return depth == Depth.FAST ? findings : findings.with(table(), text(ladder));
   }
 
   private static Findings.Exhibit table() {
@@ -141,18 +145,21 @@ final class WarmerGap implements Study {
     return row;
   }
 
-  private static Findings.Exhibit text(double enough) {
+  private static Findings.Exhibit text(Ladder ladder) {
     return new Findings.Exhibit.Text(
         String.format(
             Locale.ROOT,
-            "Model and practice agree in rooms of 15 °C and above: on the cup either warmer is too hot,"
+            "Nominal values only. Model and practice agree in rooms of 15 °C and above: on the cup either warmer is too hot,"
                 + " 50 mm of fill are enough; at 20 °C %.0f mm would do under the warmer for 40"
-                + " hours. They do not agree in the cold: at 5 °C a few millimetres do, the warmer"
-                + " for 72 hours may lie on the cup, and the full 50 mm cost the animal warmth"
+                + " hours. They do not agree in the cold: at 5 °C a few millimetres do under the"
+                + " warmer for 40 hours; that for 72 hours on the cup leaves the animal at %.1f °C at"
+                + " most, which is the finding above; and the full 50 mm cost the animal warmth"
                 + " that it needs. Practice gives one number for all weathers, and it packs by"
                 + " hand: fill settles, and single warmers differ by a quarter from their curve."
-                + " The curves of these warmers are illustrative; so are the millimetres. The"
+                + " The curves of these warmers are illustrative; so are the millimetres. The checks are weak: ranges 22 K to 38 K wide that words"
+                + " give. The"
                 + " parcel starts at 22 °C, so the hottest part is never below that.",
-            enough));
+            ladder.finest(2),
+            ladder.finest(3)));
   }
 }

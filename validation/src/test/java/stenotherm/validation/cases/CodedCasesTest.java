@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,6 +21,13 @@ class CodedCasesTest {
     return CodedCase.all(Study.Depth.FAST);
   }
 
+  /** Where practice is known to disagree; the report says why. */
+  private static final Set<String> FINDINGS =
+      Set.of(
+          "trade-winter-warmer: coldest part without a warmer, lows of 7 °C",
+          "trade-warmer-gap: hottest part of the animal, warmer for 72 hours on the cup, room at"
+              + " 5 °C");
+
   @ParameterizedTest
   @MethodSource("cases")
   void valuesLieWithinTheirTolerance(CodedCase coded) {
@@ -30,7 +38,10 @@ class CodedCasesTest {
       double allowed =
           value.reference().expected().tolerance()
               + (value.isConverged() ? 0 : value.accuracy().estimate());
-      assertTrue(Math.abs(value.error()) <= allowed, () -> coded.name() + ": " + value);
+      String check = coded.name() + ": " + value.reference().probe();
+      assertEquals(
+          !FINDINGS.contains(check), Math.abs(value.error()) <= allowed, () -> check + value);
+      assertEquals(Optional.empty(), value.concern());
       assertFalse(value.reference().source().isBlank(), coded.name());
       assertFalse(value.reference().why().isBlank(), coded.name());
     }

@@ -95,6 +95,23 @@ class RunCasesTest {
   }
 
   @Test
+  void disagreementWithPracticeIsAFindingAndNoFailure() throws IOException {
+    String practice = "kind: practice\n" + TinyCases.wrong();
+    assertEquals(0, runAll(write("habit.yaml", practice).toString()), out::toString);
+    String text = out.toString();
+    assertTrue(text.contains(": finding: disagrees with practice: cold is 275.5909 K"), text);
+    assertTrue(
+        text.contains(
+            "1 case, 1 disagrees with practice; 2 values, 1 passed, 1 disagrees with practice."),
+        text);
+    String markdown = Files.readString(folder.resolve("out/report.md"));
+    int findings = markdown.indexOf("## Findings: where model and common practice disagree");
+    assertTrue(0 < findings && findings < markdown.indexOf("## Every value"), markdown);
+    assertFalse(markdown.contains("## Failed"), markdown);
+    assertTrue(results().contains(",false,"), results());
+  }
+
+  @Test
   void aRefusedFileAloneIsNoFailure() throws IOException {
     assertEquals(3, runAll(write("bad.yaml", "id: x\n").toString()));
   }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -36,6 +37,7 @@ class ShippedCasesTest {
           value.reference().expected().tolerance()
               + (value.isConverged() ? 0 : value.accuracy().estimate());
       assertTrue(Math.abs(value.error()) <= allowed, () -> source.name() + ": " + value);
+      assertEquals(Optional.empty(), value.concern());
     }
   }
 
