@@ -43,7 +43,7 @@ record CaseResult(
     FAILED("failed"),
     REFUSED("refused"),
     /** Common practice and model differ, which is a finding, no fault. */
-    DISAGREES("disagrees with practice"),
+    DISAGREES("in disagreement with practice"),
     PASSED("passed");
 
     private final String words;

@@ -8,7 +8,7 @@ final class HtmlPage implements Page {
   private static final String STYLE =
       """
       body { font: 16px/1.5 system-ui, sans-serif; color: #1b1b1b; background: #fff;
-        max-width: 1200px; margin: 0 auto; padding: 1rem 1.25rem 4rem; }
+        max-width: 1600px; margin: 0 auto; padding: 1rem 1.25rem 4rem; }
       h1 { font-size: 1.6rem; line-height: 1.25; }
       h2 { margin-top: 2.4rem; border-bottom: 1px solid #bbb; font-size: 1.3rem; }
       h3 { margin-top: 1.6rem; font-size: 1.05rem; }
@@ -16,6 +16,7 @@ final class HtmlPage implements Page {
       table { border-collapse: collapse; font-size: .85rem; font-variant-numeric: tabular-nums; }
       th, td { border-bottom: 1px solid #ccc; padding: .25rem .6rem; text-align: left;
         vertical-align: top; }
+      td { min-width: 2rem; max-width: 22rem; }
       thead th { border-bottom: 2px solid #1b1b1b; }
       svg { max-width: 100%; height: auto; display: block; margin: 1rem 0; }
       @media print { body { max-width: none; } svg, tr { break-inside: avoid; } }

@@ -83,8 +83,7 @@ final class Report {
       text.append(", ").append(values.size() - passed - disagree).append(" failed");
     }
     if (disagree > 0) {
-      text.append(", ").append(disagree);
-      text.append(disagree == 1 ? " disagrees" : " disagree").append(" with practice");
+      text.append(", ").append(disagree).append(' ').append(Status.DISAGREES.words());
     }
     return text.append('.').toString();
   }

@@ -102,7 +102,8 @@ class RunCasesTest {
     assertTrue(text.contains(": finding: disagrees with practice: cold is 275.5909 K"), text);
     assertTrue(
         text.contains(
-            "1 case, 1 disagrees with practice; 2 values, 1 passed, 1 disagrees with practice."),
+            "1 case, 1 in disagreement with practice; 2 values, 1 passed, 1 in disagreement with"
+                + " practice."),
         text);
     String markdown = Files.readString(folder.resolve("out/report.md"));
     int findings = markdown.indexOf("## Findings: where model and common practice disagree");
