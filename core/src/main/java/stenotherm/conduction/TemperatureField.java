@@ -161,7 +161,7 @@ public final class TemperatureField {
    * Temperature at one of a cell's 27 nodes, seen from inside the cell: sides are -1, 0 or 1 along
    * each axis.
    */
-  private double node(int cell, int sideX, int sideY, int sideZ) {
+  double node(int cell, int sideX, int sideY, int sideZ) {
     int[] side = {sideX, sideY, sideZ};
     int outer = Math.abs(sideX) + Math.abs(sideY) + Math.abs(sideZ);
     if (outer < 2) {

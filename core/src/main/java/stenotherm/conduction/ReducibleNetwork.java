@@ -1,0 +1,438 @@
+package stenotherm.conduction;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Block;
+
+/**
+ * A linear network as an operator on vectors, for programs that reduce it: G x, C x, (G + s C) x =
+ * b, the heat of each input and the outputs of a state.
+ *
+ * <p>A vector holds one number for each cell and some zeros around them, in an order of its own: it
+ * comes from {@link #vector()}, may be added to and scaled, and goes back into the same methods.
+ * The cells themselves, their couplings and the solver stay hidden. Every output but the extremes
+ * is linear in the state and the inputs together, so that reading a vector with inputs of zero
+ * gives its coefficient.
+ *
+ * <p>Experimental. Not thread-safe: it holds the solver's working space.
+ */
+public final class ReducibleNetwork {
+  private final HeatNetwork network;
+  private final HeatOperator operator;
+  private final Conditions conditions;
+  private final List<String> solidBlocks;
+  private final int[] solidOf;
+
+  /**
+   * Makes the operator of a network under surface coefficients.
+   *
+   * @param network the body
+   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
+   *     films
+   * @throws InvalidInputException see {@link #check}
+   */
+  public ReducibleNetwork(HeatNetwork network, double[] coefficients) {
+    check(network, coefficients);
+    int boundaries = coefficients.length;
+    this.network = network;
+    this.operator = new HeatOperator(network);
+    this.conditions = new Conditions(network);
+    System.arraycopy(coefficients, 0, conditions.coefficient, 0, boundaries);
+    operator.coefficients(conditions);
+    List<Block> blocks = network.grid().layout().blocks();
+    this.solidBlocks = new ArrayList<>();
+    this.solidOf = new int[blocks.size()];
+    for (int block = 0; block < solidOf.length; block++) {
+      solidOf[block] = -1;
+      if (blocks.get(block) instanceof Block.Solid) {
+        solidOf[block] = solidBlocks.size();
+        solidBlocks.add(blocks.get(block).name());
+      }
+    }
+  }
+
+  /**
+   * Refuses what cannot be reduced, without the cost of the operator.
+   *
+   * @param network the body
+   * @param coefficients one for each boundary port [W/(m2 K)]
+   * @throws InvalidInputException if something melts, the number of coefficients is wrong, or that
+   *     of a film is negative or not finite
+   */
+  public static void check(HeatNetwork network, double[] coefficients) {
+    reasonAgainst(network)
+        .ifPresent(
+            reason -> {
+              throw new InvalidInputException("network", reason);
+            });
+    List<Port.BoundaryPort> ports = network.boundaryPorts();
+    if (coefficients.length != ports.size()) {
+      throw new InvalidInputException(
+          "coefficients", coefficients.length + " values given, " + ports.size() + " needed");
+    }
+    for (int p = 0; p < coefficients.length; p++) {
+      if (ports.get(p).kind() == BoundaryKind.CONVECTION) {
+        Checks.notNegative(
+            "surface coefficient of " + ports.get(p).name(), coefficients[p], "W/(m2 K)");
+      }
+    }
+  }
+
+  /**
+   * Tells why a network cannot be treated as linear.
+   *
+   * @param network the body
+   * @return a reason that begins with a verb, or nothing if it is linear
+   */
+  public static Optional<String> reasonAgainst(HeatNetwork network) {
+    List<String> melting =
+        network.grid().layout().blocks().stream()
+            .filter(block -> HeatNetwork.melting(block).isPresent())
+            .map(block -> "'" + block.name() + "'")
+            .toList();
+    return melting.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "is not linear, since "
+                + String.join(", ", melting)
+                + " can melt; step every cell instead");
+  }
+
+  /**
+   * Tells why conductivities that follow temperature keep a network from being linear.
+   *
+   * @param network the body
+   * @return a reason that begins with a verb, or nothing if none would follow
+   */
+  public static Optional<String> reasonAgainstLive(HeatNetwork network) {
+    List<String> following = new ArrayList<>();
+    for (int cell = 0; cell < network.grid().cellCount(); cell++) {
+      if (network.followsTemperature(cell)) {
+        String name = "'" + network.nameOf(cell) + "'";
+        if (!following.contains(name)) {
+          following.add(name);
+        }
+      }
+    }
+    return following.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "is not linear while the conductivity of "
+                + String.join(", ", following)
+                + " follows temperature; freeze it or step every cell instead");
+  }
+
+  /**
+   * Returns the body.
+   *
+   * @return the network
+   */
+  public HeatNetwork network() {
+    return network;
+  }
+
+  /**
+   * Refuses a network that is not the same body on the same grid with the same ports.
+   *
+   * @param network a network
+   * @param other one whose conductivities and thin resistances may differ
+   * @throws InvalidInputException if anything else differs
+   */
+  public static void requireSameBody(HeatNetwork network, HeatNetwork other) {
+    network.requireSameBody(other);
+  }
+
+  /**
+   * Returns the ports.
+   *
+   * @return boundary ports, then source ports
+   */
+  public List<Port> inputs() {
+    return Stream.<Port>concat(network.boundaryPorts().stream(), network.sourcePorts().stream())
+        .toList();
+  }
+
+  /**
+   * Returns the names of the solid blocks.
+   *
+   * @return the names, in the order of {@link #storedIn}
+   */
+  public List<String> solidBlocks() {
+    return List.copyOf(solidBlocks);
+  }
+
+  /**
+   * Makes a vector.
+   *
+   * @return zeros
+   */
+  public double[] vector() {
+    return operator.system.vector();
+  }
+
+  /**
+   * Makes the vector of a state.
+   *
+   * @param state state of every block
+   * @return the temperatures [K]
+   * @throws InvalidInputException if it names a block that does not exist or gives a liquid
+   *     fraction
+   */
+  public double[] temperatures(InitialState state) {
+    return BodyState.of(operator, state).temperature();
+  }
+
+  /**
+   * Makes the vector that is 1 in a block, or everywhere, and 0 elsewhere.
+   *
+   * @param block name of the block; empty for all that is solid
+   * @return the vector
+   * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
+   *     environment
+   */
+  public double[] indicator(Optional<String> block) {
+    double[] indicator = vector();
+    if (block.isPresent()) {
+      for (int cell : TemperatureField.requireSolidCells(network, block.get())) {
+        indicator[cell + operator.system.pad] = 1;
+      }
+    } else {
+      for (int cell = 0; cell < operator.system.cells; cell++) {
+        indicator[cell + operator.system.pad] = network.isSolid(cell) ? 1 : 0;
+      }
+    }
+    return indicator;
+  }
+
+  /**
+   * Makes the heat that an input of 1 gives each cell: the column of B.
+   *
+   * @param input position of the port in {@link #inputs()}
+   * @return the heat [W]
+   */
+  public double[] heatOf(int input) {
+    Conditions unit = new Conditions(network);
+    int boundaries = unit.boundary.length;
+    if (input < boundaries) {
+      unit.boundary[input] = 1;
+    } else {
+      unit.power[input - boundaries] = 1;
+    }
+    double[] heat = vector();
+    operator.addPortHeat(unit, heat);
+    return heat;
+  }
+
+  /**
+   * Computes C x.
+   *
+   * @param temperature a vector [K]
+   * @param heat where to put the heat content [J]
+   */
+  public void store(double[] temperature, double[] heat) {
+    for (int i = operator.system.pad; i < operator.system.pad + operator.system.cells; i++) {
+      heat[i] = operator.capacity[i] * temperature[i];
+    }
+  }
+
+  /**
+   * Computes G x: the heat that leaves each cell for its neighbours and for boundaries at 0 K.
+   *
+   * @param temperature a vector [K]
+   * @param heat where to put the heat flow [W]
+   */
+  public void conduct(double[] temperature, double[] heat) {
+    for (int i = operator.system.pad; i < operator.system.pad + operator.system.cells; i++) {
+      heat[i] = operator.outflow(i, temperature);
+    }
+  }
+
+  /**
+   * Tells whether every cell has a path to a film or a held surface, so that G can be inverted.
+   *
+   * @return true if the temperature level is fixed
+   */
+  public boolean fixesLevel() {
+    operator.factor(Double.POSITIVE_INFINITY);
+    return operator.system.isRegular() && operator.floatingCell() < 0;
+  }
+
+  /**
+   * Solves (G + s C) x = b.
+   *
+   * @param shift s, at least 0 [1/s]; above 0 unless the level is fixed
+   * @param heat b [W]
+   * @param temperature first guess in, solution out [K]
+   * @param tolerance largest error in the energy norm, as if it were a uniform one [K]; an estimate
+   * @return number of iterations, 0 if the guess was good enough
+   * @throws IllegalStateException if the solver does not converge
+   */
+  public int solve(double shift, double[] heat, double[] temperature, double tolerance) {
+    operator.factor(shift == 0 ? Double.POSITIVE_INFINITY : 1 / shift);
+    try {
+      return operator.system.solve(heat, temperature, tolerance);
+    } catch (SolverFailure failure) {
+      throw new IllegalStateException(failure.getMessage(), failure);
+    }
+  }
+
+  /**
+   * Sums the heat content over each solid block.
+   *
+   * @param temperature a vector [K]
+   * @return sum of C x, one for each of {@link #solidBlocks()} [J]
+   */
+  public double[] storedIn(double[] temperature) {
+    double[] sums = new double[solidBlocks.size()];
+    for (int cell = 0; cell < operator.system.cells; cell++) {
+      int block = solidOf[network.grid().blockOf(cell)];
+      if (block >= 0) {
+        int i = cell + operator.system.pad;
+        sums[block] += operator.capacity[i] * temperature[i];
+      }
+    }
+    return sums;
+  }
+
+  /**
+   * Computes the heat flow into the body through each boundary.
+   *
+   * @param temperature a vector [K]
+   * @param inputs values of the ports
+   * @return heat flows in the order of the boundary ports [W]
+   */
+  public double[] heatFlows(double[] temperature, double[] inputs) {
+    set(inputs);
+    double[] flows = new double[conditions.boundary.length];
+    operator.heatFlows(temperature, conditions, flows);
+    return flows;
+  }
+
+  private void set(double[] inputs) {
+    int boundaries = conditions.boundary.length;
+    System.arraycopy(inputs, 0, conditions.boundary, 0, boundaries);
+    System.arraycopy(inputs, boundaries, conditions.power, 0, conditions.power.length);
+  }
+
+  /**
+   * Makes the continuous field of a state.
+   *
+   * @param temperature a vector [K]
+   * @param inputs values of the ports
+   * @return the field
+   */
+  public TemperatureField field(double[] temperature, double[] inputs) {
+    set(inputs);
+    return new TemperatureField(operator, temperature, conditions);
+  }
+
+  /** Reads outputs of a vector; looks names and points up once. Not thread-safe. */
+  public final class Reader {
+    private final Probes probes;
+
+    /**
+     * Looks every name and point up.
+     *
+     * @param list the outputs
+     * @throws InvalidInputException if a block, boundary or point does not exist
+     */
+    public Reader(List<Probe> list) {
+      this.probes = new Probes(operator, list);
+    }
+
+    /**
+     * Reads the outputs.
+     *
+     * @param temperature a vector [K]
+     * @param inputs values of the ports
+     * @return the outputs in their order
+     */
+    public double[] read(double[] temperature, double[] inputs) {
+      set(inputs);
+      double[] values = new double[probes.count()];
+      probes.read(temperature, new double[0], conditions, values);
+      return values;
+    }
+  }
+
+  /**
+   * The points among which the extremes of a block's continuous field lie: the field is trilinear
+   * between centres, faces, edges and vertices of the cells, so that it is largest and smallest at
+   * one of those.
+   */
+  public final class Nodes {
+    private final int[] cell;
+    private final int[] node;
+
+    /**
+     * Lists the nodes of a closed block.
+     *
+     * @param block name of the block
+     * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
+     *     environment
+     */
+    public Nodes(String block) {
+      int[] cells = TemperatureField.requireSolidCells(network, block);
+      int[] cellOf = new int[27 * cells.length];
+      int[] nodeOf = new int[27 * cells.length];
+      int count = 0;
+      for (int each : cells) {
+        for (int n = 0; n < 27; n++) {
+          if (!belongsToNeighbour(each, n)) {
+            cellOf[count] = each;
+            nodeOf[count++] = n;
+          }
+        }
+      }
+      this.cell = Arrays.copyOf(cellOf, count);
+      this.node = Arrays.copyOf(nodeOf, count);
+    }
+
+    /** Tells whether an earlier cell of the same block shares a node: the field is one there. */
+    private boolean belongsToNeighbour(int each, int n) {
+      int[] side = {n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1};
+      for (Axis axis : Axis.values()) {
+        if (side[axis.ordinal()] < 0) {
+          int next = network.solidAcross(each, Face.of(axis, false));
+          if (next >= 0 && network.grid().blockOf(next) == network.grid().blockOf(each)) {
+            return true;
+          }
+        }
+      }
+      return false;
+    }
+
+    /**
+     * Returns how many there are.
+     *
+     * @return the number
+     */
+    public int count() {
+      return cell.length;
+    }
+
+    /**
+     * Reads the field at each node.
+     *
+     * @param temperature a vector [K]
+     * @param inputs values of the ports
+     * @return the temperatures [K]
+     */
+    public double[] read(double[] temperature, double[] inputs) {
+      TemperatureField field = field(temperature, inputs);
+      double[] values = new double[cell.length];
+      for (int index = 0; index < values.length; index++) {
+        int n = node[index];
+        values[index] = field.node(cell[index], n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1);
+      }
+      return values;
+    }
+  }
+}

@@ -1,0 +1,69 @@
+package stenotherm.modal;
+
+/**
+ * The exact step of dz/dt = -lambda z + f for f linear in time, and of the integral of z, for all
+ * modes of a system and one step length.
+ *
+ * <p>With phi_0(x) = exp x and phi_(k+1)(x) = (phi_k(x) - 1/k!) / x, at x = -lambda dt,
+ *
+ * <pre>
+ * z(dt)        = phi_0 z + dt (phi_1 f(0) + phi_2 (f(dt) - f(0)))
+ * integral z   = dt phi_1 z + dt^2 (phi_2 f(0) + phi_3 (f(dt) - f(0)))
+ * </pre>
+ *
+ * <p>Source of the functions: Hochbruck and Ostermann (2010), Exponential integrators, Acta
+ * Numerica 19:209, from memory; the recurrence and the integrals are derived.
+ */
+final class ExponentialStep {
+  /** Below it the recurrence from the exponential would lose digits; the series does not. */
+  private static final double SERIES_BELOW = 1;
+
+  private static final int TERMS = 20;
+
+  private final double[] lambda;
+  final double[] decay;
+  final double[] phi1;
+  final double[] phi2;
+  final double[] phi3;
+
+  /** The step length that the functions hold for [s]. */
+  private double duration = Double.NaN;
+
+  ExponentialStep(double[] lambda) {
+    this.lambda = lambda;
+    decay = new double[lambda.length];
+    phi1 = new double[lambda.length];
+    phi2 = new double[lambda.length];
+    phi3 = new double[lambda.length];
+  }
+
+  void prepare(double dt) {
+    if (dt == duration) {
+      return;
+    }
+    duration = dt;
+    for (int i = 0; i < lambda.length; i++) {
+      double x = lambda[i] * dt;
+      if (x < SERIES_BELOW) {
+        phi3[i] = series(x);
+        phi2[i] = 0.5 - x * phi3[i];
+        phi1[i] = 1 - x * phi2[i];
+        decay[i] = 1 - x * phi1[i];
+      } else {
+        decay[i] = Math.exp(-x);
+        phi1[i] = (1 - decay[i]) / x;
+        phi2[i] = (1 - phi1[i]) / x;
+        phi3[i] = (0.5 - phi2[i]) / x;
+      }
+    }
+  }
+
+  /** phi_3(-x) = sum of (-x)^k / (k + 3)!, by nested multiplication. */
+  private static double series(double x) {
+    double sum = 1;
+    for (int k = TERMS; k > 0; k--) {
+      sum = 1 - x / (k + 3) * sum;
+    }
+    return sum / 6;
+  }
+}

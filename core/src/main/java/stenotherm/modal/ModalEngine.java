@@ -1,0 +1,236 @@
+package stenotherm.modal;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.BoundaryKind;
+import stenotherm.conduction.HeatEngine;
+import stenotherm.conduction.HeatLedger;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.InitialState;
+import stenotherm.conduction.Port;
+import stenotherm.conduction.Probe;
+import stenotherm.conduction.ReducibleNetwork;
+import stenotherm.conduction.TemperatureField;
+import stenotherm.conduction.TransientSolution;
+
+/**
+ * The engine that steps the modes of a reduced model, exactly for inputs that are linear over each
+ * interval. A coarser model runs beside it; how far the outputs of the two lie apart is the
+ * estimate of the error of the reduction.
+ *
+ * <p>A configuration that the model was not built for is added to it when the run meets it, see
+ * {@link ReducedModel#with}: right, but slow, and for this engine alone.
+ *
+ * <p>Experimental. Not thread-safe: one engine belongs to one thread. {@link #advance} and {@link
+ * #read} make no objects while the configuration stays.
+ */
+public final class ModalEngine implements HeatEngine {
+  /** The rise of the whole body that the scale of a ledger counts [K]. */
+  private static final double SCALE_RISE = 1e-3;
+
+  private final List<Port> inputs;
+  private final int boundaries;
+  private final double[] startCoordinates;
+  private final double[] now;
+  private final double[] change;
+  private final double[] heat;
+  private final double[] difference;
+  private final double[] largestDifference;
+  private ReducedModel model;
+  private PreparedLeg leg;
+  private final ModalState whole;
+  private final ModalState coarser;
+  private HeatNetwork network;
+  private double[] coefficients;
+  private double time;
+  private double heatMoved;
+  private long steps;
+
+  /** The operator of the leg, if a field or a ledger has been asked for in it. */
+  private @Nullable ReducibleNetwork operator;
+
+  ModalEngine(ReducedModel model, InitialState state) {
+    this.model = model;
+    this.leg = model.firstLeg();
+    this.network = leg.configuration.network;
+    this.coefficients = leg.configuration.coefficients();
+    ReducibleNetwork first = leg.configuration.operator();
+    this.operator = first;
+    this.inputs = first.inputs();
+    this.boundaries = coefficients.length;
+    this.startCoordinates = model.basis().project(first.temperatures(state));
+    this.whole = new ModalState(leg.whole, startCoordinates);
+    this.coarser = new ModalState(leg.coarser, startCoordinates);
+    this.now = new double[inputs.size()];
+    this.change = new double[inputs.size()];
+    this.heat = new double[inputs.size()];
+    this.difference = new double[model.outputs().size()];
+    this.largestDifference = new double[difference.length];
+    for (int p = 0; p < boundaries; p++) {
+      if (network.boundaryPorts().get(p).kind() != BoundaryKind.FLUX) {
+        now[p] = state.temperature();
+      }
+    }
+  }
+
+  @Override
+  public List<Port> inputs() {
+    return inputs;
+  }
+
+  @Override
+  public List<Probe> outputs() {
+    return model.outputs();
+  }
+
+  @Override
+  public double time() {
+    return time;
+  }
+
+  @Override
+  public void useCoefficients(double[] values) {
+    ReducibleNetwork.check(network, values);
+    coefficients = values.clone();
+  }
+
+  @Override
+  public void use(HeatNetwork other) {
+    ReducibleNetwork.requireSameBody(network, other);
+    network = other;
+  }
+
+  /** Goes over to the configuration that was asked for, once both its parts are known. */
+  private void follow() {
+    if (leg.configuration.is(network, coefficients)) {
+      return;
+    }
+    model = model.with(network, coefficients);
+    leg = model.find(network, coefficients).orElseThrow();
+    whole.use(leg.whole);
+    coarser.use(leg.coarser);
+    operator = null;
+  }
+
+  private static void requireLength(String field, double[] values, int length) {
+    if (values.length != length) {
+      throw new InvalidInputException(
+          field, values.length + " values given, " + length + " needed");
+    }
+  }
+
+  @Override
+  public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
+    Checks.positive("duration", duration, "s");
+    requireLength("inputs at start", inputsAtStart, now.length);
+    requireLength("inputs at end", inputsAtEnd, now.length);
+    for (int u = 0; u < now.length; u++) {
+      Checks.finite("input", inputsAtStart[u], "");
+      Checks.finite("input", inputsAtEnd[u], "");
+    }
+    follow();
+    whole.advance(duration, inputsAtStart, inputsAtEnd);
+    coarser.advance(duration, inputsAtStart, inputsAtEnd);
+    for (int u = 0; u < now.length; u++) {
+      change[u] = duration * (inputsAtStart[u] + inputsAtEnd[u]) / 2;
+    }
+    for (int u = 0; u < now.length; u++) {
+      double moved = u < boundaries ? leg.whole.flows.value(u, whole.integral, change) : change[u];
+      heat[u] += moved;
+      heatMoved += Math.abs(moved);
+    }
+    System.arraycopy(inputsAtEnd, 0, now, 0, now.length);
+    time += duration;
+    steps++;
+  }
+
+  @Override
+  public void read(double[] values) {
+    requireLength("outputs", values, difference.length);
+    follow();
+    for (int index = 0; index < values.length; index++) {
+      values[index] = output(index, leg.whole, whole.z);
+      difference[index] = Math.abs(values[index] - output(index, leg.coarser, coarser.z));
+      largestDifference[index] = Math.max(largestDifference[index], difference[index]);
+    }
+  }
+
+  private double output(int index, ModalSystem system, double[] z) {
+    OutputPlan plan = model.plan();
+    Probe probe = plan.probes.get(index);
+    int position = plan.position[index];
+    boolean isMaximum = probe instanceof Probe.Maximum;
+    if (!isMaximum && !(probe instanceof Probe.Minimum)) {
+      return system.outputs.value(position, z, now);
+    }
+    double extreme = isMaximum ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    for (int row = leg.firstCandidate[position]; row < leg.firstCandidate[position + 1]; row++) {
+      double value = system.outputs.value(row, z, now);
+      extreme = isMaximum ? Math.max(extreme, value) : Math.min(extreme, value);
+    }
+    return extreme;
+  }
+
+  /**
+   * Tells how large the error of the reduction may be: the largest difference so far, over all
+   * readings, between each output and that of a coarser model without the answers at the fastest
+   * rate. It says nothing about the error of the grid.
+   *
+   * @return one for each output [K or W], 0 before the first reading
+   */
+  public double[] errorEstimates() {
+    return largestDifference.clone();
+  }
+
+  private ReducibleNetwork operator() {
+    if (operator == null) {
+      operator = leg.configuration.operator();
+    }
+    return operator;
+  }
+
+  private double[] coordinates() {
+    return Arrays.copyOf(whole.coordinates(), model.basis().size());
+  }
+
+  @Override
+  public TemperatureField field() {
+    follow();
+    return operator().field(model.basis().expand(coordinates()), now);
+  }
+
+  @Override
+  public HeatLedger ledger() {
+    Map<String, Double> atBoundaries = new LinkedHashMap<>();
+    Map<String, Double> fromSources = new LinkedHashMap<>();
+    for (int u = 0; u < heat.length; u++) {
+      (u < boundaries ? atBoundaries : fromSources).put(inputs.get(u).name(), heat[u]);
+    }
+    double[] rise = coordinates();
+    for (int j = 0; j < startCoordinates.length; j++) {
+      rise[j] -= startCoordinates[j];
+    }
+    double[] sums = operator().storedIn(model.basis().expand(rise));
+    Map<String, Double> stored = new LinkedHashMap<>();
+    for (int block = 0; block < sums.length; block++) {
+      stored.put(operator().solidBlocks().get(block), sums[block]);
+    }
+    double scale = heatMoved + network.totalCapacity() * SCALE_RISE;
+    return new HeatLedger(atBoundaries, fromSources, stored, scale);
+  }
+
+  /**
+   * Returns what the run has cost.
+   *
+   * @return exact steps, none rejected, and the iterations that the model took to build
+   */
+  @Override
+  public TransientSolution.Work work() {
+    return new TransientSolution.Work(steps, 0, model.iterations());
+  }
+}

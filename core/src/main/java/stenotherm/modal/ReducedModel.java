@@ -1,0 +1,354 @@
+package stenotherm.modal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.InitialState;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.conduction.Port;
+import stenotherm.conduction.Probe;
+import stenotherm.conduction.ReducibleNetwork;
+
+/**
+ * A linear heat network reduced to a few modes, for any number of runs. One basis spans the answers
+ * of the body to all its inputs under all configurations (network and surface coefficients) that it
+ * was built for.
+ *
+ * <p>Experimental. Immutable, thus thread-safe; each thread makes its own engine.
+ */
+public final class ReducedModel {
+  /**
+   * Rates at which the answers to the inputs enter the basis [1/s]: steady, about half a day, two
+   * hours, a quarter of an hour, a minute. The last is left out of the coarser model.
+   */
+  private static final double[] SHIFTS = {0, 2e-5, 1.5e-4, 1.2e-3, 1.0 / 60};
+
+  /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
+  private static final double SLOWEST = 4e-7;
+
+  /** Tolerance of an answer, as part of the mean rise that the input's heat would cause. */
+  private static final double ACCURACY = 1e-9;
+
+  /** The same of a network that is not of those the model was built for, for a basis that fits. */
+  private static final double FITS = 1e-4;
+
+  private final OutputPlan plan;
+  private final Set<String> startingApart;
+  private final Basis basis;
+  private final List<PreparedLeg> legs;
+  private final long iterations;
+
+  private ReducedModel(
+      OutputPlan plan,
+      Set<String> startingApart,
+      Basis basis,
+      List<PreparedLeg> legs,
+      long iterations) {
+    this.plan = plan;
+    this.startingApart = startingApart;
+    this.basis = basis;
+    this.legs = List.copyOf(legs);
+    this.iterations = iterations;
+  }
+
+  /**
+   * Starts a model.
+   *
+   * @param probes the outputs
+   * @return a builder that needs at least one configuration
+   * @throws InvalidInputException if a name occurs twice
+   */
+  public static Builder builder(List<Probe> probes) {
+    return new Builder(new OutputPlan(probes));
+  }
+
+  /**
+   * Tells why a run cannot be made with a reduced model.
+   *
+   * @param network the body
+   * @param conductivities what conductivities that depend on temperature are to do
+   * @return a reason that begins with a verb, or nothing if it can
+   */
+  public static Optional<String> reasonAgainst(
+      HeatNetwork network, IntegratorSettings.Conductivities conductivities) {
+    Optional<String> melting = ReducibleNetwork.reasonAgainst(network);
+    return melting.isPresent() || conductivities == IntegratorSettings.Conductivities.FROZEN
+        ? melting
+        : ReducibleNetwork.reasonAgainstLive(network);
+  }
+
+  /**
+   * Makes an engine at time zero. It stands under the first configuration until told otherwise.
+   *
+   * @param state state of every block; one that starts apart must have been announced to the
+   *     builder
+   * @return the engine
+   * @throws InvalidInputException if a block starts apart that was not announced, does not exist,
+   *     or is given a liquid fraction
+   */
+  public ModalEngine engine(InitialState state) {
+    state
+        .temperatures()
+        .forEach(
+            (block, temperature) -> {
+              if (temperature != state.temperature() && !startingApart.contains(block)) {
+                throw new InvalidInputException(
+                    "initial temperature of " + block,
+                    "differs from that of the rest, but the model was built for "
+                        + (startingApart.isEmpty() ? "none that does" : startingApart + " alone"));
+              }
+            });
+    return new ModalEngine(this, state);
+  }
+
+  /**
+   * The same model with one more configuration. The network is projected on the basis there is;
+   * only where the residual of an input's answer is too large does the basis grow by that answer.
+   *
+   * @param network the same body, with other conductivities or thin resistances
+   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
+   *     films
+   * @return the extended model; this one if it has the configuration already
+   * @throws InvalidInputException if it is not the same body or something melts
+   */
+  public ReducedModel with(HeatNetwork network, double[] coefficients) {
+    if (find(network, coefficients).isPresent()) {
+      return this;
+    }
+    legs.get(0).configuration.requireSameBody(network);
+    Configuration added = new Configuration(network, coefficients);
+    ReducibleNetwork operator = added.operator();
+    Projection projection = new Projection(operator, basis, plan);
+    PreparedLeg leg = new PreparedLeg(added, projection, basis, plan);
+    Basis grown = basis.copy();
+    long count = iterations + grow(operator, leg.whole, grown);
+    if (grown.size() > basis.size()) {
+      leg = new PreparedLeg(added, new Projection(operator, grown, plan), grown, plan);
+    }
+    List<PreparedLeg> all = new ArrayList<>(legs);
+    all.add(leg);
+    return new ReducedModel(plan, startingApart, grown, all, count);
+  }
+
+  /** Adds the answers that a system gets wrong. */
+  private static long grow(ReducibleNetwork operator, ModalSystem system, Basis basis) {
+    long iterations = 0;
+    double[] shifts = shifts(operator.fixesLevel());
+    for (int s = 0; s < shifts.length; s++) {
+      for (int input = 0; input < system.inputs; input++) {
+        double[] heat = operator.heatOf(input);
+        double[] coordinates = new double[basis.size()];
+        system.answer(input, shifts[s], coordinates);
+        double[] x = basis.expand(coordinates);
+        int needed = operator.solve(shifts[s], heat, x, FITS * level(operator, shifts[s], heat));
+        if (needed > 0) {
+          iterations += needed;
+          iterations +=
+              operator.solve(shifts[s], heat, x, ACCURACY * level(operator, shifts[s], heat));
+          basis.add(x, s == shifts.length - 1);
+        }
+      }
+    }
+    return iterations;
+  }
+
+  private static double[] shifts(boolean fixesLevel) {
+    double[] shifts = SHIFTS.clone();
+    if (!fixesLevel) {
+      shifts[0] = SLOWEST;
+    }
+    return shifts;
+  }
+
+  /** Mean rise that some heat would cause if it spread evenly [K]. */
+  private static double level(ReducibleNetwork operator, double shift, double[] heat) {
+    double[] ones = operator.indicator(Optional.empty());
+    double[] taken = operator.vector();
+    operator.conduct(ones, taken);
+    double reaction = sum(taken);
+    operator.store(ones, taken);
+    return sum(heat) / (reaction + shift * sum(taken));
+  }
+
+  private static double sum(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  Optional<PreparedLeg> find(HeatNetwork network, double[] coefficients) {
+    return legs.stream().filter(leg -> leg.configuration.is(network, coefficients)).findFirst();
+  }
+
+  PreparedLeg firstLeg() {
+    return legs.get(0);
+  }
+
+  OutputPlan plan() {
+    return plan;
+  }
+
+  Basis basis() {
+    return basis;
+  }
+
+  long iterations() {
+    return iterations;
+  }
+
+  /**
+   * Returns the outputs.
+   *
+   * @return the probes in their order
+   */
+  public List<Probe> outputs() {
+    return plan.probes;
+  }
+
+  /**
+   * Returns the inputs.
+   *
+   * @return boundary ports, then source ports
+   */
+  public List<Port> inputs() {
+    return firstLeg().configuration.operator().inputs();
+  }
+
+  /**
+   * Returns the number of modes.
+   *
+   * @return the size of the basis
+   */
+  public int modes() {
+    return basis.size();
+  }
+
+  /**
+   * Returns the number of configurations.
+   *
+   * @return the number
+   */
+  public int configurations() {
+    return legs.size();
+  }
+
+  /**
+   * Returns the rates at which the modes of a configuration decay.
+   *
+   * @param configuration its position, in the order in which it was added
+   * @return a copy, ascending [1/s]; none is negative
+   */
+  public double[] rates(int configuration) {
+    double[] rates = legs.get(configuration).whole.lambda.clone();
+    Arrays.sort(rates);
+    return rates;
+  }
+
+  /** Builds a model. Not thread-safe. */
+  public static final class Builder {
+    private final OutputPlan plan;
+    private final List<Configuration> configurations = new ArrayList<>();
+    private final Set<String> startingApart = new TreeSet<>();
+
+    private Builder(OutputPlan plan) {
+      this.plan = plan;
+    }
+
+    /**
+     * Adds a configuration that runs will meet.
+     *
+     * @param network the body; from the second on with other conductivities or thin resistances
+     * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are
+     *     no films
+     * @return this builder
+     * @throws InvalidInputException if it is not the same body, something melts, or the number of
+     *     coefficients is wrong
+     */
+    public Builder configuration(HeatNetwork network, double[] coefficients) {
+      for (Configuration known : configurations) {
+        if (known.is(network, coefficients)) {
+          return this;
+        }
+      }
+      Configuration added = new Configuration(network, coefficients);
+      if (!configurations.isEmpty()) {
+        configurations.get(0).requireSameBody(network);
+      }
+      configurations.add(added);
+      return this;
+    }
+
+    /**
+     * Announces a block that may start at another temperature than the rest.
+     *
+     * @param block name of the block
+     * @return this builder
+     */
+    public Builder startsApart(String block) {
+      startingApart.add(block);
+      return this;
+    }
+
+    /**
+     * Solves for the answers of the body to all its inputs and reduces it.
+     *
+     * @return the model
+     * @throws InvalidInputException if there is no configuration, or a block, boundary or point of
+     *     an output does not exist
+     * @throws IllegalStateException if the linear solver does not converge
+     */
+    public ReducedModel build() {
+      if (configurations.isEmpty()) {
+        throw new InvalidInputException(
+            "configurations", "there is none; a model needs the network and its coefficients");
+      }
+      List<ReducibleNetwork> operators =
+          configurations.stream().map(Configuration::operator).toList();
+      Basis basis = new Basis(operators.get(0));
+      basis.add(operators.get(0).indicator(Optional.empty()), false);
+      for (String block : startingApart) {
+        basis.add(operators.get(0).indicator(Optional.of(block)), false);
+      }
+      long iterations = 0;
+      for (int s = 0; s < SHIFTS.length; s++) {
+        for (ReducibleNetwork operator : operators) {
+          iterations += addAnswers(operator, basis, s);
+        }
+      }
+      List<PreparedLeg> legs = new ArrayList<>();
+      for (int c = 0; c < configurations.size(); c++) {
+        Projection projection = new Projection(operators.get(c), basis, plan);
+        legs.add(new PreparedLeg(configurations.get(c), projection, basis, plan));
+      }
+      return new ReducedModel(plan, Set.copyOf(startingApart), basis, legs, iterations);
+    }
+
+    /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
+    private long addAnswers(ReducibleNetwork operator, Basis basis, int number) {
+      double shift = shifts(operator.fixesLevel())[number];
+      List<double[]> heats = new ArrayList<>();
+      for (int input = 0; input < operator.inputs().size(); input++) {
+        heats.add(operator.heatOf(input));
+      }
+      for (String block : startingApart) {
+        double[] held = operator.vector();
+        operator.store(operator.indicator(Optional.of(block)), held);
+        heats.add(held);
+      }
+      long iterations = 0;
+      for (double[] heat : heats) {
+        double[] x = operator.vector();
+        iterations += operator.solve(shift, heat, x, ACCURACY * level(operator, shift, heat));
+        basis.add(x, number == SHIFTS.length - 1);
+      }
+      return iterations;
+    }
+  }
+}

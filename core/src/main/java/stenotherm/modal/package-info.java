@@ -1,0 +1,5 @@
+/** Reduction. */
+@NullMarked
+package stenotherm.modal;
+
+import org.jspecify.annotations.NullMarked;

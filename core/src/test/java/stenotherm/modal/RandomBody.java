@@ -1,0 +1,100 @@
+package stenotherm.modal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import stenotherm.base.Face;
+import stenotherm.conduction.BoundaryKind;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.Probe;
+import stenotherm.conduction.ThinResistance;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Layout;
+import stenotherm.grid.MeshControl;
+import stenotherm.grid.Point;
+import stenotherm.material.Material;
+
+/** A box of foam with fill, something wet in a cup and a heated block, of random sizes. */
+final class RandomBody {
+  static final List<Probe> PROBES =
+      List.of(
+          new Probe.Mean("animal", "animal"),
+          new Probe.Mean("warmer", "warmer"),
+          new Probe.Minimum("coldest", "animal"),
+          new Probe.Maximum("warmest", "animal"),
+          new Probe.Maximum("hottest", "warmer"),
+          new Probe.SurfaceMean("top", "zMax"),
+          new Probe.HeatFlow("in", "zMax"));
+
+  private final Random random;
+  final Layout layout;
+  final HeatNetwork network;
+
+  RandomBody(long seed, double cellsAcross) {
+    random = new Random(seed);
+    double x = between(0.16, 0.34);
+    double y = between(0.16, 0.30);
+    double z = between(0.14, 0.28);
+    double wall = between(0.012, 0.03);
+    Material foam = Material.of("foam", between(0.03, 0.04), between(15, 35), 1450);
+    Material fill = Material.of("fill", between(0.04, 0.09), between(15, 60), 1350);
+    Material wet = Material.of("wet", between(0.2, 0.6), between(300, 1000), 3500);
+    Material pouch = Material.of("pouch", between(0.2, 0.5), 1100, 900);
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(new Block.Solid("foam", box(0, 0, 0, x, y, z), foam));
+    blocks.add(
+        new Block.Solid("fill", box(wall, wall, wall, x - wall, y - wall, z - wall), fill));
+    double size = between(0.03, 0.05);
+    double x0 = between(wall + 0.01, x - wall - size - 0.01);
+    double y0 = between(wall + 0.01, y - wall - size - 0.01);
+    blocks.add(
+        new Block.Solid(
+            "animal", box(x0, y0, wall + 0.01, x0 + size, y0 + size, wall + 0.01 + size), wet));
+    blocks.add(
+        new Block.Solid(
+            "warmer",
+            box(x / 2 - 0.03, y / 2 - 0.03, z - wall - 0.015, x / 2 + 0.03, y / 2 + 0.03, z - wall),
+            pouch));
+    layout = new Layout(blocks);
+    double cell = x / cellsAcross;
+    HeatNetwork.Builder builder =
+        HeatNetwork.builder(layout, new MeshControl(cell, cell / 3, 1.5))
+            .source("warmer")
+            .source("animal")
+            .thinResistance(ThinResistance.around(Set.of("animal"), 0.005));
+    for (Face face : Face.values()) {
+      builder.boundary(face, BoundaryKind.CONVECTION);
+    }
+    network = builder.build();
+  }
+
+  private static Box box(double... c) {
+    return new Box(new Point(c[0], c[1], c[2]), new Point(c[3], c[4], c[5]));
+  }
+
+  double between(double low, double high) {
+    return low + (high - low) * random.nextDouble();
+  }
+
+  double[] films() {
+    double[] films = new double[6];
+    for (int face = 0; face < 6; face++) {
+      films[face] = between(4, 20);
+    }
+    return films;
+  }
+
+  /** Ambient of six faces, power of the warmer and the animal. */
+  double[] inputs() {
+    double air = between(265, 310);
+    double[] inputs = new double[8];
+    for (int face = 0; face < 6; face++) {
+      inputs[face] = air + between(0, 5);
+    }
+    inputs[6] = between(0, 8);
+    inputs[7] = between(0, 0.1);
+    return inputs;
+  }
+}
