@@ -5,9 +5,15 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import stenotherm.base.Face;
+import stenotherm.base.TimeFunction;
+import stenotherm.conduction.Boundary;
 import stenotherm.conduction.BoundaryKind;
+import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
+import stenotherm.conduction.SteadySolution;
+import stenotherm.conduction.SteadySolver;
+import stenotherm.conduction.TemperatureField;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -29,7 +35,10 @@ final class RandomBody {
           new Probe.HeatFlow("in", "zMax"));
 
   private final Random random;
+  private static final ThinResistance CONTACT = ThinResistance.around(Set.of("animal"), 0.005);
+
   final Layout layout;
+  private final MeshControl mesh;
   final HeatNetwork network;
 
   RandomBody(long seed, double cellsAcross) {
@@ -44,8 +53,7 @@ final class RandomBody {
     Material pouch = Material.of("pouch", between(0.2, 0.5), 1100, 900);
     List<Block> blocks = new ArrayList<>();
     blocks.add(new Block.Solid("foam", box(0, 0, 0, x, y, z), foam));
-    blocks.add(
-        new Block.Solid("fill", box(wall, wall, wall, x - wall, y - wall, z - wall), fill));
+    blocks.add(new Block.Solid("fill", box(wall, wall, wall, x - wall, y - wall, z - wall), fill));
     double size = between(0.03, 0.05);
     double x0 = between(wall + 0.01, x - wall - size - 0.01);
     double y0 = between(wall + 0.01, y - wall - size - 0.01);
@@ -59,11 +67,9 @@ final class RandomBody {
             pouch));
     layout = new Layout(blocks);
     double cell = x / cellsAcross;
+    mesh = new MeshControl(cell, cell / 3, 1.5);
     HeatNetwork.Builder builder =
-        HeatNetwork.builder(layout, new MeshControl(cell, cell / 3, 1.5))
-            .source("warmer")
-            .source("animal")
-            .thinResistance(ThinResistance.around(Set.of("animal"), 0.005));
+        HeatNetwork.builder(layout, mesh).source("warmer").source("animal").thinResistance(CONTACT);
     for (Face face : Face.values()) {
       builder.boundary(face, BoundaryKind.CONVECTION);
     }
@@ -87,14 +93,49 @@ final class RandomBody {
   }
 
   /** Ambient of six faces, power of the warmer and the animal. */
-  double[] inputs() {
-    double air = between(265, 310);
+  static double[] inputs(Random random) {
+    double air = 265 + 45 * random.nextDouble();
     double[] inputs = new double[8];
     for (int face = 0; face < 6; face++) {
-      inputs[face] = air + between(0, 5);
+      inputs[face] = air + 5 * random.nextDouble();
     }
-    inputs[6] = between(0, 8);
-    inputs[7] = between(0, 0.1);
+    inputs[6] = 8 * random.nextDouble();
+    inputs[7] = 0.1 * random.nextDouble();
     return inputs;
+  }
+
+  /** A model for the films given, with an animal that may start apart. */
+  ReducedModel model(double[]... films) {
+    ReducedModel.Builder builder = ReducedModel.builder(PROBES).startsApart("animal");
+    for (double[] each : films) {
+      builder.configuration(network, each);
+    }
+    return builder.build();
+  }
+
+  /** Steady outputs by the full solver, which has the whole problem's boundaries. */
+  double[] steady(double[] films, double[] inputs) {
+    ConductionProblem.Builder builder = ConductionProblem.builder(layout, mesh);
+    for (Face face : Face.values()) {
+      int f = face.ordinal();
+      builder.boundary(face, Boundary.Convection.of(films[f], inputs[f]));
+    }
+    SteadySolution solution =
+        SteadySolver.solve(
+            builder
+                .source("warmer", TimeFunction.constant(inputs[6]))
+                .source("animal", TimeFunction.constant(inputs[7]))
+                .thinResistance(CONTACT)
+                .build());
+    TemperatureField field = solution.field();
+    return new double[] {
+      field.mean("animal"),
+      field.mean("warmer"),
+      field.minimum("animal"),
+      field.maximum("animal"),
+      field.maximum("warmer"),
+      field.surfaceMean("zMax"),
+      solution.heatFlows().get("zMax")
+    };
   }
 }
