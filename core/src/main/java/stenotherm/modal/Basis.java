@@ -17,21 +17,21 @@ final class Basis {
   private final double[] capacity;
   private final List<double[]> vectors;
 
-  /** Whether each vector is one that the coarser model goes without. */
-  private final List<Boolean> spare;
+  /** Number of the rate that each vector is an answer at. */
+  private final List<Integer> rate;
 
   Basis(ReducibleNetwork operator) {
     double[] ones = operator.indicator(Optional.empty());
     capacity = operator.vector();
     operator.store(ones, capacity);
     vectors = new ArrayList<>();
-    spare = new ArrayList<>();
+    rate = new ArrayList<>();
   }
 
   private Basis(Basis other) {
     capacity = other.capacity;
     vectors = new ArrayList<>(other.vectors);
-    spare = new ArrayList<>(other.spare);
+    rate = new ArrayList<>(other.rate);
   }
 
   Basis copy() {
@@ -42,9 +42,14 @@ final class Basis {
     return vectors.size();
   }
 
-  /** The vectors of the whole model, or of the coarser one that its error is estimated by. */
-  int[] members(boolean whole) {
-    return IntStream.range(0, vectors.size()).filter(j -> whole || !spare.get(j)).toArray();
+  /** All vectors. */
+  int[] members() {
+    return IntStream.range(0, vectors.size()).toArray();
+  }
+
+  /** The vectors of a coarser model that goes without the answers at one rate. */
+  int[] membersWithout(int rateLeftOut) {
+    return IntStream.range(0, vectors.size()).filter(j -> rate.get(j) != rateLeftOut).toArray();
   }
 
   double[] vector(int index) {
@@ -54,10 +59,10 @@ final class Basis {
   /**
    * Adds what is new in a vector, which is overwritten.
    *
-   * @param isSpare whether the coarser model goes without it
+   * @param atRate number of the rate that it is an answer at; negative if of none
    * @return whether anything was
    */
-  boolean add(double[] x, boolean isSpare) {
+  boolean add(double[] x, int atRate) {
     double before = Math.sqrt(product(x, x));
     // twice is enough: the second pass takes away what round-off left in the first
     for (int pass = 0; pass < 2; pass++) {
@@ -76,7 +81,7 @@ final class Basis {
       x[i] /= after;
     }
     vectors.add(x);
-    spare.add(isSpare);
+    rate.add(atRate);
     return true;
   }
 

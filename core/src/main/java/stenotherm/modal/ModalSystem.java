@@ -28,17 +28,13 @@ final class ModalSystem {
   /** B, one row of inputs for each mode. */
   final double[] drive;
 
-  final RowBlock outputs;
-  final RowBlock flows;
-
   /**
    * Diagonalises the part of a projection that some vectors span; with fewer of them it is a
    * coarser model of the same body.
    *
    * @param members those vectors of the basis
-   * @param chosen rows of the outputs that are kept
    */
-  ModalSystem(Projection projection, int[] members, int[] chosen) {
+  ModalSystem(Projection projection, int[] members) {
     this.modes = members.length;
     this.members = members;
     this.basisSize = projection.size;
@@ -81,12 +77,11 @@ final class ModalSystem {
         drive[j * inputs + u] = sum;
       }
     }
-    outputs = new RowBlock(projection.outputs, chosen);
-    int[] all = new int[projection.boundaries];
-    for (int p = 0; p < all.length; p++) {
-      all[p] = p;
-    }
-    flows = new RowBlock(projection.flows, all);
+  }
+
+  /** Rows of a projection in these modes. */
+  RowBlock rows(Projection.Rows rows, int[] chosen) {
+    return new RowBlock(rows, chosen);
   }
 
   /** Rows in the coordinates of the modes, and what the inputs add directly. */

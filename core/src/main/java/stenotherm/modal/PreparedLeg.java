@@ -1,39 +1,60 @@
 package stenotherm.modal;
 
-/** A configuration in its modes, and in those of the coarser model. */
+import java.util.List;
+import java.util.stream.IntStream;
+import stenotherm.conduction.ReducibleNetwork;
+
+/** A configuration in its modes, and in those of the coarser models. */
 final class PreparedLeg {
+  /**
+   * Numbers of the rates that the coarser models go without, one each: of those of minutes, where
+   * most of the error lies.
+   */
+  private static final int[] LEFT_OUT = {4, 5};
+
   final Configuration configuration;
   final ModalSystem whole;
-  final ModalSystem coarser;
+  final ModalSystem[] coarser;
 
   /** Position of the first candidate of each block among the outputs; one more at the end. */
   final int[] firstCandidate;
 
-  /** What the candidates of each block can miss. */
-  final Candidates[] candidates;
+  final ModalSystem.RowBlock outputs;
+  final ModalSystem.RowBlock flows;
+  final ModalSystem.RowBlock[] coarserOutputs;
 
-  PreparedLeg(Configuration configuration, Projection projection, Basis basis, OutputPlan plan) {
+  PreparedLeg(
+      Configuration configuration,
+      ReducibleNetwork operator,
+      Projection projection,
+      Basis basis,
+      OutputPlan plan,
+      List<double[]> apart) {
     this.configuration = configuration;
+    this.whole = new ModalSystem(projection, basis.members());
+    UsualStates usual =
+        new UsualStates(whole, operator.inputs(), ReducedModel.rates(operator.fixesLevel()), apart);
     int linear = plan.linear.size();
-    this.candidates = new Candidates[plan.blocks.size()];
+    Candidates[] candidates = new Candidates[plan.blocks.size()];
     this.firstCandidate = new int[candidates.length + 1];
     firstCandidate[0] = linear;
-    int count = linear;
     for (int block = 0; block < candidates.length; block++) {
-      candidates[block] =
-          Candidates.of(projection, projection.firstNode[block], projection.firstNode[block + 1]);
-      count += candidates[block].rows.length;
-      firstCandidate[block + 1] = count;
+      int from = projection.firstNode[block];
+      candidates[block] = new Candidates(projection, from, projection.firstNode[block + 1], usual);
+      firstCandidate[block + 1] = firstCandidate[block] + candidates[block].rows.length;
     }
-    int[] chosen = new int[count];
-    for (int row = 0; row < linear; row++) {
-      chosen[row] = row;
-    }
+    int[] chosen = IntStream.range(0, firstCandidate[candidates.length]).toArray();
     for (int block = 0; block < candidates.length; block++) {
       int[] rows = candidates[block].rows;
       System.arraycopy(rows, 0, chosen, firstCandidate[block], rows.length);
     }
-    this.whole = new ModalSystem(projection, basis.members(true), chosen);
-    this.coarser = new ModalSystem(projection, basis.members(false), chosen);
+    this.outputs = whole.rows(projection.outputs, chosen);
+    this.flows = whole.rows(projection.flows, IntStream.range(0, projection.boundaries).toArray());
+    this.coarser = new ModalSystem[LEFT_OUT.length];
+    this.coarserOutputs = new ModalSystem.RowBlock[LEFT_OUT.length];
+    for (int model = 0; model < coarser.length; model++) {
+      coarser[model] = new ModalSystem(projection, basis.membersWithout(LEFT_OUT[model]));
+      coarserOutputs[model] = coarser[model].rows(projection.outputs, chosen);
+    }
   }
 }

@@ -27,7 +27,15 @@ final class Projection {
   final int[] firstNode;
 
   /** Rows in the coordinates of the basis, and what the inputs add directly. */
-  record Rows(int count, double[][] ofVector, double[][] ofInput) {}
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  record Rows(int count, double[][] ofVector, double[][] ofInput) {
+    /** Entry of a row: of a vector, or after those of an input. */
+    double entry(int row, int position) {
+      return position < ofVector.length
+          ? ofVector[position][row]
+          : ofInput[position - ofVector.length][row];
+    }
+  }
 
   Projection(ReducibleNetwork operator, Basis basis, OutputPlan plan) {
     size = basis.size();

@@ -24,8 +24,7 @@ import stenotherm.conduction.ReducibleNetwork;
 public final class ReducedModel {
   /**
    * Rates at which the answers to the inputs enter the basis [1/s]: steady, then from some hours to
-   * a minute. The last closes the gap among those of minutes, where most of the error lies; the
-   * coarser model goes without it.
+   * a minute. The last ones close the gap among those of minutes, where most of the error lies.
    */
   private static final double[] SHIFTS = {0, 1e-4, 4e-4, 2e-2, 6e-3, 1.5e-3};
 
@@ -125,11 +124,20 @@ public final class ReducedModel {
     Configuration added = new Configuration(network, coefficients);
     ReducibleNetwork operator = added.operator();
     Projection projection = new Projection(operator, basis, plan);
-    PreparedLeg leg = new PreparedLeg(added, projection, basis, plan);
+    PreparedLeg leg =
+        new PreparedLeg(
+            added, operator, projection, basis, plan, apart(operator, basis, startingApart));
     Basis grown = basis.copy();
     long count = iterations + grow(operator, leg.whole, grown);
     if (grown.size() > basis.size()) {
-      leg = new PreparedLeg(added, new Projection(operator, grown, plan), grown, plan);
+      leg =
+          new PreparedLeg(
+              added,
+              operator,
+              new Projection(operator, grown, plan),
+              grown,
+              plan,
+              apart(operator, grown, startingApart));
     }
     List<PreparedLeg> all = new ArrayList<>(legs);
     all.add(leg);
@@ -139,7 +147,7 @@ public final class ReducedModel {
   /** Adds the answers that a system gets wrong. */
   private static long grow(ReducibleNetwork operator, ModalSystem system, Basis basis) {
     long iterations = 0;
-    double[] shifts = shifts(operator.fixesLevel());
+    double[] shifts = rates(operator.fixesLevel());
     for (int s = 0; s < shifts.length; s++) {
       for (int input = 0; input < system.inputs; input++) {
         double[] heat = operator.heatOf(input);
@@ -151,14 +159,21 @@ public final class ReducedModel {
           iterations += needed;
           iterations +=
               operator.solve(shifts[s], heat, x, ACCURACY * level(operator, shifts[s], heat));
-          basis.add(x, s == shifts.length - 1);
+          basis.add(x, s);
         }
       }
     }
     return iterations;
   }
 
-  private static double[] shifts(boolean fixesLevel) {
+  /** Coordinates of the states in which one block is 1 K warmer than the rest. */
+  private static List<double[]> apart(ReducibleNetwork operator, Basis basis, Set<String> blocks) {
+    return blocks.stream()
+        .map(block -> basis.project(operator.indicator(Optional.of(block))))
+        .toList();
+  }
+
+  static double[] rates(boolean fixesLevel) {
     double[] shifts = SHIFTS.clone();
     if (!fixesLevel) {
       shifts[0] = SLOWEST;
@@ -313,9 +328,9 @@ public final class ReducedModel {
       List<ReducibleNetwork> operators =
           configurations.stream().map(Configuration::operator).toList();
       Basis basis = new Basis(operators.get(0));
-      basis.add(operators.get(0).indicator(Optional.empty()), false);
+      basis.add(operators.get(0).indicator(Optional.empty()), -1);
       for (String block : startingApart) {
-        basis.add(operators.get(0).indicator(Optional.of(block)), false);
+        basis.add(operators.get(0).indicator(Optional.of(block)), -1);
       }
       long iterations = 0;
       for (int s = 0; s < SHIFTS.length; s++) {
@@ -326,14 +341,21 @@ public final class ReducedModel {
       List<PreparedLeg> legs = new ArrayList<>();
       for (int c = 0; c < configurations.size(); c++) {
         Projection projection = new Projection(operators.get(c), basis, plan);
-        legs.add(new PreparedLeg(configurations.get(c), projection, basis, plan));
+        legs.add(
+            new PreparedLeg(
+                configurations.get(c),
+                operators.get(c),
+                projection,
+                basis,
+                plan,
+                apart(operators.get(c), basis, startingApart)));
       }
       return new ReducedModel(plan, Set.copyOf(startingApart), basis, legs, iterations);
     }
 
     /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
     private long addAnswers(ReducibleNetwork operator, Basis basis, int number) {
-      double shift = shifts(operator.fixesLevel())[number];
+      double shift = rates(operator.fixesLevel())[number];
       List<double[]> heats = new ArrayList<>();
       for (int input = 0; input < operator.inputs().size(); input++) {
         heats.add(operator.heatOf(input));
@@ -347,7 +369,7 @@ public final class ReducedModel {
       for (double[] heat : heats) {
         double[] x = operator.vector();
         iterations += operator.solve(shift, heat, x, ACCURACY * level(operator, shift, heat));
-        basis.add(x, number == SHIFTS.length - 1);
+        basis.add(x, number);
       }
       return iterations;
     }

@@ -99,7 +99,7 @@ final class RandomBody {
     for (int face = 0; face < 6; face++) {
       inputs[face] = air + 5 * random.nextDouble();
     }
-    inputs[6] = 8 * random.nextDouble();
+    inputs[6] = 2 * random.nextDouble();
     inputs[7] = 0.1 * random.nextDouble();
     return inputs;
   }
