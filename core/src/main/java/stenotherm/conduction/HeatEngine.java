@@ -10,8 +10,8 @@ import java.util.List;
  * <p>Input order: the values of {@link HeatNetwork#boundaryPorts()} followed by those of {@link
  * HeatNetwork#sourcePorts()}. Output order: that of the probes the engine was made with.
  *
- * <p>Experimental: a reduced engine will implement the same interface. Not thread-safe: one engine
- * belongs to one thread.
+ * <p>Experimental. Implemented by {@link FullEngine} and by the engine of a reduced model. Not
+ * thread-safe: one engine belongs to one thread.
  */
 public interface HeatEngine {
   /**

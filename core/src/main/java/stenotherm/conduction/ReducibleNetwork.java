@@ -178,18 +178,6 @@ public final class ReducibleNetwork {
   }
 
   /**
-   * Makes the vector of a state.
-   *
-   * @param state state of every block
-   * @return the temperatures [K]
-   * @throws InvalidInputException if it names a block that does not exist or gives a liquid
-   *     fraction
-   */
-  public double[] temperatures(InitialState state) {
-    return BodyState.of(operator, state).temperature();
-  }
-
-  /**
    * Makes the vector that is 1 in a block, or everywhere, and 0 elsewhere.
    *
    * @param block name of the block; empty for all that is solid

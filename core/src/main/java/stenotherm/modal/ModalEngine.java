@@ -57,7 +57,7 @@ public final class ModalEngine implements HeatEngine {
   private double heatMoved;
   private long steps;
 
-  /** The operator of the leg, if a field or a ledger has been asked for in it. */
+  /** The operator of the leg, if a field has been asked for in it. */
   private @Nullable ReducibleNetwork operator;
 
   ModalEngine(ReducedModel model, InitialState state) {
@@ -65,11 +65,9 @@ public final class ModalEngine implements HeatEngine {
     this.leg = model.firstLeg();
     this.network = leg.configuration.network;
     this.coefficients = leg.configuration.coefficients();
-    ReducibleNetwork first = leg.configuration.operator();
-    this.operator = first;
-    this.inputs = first.inputs();
+    this.inputs = model.inputs();
     this.boundaries = coefficients.length;
-    this.startCoordinates = model.basis().project(first.temperatures(state));
+    this.startCoordinates = model.body().coordinates(state);
     this.whole = new ModalState(leg.whole, startCoordinates);
     this.coarser = new ModalState[leg.coarser.length];
     for (int m = 0; m < coarser.length; m++) {
@@ -253,10 +251,10 @@ public final class ModalEngine implements HeatEngine {
     for (int j = 0; j < startCoordinates.length; j++) {
       rise[j] -= startCoordinates[j];
     }
-    double[] sums = operator().storedIn(model.basis().expand(rise));
+    double[] sums = model.body().storedIn(rise);
     Map<String, Double> stored = new LinkedHashMap<>();
     for (int block = 0; block < sums.length; block++) {
-      stored.put(operator().solidBlocks().get(block), sums[block]);
+      stored.put(model.body().solidBlocks.get(block), sums[block]);
     }
     double scale = heatMoved + network.totalCapacity() * SCALE_RISE;
     return new HeatLedger(atBoundaries, fromSources, stored, scale);

@@ -38,19 +38,15 @@ public final class ReducedModel {
   private static final double FITS = 1e-4;
 
   private final OutputPlan plan;
-  private final Set<String> startingApart;
+  private final Body body;
   private final Basis basis;
   private final List<PreparedLeg> legs;
   private final long iterations;
 
   private ReducedModel(
-      OutputPlan plan,
-      Set<String> startingApart,
-      Basis basis,
-      List<PreparedLeg> legs,
-      long iterations) {
+      OutputPlan plan, Body body, Basis basis, List<PreparedLeg> legs, long iterations) {
     this.plan = plan;
-    this.startingApart = startingApart;
+    this.body = body;
     this.basis = basis;
     this.legs = List.copyOf(legs);
     this.iterations = iterations;
@@ -92,17 +88,6 @@ public final class ReducedModel {
    *     or is given a liquid fraction
    */
   public ModalEngine engine(InitialState state) {
-    state
-        .temperatures()
-        .forEach(
-            (block, temperature) -> {
-              if (temperature != state.temperature() && !startingApart.contains(block)) {
-                throw new InvalidInputException(
-                    "initial temperature of " + block,
-                    "differs from that of the rest, but the model was built for "
-                        + (startingApart.isEmpty() ? "none that does" : startingApart + " alone"));
-              }
-            });
     return new ModalEngine(this, state);
   }
 
@@ -124,24 +109,19 @@ public final class ReducedModel {
     Configuration added = new Configuration(network, coefficients);
     ReducibleNetwork operator = added.operator();
     Projection projection = new Projection(operator, basis, plan);
-    PreparedLeg leg =
-        new PreparedLeg(
-            added, operator, projection, basis, plan, apart(operator, basis, startingApart));
+    PreparedLeg leg = new PreparedLeg(added, operator, projection, basis, plan, body.apart());
     Basis grown = basis.copy();
     long count = iterations + grow(operator, leg.whole, grown);
+    Body same = body;
     if (grown.size() > basis.size()) {
+      same = new Body(operator, grown, body.startingApart());
       leg =
           new PreparedLeg(
-              added,
-              operator,
-              new Projection(operator, grown, plan),
-              grown,
-              plan,
-              apart(operator, grown, startingApart));
+              added, operator, new Projection(operator, grown, plan), grown, plan, same.apart());
     }
     List<PreparedLeg> all = new ArrayList<>(legs);
     all.add(leg);
-    return new ReducedModel(plan, startingApart, grown, all, count);
+    return new ReducedModel(plan, same, grown, all, count);
   }
 
   /** Adds the answers that a system gets wrong. */
@@ -164,13 +144,6 @@ public final class ReducedModel {
       }
     }
     return iterations;
-  }
-
-  /** Coordinates of the states in which one block is 1 K warmer than the rest. */
-  private static List<double[]> apart(ReducibleNetwork operator, Basis basis, Set<String> blocks) {
-    return blocks.stream()
-        .map(block -> basis.project(operator.indicator(Optional.of(block))))
-        .toList();
   }
 
   static double[] rates(boolean fixesLevel) {
@@ -207,6 +180,10 @@ public final class ReducedModel {
     return legs.get(0);
   }
 
+  Body body() {
+    return body;
+  }
+
   OutputPlan plan() {
     return plan;
   }
@@ -234,7 +211,7 @@ public final class ReducedModel {
    * @return boundary ports, then source ports
    */
   public List<Port> inputs() {
-    return firstLeg().configuration.operator().inputs();
+    return body.inputs;
   }
 
   /**
@@ -338,19 +315,15 @@ public final class ReducedModel {
           iterations += addAnswers(operator, basis, s);
         }
       }
+      Body body = new Body(operators.get(0), basis, startingApart);
       List<PreparedLeg> legs = new ArrayList<>();
       for (int c = 0; c < configurations.size(); c++) {
         Projection projection = new Projection(operators.get(c), basis, plan);
         legs.add(
             new PreparedLeg(
-                configurations.get(c),
-                operators.get(c),
-                projection,
-                basis,
-                plan,
-                apart(operators.get(c), basis, startingApart)));
+                configurations.get(c), operators.get(c), projection, basis, plan, body.apart()));
       }
-      return new ReducedModel(plan, Set.copyOf(startingApart), basis, legs, iterations);
+      return new ReducedModel(plan, body, basis, legs, iterations);
     }
 
     /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */

@@ -1,0 +1,96 @@
+package stenotherm.modal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.InitialState;
+import stenotherm.conduction.Port;
+import stenotherm.conduction.ReducibleNetwork;
+
+/** What all configurations of a body share, as the basis sees it. Immutable once made. */
+final class Body {
+  final List<Port> inputs;
+  final List<String> solidBlocks;
+
+  /** Heat content of each solid block, a row for each vector of the basis. */
+  private final double[][] stored;
+
+  private final double[] uniform;
+
+  /** Coordinates of the states in which one block is 1 K warmer than the rest. */
+  private final Map<String, double[]> apart = new TreeMap<>();
+
+  Body(ReducibleNetwork operator, Basis basis, Set<String> startingApart) {
+    inputs = operator.inputs();
+    solidBlocks = operator.solidBlocks();
+    stored = new double[basis.size()][];
+    for (int j = 0; j < stored.length; j++) {
+      stored[j] = operator.storedIn(basis.vector(j));
+    }
+    uniform = basis.project(operator.indicator(Optional.empty()));
+    for (String block : startingApart) {
+      apart.put(block, basis.project(operator.indicator(Optional.of(block))));
+    }
+  }
+
+  Set<String> startingApart() {
+    return apart.keySet();
+  }
+
+  /** States in which one block is 1 K warmer than the rest. */
+  List<double[]> apart() {
+    return new ArrayList<>(apart.values());
+  }
+
+  /** Coordinates of a state at the start. */
+  double[] coordinates(InitialState state) {
+    if (!state.liquidFractions().isEmpty()) {
+      throw new InvalidInputException(
+          "initial liquid fraction of " + state.liquidFractions().keySet(),
+          "is given, but nothing melts in a reduced model");
+    }
+    double[] coordinates = new double[uniform.length];
+    for (int j = 0; j < coordinates.length; j++) {
+      coordinates[j] = state.temperature() * uniform[j];
+    }
+    state
+        .temperatures()
+        .forEach(
+            (block, temperature) -> {
+              double difference = temperature - state.temperature();
+              double[] of = apart.get(block);
+              if (!solidBlocks.contains(block)) {
+                throw new InvalidInputException(
+                    "initial temperature of " + block,
+                    "is that of no solid block; there are " + solidBlocks);
+              }
+              if (difference != 0 && of == null) {
+                throw new InvalidInputException(
+                    "initial temperature of " + block,
+                    "differs from that of the rest, but the model was built for "
+                        + (apart.isEmpty() ? "none that does" : apart.keySet() + " alone"));
+              }
+              if (of != null) {
+                for (int j = 0; j < coordinates.length; j++) {
+                  coordinates[j] += difference * of[j];
+                }
+              }
+            });
+    return coordinates;
+  }
+
+  /** Heat content of each solid block [J]. */
+  double[] storedIn(double[] coordinates) {
+    double[] sums = new double[solidBlocks.size()];
+    for (int j = 0; j < coordinates.length; j++) {
+      for (int block = 0; block < sums.length; block++) {
+        sums[block] += coordinates[j] * stored[j][block];
+      }
+    }
+    return sums;
+  }
+}
