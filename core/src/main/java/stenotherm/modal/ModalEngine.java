@@ -35,8 +35,8 @@ public final class ModalEngine implements HeatEngine {
 
   /**
    * Part of the errors of the two coarser models that is taken for that of the whole one. Found by
-   * comparison with the full engine on random bodies, where the estimate was never below a third of
-   * the error.
+   * comparison with the full engine on random bodies: of extremes the estimate was 0.7 to 70 times
+   * the error, 6 times in the median. Errors of means were below what the comparison resolves.
    */
   private static final double PART = 1.0 / 3;
 
