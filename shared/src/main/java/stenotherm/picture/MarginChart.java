@@ -131,18 +131,11 @@ public final class MarginChart extends Picture {
     }
     String first = "[" + scale.differenceUnit() + "]";
     String second = "[" + other.differenceUnit() + "]";
-    write(
-        canvas,
-        first,
-        new Anchor(frame.right() + 14, frame.bottom() + 16, Alignment.START),
-        Look.TICK);
-    write(
-        canvas,
-        second,
-        new Anchor(frame.right() + 14, frame.bottom() + 31, Alignment.START),
-        Look.TICK);
-    write(
-        canvas,
+    canvas.write(
+        first, new Anchor(frame.right() + 14, frame.bottom() + 16, Alignment.START), Look.TICK);
+    canvas.write(
+        second, new Anchor(frame.right() + 14, frame.bottom() + 31, Alignment.START), Look.TICK);
+    canvas.write(
         "margin to the edge of the alarm band " + first + ", " + second,
         new Anchor(frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE),
         Look.LABEL.inColor(Look.QUIET_INK));
@@ -157,13 +150,13 @@ public final class MarginChart extends Picture {
     Lettering lettering = Look.LABEL.inBold();
     double half = Letters.width(text, lettering) / 2;
     double middle = Math.max(frame.left() + half, Math.min(frame.right() - half, zero));
-    write(canvas, text, new Anchor(middle, frame.top() - 7, Alignment.MIDDLE), lettering);
+    canvas.write(text, new Anchor(middle, frame.top() - 7, Alignment.MIDDLE), lettering);
     if (zero - frame.left() > half + Letters.width("outside", Look.TICK) + 12) {
-      write(
-          canvas, "outside", new Anchor(frame.left(), frame.top() - 7, Alignment.START), Look.TICK);
+      canvas.write(
+          "outside", new Anchor(frame.left(), frame.top() - 7, Alignment.START), Look.TICK);
     }
     if (frame.right() - zero > half + Letters.width("inside", Look.TICK) + 12) {
-      write(canvas, "inside", new Anchor(frame.right(), frame.top() - 7, Alignment.END), Look.TICK);
+      canvas.write("inside", new Anchor(frame.right(), frame.top() - 7, Alignment.END), Look.TICK);
     }
   }
 
@@ -174,14 +167,14 @@ public final class MarginChart extends Picture {
   }
 
   private static void paintTick(Canvas canvas, double tick, Anchor place) {
-    write(canvas, Look.plain(tick), place, Look.TICK);
+    canvas.write(Look.plain(tick), place, Look.TICK);
   }
 
   private static void paintName(Canvas canvas, String name, Anchor place, int mostLines) {
     List<String> lines = Letters.wrap(name, place.x(), mostLines, Look.LABEL);
     double y = place.y() - (lines.size() - 1) * LINE / 2 + 4;
     for (String line : lines) {
-      write(canvas, line, new Anchor(Look.EDGE + place.x(), y, Alignment.END), Look.LABEL);
+      canvas.write(line, new Anchor(Look.EDGE + place.x(), y, Alignment.END), Look.LABEL);
       y += LINE;
     }
   }
@@ -221,20 +214,14 @@ public final class MarginChart extends Picture {
     double width = canvas.width() - Look.EDGE - place.x();
     Lettering bold = Look.LABEL.inBold();
     double shift = margin.note().isEmpty() ? 4 : -2;
-    write(
-        canvas,
+    canvas.write(
         Letters.fit(headline(margin), width, bold),
         new Anchor(place.x(), place.y() + shift, Alignment.START),
         bold);
-    write(
-        canvas,
+    canvas.write(
         Letters.fit(margin.note(), width, Look.TICK),
         new Anchor(place.x(), place.y() + 12, Alignment.START),
         Look.TICK);
-  }
-
-  private static void write(Canvas canvas, String text, Anchor anchor, Lettering lettering) {
-    canvas.write(text, anchor, lettering);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -60,7 +61,7 @@ public final class FaceIrradiance {
       Site site, Sky sky, double heading, LocalDateTime start, Range time) {
     Checks.within("heading", heading, HEADINGS, "°", "North is 0, east 90.");
     Checks.interval(time.low(), time.high());
-    SunTrack track = new SunTrack(site, start);
+    SunTrack track = new SunTrack(site, start, new HashMap<>());
     Map<Face, TimeFunction> irradiance = new EnumMap<>(Face.class);
     for (Face face : Face.values()) {
       irradiance.put(face, onFace(face, heading, sky, track, time));
@@ -91,14 +92,14 @@ public final class FaceIrradiance {
     return azimuth < 0 ? azimuth + 360 : azimuth;
   }
 
-  /** The sun in time, from a moment. */
-  private record SunTrack(Site site, LocalDateTime start) {
+  /** The sun in time, from a moment; all faces see one sun, so each position is found once. */
+  private record SunTrack(Site site, LocalDateTime start, Map<Double, SunPosition> found) {
     LocalDateTime clock(double time) {
       return start.plusNanos(Math.round(time * 1e9));
     }
 
     SunPosition sun(double time) {
-      return SunPosition.at(site, clock(time));
+      return found.computeIfAbsent(time, at -> SunPosition.at(site, clock(at)));
     }
 
     int dayOfYear(double time) {

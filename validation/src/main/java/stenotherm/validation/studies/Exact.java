@@ -4,8 +4,12 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.special.BesselJ;
 import org.apache.commons.math3.special.Erf;
 
-/** Closed forms and series (Carslaw and Jaeger, Conduction of Heat in Solids, 2nd edition). */
-final class Exact {
+/**
+ * Closed forms and series (Carslaw and Jaeger, Conduction of Heat in Solids, 2nd edition).
+ *
+ * <p>Experimental. Stateless, thus thread-safe.
+ */
+public final class Exact {
   private static final int TERMS = 60;
 
   private Exact() {}
@@ -29,17 +33,18 @@ final class Exact {
    * A body that cools beyond a film: slab of half thickness r insulated in the middle, infinite
    * cylinder, sphere. Bi = h r / k, Fo = a t / r2 (sections 3.11, 7.7, 9.4).
    */
-  enum Body {
+  public enum Body {
+    /** Between two parallel faces. */
     SLAB {
       @Override
-      double root(double biot, int n) {
+      public double root(double biot, int n) {
         double sign = n % 2 == 0 ? 1 : -1;
         return Exact.root(
             n * Math.PI, (n + 0.5) * Math.PI, z -> sign * (z * Math.sin(z) - biot * Math.cos(z)));
       }
 
       @Override
-      double weight(double root) {
+      public double weight(double root) {
         return 4 * Math.sin(root) / (2 * root + Math.sin(2 * root));
       }
 
@@ -48,9 +53,10 @@ final class Exact {
         return Math.cos(argument);
       }
     },
+    /** Infinitely long. */
     CYLINDER {
       @Override
-      double root(double biot, int n) {
+      public double root(double biot, int n) {
         // zeros of J1 are close to (n + 1/4) pi, those of J0 to (n + 3/4) pi
         double sign = n % 2 == 0 ? 1 : -1;
         return Exact.root(
@@ -60,7 +66,7 @@ final class Exact {
       }
 
       @Override
-      double weight(double root) {
+      public double weight(double root) {
         double j0 = BesselJ.value(0, root);
         double j1 = BesselJ.value(1, root);
         return 2 * j1 / (root * (j0 * j0 + j1 * j1));
@@ -71,9 +77,10 @@ final class Exact {
         return BesselJ.value(0, argument);
       }
     },
+    /** A ball. */
     SPHERE {
       @Override
-      double root(double biot, int n) {
+      public double root(double biot, int n) {
         double sign = n % 2 == 0 ? 1 : -1;
         return Exact.root(
             Math.max(1e-12, n * Math.PI),
@@ -82,7 +89,7 @@ final class Exact {
       }
 
       @Override
-      double weight(double root) {
+      public double weight(double root) {
         return 4 * (Math.sin(root) - root * Math.cos(root)) / (2 * root - Math.sin(2 * root));
       }
 
@@ -92,16 +99,34 @@ final class Exact {
       }
     };
 
-    /** The roots of the series, from n = 0. */
-    abstract double root(double biot, int n);
+    /**
+     * Returns a root of the series.
+     *
+     * @param biot Biot number, above 0
+     * @param n number of the root, from 0
+     * @return the root
+     */
+    public abstract double root(double biot, int n);
 
-    /** What the term of a root counts in the middle at the start. */
-    abstract double weight(double root);
+    /**
+     * Returns what the term of a root counts in the middle at the start.
+     *
+     * @param root the root
+     * @return the coefficient of the term
+     */
+    public abstract double weight(double root);
 
     abstract double shape(double argument);
 
-    /** (T - T_ambient) / (T_start - T_ambient) at r / r_outer. */
-    double cooling(double biot, double fourier, double position) {
+    /**
+     * Returns what is left of the first difference to the ambient.
+     *
+     * @param biot Biot number, above 0
+     * @param fourier Fourier number, above 0
+     * @param position r / r_outer, 0 to 1
+     * @return (T - T_ambient) / (T_start - T_ambient)
+     */
+    public double cooling(double biot, double fourier, double position) {
       double sum = 0;
       for (int n = 0; n < TERMS; n++) {
         double root = root(biot, n);

@@ -26,6 +26,8 @@ final class MeltingFronts implements Study {
   private static final double LATENT = 333_600;
   private static final double HOUR = 3600;
 
+  private static final List<Probe> LIQUID = List.of(new Probe.LiquidFraction("liquid", "0"));
+
   @Override
   public Heading heading() {
     return new Heading(
@@ -39,6 +41,29 @@ final class MeltingFronts implements Study {
   private record Conduction(double conductivity, double specificHeat) {
     double diffusivity(double density) {
       return conductivity / (density * specificHeat);
+    }
+  }
+
+  /**
+   * A slab under a surface held at one temperature.
+   *
+   * @param pack what melts
+   * @param length thickness [m]
+   * @param surface temperature of the surface [K]
+   * @param start state at time zero
+   */
+  private record Front(Material pack, double length, double surface, InitialState start) {
+    /** Outputs after a time, on a grid and at a step tolerance. */
+    Ladder.Grid grid(List<Probe> probes, double time, double width, double tolerance) {
+      return Bodies.history(
+          ConductionProblem.builder(
+                  Bodies.slab(new Bodies.Layer(pack, length)), MeshControl.uniform(width))
+              .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(surface))
+              .initial(start)
+              .build(),
+          probes,
+          new double[] {time},
+          tolerance);
     }
   }
 
@@ -77,25 +102,18 @@ final class MeltingFronts implements Study {
     double exact = Exact.stefan(number);
     double time = Math.pow(length / 2 / (2 * exact), 2) / alpha;
     Material pack = pack(density, new Conduction(2.2, 2100), liquid);
+    Front front =
+        new Front(
+            pack, length, MELTS_AT + step, InitialState.uniform(MELTS_AT).partlyMelted("0", 0));
     Ladder ladder =
         Ladder.over(
             Ladder.three(length / cells(depth)),
             1e-3,
             (width, tolerance) -> {
-              Ladder.Grid grid =
-                  Bodies.history(
-                      ConductionProblem.builder(
-                              Bodies.slab(new Bodies.Layer(pack, length)),
-                              MeshControl.uniform(width))
-                          .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(MELTS_AT + step))
-                          .initial(InitialState.uniform(MELTS_AT).partlyMelted("0", 0))
-                          .build(),
-                      List.of(new Probe.LiquidFraction("liquid", "0")),
-                      new double[] {time},
-                      tolerance);
-              double front = grid.values().get(0) * length;
+              Ladder.Grid grid = front.grid(LIQUID, time, width, tolerance);
+              double reached = grid.values().get(0) * length;
               return new Ladder.Grid(
-                  List.of(front / (2 * Math.sqrt(alpha * time))), grid.cells(), grid.steps());
+                  List.of(reached / (2 * Math.sqrt(alpha * time))), grid.cells(), grid.steps());
             });
     checks.add(
         new Check(
@@ -112,22 +130,15 @@ final class MeltingFronts implements Study {
     double density = 917;
     Conduction ice = new Conduction(2.22, 2100);
     Material water = pack(density, ice, new Conduction(0.58, 4200));
+    Front front =
+        new Front(
+            water, length, MELTS_AT - 10, InitialState.uniform(MELTS_AT).partlyMelted("0", 1));
     Ladder ladder =
         Ladder.over(
             Ladder.three(length / cells(depth)),
             2e-4,
             (width, tolerance) -> {
-              Ladder.Grid grid =
-                  Bodies.history(
-                      ConductionProblem.builder(
-                              Bodies.slab(new Bodies.Layer(water, length)),
-                              MeshControl.uniform(width))
-                          .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(MELTS_AT - 10))
-                          .initial(InitialState.uniform(MELTS_AT).partlyMelted("0", 1))
-                          .build(),
-                      List.of(new Probe.LiquidFraction("liquid", "0")),
-                      new double[] {HOUR},
-                      tolerance);
+              Ladder.Grid grid = front.grid(LIQUID, HOUR, width, tolerance);
               double frozen = (1 - grid.values().get(0)) * length * 1000;
               return new Ladder.Grid(List.of(frozen), grid.cells(), grid.steps());
             });
@@ -159,22 +170,13 @@ final class MeltingFronts implements Study {
             new Probe.LiquidFraction("liquid", "0"),
             new Probe.At("ice", Bodies.at(depths[0])),
             new Probe.At("water", Bodies.at(depths[1])));
+    Front front = new Front(pack, length, MELTS_AT - 10, InitialState.uniform(MELTS_AT + 10));
     Ladder ladder =
         Ladder.over(
             Ladder.three(length / (4 * cells(depth))),
             1e-3,
             (width, tolerance) -> {
-              Ladder.Grid grid =
-                  Bodies.history(
-                      ConductionProblem.builder(
-                              Bodies.slab(new Bodies.Layer(pack, length)),
-                              MeshControl.uniform(width))
-                          .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(MELTS_AT - 10))
-                          .initial(MELTS_AT + 10)
-                          .build(),
-                      probes,
-                      new double[] {HOUR},
-                      tolerance);
+              Ladder.Grid grid = front.grid(probes, HOUR, width, tolerance);
               List<Double> values = grid.values();
               return new Ladder.Grid(
                   List.of((1 - values.get(0)) * length * 1000, values.get(1), values.get(2)),
@@ -188,7 +190,7 @@ final class MeltingFronts implements Study {
             new Exact.Phase(ice.conductivity(), alphaIce, 10),
             new Exact.Phase(water.conductivity(), alphaWater, 10),
             density * LATENT);
-    double front = 2000 * lambda * Math.sqrt(alphaIce * HOUR);
+    double depthOfFront = 2000 * lambda * Math.sqrt(alphaIce * HOUR);
     double inIce =
         MELTS_AT
             - 10
@@ -204,7 +206,11 @@ final class MeltingFronts implements Study {
             "ice on water at 10 °C after 1 h at -10 °C",
             ladder.output(0, 0.1),
             new Check.Expected(
-                front, 0.01 * front, "mm", SIMILARITY, "less than a cell; " + STEPPING)));
+                depthOfFront,
+                0.01 * depthOfFront,
+                "mm",
+                SIMILARITY,
+                "less than a cell; " + STEPPING)));
     checks.add(
         new Check(
             "5 mm deep in the ice",

@@ -2,6 +2,8 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stenotherm.validation.studies.Exact.Body.CYLINDER;
+import static stenotherm.validation.studies.Exact.Body.SPHERE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -174,24 +176,24 @@ class RadialCoordinatesTest {
   @Test
   void seriesHaveTabulatedFirstTerms() {
     // root and coefficient at Bi = 0.1, 1 and 8 to eight digits
-    assertEquals(0.44168178, RadialSeries.cylinderRoot(0.1, 0), 1e-8);
-    assertEquals(1.0245794, RadialSeries.cylinderCoefficient(0.1), 1e-7);
-    assertEquals(1.2557837, RadialSeries.cylinderRoot(1, 0), 1e-7);
-    assertEquals(1.2070921, RadialSeries.cylinderCoefficient(1), 1e-7);
-    assertEquals(2.1286385, RadialSeries.cylinderRoot(8, 0), 1e-7);
-    assertEquals(1.5525781, RadialSeries.cylinderCoefficient(8), 1e-7);
-    assertEquals(0.54228089, RadialSeries.sphereRoot(0.1, 0), 1e-8);
-    assertEquals(1.0297977, RadialSeries.sphereCoefficient(RadialSeries.sphereRoot(0.1, 0)), 1e-7);
-    assertEquals(2.7653596, RadialSeries.sphereRoot(8, 0), 1e-7);
-    assertEquals(1.892038, RadialSeries.sphereCoefficient(RadialSeries.sphereRoot(8, 0)), 1e-6);
+    assertEquals(0.44168178, CYLINDER.root(0.1, 0), 1e-8);
+    assertEquals(1.0245794, CYLINDER.weight(CYLINDER.root(0.1, 0)), 1e-7);
+    assertEquals(1.2557837, CYLINDER.root(1, 0), 1e-7);
+    assertEquals(1.2070921, CYLINDER.weight(CYLINDER.root(1, 0)), 1e-7);
+    assertEquals(2.1286385, CYLINDER.root(8, 0), 1e-7);
+    assertEquals(1.5525781, CYLINDER.weight(CYLINDER.root(8, 0)), 1e-7);
+    assertEquals(0.54228089, SPHERE.root(0.1, 0), 1e-8);
+    assertEquals(1.0297977, SPHERE.weight(SPHERE.root(0.1, 0)), 1e-7);
+    assertEquals(2.7653596, SPHERE.root(8, 0), 1e-7);
+    assertEquals(1.892038, SPHERE.weight(SPHERE.root(8, 0)), 1e-6);
     // whole series
-    assertEquals(0.97681651, RadialSeries.cylinder(1, 0.1, 0), 1e-8);
-    assertEquals(0.68456455, RadialSeries.cylinder(1, 0.1, 1), 1e-8);
-    assertEquals(0.14580006, RadialSeries.cylinder(10, 0.5, 0), 1e-8);
-    assertEquals(0.017757974, RadialSeries.cylinder(10, 0.5, 1), 1e-8);
-    assertEquals(0.77231161, RadialSeries.sphere(1, 0.2, 0), 1e-8);
-    assertEquals(0.69832443, RadialSeries.sphere(1, 0.2, 0.5), 1e-8);
-    assertEquals(0.49591218, RadialSeries.sphere(1, 0.2, 1), 1e-8);
+    assertEquals(0.97681651, CYLINDER.cooling(1, 0.1, 0), 1e-8);
+    assertEquals(0.68456455, CYLINDER.cooling(1, 0.1, 1), 1e-8);
+    assertEquals(0.14580006, CYLINDER.cooling(10, 0.5, 0), 1e-8);
+    assertEquals(0.017757974, CYLINDER.cooling(10, 0.5, 1), 1e-8);
+    assertEquals(0.77231161, SPHERE.cooling(1, 0.2, 0), 1e-8);
+    assertEquals(0.69832443, SPHERE.cooling(1, 0.2, 0.5), 1e-8);
+    assertEquals(0.49591218, SPHERE.cooling(1, 0.2, 1), 1e-8);
   }
 
   @Test
@@ -233,8 +235,8 @@ class RadialCoordinatesTest {
       for (int position = 0; position < 2; position++) {
         double series =
             coordinates == Coordinates.CYLINDRICAL
-                ? RadialSeries.cylinder(biot, fourier, position)
-                : RadialSeries.sphere(biot, fourier, position);
+                ? CYLINDER.cooling(biot, fourier, position)
+                : SPHERE.cooling(biot, fourier, position);
         errors[position][grid] =
             Math.abs(solution.last(position == 0 ? "centre" : "surface") - AMBIENT - STEP * series);
       }

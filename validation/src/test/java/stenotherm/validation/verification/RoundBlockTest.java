@@ -2,6 +2,7 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stenotherm.validation.studies.Exact.Body.CYLINDER;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -218,8 +219,8 @@ class RoundBlockTest {
             cool(
                 rod(MeshControl.uniform(RADIUS / cells), biot * BODY.conductivity() / RADIUS),
                 fourier);
-        double centre = AMBIENT + 10 * RadialSeries.cylinder(biot, fourier, 0);
-        double surface = AMBIENT + 10 * RadialSeries.cylinder(biot, fourier, 1);
+        double centre = AMBIENT + 10 * CYLINDER.cooling(biot, fourier, 0);
+        double surface = AMBIENT + 10 * CYLINDER.cooling(biot, fourier, 1);
         assertEquals(centre, solution.last("centre"), allowed[grid]);
         assertEquals(surface, solution.last("surface"), allowed[grid]);
         assertTrue(solution.ledger().closes());
@@ -247,8 +248,8 @@ class RoundBlockTest {
                   MeshControl.uniform(RADIUS / cells))
               .boundary("room", Boundary.Convection.of(film, AMBIENT));
       TransientSolution solution = cool(problem, fourier);
-      double centre = AMBIENT + 10 * RadialSeries.cylinder(1, fourier, 0) * slab;
-      double rim = AMBIENT + 10 * RadialSeries.cylinder(1, fourier, 1) * slabEnd;
+      double centre = AMBIENT + 10 * CYLINDER.cooling(1, fourier, 0) * slab;
+      double rim = AMBIENT + 10 * CYLINDER.cooling(1, fourier, 1) * slabEnd;
       assertEquals(centre, solution.last("centre"), allowed[grid]);
       assertEquals(rim, solution.last("least"), allowed[grid]);
       assertTrue(solution.ledger().closes());
