@@ -230,4 +230,56 @@ public final class FullEngine implements HeatEngine {
     return new TransientSolution.Work(
         integrator.steps, integrator.rejected, integrator.iterations());
   }
+
+  /** A moment of this engine. */
+  private static final class Saved implements State {
+    private final FullEngine engine;
+    private final TimeIntegrator.Moment moment;
+    private final Conditions conditions;
+    private HeatNetwork network;
+    private boolean started;
+
+    private Saved(FullEngine engine) {
+      this.engine = engine;
+      this.moment = engine.integrator.moment();
+      this.conditions = new Conditions(engine.network);
+      this.network = engine.network;
+    }
+  }
+
+  @Override
+  public State save() {
+    Saved state = new Saved(this);
+    save(state);
+    return state;
+  }
+
+  private Saved own(State state) {
+    if (state instanceof Saved saved && saved.engine == this) {
+      return saved;
+    }
+    throw new InvalidInputException("state", "was made by another engine");
+  }
+
+  @Override
+  public void save(State into) {
+    Saved state = own(into);
+    integrator.save(state.moment);
+    state.conditions.copyFrom(atEnd);
+    state.network = network;
+    state.started = started;
+  }
+
+  @Override
+  public void restore(State from) {
+    Saved state = own(from);
+    integrator.restore(state.moment);
+    // an interval sets the values at its start; the coefficients hold for both ends
+    atStart.copyFrom(state.conditions);
+    atEnd.copyFrom(state.conditions);
+    network = state.network;
+    started = state.started;
+    latest = null;
+    failure = null;
+  }
 }

@@ -96,7 +96,43 @@ public interface HeatEngine {
   /**
    * Returns what the run has cost.
    *
-   * @return steps and iterations
+   * @return steps and iterations, those of intervals that were taken back included
    */
   TransientSolution.Work work();
+
+  /**
+   * All that an engine needs to go on from a moment as if it had never left it: temperatures, time,
+   * inputs, coefficients, network, ledger and what it knows about its last steps. It holds no
+   * field, so that it costs little to keep; to have the field of a moment, keep its state, go back
+   * to it once the run is over and ask for {@link HeatEngine#field()}.
+   *
+   * <p>Experimental. Belongs to the engine that made it and may be used on its thread alone.
+   */
+  interface State {}
+
+  /**
+   * Makes a state that holds this moment.
+   *
+   * @return a new state
+   */
+  State save();
+
+  /**
+   * Lets a state hold this moment instead of the one it held; makes no objects unless the
+   * configuration has changed.
+   *
+   * @param into a state made by this engine
+   * @throws stenotherm.base.InvalidInputException if it was made by another engine
+   */
+  void save(State into);
+
+  /**
+   * Goes back, or forward again, to the moment that a state holds. What follows is the same to the
+   * last bit as if the engine had gone on from there at once; only {@link #work} counts on. An
+   * engine that has failed since works again.
+   *
+   * @param from a state made by this engine; it may be used again
+   * @throws stenotherm.base.InvalidInputException if it was made by another engine
+   */
+  void restore(State from);
 }

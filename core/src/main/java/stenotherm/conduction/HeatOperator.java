@@ -70,6 +70,14 @@ final class HeatOperator {
     Arrays.fill(coefficient, Double.NaN);
   }
 
+  /**
+   * Factors anew when asked next, if something melts: a factor that has been changed at a few cells
+   * depends on how it came about.
+   */
+  void forgetMelting() {
+    meltingStage = Double.NaN;
+  }
+
   /** Takes over the surface coefficients; tells whether they changed. */
   boolean coefficients(Conditions conditions) {
     if (Arrays.equals(coefficient, conditions.coefficient)) {

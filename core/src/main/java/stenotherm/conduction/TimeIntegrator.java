@@ -1,5 +1,6 @@
 package stenotherm.conduction;
 
+import java.util.Arrays;
 import stenotherm.base.ProgressListener;
 
 /**
@@ -151,6 +152,86 @@ final class TimeIntegrator {
     jump();
   }
 
+  /** What a run needs to go on from a moment to the same bits. */
+  static final class Moment {
+    private final double[][] vectors;
+    private final double[][] ports;
+    private final Conditions now;
+    private CellConductivities conductivities;
+    private HeatNetwork latest;
+    private HeatNetwork network;
+    private double heatMoved;
+    private double time;
+    private double previousStep;
+    private double suggestedStep;
+    private boolean smooth;
+    private boolean heatNowValid;
+
+    private Moment(TimeIntegrator of) {
+      vectors = copyOf(of.vectors());
+      ports = copyOf(of.ports());
+      now = new Conditions(of.operator.network());
+      conductivities = of.conductivities;
+      latest = of.conductivities.latest();
+      network = of.operator.network();
+    }
+
+    private static double[][] copyOf(double[][] vectors) {
+      return Arrays.stream(vectors).map(double[]::clone).toArray(double[][]::new);
+    }
+  }
+
+  private double[][] vectors() {
+    return new double[][] {temperature, previous, heatNow, enthalpy, enthalpyBefore};
+  }
+
+  private double[][] ports() {
+    return new double[][] {flowNow, boundaryHeat, sourceHeat};
+  }
+
+  private static void copy(double[][] from, double[][] to) {
+    for (int v = 0; v < from.length; v++) {
+      System.arraycopy(from[v], 0, to[v], 0, from[v].length);
+    }
+  }
+
+  /** A moment to save to, which holds this one. */
+  Moment moment() {
+    Moment moment = new Moment(this);
+    save(moment);
+    return moment;
+  }
+
+  void save(Moment into) {
+    copy(vectors(), into.vectors);
+    copy(ports(), into.ports);
+    into.now.copyFrom(now);
+    into.conductivities = conductivities;
+    into.latest = conductivities.latest();
+    into.network = operator.network();
+    into.heatMoved = heatMoved;
+    into.time = time;
+    into.previousStep = previousStep;
+    into.suggestedStep = suggestedStep;
+    into.smooth = smooth;
+    into.heatNowValid = heatNowValid;
+  }
+
+  void restore(Moment from) {
+    copy(from.vectors, vectors());
+    copy(from.ports, ports());
+    now.copyFrom(from.now);
+    conductivities = from.conductivities;
+    conductivities.goBackTo(from.latest);
+    operator.use(from.network);
+    heatMoved = from.heatMoved;
+    time = from.time;
+    previousStep = from.previousStep;
+    suggestedStep = from.suggestedStep;
+    smooth = from.smooth;
+    heatNowValid = from.heatNowValid;
+  }
+
   /** Takes over the conductivities of a state. */
   private void adapt(double[] temperatures, double[] enthalpies) {
     if (conductivities.vary()) {
@@ -173,6 +254,7 @@ final class TimeIntegrator {
    * @throws SolverFailure if it cannot go on
    */
   boolean advance(double until, ProgressListener listener, double total) {
+    operator.forgetMelting();
     while (time < until) {
       double remaining = until - time;
       if (remaining <= SAME_TIME * Math.abs(until)) {

@@ -48,6 +48,11 @@ public final class ModalEngine implements HeatEngine {
   private final double[] heat;
   private final double[] largestDifference;
   private ReducedModel model;
+
+  /** The model that was extended last, and what became of it. */
+  private @Nullable ReducedModel extendedFrom;
+
+  private @Nullable ReducedModel extended;
   private PreparedLeg leg;
   private final ModalState whole;
   private final ModalState[] coarser;
@@ -116,13 +121,25 @@ public final class ModalEngine implements HeatEngine {
     if (leg.configuration.is(network, coefficients)) {
       return;
     }
-    model = model.with(network, coefficients);
+    model = extended();
     leg = model.find(network, coefficients).orElseThrow();
     whole.use(leg.whole);
     for (int m = 0; m < coarser.length; m++) {
       coarser[m].use(leg.coarser[m]);
     }
     operator = null;
+  }
+
+  /** The model with the configuration asked for, remembered for when an interval is repeated. */
+  private ReducedModel extended() {
+    if (model == extendedFrom
+        && extended != null
+        && extended.find(network, coefficients).isPresent()) {
+      return extended;
+    }
+    extendedFrom = model;
+    extended = model.with(network, coefficients);
+    return extended;
   }
 
   private static void requireLength(String field, double[] values, int length) {
@@ -268,5 +285,96 @@ public final class ModalEngine implements HeatEngine {
   @Override
   public TransientSolution.Work work() {
     return new TransientSolution.Work(steps, 0, model.iterations());
+  }
+
+  /** A moment of this engine. */
+  private static final class Saved implements State {
+    private final ModalEngine engine;
+    private final double[] now;
+    private final double[] heat;
+    private final double[] largestDifference;
+    private final double[][] amplitudes;
+    private ReducedModel model;
+    private PreparedLeg leg;
+    private HeatNetwork network;
+    private double[] coefficients;
+    private double time;
+    private double heatMoved;
+
+    private Saved(ModalEngine engine) {
+      this.engine = engine;
+      now = new double[engine.now.length];
+      heat = new double[engine.heat.length];
+      largestDifference = new double[engine.largestDifference.length];
+      amplitudes = new double[1 + engine.coarser.length][0];
+      model = engine.model;
+      leg = engine.leg;
+      network = engine.network;
+      coefficients = engine.coefficients;
+    }
+  }
+
+  @Override
+  public State save() {
+    Saved state = new Saved(this);
+    save(state);
+    return state;
+  }
+
+  private Saved own(State state) {
+    if (state instanceof Saved saved && saved.engine == this) {
+      return saved;
+    }
+    throw new InvalidInputException("state", "was made by another engine");
+  }
+
+  @Override
+  public void save(State into) {
+    Saved state = own(into);
+    copy(now, state.now);
+    copy(heat, state.heat);
+    copy(largestDifference, state.largestDifference);
+    for (int m = 0; m < state.amplitudes.length; m++) {
+      double[] z = stepped(m).z;
+      if (state.amplitudes[m].length != z.length) {
+        state.amplitudes[m] = new double[z.length];
+      }
+      copy(z, state.amplitudes[m]);
+    }
+    state.model = model;
+    state.leg = leg;
+    state.network = network;
+    state.coefficients = coefficients;
+    state.time = time;
+    state.heatMoved = heatMoved;
+  }
+
+  @Override
+  public void restore(State from) {
+    Saved state = own(from);
+    copy(state.now, now);
+    copy(state.heat, heat);
+    copy(state.largestDifference, largestDifference);
+    if (leg != state.leg) {
+      leg = state.leg;
+      operator = null;
+    }
+    whole.restore(leg.whole, state.amplitudes[0]);
+    for (int m = 0; m < coarser.length; m++) {
+      coarser[m].restore(leg.coarser[m], state.amplitudes[m + 1]);
+    }
+    model = state.model;
+    network = state.network;
+    coefficients = state.coefficients;
+    time = state.time;
+    heatMoved = state.heatMoved;
+  }
+
+  private ModalState stepped(int index) {
+    return index == 0 ? whole : coarser[index - 1];
+  }
+
+  private static void copy(double[] from, double[] to) {
+    System.arraycopy(from, 0, to, 0, to.length);
   }
 }

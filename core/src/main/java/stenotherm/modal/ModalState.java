@@ -54,4 +54,15 @@ final class ModalState {
     integral = new double[other.modes];
     other.toModes(coordinates, z);
   }
+
+  /** Goes back to amplitudes in a system that it was in. */
+  void restore(ModalSystem earlier, double[] amplitudes) {
+    if (earlier != system) {
+      system = earlier;
+      step = new ExponentialStep(earlier.lambda);
+      z = new double[earlier.modes];
+      integral = new double[earlier.modes];
+    }
+    System.arraycopy(amplitudes, 0, z, 0, z.length);
+  }
 }
