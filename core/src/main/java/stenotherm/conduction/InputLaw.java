@@ -1,0 +1,42 @@
+package stenotherm.conduction;
+
+/**
+ * Inputs that depend on outputs, as the power of a warmer on its temperature or the heat of an
+ * animal on its own.
+ *
+ * <p>A step is tried several times before it is settled, see {@link CoupledStep}. A law with a
+ * memory (as of how much has burnt) must answer each trial from what it knew at the last {@link
+ * #settled}, and take the step over there.
+ *
+ * <p>Experimental. Called on the thread of its engine alone.
+ */
+public interface InputLaw {
+  /**
+   * Finds the inputs at a time; where they jump with time, those after the jump.
+   *
+   * @param time the time [s]
+   * @param outputs the outputs then, in the engine's order [K, W or 1]; not to be changed
+   * @param inputs where to put all inputs, in the engine's order [K, W/m2 or W]
+   */
+  void at(double time, double[] outputs, double[] inputs);
+
+  /**
+   * Finds the inputs at the end of an interval; where they jump with time then, those before the
+   * jump.
+   *
+   * @param time the time [s]
+   * @param outputs the outputs then; not to be changed
+   * @param inputs where to put all inputs
+   */
+  default void before(double time, double[] outputs, double[] inputs) {
+    at(time, outputs, inputs);
+  }
+
+  /**
+   * Tells that a step is settled.
+   *
+   * @param time its end [s]
+   * @param outputs the outputs then; not to be changed
+   */
+  default void settled(double time, double[] outputs) {}
+}
