@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
@@ -136,7 +137,7 @@ public final class ConductionProblem {
     return all.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  private static void addAll(java.util.Set<Double> all, double[] times) {
+  private static void addAll(Set<Double> all, double[] times) {
     for (double time : times) {
       all.add(time);
     }
@@ -222,6 +223,36 @@ public final class ConductionProblem {
     public Builder source(String block, TimeFunction power) {
       sources.put(block, power);
       network.source(block);
+      return this;
+    }
+
+    /**
+     * Heats blocks, by a source with a name of its own.
+     *
+     * @param name name of the source
+     * @param blocks names of the blocks
+     * @param power power of the whole source, spread evenly over the cells that the blocks keep [W]
+     * @return this builder
+     * @throws InvalidInputException if the name is blank or taken, or there are no blocks
+     */
+    public Builder source(String name, Set<String> blocks, TimeFunction power) {
+      network.source(name, blocks);
+      sources.put(name, power);
+      return this;
+    }
+
+    /**
+     * Heats a surface between blocks.
+     *
+     * @param name name of the source
+     * @param surface where the heat is released
+     * @param power power of the whole source, spread evenly over the surface [W]
+     * @return this builder
+     * @throws InvalidInputException if the name is blank or taken
+     */
+    public Builder source(String name, InnerSurface surface, TimeFunction power) {
+      network.source(name, surface);
+      sources.put(name, power);
       return this;
     }
 

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
@@ -101,7 +104,7 @@ public final class HeatNetwork {
       couple(axis);
     }
     this.patches = List.copyOf(findPatches(builder));
-    this.sources = List.copyOf(findSources(builder.sources));
+    this.sources = List.copyOf(findSources(builder));
     this.boundaryPorts = patches.stream().map(Patch::port).toList();
     this.sourcePorts = sources.stream().map(SourceBlock::port).toList();
     this.patchFace = new int[6 * cells];
@@ -138,7 +141,7 @@ public final class HeatNetwork {
       couple(axis, other, kept);
     }
     this.patches = other.patches.stream().map(this::resist).toList();
-    this.sources = other.sources;
+    this.sources = other.sources.stream().map(this::split).toList();
     this.boundaryPorts = other.boundaryPorts;
     this.sourcePorts = other.sourcePorts;
     this.patchFace = other.patchFace;
@@ -349,25 +352,130 @@ public final class HeatNetwork {
     return position > 0 && thin[face.axis().ordinal()][cell - grid.stride(face.axis())] > 0;
   }
 
-  private List<SourceBlock> findSources(Set<String> names) {
+  private List<SourceBlock> findSources(Builder builder) {
     List<SourceBlock> found = new ArrayList<>();
-    for (String name : names) {
-      int block = grid.layout().indexOf(name);
-      if (!(grid.layout().blocks().get(block) instanceof Block.Solid)) {
-        throw new InvalidInputException(
-            "source '" + name + "'", "is an environment; only solid blocks can be heated");
+    for (String name : builder.sources) {
+      Set<String> blocks = builder.heated.get(name);
+      InnerSurface surface = builder.heatedSurfaces.get(name);
+      if (surface != null) {
+        found.add(onSurface(name, surface));
+      } else {
+        found.add(inBlocks(name, blocks == null ? Set.of(name) : blocks));
       }
-      int[] cells = grid.cellsOf(block);
-      if (cells.length == 0) {
-        throw new InvalidInputException(
-            "source '" + name + "'", "has no cells left; later blocks override all of it");
-      }
-      double volume = Arrays.stream(cells).mapToDouble(grid::volume).sum();
-      double[] share =
-          Arrays.stream(cells).mapToDouble(cell -> grid.volume(cell) / volume).toArray();
-      found.add(new SourceBlock(new Port.SourcePort(name, volume), cells, share));
     }
     return found;
+  }
+
+  /** A source spread evenly over blocks. */
+  private SourceBlock inBlocks(String name, Set<String> blocks) {
+    boolean[] isHeated = new boolean[grid.layout().blocks().size()];
+    for (String block : blocks) {
+      isHeated[requireSolidBlock(name, block)] = true;
+    }
+    int[] cells =
+        IntStream.range(0, solid.length).filter(cell -> isHeated[grid.blockOf(cell)]).toArray();
+    if (cells.length == 0) {
+      throw new InvalidInputException(
+          "source '" + name + "'", "has no cells left; later blocks override all of it");
+    }
+    double volume = Arrays.stream(cells).mapToDouble(grid::volume).sum();
+    double[] share = Arrays.stream(cells).mapToDouble(cell -> grid.volume(cell) / volume).toArray();
+    return new SourceBlock(new Port.SourcePort(name, volume), cells, null, share, share);
+  }
+
+  private int requireSolidBlock(String source, String name) {
+    int block = grid.layout().indexOf(name);
+    if (!isSolidBlock(block)) {
+      throw new InvalidInputException(
+          "source '" + source + "'",
+          (source.equals(name) ? "" : "heats '" + name + "', which ")
+              + "is an environment; only solid blocks can be heated");
+    }
+    return block;
+  }
+
+  private boolean isSolidBlock(int block) {
+    return grid.layout().blocks().get(block) instanceof Block.Solid;
+  }
+
+  /** The cells whose faces make up an inner surface, on the side of its blocks. */
+  int[] cellsBefore(String field, InnerSurface surface) {
+    for (Set<String> names : List.of(surface.blocks(), surface.neighbours())) {
+      for (String name : names) {
+        if (!isSolidBlock(grid.layout().indexOf(name))) {
+          throw new InvalidInputException(
+              field,
+              "lies at '" + name + "', an environment; an inner surface has solids on both sides");
+        }
+      }
+    }
+    Face side = surface.side();
+    int[] before =
+        IntStream.range(0, solid.length)
+            .filter(
+                cell ->
+                    solid[cell]
+                        && solidAcross(cell, side) >= 0
+                        && surface.separates(nameOf(cell), nameOf(neighbour(cell, side))))
+            .toArray();
+    if (before.length == 0) {
+      throw new InvalidInputException(
+          field,
+          "has no surface: nowhere does "
+              + new TreeSet<>(surface.blocks())
+              + " touch "
+              + (surface.neighbours().isEmpty()
+                  ? "another solid block"
+                  : "any of " + new TreeSet<>(surface.neighbours()))
+              + " across its "
+              + side.label());
+    }
+    return before;
+  }
+
+  /** A source spread evenly over a surface between cells. */
+  private SourceBlock onSurface(String name, InnerSurface surface) {
+    Face side = surface.side();
+    int[] before = cellsBefore("source '" + name + "'", surface);
+    double area = Arrays.stream(before).mapToDouble(cell -> grid.surfaceArea(side, cell)).sum();
+    int[] cells = new int[2 * before.length];
+    Face[] through = new Face[cells.length];
+    double[] part = new double[cells.length];
+    for (int f = 0; f < before.length; f++) {
+      cells[2 * f] = before[f];
+      cells[2 * f + 1] = neighbour(before[f], side);
+      through[2 * f] = side;
+      through[2 * f + 1] = side.opposite();
+      part[2 * f] = grid.surfaceArea(side, before[f]) / area;
+      part[2 * f + 1] = part[2 * f];
+    }
+    return split(new SourceBlock(new Port.SourcePort(name, 0, area), cells, through, part, part));
+  }
+
+  /**
+   * Shares of a source on a surface. The heat P that a face between two cells releases raises the
+   * surface to T_s, from where it goes to both sides: P = (T_s - T_1) A / R_1 + (T_s - T_2) A / R_2
+   * with the resistances R_1 of the half cell before the surface and R_2 of the thin resistance and
+   * the half cell beyond it. Without T_s, the first term is P R_2 / (R_1 + R_2) and what flows
+   * between the cells anyway, (T_2 - T_1) A / (R_1 + R_2); so the coupling stays and each side
+   * takes a share as its own conductance from the surface. With G = A / (R_1 + R_2) the share
+   * beyond is G R_1 / A.
+   */
+  private SourceBlock split(SourceBlock source) {
+    Face[] through = source.through();
+    if (through == null) {
+      return source;
+    }
+    double[] share = new double[through.length];
+    for (int f = 0; f < share.length; f += 2) {
+      int cell = source.cell()[f];
+      Face face = through[f];
+      double beyond =
+          couplingAcross(cell, face) * halfResistance(face, cell) / grid.faceArea(face, cell);
+      share[f] = source.part()[f] * (1 - beyond);
+      share[f + 1] = source.part()[f] * beyond;
+    }
+    return new SourceBlock(source.port(), source.cell(), through, source.part(), share);
   }
 
   /** Gathers the cell faces of one boundary. */
@@ -501,6 +609,12 @@ public final class HeatNetwork {
     if (!portNames().equals(other.portNames())) {
       throw new InvalidInputException(
           field, "has the ports " + other.portNames() + " instead of " + portNames());
+    }
+    for (int s = 0; s < sources.size(); s++) {
+      if (!sources.get(s).heatsLike(other.sources.get(s))) {
+        throw new InvalidInputException(
+            field, "has the source '" + sources.get(s).port().name() + "' elsewhere");
+      }
     }
     for (int cell = 0; cell < solid.length; cell++) {
       if (solid[cell] != other.solid[cell]
@@ -669,7 +783,7 @@ public final class HeatNetwork {
   /**
    * Finds a source by its name.
    *
-   * @param name name of the heated block
+   * @param name name of the source; of the heated block if it has none of its own
    * @return position in {@link #sourcePorts()}
    * @throws InvalidInputException if there is none; the message lists those there are
    */
@@ -694,7 +808,14 @@ public final class HeatNetwork {
     private final Map<Face, BoundaryKind> faces = new EnumMap<>(Face.class);
     private final Map<String, BoundaryKind> environments = new LinkedHashMap<>();
     private final Map<FacePatch, BoundaryKind> patches = new LinkedHashMap<>();
+
+    /** Names of all sources in their order. */
     private final Set<String> sources = new LinkedHashSet<>();
+
+    /** Blocks of the sources with a name of their own. */
+    private final Map<String, Set<String>> heated = new HashMap<>();
+
+    private final Map<String, InnerSurface> heatedSurfaces = new HashMap<>();
     private final List<ThinResistance> resistances = new ArrayList<>();
 
     private Builder(Layout layout, MeshControl mesh) {
@@ -763,6 +884,69 @@ public final class HeatNetwork {
     public Builder source(String block) {
       sources.add(block);
       return this;
+    }
+
+    /**
+     * Adds a heat source with a name of its own, spread evenly over the cells that blocks keep:
+     * each gets a share of the power as its volume. Several sources may heat the same block.
+     *
+     * @param name name of the source
+     * @param blocks names of the heated blocks
+     * @return this builder
+     * @throws InvalidInputException if the name is blank or taken, or there are no blocks
+     */
+    public Builder source(String name, Set<String> blocks) {
+      requireFree(name);
+      if (blocks.isEmpty()) {
+        throw new InvalidInputException("source '" + name + "'", "needs at least one block");
+      }
+      sources.add(name);
+      heated.put(name, Set.copyOf(blocks));
+      return this;
+    }
+
+    /**
+     * Adds a heat source on a surface between blocks, spread evenly over it: what condenses there,
+     * or a thin heater. It raises the surface; each side takes its share through its own half cell,
+     * and what lies beyond a thin resistance takes less.
+     *
+     * @param name name of the source
+     * @param surface where the heat is released
+     * @return this builder
+     * @throws InvalidInputException if the name is blank or taken
+     */
+    public Builder source(String name, InnerSurface surface) {
+      requireFree(name);
+      sources.add(name);
+      heatedSurfaces.put(name, surface);
+      return this;
+    }
+
+    private void requireFree(String name) {
+      Checks.name("source name", name);
+      String field = "source '" + name + "'";
+      if (layout.blocks().stream().anyMatch(block -> block.name().equals(name))) {
+        throw new InvalidInputException(
+            field, "is the name of a block; a source of that name heats that block alone");
+      }
+      for (Face face : Face.values()) {
+        if (face.label().equals(name)) {
+          throw new InvalidInputException(field, "is the name of a face of the domain");
+        }
+      }
+      if (sources.contains(name)) {
+        throw new InvalidInputException(field, "occurs twice; every source needs its own name");
+      }
+    }
+
+    /** Refuses a source with the name of a patch. */
+    private void checkNames() {
+      for (FacePatch patch : patches.keySet()) {
+        if (sources.contains(patch.name())) {
+          throw new InvalidInputException(
+              "source '" + patch.name() + "'", "is the name of a patch; every port needs its own");
+        }
+      }
     }
 
     /**
@@ -845,11 +1029,13 @@ public final class HeatNetwork {
      *
      * @return the network
      * @throws InvalidInputException if an environment has no boundary kind, a boundary touches no
-     *     solid cell or lies where a radius or an angle has no surface, a source has no cells, or
-     *     the grid would be too large or too coarse for a round block
+     *     solid cell or lies where a radius or an angle has no surface, a source has no cells, no
+     *     surface or the name of a patch, or the grid would be too large or too coarse for a round
+     *     block
      */
     public HeatNetwork build() {
       checkSurfaces();
+      checkNames();
       for (Block block : layout.blocks()) {
         if (block instanceof Block.Environment && !environments.containsKey(block.name())) {
           throw new InvalidInputException(

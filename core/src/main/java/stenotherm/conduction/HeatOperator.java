@@ -13,7 +13,7 @@ final class HeatOperator {
   final MeltingCells melting;
   private HeatNetwork network;
   private List<Patch> patches;
-  private final List<SourceBlock> sources;
+  private List<SourceBlock> sources;
 
   /** Heat capacity of each cell [J/K], padded; of the solid where it melts. */
   final double[] capacity;
@@ -64,6 +64,7 @@ final class HeatOperator {
     }
     network = other;
     patches = other.patches();
+    sources = other.sources();
     system.use(other);
     factoredStage = Double.NaN;
     meltingStage = Double.NaN;

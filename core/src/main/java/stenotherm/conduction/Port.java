@@ -7,8 +7,8 @@ package stenotherm.conduction;
  */
 public sealed interface Port {
   /**
-   * Returns the name: that of a face, an environment or a patch for a boundary, a block's name for
-   * a source.
+   * Returns the name: that of a face, an environment or a patch for a boundary, a block's name or
+   * one of its own for a source.
    *
    * @return the name
    */
@@ -36,12 +36,24 @@ public sealed interface Port {
   }
 
   /**
-   * A heat source, spread evenly over the cells of a block; its value is the block's power [W].
+   * A heat source, spread evenly over the cells of blocks or over a surface between blocks; its
+   * value is the power of the whole source [W].
    *
-   * @param name name of the block
-   * @param volume volume that the block keeps after overriding [m3]
+   * @param name name of the block, or the source's own
+   * @param volume volume that the blocks keep after overriding [m3]; 0 for a source on a surface
+   * @param area area of the surface [m2]; 0 for a source within blocks
    */
-  record SourcePort(String name, double volume) implements Port {
+  record SourcePort(String name, double volume, double area) implements Port {
+    /**
+     * A source within blocks.
+     *
+     * @param name name of the block, or the source's own
+     * @param volume volume that the blocks keep after overriding [m3]
+     */
+    public SourcePort(String name, double volume) {
+      this(name, volume, 0);
+    }
+
     @Override
     public String unit() {
       return "W";

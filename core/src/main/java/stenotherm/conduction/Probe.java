@@ -113,6 +113,24 @@ public sealed interface Probe {
   }
 
   /**
+   * The area mean of the temperature of a surface between blocks, on the side of its own blocks
+   * where a thin resistance lies on it.
+   *
+   * @param name name of the output
+   * @param surface the surface
+   */
+  record InnerSurfaceMean(String name, InnerSurface surface) implements Probe {
+    /**
+     * Checks the name.
+     *
+     * @throws stenotherm.base.InvalidInputException if it is blank
+     */
+    public InnerSurfaceMean {
+      Checks.name("probe name", name);
+    }
+  }
+
+  /**
    * The liquid part of what is left of a melting block: latent heat taken up over all of it, 0 to
    * 1.
    *

@@ -80,13 +80,16 @@ final class Probes {
     return shares;
   }
 
-  /** Looks up what a probe of the field needs; extremes keep their cells. */
+  /** Looks up what a probe of the field needs; extremes and inner surfaces keep their cells. */
   private static int[] lookUp(HeatNetwork network, Probe probe) {
     if (probe instanceof Probe.Maximum maximum) {
       return TemperatureField.requireSolidCells(network, maximum.block());
     }
     if (probe instanceof Probe.Minimum minimum) {
       return TemperatureField.requireSolidCells(network, minimum.block());
+    }
+    if (probe instanceof Probe.InnerSurfaceMean inner) {
+      return network.cellsBefore("probe '" + inner.name() + "'", inner.surface());
     }
     if (probe instanceof Probe.SurfaceMean surface) {
       network.boundaryIndex(surface.boundary());
@@ -165,6 +168,9 @@ final class Probes {
     }
     if (probe instanceof Probe.Minimum) {
       return field.minimum(cells);
+    }
+    if (probe instanceof Probe.InnerSurfaceMean inner) {
+      return field.surfaceMean(cells, inner.surface().side());
     }
     if (probe instanceof Probe.SurfaceMean surface) {
       return field.surfaceMean(surface.boundary());

@@ -1,12 +1,25 @@
 package stenotherm.conduction;
 
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Face;
+
 /**
  * The cells that a source heats.
  *
  * @param port the source's port
- * @param cell indices of the cells
- * @param share part of the block's power that each cell gets, its volume over the block's; sums to
- *     1
+ * @param cell indices of the cells; of a source on a surface the cell before and the cell beyond
+ *     each face in turn, so that a cell may occur more than once
+ * @param through face of the cell through which the heat comes; null of a source within blocks
+ * @param part part of the power that each entry counts with: volume over volume, or area over area
+ *     for both cells at a face; not read of a source within blocks
+ * @param share part of the power that each entry gets; sums to 1
  */
 @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-record SourceBlock(Port.SourcePort port, int[] cell, double[] share) {}
+record SourceBlock(
+    Port.SourcePort port, int[] cell, Face @Nullable [] through, double[] part, double[] share) {
+  /** Tells whether another source of the same name heats the same cells from the same sides. */
+  boolean heatsLike(SourceBlock other) {
+    return Arrays.equals(cell, other.cell) && Arrays.equals(through, other.through);
+  }
+}

@@ -2,6 +2,7 @@ package stenotherm.conduction;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -13,12 +14,12 @@ import stenotherm.grid.RectilinearGrid;
  * conditions at the boundaries.
  *
  * <p>Each cell's centre temperature is carried to its six faces by the heat flow through each face,
- * so that the flux is continuous between materials and equals the film's at a surface. On an edge
- * or at a vertex every cell around it offers the value that its faces imply; cells that no thin
- * resistance separates share the mean, weighted by conductivity over volume. Between centre, faces,
- * edges and vertices the field is trilinear. It reproduces every field that is linear within each
- * layer of a layered body exactly. At the steps of a round block the values are those at its true
- * surface, up to half a cell away.
+ * so that the flux is continuous between materials, but for what a source releases in between, and
+ * equals the film's at a surface. On an edge or at a vertex every cell around it offers the value
+ * that its faces imply; cells that no thin resistance separates share the mean, weighted by
+ * conductivity over volume. Between centre, faces, edges and vertices the field is trilinear. It
+ * reproduces every field that is linear within each layer of a layered body exactly. At the steps
+ * of a round block the values are those at its true surface, up to half a cell away.
  *
  * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only
  * slowly; see {@link DiscretisationEstimate}.
@@ -35,6 +36,12 @@ public final class TemperatureField {
 
   private final double[] boundary;
 
+  /**
+   * Heat that enters each cell through each face from a source there [W], at 6 cell + face; null if
+   * there is none.
+   */
+  private final double @Nullable [] released;
+
   /** Takes a copy of the cell temperatures and of the conditions they belong to. */
   TemperatureField(HeatOperator operator, double[] padded, Conditions conditions) {
     this.network = operator.network();
@@ -43,6 +50,25 @@ public final class TemperatureField {
     this.temperature = Arrays.copyOfRange(padded, pad, pad + grid.cellCount());
     this.coefficient = conditions.coefficient.clone();
     this.boundary = conditions.boundary.clone();
+    this.released = releasedOnSurfaces(network, conditions.power);
+  }
+
+  private static double @Nullable [] releasedOnSurfaces(HeatNetwork network, double[] power) {
+    double[] heat = null;
+    for (int s = 0; s < power.length; s++) {
+      SourceBlock source = network.sources().get(s);
+      Face[] through = source.through();
+      if (through == null || power[s] == 0) {
+        continue;
+      }
+      if (heat == null) {
+        heat = new double[6 * network.grid().cellCount()];
+      }
+      for (int f = 0; f < through.length; f++) {
+        heat[6 * source.cell()[f] + through[f].ordinal()] += source.share()[f] * power[s];
+      }
+    }
+    return heat;
   }
 
   /**
@@ -57,7 +83,8 @@ public final class TemperatureField {
   private double heatThrough(int cell, Face face) {
     double coupling = network.couplingAcross(cell, face);
     if (coupling > 0) {
-      return coupling * (temperature[neighbour(cell, face)] - temperature[cell]);
+      double conducted = coupling * (temperature[neighbour(cell, face)] - temperature[cell]);
+      return released == null ? conducted : conducted + released[6 * cell + face.ordinal()];
     }
     int p = network.patchAt(cell, face);
     if (p < 0) {
@@ -352,6 +379,31 @@ public final class TemperatureField {
       sum += patch.area()[f] * (temperature[cell] + rise(cell, patch.face()[f]));
     }
     return sum / patch.port().area();
+  }
+
+  /**
+   * Returns the area mean of the temperature of a surface between blocks, on the side of its own
+   * blocks where a thin resistance lies on it.
+   *
+   * @param surface the surface
+   * @return the mean [K]
+   * @throws InvalidInputException if there is no such block, one is an environment, or nowhere do
+   *     they touch
+   */
+  public double innerSurfaceMean(InnerSurface surface) {
+    return surfaceMean(network.cellsBefore("inner surface", surface), surface.side());
+  }
+
+  /** Area mean over one face of each of some cells [K]. */
+  double surfaceMean(int[] cells, Face side) {
+    double sum = 0;
+    double total = 0;
+    for (int cell : cells) {
+      double area = grid.surfaceArea(side, cell);
+      sum += area * (temperature[cell] + rise(cell, side));
+      total += area;
+    }
+    return sum / total;
   }
 
   /**

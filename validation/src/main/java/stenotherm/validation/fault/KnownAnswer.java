@@ -11,6 +11,7 @@ import stenotherm.base.TimeFunction;
 import stenotherm.conduction.Boundary;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.HeatLedger;
+import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.IntegratorSettings.Scheme;
 import stenotherm.conduction.Port;
@@ -58,6 +59,27 @@ public enum KnownAnswer {
       same(
           "flux",
           40 / (0.03 / 0.04 + 0.5 + 0.05 / 2),
+          solution.heatFlows().getOrDefault("xMin", Double.NaN),
+          SOLVED);
+    }
+  },
+
+  /** Heat released between two layers leaves through both, as each of them conducts. */
+  HEAT_ON_SURFACE {
+    @Override
+    void check() {
+      SteadySolution solution =
+          SteadySolver.solve(
+              heldWallBuilder(0.5)
+                  .source("wet", InnerSurface.of("foam", Face.X_MAX, "stone"), constant(100))
+                  .build());
+      double toFoam = 0.03 / 0.04;
+      double toStone = 0.5 + 0.05 / 2;
+      double surface = (100 + 320 / toFoam + 280 / toStone) / (1 / toFoam + 1 / toStone);
+      same("surface", surface, solution.field().maximum("foam"), SOLVED);
+      same(
+          "flux",
+          (320 - surface) / toFoam,
           solution.heatFlows().getOrDefault("xMin", Double.NaN),
           SOLVED);
     }
@@ -388,6 +410,10 @@ public enum KnownAnswer {
 
   /** 30 mm of foam and 50 mm of stone between 320 K and 280 K. */
   private static ConductionProblem heldWall(double resistance) {
+    return heldWallBuilder(resistance).build();
+  }
+
+  private static ConductionProblem.Builder heldWallBuilder(double resistance) {
     Layout layout =
         new Layout(
             List.of(
@@ -400,8 +426,7 @@ public enum KnownAnswer {
     return ConductionProblem.builder(layout, MeshControl.graded(0.01, 0.004))
         .boundary(Face.X_MIN, Boundary.PrescribedTemperature.of(320))
         .boundary(Face.X_MAX, Boundary.PrescribedTemperature.of(280))
-        .thinResistance(ThinResistance.between("foam", "stone", resistance))
-        .build();
+        .thinResistance(ThinResistance.between("foam", "stone", resistance));
   }
 
   private static ConductionProblem.Builder inRoom(Block body) {
