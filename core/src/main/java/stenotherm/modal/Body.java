@@ -24,8 +24,11 @@ final class Body {
   /** Coordinates of the states in which one block is 1 K warmer than the rest. */
   private final Map<String, double[]> apart = new TreeMap<>();
 
-  Body(ReducibleNetwork operator, Basis basis, Set<String> startingApart) {
+  final Drives drives;
+
+  Body(ReducibleNetwork operator, Basis basis, Set<String> startingApart, Drives drives) {
     inputs = operator.inputs();
+    this.drives = drives;
     solidBlocks = operator.solidBlocks();
     stored = new double[basis.size()][];
     for (int j = 0; j < stored.length; j++) {

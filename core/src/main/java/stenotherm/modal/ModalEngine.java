@@ -62,6 +62,8 @@ public final class ModalEngine implements HeatEngine {
   private double heatMoved;
   private long steps;
 
+  private final RunningMean mean = new RunningMean();
+
   /** The operator of the leg, if a field has been asked for in it. */
   private @Nullable ReducibleNetwork operator;
 
@@ -87,6 +89,32 @@ public final class ModalEngine implements HeatEngine {
         now[p] = state.temperature();
       }
     }
+    startMean();
+  }
+
+  /**
+   * Begins the time over which {@link #meanField} is taken. A change of the configuration begins it
+   * as well.
+   */
+  public void startMean() {
+    mean.restart(whole.z.length, now.length);
+  }
+
+  /**
+   * Returns the mean of the temperatures over the time since {@link #startMean}, from the exact
+   * integral of each mode. All that is linear in the temperatures has its own mean in it: means of
+   * blocks, surface temperatures, heat flows.
+   *
+   * @return the continuous field, under the means of the inputs
+   * @throws IllegalStateException if no time has passed
+   */
+  public TemperatureField meanField() {
+    if (mean.isEmpty()) {
+      throw new IllegalStateException("no time has passed over which a mean could be taken");
+    }
+    double[] coordinates = new double[model.basis().size()];
+    leg.whole.toBasis(mean.amplitudes(), coordinates);
+    return operator().field(model.basis().expand(coordinates), mean.inputs());
   }
 
   @Override
@@ -128,6 +156,7 @@ public final class ModalEngine implements HeatEngine {
       coarser[m].use(leg.coarser[m]);
     }
     operator = null;
+    startMean();
   }
 
   /** The model with the configuration asked for, remembered for when an interval is repeated. */
@@ -158,6 +187,8 @@ public final class ModalEngine implements HeatEngine {
       Checks.finite("input", inputsAtStart[u], "");
       Checks.finite("input", inputsAtEnd[u], "");
     }
+    model.body().drives.check(inputsAtStart);
+    model.body().drives.check(inputsAtEnd);
     follow();
     whole.advance(duration, inputsAtStart, inputsAtEnd);
     for (ModalState state : coarser) {
@@ -171,6 +202,7 @@ public final class ModalEngine implements HeatEngine {
       heat[u] += moved;
       heatMoved += Math.abs(moved);
     }
+    mean.add(duration, whole.integral, change);
     System.arraycopy(inputsAtEnd, 0, now, 0, now.length);
     time += duration;
     steps++;
@@ -294,6 +326,7 @@ public final class ModalEngine implements HeatEngine {
     private final double[] heat;
     private final double[] largestDifference;
     private final double[][] amplitudes;
+    private final RunningMean mean = new RunningMean();
     private ReducedModel model;
     private PreparedLeg leg;
     private HeatNetwork network;
@@ -341,6 +374,7 @@ public final class ModalEngine implements HeatEngine {
       }
       copy(z, state.amplitudes[m]);
     }
+    state.mean.copyFrom(mean);
     state.model = model;
     state.leg = leg;
     state.network = network;
@@ -363,6 +397,7 @@ public final class ModalEngine implements HeatEngine {
     for (int m = 0; m < coarser.length; m++) {
       coarser[m].restore(leg.coarser[m], state.amplitudes[m + 1]);
     }
+    mean.copyFrom(state.mean);
     model = state.model;
     network = state.network;
     coefficients = state.coefficients;

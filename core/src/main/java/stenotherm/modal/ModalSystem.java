@@ -119,11 +119,15 @@ final class ModalSystem {
     }
   }
 
-  /** Answer to one input at a rate: coordinates of (G + s C)^-1 b in the basis. */
-  void answer(int input, double shift, double[] coordinates) {
+  /** Answer to some inputs at a rate: coordinates of (G + s C)^-1 b in the basis. */
+  void answer(int[] to, double shift, double[] coordinates) {
     double[] z = new double[modes];
     for (int j = 0; j < modes; j++) {
-      z[j] = drive[j * inputs + input] / (lambda[j] + shift);
+      double sum = 0;
+      for (int input : to) {
+        sum += drive[j * inputs + input];
+      }
+      z[j] = sum / (lambda[j] + shift);
     }
     toBasis(z, coordinates);
   }

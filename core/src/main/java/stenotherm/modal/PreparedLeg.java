@@ -1,17 +1,10 @@
 package stenotherm.modal;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import stenotherm.conduction.ReducibleNetwork;
 
 /** A configuration in its modes, and in those of the coarser models. */
 final class PreparedLeg {
-  /**
-   * Numbers of the rates that the coarser models go without, one each: of those of minutes, where
-   * most of the error lies.
-   */
-  private static final int[] LEFT_OUT = {4, 5};
-
   final Configuration configuration;
   final ModalSystem whole;
   final ModalSystem[] coarser;
@@ -29,11 +22,13 @@ final class PreparedLeg {
       Projection projection,
       Basis basis,
       OutputPlan plan,
-      List<double[]> apart) {
+      Body body,
+      Fineness fineness) {
     this.configuration = configuration;
     this.whole = new ModalSystem(projection, basis.members());
     UsualStates usual =
-        new UsualStates(whole, operator.inputs(), ReducedModel.rates(operator.fixesLevel()), apart);
+        new UsualStates(
+            whole, body.drives, ReducedModel.rates(operator.fixesLevel()), body.apart());
     int linear = plan.linear.size();
     Candidates[] candidates = new Candidates[plan.blocks.size()];
     this.firstCandidate = new int[candidates.length + 1];
@@ -50,10 +45,10 @@ final class PreparedLeg {
     }
     this.outputs = whole.rows(projection.outputs, chosen);
     this.flows = whole.rows(projection.flows, IntStream.range(0, projection.boundaries).toArray());
-    this.coarser = new ModalSystem[LEFT_OUT.length];
-    this.coarserOutputs = new ModalSystem.RowBlock[LEFT_OUT.length];
+    this.coarser = new ModalSystem[fineness.leftOut.length];
+    this.coarserOutputs = new ModalSystem.RowBlock[fineness.leftOut.length];
     for (int model = 0; model < coarser.length; model++) {
-      coarser[model] = new ModalSystem(projection, basis.membersWithout(LEFT_OUT[model]));
+      coarser[model] = new ModalSystem(projection, basis.membersWithout(fineness.leftOut[model]));
       coarserOutputs[model] = coarser[model].rows(projection.outputs, chosen);
     }
   }

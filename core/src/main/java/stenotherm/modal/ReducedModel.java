@@ -31,12 +31,7 @@ public final class ReducedModel {
   /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
   private static final double SLOWEST = 4e-7;
 
-  /** Tolerance of an answer, as part of the mean rise that the input's heat would cause. */
-  private static final double ACCURACY = 1e-9;
-
-  /** The same of a network that is not of those the model was built for, for a basis that fits. */
-  private static final double FITS = 1e-4;
-
+  private final Fineness fineness;
   private final OutputPlan plan;
   private final Body body;
   private final Basis basis;
@@ -44,7 +39,13 @@ public final class ReducedModel {
   private final long iterations;
 
   private ReducedModel(
-      OutputPlan plan, Body body, Basis basis, List<PreparedLeg> legs, long iterations) {
+      Fineness fineness,
+      OutputPlan plan,
+      Body body,
+      Basis basis,
+      List<PreparedLeg> legs,
+      long iterations) {
+    this.fineness = fineness;
     this.plan = plan;
     this.body = body;
     this.basis = basis;
@@ -109,36 +110,39 @@ public final class ReducedModel {
     Configuration added = new Configuration(network, coefficients);
     ReducibleNetwork operator = added.operator();
     Projection projection = new Projection(operator, basis, plan);
-    PreparedLeg leg = new PreparedLeg(added, operator, projection, basis, plan, body.apart());
+    PreparedLeg leg = new PreparedLeg(added, operator, projection, basis, plan, body, fineness);
     Basis grown = basis.copy();
-    long count = iterations + grow(operator, leg.whole, grown);
+    long count = iterations;
+    if (Double.isFinite(fineness.fits)) {
+      count += grow(operator, leg.whole, grown);
+    }
     Body same = body;
     if (grown.size() > basis.size()) {
-      same = new Body(operator, grown, body.startingApart());
+      same = new Body(operator, grown, body.startingApart(), body.drives);
       leg =
           new PreparedLeg(
-              added, operator, new Projection(operator, grown, plan), grown, plan, same.apart());
+              added, operator, new Projection(operator, grown, plan), grown, plan, same, fineness);
     }
     List<PreparedLeg> all = new ArrayList<>(legs);
     all.add(leg);
-    return new ReducedModel(plan, same, grown, all, count);
+    return new ReducedModel(fineness, plan, same, grown, all, count);
   }
 
   /** Adds the answers that a system gets wrong. */
-  private static long grow(ReducibleNetwork operator, ModalSystem system, Basis basis) {
+  private long grow(ReducibleNetwork operator, ModalSystem system, Basis basis) {
     long iterations = 0;
     double[] shifts = rates(operator.fixesLevel());
-    for (int s = 0; s < shifts.length; s++) {
-      for (int input = 0; input < system.inputs; input++) {
-        double[] heat = operator.heatOf(input);
+    for (int s : fineness.rates) {
+      for (int drive = 0; drive < body.drives.count(); drive++) {
+        double[] heat = body.drives.heatOf(operator, drive);
         double[] coordinates = new double[basis.size()];
-        system.answer(input, shifts[s], coordinates);
+        system.answer(body.drives.members(drive), shifts[s], coordinates);
         double[] x = basis.expand(coordinates);
-        int needed = operator.solve(shifts[s], heat, x, FITS * level(operator, shifts[s], heat));
+        double level = level(operator, shifts[s], heat);
+        int needed = operator.solve(shifts[s], heat, x, fineness.fits * level);
         if (needed > 0) {
           iterations += needed;
-          iterations +=
-              operator.solve(shifts[s], heat, x, ACCURACY * level(operator, shifts[s], heat));
+          iterations += operator.solve(shifts[s], heat, x, fineness.accuracy * level);
           basis.add(x, s);
         }
       }
@@ -249,6 +253,8 @@ public final class ReducedModel {
     private final OutputPlan plan;
     private final List<Configuration> configurations = new ArrayList<>();
     private final Set<String> startingApart = new TreeSet<>();
+    private final List<Set<String>> together = new ArrayList<>();
+    private Fineness fineness = Fineness.WHOLE;
 
     private Builder(OutputPlan plan) {
       this.plan = plan;
@@ -290,11 +296,35 @@ public final class ReducedModel {
     }
 
     /**
+     * Announces inputs that have the same value at all times, such as the ambient of faces that
+     * meet the same air: the basis needs their common answer only. An engine refuses other values.
+     *
+     * @param ports names of inputs in the same unit
+     * @return this builder
+     */
+    public Builder together(Set<String> ports) {
+      together.add(Set.copyOf(ports));
+      return this;
+    }
+
+    /**
+     * Asks for a small model that is good enough for mean temperatures over an hour or more, to
+     * some tenths of a kelvin: for finding coefficients that depend on them. It never grows and
+     * makes no error estimates.
+     *
+     * @return this builder
+     */
+    public Builder scouting() {
+      fineness = Fineness.SCOUTING;
+      return this;
+    }
+
+    /**
      * Solves for the answers of the body to all its inputs and reduces it.
      *
      * @return the model
      * @throws InvalidInputException if there is no configuration, or a block, boundary or point of
-     *     an output does not exist
+     *     an output, or an input that goes together with others, does not exist
      * @throws IllegalStateException if the linear solver does not converge
      */
     public ReducedModel build() {
@@ -309,29 +339,30 @@ public final class ReducedModel {
       for (String block : startingApart) {
         basis.add(operators.get(0).indicator(Optional.of(block)), -1);
       }
+      Drives drives = new Drives(operators.get(0).inputs(), together);
       long iterations = 0;
-      for (int s = 0; s < SHIFTS.length; s++) {
+      for (int s : fineness.rates) {
         for (ReducibleNetwork operator : operators) {
-          iterations += addAnswers(operator, basis, s);
+          iterations += addAnswers(operator, basis, drives, s);
         }
       }
-      Body body = new Body(operators.get(0), basis, startingApart);
+      Body body = new Body(operators.get(0), basis, startingApart, drives);
       List<PreparedLeg> legs = new ArrayList<>();
       for (int c = 0; c < configurations.size(); c++) {
         Projection projection = new Projection(operators.get(c), basis, plan);
         legs.add(
             new PreparedLeg(
-                configurations.get(c), operators.get(c), projection, basis, plan, body.apart()));
+                configurations.get(c), operators.get(c), projection, basis, plan, body, fineness));
       }
-      return new ReducedModel(plan, body, basis, legs, iterations);
+      return new ReducedModel(fineness, plan, body, basis, legs, iterations);
     }
 
     /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
-    private long addAnswers(ReducibleNetwork operator, Basis basis, int number) {
+    private long addAnswers(ReducibleNetwork operator, Basis basis, Drives drives, int number) {
       double shift = rates(operator.fixesLevel())[number];
       List<double[]> heats = new ArrayList<>();
-      for (int input = 0; input < operator.inputs().size(); input++) {
-        heats.add(operator.heatOf(input));
+      for (int drive = 0; drive < drives.count(); drive++) {
+        heats.add(drives.heatOf(operator, drive));
       }
       for (String block : startingApart) {
         double[] held = operator.vector();
@@ -341,7 +372,8 @@ public final class ReducedModel {
       long iterations = 0;
       for (double[] heat : heats) {
         double[] x = operator.vector();
-        iterations += operator.solve(shift, heat, x, ACCURACY * level(operator, shift, heat));
+        iterations +=
+            operator.solve(shift, heat, x, fineness.accuracy * level(operator, shift, heat));
         basis.add(x, number);
       }
       return iterations;

@@ -3,7 +3,6 @@ package stenotherm.modal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
-import stenotherm.conduction.Port;
 
 /**
  * States that a body meets: mixtures of its answers to inputs of usual strength. An entry is a
@@ -24,29 +23,31 @@ final class UsualStates {
   /** Answers to the inputs, then states in which one block starts apart. */
   private final double[][] answer;
 
-  UsualStates(ModalSystem system, List<Port> inputs, double[] rates, List<double[]> apart) {
+  UsualStates(ModalSystem system, Drives drives, double[] rates, List<double[]> apart) {
     int length = system.basisSize + system.inputs;
     amplitude = new double[length];
-    answer = new double[inputs.size() * rates.length + apart.size()][length];
+    answer = new double[drives.count() * rates.length + apart.size()][length];
     double largest = 0;
-    for (int input = 0; input < inputs.size(); input++) {
+    for (int drive = 0; drive < drives.count(); drive++) {
       double strength =
-          switch (inputs.get(input).unit()) {
+          switch (drives.unit(drive)) {
             case "K" -> TEMPERATURE;
             case "W" -> POWER;
             default -> FLUX;
           };
       for (int r = 0; r < rates.length; r++) {
-        double[] coordinates = answer[input * rates.length + r];
-        system.answer(input, rates[r], coordinates);
-        coordinates[system.basisSize + input] = r == 0 ? 1 : 0;
+        double[] coordinates = answer[drive * rates.length + r];
+        system.answer(drives.members(drive), rates[r], coordinates);
+        for (int input : drives.members(drive)) {
+          coordinates[system.basisSize + input] = r == 0 ? 1 : 0;
+        }
         for (int i = 0; i < length; i++) {
           coordinates[i] *= strength;
         }
       }
     }
     for (int start = 0; start < apart.size(); start++) {
-      double[] coordinates = answer[inputs.size() * rates.length + start];
+      double[] coordinates = answer[drives.count() * rates.length + start];
       for (int i = 0; i < system.basisSize; i++) {
         coordinates[i] = START * apart.get(start)[i];
       }
