@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.HeatFlow;
@@ -177,6 +178,17 @@ public record Container(
    */
   public String beddingBlock(Bedding layer) {
     return name + " " + layer.name();
+  }
+
+  /** Names of the blocks of bedding that hold water. */
+  Set<String> dampBlocks() {
+    Set<String> damp = new TreeSet<>();
+    for (Bedding layer : bedding) {
+      if (layer.waterPart() > 0) {
+        damp.add(beddingBlock(layer));
+      }
+    }
+    return damp;
   }
 
   Item item(Box cavity) {

@@ -22,6 +22,7 @@ import stenotherm.base.Temperatures;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
+import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -156,14 +157,17 @@ public record Parcel(
     Set<String> reserved = new HashSet<>();
     reserved.add(FILL);
     wallBlocks.forEach(block -> reserved.add(block.name()));
+    reserved.add(InnerHeat.ofVentilation());
     for (Face face : Face.values()) {
       reserved.add(face.label());
+      reserved.add(InnerHeat.ofWall(face));
     }
     List<String> names = new ArrayList<>(items.stream().map(Item::name).toList());
     for (Container container : containers) {
       names.add(container.airBlock());
       container.bedding().forEach(layer -> names.add(container.beddingBlock(layer)));
       container.occupant().ifPresent(who -> names.add(container.animalBlock()));
+      names.add(InnerHeat.ofBedding(container));
     }
     Set<String> seen = new HashSet<>();
     for (String each : names) {
@@ -476,6 +480,22 @@ public record Parcel(
    * @throws InvalidInputException if a patch does not lie on its face or its name is taken
    */
   public HeatNetwork network(MeshControl mesh, List<FacePatch> patches) {
+    return network(mesh, patches, Set.of());
+  }
+
+  /**
+   * Returns the heat network with sources for other physics inside the parcel as well. Its boundary
+   * ports are the faces that patches do not cover altogether, then the patches; its sources are the
+   * warmers, then those of {@link InnerHeat} in the order given there.
+   *
+   * @param mesh how fine the grid is
+   * @param patches parts of the outer faces
+   * @param innerHeat the kinds of heat that get sources
+   * @return the network
+   * @throws InvalidInputException if a patch does not lie on its face or its name is taken, or
+   *     ventilation is asked for where the contents leave no filling
+   */
+  public HeatNetwork network(MeshControl mesh, List<FacePatch> patches, Set<InnerHeat> innerHeat) {
     HeatNetwork.Builder network = HeatNetwork.builder(layout(), mesh);
     for (Face face : Face.values()) {
       network.boundary(face, BoundaryKind.CONVECTION);
@@ -491,7 +511,51 @@ public record Parcel(
       network.thinResistance(ThinResistance.around(Set.of(pack.name()), pack.pack().wrap()));
       addContact(network, pack.name(), pack.placement());
     }
+    for (InnerHeat kind : InnerHeat.values()) {
+      if (innerHeat.contains(kind)) {
+        addSources(network, kind);
+      }
+    }
     return network.build();
+  }
+
+  private void addSources(HeatNetwork.Builder network, InnerHeat kind) {
+    switch (kind) {
+      case ANIMALS -> occupied().forEach(each -> network.source(InnerHeat.ofAnimal(each)));
+      case BEDDING -> {
+        for (Container container : containers) {
+          Set<String> damp = container.dampBlocks();
+          if (!damp.isEmpty()) {
+            network.source(InnerHeat.ofBedding(container), damp);
+          }
+        }
+      }
+      case VENTILATION -> network.source(InnerHeat.ofVentilation(), Set.of(FILL));
+      case WALLS -> {
+        for (Face face : Face.values()) {
+          innerSurface(face).ifPresent(surface -> network.source(InnerHeat.ofWall(face), surface));
+        }
+      }
+    }
+  }
+
+  /**
+   * Returns the inner surface of a wall as far as the filling touches it.
+   *
+   * @param face the wall's face
+   * @return the surface; nothing if containers, warmers and packs cover it altogether
+   */
+  public Optional<InnerSurface> innerSurface(Face face) {
+    Box cavity = cavity();
+    double free = cavity.area(face);
+    for (Item item : items(cavity, containers, warmers, packs)) {
+      if (Math.abs(cavity.excess(item.box(), face)) <= ROUND_OFF) {
+        free -= item.endArea(face);
+      }
+    }
+    return free > ROUND_OFF * cavity.area(face)
+        ? Optional.of(InnerSurface.of(walls.innermost(face), face.opposite(), FILL))
+        : Optional.empty();
   }
 
   private void addContact(HeatNetwork.Builder network, String name, Placement placement) {

@@ -1,0 +1,79 @@
+package stenotherm.parcel;
+
+import stenotherm.base.Face;
+
+/**
+ * Heat that other physics than conduction releases or takes up inside a parcel. Each kind that a
+ * network is asked for adds sources after those of the warmers, in the order of this list; they
+ * stand at zero until something drives them. A source takes up heat where its power is negative, as
+ * by evaporation.
+ *
+ * <p>Experimental. Thread-safe.
+ */
+public enum InnerHeat {
+  /**
+   * Each animal's own heat: spread over its tissue by volume. One source for each occupied
+   * container, named by {@link #ofAnimal}.
+   */
+  ANIMALS,
+
+  /**
+   * Latent heat of the water in each container's bedding: spread by volume over all layers that
+   * hold water. Water leaves a damp layer at its surface, but millimetres of it are nearly of one
+   * temperature. One source for each container with such a layer, named by {@link #ofBedding}.
+   */
+  BEDDING,
+
+  /**
+   * Heat that air brings along as it comes and goes: spread over the filling by volume. One source,
+   * named by {@link #ofVentilation}.
+   */
+  VENTILATION,
+
+  /**
+   * Latent heat of water that condenses on the walls or freezes there: released on the inner
+   * surface of each wall, by area, where the filling touches it. One source for each face that is
+   * not covered altogether by what lies against it, named by {@link #ofWall}; {@link
+   * Parcel#innerSurface} is where it lies and where its temperature can be read.
+   */
+  WALLS;
+
+  /**
+   * Names the source of an animal's own heat.
+   *
+   * @param container the container that it is in
+   * @return the name, that of the animal's block
+   */
+  public static String ofAnimal(Container container) {
+    return container.animalBlock();
+  }
+
+  /**
+   * Names the source of the latent heat of a container's bedding.
+   *
+   * @param container the container
+   * @return the name
+   */
+  public static String ofBedding(Container container) {
+    return container.name() + " latent heat";
+  }
+
+  /**
+   * Names the source of the heat that air brings along.
+   *
+   * @return the name
+   */
+  public static String ofVentilation() {
+    return "ventilation";
+  }
+
+  /**
+   * Names the source of the latent heat on the inner surface of a wall.
+   *
+   * @param face the wall's face
+   * @return the name
+   */
+  public static String ofWall(Face face) {
+    return "latent heat " + face.label();
+  }
+}
