@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
@@ -29,6 +30,9 @@ public final class ReducibleNetwork {
   private final Conditions conditions;
   private final List<String> solidBlocks;
   private final int[] solidOf;
+
+  /** Found when it is first asked for. */
+  private @Nullable Boolean fixesLevel;
 
   /**
    * Makes the operator of a network under surface coefficients.
@@ -248,8 +252,10 @@ public final class ReducibleNetwork {
    * @return true if the temperature level is fixed
    */
   public boolean fixesLevel() {
-    operator.factor(Double.POSITIVE_INFINITY);
-    return operator.system.isRegular() && operator.floatingCell() < 0;
+    if (fixesLevel == null) {
+      fixesLevel = operator.floatingCell() < 0;
+    }
+    return fixesLevel;
   }
 
   /**

@@ -1,6 +1,7 @@
 package stenotherm.modal;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -57,32 +58,77 @@ final class Basis {
   }
 
   /**
-   * Adds what is new in a vector, which is overwritten.
+   * Adds what is new in some vectors, which are overwritten.
    *
-   * @param atRate number of the rate that it is an answer at; negative if of none
-   * @return whether anything was
+   * @param atRate number of the rate that they are answers at; negative if of none
+   * @return how many brought something new
    */
-  boolean add(double[] x, int atRate) {
-    double before = Math.sqrt(product(x, x));
+  int add(List<double[]> some, int atRate, Crew crew) {
+    List<double[]> fresh = new ArrayList<>(some);
+    double[] before = new double[fresh.size()];
+    for (int n = 0; n < before.length; n++) {
+      before[n] = norm(fresh.get(n));
+    }
     // twice is enough: the second pass takes away what round-off left in the first
     for (int pass = 0; pass < 2; pass++) {
-      for (double[] v : vectors) {
-        double along = product(v, x);
-        for (int i = 0; i < x.length; i++) {
-          x[i] -= along * v[i];
-        }
+      takeOutOwn(fresh, crew);
+      double[] least = new double[fresh.size()];
+      for (int n = 0; n < least.length; n++) {
+        least[n] = pass == 0 ? DEFLATION * before[n] : 0;
+      }
+      fresh = orthonormal(fresh, least);
+    }
+    vectors.addAll(fresh);
+    for (int n = 0; n < fresh.size(); n++) {
+      rate.add(atRate);
+    }
+    return fresh.size();
+  }
+
+  /** Takes what lies in the basis out of some vectors. */
+  private void takeOutOwn(List<double[]> some, Crew crew) {
+    List<double[]> heats = new ArrayList<>();
+    for (double[] x : some) {
+      heats.add(heat(x));
+    }
+    double[][] along = Panels.products(crew, vectors, heats);
+    for (double[] row : along) {
+      for (int n = 0; n < row.length; n++) {
+        row[n] = -row[n];
       }
     }
-    double after = Math.sqrt(product(x, x));
-    if (!(after > DEFLATION * before)) {
-      return false;
+    Panels.addCombinations(crew, vectors, along, some);
+  }
+
+  /** Makes vectors orthonormal among themselves; leaves out those of which too little is new. */
+  private List<double[]> orthonormal(List<double[]> some, double[] least) {
+    List<double[]> kept = new ArrayList<>();
+    for (int n = 0; n < some.size(); n++) {
+      double[] x = some.get(n);
+      for (double[] v : kept) {
+        Panels.add(v, -product(v, x), x, 0, x.length);
+      }
+      double length = norm(x);
+      if (length > least[n]) {
+        for (int i = 0; i < x.length; i++) {
+          x[i] /= length;
+        }
+        kept.add(x);
+      }
     }
+    return kept;
+  }
+
+  private double norm(double[] x) {
+    return Math.sqrt(product(x, x));
+  }
+
+  private double[] heat(double[] x) {
+    double[] heat = new double[x.length];
     for (int i = 0; i < x.length; i++) {
-      x[i] /= after;
+      heat[i] = capacity[i] * x[i];
     }
-    vectors.add(x);
-    rate.add(atRate);
-    return true;
+    return heat;
   }
 
   /** Coordinates of the closest state within the basis; it has the same heat content. */
@@ -98,13 +144,23 @@ final class Basis {
   double[] expand(double[] coordinates) {
     double[] x = new double[capacity.length];
     for (int j = 0; j < coordinates.length; j++) {
-      double[] v = vectors.get(j);
-      double along = coordinates[j];
-      for (int i = 0; i < x.length; i++) {
-        x[i] += along * v[i];
-      }
+      Panels.add(vectors.get(j), coordinates[j], x, 0, x.length);
     }
     return x;
+  }
+
+  /** The states with the coordinates given, a column for each. */
+  List<double[]> expand(double[][] coordinates, int count, Crew crew) {
+    List<double[]> states = new ArrayList<>();
+    for (int n = 0; n < count; n++) {
+      states.add(new double[capacity.length]);
+    }
+    Panels.addCombinations(crew, vectors.subList(0, coordinates.length), coordinates, states);
+    return states;
+  }
+
+  List<double[]> vectors() {
+    return Collections.unmodifiableList(vectors);
   }
 
   private double product(double[] a, double[] b) {
@@ -123,23 +179,5 @@ final class Basis {
       s0 += capacity[i] * a[i] * b[i];
     }
     return s0 + s1 + (s2 + s3);
-  }
-
-  /** Products of a vector with the first vectors of the basis, without the heat capacities. */
-  void products(double[] x, double[] result, int count) {
-    for (int j = 0; j < count; j++) {
-      double[] v = vectors.get(j);
-      double s0 = 0;
-      double s1 = 0;
-      int i = 0;
-      for (; i + 1 < x.length; i += 2) {
-        s0 += v[i] * x[i];
-        s1 += v[i + 1] * x[i + 1];
-      }
-      for (; i < x.length; i++) {
-        s0 += v[i] * x[i];
-      }
-      result[j] = s0 + s1;
-    }
   }
 }

@@ -107,8 +107,17 @@ final class Drives {
     return inputs.get(members[drive][0]).unit();
   }
 
+  /** The heats of all drives. */
+  List<double[]> heats(ReducibleNetwork operator) {
+    List<double[]> heats = new ArrayList<>();
+    for (int drive = 0; drive < members.length; drive++) {
+      heats.add(heatOf(operator, drive));
+    }
+    return heats;
+  }
+
   /** The heat that a value of 1 of all its inputs gives each cell. */
-  double[] heatOf(ReducibleNetwork operator, int drive) {
+  private double[] heatOf(ReducibleNetwork operator, int drive) {
     double[] heat = operator.heatOf(members[drive][0]);
     for (int m = 1; m < members[drive].length; m++) {
       double[] more = operator.heatOf(members[drive][m]);

@@ -3,15 +3,18 @@ package stenotherm.modal;
 /** How much a model is to know of its body. */
 enum Fineness {
   /** All that the error estimate stands for. */
-  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-4, new int[] {4, 5}),
+  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-5, 1e-4, new int[] {4, 5}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
-  SCOUTING(new int[] {0, 1, 2, 5}, 1e-4, Double.POSITIVE_INFINITY, new int[0]);
+  SCOUTING(new int[] {0, 1, 2, 5}, 1e-4, 1e-4, Double.POSITIVE_INFINITY, new int[0]);
 
   /** Numbers of the rates at which the answers to the inputs enter the basis. */
   final int[] rates;
 
-  /** Tolerance of an answer, as part of the mean rise that the input's heat would cause. */
-  final double accuracy;
+  /** Tolerance of a steady answer, as part of the mean rise that the input's heat would cause. */
+  private final double steady;
+
+  /** The same of the others: errors of the vectors of a basis are not those of its model. */
+  private final double passing;
 
   /** The same of a network that is not of those the model was built for, for a basis that fits. */
   final double fits;
@@ -22,10 +25,16 @@ enum Fineness {
    */
   final int[] leftOut;
 
-  Fineness(int[] rates, double accuracy, double fits, int[] leftOut) {
+  Fineness(int[] rates, double steady, double passing, double fits, int[] leftOut) {
     this.rates = rates;
-    this.accuracy = accuracy;
+    this.steady = steady;
+    this.passing = passing;
     this.fits = fits;
     this.leftOut = leftOut;
+  }
+
+  /** Tolerance of the answers at a rate. */
+  double accuracy(int rate) {
+    return rate == 0 ? steady : passing;
   }
 }

@@ -1,5 +1,7 @@
 package stenotherm.modal;
 
+import java.util.ArrayList;
+import java.util.List;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
@@ -37,58 +39,79 @@ final class Projection {
     }
   }
 
-  Projection(ReducibleNetwork operator, Basis basis, OutputPlan plan) {
+  Projection(Reduction reduction, Basis basis, OutputPlan plan) {
+    ReducibleNetwork operator = reduction.operator(0);
+    Crew crew = reduction.crew();
     size = basis.size();
     inputs = operator.inputs().size();
     boundaries = operator.network().boundaryPorts().size();
-    conductance = new double[size * size];
-    drive = new double[size * inputs];
-    ReducibleNetwork.Reader reader = operator.new Reader(plan.linear);
-    ReducibleNetwork.Nodes[] nodes = new ReducibleNetwork.Nodes[plan.blocks.size()];
-    firstNode = new int[nodes.length + 1];
-    firstNode[0] = plan.linear.size();
-    for (int block = 0; block < nodes.length; block++) {
-      nodes[block] = operator.new Nodes(plan.blocks.get(block));
-      firstNode[block + 1] = firstNode[block] + nodes[block].count();
-    }
-    int count = firstNode[nodes.length];
+    conductance = reduction.conductance(basis);
+    Reading[] readings = new Reading[crew.threads()];
+    readings[0] = new Reading(operator, plan);
+    firstNode = readings[0].firstNode;
+    int count = firstNode[firstNode.length - 1];
     outputs = new Rows(count, new double[size][], new double[inputs][]);
     flows = new Rows(boundaries, new double[size][], new double[inputs][]);
-    double[] heat = operator.vector();
-    double[] products = new double[size];
-    double[] none = new double[inputs];
-    for (int j = 0; j < size; j++) {
-      double[] v = basis.vector(j);
-      operator.conduct(v, heat);
-      basis.products(heat, products, j + 1);
-      for (int i = 0; i <= j; i++) {
-        conductance[i * size + j] = products[i];
-        conductance[j * size + i] = products[i];
-      }
-      outputs.ofVector()[j] = read(reader, nodes, v, none);
-      flows.ofVector()[j] = operator.heatFlows(v, none);
-    }
-    double[] cold = operator.vector();
+    crew.run(
+        size + inputs,
+        (worker, index) -> {
+          if (readings[worker] == null) {
+            readings[worker] = new Reading(reduction.operator(worker), plan);
+          }
+          double[] unit = new double[inputs];
+          if (index < size) {
+            double[] v = basis.vector(index);
+            outputs.ofVector()[index] = readings[worker].outputs(v, unit);
+            flows.ofVector()[index] = readings[worker].flows(v, unit);
+          } else {
+            double[] cold = reduction.operator(worker).vector();
+            unit[index - size] = 1;
+            outputs.ofInput()[index - size] = readings[worker].outputs(cold, unit);
+            flows.ofInput()[index - size] = readings[worker].flows(cold, unit);
+          }
+        });
+    List<double[]> heats = new ArrayList<>();
     for (int input = 0; input < inputs; input++) {
-      basis.products(operator.heatOf(input), products, size);
-      for (int i = 0; i < size; i++) {
-        drive[i * inputs + input] = products[i];
-      }
-      double[] unit = new double[inputs];
-      unit[input] = 1;
-      outputs.ofInput()[input] = read(reader, nodes, cold, unit);
-      flows.ofInput()[input] = operator.heatFlows(cold, unit);
+      heats.add(operator.heatOf(input));
+    }
+    double[][] products = Panels.products(crew, basis.vectors(), heats);
+    drive = new double[size * inputs];
+    for (int j = 0; j < size; j++) {
+      System.arraycopy(products[j], 0, drive, j * inputs, inputs);
     }
   }
 
-  private double[] read(
-      ReducibleNetwork.Reader reader, ReducibleNetwork.Nodes[] nodes, double[] x, double[] inputs) {
-    double[] values = new double[firstNode[nodes.length]];
-    System.arraycopy(reader.read(x, inputs), 0, values, 0, firstNode[0]);
-    for (int block = 0; block < nodes.length; block++) {
-      double[] of = nodes[block].read(x, inputs);
-      System.arraycopy(of, 0, values, firstNode[block], of.length);
+  /** What one thread reads outputs with. */
+  private static final class Reading {
+    private final ReducibleNetwork operator;
+    private final ReducibleNetwork.Reader reader;
+    private final ReducibleNetwork.Nodes[] nodes;
+    final int[] firstNode;
+
+    Reading(ReducibleNetwork operator, OutputPlan plan) {
+      this.operator = operator;
+      reader = operator.new Reader(plan.linear);
+      nodes = new ReducibleNetwork.Nodes[plan.blocks.size()];
+      firstNode = new int[nodes.length + 1];
+      firstNode[0] = plan.linear.size();
+      for (int block = 0; block < nodes.length; block++) {
+        nodes[block] = operator.new Nodes(plan.blocks.get(block));
+        firstNode[block + 1] = firstNode[block] + nodes[block].count();
+      }
     }
-    return values;
+
+    double[] outputs(double[] x, double[] inputs) {
+      double[] values = new double[firstNode[nodes.length]];
+      System.arraycopy(reader.read(x, inputs), 0, values, 0, firstNode[0]);
+      for (int block = 0; block < nodes.length; block++) {
+        double[] of = nodes[block].read(x, inputs);
+        System.arraycopy(of, 0, values, firstNode[block], of.length);
+      }
+      return values;
+    }
+
+    double[] flows(double[] x, double[] inputs) {
+      return operator.heatFlows(x, inputs);
+    }
   }
 }

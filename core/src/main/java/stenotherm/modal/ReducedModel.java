@@ -32,6 +32,7 @@ public final class ReducedModel {
   private static final double SLOWEST = 4e-7;
 
   private final Fineness fineness;
+  private final Crew crew;
   private final OutputPlan plan;
   private final Body body;
   private final Basis basis;
@@ -40,12 +41,14 @@ public final class ReducedModel {
 
   private ReducedModel(
       Fineness fineness,
+      Crew crew,
       OutputPlan plan,
       Body body,
       Basis basis,
       List<PreparedLeg> legs,
       long iterations) {
     this.fineness = fineness;
+    this.crew = crew;
     this.plan = plan;
     this.body = body;
     this.basis = basis;
@@ -107,47 +110,34 @@ public final class ReducedModel {
       return this;
     }
     legs.get(0).configuration.requireSameBody(network);
-    Configuration added = new Configuration(network, coefficients);
-    ReducibleNetwork operator = added.operator();
-    Projection projection = new Projection(operator, basis, plan);
-    PreparedLeg leg = new PreparedLeg(added, operator, projection, basis, plan, body, fineness);
+    Reduction reduction = new Reduction(new Configuration(network, coefficients), crew);
     Basis grown = basis.copy();
-    long count = iterations;
     if (Double.isFinite(fineness.fits)) {
-      count += grow(operator, leg.whole, grown);
-    }
-    Body same = body;
-    if (grown.size() > basis.size()) {
-      same = new Body(operator, grown, body.startingApart(), body.drives);
-      leg =
-          new PreparedLeg(
-              added, operator, new Projection(operator, grown, plan), grown, plan, same, fineness);
-    }
-    List<PreparedLeg> all = new ArrayList<>(legs);
-    all.add(leg);
-    return new ReducedModel(fineness, plan, same, grown, all, count);
-  }
-
-  /** Adds the answers that a system gets wrong. */
-  private long grow(ReducibleNetwork operator, ModalSystem system, Basis basis) {
-    long iterations = 0;
-    double[] shifts = rates(operator.fixesLevel());
-    for (int s : fineness.rates) {
-      for (int drive = 0; drive < body.drives.count(); drive++) {
-        double[] heat = body.drives.heatOf(operator, drive);
-        double[] coordinates = new double[basis.size()];
-        system.answer(body.drives.members(drive), shifts[s], coordinates);
-        double[] x = basis.expand(coordinates);
-        double level = level(operator, shifts[s], heat);
-        int needed = operator.solve(shifts[s], heat, x, fineness.fits * level);
-        if (needed > 0) {
-          iterations += needed;
-          iterations += operator.solve(shifts[s], heat, x, fineness.accuracy * level);
-          basis.add(x, s);
-        }
+      List<double[]> heats = body.drives.heats(reduction.operator(0));
+      for (int rate : fineness.rates) {
+        reduction.addAnswers(heats, rate, fineness.fits, fineness.accuracy(rate), grown);
       }
     }
-    return iterations;
+    Body same =
+        grown.size() == basis.size()
+            ? body
+            : new Body(reduction.operator(0), grown, body.startingApart(), body.drives);
+    List<PreparedLeg> all = new ArrayList<>(legs);
+    all.add(prepared(reduction, grown, plan, same, fineness));
+    return new ReducedModel(
+        fineness, crew, plan, same, grown, all, iterations + reduction.iterations());
+  }
+
+  private static PreparedLeg prepared(
+      Reduction reduction, Basis basis, OutputPlan plan, Body body, Fineness fineness) {
+    return new PreparedLeg(
+        reduction.configuration,
+        reduction.operator(0),
+        new Projection(reduction, basis, plan),
+        basis,
+        plan,
+        body,
+        fineness);
   }
 
   static double[] rates(boolean fixesLevel) {
@@ -156,24 +146,6 @@ public final class ReducedModel {
       shifts[0] = SLOWEST;
     }
     return shifts;
-  }
-
-  /** Mean rise that some heat would cause if it spread evenly [K]. */
-  private static double level(ReducibleNetwork operator, double shift, double[] heat) {
-    double[] ones = operator.indicator(Optional.empty());
-    double[] taken = operator.vector();
-    operator.conduct(ones, taken);
-    double reaction = sum(taken);
-    operator.store(ones, taken);
-    return sum(heat) / (reaction + shift * sum(taken));
-  }
-
-  private static double sum(double[] values) {
-    double sum = 0;
-    for (double value : values) {
-      sum += value;
-    }
-    return sum;
   }
 
   Optional<PreparedLeg> find(HeatNetwork network, double[] coefficients) {
@@ -255,6 +227,7 @@ public final class ReducedModel {
     private final Set<String> startingApart = new TreeSet<>();
     private final List<Set<String>> together = new ArrayList<>();
     private Fineness fineness = Fineness.WHOLE;
+    private Crew crew = new Crew(1);
 
     private Builder(OutputPlan plan) {
       this.plan = plan;
@@ -320,6 +293,23 @@ public final class ReducedModel {
     }
 
     /**
+     * Sets the number of threads that share the work of {@link #build} and of {@link
+     * ReducedModel#with}. They end before the call returns. The model is the same to the last bit
+     * for any number.
+     *
+     * @param number the number, with the thread that calls; 1 unless set
+     * @return this builder
+     * @throws InvalidInputException if it is not positive
+     */
+    public Builder threads(int number) {
+      if (number < 1) {
+        throw new InvalidInputException("threads", number + " must be at least 1");
+      }
+      crew = new Crew(number);
+      return this;
+    }
+
+    /**
      * Solves for the answers of the body to all its inputs and reduces it.
      *
      * @return the model
@@ -332,51 +322,42 @@ public final class ReducedModel {
         throw new InvalidInputException(
             "configurations", "there is none; a model needs the network and its coefficients");
       }
-      List<ReducibleNetwork> operators =
-          configurations.stream().map(Configuration::operator).toList();
-      Basis basis = new Basis(operators.get(0));
-      basis.add(operators.get(0).indicator(Optional.empty()), -1);
+      List<Reduction> reductions =
+          configurations.stream().map(each -> new Reduction(each, crew)).toList();
+      ReducibleNetwork operator = reductions.get(0).operator(0);
+      Drives drives = new Drives(operator.inputs(), together);
+      Basis basis = new Basis(operator);
+      List<double[]> starts = new ArrayList<>();
+      starts.add(operator.indicator(Optional.empty()));
       for (String block : startingApart) {
-        basis.add(operators.get(0).indicator(Optional.of(block)), -1);
+        starts.add(operator.indicator(Optional.of(block)));
       }
-      Drives drives = new Drives(operators.get(0).inputs(), together);
-      long iterations = 0;
-      for (int s : fineness.rates) {
-        for (ReducibleNetwork operator : operators) {
-          iterations += addAnswers(operator, basis, drives, s);
+      basis.add(starts, -1, crew);
+      for (int rate : fineness.rates) {
+        for (Reduction each : reductions) {
+          List<double[]> heats = heats(each.operator(0), drives);
+          each.addAnswers(heats, rate, 0, fineness.accuracy(rate), basis);
         }
       }
-      Body body = new Body(operators.get(0), basis, startingApart, drives);
+      Body body = new Body(operator, basis, startingApart, drives);
       List<PreparedLeg> legs = new ArrayList<>();
-      for (int c = 0; c < configurations.size(); c++) {
-        Projection projection = new Projection(operators.get(c), basis, plan);
-        legs.add(
-            new PreparedLeg(
-                configurations.get(c), operators.get(c), projection, basis, plan, body, fineness));
+      long iterations = 0;
+      for (Reduction each : reductions) {
+        legs.add(prepared(each, basis, plan, body, fineness));
+        iterations += each.iterations();
       }
-      return new ReducedModel(fineness, plan, body, basis, legs, iterations);
+      return new ReducedModel(fineness, crew, plan, body, basis, legs, iterations);
     }
 
-    /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
-    private long addAnswers(ReducibleNetwork operator, Basis basis, Drives drives, int number) {
-      double shift = rates(operator.fixesLevel())[number];
-      List<double[]> heats = new ArrayList<>();
-      for (int drive = 0; drive < drives.count(); drive++) {
-        heats.add(drives.heatOf(operator, drive));
-      }
+    /** What the answers are to: all inputs, and what blocks that start apart hold. */
+    private List<double[]> heats(ReducibleNetwork operator, Drives drives) {
+      List<double[]> heats = drives.heats(operator);
       for (String block : startingApart) {
         double[] held = operator.vector();
         operator.store(operator.indicator(Optional.of(block)), held);
         heats.add(held);
       }
-      long iterations = 0;
-      for (double[] heat : heats) {
-        double[] x = operator.vector();
-        iterations +=
-            operator.solve(shift, heat, x, fineness.accuracy * level(operator, shift, heat));
-        basis.add(x, number);
-      }
-      return iterations;
+      return heats;
     }
   }
 }

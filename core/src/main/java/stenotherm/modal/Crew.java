@@ -1,0 +1,80 @@
+package stenotherm.modal;
+
+import java.util.concurrent.atomic.AtomicInteger;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Threads that share tasks and end before a call returns. Which thread takes which task is left to
+ * chance: a task must not depend on it, nor on another task of the same call.
+ */
+final class Crew {
+  /** A task. */
+  interface Task {
+    /**
+     * Does it.
+     *
+     * @param worker number of the thread that does, for working space of its own
+     * @param index number of the task
+     */
+    void run(int worker, int index);
+  }
+
+  private final int threads;
+
+  Crew(int threads) {
+    this.threads = threads;
+  }
+
+  int threads() {
+    return threads;
+  }
+
+  /** Does all tasks. If some fail, the failure of the first in order is thrown. */
+  void run(int tasks, Task task) {
+    AtomicInteger next = new AtomicInteger();
+    @Nullable Throwable[] failures = new Throwable[tasks];
+    Thread[] others =
+        new Thread[Math.min(threads, tasks) - 1 > 0 ? Math.min(threads, tasks) - 1 : 0];
+    for (int t = 0; t < others.length; t++) {
+      int worker = t + 1;
+      others[t] = new Thread(() -> work(worker, next, task, failures));
+      others[t].start();
+    }
+    work(0, next, task, failures);
+    boolean interrupted = false;
+    for (Thread other : others) {
+      while (other.isAlive()) {
+        try {
+          other.join();
+        } catch (InterruptedException e) {
+          // the tasks are short, and what they write to must be complete; the caller is told after
+          interrupted = true;
+        }
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
+    }
+    for (Throwable failure : failures) {
+      if (failure instanceof RuntimeException exception) {
+        throw exception;
+      }
+      if (failure instanceof Error error) {
+        throw error;
+      }
+    }
+  }
+
+  private static void work(
+      int worker, AtomicInteger next, Task task, @Nullable Throwable[] failures) {
+    for (int index = next.getAndIncrement();
+        index < failures.length;
+        index = next.getAndIncrement()) {
+      try {
+        task.run(worker, index);
+      } catch (RuntimeException | Error failure) {
+        failures[index] = failure;
+      }
+    }
+  }
+}

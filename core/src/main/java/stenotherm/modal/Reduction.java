@@ -1,0 +1,167 @@
+package stenotherm.modal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+import stenotherm.conduction.ReducibleNetwork;
+
+/**
+ * A configuration while a basis is found for it: V'GV of the vectors so far, and the answers of the
+ * body, each of which starts from the best that the vectors so far can do.
+ *
+ * <p>What comes out is the same for any number of threads: each answer is found by one of them, and
+ * no sum is split among them.
+ */
+final class Reduction {
+  final Configuration configuration;
+  private final Crew crew;
+
+  /** One for each thread, made when it is needed. */
+  private final ReducibleNetwork[] operators;
+
+  private final double[] rates;
+
+  /** What a uniform rise takes [W/K] and holds [J/K]. */
+  private final double reaction;
+
+  private final double capacity;
+
+  /** V'GV of the vectors so far, row by row. */
+  private double[] conductance = new double[0];
+
+  private int size;
+  private long iterations;
+
+  Reduction(Configuration configuration, Crew crew) {
+    this.configuration = configuration;
+    this.crew = crew;
+    operators = new ReducibleNetwork[crew.threads()];
+    ReducibleNetwork operator = operator(0);
+    rates = ReducedModel.rates(operator.fixesLevel());
+    double[] ones = operator.indicator(Optional.empty());
+    double[] taken = operator.vector();
+    operator.conduct(ones, taken);
+    reaction = magnitude(taken);
+    operator.store(ones, taken);
+    capacity = magnitude(taken);
+  }
+
+  private static double magnitude(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += Math.abs(value);
+    }
+    return sum;
+  }
+
+  /** The operator of a thread, 0 for the one that calls. */
+  ReducibleNetwork operator(int worker) {
+    if (operators[worker] == null) {
+      operators[worker] = configuration.operator();
+    }
+    return operators[worker];
+  }
+
+  Crew crew() {
+    return crew;
+  }
+
+  /** Iterations of the linear solver so far. */
+  long iterations() {
+    return iterations;
+  }
+
+  /** V'GV of a basis, row by row; what is known of its first vectors is kept. */
+  double[] conductance(Basis basis) {
+    int known = size;
+    int all = basis.size();
+    if (known == all) {
+      return conductance;
+    }
+    List<double[]> heats = new ArrayList<>();
+    for (int j = known; j < all; j++) {
+      heats.add(operator(0).vector());
+    }
+    crew.run(
+        heats.size(),
+        (worker, n) -> operator(worker).conduct(basis.vector(known + n), heats.get(n)));
+    double[][] products = Panels.products(crew, basis.vectors(), heats);
+    double[] larger = new double[all * all];
+    for (int i = 0; i < known; i++) {
+      System.arraycopy(conductance, i * known, larger, i * all, known);
+    }
+    for (int j = known; j < all; j++) {
+      for (int i = 0; i <= j; i++) {
+        larger[i * all + j] = products[i][j - known];
+        larger[j * all + i] = products[i][j - known];
+      }
+    }
+    conductance = larger;
+    size = all;
+    return conductance;
+  }
+
+  /**
+   * Finds answers and adds them to a basis.
+   *
+   * @param heats what each is an answer to [W]
+   * @param number number of the rate
+   * @param fits error [parts of an answer] up to which the answer that the basis has already will
+   *     do; 0 if all are wanted
+   * @param accuracy error of the others
+   */
+  void addAnswers(List<double[]> heats, int number, double fits, double accuracy, Basis basis) {
+    double rate = rates[number];
+    List<double[]> answers = guesses(heats, rate, basis);
+    int[] taken = new int[heats.size()];
+    crew.run(
+        heats.size(),
+        (worker, n) -> {
+          double[] heat = heats.get(n);
+          // the mean rise that the heat would cause if it spread evenly
+          double level = magnitude(heat) / (reaction + rate * capacity);
+          ReducibleNetwork operator = operator(worker);
+          if (fits > 0) {
+            taken[n] = operator.solve(rate, heat, answers.get(n), fits * level);
+          }
+          if (fits == 0 || taken[n] > 0) {
+            taken[n] += operator.solve(rate, heat, answers.get(n), accuracy * level);
+          }
+        });
+    List<double[]> wanted = new ArrayList<>();
+    for (int n = 0; n < taken.length; n++) {
+      iterations += taken[n];
+      if (fits == 0 || taken[n] > 0) {
+        wanted.add(answers.get(n));
+      }
+    }
+    basis.add(wanted, number, crew);
+  }
+
+  /** The best answers within a basis: by Galerkin's method, V (V'GV + s)^-1 V'b. */
+  private List<double[]> guesses(List<double[]> heats, double rate, Basis basis) {
+    double[] ofBasis = conductance(basis);
+    DMatrixRMaj matrix = new DMatrixRMaj(size, size);
+    System.arraycopy(ofBasis, 0, matrix.data, 0, ofBasis.length);
+    for (int i = 0; i < size; i++) {
+      matrix.add(i, i, rate);
+    }
+    DMatrixRMaj right = new DMatrixRMaj(Panels.products(crew, basis.vectors(), heats));
+    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(size);
+    double[][] coordinates = new double[size][heats.size()];
+    if (solver.setA(matrix)) {
+      DMatrixRMaj solution = new DMatrixRMaj(size, heats.size());
+      solver.solve(right, solution);
+      for (int i = 0; i < size; i++) {
+        for (int n = 0; n < heats.size(); n++) {
+          coordinates[i][n] = solution.get(i, n);
+        }
+      }
+    }
+    // where round-off leaves the small matrix without a factor, the guesses are zero
+    return basis.expand(coordinates, heats.size(), crew);
+  }
+}
