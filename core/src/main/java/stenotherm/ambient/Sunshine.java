@@ -31,15 +31,17 @@ public record Sunshine(
   public static final Sunshine NONE = new Sunshine(Map.of(), SolarAbsorptance.KRAFT_BOARD, 0);
 
   /**
-   * Copies the map and checks the loss.
+   * Copies the map and checks the values.
    *
-   * @throws InvalidInputException if the loss is out of its range
+   * @throws InvalidInputException if the loss is out of its range, or the irradiance is negative in
+   *     a row of a table or as a constant
    */
   public Sunshine {
     Checks.within(
         "loss to the sky", skyLoss, SKY_LOSSES, "W/m2", "A clear sky takes about 63 W/m2.");
     Map<Face, TimeFunction> copy = new EnumMap<>(Face.class);
     copy.putAll(irradiance);
+    copy.forEach((face, sun) -> Checks.notNegative("irradiance on " + face.label(), sun, "W/m2"));
     irradiance = Collections.unmodifiableMap(copy);
   }
 

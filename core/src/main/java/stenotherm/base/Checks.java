@@ -63,6 +63,31 @@ public final class Checks {
   }
 
   /**
+   * Checks that a function of time is not below zero, where a table has its rows or where it is a
+   * constant. What lies between the breakpoints of other functions is not looked at.
+   *
+   * @param field name of the input
+   * @param function the function [unit]
+   * @param unit unit shown in the message
+   * @return the function
+   * @throws InvalidInputException if it is below zero within ten years before or after time zero
+   */
+  public static TimeFunction notNegative(String field, TimeFunction function, String unit) {
+    double tenYears = 3653 * Times.DAY;
+    for (double time : function.breakpoints(-tenYears, tenYears)) {
+      double least = Math.min(function.at(time), function.before(time));
+      if (least < 0) {
+        throw new InvalidInputException(
+            field, show(least, unit) + " at " + show(time, "s") + " must be 0 or above");
+      }
+    }
+    if (function.isConstant()) {
+      notNegative(field, function.at(0), unit);
+    }
+    return function;
+  }
+
+  /**
    * Checks that a value lies in a closed range.
    *
    * @param field name of the input

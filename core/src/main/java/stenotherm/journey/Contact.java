@@ -74,5 +74,14 @@ public record Contact(Face face, Range first, Range second, Condition condition)
    *
    * @param irradiance sunlight that falls on it [W/m2 against s since sealing]
    */
-  public record Sunlit(TimeFunction irradiance) implements Condition {}
+  public record Sunlit(TimeFunction irradiance) implements Condition {
+    /**
+     * Checks the irradiance.
+     *
+     * @throws InvalidInputException if it is negative in a row of a table or as a constant
+     */
+    public Sunlit {
+      Checks.notNegative("irradiance on a part of a face", irradiance, "W/m2");
+    }
+  }
 }

@@ -17,14 +17,20 @@ import stenotherm.base.InvalidInputException;
  */
 public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> legs) {
   /**
-   * Checks the start and that there is a leg.
+   * Checks the start, that there is a leg, and that tables of sunlight cover their legs.
    *
-   * @throws stenotherm.base.InvalidInputException if there is none, or the temperature is not
-   *     absolute
+   * @throws stenotherm.base.InvalidInputException if there is no leg, the temperature is not
+   *     absolute, or a table of sunlight begins after its leg or ends before it, delay included,
+   *     with a row that is not 0
    */
   public Journey {
     Checks.temperature("start temperature", startTemperature);
     legs = Checks.notEmpty("legs", legs);
+    double start = 0;
+    for (Leg leg : legs) {
+      SunRecord.check(leg, start, start + leg.lasting());
+      start += leg.lasting();
+    }
   }
 
   /**

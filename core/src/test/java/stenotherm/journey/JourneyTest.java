@@ -6,12 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 
 class JourneyTest {
@@ -128,5 +134,77 @@ class JourneyTest {
     String message =
         assertThrows(InvalidInputException.class, () -> leg("x", EAST, 2 / 3600.0)).getMessage();
     assertTrue(message.startsWith("duration of leg 'x': 2 s must lie between 60 s and"), message);
+  }
+
+  private static Journey sunny(TimeFunction sun, double delay) {
+    Leg porch = leg("porch", WEST, 6);
+    Surroundings shade = porch.surroundings();
+    return journey(
+        leg("collected", EAST, 4),
+        porch
+            .in(shade.under(Sunshine.on(Face.Z_MAX, sun, SolarAbsorptance.KRAFT_BOARD)))
+            .delayed(Times.fromHours(delay)));
+  }
+
+  private static TimeFunction rows(double[] hours, double... values) {
+    return TimeFunction.table(Arrays.stream(hours).map(Times::fromHours).toArray(), values);
+  }
+
+  private static void assertRefused(String message, Executable executable) {
+    assertEquals(message, assertThrows(InvalidInputException.class, executable).getMessage());
+  }
+
+  /** Beyond its ends a table stays at its first and last row: the sun would shine on. */
+  @Test
+  void sunlightCoversItsLeg() {
+    TimeFunction whole = rows(new double[] {4, 6, 10}, 200, 500, 300);
+    sunny(whole, 0);
+    assertRefused(
+        "sunlight on zMax in leg 'porch': its last row is 300 W/m2 at 10 h after sealing, but the"
+            + " leg ends at 11.5 h; add rows for the last 1.5 h of it, or end with 0 W/m2",
+        () -> sunny(whole, 1.5));
+    assertRefused(
+        "sunlight on zMax in leg 'porch': its last row is 500 W/m2 at 8 h after sealing, but the"
+            + " leg ends at 10 h; add rows for the last 2 h of it, or end with 0 W/m2",
+        () -> sunny(rows(new double[] {2, 8}, 500, 500), 0));
+    assertRefused(
+        "sunlight on zMax in leg 'porch': its last row is 500 W/m2 at 2 h after sealing, but the"
+            + " leg ends at 10 h; add rows for the last 6 h of it, or end with 0 W/m2",
+        () -> sunny(rows(new double[] {0, 2}, 0, 500), 0));
+    assertRefused(
+        "sunlight on zMax in leg 'porch': its first row is 100 W/m2 at 5 h after sealing, but the"
+            + " leg begins at 4 h; add rows for the first 1 h of it, or begin with 0 W/m2",
+        () -> sunny(rows(new double[] {5, 8, 9}, 100, 500, 0), 0));
+    Leg porch = leg("porch", EAST, 6);
+    Contact spot =
+        Contact.whole(Face.X_MIN, new Contact.Sunlit(rows(new double[] {0, 2}, 500, 500)));
+    assertRefused(
+        "sunlight on a part of xMin in leg 'porch': its last row is 500 W/m2 at 2 h after sealing,"
+            + " but the leg ends at 6 h; add rows for the last 4 h of it, or end with 0 W/m2",
+        () -> journey(porch.in(porch.surroundings().touching(List.of(spot)))));
+  }
+
+  @Test
+  void sunlightMayEndDarkOrNever() {
+    sunny(rows(new double[] {5, 6, 8}, 0, 500, 0), 40);
+    sunny(TimeFunction.constant(500), 40);
+    sunny(rows(new double[] {0, 40}, 500, 500), 0);
+    sunny(rows(new double[] {-1, 2, 12}, 100, 500, 500), 0);
+  }
+
+  @Test
+  void sunlightIsNotNegative() {
+    assertRefused(
+        "irradiance on zMax: -20 W/m2 at 7200 s must be 0 or above",
+        () -> sunny(rows(new double[] {0, 2, 3}, 0, -20, 0), 0));
+    assertRefused(
+        "irradiance on zMax: -1 W/m2 at 7200 s must be 0 or above",
+        () -> sunny(rows(new double[] {0, 2, 2, 3}, 0, -1, 5, 0), 0));
+    assertRefused(
+        "irradiance on zMax: -5 W/m2 must be a finite number, 0 or above",
+        () -> sunny(TimeFunction.constant(-5), 0));
+    assertRefused(
+        "irradiance on a part of a face: -5 W/m2 must be a finite number, 0 or above",
+        () -> new Contact.Sunlit(TimeFunction.constant(-5)));
   }
 }
