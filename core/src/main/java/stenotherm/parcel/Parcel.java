@@ -320,7 +320,7 @@ public record Parcel(
    * <p>The direction of heat across a layer that lies level decides how its air moves. It is taken
    * from where warmers and packs are: a warmer above sends heat downward, a pack colder than the
    * mean temperature above takes it upward; without either, or with as many above as below, it is
-   * taken as sideways, which lies between the two.
+   * taken as sideways, which lies between the two. Every warmer counts, as if it heated.
    *
    * @param orientation how the parcel lies
    * @param meanTemperature mean temperature of the air [K]
@@ -328,18 +328,43 @@ public record Parcel(
    * @throws InvalidInputException if the temperature is not absolute
    */
   public Map<String, Double> conductivities(Orientation orientation, double meanTemperature) {
+    return conductivities(orientation, meanTemperature, warmers);
+  }
+
+  /**
+   * Returns the same conductivities at a time: a warmer that has not been opened yet, or that is
+   * spent, sends no heat anywhere.
+   *
+   * @param orientation how the parcel lies
+   * @param meanTemperature mean temperature of the air [K]
+   * @param time time since sealing [s]
+   * @return conductivity [W/(m K)] of each block by its name
+   * @throws InvalidInputException if the temperature is not absolute or the time not finite
+   */
+  public Map<String, Double> conductivities(
+      Orientation orientation, double meanTemperature, double time) {
+    Checks.finite("time since sealing", time, "s");
+    return conductivities(
+        orientation,
+        meanTemperature,
+        warmers.stream().filter(warmer -> warmer.power().at(time) > 0).toList());
+  }
+
+  private Map<String, Double> conductivities(
+      Orientation orientation, double meanTemperature, List<PlacedWarmer> heating) {
     Checks.temperature("mean temperature of the air", meanTemperature);
     Box cavity = cavity();
     Axis up = orientation.up().axis();
     Map<String, Double> all = new LinkedHashMap<>();
     for (Container container : containers) {
-      HeatFlow vertical = vertical(container.item(cavity).box(), orientation, meanTemperature);
+      HeatFlow vertical =
+          vertical(container.item(cavity).box(), orientation, meanTemperature, heating);
       all.put(container.airBlock(), container.airConductivity(vertical, up, meanTemperature));
     }
     if (filling instanceof Filling.Unfilled unfilled) {
       CavityAir air = new CavityAir(unfilled, gap(cavity));
       double level = 2 * cavity.volume() / cavity.size(up) / new Item(FILL, cavity).surface();
-      HeatFlow vertical = vertical(middle(cavity), orientation, meanTemperature);
+      HeatFlow vertical = vertical(middle(cavity), orientation, meanTemperature, heating);
       all.put(FILL, air.conductivity(vertical, level, meanTemperature));
     }
     return all;
@@ -353,10 +378,11 @@ public record Parcel(
   }
 
   /** Which way heat goes vertically at a thing, by where warmers and packs are. */
-  private HeatFlow vertical(Box thing, Orientation orientation, double meanTemperature) {
+  private HeatFlow vertical(
+      Box thing, Orientation orientation, double meanTemperature, List<PlacedWarmer> heating) {
     Box cavity = cavity();
     int downward = 0;
-    for (PlacedWarmer warmer : warmers) {
+    for (PlacedWarmer warmer : heating) {
       downward += side(warmer.item(cavity).box(), thing, orientation);
     }
     for (PlacedPack pack : packs) {

@@ -13,11 +13,13 @@ import stenotherm.base.Face;
 import stenotherm.base.HeatFlow;
 import stenotherm.base.Orientation;
 import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
 import stenotherm.grid.Block;
 import stenotherm.grid.MeshControl;
 import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.warmer.WarmerClass;
 
 class FillingTest {
   private static final double MEAN = 288.15;
@@ -104,6 +106,39 @@ class FillingTest {
     }
     Parcel filled = Packings.warmed(List.of(PAD));
     assertEquals(Set.of("cup air"), filled.conductivities(Orientation.LID_UP, MEAN).keySet());
+  }
+
+  /** Before it is opened and once it is spent a warmer sends no heat downward. */
+  @Test
+  void onlyAWarmerThatHeatsCounts() {
+    WarmerClass tenHours =
+        new WarmerClass(
+            "ten hours",
+            PAD.warmer().size(),
+            TimeFunction.table(new double[] {0, 36_000, 36_000}, new double[] {2, 1, 0}),
+            PAD.warmer().strength(),
+            PAD.warmer().source());
+    PlacedWarmer late = new PlacedWarmer("pad", tenHours, Face.Z_MAX, Mounting.taped(), 3600);
+    Parcel warmed = with(Filling.none(), List.of(late));
+    Parcel bare = with(Filling.none(), List.of());
+    Orientation up = Orientation.LID_UP;
+    Map<String, Double> heating = warmed.conductivities(up, MEAN);
+    Map<String, Double> idle = bare.conductivities(up, MEAN);
+    assertEquals(Set.of("cup air", "fill"), heating.keySet());
+    assertEquals(idle.keySet(), warmed.conductivities(up, MEAN, 0).keySet());
+    for (double time : new double[] {0, 3599, 39_600, 50_000}) {
+      Map<String, Double> then = warmed.conductivities(up, MEAN, time);
+      // the pad takes up a little of the cavity, open or not
+      assertEquals(idle.get("cup air"), then.get("cup air"));
+      assertTrue(ofBlock(then, "fill") > 1.05 * ofBlock(heating, "fill"));
+    }
+    for (double time : new double[] {3600, 20_000, 39_599}) {
+      assertEquals(heating, warmed.conductivities(up, MEAN, time));
+    }
+  }
+
+  private static double ofBlock(Map<String, Double> conductivities, String block) {
+    return Objects.requireNonNull(conductivities.get(block));
   }
 
   @Test
