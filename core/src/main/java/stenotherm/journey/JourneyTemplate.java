@@ -1,14 +1,17 @@
 package stenotherm.journey;
 
 import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import stenotherm.ambient.Situation;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
+import stenotherm.base.Times;
 
 /**
  * A named kind of journey: its legs, their surroundings and their usual hours.
@@ -20,6 +23,11 @@ import stenotherm.base.Source;
  * @param source where legs and hours come from
  */
 public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source) {
+  /** Waits of so long are told of [s]. */
+  private static final double LONG_WAIT = Times.fromHours(12);
+
+  private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
   /** Air that lags is followed from so many lags before a leg begins, if the parcel is sealed. */
   private static final double LAGS = 4;
 
@@ -112,5 +120,42 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
       time += duration;
     }
     return List.copyOf(durations);
+  }
+
+  /**
+   * Returns what a user who chose the hour of sealing should know: legs that wait half a day or
+   * more for their hour, and legs that just miss it, which go on as soon as they can.
+   *
+   * @param sealing when the parcel is sealed, on the clock of the origin
+   * @param origin where it is sent from
+   * @param destination where it is sent to
+   * @return sentences; empty if the hours suit the template
+   */
+  public List<String> unusualWaits(LocalDateTime sealing, Place origin, Place destination) {
+    List<String> sentences = new ArrayList<>();
+    double time = 0;
+    for (TemplateLeg leg : legs) {
+      Place there = leg.end() == TemplateLeg.End.ORIGIN ? origin : destination;
+      LocalDateTime start = there.clockAt(time, sealing, origin);
+      double duration = leg.timing().duration(start);
+      if (leg.timing() instanceof TemplateLeg.Until until) {
+        String begins =
+            "'" + leg.name() + "' begins at " + CLOCK.format(start) + " and would end at ";
+        String lasts = Checks.show(Times.toHours(duration), "h");
+        if (until.misses(start)) {
+          sentences.add(
+              begins
+                  + until.clock()
+                  + ", which it misses: the parcel is taken to go on after "
+                  + lasts
+                  + ".");
+        } else if (duration >= LONG_WAIT) {
+          sentences.add(
+              begins + until.clock() + ": the parcel is taken to wait " + lasts + " for it.");
+        }
+      }
+      time += duration;
+    }
+    return List.copyOf(sentences);
   }
 }

@@ -88,15 +88,29 @@ public record TemplateLeg(String name, Situation situation, End end, Timing timi
       Checks.positive("shortest duration of a template's leg", shortest, "s");
     }
 
+    /**
+     * Tells whether the hour was just missed, so that the leg ends as soon as it can.
+     *
+     * @param start when the leg starts, on its local clock
+     * @return true if the clock is not waited for
+     */
+    public boolean misses(LocalDateTime start) {
+      return untilClock(start) >= PATIENCE;
+    }
+
     @Override
     public double duration(LocalDateTime start) {
+      return misses(start) ? shortest : untilClock(start);
+    }
+
+    /** Time until the clock shows its hour, after the shortest duration at the least [s]. */
+    private double untilClock(LocalDateTime start) {
       LocalDateTime earliest = start.plusSeconds(Math.round(shortest));
       LocalDateTime end = earliest.toLocalDate().atTime(clock);
       if (end.isBefore(earliest)) {
         end = end.plusDays(1);
       }
-      double duration = Duration.between(start, end).toSeconds();
-      return duration < PATIENCE ? duration : shortest;
+      return Duration.between(start, end).toSeconds();
     }
   }
 }

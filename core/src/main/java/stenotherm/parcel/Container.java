@@ -11,7 +11,6 @@ import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Lengths;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -70,7 +69,7 @@ public record Container(
     Dimensions inner = vessel.inner();
     double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();
     if (lain > 0) {
-      fits(name, "bedding takes %.1f mm of height", lain, inner.height());
+      fits(name, "bedding takes %s of height", lain, inner.height());
     }
     if (isLying(vessel) && (bedding.size() > 1 || lain > inner.height() / 2)) {
       throw new InvalidInputException(
@@ -79,17 +78,15 @@ public record Container(
     }
     if (occupant.isPresent()) {
       Dimensions body = occupant.get().dimensions(inner);
-      fits(name, "animal takes %.1f mm along x", body.length(), inner.length());
-      fits(name, "animal takes %.1f mm along y", body.width(), inner.width());
+      fits(name, "animal takes %s along x", body.length(), inner.length());
+      fits(name, "animal takes %s along y", body.width(), inner.width());
       if (vessel.shape() == Shape.CYLINDER_Z) {
         double diagonal = Math.hypot(body.length(), body.width());
-        fits(name, "animal takes %.1f mm across its corners", diagonal, inner.length());
+        fits(name, "animal takes %s across its corners", diagonal, inner.length());
       }
       double onBedding = animalBottom(vessel, lain, body) + body.height();
       String what =
-          lain > 0
-              ? "animal on its bedding takes %.1f mm of height"
-              : "animal takes %.1f mm of height";
+          lain > 0 ? "animal on its bedding takes %s of height" : "animal takes %s of height";
       fits(name, what, onBedding, ceiling(vessel, body));
     }
   }
@@ -111,12 +108,13 @@ public record Container(
     if (needed > room) {
       throw new InvalidInputException(
           "container '" + container + "'",
-          String.format(
-              Locale.ROOT,
-              "the " + what + " but the container has %.1f mm: %.1f mm too little",
-              Lengths.toMillimetres(needed),
-              Lengths.toMillimetres(room),
-              Lengths.toMillimetres(needed - room)));
+          "the "
+              + String.format(Locale.ROOT, what, Extents.of(needed))
+              + " but the container has "
+              + Extents.of(room)
+              + ": "
+              + Extents.of(needed - room)
+              + " too little");
     }
   }
 

@@ -112,9 +112,10 @@ public record Parcel(
                   + item.name()
                   + "' sticks out of the cavity into the wall "
                   + face.label()
-                  + millimetres(" by %.1f mm", excess)
+                  + " by "
+                  + Extents.of(excess)
                   + "; the cavity is "
-                  + size(cavity));
+                  + Extents.of(cavity));
         }
       }
       for (Item other : items.subList(0, index)) {
@@ -126,9 +127,10 @@ public record Parcel(
                   + item.name()
                   + "' overlaps '"
                   + other.name()
-                  + millimetres("' by %.1f mm", depth)
+                  + "' by "
+                  + Extents.of(depth)
                   + "; the cavity is "
-                  + size(cavity));
+                  + Extents.of(cavity));
         }
       }
     }
@@ -139,7 +141,8 @@ public record Parcel(
       return walls.inside(outer, walls.shells());
     } catch (InvalidInputException fault) {
       throw refusal(
-          packing, fault.field() + " " + fault.problem() + "; the outer box is " + size(outer));
+          packing,
+          fault.field() + " " + fault.problem() + "; the outer box is " + Extents.of(outer));
     }
   }
 
@@ -183,19 +186,6 @@ public record Parcel(
 
   private static InvalidInputException refusal(String packing, String message) {
     return new InvalidInputException("packing '" + packing + "'", message);
-  }
-
-  private static String millimetres(String format, double metres) {
-    return String.format(Locale.ROOT, format, Lengths.toMillimetres(metres));
-  }
-
-  private static String size(Box box) {
-    return String.format(
-        Locale.ROOT,
-        "%.1f x %.1f x %.1f mm",
-        Lengths.toMillimetres(box.size(Axis.X)),
-        Lengths.toMillimetres(box.size(Axis.Y)),
-        Lengths.toMillimetres(box.size(Axis.Z)));
   }
 
   /**

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.SolarAbsorptance;
@@ -102,6 +103,28 @@ class JourneyTemplateTest {
     assertEquals(3600, eight.duration(day.plusHours(9)));
     assertEquals(11 * 3600, eight.duration(day.plusHours(21)));
     assertThrows(InvalidInputException.class, () -> new TemplateLeg.Lasting(0));
+  }
+
+  @Test
+  void waitsThatSurpriseAreTold() {
+    JourneyTemplate air = JourneyTemplates.OVERNIGHT_BY_AIR;
+    LocalDateTime day = LocalDateTime.of(2026, 3, 3, 0, 0);
+    assertEquals(List.of(), air.unusualWaits(day.plusHours(15), EAST, EAST));
+    assertEquals(
+        List.of(
+            "'waiting for collection' begins at 01:30 and would end at 17:00: the parcel is taken to"
+                + " wait 15.5 h for it."),
+        air.unusualWaits(day.plusMinutes(90), EAST, EAST));
+    // an evening late, the parcel misses one hour after the other
+    assertEquals(
+        List.of(
+            "'waiting for collection' begins at 20:00 and would end at 17:00, which it misses: the"
+                + " parcel is taken to go on after 0.25 h.",
+            "'depot at the origin' begins at 22:15 and would end at 21:00, which it misses: the"
+                + " parcel is taken to go on after 0.5 h.",
+            "'depot at the destination' begins at 07:45 and would end at 08:00, which it misses: the"
+                + " parcel is taken to go on after 1 h."),
+        air.unusualWaits(day.plusHours(20), EAST, EAST));
   }
 
   @Test

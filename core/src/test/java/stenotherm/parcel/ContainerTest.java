@@ -62,8 +62,8 @@ class ContainerTest {
   void theCornersOfABodyMustFitARoundCup() {
     assertEquals(Shape.CYLINDER_Z, round(0.0501).vessel().shape());
     assertRefused(
-        "container 'cup': the animal takes 50.0 mm across its corners but the container has 48.0"
-            + " mm: 2.0 mm too little",
+        "container 'cup': the animal takes 50.0 mm (1.97 in) across its corners but the container has 48.0 mm (1.89 in)"
+            + ": 2.0 mm (0.08 in) too little",
         () -> round(0.048));
   }
 
@@ -106,7 +106,7 @@ class ContainerTest {
     assertRefused(message, () -> lying(Axis.X, List.of(Bedding.dampTowel(0.021)), FLAT));
     assertRefused(message, () -> lying(Axis.X, List.of(TOWEL, Bedding.dampMoss(0.004)), FLAT));
     assertRefused(
-        "container 'vial': the animal takes 30.0 mm along y but the container has 25.0 mm: 5.0 mm"
+        "container 'vial': the animal takes 30.0 mm (1.18 in) along y but the container has 25.0 mm (0.98 in): 5.0 mm (0.20 in)"
             + " too little",
         () ->
             new Container(
@@ -151,8 +151,8 @@ class ContainerTest {
     double towel = 0.1 * 0.08 * 0.005 * 240;
     assertEquals(0.75 * (coir + towel), cup.waterMass(), 1e-12);
     assertRefused(
-        "container 'cup': the bedding takes 70.0 mm of height but the container has 60.0 mm: 10.0"
-            + " mm too little",
+        "container 'cup': the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.39 in)"
+            + " too little",
         () ->
             new Container(
                 "cup", cup.vessel(), MIDDLE, List.of(Bedding.dampMoss(0.07)), Optional.empty()));

@@ -63,36 +63,36 @@ class ParcelTest {
   @Test
   void whatSticksOutIsNamedWithItsMillimetres() {
     assertRefused(
-        "packing 'sample': 'a' sticks out of the cavity into the wall xMax by 12.0 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'a' sticks out of the cavity into the wall xMax by 12.0 mm (0.47 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(shifted("a", 0.088)), List.of()));
     assertRefused(
-        "packing 'sample': 'a' sticks out of the cavity into the wall yMin by 4.5 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'a' sticks out of the cavity into the wall yMin by 4.5 mm (0.18 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", new Position(0, -0.0605, 0))), List.of()));
     assertRefused(
-        "packing 'sample': 'a' sticks out of the cavity into the wall zMax by 8.0 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'a' sticks out of the cavity into the wall zMax by 8.0 mm (0.31 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", new Position(0, 0, 0.1))), List.of()));
     PlacedWarmer far =
         Packings.pad(Packings.steady(1), Face.Z_MIN, Mounting.standingOff(0.152 - 0.005));
     assertRefused(
-        "packing 'sample': 'pad' sticks out of the cavity into the wall zMax by 1.0 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'pad' sticks out of the cavity into the wall zMax by 1.0 mm (0.04 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", MIDDLE)), List.of(far)));
   }
 
   @Test
   void whatOverlapsIsNamedTwiceWithItsMillimetres() {
     assertRefused(
-        "packing 'sample': 'b' overlaps 'a' by 10.0 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'b' overlaps 'a' by 10.0 mm (0.39 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(shifted("a", -0.045), shifted("b", 0.045)), List.of()));
     Container tall = Packings.cup("tall", new Dimensions(0.1, 0.08, 0.15), MIDDLE);
     PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
     assertRefused(
-        "packing 'sample': 'pad' overlaps 'tall' by 4.0 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'pad' overlaps 'tall' by 4.0 mm (0.16 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(tall), List.of(pad)));
   }
 
@@ -142,15 +142,15 @@ class ParcelTest {
     assertEquals(2, parcel.containers().size());
     // 60 mm and 45 mm apart: 75 mm, of 80 mm
     assertRefused(
-        "packing 'sample': 'two' overlaps 'one' by 5.0 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'two' overlaps 'one' by 5.0 mm (0.20 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () ->
             Packings.parcel(List.of(round("one", -0.03, 0), round("two", 0.03, 0.045)), List.of()));
     // the corner of a box cup is 30 mm and 25 mm from the middle of a round one
     Container box = Packings.cup("box", new Position(0.046, 0.031, 0));
     assertRefused(
-        "packing 'sample': 'box' overlaps 'one' by 0.9 mm"
-            + "; the cavity is 252.0 x 192.0 x 152.0 mm",
+        "packing 'sample': 'box' overlaps 'one' by 0.9 mm (0.04 in)"
+            + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(one, box), List.of()));
   }
 
@@ -176,16 +176,16 @@ class ParcelTest {
   @Test
   void whatDoesNotFitInItsCupIsRefused() {
     assertRefused(
-        "container 'a': the animal takes 40.0 mm along x but the container has 35.0 mm: 5.0 mm too"
+        "container 'a': the animal takes 40.0 mm (1.57 in) along x but the container has 35.0 mm (1.38 in): 5.0 mm (0.20 in) too"
             + " little",
         () -> Packings.cup("a", new Dimensions(0.035, 0.03, 0.06), MIDDLE));
     assertRefused(
-        "container 'a': the animal takes 30.0 mm along y but the container has 29.5 mm: 0.5 mm too"
+        "container 'a': the animal takes 30.0 mm (1.18 in) along y but the container has 29.5 mm (1.16 in): 0.5 mm (0.02 in) too"
             + " little",
         () -> Packings.cup("a", new Dimensions(0.1, 0.0295, 0.06), MIDDLE));
     assertRefused(
-        "container 'a': the animal on its bedding takes 25.0 mm of height but the container has"
-            + " 22.0 mm: 3.0 mm too little",
+        "container 'a': the animal on its bedding takes 25.0 mm (0.98 in) of height but the container has"
+            + " 22.0 mm (0.87 in): 3.0 mm (0.12 in) too little",
         () -> Packings.cup("a", new Dimensions(0.1, 0.08, 0.022), MIDDLE));
   }
 
@@ -193,7 +193,7 @@ class ParcelTest {
   void wallsMustLeaveRoom() {
     assertRefused(
         "packing 'sample': walls leave no room inside along Y; make the box larger or the walls"
-            + " thinner; the outer box is 300.0 x 48.0 x 200.0 mm",
+            + " thinner; the outer box is 300.0 x 48.0 x 200.0 mm (11.81 x 1.89 x 7.87 in)",
         () ->
             new Parcel(
                 "sample",

@@ -169,6 +169,9 @@ final class JourneyReader {
                     outdoors(trip, weather, template, TemplateLeg.End.DESTINATION),
                     weather.slack()));
     tell(template, durations);
+    template
+        .unusualWaits(trip.sealing(), from.place(), to.place())
+        .forEach(sentence -> assumptions.add("Journey " + template.name() + ": " + sentence));
     return journey;
   }
 

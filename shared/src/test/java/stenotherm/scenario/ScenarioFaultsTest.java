@@ -64,7 +64,7 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 30 x 80 x 60 mm",
-            "s.yaml:4:6: cup: the animal takes 34.2 mm along x but the container has 30.0 mm: 4.2 mm too little"),
+            "s.yaml:4:6: cup: the animal takes 34.2 mm (1.35 in) along x but the container has 30.0 mm (1.18 in): 4.2 mm (0.17 in) too little"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",
@@ -198,15 +198,15 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 120 x 180 x 150 mm",
-            "s.yaml:21:5: packings[0] (carton): 'cup' sticks out of the cavity into the wall xMin by 18.0 mm; the cavity is 74.0 x 134.0 x 104.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'cup' sticks out of the cavity into the wall xMin by 18.0 mm (0.71 in); the cavity is 74.0 x 134.0 x 104.0 mm (2.91 x 5.28 x 4.09 in)"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 110 mm",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 8.0 mm; the cavity is 157.0 x 134.0 x 64.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 8.0 mm (0.31 in); the cavity is 157.0 x 134.0 x 64.0 mm (6.18 x 5.28 x 2.52 in)"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
-            "s.yaml:21:5: packings[0] (carton): walls leave no room inside along Z; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 40.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): walls leave no room inside along Z; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 40.0 mm (7.99 x 7.09 x 1.57 in)"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",
@@ -266,7 +266,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm; the cavity is 157.0 x 134.0 x 104.0 mm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm (0.47 in); the cavity is 157.0 x 134.0 x 104.0 mm (6.18 x 5.28 x 4.09 in)"),
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",

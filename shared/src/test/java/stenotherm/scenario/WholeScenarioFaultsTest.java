@@ -61,7 +61,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "towel: 3 mm",
             "towel: 70 mm",
-            "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm of height but the container has 60.0 mm: 10.0 mm too little"),
+            "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.39 in) too little"),
         arguments(
             "towel: 3 mm",
             "bedding: [damp coir 5 mm, damp coir 5 mm]",
@@ -177,7 +177,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "gap: 20 mm",
             "gap: 200 mm",
-            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity into the wall xMin by 56.0 mm; the cavity is 260.0 x 200.0 x 200.0 mm"),
+            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity into the wall xMin by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
         arguments(
             "gap: 20 mm",
             "cup: 8 fl oz",
@@ -209,7 +209,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "offset: [10 mm, -5 mm]",
             "offset: [90 mm, 0 mm]",
-            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity into the wall xMax by 24.0 mm; the cavity is 260.0 x 200.0 x 200.0 mm"),
+            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity into the wall xMax by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
         arguments(
             "offset: [10 mm, -5 mm]",
             "position: [10 mm, -5 mm]",
@@ -237,7 +237,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "position: [0 mm, 170 mm, 90 mm], thin",
-            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity into the wall yMax by 72.0 mm; the cavity is 260.0 x 200.0 x 200.0 mm"),
+            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity into the wall yMax by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "stand-off: 3 mm, position: [0 mm, 70 mm, 90 mm], thin",
@@ -341,7 +341,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [70 mm, 70 mm, 0 mm]",
             "position: [0 mm, 0 mm, 0 mm]",
-            "s.yaml:30:5: packings[1] (stacked): 'container 3' overlaps 'bag' by 47.5 mm; the cavity is 252.8 x 252.8 x 252.8 mm"),
+            "s.yaml:30:5: packings[1] (stacked): 'container 3' overlaps 'bag' by 47.5 mm (1.87 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in)"),
         arguments(
             "water: 250 %",
             "water: -250 %",
@@ -349,7 +349,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "warmer: 72 hour warmer on vial",
             "warmer: 72 hour warmer on bag",
-            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 15.0 mm; the cavity is 252.8 x 252.8 x 252.8 mm"),
+            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 15.0 mm (0.59 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in)"),
         arguments(
             "opened: 1 h before sealing",
             "opened: 1 h before sealing\n    stand-off: 3 mm",
@@ -769,7 +769,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 2 in",
-            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity into the wall zMax by 28.7 mm; the cavity is 157.1 x 157.1 x 4.7 mm"));
+            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity into the wall zMax by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in)"));
   }
 
   @ParameterizedTest

@@ -369,6 +369,22 @@ class WholeScenarioTest {
   }
 
   @Test
+  void aTemplateThatWaitsLongOrNotAtAllSaysSo() {
+    String late =
+        ScenarioFiles.SHORT.replace(
+            "journey: overnight by air, 28 to 45 °F",
+            "journey: {template: overnight by air, lows/highs: 28 to 45 °F, sealed: 2026-03-03 01:30}");
+    assertTrue(
+        read(late)
+            .assumptions()
+            .contains(
+                "Journey overnight by air: 'waiting for collection' begins at 01:30 and would end at"
+                    + " 17:00: the parcel is taken to wait 15.5 h for it."));
+    assertFalse(
+        read(ScenarioFiles.SHORT).assumptions().stream().anyMatch(s -> s.contains("is taken to")));
+  }
+
+  @Test
   void airThatFollowsLateAndWarmer() {
     Surroundings road = leg(2).surroundings();
     assertEquals(Orientation.X_MIN_UP, road.orientation());

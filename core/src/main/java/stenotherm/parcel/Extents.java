@@ -1,0 +1,33 @@
+package stenotherm.parcel;
+
+import java.util.Locale;
+import stenotherm.base.Axis;
+import stenotherm.base.Lengths;
+import stenotherm.grid.Box;
+
+/** Lengths as messages show them: in millimetres and, for readers of US units, in inches. */
+final class Extents {
+  private Extents() {}
+
+  /** For example "19.0 mm (0.75 in)". */
+  static String of(double metres) {
+    return String.format(
+        Locale.ROOT, "%.1f mm (%.2f in)", Lengths.toMillimetres(metres), Lengths.toInches(metres));
+  }
+
+  /** For example "300.0 x 200.0 x 150.0 mm (11.81 x 7.87 x 5.91 in)". */
+  static String of(Box box) {
+    double x = box.size(Axis.X);
+    double y = box.size(Axis.Y);
+    double z = box.size(Axis.Z);
+    return String.format(
+        Locale.ROOT,
+        "%.1f x %.1f x %.1f mm (%.2f x %.2f x %.2f in)",
+        Lengths.toMillimetres(x),
+        Lengths.toMillimetres(y),
+        Lengths.toMillimetres(z),
+        Lengths.toInches(x),
+        Lengths.toInches(y),
+        Lengths.toInches(z));
+  }
+}
