@@ -2,7 +2,7 @@ package stenotherm.modal;
 
 /**
  * The exact step of dz/dt = -lambda z + f for f linear in time, and of the integral of z, for all
- * modes of a system and one step length.
+ * modes of a system and one step length. Immutable.
  *
  * <p>With phi_0(x) = exp x and phi_(k+1)(x) = (phi_k(x) - 1/k!) / x, at x = -lambda dt,
  *
@@ -20,30 +20,22 @@ final class ExponentialStep {
 
   private static final int TERMS = 20;
 
-  private final double[] lambda;
   final double[] decay;
   final double[] phi1;
   final double[] phi2;
   final double[] phi3;
 
-  /** The step length that the functions hold for [s]. */
-  private double duration = Double.NaN;
+  /** The step length [s]. */
+  final double duration;
 
-  ExponentialStep(double[] lambda) {
-    this.lambda = lambda;
+  ExponentialStep(double[] lambda, double duration) {
+    this.duration = duration;
     decay = new double[lambda.length];
     phi1 = new double[lambda.length];
     phi2 = new double[lambda.length];
     phi3 = new double[lambda.length];
-  }
-
-  void prepare(double dt) {
-    if (dt == duration) {
-      return;
-    }
-    duration = dt;
     for (int i = 0; i < lambda.length; i++) {
-      double x = lambda[i] * dt;
+      double x = lambda[i] * duration;
       if (x < SERIES_BELOW) {
         phi3[i] = series(x);
         phi2[i] = 0.5 - x * phi3[i];
@@ -65,5 +57,24 @@ final class ExponentialStep {
       sum = 1 - x / (k + 3) * sum;
     }
     return sum / 6;
+  }
+
+  /**
+   * Takes the step.
+   *
+   * @param force forces at the start and
+   * @param later at the end
+   * @param z amplitudes, replaced by those at the end
+   * @param integral where to put the integral of the amplitudes over the step
+   */
+  void take(double[] force, double[] later, double[] z, double[] integral) {
+    double dt = duration;
+    for (int j = 0; j < z.length; j++) {
+      double before = z[j];
+      double start = dt * force[j];
+      double change = dt * (later[j] - force[j]);
+      z[j] = decay[j] * before + (phi1[j] * start + phi2[j] * change);
+      integral[j] = dt * (phi1[j] * before + (phi2[j] * start + phi3[j] * change));
+    }
   }
 }

@@ -56,6 +56,13 @@ public final class ModalEngine implements HeatEngine {
   private PreparedLeg leg;
   private final ModalState whole;
   private final ModalState[] coarser;
+  private final double[] flows;
+  private final double[] difference;
+  private Readings readings;
+
+  /** Whether the configuration asked for may be another than that of the leg. */
+  private boolean asked;
+
   private HeatNetwork network;
   private double[] coefficients;
   private double time;
@@ -67,7 +74,7 @@ public final class ModalEngine implements HeatEngine {
   /** The operator of the leg, if a field has been asked for in it. */
   private @Nullable ReducibleNetwork operator;
 
-  ModalEngine(ReducedModel model, InitialState state) {
+  ModalEngine(ReducedModel model, InitialState state, boolean estimates) {
     this.model = model;
     this.leg = model.firstLeg();
     this.network = leg.configuration.network;
@@ -76,7 +83,7 @@ public final class ModalEngine implements HeatEngine {
     this.boundaries = coefficients.length;
     this.startCoordinates = model.body().coordinates(state);
     this.whole = new ModalState(leg.whole, startCoordinates);
-    this.coarser = new ModalState[leg.coarser.length];
+    this.coarser = new ModalState[estimates ? leg.coarser.length : 0];
     for (int m = 0; m < coarser.length; m++) {
       coarser[m] = new ModalState(leg.coarser[m], startCoordinates);
     }
@@ -84,6 +91,9 @@ public final class ModalEngine implements HeatEngine {
     this.change = new double[inputs.size()];
     this.heat = new double[inputs.size()];
     this.largestDifference = new double[model.outputs().size()];
+    this.flows = new double[boundaries];
+    this.difference = new double[largestDifference.length];
+    this.readings = new Readings(model.plan(), leg);
     for (int p = 0; p < boundaries; p++) {
       if (network.boundaryPorts().get(p).kind() != BoundaryKind.FLUX) {
         now[p] = state.temperature();
@@ -136,16 +146,24 @@ public final class ModalEngine implements HeatEngine {
   public void useCoefficients(double[] values) {
     ReducibleNetwork.check(network, values);
     coefficients = values.clone();
+    asked = true;
   }
 
   @Override
   public void use(HeatNetwork other) {
-    ReducibleNetwork.requireSameBody(network, other);
+    if (!model.knows(other)) {
+      ReducibleNetwork.requireSameBody(network, other);
+    }
     network = other;
+    asked = true;
   }
 
   /** Goes over to the configuration that was asked for, once both its parts are known. */
   private void follow() {
+    if (!asked) {
+      return;
+    }
+    asked = false;
     if (leg.configuration.is(network, coefficients)) {
       return;
     }
@@ -155,6 +173,7 @@ public final class ModalEngine implements HeatEngine {
     for (int m = 0; m < coarser.length; m++) {
       coarser[m].use(leg.coarser[m]);
     }
+    readings = new Readings(model.plan(), leg);
     operator = null;
     startMean();
   }
@@ -197,8 +216,9 @@ public final class ModalEngine implements HeatEngine {
     for (int u = 0; u < now.length; u++) {
       change[u] = duration * (inputsAtStart[u] + inputsAtEnd[u]) / 2;
     }
+    leg.flows.values(whole.integral, change, flows);
     for (int u = 0; u < now.length; u++) {
-      double moved = u < boundaries ? leg.flows.value(u, whole.integral, change) : change[u];
+      double moved = u < boundaries ? flows[u] : change[u];
       heat[u] += moved;
       heatMoved += Math.abs(moved);
     }
@@ -212,64 +232,47 @@ public final class ModalEngine implements HeatEngine {
   public void read(double[] values) {
     requireLength("outputs", values, largestDifference.length);
     follow();
+    readings.read(whole.z, now, values);
+    Arrays.fill(difference, 0);
+    for (int m = 0; m < coarser.length; m++) {
+      readings.addDifferences(leg.coarserOutputs[m], coarser[m].z, now, values, difference);
+    }
     for (int index = 0; index < values.length; index++) {
-      values[index] = output(index, leg.outputs, whole.z);
-      double sum = 0;
-      for (int m = 0; m < coarser.length; m++) {
-        sum += Math.abs(values[index] - output(index, leg.coarserOutputs[m], coarser[m].z));
-      }
-      largestDifference[index] = Math.max(largestDifference[index], PART * sum);
+      largestDifference[index] = Math.max(largestDifference[index], PART * difference[index]);
     }
-  }
-
-  private double output(int index, ModalSystem.RowBlock rows, double[] z) {
-    OutputPlan plan = model.plan();
-    Probe probe = plan.probes.get(index);
-    int position = plan.position[index];
-    boolean isMaximum = probe instanceof Probe.Maximum;
-    if (!isMaximum && !(probe instanceof Probe.Minimum)) {
-      return rows.value(position, z, now);
-    }
-    double extreme = isMaximum ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
-    for (int row = leg.firstCandidate[position]; row < leg.firstCandidate[position + 1]; row++) {
-      double value = rows.value(row, z, now);
-      extreme = isMaximum ? Math.max(extreme, value) : Math.min(extreme, value);
-    }
-    return extreme;
   }
 
   /**
    * Tells how large the error of the reduction may be: the largest difference so far, over all
    * readings, between each output and those of two coarser models, a third of their sum. Each of
-   * them goes without the answers at one rate of the order of minutes. It is an estimate, not a
-   * bound, and says nothing about the error of the grid.
+   * them goes without the answers at one rate of the order of minutes; of an extreme they are asked
+   * at the point where it was found. It is an estimate, not a bound, and says nothing about the
+   * error of the grid.
    *
    * @return one for each output [K or W], 0 before the first reading
+   * @throws IllegalStateException if the engine was made without estimates
    */
   public double[] errorEstimates() {
+    if (coarser.length == 0) {
+      throw new IllegalStateException("the engine was made without error estimates");
+    }
     return largestDifference.clone();
   }
 
   /**
    * Tells by how much the readings of extremes miss those of the whole field in the state now. A
-   * reading looks at points chosen when the model was built; this looks at all points of the block,
-   * which takes as long as thousands of steps.
+   * reading looks at nodes chosen when the model was built; this looks at all nodes of the block,
+   * where the extremes of the continuous field lie. So it is what is missed, not an estimate of it;
+   * it costs as much as some ten to hundred readings.
    *
-   * @return one for each output [K], at least 0 but for round-off; 0 for those that are no extremes
+   * @param missed where to put it, one for each output [K], at least 0; 0 for those that are no
+   *     extremes
+   * @throws InvalidInputException if the number of values is wrong
    */
-  public double[] missedNow() {
-    TemperatureField field = field();
-    double[] missed = new double[largestDifference.length];
-    for (int index = 0; index < missed.length; index++) {
-      Probe probe = model.outputs().get(index);
-      double value = output(index, leg.outputs, whole.z);
-      if (probe instanceof Probe.Maximum maximum) {
-        missed[index] = field.maximum(maximum.block()) - value;
-      } else if (probe instanceof Probe.Minimum minimum) {
-        missed[index] = value - field.minimum(minimum.block());
-      }
-    }
-    return missed;
+  public void missedNow(double[] missed) {
+    requireLength("outputs", missed, largestDifference.length);
+    follow();
+    readings.missed(whole.z, now, missed);
   }
 
   private ReducibleNetwork operator() {
@@ -391,6 +394,7 @@ public final class ModalEngine implements HeatEngine {
     copy(state.largestDifference, largestDifference);
     if (leg != state.leg) {
       leg = state.leg;
+      readings = new Readings(state.model.plan(), leg);
       operator = null;
     }
     whole.restore(leg.whole, state.amplitudes[0]);
@@ -401,6 +405,7 @@ public final class ModalEngine implements HeatEngine {
     model = state.model;
     network = state.network;
     coefficients = state.coefficients;
+    asked = true;
     time = state.time;
     heatMoved = state.heatMoved;
   }

@@ -1,9 +1,13 @@
 package stenotherm.modal;
 
+import java.util.Arrays;
+
 /** The amplitudes of the modes of one system, stepped in time. */
 final class ModalState {
+  /** How many step lengths are remembered: legs alternate between a few. */
+  private static final int REMEMBERED = 4;
+
   ModalSystem system;
-  private ExponentialStep step;
 
   /** Amplitudes [K (J/K)^(1/2)]. */
   double[] z;
@@ -11,31 +15,50 @@ final class ModalState {
   /** Integral of the amplitudes over the last step. */
   double[] integral;
 
+  /** Forces under the inputs at the start and at the end of a step. */
+  private double[] force;
+
+  private double[] later;
+
+  /** The inputs that the later forces belong to; not a number if there are none. */
+  private final double[] laterInputs;
+
+  private final ExponentialStep[] steps = new ExponentialStep[REMEMBERED];
+  private int oldest;
+
   ModalState(ModalSystem system, double[] coordinates) {
     this.system = system;
-    this.step = new ExponentialStep(system.lambda);
     this.z = new double[system.modes];
     this.integral = new double[system.modes];
+    this.force = new double[system.modes];
+    this.later = new double[system.modes];
+    this.laterInputs = new double[system.inputs];
+    Arrays.fill(laterInputs, Double.NaN);
     system.toModes(coordinates, z);
   }
 
   void advance(double dt, double[] inputsAtStart, double[] inputsAtEnd) {
-    step.prepare(dt);
-    int inputs = system.inputs;
-    double[] drive = system.drive;
-    for (int j = 0; j < z.length; j++) {
-      double force = 0;
-      double change = 0;
-      for (int u = 0; u < inputs; u++) {
-        double b = drive[j * inputs + u];
-        force += b * inputsAtStart[u];
-        change += b * (inputsAtEnd[u] - inputsAtStart[u]);
-      }
-      double before = z[j];
-      integral[j] =
-          dt * (step.phi1[j] * before + dt * (step.phi2[j] * force + step.phi3[j] * change));
-      z[j] = step.decay[j] * before + dt * (step.phi1[j] * force + step.phi2[j] * change);
+    double[] spare = force;
+    force = later;
+    later = spare;
+    if (!Arrays.equals(inputsAtStart, laterInputs)) {
+      system.force(inputsAtStart, force);
     }
+    system.force(inputsAtEnd, later);
+    System.arraycopy(inputsAtEnd, 0, laterInputs, 0, laterInputs.length);
+    step(dt).take(force, later, z, integral);
+  }
+
+  private ExponentialStep step(double dt) {
+    for (ExponentialStep known : steps) {
+      if (known != null && known.duration == dt) {
+        return known;
+      }
+    }
+    ExponentialStep step = new ExponentialStep(system.lambda, dt);
+    steps[oldest] = step;
+    oldest = (oldest + 1) % REMEMBERED;
+    return step;
   }
 
   double[] coordinates() {
@@ -48,21 +71,25 @@ final class ModalState {
   void use(ModalSystem other) {
     double[] coordinates = new double[Math.max(other.basisSize, system.basisSize)];
     system.toBasis(z, coordinates);
-    system = other;
-    step = new ExponentialStep(other.lambda);
-    z = new double[other.modes];
-    integral = new double[other.modes];
+    changeTo(other);
     other.toModes(coordinates, z);
   }
 
   /** Goes back to amplitudes in a system that it was in. */
   void restore(ModalSystem earlier, double[] amplitudes) {
     if (earlier != system) {
-      system = earlier;
-      step = new ExponentialStep(earlier.lambda);
-      z = new double[earlier.modes];
-      integral = new double[earlier.modes];
+      changeTo(earlier);
     }
     System.arraycopy(amplitudes, 0, z, 0, z.length);
+  }
+
+  private void changeTo(ModalSystem other) {
+    system = other;
+    z = new double[other.modes];
+    integral = new double[other.modes];
+    force = new double[other.modes];
+    later = new double[other.modes];
+    Arrays.fill(laterInputs, Double.NaN);
+    Arrays.fill(steps, null);
   }
 }

@@ -22,11 +22,11 @@ final class ModalSystem {
   /** The vectors of the basis that the modes are made of. */
   private final int[] members;
 
-  /** Coordinates of each mode in its members: entry of member i and mode j at i modes + j. */
-  private final double[] rotation;
+  /** Coordinates in its members: a row for each member, a column for each mode. */
+  private final Columns rotation;
 
-  /** B, one row of inputs for each mode. */
-  final double[] drive;
+  /** B: a row for each mode, a column for each input. */
+  private final Columns drive;
 
   /**
    * Diagonalises the part of a projection that some vectors span; with fewer of them it is a
@@ -55,7 +55,7 @@ final class ModalSystem {
       lambda[j] = eigen.getEigenvalue(j).getReal();
       largest = Math.max(largest, lambda[j]);
     }
-    rotation = new double[modes * modes];
+    rotation = new Columns(modes, modes);
     for (int j = 0; j < modes; j++) {
       if (!(lambda[j] >= -ROUND_OFF * largest)) {
         throw new IllegalStateException(
@@ -64,93 +64,116 @@ final class ModalSystem {
       lambda[j] = Math.max(0, lambda[j]);
       DMatrixRMaj vector = eigen.getEigenVector(j);
       for (int i = 0; i < modes; i++) {
-        rotation[i * modes + j] = vector.get(i, 0);
+        rotation.of[j][i] = vector.get(i, 0);
       }
     }
-    drive = new double[modes * inputs];
-    for (int j = 0; j < modes; j++) {
+    drive = new Columns(modes, inputs);
+    double[] ofMembers = new double[modes];
+    for (int u = 0; u < inputs; u++) {
+      for (int i = 0; i < modes; i++) {
+        ofMembers[i] = projection.drive[members[i] * inputs + u];
+      }
+      rotation.multiplyTransposed(ofMembers, drive.of[u]);
+    }
+  }
+
+  /** Computes the forces B u on the modes. */
+  void force(double[] values, double[] force) {
+    drive.multiply(values, force);
+  }
+
+  /** Rows in the coordinates of the modes, and after these what the inputs add directly. */
+  private double[][] inModes(Projection.Rows rows) {
+    double[][] inModes = new double[rows.count()][modes + inputs];
+    double[] ofMembers = new double[modes];
+    for (int r = 0; r < inModes.length; r++) {
+      for (int i = 0; i < modes; i++) {
+        ofMembers[i] = rows.ofVector()[members[i]][r];
+      }
+      rotation.multiplyTransposed(ofMembers, inModes[r]);
       for (int u = 0; u < inputs; u++) {
-        double sum = 0;
-        for (int i = 0; i < modes; i++) {
-          sum += rotation[i * modes + j] * projection.drive[members[i] * inputs + u];
-        }
-        drive[j * inputs + u] = sum;
+        inModes[r][modes + u] = rows.ofInput()[u][r];
       }
     }
+    return inModes;
   }
 
-  /** Rows of a projection in these modes. */
-  RowBlock rows(Projection.Rows rows, int[] chosen) {
-    return new RowBlock(rows, chosen);
+  /** Rows in these modes that are read together. */
+  RowBlock rows(Projection.Rows rows) {
+    return new RowBlock(inModes(rows), modes, inputs);
   }
 
-  /** Rows in the coordinates of the modes, and what the inputs add directly. */
-  final class RowBlock {
-    final int count;
-    private final double[] ofMode;
-    private final double[] ofInput;
+  /** Rows in these modes that are read one by one. */
+  SingleRows singleRows(Projection.Rows rows) {
+    return new SingleRows(inModes(rows));
+  }
 
-    private RowBlock(Projection.Rows rows, int[] chosen) {
-      count = chosen.length;
-      ofMode = new double[count * modes];
-      ofInput = new double[count * inputs];
-      for (int r = 0; r < count; r++) {
-        for (int i = 0; i < modes; i++) {
-          double entry = rows.ofVector()[members[i]][chosen[r]];
-          for (int j = 0; j < modes; j++) {
-            ofMode[r * modes + j] += entry * rotation[i * modes + j];
-          }
+  /** Rows that are read together. */
+  static final class RowBlock {
+    private final Columns ofMode;
+    private final Columns ofInput;
+
+    private RowBlock(double[][] inModes, int modes, int inputs) {
+      ofMode = new Columns(inModes.length, modes);
+      ofInput = new Columns(inModes.length, inputs);
+      for (int r = 0; r < inModes.length; r++) {
+        for (int j = 0; j < modes; j++) {
+          ofMode.of[j][r] = inModes[r][j];
         }
         for (int u = 0; u < inputs; u++) {
-          ofInput[r * inputs + u] = rows.ofInput()[u][chosen[r]];
+          ofInput.of[u][r] = inModes[r][modes + u];
         }
       }
     }
 
-    double value(int row, double[] z, double[] u) {
-      double sum = 0;
-      for (int j = 0; j < modes; j++) {
-        sum += ofMode[row * modes + j] * z[j];
-      }
-      for (int i = 0; i < inputs; i++) {
-        sum += ofInput[row * inputs + i] * u[i];
+    int count() {
+      return ofMode.rows;
+    }
+
+    /** Computes the values of all rows. */
+    void values(double[] z, double[] u, double[] values) {
+      ofMode.multiply(z, values);
+      ofInput.add(u, 0, values);
+    }
+  }
+
+  /** Rows that are read one by one. */
+  static final class SingleRows {
+    private final double[][] row;
+
+    private SingleRows(double[][] inModes) {
+      row = inModes;
+    }
+
+    double value(int index, double[] z, double[] u) {
+      double[] entries = row[index];
+      double sum = Columns.product(z, entries);
+      for (int input = 0; input < u.length; input++) {
+        sum += entries[z.length + input] * u[input];
       }
       return sum;
     }
   }
 
-  /** Answer to some inputs at a rate: coordinates of (G + s C)^-1 b in the basis. */
-  void answer(int[] to, double shift, double[] coordinates) {
-    double[] z = new double[modes];
-    for (int j = 0; j < modes; j++) {
-      double sum = 0;
-      for (int input : to) {
-        sum += drive[j * inputs + input];
-      }
-      z[j] = sum / (lambda[j] + shift);
-    }
-    toBasis(z, coordinates);
-  }
-
   /** Coordinates in the basis of a state of the modes; those of other vectors stay. */
   void toBasis(double[] z, double[] coordinates) {
+    if (modes == basisSize) {
+      rotation.multiply(z, coordinates);
+      return;
+    }
+    double[] ofMembers = new double[modes];
+    rotation.multiply(z, ofMembers);
     for (int i = 0; i < modes; i++) {
-      double sum = 0;
-      for (int j = 0; j < modes; j++) {
-        sum += rotation[i * modes + j] * z[j];
-      }
-      coordinates[members[i]] = sum;
+      coordinates[members[i]] = ofMembers[i];
     }
   }
 
   /** State of the modes that is closest to one of the basis. */
   void toModes(double[] coordinates, double[] z) {
-    for (int j = 0; j < modes; j++) {
-      double sum = 0;
-      for (int i = 0; i < modes; i++) {
-        sum += rotation[i * modes + j] * coordinates[members[i]];
-      }
-      z[j] = sum;
+    double[] ofMembers = new double[modes];
+    for (int i = 0; i < modes; i++) {
+      ofMembers[i] = coordinates[members[i]];
     }
+    rotation.multiplyTransposed(ofMembers, z);
   }
 }

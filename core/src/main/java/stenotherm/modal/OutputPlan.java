@@ -17,6 +17,9 @@ final class OutputPlan {
   /** The blocks with extremes, each once. */
   final List<String> blocks;
 
+  /** Of each probe, -1 for the coldest of a block, 1 for the warmest, 0 for a linear one. */
+  final int[] side;
+
   /** Of each probe, position among the linear ones or, for an extreme, that of its block. */
   final int[] position;
 
@@ -25,6 +28,7 @@ final class OutputPlan {
     this.linear = new ArrayList<>();
     this.blocks = new ArrayList<>();
     this.position = new int[probes.size()];
+    this.side = new int[probes.size()];
     Set<String> names = new HashSet<>();
     for (int index = 0; index < position.length; index++) {
       Probe probe = probes.get(index);
@@ -33,8 +37,10 @@ final class OutputPlan {
       }
       if (probe instanceof Probe.Maximum maximum) {
         position[index] = positionOf(maximum.block());
+        side[index] = 1;
       } else if (probe instanceof Probe.Minimum minimum) {
         position[index] = positionOf(minimum.block());
+        side[index] = -1;
       } else {
         position[index] = linear.size();
         linear.add(probe);
@@ -47,5 +53,15 @@ final class OutputPlan {
       blocks.add(block);
     }
     return blocks.indexOf(block);
+  }
+
+  /** Tells whether the coldest (-1) or the warmest (1) temperature of a block is asked for. */
+  boolean asksFor(int extreme, int block) {
+    for (int index = 0; index < side.length; index++) {
+      if (side[index] == extreme && position[index] == block) {
+        return true;
+      }
+    }
+    return false;
   }
 }

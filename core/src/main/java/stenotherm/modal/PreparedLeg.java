@@ -1,55 +1,56 @@
 package stenotherm.modal;
 
-import java.util.stream.IntStream;
-import stenotherm.conduction.ReducibleNetwork;
-
-/** A configuration in its modes, and in those of the coarser models. */
+/** A configuration in its modes, and in those of the coarser models. Immutable. */
 final class PreparedLeg {
   final Configuration configuration;
   final ModalSystem whole;
   final ModalSystem[] coarser;
 
-  /** Position of the first candidate of each block among the outputs; one more at the end. */
+  /** The nodes of the blocks with extremes. */
+  final BlockNodes[] nodes;
+
+  /** Which of them are looked at. */
+  final Candidates[] candidates;
+
+  /** Position of the first candidate of each block among the outputs, after the linear ones. */
   final int[] firstCandidate;
 
   final ModalSystem.RowBlock outputs;
-  final ModalSystem.RowBlock flows;
-  final ModalSystem.RowBlock[] coarserOutputs;
+  final ModalSystem.SingleRows[] coarserOutputs;
 
-  PreparedLeg(
-      Configuration configuration,
-      ReducibleNetwork operator,
-      Projection projection,
-      Basis basis,
-      OutputPlan plan,
-      Body body,
-      Fineness fineness) {
-    this.configuration = configuration;
-    this.whole = new ModalSystem(projection, basis.members());
-    UsualStates usual =
-        new UsualStates(
-            whole, body.drives, ReducedModel.rates(operator.fixesLevel()), body.apart());
-    int linear = plan.linear.size();
-    Candidates[] candidates = new Candidates[plan.blocks.size()];
-    this.firstCandidate = new int[candidates.length + 1];
-    firstCandidate[0] = linear;
+  /** Heat flow into the body through each boundary. */
+  final ModalSystem.RowBlock flows;
+
+  PreparedLeg(ProjectedLeg of, Candidates[] candidates, Basis basis, Fineness fineness) {
+    Projection projection = of.projection;
+    this.configuration = of.configuration;
+    this.whole = of.whole;
+    this.nodes = of.nodes;
+    this.candidates = candidates;
+    this.firstCandidate = new int[candidates.length];
+    int linear = projection.firstNode[0];
+    int count = linear;
     for (int block = 0; block < candidates.length; block++) {
-      int from = projection.firstNode[block];
-      candidates[block] = new Candidates(projection, from, projection.firstNode[block + 1], usual);
-      firstCandidate[block + 1] = firstCandidate[block] + candidates[block].rows.length;
+      firstCandidate[block] = count;
+      count += candidates[block].count();
     }
-    int[] chosen = IntStream.range(0, firstCandidate[candidates.length]).toArray();
+    int[] chosen = new int[count];
+    for (int row = 0; row < linear; row++) {
+      chosen[row] = row;
+    }
     for (int block = 0; block < candidates.length; block++) {
-      int[] rows = candidates[block].rows;
-      System.arraycopy(rows, 0, chosen, firstCandidate[block], rows.length);
+      for (int c = 0; c < candidates[block].count(); c++) {
+        chosen[firstCandidate[block] + c] = projection.firstNode[block] + candidates[block].node(c);
+      }
     }
-    this.outputs = whole.rows(projection.outputs, chosen);
-    this.flows = whole.rows(projection.flows, IntStream.range(0, projection.boundaries).toArray());
+    Projection.Rows rows = projection.outputs.chosen(chosen);
+    this.outputs = whole.rows(rows);
+    this.flows = whole.rows(projection.flows);
     this.coarser = new ModalSystem[fineness.leftOut.length];
-    this.coarserOutputs = new ModalSystem.RowBlock[fineness.leftOut.length];
+    this.coarserOutputs = new ModalSystem.SingleRows[fineness.leftOut.length];
     for (int model = 0; model < coarser.length; model++) {
       coarser[model] = new ModalSystem(projection, basis.membersWithout(fineness.leftOut[model]));
-      coarserOutputs[model] = coarser[model].rows(projection.outputs, chosen);
+      coarserOutputs[model] = coarser[model].singleRows(rows);
     }
   }
 }

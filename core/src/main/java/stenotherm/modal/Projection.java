@@ -31,11 +31,19 @@ final class Projection {
   /** Rows in the coordinates of the basis, and what the inputs add directly. */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record Rows(int count, double[][] ofVector, double[][] ofInput) {
-    /** Entry of a row: of a vector, or after those of an input. */
-    double entry(int row, int position) {
-      return position < ofVector.length
-          ? ofVector[position][row]
-          : ofInput[position - ofVector.length][row];
+    /** Some of the rows. */
+    Rows chosen(int[] rows) {
+      return new Rows(rows.length, chosen(rows, ofVector), chosen(rows, ofInput));
+    }
+
+    private static double[][] chosen(int[] rows, double[][] columns) {
+      double[][] chosen = new double[columns.length][rows.length];
+      for (int c = 0; c < chosen.length; c++) {
+        for (int r = 0; r < rows.length; r++) {
+          chosen[c][r] = columns[c][rows[r]];
+        }
+      }
+      return chosen;
     }
   }
 

@@ -42,9 +42,9 @@
  *       stenotherm.modal.ReducedModel#reasonAgainst}.
  *   <li>The maximum principle is not asserted: a temperature may overshoot those that drive it by
  *       about the error estimate.
- *   <li>Extremes are those of points chosen at build time; {@link
- *       stenotherm.modal.ModalEngine#missedNow()} tells what they miss in a state, no bound is
- *       known beforehand.
+ *   <li>Extremes are looked for at nodes chosen when the model is built, in states as runs meet
+ *       them; {@link stenotherm.modal.ModalEngine#missedNow} tells exactly what they miss in a
+ *       state, no bound is known beforehand.
  * </ul>
  */
 @NullMarked

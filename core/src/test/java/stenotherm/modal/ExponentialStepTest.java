@@ -30,8 +30,7 @@ class ExponentialStepTest {
   @ValueSource(
       doubles = {0, 1e-300, 1e-17, 1e-9, 1e-4, 0.1, 0.5, 0.999999, 1, 1.000001, 2, 10, 1e4, 1e9})
   void functionsKeepTheirDigits(double x) {
-    ExponentialStep step = new ExponentialStep(new double[] {x / 900});
-    step.prepare(900);
+    ExponentialStep step = new ExponentialStep(new double[] {x / 900}, 900);
     assertEquals(Math.exp(-x), step.decay[0], 1e-15);
     assertEquals(phi(1, x), step.phi1[0], 4e-15 * phi(1, x));
     assertEquals(phi(2, x), step.phi2[0], 4e-15 * phi(2, x));

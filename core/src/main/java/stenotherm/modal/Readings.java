@@ -1,0 +1,99 @@
+package stenotherm.modal;
+
+/** Working space in which the outputs of a configuration are read. Belongs to one engine. */
+final class Readings {
+  private final OutputPlan plan;
+  private final PreparedLeg leg;
+
+  /** Linear outputs and temperatures at the candidates. */
+  private final double[] row;
+
+  /** Of each output, position among those rows. */
+  private final int[] rowOf;
+
+  /** Temperatures at all nodes of each block. */
+  private final double[][] atNodes;
+
+  private final double[] coordinates;
+
+  Readings(OutputPlan plan, PreparedLeg leg) {
+    this.plan = plan;
+    this.leg = leg;
+    this.row = new double[leg.outputs.count()];
+    this.rowOf = new int[plan.probes.size()];
+    this.coordinates = new double[leg.whole.basisSize];
+    this.atNodes = new double[leg.nodes.length][];
+    for (int block = 0; block < atNodes.length; block++) {
+      atNodes[block] = new double[leg.nodes[block].count()];
+    }
+  }
+
+  /** Reads the outputs, and keeps where each of them was found. */
+  void read(double[] z, double[] u, double[] values) {
+    leg.outputs.values(z, u, row);
+    for (int index = 0; index < values.length; index++) {
+      int position = plan.position[index];
+      if (plan.side[index] == 0) {
+        rowOf[index] = position;
+      } else {
+        int first = leg.firstCandidate[position];
+        int warm = first + leg.candidates[position].coldest();
+        int end = first + leg.candidates[position].count();
+        rowOf[index] = plan.side[index] < 0 ? lowest(row, first, warm) : highest(row, warm, end);
+      }
+      values[index] = row[rowOf[index]];
+    }
+  }
+
+  /** Adds the magnitudes of the differences to a coarser model where the outputs were found. */
+  void addDifferences(
+      ModalSystem.SingleRows coarser, double[] z, double[] u, double[] values, double[] sums) {
+    for (int index = 0; index < values.length; index++) {
+      sums[index] += Math.abs(values[index] - coarser.value(rowOf[index], z, u));
+    }
+  }
+
+  private static int lowest(double[] values, int from, int to) {
+    int lowest = from;
+    for (int i = from + 1; i < to; i++) {
+      if (values[i] < values[lowest]) {
+        lowest = i;
+      }
+    }
+    return lowest;
+  }
+
+  private static int highest(double[] values, int from, int to) {
+    int highest = from;
+    for (int i = from + 1; i < to; i++) {
+      if (values[i] > values[highest]) {
+        highest = i;
+      }
+    }
+    return highest;
+  }
+
+  /**
+   * Finds by how much the extremes that are read in a state differ from those over all nodes.
+   *
+   * @param missed where to put it, 0 for what is no extreme [K]
+   */
+  void missed(double[] z, double[] u, double[] missed) {
+    read(z, u, missed);
+    leg.whole.toBasis(z, coordinates);
+    for (int index = 0; index < missed.length; index++) {
+      if (plan.side[index] == 0) {
+        missed[index] = 0;
+        continue;
+      }
+      int block = plan.position[index];
+      double[] at = atNodes[block];
+      leg.nodes[block].values(coordinates, u, at);
+      double gap =
+          plan.side[index] < 0
+              ? missed[index] - at[lowest(at, 0, at.length)]
+              : at[highest(at, 0, at.length)] - missed[index];
+      missed[index] = Math.max(0, gap);
+    }
+  }
+}
