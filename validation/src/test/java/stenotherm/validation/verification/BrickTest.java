@@ -2,6 +2,7 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stenotherm.validation.studies.Exact.Body.SLAB;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class BrickTest {
     for (int axis = 0; axis < 3; axis++) {
       double half = HALF[axis];
       double fourier = MATERIAL.diffusivity() * time / (half * half);
-      product *= Slab.cooling(FILM * half / MATERIAL.conductivity(), fourier, part[axis]);
+      product *= SLAB.cooling(FILM * half / MATERIAL.conductivity(), fourier, part[axis]);
     }
     return product;
   }

@@ -3,6 +3,7 @@ package stenotherm.validation.verification;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static stenotherm.validation.studies.Exact.Body.CYLINDER;
+import static stenotherm.validation.studies.Exact.Body.SLAB;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -235,8 +236,8 @@ class RoundBlockTest {
     double fourier = 0.2;
     double film = BODY.conductivity() / RADIUS;
     double half = 0.04;
-    double slab = Slab.cooling(half / RADIUS, fourier * RADIUS * RADIUS / (half * half), 0);
-    double slabEnd = Slab.cooling(half / RADIUS, fourier * RADIUS * RADIUS / (half * half), 1);
+    double slab = SLAB.cooling(half / RADIUS, fourier * RADIUS * RADIUS / (half * half), 0);
+    double slabEnd = SLAB.cooling(half / RADIUS, fourier * RADIUS * RADIUS / (half * half), 1);
     // of a step of 10 K; the rim is a corner
     double[] allowed = {0.09, 0.045, 0.015};
     int grid = 0;

@@ -8,7 +8,7 @@ import stenotherm.grid.Layout;
 import stenotherm.grid.Point;
 import stenotherm.material.Material;
 
-/** Layered slabs of one square metre along x, and exact solutions for a homogeneous one. */
+/** Layered slabs of one square metre along x. */
 final class Slab {
   private Slab() {}
 
@@ -34,38 +34,5 @@ final class Slab {
 
   static Point at(double x) {
     return new Point(x, 0.5, 0.5);
-  }
-
-  /**
-   * A slab, insulated at x = 0 and with a film at x = L, after a step of the ambient: (T -
-   * T_ambient) / (T_start - T_ambient) at x / L. Carslaw and Jaeger, Conduction of Heat in Solids,
-   * 2nd edition, section 3.11.
-   */
-  static double cooling(double biot, double fourier, double position) {
-    double sum = 0;
-    for (int n = 0; n < 200; n++) {
-      double root = root(biot, n);
-      double decay = Math.exp(-root * root * fourier);
-      double weight = 4 * Math.sin(root) / (2 * root + Math.sin(2 * root));
-      sum += weight * decay * Math.cos(root * position);
-    }
-    return sum;
-  }
-
-  /** Root of r tan r = Bi between n pi and (n + 1/2) pi, by bisection. */
-  private static double root(double biot, int n) {
-    double low = n * Math.PI;
-    double high = (n + 0.5) * Math.PI;
-    for (int step = 0; step < 200; step++) {
-      double middle = (low + high) / 2;
-      // tan r - Bi / r, multiplied by r cos r (-1)^n > 0: no poles
-      double sign = (n % 2 == 0 ? 1 : -1) * (middle * Math.sin(middle) - biot * Math.cos(middle));
-      if (sign < 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    return (low + high) / 2;
   }
 }

@@ -2,6 +2,7 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stenotherm.validation.studies.Exact.Body.SLAB;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,12 +52,12 @@ class SlabCoolingTest {
 
   @Test
   void seriesGivesKnownValues() {
-    assertEquals(0.99310825, Slab.cooling(1, 0.1, 0), 1e-8);
-    assertEquals(0.72357724, Slab.cooling(1, 0.1, 1), 1e-8);
-    assertEquals(0.77252638, Slab.cooling(1, 0.5, 0), 1e-8);
-    assertEquals(0.50452193, Slab.cooling(1, 0.5, 1), 1e-8);
-    assertEquals(0.5338594, Slab.cooling(1, 1, 0), 1e-7);
-    assertEquals(0.34817685, Slab.cooling(1, 1, 1), 1e-8);
+    assertEquals(0.99310825, SLAB.cooling(1, 0.1, 0), 1e-8);
+    assertEquals(0.72357724, SLAB.cooling(1, 0.1, 1), 1e-8);
+    assertEquals(0.77252638, SLAB.cooling(1, 0.5, 0), 1e-8);
+    assertEquals(0.50452193, SLAB.cooling(1, 0.5, 1), 1e-8);
+    assertEquals(0.5338594, SLAB.cooling(1, 1, 0), 1e-7);
+    assertEquals(0.34817685, SLAB.cooling(1, 1, 1), 1e-8);
   }
 
   @Test
@@ -78,7 +79,7 @@ class SlabCoolingTest {
 
   private static double error(
       TransientSolution solution, String probe, int index, double fourier, double position) {
-    double exact = AMBIENT + STEP * Slab.cooling(1, fourier, position);
+    double exact = AMBIENT + STEP * SLAB.cooling(1, fourier, position);
     return Math.abs(solution.history(probe)[index] - exact);
   }
 
@@ -95,7 +96,7 @@ class SlabCoolingTest {
         cells[grid] = problem.network().grid().cellCount();
         TransientSolution solution = solve(problem, IntegratorSettings.adaptive(3e-8));
         errors[grid] =
-            Math.abs(solution.history(probes[p])[1] - AMBIENT - STEP * Slab.cooling(1, 0.5, p));
+            Math.abs(solution.history(probes[p])[1] - AMBIENT - STEP * SLAB.cooling(1, 0.5, p));
       }
       // a second-order scheme; the last pairs are close to the limit of small cells
       Orders.check(2, 0.1, cells, errors);
