@@ -43,6 +43,7 @@ final class Console {
     for (Judged row : rows) {
       out.println(row.label() + ": " + row.assessment().verdict().level().words() + ".");
       out.println("  " + words.sentence(row));
+      words.costliest(row).ifPresent(sentence -> out.println("  " + sentence));
     }
     out.println();
     out.println("Mind:");

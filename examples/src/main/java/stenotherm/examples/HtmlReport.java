@@ -90,7 +90,9 @@ final class HtmlReport {
     for (Judged row : rows) {
       html.append("<li><strong>").append(escaped(row.label())).append(": ");
       html.append(escaped(row.assessment().verdict().level().words())).append(".</strong> ");
-      html.append(escaped(words.sentence(row))).append("</li>\n");
+      html.append(escaped(words.sentence(row)));
+      words.costliest(row).ifPresent(sentence -> html.append(' ').append(escaped(sentence)));
+      html.append("</li>\n");
     }
     html.append("</ul>\n");
     words.warmerEffects(rows).forEach(sentence -> element("p", sentence));

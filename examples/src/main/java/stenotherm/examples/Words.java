@@ -1,9 +1,11 @@
 package stenotherm.examples;
 
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
@@ -14,6 +16,7 @@ import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Level;
 import stenotherm.decision.Margin;
+import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
@@ -29,6 +32,9 @@ record Words(Figures figures) {
   /** What a warmer's curve is worth. */
   static final String ILLUSTRATIVE =
       "Warmer curves are illustrative: no measured power of a real warmer stands behind them.";
+
+  /** A change of a margin that is worth a sentence [K]. */
+  private static final double WORTH_SAYING = 0.1;
 
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
@@ -172,6 +178,32 @@ record Words(Figures figures) {
         + ", at best "
         + difference(verdict.best())
         + ".";
+  }
+
+  /**
+   * Which range takes most of the margin, where little or nothing is left of it: what to know
+   * better, or to guard against, first.
+   */
+  Optional<String> costliest(Judged row) {
+    if (row.assessment().verdict().level() == Level.INSIDE) {
+      return Optional.empty();
+    }
+    return row.assessment().sensitivities().stream()
+        .max(Comparator.comparingDouble(each -> cost(each, row.side())))
+        .filter(most -> cost(most, row.side()) >= WORTH_SAYING)
+        .map(
+            most ->
+                "Of what is uncertain, "
+                    + most.factor().words()
+                    + " alone costs most, "
+                    + difference(cost(most, row.side()))
+                    + ".");
+  }
+
+  /** What a quantity takes from the margin of a side at the worse end of its range [K]. */
+  private static double cost(Sensitivity sensitivity, Side side) {
+    Sensitivity.Change change = side == Side.COLD ? sensitivity.cold() : sensitivity.hot();
+    return -Math.min(change.atLow(), change.atHigh());
   }
 
   /** The verdict of a packing in a line above a picture. */

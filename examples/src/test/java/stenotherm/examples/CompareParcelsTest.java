@@ -198,6 +198,38 @@ class CompareParcelsTest {
     assertTrue(first.get("cautions").toString().contains(WarmerClass.AIR_CAUTION));
   }
 
+  /** Where little is left, the range that takes most of it is named. */
+  @Test
+  void theCostliestRangeIsNamed() throws IOException {
+    int told = 0;
+    for (JsonNode row : new ObjectMapper().readTree(file("summary.json")).get("packings")) {
+      if (row.get("level").asText().equals("INSIDE")) {
+        continue;
+      }
+      boolean cold =
+          row.get("cold_margin").get("worst").get("margin_K").asDouble()
+              < row.get("hot_margin").get("worst").get("margin_K").asDouble();
+      String side = cold ? "cold" : "hot";
+      String costliest = "";
+      double most = 0;
+      for (JsonNode each : row.get("sensitivities")) {
+        double cost =
+            -Math.min(
+                each.get(side + "_margin_at_low_K").asDouble(),
+                each.get(side + "_margin_at_high_K").asDouble());
+        if (cost > most) {
+          most = cost;
+          costliest = each.get("factor").asText();
+        }
+      }
+      String sentence = "Of what is uncertain, " + costliest + " alone costs most, ";
+      assertTrue(one.out().contains(sentence), sentence + " in\n" + one.out());
+      assertTrue(file("report.html").contains(sentence), sentence);
+      told++;
+    }
+    assertTrue(told > 0);
+  }
+
   @Test
   void historyHasOneRowForEachStoredTime() throws IOException {
     List<String> lines = file("history.csv").lines().toList();
