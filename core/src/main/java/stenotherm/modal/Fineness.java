@@ -3,7 +3,7 @@ package stenotherm.modal;
 /** How much a model is to know of its body. */
 enum Fineness {
   /** All that the error estimate stands for. */
-  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-5, 1e-4, new int[] {4, 5}),
+  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-6, 1e-2, new int[] {4, 5}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 2, 5}, 1e-4, 1e-4, Double.POSITIVE_INFINITY, new int[0]);
 

@@ -29,7 +29,10 @@ public final class ReducedModel {
   private static final double[] SHIFTS = {0, 1e-4, 4e-4, 2e-2, 6e-3, 1.5e-3};
 
   /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
-  private static final double SLOWEST = 4e-7;
+  static final double SLOWEST = 4e-7;
+
+  /** The most configurations whose answers are all solved for when a model is built. */
+  private static final int MOST_SOLVED = 4;
 
   private final Fineness fineness;
   private final Crew crew;
@@ -129,12 +132,7 @@ public final class ReducedModel {
     legs.get(0).configuration.requireSameBody(network);
     Reduction reduction = new Reduction(new Configuration(network, coefficients), crew);
     Basis grown = basis.copy();
-    if (Double.isFinite(fineness.fits)) {
-      List<double[]> heats = body.drives.heats(reduction.operator(0));
-      for (int rate : fineness.rates) {
-        reduction.addAnswers(heats, rate, fineness.fits, fineness.accuracy(rate), grown);
-      }
-    }
+    reduction.addMissing(body.drives, fineness, grown);
     Body same =
         grown.size() == basis.size()
             ? body
@@ -246,7 +244,9 @@ public final class ReducedModel {
     }
 
     /**
-     * Adds a configuration that runs will meet.
+     * Adds a configuration that runs will meet. The answers to all inputs are solved for under the
+     * first and three more at most, those that differ most from one another; the others are
+     * projected on the basis of these as by {@link ReducedModel#with}.
      *
      * @param network the body; from the second on with other conductivities or thin resistances
      * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are
@@ -334,9 +334,13 @@ public final class ReducedModel {
         throw new InvalidInputException(
             "configurations", "there is none; a model needs the network and its coefficients");
       }
-      List<Reduction> reductions =
-          configurations.stream().map(each -> new Reduction(each, crew)).toList();
-      ReducibleNetwork operator = reductions.get(0).operator(0);
+      List<Reduction> reductions = new ArrayList<>();
+      for (Configuration each : configurations) {
+        reductions.add(new Reduction(each, crew));
+        reductions.get(reductions.size() - 1).release();
+      }
+      Reduction first = reductions.get(0);
+      ReducibleNetwork operator = first.operator(0);
       Drives drives = new Drives(operator.inputs(), together);
       Basis basis = new Basis(operator);
       List<double[]> starts = new ArrayList<>();
@@ -345,11 +349,20 @@ public final class ReducedModel {
         starts.add(operator.indicator(Optional.of(block)));
       }
       basis.add(starts, -1, crew);
+      addAnswers(first, fineness.rates[0], drives, basis);
+      List<Reduction> solved = Representatives.choose(reductions, basis, MOST_SOLVED);
       for (int rate : fineness.rates) {
-        for (Reduction each : reductions) {
-          List<double[]> heats = heats(each.operator(0), drives);
-          each.addAnswers(heats, rate, 0, fineness.accuracy(rate), basis);
+        for (Reduction each : solved) {
+          if (each != first || rate != fineness.rates[0]) {
+            addAnswers(each, rate, drives, basis);
+          }
         }
+      }
+      for (Reduction each : reductions) {
+        if (!solved.contains(each)) {
+          each.addMissing(drives, fineness, basis);
+        }
+        each.release();
       }
       Body body = new Body(operator, basis, startingApart, drives);
       List<ProjectedLeg> projected = new ArrayList<>();
@@ -357,6 +370,7 @@ public final class ReducedModel {
       for (Reduction each : reductions) {
         projected.add(projected(each, basis, plan));
         iterations += each.iterations();
+        each.release();
       }
       Candidates[] candidates = Candidates.choose(plan, projected, body);
       List<PreparedLeg> legs = new ArrayList<>();
@@ -366,15 +380,16 @@ public final class ReducedModel {
       return new ReducedModel(fineness, crew, plan, body, basis, legs, iterations);
     }
 
-    /** What the answers are to: all inputs, and what blocks that start apart hold. */
-    private List<double[]> heats(ReducibleNetwork operator, Drives drives) {
+    /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
+    private void addAnswers(Reduction reduction, int rate, Drives drives, Basis basis) {
+      ReducibleNetwork operator = reduction.operator(0);
       List<double[]> heats = drives.heats(operator);
       for (String block : startingApart) {
         double[] held = operator.vector();
         operator.store(operator.indicator(Optional.of(block)), held);
         heats.add(held);
       }
-      return heats;
+      reduction.addAnswers(heats, rate, 0, fineness.accuracy(rate), basis);
     }
   }
 }

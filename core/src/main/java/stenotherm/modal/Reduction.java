@@ -1,11 +1,13 @@
 package stenotherm.modal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.jspecify.annotations.Nullable;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
@@ -20,7 +22,7 @@ final class Reduction {
   private final Crew crew;
 
   /** One for each thread, made when it is needed. */
-  private final ReducibleNetwork[] operators;
+  private final @Nullable ReducibleNetwork[] operators;
 
   private final double[] rates;
 
@@ -59,10 +61,12 @@ final class Reduction {
 
   /** The operator of a thread, 0 for the one that calls. */
   ReducibleNetwork operator(int worker) {
-    if (operators[worker] == null) {
-      operators[worker] = configuration.operator();
+    ReducibleNetwork operator = operators[worker];
+    if (operator == null) {
+      operator = configuration.operator();
+      operators[worker] = operator;
     }
-    return operators[worker];
+    return operator;
   }
 
   Crew crew() {
@@ -139,6 +143,22 @@ final class Reduction {
       }
     }
     basis.add(wanted, number, crew);
+  }
+
+  /** Adds those answers to the inputs that a basis does not yet know well enough. */
+  void addMissing(Drives drives, Fineness fineness, Basis basis) {
+    if (Double.isInfinite(fineness.fits)) {
+      return;
+    }
+    List<double[]> heats = drives.heats(operator(0));
+    for (int rate : fineness.rates) {
+      addAnswers(heats, rate, fineness.fits, fineness.accuracy(rate), basis);
+    }
+  }
+
+  /** Gives up the working space, until it is needed again. */
+  void release() {
+    Arrays.fill(operators, null);
   }
 
   /** The best answers within a basis: by Galerkin's method, V (V'GV + s)^-1 V'b. */

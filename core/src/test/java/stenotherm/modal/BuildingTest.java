@@ -1,0 +1,256 @@
+package stenotherm.modal;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.LongRange;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.junit.jupiter.api.Test;
+import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.InitialState;
+import stenotherm.conduction.ReducibleNetwork;
+
+/** How a basis is found, and what it must do. */
+class BuildingTest {
+  private static final Crew ALONE = new Crew(1);
+
+  /** Random vectors one of which repeats others, in two lots. */
+  private static Basis basisOf(ReducibleNetwork operator, Crew crew) {
+    Random random = new Random(3);
+    List<double[]> vectors = new ArrayList<>();
+    double[] solid = operator.indicator(Optional.empty());
+    for (int n = 0; n < 11; n++) {
+      double[] x = operator.vector();
+      for (int i = 0; i < x.length; i++) {
+        x[i] = solid[i] * random.nextGaussian();
+      }
+      vectors.add(x);
+    }
+    double[] repeats = vectors.get(2).clone();
+    for (int i = 0; i < repeats.length; i++) {
+      repeats[i] -= 3 * vectors.get(7)[i];
+    }
+    Basis basis = new Basis(operator);
+    assertEquals(5, basis.add(new ArrayList<>(vectors.subList(0, 5)), 0, crew));
+    vectors.add(9, repeats);
+    assertEquals(6, basis.add(new ArrayList<>(vectors.subList(5, 12)), 1, crew));
+    return basis;
+  }
+
+  private static double product(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+
+  @Test
+  void basisIsOrthonormalAndLeavesOutWhatRepeats() {
+    RandomBody body = new RandomBody(1, 2);
+    ReducibleNetwork operator = new ReducibleNetwork(body.network, body.films());
+    Basis basis = basisOf(operator, ALONE);
+    double[] heat = operator.vector();
+    for (int j = 0; j < basis.size(); j++) {
+      operator.store(basis.vector(j), heat);
+      for (int i = 0; i < basis.size(); i++) {
+        assertEquals(i == j ? 1 : 0, product(basis.vector(i), heat), 1e-14);
+      }
+    }
+  }
+
+  /** Built up lot by lot or at once: the triple product of dense matrices. */
+  @Test
+  void conductanceIsTheTripleProduct() {
+    RandomBody body = new RandomBody(1, 2);
+    Configuration configuration = new Configuration(body.network, body.films());
+    Reduction reduction = new Reduction(configuration, ALONE);
+    ReducibleNetwork operator = reduction.operator(0);
+    Basis basis = basisOf(operator, ALONE);
+    int length = operator.vector().length;
+    int size = basis.size();
+    DMatrixRMaj g = new DMatrixRMaj(length, length);
+    double[] unit = operator.indicator(Optional.empty());
+    double[] solid = unit.clone();
+    for (int j = 0; j < length; j++) {
+      double[] column = operator.vector();
+      Arrays.fill(unit, 0);
+      unit[j] = solid[j];
+      if (solid[j] > 0) {
+        operator.conduct(unit, column);
+      }
+      for (int i = 0; i < length; i++) {
+        g.set(i, j, column[i]);
+      }
+    }
+    DMatrixRMaj v = new DMatrixRMaj(length, size);
+    for (int j = 0; j < size; j++) {
+      for (int i = 0; i < length; i++) {
+        v.set(i, j, basis.vector(j)[i]);
+      }
+    }
+    DMatrixRMaj gv = new DMatrixRMaj(length, size);
+    DMatrixRMaj expected = new DMatrixRMaj(size, size);
+    CommonOps_DDRM.mult(g, v, gv);
+    CommonOps_DDRM.multTransA(v, gv, expected);
+    double largest = CommonOps_DDRM.elementMaxAbs(expected);
+    assertArrayEquals(expected.getData(), reduction.conductance(basis), 1e-13 * largest);
+    reduction = new Reduction(configuration, ALONE);
+    Basis first = new Basis(operator);
+    first.add(new ArrayList<>(List.of(basis.vector(0).clone(), basis.vector(1).clone())), 0, ALONE);
+    reduction.conductance(first);
+    assertArrayEquals(expected.getData(), reduction.conductance(basis), 1e-13 * largest);
+  }
+
+  @Test
+  void numberOfThreadsChangesNoBit() {
+    RandomBody body = new RandomBody(5, 4);
+    double[][] films = {body.films(), body.films()};
+    HeatNetwork other = body.network.withConductivities(Map.of("fill", 0.1));
+    double[][] values = new double[2][];
+    for (int run = 0; run < 2; run++) {
+      ReducedModel.Builder builder =
+          ReducedModel.builder(RandomBody.PROBES).startsApart("animal").threads(1 + 2 * run);
+      for (double[] each : films) {
+        builder.configuration(body.network, each);
+      }
+      ReducedModel model = builder.build().with(other, films[1]);
+      values[run] = outputs(model, films[0], body.network, other);
+      assertArrayEquals(model.rates(2), builder.build().with(other, films[1]).rates(2), 0.0);
+    }
+    assertArrayEquals(values[0], values[1], 0.0);
+  }
+
+  private static double[] outputs(
+      ReducedModel model, double[] films, HeatNetwork first, HeatNetwork then) {
+    ModalEngine engine = model.engine(InitialState.uniform(290).with("animal", 294));
+    engine.useCoefficients(films);
+    engine.use(first);
+    double[] inputs = RandomBody.inputs(new Random(5));
+    engine.advance(3000, inputs, inputs);
+    engine.use(then);
+    engine.advance(3000, inputs, inputs);
+    double[] values = new double[RandomBody.PROBES.size()];
+    engine.read(values);
+    return values;
+  }
+
+  @Test
+  void failuresOfThreadsReachTheCaller() {
+    Crew crew = new Crew(3);
+    assertThrows(
+        IllegalStateException.class,
+        () ->
+            crew.run(
+                8,
+                (worker, index) -> {
+                  if (index > 2) {
+                    throw new IllegalStateException();
+                  }
+                }));
+    assertThrows(
+        InvalidInputException.class, () -> ReducedModel.builder(List.of()).threads(0).build());
+  }
+
+  /**
+   * A fill that conducts a third more, a wall that conducts a tenth less and other films are taken
+   * up with few answers more: a model that was built for them agrees in means within 1 mK and in
+   * extremes within 0.03 K after jumps by some ten kelvins, as measured for bodies of this kind.
+   */
+  @Property(seed = "4201", tries = 3)
+  void takesUpOtherPropertiesWithFewAnswers(@ForAll @LongRange(min = 0, max = 1000) long seed) {
+    RandomBody body = new RandomBody(seed, 4);
+    double[] films = body.films();
+    double[] others = body.films();
+    HeatNetwork other = body.network.withConductivities(Map.of("fill", 0.08, "foam", 0.032));
+    ReducedModel base = body.model(films);
+    ReducedModel extended = base.with(other, others);
+    ReducedModel.Builder builder = ReducedModel.builder(RandomBody.PROBES).startsApart("animal");
+    ReducedModel built =
+        builder.configuration(body.network, films).configuration(other, others).build();
+    assertTrue(extended.modes() - base.modes() < 35, () -> extended.modes() + " modes");
+    double[] inputs = RandomBody.inputs(new Random(seed));
+    ModalEngine one = extended.engine(InitialState.uniform(290));
+    ModalEngine two = built.engine(InitialState.uniform(290));
+    double[] values = new double[RandomBody.PROBES.size()];
+    double[] expected = values.clone();
+    for (ModalEngine engine : List.of(one, two)) {
+      engine.advance(3600, inputs, inputs);
+      engine.use(other);
+      engine.useCoefficients(others);
+    }
+    for (int step = 0; step < 20; step++) {
+      one.advance(900, inputs, inputs);
+      two.advance(900, inputs, inputs);
+      one.read(values);
+      two.read(expected);
+      for (int output = 0; output < values.length; output++) {
+        boolean isExtreme = output >= 2 && output <= 4;
+        assertEquals(expected[output], values[output], isExtreme ? 0.03 : 1e-3);
+      }
+    }
+  }
+
+  /** Of seven configurations four are solved for; steady states of all are right. */
+  @Property(seed = "4202", tries = 2)
+  void manyConfigurationsShareTheBasisOfFour(@ForAll @LongRange(min = 0, max = 1000) long seed) {
+    RandomBody body = new RandomBody(seed, 4);
+    List<double[]> films = new ArrayList<>();
+    ReducedModel.Builder builder = ReducedModel.builder(RandomBody.PROBES);
+    for (int c = 0; c < 7; c++) {
+      films.add(body.films());
+      builder.configuration(body.network, films.get(c));
+    }
+    ReducedModel model = builder.build();
+    assertEquals(7, model.configurations());
+    double[] inputs = RandomBody.inputs(new Random(seed));
+    double[] values = new double[RandomBody.PROBES.size()];
+    int exact = 0;
+    for (double[] each : films) {
+      ModalEngine engine = model.engine(InitialState.uniform(290));
+      engine.useCoefficients(each);
+      engine.advance(1e9, inputs, inputs);
+      engine.read(values);
+      double[] expected = body.steady(each, inputs);
+      double off = 0;
+      for (int output = 0; output < values.length; output++) {
+        off = Math.max(off, Math.abs(values[output] - expected[output]));
+      }
+      assertTrue(off < 0.02, off + " K");
+      exact += off < 1e-6 ? 1 : 0;
+    }
+    assertTrue(exact >= 4, exact + " exact");
+  }
+
+  @Test
+  void configurationsThatDifferMostAreChosen() {
+    RandomBody body = new RandomBody(2, 2);
+    List<Reduction> all = new ArrayList<>();
+    for (double film : new double[] {5, 5.1, 20, 10, 5.2, 19}) {
+      double[] films = new double[6];
+      Arrays.fill(films, film);
+      all.add(new Reduction(new Configuration(body.network, films), ALONE));
+    }
+    ReducibleNetwork operator = all.get(0).operator(0);
+    Drives drives = new Drives(operator.inputs(), List.<Set<String>>of());
+    Basis basis = new Basis(operator);
+    basis.add(new ArrayList<>(List.of(operator.indicator(Optional.empty()))), -1, ALONE);
+    all.get(0).addAnswers(drives.heats(operator), 0, 0, 1e-9, basis);
+    assertEquals(
+        List.of(all.get(0), all.get(2), all.get(3)), Representatives.choose(all, basis, 3));
+    assertEquals(all, Representatives.choose(all, basis, 6));
+  }
+}
