@@ -68,7 +68,7 @@ final class Probes {
     return positions;
   }
 
-  private static double[] volumeShares(HeatNetwork network, int[] cells) {
+  static double[] volumeShares(HeatNetwork network, int[] cells) {
     double total = 0;
     for (int cell : cells) {
       total += network.grid().volume(cell);

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
+import stenotherm.validation.benchmark.CompareWithScipy;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
@@ -27,7 +28,8 @@ import stenotherm.validation.fault.RunFaults;
       RunCases.class,
       RunFaults.class,
       Validation.TransientAccuracy.class,
-      Validation.TransitAccuracy.class
+      Validation.TransitAccuracy.class,
+      CompareWithScipy.class
     },
     synopsisSubcommandLabel = "COMMAND",
     exitCodeListHeading = "%nExit status:%n",

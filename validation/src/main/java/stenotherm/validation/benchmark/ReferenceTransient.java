@@ -1,5 +1,7 @@
 package stenotherm.validation.benchmark;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -144,6 +146,30 @@ public final class ReferenceTransient {
    */
   public TransientSolution run(IntegratorSettings settings) {
     return TransientSolver.solve(problem, probes(), storedTimes(), settings);
+  }
+
+  /**
+   * The same journey for another program, with the means of animal and warmer at every hour as
+   * outputs.
+   *
+   * @return the problem
+   */
+  PortableProblem portable() {
+    List<TimeFunction> films = Arrays.stream(Face.values()).map(ReferenceTransient::film).toList();
+    return new PortableProblem(
+        problem.network(),
+        films,
+        Collections.nCopies(films.size(), ambient()),
+        List.of(hourly(POWER_HOURS, POWER_WATTS)),
+        Temperatures.fromCelsius(START_CELSIUS),
+        List.of("animal", "warmer"),
+        Times.HOUR,
+        Times.fromHours(HOURS));
+  }
+
+  /** Runs the journey, stored at other times [s]. */
+  TransientSolution run(IntegratorSettings settings, List<Probe> outputs, double[] times) {
+    return TransientSolver.solve(problem, outputs, times, settings);
   }
 
   private static double[] storedTimes() {

@@ -32,19 +32,29 @@ final class Report {
           "steps",
           "order");
 
+  /**
+   * A section beside those of the cases.
+   *
+   * @param title its heading
+   * @param exhibits what it shows
+   */
+  record Section(String title, List<Exhibit> exhibits) {}
+
   private final List<CaseResult> results;
+  private final List<Section> more;
   private final Page page;
 
-  private Report(List<CaseResult> results, Page page) {
+  private Report(List<CaseResult> results, List<Section> more, Page page) {
     this.results = results;
+    this.more = more;
     this.page = page;
   }
 
-  /** Writes a report of cases on a page. */
-  static void write(List<CaseResult> results, Page page) {
+  /** Writes a report of cases, and of what else was run, on a page. */
+  static void write(List<CaseResult> results, List<Section> more, Page page) {
     List<CaseResult> worstFirst =
         results.stream().sorted(Comparator.comparing(CaseResult::status)).toList();
-    new Report(worstFirst, page).write();
+    new Report(worstFirst, more, page).write();
   }
 
   private void write() {
@@ -54,6 +64,10 @@ final class Report {
     page.heading(2, "Every value");
     values((result, value) -> true);
     cases();
+    for (Section section : more) {
+      page.heading(2, section.title());
+      section.exhibits().forEach(this::exhibit);
+    }
     Prose.write("not-validated.md", 2, page);
     legend();
   }

@@ -18,16 +18,18 @@ final class ReportFolder {
   /**
    * Writes all files.
    *
+   * @param more sections beside those of the cases
    * @throws IOException if one cannot be written
    */
-  static void write(Path folder, List<CaseResult> results) throws IOException {
+  static void write(Path folder, List<CaseResult> results, List<Report.Section> more)
+      throws IOException {
     Files.createDirectories(folder);
     Files.writeString(folder.resolve(RESULTS), ResultsCsv.of(results));
     Page html = new HtmlPage(Report.TITLE);
-    Report.write(results, html);
+    Report.write(results, more, html);
     Files.writeString(folder.resolve(HTML), html.text());
     Page markdown = new MarkdownPage();
-    Report.write(results, markdown);
+    Report.write(results, more, markdown);
     Files.writeString(folder.resolve(MARKDOWN), markdown.text());
     for (CaseResult result : results) {
       int number = 0;

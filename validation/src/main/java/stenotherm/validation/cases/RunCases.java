@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
+import stenotherm.validation.benchmark.ScipyComparison;
 import stenotherm.validation.cases.CaseResult.Status;
+import stenotherm.validation.studies.Findings.Exhibit;
 import stenotherm.validation.studies.Study;
 
 /**
@@ -35,7 +38,8 @@ import stenotherm.validation.studies.Study;
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:all values passed and converged",
-      "1:a value lies outside its tolerance (common practice apart: that is a finding)",
+      "1:a value lies outside its tolerance (common practice apart: that is a finding), or SciPy"
+          + " gives other answers",
       "2:the command line is wrong, or a folder cannot be read or written",
       "3:none failed, but a file was refused",
       "4:none failed, but a value did not converge"
@@ -64,6 +68,24 @@ public final class RunCases implements Callable<Integer> {
               + " the same limits (default: 0).")
   private int refine;
 
+  @Option(
+      names = "--scipy",
+      description =
+          "Also compare the full solver with a program that uses SciPy, as the command"
+              + " scipy-comparison does; takes some minutes more. If Python or SciPy is missing,"
+              + " the report says so.")
+  private boolean scipy;
+
+  @Option(
+      names = "--python",
+      paramLabel = "COMMAND",
+      defaultValue = "python3",
+      description = "How Python is started for --scipy (default: ${DEFAULT-VALUE}).")
+  private String python = "python3";
+
+  @Option(names = "--quick", hidden = true, description = "A small problem for --scipy, for tests.")
+  private boolean quick;
+
   @Parameters(
       paramLabel = "PATH",
       arity = "0..*",
@@ -76,7 +98,7 @@ public final class RunCases implements Callable<Integer> {
   public RunCases() {}
 
   @Override
-  public Integer call() {
+  public Integer call() throws InterruptedException {
     CommandLine line = java.util.Objects.requireNonNull(spec).commandLine();
     PrintWriter console = line.getOut();
     if (refine < 0) {
@@ -86,14 +108,47 @@ public final class RunCases implements Callable<Integer> {
     try {
       List<CaseResult> results = run(cases(), console);
       Path folder = java.util.Objects.requireNonNull(out);
-      ReportFolder.write(folder, results);
+      Optional<ScipyComparison.Result> comparison = compare(console);
+      ReportFolder.write(folder, results, List.of(section(comparison)));
       summary(results, console);
+      comparison.ifPresent(result -> console.println(result.title() + ": " + words(result)));
       console.println("Report: " + folder.resolve(ReportFolder.HTML));
-      return status(results);
+      boolean differs =
+          comparison.filter(result -> result.status() == ScipyComparison.Status.FAILED).isPresent();
+      return differs ? FAILED : status(results);
     } catch (InvalidInputException | IOException fault) {
       line.getErr().println(fault.getMessage());
       return WRONG;
     }
+  }
+
+  private Optional<ScipyComparison.Result> compare(PrintWriter console)
+      throws IOException, InterruptedException {
+    if (!scipy) {
+      return Optional.empty();
+    }
+    console.println("comparison with SciPy");
+    console.flush();
+    List<String> command = List.of(python);
+    ScipyComparison comparison =
+        quick ? ScipyComparison.quick(command) : ScipyComparison.full(command);
+    return Optional.of(comparison.run(null));
+  }
+
+  private static Report.Section section(Optional<ScipyComparison.Result> comparison) {
+    return comparison
+        .map(result -> new Report.Section(result.title(), result.exhibits()))
+        .orElseGet(
+            () ->
+                new Report.Section(
+                    ScipyComparison.TITLE,
+                    List.of(new Exhibit.Text("Not run for this report; --scipy runs it."))));
+  }
+
+  /** How the comparison ended, as its last paragraph says. */
+  private static String words(ScipyComparison.Result result) {
+    Exhibit last = result.exhibits().get(result.exhibits().size() - 1);
+    return last instanceof Exhibit.Text text ? text.text() : result.status().toString();
   }
 
   private List<ValidationCase> cases() throws IOException {
