@@ -282,7 +282,7 @@ public final class ScipyComparison {
     return List.of(
         run.what(),
         "TR-BDF2",
-        format("tolerance %.4g K", run.tolerance()),
+        format("tolerance %.2g K", run.tolerance()),
         "own",
         format("%d + %d tried again", work.steps(), work.rejected()),
         format("%,d", work.iterations()),

@@ -46,8 +46,7 @@ default   The same to 1e-5 of the right-hand side, which is what SciPy does unle
 fine      TR-BDF2 at small steps, which tells how good the reference is.
 
 Seconds are those of the integration alone, without the making of matrices and preconditioners; of
-the best the least of three. --quick, for tests: a plain step of an output's interval, no
-repetitions, a fine step of an eighth of it.
+best and balanced the least of three. --quick, for tests: no repetitions, a plain step of an output's interval.
 """
 
 import csv
@@ -416,7 +415,7 @@ def main():
     for name, run in (("plain", plain), ("default", plain.same(-1e-5))):
         rows.append((name, run, run.same(balance=True).imbalance()))
         print(name, run.preconditioner, f"{run.processor:.2f} s", flush=True)
-    fine = Run(problem, TrBdf2, 8 if quick else FINE_DIVISION, "Jacobi", FINE_TOLERANCE)
+    fine = Run(problem, TrBdf2, FINE_DIVISION, "Jacobi", FINE_TOLERANCE)
     rows.append(("fine", fine, None))
     write(folder, rows + candidates)
 
