@@ -1,5 +1,6 @@
 package stenotherm.modal;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,9 +27,13 @@ final class Body {
 
   final Drives drives;
 
+  /** Heat that the whole body takes per kelvin [J/K]. */
+  final double capacity;
+
   Body(ReducibleNetwork operator, Basis basis, Set<String> startingApart, Drives drives) {
     inputs = operator.inputs();
     this.drives = drives;
+    capacity = operator.network().totalCapacity();
     solidBlocks = operator.solidBlocks();
     stored = new double[basis.size()][];
     for (int j = 0; j < stored.length; j++) {
@@ -38,6 +43,45 @@ final class Body {
     for (String block : startingApart) {
       apart.put(block, basis.project(operator.indicator(Optional.of(block))));
     }
+  }
+
+  /** Takes over what was read. */
+  Body(
+      Drives drives,
+      double capacity,
+      List<String> solidBlocks,
+      double[] uniform,
+      double[][] stored,
+      Map<String, double[]> apart) {
+    this.inputs = drives.inputs();
+    this.drives = drives;
+    this.capacity = capacity;
+    this.solidBlocks = solidBlocks;
+    this.uniform = uniform;
+    this.stored = stored;
+    this.apart.putAll(apart);
+  }
+
+  void write(StoredOutput out) throws IOException {
+    out.real(capacity);
+    out.integer(solidBlocks.size());
+    for (String block : solidBlocks) {
+      out.text(block);
+    }
+    out.integer(uniform.length);
+    out.reals(uniform);
+    for (double[] row : stored) {
+      out.reals(row);
+    }
+    out.integer(apart.size());
+    for (Map.Entry<String, double[]> block : apart.entrySet()) {
+      out.text(block.getKey());
+      out.reals(block.getValue());
+    }
+  }
+
+  int basisSize() {
+    return uniform.length;
   }
 
   Set<String> startingApart() {

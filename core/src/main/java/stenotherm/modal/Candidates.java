@@ -34,25 +34,25 @@ final class Candidates {
    *
    * @param legs the body in each configuration
    */
-  static Candidates[] choose(OutputPlan plan, List<ProjectedLeg> legs, Body body) {
-    Candidates[] chosen = new Candidates[plan.blocks.size()];
-    double[][] values = new double[chosen.length][];
-    for (int block = 0; block < chosen.length; block++) {
-      chosen[block] = new Candidates();
+  static List<Candidates> choose(OutputPlan plan, List<ProjectedLeg> legs, Body body) {
+    List<Candidates> chosen = new ArrayList<>();
+    double[][] values = new double[plan.blocks.size()][];
+    for (int block = 0; block < values.length; block++) {
+      chosen.add(new Candidates());
       values[block] = new double[legs.get(0).nodes[block].count()];
     }
     Random random = new Random(SEED);
     UsualState state = new UsualState(legs.get(0).whole, body);
-    for (int sample = 0; sample < SAMPLES && chosen.length > 0; sample++) {
+    for (int sample = 0; sample < SAMPLES && values.length > 0; sample++) {
       ProjectedLeg leg = legs.get(sample % legs.size());
       state.draw(random, leg.whole);
-      for (int block = 0; block < chosen.length; block++) {
+      for (int block = 0; block < values.length; block++) {
         leg.nodes[block].values(state.coordinates, state.inputs, values[block]);
         if (plan.asksFor(-1, block)) {
-          add(-1, values[block], chosen[block].cold);
+          add(-1, values[block], chosen.get(block).cold);
         }
         if (plan.asksFor(1, block)) {
-          add(1, values[block], chosen[block].warm);
+          add(1, values[block], chosen.get(block).warm);
         }
       }
     }

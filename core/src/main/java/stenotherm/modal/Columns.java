@@ -17,6 +17,12 @@ final class Columns {
     this.of = new double[count][rows];
   }
 
+  /** Takes over columns. */
+  Columns(int rows, double[][] columns) {
+    this.rows = rows;
+    this.of = columns;
+  }
+
   int count() {
     return of.length;
   }

@@ -8,38 +8,56 @@ import stenotherm.conduction.ReducibleNetwork;
 
 /** A network under surface coefficients, which hold for a part of a run. */
 final class Configuration {
-  final HeatNetwork network;
+  final KnownNetwork network;
+  private final List<Port.BoundaryPort> ports;
   private final double[] coefficients;
 
-  Configuration(HeatNetwork network, double[] coefficients) {
+  Configuration(KnownNetwork network, List<Port.BoundaryPort> ports, double[] coefficients) {
     this.network = network;
+    this.ports = ports;
     this.coefficients = coefficients.clone();
-    ReducibleNetwork.check(network, coefficients);
   }
 
-  void requireSameBody(HeatNetwork other) {
-    ReducibleNetwork.requireSameBody(network, other);
+  /** A configuration of a network with cells, checked. */
+  static Configuration of(KnownNetwork known, double[] coefficients) {
+    HeatNetwork network = known.cells("a configuration");
+    ReducibleNetwork.check(network, coefficients);
+    return new Configuration(known, network.boundaryPorts(), coefficients);
   }
 
   ReducibleNetwork operator() {
-    return new ReducibleNetwork(network, coefficients);
+    return new ReducibleNetwork(network.cells("the field"), coefficients);
   }
 
   /** Tells whether this is the configuration meant; coefficients of films alone count. */
-  boolean is(HeatNetwork other, double[] others) {
-    return network == other && sameFilms(network.boundaryPorts(), coefficients, others);
+  boolean is(KnownNetwork other, double[] others) {
+    return network.is(other) && hasFilms(others);
   }
 
-  private static boolean sameFilms(List<Port.BoundaryPort> ports, double[] some, double[] others) {
-    for (int p = 0; p < some.length; p++) {
-      if (ports.get(p).kind() == BoundaryKind.CONVECTION && some[p] != others[p]) {
+  /** Tells whether this is the configuration meant. */
+  boolean is(HeatNetwork other, double[] others) {
+    return network.is(other) && hasFilms(others);
+  }
+
+  private boolean hasFilms(double[] others) {
+    for (int p = 0; p < coefficients.length; p++) {
+      if (isFilm(p) && coefficients[p] != others[p]) {
         return false;
       }
     }
     return true;
   }
 
+  private boolean isFilm(int port) {
+    return ports.get(port).kind() == BoundaryKind.CONVECTION;
+  }
+
+  /** The coefficients; 0 for what is no film. */
   double[] coefficients() {
-    return coefficients.clone();
+    double[] films = coefficients.clone();
+    for (int p = 0; p < films.length; p++) {
+      films[p] = isFilm(p) ? films[p] : 0;
+    }
+    return films;
   }
 }

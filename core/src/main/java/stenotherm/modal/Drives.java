@@ -41,6 +41,16 @@ final class Drives {
     members = found.toArray(new int[0][]);
   }
 
+  /** Takes over what was read. */
+  Drives(List<Port> inputs, int[][] members) {
+    this.inputs = inputs;
+    this.members = members;
+  }
+
+  List<Port> inputs() {
+    return inputs;
+  }
+
   private List<Integer> positions(Set<String> names) {
     List<Integer> positions = new ArrayList<>();
     for (String name : new TreeSet<>(names)) {

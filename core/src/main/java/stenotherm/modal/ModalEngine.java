@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -63,7 +64,7 @@ public final class ModalEngine implements HeatEngine {
   /** Whether the configuration asked for may be another than that of the leg. */
   private boolean asked;
 
-  private HeatNetwork network;
+  private KnownNetwork network;
   private double[] coefficients;
   private double time;
   private double heatMoved;
@@ -95,7 +96,7 @@ public final class ModalEngine implements HeatEngine {
     this.difference = new double[largestDifference.length];
     this.readings = new Readings(model.plan(), leg);
     for (int p = 0; p < boundaries; p++) {
-      if (network.boundaryPorts().get(p).kind() != BoundaryKind.FLUX) {
+      if (inputs.get(p).unit().equals("K")) {
         now[p] = state.temperature();
       }
     }
@@ -122,7 +123,7 @@ public final class ModalEngine implements HeatEngine {
     if (mean.isEmpty()) {
       throw new IllegalStateException("no time has passed over which a mean could be taken");
     }
-    double[] coordinates = new double[model.basis().size()];
+    double[] coordinates = new double[model.modes()];
     leg.whole.toBasis(mean.amplitudes(), coordinates);
     return operator().field(model.basis().expand(coordinates), mean.inputs());
   }
@@ -144,17 +145,43 @@ public final class ModalEngine implements HeatEngine {
 
   @Override
   public void useCoefficients(double[] values) {
-    ReducibleNetwork.check(network, values);
+    requireLength("coefficients", values, boundaries);
+    for (int p = 0; p < boundaries; p++) {
+      if (((Port.BoundaryPort) inputs.get(p)).kind() == BoundaryKind.CONVECTION) {
+        Checks.notNegative("surface coefficient of " + inputs.get(p).name(), values[p], "W/(m2 K)");
+      }
+    }
     coefficients = values.clone();
     asked = true;
   }
 
+  /**
+   * {@inheritDoc}
+   *
+   * @throws IllegalStateException if the model was read without its cells
+   */
   @Override
   public void use(HeatNetwork other) {
-    if (!model.knows(other)) {
-      ReducibleNetwork.requireSameBody(network, other);
+    HeatNetwork own = network.cells("another network");
+    KnownNetwork known = model.known(other);
+    if (model.find(known).isEmpty()) {
+      ReducibleNetwork.requireSameBody(own, other);
     }
-    network = other;
+    network = known;
+    asked = true;
+  }
+
+  /**
+   * Goes over to a configuration of the model; the network and the coefficients that hold from now
+   * on are its own.
+   *
+   * @param configuration its position, in the order in which it was added
+   * @throws InvalidInputException if there is none of that position
+   */
+  public void useConfiguration(int configuration) {
+    Configuration chosen = model.leg(configuration).configuration;
+    network = chosen.network;
+    coefficients = chosen.coefficients();
     asked = true;
   }
 
@@ -167,8 +194,13 @@ public final class ModalEngine implements HeatEngine {
     if (leg.configuration.is(network, coefficients)) {
       return;
     }
-    model = extended();
-    leg = model.find(network, coefficients).orElseThrow();
+    Optional<PreparedLeg> next = model.find(network, coefficients);
+    if (next.isEmpty()) {
+      model = extended();
+      next = model.find(network, coefficients);
+    }
+    leg = next.orElseThrow();
+    network = leg.configuration.network;
     whole.use(leg.whole);
     for (int m = 0; m < coarser.length; m++) {
       coarser[m].use(leg.coarser[m]);
@@ -186,7 +218,7 @@ public final class ModalEngine implements HeatEngine {
       return extended;
     }
     extendedFrom = model;
-    extended = model.with(network, coefficients);
+    extended = model.with(network.cells("another configuration"), coefficients);
     return extended;
   }
 
@@ -283,7 +315,7 @@ public final class ModalEngine implements HeatEngine {
   }
 
   private double[] coordinates() {
-    return Arrays.copyOf(whole.coordinates(), model.basis().size());
+    return Arrays.copyOf(whole.coordinates(), model.modes());
   }
 
   @Override
@@ -308,7 +340,7 @@ public final class ModalEngine implements HeatEngine {
     for (int block = 0; block < sums.length; block++) {
       stored.put(model.body().solidBlocks.get(block), sums[block]);
     }
-    double scale = heatMoved + network.totalCapacity() * SCALE_RISE;
+    double scale = heatMoved + model.body().capacity * SCALE_RISE;
     return new HeatLedger(atBoundaries, fromSources, stored, scale);
   }
 
@@ -332,7 +364,7 @@ public final class ModalEngine implements HeatEngine {
     private final RunningMean mean = new RunningMean();
     private ReducedModel model;
     private PreparedLeg leg;
-    private HeatNetwork network;
+    private KnownNetwork network;
     private double[] coefficients;
     private double time;
     private double heatMoved;

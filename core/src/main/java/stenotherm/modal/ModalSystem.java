@@ -1,5 +1,6 @@
 package stenotherm.modal;
 
+import java.io.IOException;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -77,6 +78,32 @@ final class ModalSystem {
     }
   }
 
+  /** Takes over what was read. */
+  ModalSystem(int basisSize, int[] members, double[] lambda, Columns rotation, Columns drive) {
+    this.modes = members.length;
+    this.members = members;
+    this.basisSize = basisSize;
+    this.inputs = drive.count();
+    this.lambda = lambda;
+    this.rotation = rotation;
+    this.drive = drive;
+  }
+
+  void write(StoredOutput out) throws IOException {
+    out.reals(lambda);
+    for (double[] mode : rotation.of) {
+      out.reals(mode);
+    }
+    for (double[] input : drive.of) {
+      out.reals(input);
+    }
+  }
+
+  /** The vectors of the basis that the modes are made of, ascending. */
+  int[] members() {
+    return members.clone();
+  }
+
   /** Computes the forces B u on the modes. */
   void force(double[] values, double[] force) {
     drive.multiply(values, force);
@@ -113,7 +140,7 @@ final class ModalSystem {
     private final Columns ofMode;
     private final Columns ofInput;
 
-    private RowBlock(double[][] inModes, int modes, int inputs) {
+    RowBlock(double[][] inModes, int modes, int inputs) {
       ofMode = new Columns(inModes.length, modes);
       ofInput = new Columns(inModes.length, inputs);
       for (int r = 0; r < inModes.length; r++) {
@@ -130,6 +157,16 @@ final class ModalSystem {
       return ofMode.rows;
     }
 
+    void write(StoredOutput out) throws IOException {
+      double[] row = new double[ofMode.count() + ofInput.count()];
+      for (int r = 0; r < ofMode.rows; r++) {
+        for (int j = 0; j < row.length; j++) {
+          row[j] = j < ofMode.count() ? ofMode.of[j][r] : ofInput.of[j - ofMode.count()][r];
+        }
+        out.reals(row);
+      }
+    }
+
     /** Computes the values of all rows. */
     void values(double[] z, double[] u, double[] values) {
       ofMode.multiply(z, values);
@@ -141,8 +178,14 @@ final class ModalSystem {
   static final class SingleRows {
     private final double[][] row;
 
-    private SingleRows(double[][] inModes) {
+    SingleRows(double[][] inModes) {
       row = inModes;
+    }
+
+    void write(StoredOutput out) throws IOException {
+      for (double[] entries : row) {
+        out.reals(entries);
+      }
     }
 
     double value(int index, double[] z, double[] u) {

@@ -1,19 +1,24 @@
 package stenotherm.modal;
 
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
 /** A configuration in its modes, and in those of the coarser models. Immutable. */
 final class PreparedLeg {
   final Configuration configuration;
   final ModalSystem whole;
   final ModalSystem[] coarser;
 
-  /** The nodes of the blocks with extremes. */
-  final BlockNodes[] nodes;
+  /** All nodes of the blocks with extremes; none in a model that was read. */
+  private final @Nullable BlockNodes[] nodes;
 
-  /** Which of them are looked at. */
-  final Candidates[] candidates;
+  /**
+   * Positions among the outputs, after the linear ones, of the first node of each block at which
+   * the coldest is looked for, and of the first for the warmest; one more at the end.
+   */
+  final int[] firstCold;
 
-  /** Position of the first candidate of each block among the outputs, after the linear ones. */
-  final int[] firstCandidate;
+  final int[] firstWarm;
 
   final ModalSystem.RowBlock outputs;
   final ModalSystem.SingleRows[] coarserOutputs;
@@ -21,26 +26,26 @@ final class PreparedLeg {
   /** Heat flow into the body through each boundary. */
   final ModalSystem.RowBlock flows;
 
-  PreparedLeg(ProjectedLeg of, Candidates[] candidates, Basis basis, Fineness fineness) {
+  PreparedLeg(ProjectedLeg of, List<Candidates> candidates, Basis basis, Fineness fineness) {
     Projection projection = of.projection;
     this.configuration = of.configuration;
     this.whole = of.whole;
     this.nodes = of.nodes;
-    this.candidates = candidates;
-    this.firstCandidate = new int[candidates.length];
+    this.firstCold = new int[candidates.size() + 1];
+    this.firstWarm = new int[candidates.size()];
     int linear = projection.firstNode[0];
-    int count = linear;
-    for (int block = 0; block < candidates.length; block++) {
-      firstCandidate[block] = count;
-      count += candidates[block].count();
+    firstCold[0] = linear;
+    for (int block = 0; block < firstWarm.length; block++) {
+      firstWarm[block] = firstCold[block] + candidates.get(block).coldest();
+      firstCold[block + 1] = firstCold[block] + candidates.get(block).count();
     }
-    int[] chosen = new int[count];
+    int[] chosen = new int[firstCold[firstWarm.length]];
     for (int row = 0; row < linear; row++) {
       chosen[row] = row;
     }
-    for (int block = 0; block < candidates.length; block++) {
-      for (int c = 0; c < candidates[block].count(); c++) {
-        chosen[firstCandidate[block] + c] = projection.firstNode[block] + candidates[block].node(c);
+    for (int block = 0; block < firstWarm.length; block++) {
+      for (int c = 0; c < candidates.get(block).count(); c++) {
+        chosen[firstCold[block] + c] = projection.firstNode[block] + candidates.get(block).node(c);
       }
     }
     Projection.Rows rows = projection.outputs.chosen(chosen);
@@ -52,5 +57,35 @@ final class PreparedLeg {
       coarser[model] = new ModalSystem(projection, basis.membersWithout(fineness.leftOut[model]));
       coarserOutputs[model] = coarser[model].singleRows(rows);
     }
+  }
+
+  /** Takes over what was read. */
+  PreparedLeg(
+      Configuration configuration,
+      ModalSystem whole,
+      ModalSystem.RowBlock outputs,
+      ModalSystem.RowBlock flows,
+      int[] firstCold,
+      int[] firstWarm,
+      ModalSystem[] coarser,
+      ModalSystem.SingleRows[] coarserOutputs) {
+    this.configuration = configuration;
+    this.whole = whole;
+    this.outputs = outputs;
+    this.flows = flows;
+    this.nodes = new BlockNodes[firstWarm.length];
+    this.firstCold = firstCold;
+    this.firstWarm = firstWarm;
+    this.coarser = coarser;
+    this.coarserOutputs = coarserOutputs;
+  }
+
+  /** All nodes of a block with extremes. */
+  BlockNodes nodes(int block) {
+    BlockNodes of = nodes[block];
+    if (of == null) {
+      throw ReducedModel.withoutCells("what extremes miss");
+    }
+    return of;
   }
 }

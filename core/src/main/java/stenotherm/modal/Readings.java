@@ -22,10 +22,7 @@ final class Readings {
     this.row = new double[leg.outputs.count()];
     this.rowOf = new int[plan.probes.size()];
     this.coordinates = new double[leg.whole.basisSize];
-    this.atNodes = new double[leg.nodes.length][];
-    for (int block = 0; block < atNodes.length; block++) {
-      atNodes[block] = new double[leg.nodes[block].count()];
-    }
+    this.atNodes = new double[plan.blocks.size()][0];
   }
 
   /** Reads the outputs, and keeps where each of them was found. */
@@ -36,10 +33,11 @@ final class Readings {
       if (plan.side[index] == 0) {
         rowOf[index] = position;
       } else {
-        int first = leg.firstCandidate[position];
-        int warm = first + leg.candidates[position].coldest();
-        int end = first + leg.candidates[position].count();
-        rowOf[index] = plan.side[index] < 0 ? lowest(row, first, warm) : highest(row, warm, end);
+        int warm = leg.firstWarm[position];
+        rowOf[index] =
+            plan.side[index] < 0
+                ? lowest(row, leg.firstCold[position], warm)
+                : highest(row, warm, leg.firstCold[position + 1]);
       }
       values[index] = row[rowOf[index]];
     }
@@ -87,8 +85,12 @@ final class Readings {
         continue;
       }
       int block = plan.position[index];
+      BlockNodes nodes = leg.nodes(block);
+      if (atNodes[block].length == 0) {
+        atNodes[block] = new double[nodes.count()];
+      }
       double[] at = atNodes[block];
-      leg.nodes[block].values(coordinates, u, at);
+      nodes.values(coordinates, u, at);
       double gap =
           plan.side[index] < 0
               ? missed[index] - at[lowest(at, 0, at.length)]

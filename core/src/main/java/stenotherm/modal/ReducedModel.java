@@ -1,11 +1,15 @@
 package stenotherm.modal;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
@@ -34,29 +38,24 @@ public final class ReducedModel {
   /** The most configurations whose answers are all solved for when a model is built. */
   private static final int MOST_SOLVED = 4;
 
-  private final Fineness fineness;
-  private final Crew crew;
   private final OutputPlan plan;
   private final Body body;
-  private final Basis basis;
   private final List<PreparedLeg> legs;
   private final long iterations;
 
+  /** What needs the cells; none in a model that was read. */
+  private final @Nullable Cells cells;
+
+  /** What a model keeps of its cells, and how it goes about them. */
+  private record Cells(Basis basis, List<Candidates> candidates, Fineness fineness, Crew crew) {}
+
   private ReducedModel(
-      Fineness fineness,
-      Crew crew,
-      OutputPlan plan,
-      Body body,
-      Basis basis,
-      List<PreparedLeg> legs,
-      long iterations) {
-    this.fineness = fineness;
-    this.crew = crew;
+      OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations, @Nullable Cells cells) {
     this.plan = plan;
     this.body = body;
-    this.basis = basis;
     this.legs = List.copyOf(legs);
     this.iterations = iterations;
+    this.cells = cells;
   }
 
   /**
@@ -110,9 +109,66 @@ public final class ReducedModel {
     return new ModalEngine(this, state, false);
   }
 
-  /** Tells whether a configuration has a network. */
-  boolean knows(HeatNetwork network) {
-    return legs.stream().anyMatch(leg -> leg.configuration.network == network);
+  /**
+   * Writes what runs need, without the cells: ports, outputs, all configurations by their numbers
+   * in their modes, and states to start from. Version 1 of the form is a magic number, the version,
+   * names and numbers big-endian with the length before each list, and a checksum (CRC-32); the
+   * names and kinds of what follows each other are listed in the source of {@code StoredModel}. A
+   * model of 96 modes and 3 configurations takes about 2 MB.
+   *
+   * @param out where to write to; neither flushed nor closed
+   * @throws IOException if it cannot be written to
+   * @throws IllegalStateException if the model is larger than the form allows, see {@link #read}
+   */
+  public void write(DataOutput out) throws IOException {
+    StoredModel.write(new StoredModel.Content(plan, body, legs, iterations), out);
+  }
+
+  /**
+   * Reads a model that was written. Its engines run to the same bits as those of the model that was
+   * written. What needs the cells throws an {@link IllegalStateException} that says so: fields,
+   * {@link #with}, networks that an engine is to use, {@link ModalEngine#missedNow}; choose
+   * configurations by number, {@link ModalEngine#useConfiguration}, or by their coefficients.
+   *
+   * <p>Safe to use on data of unknown origin: every length is held against a limit before anything
+   * is allocated (1000 boundary ports and as many sources, 10,000 blocks and outputs, 2000 modes,
+   * 1000 configurations, 4000 bytes for a name, 2^25 numbers altogether), numbers must be finite
+   * and the checksum must match.
+   *
+   * @param in where to read from; exactly the model is read
+   * @return the model
+   * @throws ModelFormatException if it is no stored model, one of another version, or damaged
+   * @throws IOException if it cannot be read from
+   */
+  public static ReducedModel read(DataInput in) throws IOException {
+    StoredModel.Content content = StoredModel.read(in);
+    return new ReducedModel(
+        content.plan(), content.body(), content.legs(), content.iterations(), null);
+  }
+
+  /** A network as this model knows it, or with the next number. */
+  KnownNetwork known(HeatNetwork network) {
+    int next = 0;
+    for (PreparedLeg leg : legs) {
+      KnownNetwork known = leg.configuration.network;
+      if (known.is(network)) {
+        return known;
+      }
+      next = Math.max(next, known.number + 1);
+    }
+    return new KnownNetwork(next, network);
+  }
+
+  static IllegalStateException withoutCells(String purpose) {
+    return new IllegalStateException(
+        "the model was read without its cells; " + purpose + " needs them");
+  }
+
+  private Cells cells(String purpose) {
+    if (cells == null) {
+      throw withoutCells(purpose);
+    }
+    return cells;
   }
 
   /**
@@ -124,25 +180,32 @@ public final class ReducedModel {
    *     films
    * @return the extended model; this one if it has the configuration already
    * @throws InvalidInputException if it is not the same body or something melts
+   * @throws IllegalStateException if the model was read
    */
   public ReducedModel with(HeatNetwork network, double[] coefficients) {
+    Cells own = cells("another configuration");
     if (find(network, coefficients).isPresent()) {
       return this;
     }
-    legs.get(0).configuration.requireSameBody(network);
-    Reduction reduction = new Reduction(new Configuration(network, coefficients), crew);
-    Basis grown = basis.copy();
-    reduction.addMissing(body.drives, fineness, grown);
+    ReducibleNetwork.requireSameBody(
+        firstLeg().configuration.network.cells("another configuration"), network);
+    Reduction reduction = new Reduction(Configuration.of(known(network), coefficients), own.crew);
+    Basis grown = own.basis.copy();
+    reduction.addMissing(body.drives, own.fineness, grown);
     Body same =
-        grown.size() == basis.size()
+        grown.size() == own.basis.size()
             ? body
             : new Body(reduction.operator(0), grown, body.startingApart(), body.drives);
     List<PreparedLeg> all = new ArrayList<>(legs);
-    ProjectedLeg added = projected(reduction, grown, plan);
-    // extremes are looked for where they are in the first configuration
-    all.add(new PreparedLeg(added, firstLeg().candidates, grown, fineness));
+    // extremes are looked for where they are in the configurations that the model was built for
+    all.add(
+        new PreparedLeg(projected(reduction, grown, plan), own.candidates, grown, own.fineness));
     return new ReducedModel(
-        fineness, crew, plan, same, grown, all, iterations + reduction.iterations());
+        plan,
+        same,
+        all,
+        iterations + reduction.iterations(),
+        new Cells(grown, own.candidates, own.fineness, own.crew));
   }
 
   private static ProjectedLeg projected(Reduction reduction, Basis basis, OutputPlan plan) {
@@ -162,6 +225,22 @@ public final class ReducedModel {
     return legs.stream().filter(leg -> leg.configuration.is(network, coefficients)).findFirst();
   }
 
+  Optional<PreparedLeg> find(KnownNetwork network, double[] coefficients) {
+    return legs.stream().filter(leg -> leg.configuration.is(network, coefficients)).findFirst();
+  }
+
+  Optional<PreparedLeg> find(KnownNetwork network) {
+    return legs.stream().filter(leg -> leg.configuration.network.is(network)).findFirst();
+  }
+
+  PreparedLeg leg(int configuration) {
+    if (configuration < 0 || configuration >= legs.size()) {
+      throw new InvalidInputException(
+          "configuration", configuration + " must lie between 0 and " + (legs.size() - 1));
+    }
+    return legs.get(configuration);
+  }
+
   PreparedLeg firstLeg() {
     return legs.get(0);
   }
@@ -175,7 +254,7 @@ public final class ReducedModel {
   }
 
   Basis basis() {
-    return basis;
+    return cells("the field").basis;
   }
 
   long iterations() {
@@ -206,7 +285,7 @@ public final class ReducedModel {
    * @return the size of the basis
    */
   public int modes() {
-    return basis.size();
+    return body.basisSize();
   }
 
   /**
@@ -223,11 +302,23 @@ public final class ReducedModel {
    *
    * @param configuration its position, in the order in which it was added
    * @return a copy, ascending [1/s]; none is negative
+   * @throws InvalidInputException if there is none of that position
    */
   public double[] rates(int configuration) {
-    double[] rates = legs.get(configuration).whole.lambda.clone();
+    double[] rates = leg(configuration).whole.lambda.clone();
     Arrays.sort(rates);
     return rates;
+  }
+
+  /**
+   * Returns the surface coefficients of a configuration.
+   *
+   * @param configuration its position, in the order in which it was added
+   * @return a copy, one for each boundary port [W/(m2 K)]; 0 for boundaries that are no films
+   * @throws InvalidInputException if there is none of that position
+   */
+  public double[] coefficients(int configuration) {
+    return leg(configuration).configuration.coefficients();
   }
 
   /** Builds a model. Not thread-safe. */
@@ -261,9 +352,17 @@ public final class ReducedModel {
           return this;
         }
       }
-      Configuration added = new Configuration(network, coefficients);
+      KnownNetwork same = null;
+      int next = 0;
+      for (Configuration other : configurations) {
+        same = other.network.is(network) ? other.network : same;
+        next = Math.max(next, other.network.number + 1);
+      }
+      Configuration added =
+          Configuration.of(same == null ? new KnownNetwork(next, network) : same, coefficients);
       if (!configurations.isEmpty()) {
-        configurations.get(0).requireSameBody(network);
+        ReducibleNetwork.requireSameBody(
+            configurations.get(0).network.cells("a configuration"), network);
       }
       configurations.add(added);
       return this;
@@ -372,12 +471,13 @@ public final class ReducedModel {
         iterations += each.iterations();
         each.release();
       }
-      Candidates[] candidates = Candidates.choose(plan, projected, body);
+      List<Candidates> candidates = Candidates.choose(plan, projected, body);
       List<PreparedLeg> legs = new ArrayList<>();
       for (ProjectedLeg each : projected) {
         legs.add(new PreparedLeg(each, candidates, basis, fineness));
       }
-      return new ReducedModel(fineness, crew, plan, body, basis, legs, iterations);
+      Cells cells = new Cells(basis, candidates, fineness, crew);
+      return new ReducedModel(plan, body, legs, iterations, cells);
     }
 
     /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */

@@ -76,7 +76,7 @@ class BuildingTest {
   @Test
   void conductanceIsTheTripleProduct() {
     RandomBody body = new RandomBody(1, 2);
-    Configuration configuration = new Configuration(body.network, body.films());
+    Configuration configuration = Configuration.of(new KnownNetwork(0, body.network), body.films());
     Reduction reduction = new Reduction(configuration, ALONE);
     ReducibleNetwork operator = reduction.operator(0);
     Basis basis = basisOf(operator, ALONE);
@@ -242,7 +242,7 @@ class BuildingTest {
     for (double film : new double[] {5, 5.1, 20, 10, 5.2, 19}) {
       double[] films = new double[6];
       Arrays.fill(films, film);
-      all.add(new Reduction(new Configuration(body.network, films), ALONE));
+      all.add(new Reduction(Configuration.of(new KnownNetwork(0, body.network), films), ALONE));
     }
     ReducibleNetwork operator = all.get(0).operator(0);
     Drives drives = new Drives(operator.inputs(), List.<Set<String>>of());

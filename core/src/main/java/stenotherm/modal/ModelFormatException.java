@@ -1,0 +1,46 @@
+package stenotherm.modal;
+
+import java.io.IOException;
+
+/**
+ * What was read is no stored model, or a damaged one.
+ *
+ * <p>Experimental. Not thread-safe, as any exception.
+ */
+public final class ModelFormatException extends IOException {
+  private static final long serialVersionUID = 1L;
+
+  private final String field;
+  private final long position;
+
+  /**
+   * Creates the exception.
+   *
+   * @param field what was to be read
+   * @param position how many bytes of the stored model had been read
+   * @param problem what is wrong with it, as a clause
+   */
+  public ModelFormatException(String field, long position, String problem) {
+    super("stored model, " + field + " at byte " + position + ": " + problem);
+    this.field = field;
+    this.position = position;
+  }
+
+  /**
+   * Returns what was to be read.
+   *
+   * @return the field's name
+   */
+  public String field() {
+    return field;
+  }
+
+  /**
+   * Returns where the reading ended.
+   *
+   * @return number of bytes read, from the beginning of the stored model
+   */
+  public long position() {
+    return position;
+  }
+}

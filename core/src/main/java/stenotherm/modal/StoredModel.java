@@ -1,0 +1,460 @@
+package stenotherm.modal;
+
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.BoundaryKind;
+import stenotherm.conduction.InnerSurface;
+import stenotherm.conduction.Port;
+import stenotherm.conduction.Probe;
+import stenotherm.grid.Point;
+
+/**
+ * The form in which a model is stored: what runs need, without the cells. All numbers are
+ * big-endian; a text is its length in bytes (int) and its UTF-8; a list is its length (int) and its
+ * entries, if nothing else is said.
+ *
+ * <pre>
+ * long    magic number, "STENOMOD" in ASCII
+ * int     version of the form, 1
+ * list    boundary ports: text name, byte kind (0 film, 1 held surface, 2 flux), double area
+ * list    source ports: text name, double volume, double area
+ * list    drives: list of int, the inputs that go together; each input in one of them
+ * double  heat capacity of the body
+ * list    names of the solid blocks, text
+ * int     n, number of the basis vectors
+ * double  n coordinates of the uniform field of 1 K
+ * double  n rows of the heat content of each solid block
+ * list    blocks that may start apart: text name, n coordinates
+ * list    outputs: byte kind, text name, and by kind
+ *           0 mean, 1 maximum, 2 minimum: text block; 3 point: double x, y, z;
+ *           4 surface mean, 5 heat flow: text boundary;
+ *           6 mean of an inner surface: list of text blocks, byte side, list of text neighbours
+ * long    iterations that the model took to build
+ * int     number of coarser models, 0 to 2
+ * then for each block with extremes, in the order in which the outputs name them
+ *   int     candidates for the coldest, 0 if it is not asked for
+ *   int     candidates for the warmest
+ * list    configurations:
+ *   int     number of its network, at most one more than those before
+ *   double  surface coefficients, one for each boundary port
+ *   int     m, basis vectors of this configuration, at most n
+ *   system  of all m vectors
+ *   rows    of the linear outputs in their order, then of the candidates block by block, those for
+ *           the coldest first
+ *   rows    of the heat flow through each boundary
+ *   then for each coarser model: list of int, its vectors, ascending; system; rows of the outputs
+ * long    CRC-32 of all bytes before
+ *
+ * system: k rates; k columns of k coordinates, the modes; for each input k entries, what it drives
+ * rows:   one after the other, k entries of the modes and then those of the inputs
+ * </pre>
+ */
+final class StoredModel {
+  private static final long MAGIC = 0x5354454E4F4D4F44L;
+  private static final int VERSION = 1;
+  private static final int MOST_PORTS = 1000;
+  private static final int MOST_BLOCKS = 10_000;
+  private static final int MOST_VECTORS = 2000;
+  private static final int MOST_OUTPUTS = 10_000;
+  private static final int MOST_CANDIDATES = 10_000;
+  private static final int MOST_ROWS = 50_000;
+  private static final int MOST_CONFIGURATIONS = 1000;
+  private static final int MOST_COARSER = 2;
+
+  private static final BoundaryKind[] KINDS = {
+    BoundaryKind.CONVECTION, BoundaryKind.TEMPERATURE, BoundaryKind.FLUX
+  };
+
+  private static final Face[] SIDES = {
+    Face.X_MIN, Face.X_MAX, Face.Y_MIN, Face.Y_MAX, Face.Z_MIN, Face.Z_MAX
+  };
+
+  private StoredModel() {}
+
+  /** What is written and read. */
+  record Content(OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations) {}
+
+  static void write(Content content, DataOutput to) throws IOException {
+    checkLimits(content);
+    StoredOutput out = new StoredOutput(to);
+    out.large(MAGIC);
+    out.integer(VERSION);
+    writeBody(content.body, out);
+    out.integer(content.plan.probes.size());
+    for (Probe probe : content.plan.probes) {
+      writeProbe(probe, out);
+    }
+    out.large(content.iterations);
+    PreparedLeg first = content.legs.get(0);
+    out.integer(first.coarser.length);
+    for (int block = 0; block < first.firstWarm.length; block++) {
+      out.integer(first.firstWarm[block] - first.firstCold[block]);
+      out.integer(first.firstCold[block + 1] - first.firstWarm[block]);
+    }
+    out.integer(content.legs.size());
+    for (PreparedLeg leg : content.legs) {
+      out.integer(leg.configuration.network.number);
+      out.reals(leg.configuration.coefficients());
+      out.integer(leg.whole.basisSize);
+      leg.whole.write(out);
+      leg.outputs.write(out);
+      leg.flows.write(out);
+      for (int model = 0; model < leg.coarser.length; model++) {
+        writeIntegers(leg.coarser[model].members(), out);
+        leg.coarser[model].write(out);
+        leg.coarserOutputs[model].write(out);
+      }
+    }
+    out.checksum();
+  }
+
+  /** Refuses what could not be read. */
+  private static void checkLimits(Content content) {
+    PreparedLeg first = content.legs.get(0);
+    limit("ports", content.body.inputs.size(), MOST_PORTS);
+    limit("solid blocks", content.body.solidBlocks.size(), MOST_BLOCKS);
+    limit("basis vectors", content.body.basisSize(), MOST_VECTORS);
+    limit("outputs", content.plan.probes.size(), MOST_OUTPUTS);
+    limit("rows", first.outputs.count(), MOST_CANDIDATES);
+    limit("configurations", content.legs.size(), MOST_CONFIGURATIONS);
+  }
+
+  private static void limit(String what, int count, int most) {
+    if (count > most) {
+      throw new IllegalStateException(
+          "the model has " + count + " " + what + "; its stored form has room for " + most);
+    }
+  }
+
+  private static void writeIntegers(int[] values, StoredOutput out) throws IOException {
+    out.integer(values.length);
+    for (int value : values) {
+      out.integer(value);
+    }
+  }
+
+  private static void writeTexts(Iterable<String> texts, int count, StoredOutput out)
+      throws IOException {
+    out.integer(count);
+    for (String text : texts) {
+      out.text(text);
+    }
+  }
+
+  private static void writeBody(Body body, StoredOutput out) throws IOException {
+    List<Port.BoundaryPort> boundaries = new ArrayList<>();
+    List<Port.SourcePort> sources = new ArrayList<>();
+    for (Port port : body.inputs) {
+      if (port instanceof Port.BoundaryPort boundary) {
+        boundaries.add(boundary);
+      } else {
+        sources.add((Port.SourcePort) port);
+      }
+    }
+    out.integer(boundaries.size());
+    for (Port.BoundaryPort port : boundaries) {
+      out.text(port.name());
+      out.code(Arrays.asList(KINDS).indexOf(port.kind()));
+      out.real(port.area());
+    }
+    out.integer(sources.size());
+    for (Port.SourcePort port : sources) {
+      out.text(port.name());
+      out.real(port.volume());
+      out.real(port.area());
+    }
+    out.integer(body.drives.count());
+    for (int drive = 0; drive < body.drives.count(); drive++) {
+      writeIntegers(body.drives.members(drive), out);
+    }
+    body.write(out);
+  }
+
+  private static void writeProbe(Probe probe, StoredOutput out) throws IOException {
+    if (probe instanceof Probe.Mean mean) {
+      writeProbe(0, probe, mean.block(), out);
+    } else if (probe instanceof Probe.Maximum maximum) {
+      writeProbe(1, probe, maximum.block(), out);
+    } else if (probe instanceof Probe.Minimum minimum) {
+      writeProbe(2, probe, minimum.block(), out);
+    } else if (probe instanceof Probe.At at) {
+      out.code(3);
+      out.text(probe.name());
+      out.reals(new double[] {at.point().x(), at.point().y(), at.point().z()});
+    } else if (probe instanceof Probe.SurfaceMean surface) {
+      writeProbe(4, probe, surface.boundary(), out);
+    } else if (probe instanceof Probe.HeatFlow flow) {
+      writeProbe(5, probe, flow.boundary(), out);
+    } else if (probe instanceof Probe.InnerSurfaceMean inner) {
+      out.code(6);
+      out.text(probe.name());
+      InnerSurface surface = inner.surface();
+      writeTexts(new TreeSet<>(surface.blocks()), surface.blocks().size(), out);
+      out.code(Arrays.asList(SIDES).indexOf(surface.side()));
+      writeTexts(new TreeSet<>(surface.neighbours()), surface.neighbours().size(), out);
+    } else {
+      // a liquid fraction needs a body that melts, which no model is of
+      throw new IllegalStateException("there is no stored form of " + probe);
+    }
+  }
+
+  private static void writeProbe(int code, Probe probe, String of, StoredOutput out)
+      throws IOException {
+    out.code(code);
+    out.text(probe.name());
+    out.text(of);
+  }
+
+  static Content read(DataInput from) throws IOException {
+    StoredInput in = new StoredInput(from);
+    try {
+      return read(in);
+    } catch (InvalidInputException refused) {
+      throw in.wrong(refused.field(), refused.problem());
+    }
+  }
+
+  private static Content read(StoredInput in) throws IOException {
+    if (in.large("magic number") != MAGIC) {
+      throw in.wrong("magic number", "this is no stored model");
+    }
+    int version = in.integer("version");
+    if (version != VERSION) {
+      throw in.wrong("version", version + " is unknown; " + VERSION + " is read here");
+    }
+    List<Port.BoundaryPort> boundaries = readBoundaries(in);
+    List<Port> inputs = readInputs(boundaries, in);
+    Body body = readBody(new Drives(inputs, readDrives(inputs.size(), in)), in);
+    OutputPlan plan = readPlan(in);
+    long iterations = in.large("iterations");
+    int coarser = in.count("coarser models", 0, MOST_COARSER);
+    int[] firstCold = new int[plan.blocks.size() + 1];
+    int[] firstWarm = new int[plan.blocks.size()];
+    readCandidates(plan, firstCold, firstWarm, in);
+    int configurations = in.count("configurations", 1, MOST_CONFIGURATIONS);
+    List<KnownNetwork> networks = new ArrayList<>();
+    List<PreparedLeg> legs = new ArrayList<>();
+    for (int c = 0; c < configurations; c++) {
+      int network = in.count("number of a network", 0, networks.size());
+      if (network == networks.size()) {
+        networks.add(new KnownNetwork(network, null));
+      }
+      double[] coefficients = readCoefficients(boundaries.size(), in);
+      Configuration configuration =
+          new Configuration(networks.get(network), boundaries, coefficients);
+      legs.add(readLeg(configuration, body, boundaries.size(), coarser, firstCold, firstWarm, in));
+    }
+    in.checksum();
+    return new Content(plan, body, legs, iterations);
+  }
+
+  private static List<Port.BoundaryPort> readBoundaries(StoredInput in) throws IOException {
+    int count = in.count("boundary ports", 0, MOST_PORTS);
+    List<Port.BoundaryPort> ports = new ArrayList<>();
+    for (int p = 0; p < count; p++) {
+      String name = in.text("name of a boundary port");
+      BoundaryKind kind = KINDS[in.code("kind of boundary", KINDS.length - 1)];
+      ports.add(new Port.BoundaryPort(name, kind, in.notNegative("area of a boundary")));
+    }
+    return List.copyOf(ports);
+  }
+
+  private static List<Port> readInputs(List<Port.BoundaryPort> boundaries, StoredInput in)
+      throws IOException {
+    List<Port> inputs = new ArrayList<>(boundaries);
+    int count = in.count("source ports", 0, MOST_PORTS);
+    for (int s = 0; s < count; s++) {
+      String name = in.text("name of a source port");
+      double volume = in.notNegative("volume of a source");
+      inputs.add(new Port.SourcePort(name, volume, in.notNegative("area of a source")));
+    }
+    return List.copyOf(inputs);
+  }
+
+  private static int[][] readDrives(int inputs, StoredInput in) throws IOException {
+    int[][] drives = new int[in.count("drives", 0, inputs)][];
+    boolean[] driven = new boolean[inputs];
+    int total = 0;
+    for (int drive = 0; drive < drives.length; drive++) {
+      drives[drive] = readAscending("inputs of a drive", inputs, in);
+      total += drives[drive].length;
+      for (int input : drives[drive]) {
+        if (driven[input]) {
+          throw in.wrong("inputs of a drive", "an input is in two of them");
+        }
+        driven[input] = true;
+      }
+    }
+    if (total < inputs) {
+      throw in.wrong("inputs of a drive", "an input is in none of them");
+    }
+    return drives;
+  }
+
+  /** A list of positions, at least one. */
+  private static int[] readAscending(String field, int below, StoredInput in) throws IOException {
+    int[] values = new int[in.count(field, 1, below)];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = in.count(field, i == 0 ? 0 : values[i - 1] + 1, below - 1);
+    }
+    return values;
+  }
+
+  private static Body readBody(Drives drives, StoredInput in) throws IOException {
+    double capacity = in.notNegative("heat capacity");
+    List<String> blocks = readTexts("solid blocks", 1, in);
+    int vectors = in.count("basis vectors", 1, MOST_VECTORS);
+    double[] uniform = in.reals("uniform field", vectors);
+    double[][] stored = new double[vectors][];
+    for (int j = 0; j < vectors; j++) {
+      stored[j] = in.reals("heat content", blocks.size());
+    }
+    Map<String, double[]> apart = new TreeMap<>();
+    int count = in.count("blocks that start apart", 0, blocks.size());
+    for (int a = 0; a < count; a++) {
+      String name = in.text("block that starts apart");
+      if (!blocks.contains(name) || apart.containsKey(name)) {
+        throw in.wrong("block that starts apart", "'" + name + "' is no block or there twice");
+      }
+      apart.put(name, in.reals("state of a block that starts apart", vectors));
+    }
+    return new Body(drives, capacity, blocks, uniform, stored, apart);
+  }
+
+  private static List<String> readTexts(String field, int least, StoredInput in)
+      throws IOException {
+    int count = in.count(field, least, MOST_BLOCKS);
+    Set<String> texts = new LinkedHashSet<>();
+    for (int t = 0; t < count; t++) {
+      if (!texts.add(in.text(field))) {
+        throw in.wrong(field, "a name is there twice");
+      }
+    }
+    return List.copyOf(texts);
+  }
+
+  private static OutputPlan readPlan(StoredInput in) throws IOException {
+    int count = in.count("outputs", 0, MOST_OUTPUTS);
+    List<Probe> probes = new ArrayList<>();
+    for (int p = 0; p < count; p++) {
+      int code = in.code("kind of output", 6);
+      String name = in.text("name of an output");
+      probes.add(
+          switch (code) {
+            case 0 -> new Probe.Mean(name, in.text("block of an output"));
+            case 1 -> new Probe.Maximum(name, in.text("block of an output"));
+            case 2 -> new Probe.Minimum(name, in.text("block of an output"));
+            case 3 -> readPoint(name, in);
+            case 4 -> new Probe.SurfaceMean(name, in.text("boundary of an output"));
+            case 5 -> new Probe.HeatFlow(name, in.text("boundary of an output"));
+            default -> readInnerSurface(name, in);
+          });
+    }
+    return new OutputPlan(probes);
+  }
+
+  private static Probe readPoint(String name, StoredInput in) throws IOException {
+    double[] point = in.reals("point of an output", 3);
+    return new Probe.At(name, new Point(point[0], point[1], point[2]));
+  }
+
+  private static Probe readInnerSurface(String name, StoredInput in) throws IOException {
+    Set<String> blocks = Set.copyOf(readTexts("blocks of a surface", 1, in));
+    Face side = SIDES[in.code("side of a surface", SIDES.length - 1)];
+    Set<String> neighbours = Set.copyOf(readTexts("neighbours of a surface", 0, in));
+    return new Probe.InnerSurfaceMean(name, new InnerSurface(blocks, side, neighbours));
+  }
+
+  private static void readCandidates(
+      OutputPlan plan, int[] firstCold, int[] firstWarm, StoredInput in) throws IOException {
+    firstCold[0] = plan.linear.size();
+    for (int block = 0; block < firstWarm.length; block++) {
+      firstWarm[block] = firstCold[block] + readCount(plan.asksFor(-1, block), in);
+      firstCold[block + 1] = firstWarm[block] + readCount(plan.asksFor(1, block), in);
+      if (firstCold[block + 1] > MOST_ROWS) {
+        throw in.wrong("candidates", "there are more than " + MOST_ROWS + " altogether");
+      }
+    }
+  }
+
+  private static int readCount(boolean asked, StoredInput in) throws IOException {
+    return in.count("candidates", asked ? 1 : 0, asked ? MOST_CANDIDATES : 0);
+  }
+
+  private static double[] readCoefficients(int boundaries, StoredInput in) throws IOException {
+    double[] coefficients = new double[boundaries];
+    for (int p = 0; p < boundaries; p++) {
+      coefficients[p] = in.notNegative("surface coefficient");
+    }
+    return coefficients;
+  }
+
+  private static PreparedLeg readLeg(
+      Configuration configuration,
+      Body body,
+      int boundaries,
+      int coarserModels,
+      int[] firstCold,
+      int[] firstWarm,
+      StoredInput in)
+      throws IOException {
+    int inputs = body.inputs.size();
+    int rows = firstCold[firstWarm.length];
+    int vectors = in.count("basis vectors of a configuration", 1, body.basisSize());
+    int[] all = new int[vectors];
+    for (int i = 0; i < vectors; i++) {
+      all[i] = i;
+    }
+    ModalSystem whole = readSystem(vectors, all, inputs, in);
+    ModalSystem.RowBlock outputs =
+        new ModalSystem.RowBlock(readRows("outputs", rows, vectors + inputs, in), vectors, inputs);
+    ModalSystem.RowBlock flows =
+        new ModalSystem.RowBlock(
+            readRows("heat flows", boundaries, vectors + inputs, in), vectors, inputs);
+    ModalSystem[] coarser = new ModalSystem[coarserModels];
+    ModalSystem.SingleRows[] coarserOutputs = new ModalSystem.SingleRows[coarserModels];
+    for (int model = 0; model < coarserModels; model++) {
+      int[] members = readAscending("vectors of a coarser model", vectors, in);
+      coarser[model] = readSystem(vectors, members, inputs, in);
+      coarserOutputs[model] =
+          new ModalSystem.SingleRows(
+              readRows("outputs of a coarser model", rows, members.length + inputs, in));
+    }
+    return new PreparedLeg(
+        configuration, whole, outputs, flows, firstCold, firstWarm, coarser, coarserOutputs);
+  }
+
+  private static ModalSystem readSystem(int vectors, int[] members, int inputs, StoredInput in)
+      throws IOException {
+    int modes = members.length;
+    double[] lambda = in.reals("rates", modes);
+    for (double rate : lambda) {
+      if (rate < 0) {
+        throw in.wrong("rates", rate + " must not be negative");
+      }
+    }
+    Columns rotation = new Columns(modes, readRows("modes", modes, modes, in));
+    Columns drive = new Columns(modes, readRows("drive", inputs, modes, in));
+    return new ModalSystem(vectors, members, lambda, rotation, drive);
+  }
+
+  private static double[][] readRows(String field, int count, int length, StoredInput in)
+      throws IOException {
+    double[][] rows = new double[count][];
+    for (int r = 0; r < count; r++) {
+      rows[r] = in.reals(field, length);
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,250 @@
+package stenotherm.modal;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.zip.CRC32;
+import org.junit.jupiter.api.Test;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.BoundaryKind;
+import stenotherm.conduction.HeatEngine;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.InitialState;
+import stenotherm.conduction.InnerSurface;
+import stenotherm.conduction.Probe;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Layout;
+import stenotherm.grid.MeshControl;
+import stenotherm.grid.Point;
+import stenotherm.material.Material;
+
+class StoredModelTest {
+  private static Box cube(double from, double to) {
+    return new Box(new Point(from, from, from), new Point(to, to, to));
+  }
+
+  private static final HeatNetwork NETWORK =
+      HeatNetwork.builder(
+              new Layout(
+                  List.of(
+                      new Block.Solid("foam", cube(0, 0.1), Material.of("foam", 0.04, 20, 1450)),
+                      new Block.Solid(
+                          "core", cube(0.03, 0.07), Material.of("core", 0.5, 800, 3500)))),
+              MeshControl.uniform(0.02))
+          .source("core")
+          .boundary(Face.Z_MAX, BoundaryKind.CONVECTION)
+          .boundary(Face.Z_MIN, BoundaryKind.FLUX)
+          .build();
+
+  private static final double[] STILL = {0, 5};
+  private static final double[] WINDY = {0, 20};
+
+  private static final ReducedModel MODEL =
+      ReducedModel.builder(
+              List.of(
+                  new Probe.Mean("mean", "core"),
+                  new Probe.Minimum("coldest", "core"),
+                  new Probe.Maximum("warmest", "core"),
+                  new Probe.At("corner", new Point(0, 0, 0)),
+                  new Probe.SurfaceMean("top", "zMax"),
+                  new Probe.HeatFlow("in", "zMax"),
+                  new Probe.InnerSurfaceMean(
+                      "side", new InnerSurface(Set.of("core"), Face.X_MIN, Set.of("foam")))))
+          .configuration(NETWORK, STILL)
+          .configuration(NETWORK.withConductivities(Map.of("foam", 0.05)), STILL)
+          .configuration(NETWORK, WINDY)
+          .startsApart("core")
+          .build();
+
+  private static final InitialState START = InitialState.uniform(290).with("core", 300);
+
+  private static byte[] bytes(ReducedModel model) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    model.write(new DataOutputStream(out));
+    return out.toByteArray();
+  }
+
+  private static ReducedModel read(byte[] bytes) throws IOException {
+    return ReducedModel.read(new DataInputStream(new ByteArrayInputStream(bytes)));
+  }
+
+  private static double[] values(HeatEngine engine) {
+    double[] values = new double[engine.outputs().size()];
+    engine.read(values);
+    return values;
+  }
+
+  @Test
+  void runsToTheSameBits() throws IOException {
+    ReducedModel stored = read(bytes(MODEL));
+    assertEquals(MODEL.inputs(), stored.inputs());
+    assertEquals(MODEL.outputs(), stored.outputs());
+    assertEquals(MODEL.modes(), stored.modes());
+    assertArrayEquals(bytes(MODEL), bytes(stored));
+    ModalEngine expected = MODEL.engine(START);
+    ModalEngine engine = stored.engine(START);
+    Random random = new Random(1);
+    for (int step = 0; step < 30; step++) {
+      double[] from = {10, 270 + 20 * random.nextDouble(), random.nextDouble()};
+      double[] until = {0, 270 + 20 * random.nextDouble(), 1};
+      if (step % 5 == 0) {
+        expected.useConfiguration(step / 5 % 3);
+        engine.useConfiguration(step / 5 % 3);
+      }
+      HeatEngine.State state = engine.save();
+      engine.advance(60, from, from);
+      engine.restore(state);
+      for (ModalEngine each : List.of(expected, engine)) {
+        each.advance(600, from, until);
+      }
+      assertArrayEquals(values(expected), values(engine));
+    }
+    assertArrayEquals(expected.errorEstimates(), engine.errorEstimates());
+    assertEquals(expected.ledger(), engine.ledger());
+    assertEquals(expected.work().iterations(), engine.work().iterations());
+    // films of the network in use are found by their coefficients as well
+    expected.useConfiguration(0);
+    engine.useConfiguration(0);
+    expected.useCoefficients(WINDY);
+    engine.useCoefficients(WINDY);
+    assertArrayEquals(values(expected), values(engine));
+    assertArrayEquals(WINDY, stored.coefficients(2));
+  }
+
+  @Test
+  void saysWhatNeedsTheCells() throws IOException {
+    ReducedModel stored = read(bytes(MODEL));
+    ModalEngine engine = stored.engine(START);
+    assertWithoutCells("the field", engine::field);
+    assertWithoutCells("another network", () -> engine.use(NETWORK));
+    assertWithoutCells("another configuration", () -> stored.with(NETWORK, STILL));
+    assertWithoutCells("what extremes miss", () -> engine.missedNow(new double[7]));
+    engine.useCoefficients(new double[] {0, 7});
+    assertWithoutCells("another configuration", () -> values(engine));
+    assertEquals(
+        "configuration: 3 must lie between 0 and 2",
+        assertThrows(InvalidInputException.class, () -> engine.useConfiguration(3)).getMessage());
+  }
+
+  private static void assertWithoutCells(String purpose, Runnable call) {
+    assertEquals(
+        "the model was read without its cells; " + purpose + " needs them",
+        assertThrows(IllegalStateException.class, call::run).getMessage());
+  }
+
+  private static ModelFormatException refused(byte[] bytes) {
+    return assertThrows(ModelFormatException.class, () -> read(bytes));
+  }
+
+  @Test
+  void tellsWhereItIsDamaged() throws IOException {
+    byte[] bytes = bytes(MODEL);
+    assertEquals(
+        "stored model, magic number at byte 8: this is no stored model",
+        refused(new byte[100]).getMessage());
+    assertEquals(
+        "stored model, magic number at byte 0: the data end here",
+        refused(new byte[0]).getMessage());
+    byte[] later = bytes.clone();
+    later[11] = 2;
+    assertEquals(
+        "stored model, version at byte 12: 2 is unknown; 1 is read here",
+        refused(later).getMessage());
+    byte[] many = bytes.clone();
+    ByteBuffer.wrap(many).putInt(12, Integer.MAX_VALUE);
+    assertEquals(
+        "stored model, boundary ports at byte 16: 2147483647 must lie between 0 and 1000",
+        refused(many).getMessage());
+    byte[] flipped = bytes.clone();
+    flipped[bytes.length - 20] ^= 1;
+    assertEquals("checksum", refused(flipped).field());
+    assertEquals(bytes.length, refused(flipped).position());
+    assertEquals("checksum", refused(Arrays.copyOf(bytes, bytes.length - 1)).field());
+  }
+
+  /** A byte, an int or a double is changed, bytes are left out or put in. */
+  private static byte[] mutant(byte[] bytes, Random random) {
+    byte[] mutant = bytes.clone();
+    // lengths stand among the first bytes, numbers among the last
+    int reach = random.nextBoolean() ? 800 : bytes.length - Double.BYTES;
+    int at = random.nextInt(reach);
+    switch (random.nextInt(5)) {
+      case 0 -> mutant[at] ^= (byte) (1 << random.nextInt(8));
+      case 1 ->
+          ByteBuffer.wrap(mutant)
+              .putInt(
+                  at,
+                  List.of(-1, 0, Integer.MAX_VALUE, 1 << random.nextInt(31))
+                      .get(random.nextInt(4)));
+      case 2 ->
+          ByteBuffer.wrap(mutant)
+              .putDouble(
+                  at, List.of(Double.NaN, Double.POSITIVE_INFINITY, -1e300).get(random.nextInt(3)));
+      case 3 -> {
+        System.arraycopy(bytes, at + 4, mutant, at, bytes.length - at - 4);
+        mutant = Arrays.copyOf(mutant, bytes.length - 4);
+      }
+      default -> mutant = Arrays.copyOf(mutant, at);
+    }
+    return mutant;
+  }
+
+  @Test
+  void noMutantIsTakenForAModel() throws IOException {
+    byte[] bytes = bytes(MODEL);
+    Random random = new Random(5);
+    for (int trial = 0; trial < 3000; trial++) {
+      byte[] mutant = mutant(bytes, random);
+      if (!Arrays.equals(bytes, mutant)) {
+        refused(mutant);
+      }
+    }
+  }
+
+  /** With a checksum that is right: what is read then is a model whose engine can run. */
+  @Test
+  void mutantsWithTheirChecksumAreRefusedOrRun() throws IOException {
+    byte[] bytes = bytes(MODEL);
+    Random random = new Random(6);
+    int read = 0;
+    for (int trial = 0; trial < 1500; trial++) {
+      byte[] mutant = mutant(bytes, random);
+      if (mutant.length < Long.BYTES) {
+        continue;
+      }
+      CRC32 checksum = new CRC32();
+      checksum.update(mutant, 0, mutant.length - Long.BYTES);
+      ByteBuffer.wrap(mutant).putLong(mutant.length - Long.BYTES, checksum.getValue());
+      try {
+        ReducedModel model = read(mutant);
+        ModalEngine engine = model.engine(InitialState.uniform(290));
+        double[] inputs = new double[model.inputs().size()];
+        for (int c = 0; c < model.configurations(); c++) {
+          engine.useConfiguration(c);
+          engine.advance(60, inputs, inputs);
+          values(engine);
+        }
+        engine.ledger();
+        read++;
+      } catch (ModelFormatException refused) {
+        assertTrue(refused.position() <= mutant.length);
+      }
+    }
+    assertTrue(read > 300, read + " were read");
+  }
+}
