@@ -18,7 +18,11 @@ import stenotherm.conduction.ReducibleNetwork;
  * no sum is split among them.
  */
 final class Reduction {
+  /** Vectors that are multiplied with the whole basis at a time: as many as stay in the cache. */
+  private static final int LOT = 16;
+
   final Configuration configuration;
+
   private final Crew crew;
 
   /** One for each thread, made when it is needed. */
@@ -81,31 +85,36 @@ final class Reduction {
   /** V'GV of a basis, row by row; what is known of its first vectors is kept. */
   double[] conductance(Basis basis) {
     int known = size;
-    int all = basis.size();
-    if (known == all) {
+    size = basis.size();
+    if (known == size) {
       return conductance;
     }
+    double[] larger = new double[size * size];
+    for (int i = 0; i < known; i++) {
+      System.arraycopy(conductance, i * known, larger, i * size, known);
+    }
+    conductance = larger;
+    for (int from = known; from < size; from += LOT) {
+      addColumns(basis, from, Math.min(from + LOT, size));
+    }
+    return conductance;
+  }
+
+  private void addColumns(Basis basis, int from, int to) {
     List<double[]> heats = new ArrayList<>();
-    for (int j = known; j < all; j++) {
+    for (int j = from; j < to; j++) {
       heats.add(operator(0).vector());
     }
     crew.run(
         heats.size(),
-        (worker, n) -> operator(worker).conduct(basis.vector(known + n), heats.get(n)));
-    double[][] products = Panels.products(crew, basis.vectors(), heats);
-    double[] larger = new double[all * all];
-    for (int i = 0; i < known; i++) {
-      System.arraycopy(conductance, i * known, larger, i * all, known);
-    }
-    for (int j = known; j < all; j++) {
+        (worker, n) -> operator(worker).conduct(basis.vector(from + n), heats.get(n)));
+    double[][] products = Panels.products(crew, basis.vectors().subList(0, to), heats);
+    for (int j = from; j < to; j++) {
       for (int i = 0; i <= j; i++) {
-        larger[i * all + j] = products[i][j - known];
-        larger[j * all + i] = products[i][j - known];
+        conductance[i * size + j] = products[i][j - from];
+        conductance[j * size + i] = products[i][j - from];
       }
     }
-    conductance = larger;
-    size = all;
-    return conductance;
   }
 
   /**
