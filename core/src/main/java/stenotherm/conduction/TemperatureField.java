@@ -83,7 +83,7 @@ public final class TemperatureField {
   private double heatThrough(int cell, Face face) {
     double coupling = network.couplingAcross(cell, face);
     if (coupling > 0) {
-      double conducted = coupling * (temperature[neighbour(cell, face)] - temperature[cell]);
+      double conducted = coupling * (temperature[neighbour(grid, cell, face)] - temperature[cell]);
       return released == null ? conducted : conducted + released[6 * cell + face.ordinal()];
     }
     int p = network.patchAt(cell, face);
@@ -97,7 +97,7 @@ public final class TemperatureField {
         : patch.conductance(index, coefficient[p]) * (boundary[p] - temperature[cell]);
   }
 
-  private int neighbour(int cell, Face face) {
+  private static int neighbour(RectilinearGrid grid, int cell, Face face) {
     return face.isMax() ? cell + grid.stride(face.axis()) : cell - grid.stride(face.axis());
   }
 
@@ -184,32 +184,63 @@ public final class TemperatureField {
     return Math.min(1, fraction);
   }
 
+  /** What a node's temperature is the sum of; each part counts with a weight. */
+  interface Parts {
+    /** Takes up the temperature of a cell's centre. */
+    void centre(int cell, double weight);
+
+    /** Takes up the rise from a cell's centre to one of its faces. */
+    void rise(int cell, Face face, double weight);
+  }
+
+  /** The sum of the parts in this field. */
+  private final class Sum implements Parts {
+    private double value;
+
+    @Override
+    public void centre(int cell, double weight) {
+      value += weight * temperature[cell];
+    }
+
+    @Override
+    public void rise(int cell, Face face, double weight) {
+      value += weight * TemperatureField.this.rise(cell, face);
+    }
+  }
+
   /**
    * Temperature at one of a cell's 27 nodes, seen from inside the cell: sides are -1, 0 or 1 along
    * each axis.
    */
   double node(int cell, int sideX, int sideY, int sideZ) {
-    int[] side = {sideX, sideY, sideZ};
-    int outer = Math.abs(sideX) + Math.abs(sideY) + Math.abs(sideZ);
+    Sum sum = new Sum();
+    takeApart(network, cell, new int[] {sideX, sideY, sideZ}, sum);
+    return sum.value;
+  }
+
+  /** Tells what the temperature at one of a cell's 27 nodes is put together from. */
+  static void takeApart(HeatNetwork network, int cell, int[] side, Parts parts) {
+    int outer = Math.abs(side[0]) + Math.abs(side[1]) + Math.abs(side[2]);
     if (outer < 2) {
-      return candidate(cell, side);
+      addCandidate(network.grid(), cell, side, 1, parts);
+    } else {
+      addClusterMean(network, cell, side, parts);
     }
-    return clusterMean(cell, side);
   }
 
   /**
    * What a cell's own faces imply for a node: its centre plus the rises to the faces that meet
    * there.
    */
-  private double candidate(int cell, int[] side) {
-    double value = temperature[cell];
+  private static void addCandidate(
+      RectilinearGrid grid, int cell, int[] side, double weight, Parts parts) {
+    parts.centre(cell, weight);
     for (Axis axis : Axis.values()) {
       int s = side[axis.ordinal()];
       if (s != 0) {
-        value += rise(cell, Face.of(axis, s > 0)) * weightOfRise(cell, side, axis);
+        parts.rise(cell, Face.of(axis, s > 0), weight * weightOfRise(grid, cell, side, axis));
       }
     }
-    return value;
   }
 
   /**
@@ -217,7 +248,7 @@ public final class TemperatureField {
    * surface. Each of them leads to that surface itself, beyond which there is nothing of the block:
    * they are averaged, and nothing is added in their plane.
    */
-  private double weightOfRise(int cell, int[] side, Axis axis) {
+  private static double weightOfRise(RectilinearGrid grid, int cell, int[] side, Axis axis) {
     if (!grid.hasSteps()) {
       return 1;
     }
@@ -244,7 +275,8 @@ public final class TemperatureField {
    * Mean over the cells around an edge or a vertex that can be reached from a cell through faces
    * without a thin resistance. Cell n of the group lies across the axes whose bits are set in n.
    */
-  private double clusterMean(int cell, int[] side) {
+  private static void addClusterMean(HeatNetwork network, int cell, int[] side, Parts parts) {
+    RectilinearGrid grid = network.grid();
     int[] member = new int[8];
     Arrays.fill(member, -1);
     member[0] = cell;
@@ -263,13 +295,19 @@ public final class TemperatureField {
         Face face = Face.of(axis, (s > 0) != crossed);
         int from = member[group];
         if (network.couplingAcross(from, face) > 0 && !network.resistedAcross(from, face)) {
-          member[next] = neighbour(from, face);
+          member[next] = neighbour(grid, from, face);
           queue[queued++] = next;
         }
       }
     }
-    double sum = 0;
+    double[] weight = new double[8];
     double weights = 0;
+    for (int group = 0; group < 8; group++) {
+      if (member[group] >= 0) {
+        weight[group] = network.conductivity(member[group]) / grid.volume(member[group]);
+        weights += weight[group];
+      }
+    }
     int[] seen = new int[3];
     for (int group = 0; group < 8; group++) {
       if (member[group] < 0) {
@@ -278,11 +316,8 @@ public final class TemperatureField {
       for (int axis = 0; axis < 3; axis++) {
         seen[axis] = (group & (1 << axis)) != 0 ? -side[axis] : side[axis];
       }
-      double weight = network.conductivity(member[group]) / grid.volume(member[group]);
-      sum += weight * candidate(member[group], seen);
-      weights += weight;
+      addCandidate(grid, member[group], seen, weight[group] / weights, parts);
     }
-    return sum / weights;
   }
 
   /**

@@ -64,18 +64,19 @@ final class Projection {
         size + inputs,
         (worker, index) -> {
           if (readings[worker] == null) {
-            readings[worker] = new Reading(reduction.operator(worker), plan);
+            readings[worker] = new Reading(reduction.operator(worker), plan, readings[0]);
           }
-          double[] unit = new double[inputs];
+          Reading reading = readings[worker];
           if (index < size) {
             double[] v = basis.vector(index);
-            outputs.ofVector()[index] = readings[worker].outputs(v, unit);
-            flows.ofVector()[index] = readings[worker].flows(v, unit);
+            outputs.ofVector()[index] = reading.outputsOf(v, inputs);
+            flows.ofVector()[index] = reading.operator.heatFlows(v, new double[inputs]);
           } else {
-            double[] cold = reduction.operator(worker).vector();
+            double[] unit = new double[inputs];
             unit[index - size] = 1;
-            outputs.ofInput()[index - size] = readings[worker].outputs(cold, unit);
-            flows.ofInput()[index - size] = readings[worker].flows(cold, unit);
+            outputs.ofInput()[index - size] = reading.outputsOf(unit);
+            double[] cold = reading.operator.vector();
+            flows.ofInput()[index - size] = reading.operator.heatFlows(cold, unit);
           }
         });
     List<double[]> heats = new ArrayList<>();
@@ -94,7 +95,7 @@ final class Projection {
     private final ReducibleNetwork operator;
     private final ReducibleNetwork.Reader reader;
     private final ReducibleNetwork.Nodes[] nodes;
-    final int[] firstNode;
+    private final int[] firstNode;
 
     Reading(ReducibleNetwork operator, OutputPlan plan) {
       this.operator = operator;
@@ -108,18 +109,42 @@ final class Projection {
       }
     }
 
-    double[] outputs(double[] x, double[] inputs) {
-      double[] values = new double[firstNode[nodes.length]];
-      System.arraycopy(reader.read(x, inputs), 0, values, 0, firstNode[0]);
+    /** Takes over the nodes of another thread. */
+    Reading(ReducibleNetwork operator, OutputPlan plan, Reading other) {
+      this.operator = operator;
+      reader = operator.new Reader(plan.linear);
+      nodes = new ReducibleNetwork.Nodes[other.nodes.length];
+      firstNode = other.firstNode;
       for (int block = 0; block < nodes.length; block++) {
-        double[] of = nodes[block].read(x, inputs);
+        nodes[block] = operator.new Nodes(other.nodes[block]);
+      }
+    }
+
+    /** Outputs of a state, all inputs being zero. */
+    double[] outputsOf(double[] x, int inputs) {
+      double[] values = linear(x, new double[inputs]);
+      for (int block = 0; block < nodes.length; block++) {
+        double[] of = nodes[block].read(x);
         System.arraycopy(of, 0, values, firstNode[block], of.length);
       }
       return values;
     }
 
-    double[] flows(double[] x, double[] inputs) {
-      return operator.heatFlows(x, inputs);
+    /** Outputs of inputs, the body being at 0 K. */
+    double[] outputsOf(double[] inputs) {
+      double[] cold = operator.vector();
+      double[] values = linear(cold, inputs);
+      for (int block = 0; block < nodes.length; block++) {
+        double[] of = nodes[block].read(cold, inputs);
+        System.arraycopy(of, 0, values, firstNode[block], of.length);
+      }
+      return values;
+    }
+
+    private double[] linear(double[] x, double[] inputs) {
+      double[] values = new double[firstNode[nodes.length]];
+      System.arraycopy(reader.read(x, inputs), 0, values, 0, firstNode[0]);
+      return values;
     }
   }
 }

@@ -72,6 +72,23 @@ class BuildingTest {
     }
   }
 
+  /** Rows of nodes and the continuous field agree, films, contacts and neighbours included. */
+  @Test
+  void nodesAreThoseOfTheField() {
+    RandomBody body = new RandomBody(6, 4);
+    ReducibleNetwork operator = new ReducibleNetwork(body.network, body.films());
+    Random random = new Random(6);
+    double[] x = operator.vector();
+    double[] solid = operator.indicator(Optional.empty());
+    for (int i = 0; i < x.length; i++) {
+      x[i] = solid[i] * random.nextDouble();
+    }
+    for (String block : List.of("foam", "animal", "warmer")) {
+      ReducibleNetwork.Nodes nodes = operator.new Nodes(block);
+      assertArrayEquals(nodes.read(x, new double[8]), nodes.read(x), 1e-12);
+    }
+  }
+
   /** Built up lot by lot or at once: the triple product of dense matrices. */
   @Test
   void conductanceIsTheTripleProduct() {
