@@ -35,7 +35,7 @@ public final class ReducedModel {
   /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
   static final double SLOWEST = 4e-7;
 
-  /** The most configurations whose answers are all solved for when a model is built. */
+  /** The most configurations whose steady answers are solved for when a model is built. */
   private static final int MOST_SOLVED = 4;
 
   private final OutputPlan plan;
@@ -191,7 +191,9 @@ public final class ReducedModel {
         firstLeg().configuration.network.cells("another configuration"), network);
     Reduction reduction = new Reduction(Configuration.of(known(network), coefficients), own.crew);
     Basis grown = own.basis.copy();
-    reduction.addMissing(body.drives, own.fineness, grown);
+    if (own.fineness.grows) {
+      reduction.addMissing(body.drives, own.fineness, grown);
+    }
     Body same =
         grown.size() == own.basis.size()
             ? body
@@ -335,9 +337,9 @@ public final class ReducedModel {
     }
 
     /**
-     * Adds a configuration that runs will meet. The answers to all inputs are solved for under the
-     * first and three more at most, those that differ most from one another; the others are
-     * projected on the basis of these as by {@link ReducedModel#with}.
+     * Adds a configuration that runs will meet. The first one's answers to all inputs are solved
+     * for; then the steady ones of three more at most, those that differ most from one another; and
+     * of all that is left what the basis misses by a hundredth, as by {@link ReducedModel#with}.
      *
      * @param network the body; from the second on with other conductivities or thin resistances
      * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are
@@ -448,12 +450,14 @@ public final class ReducedModel {
         starts.add(operator.indicator(Optional.of(block)));
       }
       basis.add(starts, -1, crew);
-      addAnswers(first, fineness.rates[0], drives, basis);
+      int steady = fineness.rates[0];
+      addAnswers(first, steady, 0, drives, basis);
       List<Reduction> solved = Representatives.choose(reductions, basis, MOST_SOLVED);
       for (int rate : fineness.rates) {
         for (Reduction each : solved) {
-          if (each != first || rate != fineness.rates[0]) {
-            addAnswers(each, rate, drives, basis);
+          if (each != first || rate != steady) {
+            boolean all = each == first || rate == steady;
+            addAnswers(each, rate, all ? 0 : Reduction.FITS, drives, basis);
           }
         }
       }
@@ -481,7 +485,8 @@ public final class ReducedModel {
     }
 
     /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
-    private void addAnswers(Reduction reduction, int rate, Drives drives, Basis basis) {
+    private void addAnswers(
+        Reduction reduction, int rate, double fits, Drives drives, Basis basis) {
       ReducibleNetwork operator = reduction.operator(0);
       List<double[]> heats = drives.heats(operator);
       for (String block : startingApart) {
@@ -489,7 +494,7 @@ public final class ReducedModel {
         operator.store(operator.indicator(Optional.of(block)), held);
         heats.add(held);
       }
-      reduction.addAnswers(heats, rate, 0, fineness.accuracy(rate), basis);
+      reduction.addAnswers(heats, rate, fits, fineness.accuracy(rate), basis);
     }
   }
 }

@@ -18,6 +18,11 @@ import stenotherm.conduction.ReducibleNetwork;
  * no sum is split among them.
  */
 final class Reduction {
+  /**
+   * Error of an answer that a basis may leave, as part of the mean rise that its heat would cause.
+   */
+  static final double FITS = 1e-2;
+
   /** Vectors that are multiplied with the whole basis at a time: as many as stay in the cache. */
   private static final int LOT = 16;
 
@@ -122,9 +127,9 @@ final class Reduction {
    *
    * @param heats what each is an answer to [W]
    * @param number number of the rate
-   * @param fits error [parts of an answer] up to which the answer that the basis has already will
-   *     do; 0 if all are wanted
-   * @param accuracy error of the others
+   * @param fits error up to which the answer that the basis has already will do, as part of the
+   *     mean rise that the heat would cause; 0 if all are wanted
+   * @param accuracy error of those that are found
    */
   void addAnswers(List<double[]> heats, int number, double fits, double accuracy, Basis basis) {
     double rate = rates[number];
@@ -156,12 +161,9 @@ final class Reduction {
 
   /** Adds those answers to the inputs that a basis does not yet know well enough. */
   void addMissing(Drives drives, Fineness fineness, Basis basis) {
-    if (Double.isInfinite(fineness.fits)) {
-      return;
-    }
     List<double[]> heats = drives.heats(operator(0));
     for (int rate : fineness.rates) {
-      addAnswers(heats, rate, fineness.fits, fineness.accuracy(rate), basis);
+      addAnswers(heats, rate, FITS, fineness.accuracy(rate), basis);
     }
   }
 
