@@ -1,6 +1,8 @@
 package stenotherm.validation;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +14,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
 import stenotherm.validation.benchmark.CompareWithScipy;
 import stenotherm.validation.benchmark.FullSolverReport;
+import stenotherm.validation.benchmark.ModalReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
@@ -29,6 +32,7 @@ import stenotherm.validation.fault.RunFaults;
       RunFaults.class,
       Validation.TransientAccuracy.class,
       Validation.TransitAccuracy.class,
+      Validation.ModalAccuracy.class,
       CompareWithScipy.class
     },
     synopsisSubcommandLabel = "COMMAND",
@@ -71,6 +75,22 @@ public final class Validation {
     @Override
     public Integer call() {
       return FullSolverReport.print(System.out) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link ModalReport}. */
+  @Command(
+      name = "modal-report",
+      description = {
+        "Builds reduced models of a parcel of more than 60,000 cells and follows a journey of two"
+            + " days with them.",
+        "Prints what building, projecting and stepping cost, how building grows with the cells, and"
+            + " the errors against the full solver."
+      })
+  static final class ModalAccuracy implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      return ModalReport.print(new PrintWriter(System.out, true, StandardCharsets.UTF_8)) ? 0 : 1;
     }
   }
 

@@ -26,6 +26,8 @@ class ValidationTest {
     assertEquals(0, run("--help"));
     assertTrue(out.toString().contains("transient-accuracy"), out::toString);
     assertTrue(out.toString().contains("transit-accuracy"), out::toString);
+    assertTrue(out.toString().contains("modal-report"), out::toString);
+    assertTrue(out.toString().contains("scipy-comparison"), out::toString);
   }
 
   @Test

@@ -45,9 +45,9 @@ public final class ReferenceTransient {
   private static final double HEIGHT = 0.152;
   private static final double CUP_WALL = 0.002;
   private static final double WARMER_CONTACT = 0.02;
-  private static final double START_CELSIUS = 21;
-  private static final double HOURS = 48;
-  private static final double STORED_EVERY = 15 * Times.MINUTE;
+  static final double START_CELSIUS = 21;
+  static final double HOURS = 48;
+  static final double STORED_EVERY = 15 * Times.MINUTE;
 
   /** Surface coefficients of the lid, the four sides and the base [W/(m2 K)]. */
   private record FilmSet(double lid, double sides, double base) {
@@ -92,9 +92,8 @@ public final class ReferenceTransient {
     ConductionProblem.Builder builder =
         ConductionProblem.builder(layout(), mesh)
             .initial(Temperatures.fromCelsius(START_CELSIUS))
-            .thinResistance(ThinResistance.around(Set.of("cup", "towel", "animal"), CUP_WALL))
-            .thinResistance(ThinResistance.between("warmer", "insulation", WARMER_CONTACT))
-            .source("warmer", hourly(POWER_HOURS, POWER_WATTS));
+            .source("warmer", power());
+    thinResistances().forEach(builder::thinResistance);
     TimeFunction ambient = ambient();
     for (Face face : Face.values()) {
       builder.boundary(face, new Boundary.Convection(film(face), ambient));
@@ -160,7 +159,7 @@ public final class ReferenceTransient {
         problem.network(),
         films,
         Collections.nCopies(films.size(), ambient()),
-        List.of(hourly(POWER_HOURS, POWER_WATTS)),
+        List.of(power()),
         Temperatures.fromCelsius(START_CELSIUS),
         List.of("animal", "warmer"),
         Times.HOUR,
@@ -177,7 +176,7 @@ public final class ReferenceTransient {
     return IntStream.rangeClosed(0, intervals).mapToDouble(row -> row * STORED_EVERY).toArray();
   }
 
-  private static Layout layout() {
+  static Layout layout() {
     double floor = WALL;
     double ceiling = HEIGHT - WALL;
     return new Layout(
@@ -215,7 +214,7 @@ public final class ReferenceTransient {
   }
 
   /** Hourly values, two at the hour in which one leg follows another. */
-  private static TimeFunction ambient() {
+  static TimeFunction ambient() {
     double[] hours =
         LEGS.stream()
             .flatMapToDouble(leg -> IntStream.rangeClosed(leg.from(), leg.to()).asDoubleStream())
@@ -234,7 +233,7 @@ public final class ReferenceTransient {
     return Temperatures.fromCelsius(leg.mean() + SWING * Math.sin(2 * Math.PI * hour / 24));
   }
 
-  private static TimeFunction film(Face face) {
+  static TimeFunction film(Face face) {
     double[] hours = new double[2 * LEGS.size()];
     double[] values = new double[hours.length];
     for (int index = 0; index < LEGS.size(); index++) {
@@ -245,6 +244,16 @@ public final class ReferenceTransient {
       values[2 * index + 1] = leg.films().of(face);
     }
     return hourly(hours, values);
+  }
+
+  static TimeFunction power() {
+    return hourly(POWER_HOURS, POWER_WATTS);
+  }
+
+  static List<ThinResistance> thinResistances() {
+    return List.of(
+        ThinResistance.around(Set.of("cup", "towel", "animal"), CUP_WALL),
+        ThinResistance.between("warmer", "insulation", WARMER_CONTACT));
   }
 
   private static TimeFunction hourly(double[] hours, double[] values) {

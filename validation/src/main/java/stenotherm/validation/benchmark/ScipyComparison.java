@@ -131,7 +131,7 @@ public final class ScipyComparison {
    */
   public static ScipyComparison quick(List<String> python) {
     ReferenceTransient journey = new ReferenceTransient(fullMesh().scaled(8));
-    return new ScipyComparison(journey, journey.portable().until(4), python, true);
+    return new ScipyComparison(journey, journey.portable().until(3), python, true);
   }
 
   private static MeshControl fullMesh() {
