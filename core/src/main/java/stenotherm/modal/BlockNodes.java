@@ -30,6 +30,20 @@ final class BlockNodes {
     return ofVector.rows;
   }
 
+  /** The columns of all coordinates and then of all inputs, each less its mean over the nodes. */
+  double[][] apart() {
+    double[][] apart = new double[ofVector.count() + ofInput.count()][];
+    for (int i = 0; i < apart.length; i++) {
+      double[] column = i < ofVector.count() ? ofVector.of[i] : ofInput.of[i - ofVector.count()];
+      double mean = Arrays.stream(column).sum() / column.length;
+      apart[i] = new double[column.length];
+      for (int n = 0; n < column.length; n++) {
+        apart[i][n] = column[n] - mean;
+      }
+    }
+    return apart;
+  }
+
   /** Computes the temperatures at all nodes from coordinates in the basis and inputs. */
   void values(double[] coordinates, double[] inputs, double[] values) {
     ofVector.multiply(coordinates, values);

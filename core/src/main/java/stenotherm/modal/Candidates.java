@@ -6,11 +6,8 @@ import java.util.Random;
 
 /**
  * The nodes of a block at which its extremes are looked for during a run: so many that in none of a
- * number of usual states, spread over the configurations, an extreme over them is further from that
- * over all nodes than a small difference. Immutable.
- *
- * <p>Tried instead: all nodes put together from a few shapes with a bound on the remainder. It took
- * 35 to 55 shapes for 96 modes to come below 1 mK, so that it saved nothing.
+ * number of usual states under some of the configurations is an extreme over them further from that
+ * over all nodes than a small difference. Immutable once chosen.
  */
 final class Candidates {
   /**
@@ -19,15 +16,13 @@ final class Candidates {
    */
   private static final double MISSED = 0.002;
 
-  private static final double PART_MISSED = 0.005;
+  private static final double PART_MISSED = 0.002;
 
-  private static final int SAMPLES = 1500;
+  private static final int SAMPLES = 3000;
+  private static final int MOST_LEGS = 3;
   private static final long SEED = 20;
 
-  /** Nodes at which the coldest is looked for, and those at which the warmest is. */
-  private final List<Integer> cold = new ArrayList<>();
-
-  private final List<Integer> warm = new ArrayList<>();
+  private final List<Integer> nodes = new ArrayList<>();
 
   /**
    * Chooses the candidates of each block with extremes.
@@ -36,61 +31,81 @@ final class Candidates {
    */
   static List<Candidates> choose(OutputPlan plan, List<ProjectedLeg> legs, Body body) {
     List<Candidates> chosen = new ArrayList<>();
-    double[][] values = new double[plan.blocks.size()][];
-    for (int block = 0; block < values.length; block++) {
+    for (int block = 0; block < plan.blocks.size(); block++) {
       chosen.add(new Candidates());
-      values[block] = new double[legs.get(0).nodes[block].count()];
     }
+    if (chosen.isEmpty()) {
+      return chosen;
+    }
+    int looked = Math.min(MOST_LEGS, legs.size());
     Random random = new Random(SEED);
-    UsualState state = new UsualState(legs.get(0).whole, body);
-    for (int sample = 0; sample < SAMPLES && values.length > 0; sample++) {
-      ProjectedLeg leg = legs.get(sample % legs.size());
-      state.draw(random, leg.whole);
-      for (int block = 0; block < values.length; block++) {
-        leg.nodes[block].values(state.coordinates, state.inputs, values[block]);
-        if (plan.asksFor(-1, block)) {
-          add(-1, values[block], chosen.get(block).cold);
-        }
-        if (plan.asksFor(1, block)) {
-          add(1, values[block], chosen.get(block).warm);
-        }
-      }
+    for (int l = 0; l < looked; l++) {
+      ProjectedLeg leg = legs.get(l * legs.size() / looked);
+      choose(plan, leg, new UsualState(leg.whole, body), SAMPLES / looked, random, chosen);
     }
     return chosen;
   }
 
-  /** Adds the extreme node if those there are miss too much of it. */
-  private static void add(int sign, double[] values, List<Integer> nodes) {
+  private static void choose(
+      OutputPlan plan,
+      ProjectedLeg leg,
+      UsualState usual,
+      int samples,
+      Random random,
+      List<Candidates> chosen) {
+    double[] amplitude = usual.amplitude(random);
+    Shapes[] shapes = new Shapes[chosen.size()];
+    double[][] amplitudes = new double[shapes.length][];
+    double[][] values = new double[shapes.length][];
+    for (int block = 0; block < shapes.length; block++) {
+      shapes[block] = new Shapes(leg.nodes[block], amplitude);
+      amplitudes[block] = shapes[block].amplitudes();
+      values[block] = new double[shapes[block].count()];
+    }
+    for (int sample = 0; sample < samples; sample++) {
+      usual.draw(random);
+      for (int block = 0; block < shapes.length; block++) {
+        shapes[block].values(usual.state, amplitudes[block], values[block]);
+        for (int side = -1; side <= 1; side += 2) {
+          if (plan.asksFor(side, block)) {
+            chosen.get(block).add(side, values[block]);
+          }
+        }
+      }
+    }
+  }
+
+  /**
+   * Adds the extreme node if those there are miss too much of it.
+   *
+   * @param side -1 for the coldest, 1 for the warmest
+   */
+  private void add(int side, double[] values) {
     int extreme = 0;
     int opposite = 0;
     for (int n = 1; n < values.length; n++) {
-      if (sign * values[n] > sign * values[extreme]) {
+      if (side * values[n] > side * values[extreme]) {
         extreme = n;
       }
-      if (sign * values[n] < sign * values[opposite]) {
+      if (side * values[n] < side * values[opposite]) {
         opposite = n;
       }
     }
     double spread = Math.abs(values[extreme] - values[opposite]);
     double allowed = Math.max(MISSED, PART_MISSED * spread);
     for (int known : nodes) {
-      if (sign * values[known] >= sign * values[extreme] - allowed) {
+      if (side * values[known] >= side * values[extreme] - allowed) {
         return;
       }
     }
     nodes.add(extreme);
   }
 
-  int coldest() {
-    return cold.size();
-  }
-
   int count() {
-    return cold.size() + warm.size();
+    return nodes.size();
   }
 
-  /** Node of a candidate; first those for the coldest, then those for the warmest. */
   int node(int candidate) {
-    return candidate < cold.size() ? cold.get(candidate) : warm.get(candidate - cold.size());
+    return nodes.get(candidate);
   }
 }

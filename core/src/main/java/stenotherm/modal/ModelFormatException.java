@@ -10,7 +10,10 @@ import java.io.IOException;
 public final class ModelFormatException extends IOException {
   private static final long serialVersionUID = 1L;
 
+  /** What was to be read. */
   private final String field;
+
+  /** How many bytes had been read. */
   private final long position;
 
   /**

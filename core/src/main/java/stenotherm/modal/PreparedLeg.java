@@ -13,12 +13,10 @@ final class PreparedLeg {
   private final @Nullable BlockNodes[] nodes;
 
   /**
-   * Positions among the outputs, after the linear ones, of the first node of each block at which
-   * the coldest is looked for, and of the first for the warmest; one more at the end.
+   * Positions among the outputs, after the linear ones, of the first candidate of each block with
+   * extremes; one more at the end.
    */
-  final int[] firstCold;
-
-  final int[] firstWarm;
+  final int[] firstCandidate;
 
   final ModalSystem.RowBlock outputs;
   final ModalSystem.SingleRows[] coarserOutputs;
@@ -31,21 +29,20 @@ final class PreparedLeg {
     this.configuration = of.configuration;
     this.whole = of.whole;
     this.nodes = of.nodes;
-    this.firstCold = new int[candidates.size() + 1];
-    this.firstWarm = new int[candidates.size()];
+    this.firstCandidate = new int[nodes.length + 1];
     int linear = projection.firstNode[0];
-    firstCold[0] = linear;
-    for (int block = 0; block < firstWarm.length; block++) {
-      firstWarm[block] = firstCold[block] + candidates.get(block).coldest();
-      firstCold[block + 1] = firstCold[block] + candidates.get(block).count();
+    firstCandidate[0] = linear;
+    for (int block = 0; block < nodes.length; block++) {
+      firstCandidate[block + 1] = firstCandidate[block] + candidates.get(block).count();
     }
-    int[] chosen = new int[firstCold[firstWarm.length]];
+    int[] chosen = new int[firstCandidate[nodes.length]];
     for (int row = 0; row < linear; row++) {
       chosen[row] = row;
     }
-    for (int block = 0; block < firstWarm.length; block++) {
+    for (int block = 0; block < nodes.length; block++) {
       for (int c = 0; c < candidates.get(block).count(); c++) {
-        chosen[firstCold[block] + c] = projection.firstNode[block] + candidates.get(block).node(c);
+        chosen[firstCandidate[block] + c] =
+            projection.firstNode[block] + candidates.get(block).node(c);
       }
     }
     Projection.Rows rows = projection.outputs.chosen(chosen);
@@ -65,17 +62,15 @@ final class PreparedLeg {
       ModalSystem whole,
       ModalSystem.RowBlock outputs,
       ModalSystem.RowBlock flows,
-      int[] firstCold,
-      int[] firstWarm,
+      int[] firstCandidate,
       ModalSystem[] coarser,
       ModalSystem.SingleRows[] coarserOutputs) {
     this.configuration = configuration;
     this.whole = whole;
     this.outputs = outputs;
     this.flows = flows;
-    this.nodes = new BlockNodes[firstWarm.length];
-    this.firstCold = firstCold;
-    this.firstWarm = firstWarm;
+    this.nodes = new BlockNodes[firstCandidate.length - 1];
+    this.firstCandidate = firstCandidate;
     this.coarser = coarser;
     this.coarserOutputs = coarserOutputs;
   }

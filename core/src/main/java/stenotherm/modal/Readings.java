@@ -33,11 +33,9 @@ final class Readings {
       if (plan.side[index] == 0) {
         rowOf[index] = position;
       } else {
-        int warm = leg.firstWarm[position];
-        rowOf[index] =
-            plan.side[index] < 0
-                ? lowest(row, leg.firstCold[position], warm)
-                : highest(row, warm, leg.firstCold[position + 1]);
+        int from = leg.firstCandidate[position];
+        int to = leg.firstCandidate[position + 1];
+        rowOf[index] = plan.side[index] < 0 ? lowest(row, from, to) : highest(row, from, to);
       }
       values[index] = row[rowOf[index]];
     }

@@ -43,15 +43,13 @@ import stenotherm.grid.Point;
  * long    iterations that the model took to build
  * int     number of coarser models, 0 to 2
  * then for each block with extremes, in the order in which the outputs name them
- *   int     candidates for the coldest, 0 if it is not asked for
- *   int     candidates for the warmest
+ *   int     nodes at which they are looked for
  * list    configurations:
  *   int     number of its network, at most one more than those before
  *   double  surface coefficients, one for each boundary port
  *   int     m, basis vectors of this configuration, at most n
  *   system  of all m vectors
- *   rows    of the linear outputs in their order, then of the candidates block by block, those for
- *           the coldest first
+ *   rows    of the linear outputs in their order, then of those nodes, block by block
  *   rows    of the heat flow through each boundary
  *   then for each coarser model: list of int, its vectors, ascending; system; rows of the outputs
  * long    CRC-32 of all bytes before
@@ -67,7 +65,7 @@ final class StoredModel {
   private static final int MOST_BLOCKS = 10_000;
   private static final int MOST_VECTORS = 2000;
   private static final int MOST_OUTPUTS = 10_000;
-  private static final int MOST_CANDIDATES = 10_000;
+  private static final int MOST_NODES = 10_000;
   private static final int MOST_ROWS = 50_000;
   private static final int MOST_CONFIGURATIONS = 1000;
   private static final int MOST_COARSER = 2;
@@ -98,9 +96,8 @@ final class StoredModel {
     out.large(content.iterations);
     PreparedLeg first = content.legs.get(0);
     out.integer(first.coarser.length);
-    for (int block = 0; block < first.firstWarm.length; block++) {
-      out.integer(first.firstWarm[block] - first.firstCold[block]);
-      out.integer(first.firstCold[block + 1] - first.firstWarm[block]);
+    for (int block = 0; block + 1 < first.firstCandidate.length; block++) {
+      out.integer(first.firstCandidate[block + 1] - first.firstCandidate[block]);
     }
     out.integer(content.legs.size());
     for (PreparedLeg leg : content.legs) {
@@ -126,7 +123,7 @@ final class StoredModel {
     limit("solid blocks", content.body.solidBlocks.size(), MOST_BLOCKS);
     limit("basis vectors", content.body.basisSize(), MOST_VECTORS);
     limit("outputs", content.plan.probes.size(), MOST_OUTPUTS);
-    limit("rows", first.outputs.count(), MOST_CANDIDATES);
+    limit("rows", first.outputs.count(), MOST_NODES);
     limit("configurations", content.legs.size(), MOST_CONFIGURATIONS);
   }
 
@@ -239,9 +236,7 @@ final class StoredModel {
     OutputPlan plan = readPlan(in);
     long iterations = in.large("iterations");
     int coarser = in.count("coarser models", 0, MOST_COARSER);
-    int[] firstCold = new int[plan.blocks.size() + 1];
-    int[] firstWarm = new int[plan.blocks.size()];
-    readCandidates(plan, firstCold, firstWarm, in);
+    int[] firstCandidate = readCandidates(plan, in);
     int configurations = in.count("configurations", 1, MOST_CONFIGURATIONS);
     List<KnownNetwork> networks = new ArrayList<>();
     List<PreparedLeg> legs = new ArrayList<>();
@@ -253,7 +248,7 @@ final class StoredModel {
       double[] coefficients = readCoefficients(boundaries.size(), in);
       Configuration configuration =
           new Configuration(networks.get(network), boundaries, coefficients);
-      legs.add(readLeg(configuration, body, boundaries.size(), coarser, firstCold, firstWarm, in));
+      legs.add(readLeg(configuration, body, boundaries.size(), coarser, firstCandidate, in));
     }
     in.checksum();
     return new Content(plan, body, legs, iterations);
@@ -376,20 +371,16 @@ final class StoredModel {
     return new Probe.InnerSurfaceMean(name, new InnerSurface(blocks, side, neighbours));
   }
 
-  private static void readCandidates(
-      OutputPlan plan, int[] firstCold, int[] firstWarm, StoredInput in) throws IOException {
-    firstCold[0] = plan.linear.size();
-    for (int block = 0; block < firstWarm.length; block++) {
-      firstWarm[block] = firstCold[block] + readCount(plan.asksFor(-1, block), in);
-      firstCold[block + 1] = firstWarm[block] + readCount(plan.asksFor(1, block), in);
-      if (firstCold[block + 1] > MOST_ROWS) {
-        throw in.wrong("candidates", "there are more than " + MOST_ROWS + " altogether");
+  private static int[] readCandidates(OutputPlan plan, StoredInput in) throws IOException {
+    int[] first = new int[plan.blocks.size() + 1];
+    first[0] = plan.linear.size();
+    for (int block = 0; block + 1 < first.length; block++) {
+      first[block + 1] = first[block] + in.count("nodes of extremes", 1, MOST_NODES);
+      if (first[block + 1] > MOST_ROWS) {
+        throw in.wrong("nodes of extremes", "there are more than " + MOST_ROWS + " rows");
       }
     }
-  }
-
-  private static int readCount(boolean asked, StoredInput in) throws IOException {
-    return in.count("candidates", asked ? 1 : 0, asked ? MOST_CANDIDATES : 0);
+    return first;
   }
 
   private static double[] readCoefficients(int boundaries, StoredInput in) throws IOException {
@@ -405,12 +396,11 @@ final class StoredModel {
       Body body,
       int boundaries,
       int coarserModels,
-      int[] firstCold,
-      int[] firstWarm,
+      int[] firstCandidate,
       StoredInput in)
       throws IOException {
     int inputs = body.inputs.size();
-    int rows = firstCold[firstWarm.length];
+    int rows = firstCandidate[firstCandidate.length - 1];
     int vectors = in.count("basis vectors of a configuration", 1, body.basisSize());
     int[] all = new int[vectors];
     for (int i = 0; i < vectors; i++) {
@@ -432,7 +422,7 @@ final class StoredModel {
               readRows("outputs of a coarser model", rows, members.length + inputs, in));
     }
     return new PreparedLeg(
-        configuration, whole, outputs, flows, firstCold, firstWarm, coarser, coarserOutputs);
+        configuration, whole, outputs, flows, firstCandidate, coarser, coarserOutputs);
   }
 
   private static ModalSystem readSystem(int vectors, int[] members, int inputs, StoredInput in)

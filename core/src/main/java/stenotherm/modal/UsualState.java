@@ -2,6 +2,7 @@ package stenotherm.modal;
 
 import java.util.Arrays;
 import java.util.Random;
+import stenotherm.base.Range;
 
 /**
  * A state as parcels meet it, drawn at random. A run began some time ago and something changed
@@ -10,21 +11,35 @@ import java.util.Random;
  * over orders of magnitude, from a minute to a week.
  */
 final class UsualState {
-  private static final double AMBIENT = 15;
-  private static final double AMBIENT_APART = 3;
-  private static final double FLUX = 100;
-  private static final double MOST_POWER = 3;
-  private static final double LEAST_POWER = 0.02;
-  private static final double START = 5;
+  /** Jumps of the ambient, how much it differs around the body, and of what starts apart [K]. */
+  private static final Range AMBIENT = new Range(1, 20);
+
+  private static final Range AROUND = new Range(0.3, 5);
+  private static final Range START = new Range(0.3, 6);
+
+  /** Fluxes [W/m2] and powers [W]. */
+  private static final Range FLUX = new Range(3, 200);
+
+  private static final Range POWER = new Range(0.02, 3);
+
+  /** Times ago [s]. */
   private static final double SHORTEST = 60;
+
   private static final double LONGEST = 6e5;
 
+  /** How many times ago there are. */
+  private static final int TIMES = 25;
+
+  private static final int FOR_AMPLITUDES = 200;
+
   private final Body body;
+  private final ModalSystem system;
 
-  /** Coordinates in the basis. */
-  final double[] coordinates;
+  /** The steps from then, by time. */
+  private final ExponentialStep[] since = new ExponentialStep[TIMES];
 
-  final double[] inputs;
+  /** Coordinates in the basis, then inputs. */
+  final double[] state;
 
   private final double[] z;
   private final double[] jump;
@@ -32,46 +47,71 @@ final class UsualState {
 
   UsualState(ModalSystem system, Body body) {
     this.body = body;
-    this.coordinates = new double[system.basisSize];
-    this.inputs = new double[system.inputs];
+    this.system = system;
+    this.state = new double[system.basisSize + system.inputs];
     this.z = new double[system.modes];
     this.jump = new double[system.inputs];
     this.force = new double[system.modes];
+    for (int time = 0; time < TIMES; time++) {
+      double ago = SHORTEST * Math.pow(LONGEST / SHORTEST, time / (TIMES - 1.0));
+      since[time] = new ExponentialStep(system.lambda, ago);
+    }
   }
 
-  /** Draws a state of a configuration of the same size. */
-  void draw(Random random, ModalSystem system) {
-    Arrays.fill(inputs, 0);
+  /** Draws a state. */
+  void draw(Random random) {
+    Arrays.fill(state, 0);
     Arrays.fill(z, 0);
-    double began = between(random, SHORTEST, LONGEST);
-    double changed = between(random, SHORTEST, began);
+    int began = random.nextInt(TIMES);
+    int changed = random.nextInt(began + 1);
     for (double[] start : body.apart()) {
-      startApart(START * random.nextGaussian(), began, system, start);
+      startApart(normal(random, START), since[began], start);
     }
-    for (double ago : new double[] {began, changed}) {
+    for (int time : new int[] {began, changed}) {
       Arrays.fill(jump, 0);
-      double common = AMBIENT * random.nextGaussian();
+      double common = normal(random, AMBIENT);
+      double around = between(random, AROUND);
       for (int drive = 0; drive < body.drives.count(); drive++) {
         switch (body.drives.unit(drive)) {
-          case "K" -> set(drive, common + AMBIENT_APART * random.nextGaussian());
+          case "K" -> set(drive, common + around * random.nextGaussian());
           case "W" -> set(drive, random.nextBoolean() ? power(random) : 0);
-          default -> set(drive, FLUX * random.nextGaussian());
+          default -> set(drive, normal(random, FLUX));
         }
       }
-      addJump(system, ago);
+      addJump(since[time]);
     }
-    system.toBasis(z, coordinates);
+    system.toBasis(z, state);
+  }
+
+  /** The root mean square of each coordinate and input over some states. */
+  double[] amplitude(Random random) {
+    double[] amplitude = new double[state.length];
+    for (int sample = 0; sample < FOR_AMPLITUDES; sample++) {
+      draw(random);
+      for (int i = 0; i < amplitude.length; i++) {
+        amplitude[i] += state[i] * state[i];
+      }
+    }
+    for (int i = 0; i < amplitude.length; i++) {
+      amplitude[i] = Math.sqrt(amplitude[i] / FOR_AMPLITUDES);
+    }
+    return amplitude;
   }
 
   /** Most often heat that is given. */
   private static double power(Random random) {
-    double power = between(random, LEAST_POWER, MOST_POWER);
+    double power = between(random, POWER);
     return random.nextInt(4) == 0 ? -power : power;
   }
 
   /** Spread evenly in the logarithm. */
-  private static double between(Random random, double low, double high) {
-    return low * Math.exp(Math.log(high / low) * random.nextDouble());
+  private static double between(Random random, Range range) {
+    return range.low() * Math.pow(range.high() / range.low(), random.nextDouble());
+  }
+
+  /** Of either sign, with a strength from a range. */
+  private static double normal(Random random, Range strength) {
+    return between(random, strength) * random.nextGaussian();
   }
 
   private void set(int drive, double value) {
@@ -80,8 +120,7 @@ final class UsualState {
     }
   }
 
-  private void startApart(double by, double ago, ModalSystem system, double[] start) {
-    ExponentialStep since = new ExponentialStep(system.lambda, ago);
+  private void startApart(double by, ExponentialStep since, double[] start) {
     system.toModes(start, force);
     for (int j = 0; j < z.length; j++) {
       z[j] += by * since.decay[j] * force[j];
@@ -89,14 +128,13 @@ final class UsualState {
   }
 
   /** Adds the response to a jump of the inputs. */
-  private void addJump(ModalSystem system, double ago) {
-    ExponentialStep since = new ExponentialStep(system.lambda, ago);
+  private void addJump(ExponentialStep since) {
     system.force(jump, force);
     for (int j = 0; j < z.length; j++) {
-      z[j] += ago * since.phi1[j] * force[j];
+      z[j] += since.duration * since.phi1[j] * force[j];
     }
-    for (int u = 0; u < inputs.length; u++) {
-      inputs[u] += jump[u];
+    for (int u = 0; u < jump.length; u++) {
+      state[system.basisSize + u] += jump[u];
     }
   }
 }
