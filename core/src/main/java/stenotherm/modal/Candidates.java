@@ -16,7 +16,7 @@ final class Candidates {
    */
   private static final double MISSED = 0.002;
 
-  private static final double PART_MISSED = 0.002;
+  private static final double PART_MISSED = 0.005;
 
   private static final int SAMPLES = 3000;
   private static final int MOST_LEGS = 3;

@@ -111,10 +111,8 @@ public final class ReducedModel {
 
   /**
    * Writes what runs need, without the cells: ports, outputs, all configurations by their numbers
-   * in their modes, and states to start from. Version 1 of the form is a magic number, the version,
-   * names and numbers big-endian with the length before each list, and a checksum (CRC-32); the
-   * names and kinds of what follows each other are listed in the source of {@code StoredModel}. A
-   * model of 96 modes and 3 configurations takes about 2 MB.
+   * in their modes, and states to start from. The package's documentation lists each byte. A model
+   * of 60 modes takes about 0.3 MB for each configuration.
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if it cannot be written to

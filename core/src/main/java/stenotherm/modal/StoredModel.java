@@ -20,43 +20,8 @@ import stenotherm.conduction.Probe;
 import stenotherm.grid.Point;
 
 /**
- * The form in which a model is stored: what runs need, without the cells. All numbers are
- * big-endian; a text is its length in bytes (int) and its UTF-8; a list is its length (int) and its
- * entries, if nothing else is said.
- *
- * <pre>
- * long    magic number, "STENOMOD" in ASCII
- * int     version of the form, 1
- * list    boundary ports: text name, byte kind (0 film, 1 held surface, 2 flux), double area
- * list    source ports: text name, double volume, double area
- * list    drives: list of int, the inputs that go together; each input in one of them
- * double  heat capacity of the body
- * list    names of the solid blocks, text
- * int     n, number of the basis vectors
- * double  n coordinates of the uniform field of 1 K
- * double  n rows of the heat content of each solid block
- * list    blocks that may start apart: text name, n coordinates
- * list    outputs: byte kind, text name, and by kind
- *           0 mean, 1 maximum, 2 minimum: text block; 3 point: double x, y, z;
- *           4 surface mean, 5 heat flow: text boundary;
- *           6 mean of an inner surface: list of text blocks, byte side, list of text neighbours
- * long    iterations that the model took to build
- * int     number of coarser models, 0 to 2
- * then for each block with extremes, in the order in which the outputs name them
- *   int     nodes at which they are looked for
- * list    configurations:
- *   int     number of its network, at most one more than those before
- *   double  surface coefficients, one for each boundary port
- *   int     m, basis vectors of this configuration, at most n
- *   system  of all m vectors
- *   rows    of the linear outputs in their order, then of those nodes, block by block
- *   rows    of the heat flow through each boundary
- *   then for each coarser model: list of int, its vectors, ascending; system; rows of the outputs
- * long    CRC-32 of all bytes before
- *
- * system: k rates; k columns of k coordinates, the modes; for each input k entries, what it drives
- * rows:   one after the other, k entries of the modes and then those of the inputs
- * </pre>
+ * Writes and reads the form in which a model is stored, see the package's documentation: what runs
+ * need, without the cells.
  */
 final class StoredModel {
   private static final long MAGIC = 0x5354454E4F4D4F44L;

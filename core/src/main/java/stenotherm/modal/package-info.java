@@ -13,7 +13,15 @@
  * Druskin and Knizhnerman 1998, SIAM J. Matrix Anal. Appl. 19:755; both from memory, the rates here
  * were found by trial). The projected matrix V'GV is symmetric; its eigenvalues are real and at
  * least 0, so that every mode decays or, where nothing fixes the temperature level, one stays. Each
- * mode obeys dz/dt = -lambda z + f and is stepped exactly for inputs linear in time.
+ * mode obeys dz/dt = -lambda z + f and is stepped exactly for inputs linear in time: with x =
+ * -lambda dt, phi_0 = exp x and phi_(k+1) = (phi_k - 1/k!) / x,
+ *
+ * <pre>
+ * z(dt)      = phi_0 z + dt (phi_1 f(0) + phi_2 (f(dt) - f(0)))
+ * integral z = dt phi_1 z + dt^2 (phi_2 f(0) + phi_3 (f(dt) - f(0)))
+ * </pre>
+ *
+ * (Hochbruck and Ostermann 2010, Acta Numerica 19:209, from memory; the integrals are derived.)
  *
  * <p>What follows from it:
  *
@@ -27,10 +35,56 @@
  *   <li>A run holds no cells; the field is put together on demand.
  * </ul>
  *
- * <p><b>Error.</b> Two coarser models run beside each engine; see {@link
- * stenotherm.modal.ModalEngine#errorEstimates()}. It is an estimate of the reduction's error alone,
- * calibrated on random bodies, not a bound; the error of the grid comes on top. Where the error is
- * below about 1 mK the estimate was compared with a reference that is no better itself.
+ * <p><b>Error.</b> Two coarser models run beside each engine, unless it was made without; see
+ * {@link stenotherm.modal.ModalEngine#errorEstimates()}. It is an estimate of the reduction's error
+ * alone, calibrated on random bodies, not a bound; the error of the grid comes on top. Where the
+ * error is below about 1 mK the estimate was compared with a reference that is no better itself.
+ *
+ * <p><b>Extremes.</b> The continuous field of a block is extreme at one of its nodes. A run looks
+ * at some of them, chosen when the model is built: in none of 3000 random states, in which ambient,
+ * powers and blocks that start apart have jumped a minute to a week ago, do they miss more than 2
+ * mK or 0.5 % of the block's spread. {@link stenotherm.modal.ModalEngine#missedNow} looks at all
+ * nodes: it tells exactly by how much the readings of a state are off the reduced model's own
+ * field.
+ *
+ * <p><b>Stored models.</b> {@link stenotherm.modal.ReducedModel#write} stores what runs need,
+ * {@link stenotherm.modal.ReducedModel#read} takes it up again, from any source, with engines that
+ * run to the same bits. Version 1, all big-endian; a text is the number of its bytes (int) and its
+ * UTF-8, a list its length (int) and its entries:
+ *
+ * <pre>
+ * long    magic number, "STENOMOD" in ASCII
+ * int     version of the form, 1
+ * list    boundary ports: text name, byte kind (0 film, 1 held surface, 2 flux), double area
+ * list    source ports: text name, double volume, double area
+ * list    drives: list of int, the inputs that go together; each input in one of them
+ * double  heat capacity of the body
+ * list    names of the solid blocks, text
+ * int     n, number of the basis vectors
+ * double  n coordinates of the uniform field of 1 K
+ * double  n rows of the heat content of each solid block
+ * list    blocks that may start apart: text name, n coordinates
+ * list    outputs: byte kind, text name, and by kind
+ *           0 mean, 1 maximum, 2 minimum: text block; 3 point: double x, y, z;
+ *           4 surface mean, 5 heat flow: text boundary;
+ *           6 mean of an inner surface: list of text blocks, byte side, list of text neighbours
+ * long    iterations that the model took to build
+ * int     number of coarser models, 0 to 2
+ * int     number of candidates, for each block with extremes, as the outputs name them first
+ * list    configurations:
+ *   int     number of its network, at most one more than those before
+ *   double  surface coefficients, one for each boundary port
+ *   int     m, basis vectors of this configuration, at most n
+ *   system  of all m vectors
+ *   rows    of the linear outputs in their order, then of the candidates, block by block
+ *   rows    of the heat flow through each boundary
+ *   then for each coarser model: list of int, its vectors, ascending; system; rows of the outputs
+ * long    CRC-32 of all bytes before
+ *
+ * system: k rates; k columns of k coordinates, the modes; for each input k entries, what it drives
+ * rows:   one after the other, k entries of the modes and then those of the inputs
+ * sides:  0 to 5 for xMin, xMax, yMin, yMax, zMin, zMax
+ * </pre>
  *
  * <p><b>When not to trust it.</b>
  *
@@ -42,9 +96,7 @@
  *       stenotherm.modal.ReducedModel#reasonAgainst}.
  *   <li>The maximum principle is not asserted: a temperature may overshoot those that drive it by
  *       about the error estimate.
- *   <li>Extremes are looked for at nodes chosen when the model is built, in states as runs meet
- *       them; {@link stenotherm.modal.ModalEngine#missedNow} tells exactly what they miss in a
- *       state, no bound is known beforehand.
+ *   <li>Extremes may be missed as said above, where a run meets states unlike those looked at.
  * </ul>
  */
 @NullMarked
