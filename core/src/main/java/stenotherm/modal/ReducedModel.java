@@ -187,10 +187,11 @@ public final class ReducedModel {
     }
     ReducibleNetwork.requireSameBody(
         firstLeg().configuration.network.cells("another configuration"), network);
-    Reduction reduction = new Reduction(Configuration.of(known(network), coefficients), own.crew);
+    Configuration added = Configuration.of(known(network), coefficients);
+    Reduction reduction = new Reduction(added, own.crew, body.drives, body.startingApart());
     Basis grown = own.basis.copy();
     if (own.fineness.grows) {
-      reduction.addMissing(body.drives, own.fineness, grown);
+      reduction.addMissing(own.fineness, grown);
     }
     Body same =
         grown.size() == own.basis.size()
@@ -433,14 +434,14 @@ public final class ReducedModel {
         throw new InvalidInputException(
             "configurations", "there is none; a model needs the network and its coefficients");
       }
+      ReducibleNetwork operator = configurations.get(0).operator();
+      Drives drives = new Drives(operator.inputs(), together);
       List<Reduction> reductions = new ArrayList<>();
       for (Configuration each : configurations) {
-        reductions.add(new Reduction(each, crew));
-        reductions.get(reductions.size() - 1).release();
+        Reduction reduction = new Reduction(each, crew, drives, startingApart);
+        reduction.release();
+        reductions.add(reduction);
       }
-      Reduction first = reductions.get(0);
-      ReducibleNetwork operator = first.operator(0);
-      Drives drives = new Drives(operator.inputs(), together);
       Basis basis = new Basis(operator);
       List<double[]> starts = new ArrayList<>();
       starts.add(operator.indicator(Optional.empty()));
@@ -448,23 +449,7 @@ public final class ReducedModel {
         starts.add(operator.indicator(Optional.of(block)));
       }
       basis.add(starts, -1, crew);
-      int steady = fineness.rates[0];
-      addAnswers(first, steady, 0, drives, basis);
-      List<Reduction> solved = Representatives.choose(reductions, basis, MOST_SOLVED);
-      for (int rate : fineness.rates) {
-        for (Reduction each : solved) {
-          if (each != first || rate != steady) {
-            boolean all = each == first || rate == steady;
-            addAnswers(each, rate, all ? 0 : Reduction.FITS, drives, basis);
-          }
-        }
-      }
-      for (Reduction each : reductions) {
-        if (!solved.contains(each)) {
-          each.addMissing(drives, fineness, basis);
-        }
-        each.release();
-      }
+      addAnswers(reductions, basis);
       Body body = new Body(operator, basis, startingApart, drives);
       List<ProjectedLeg> projected = new ArrayList<>();
       long iterations = 0;
@@ -482,17 +467,25 @@ public final class ReducedModel {
       return new ReducedModel(plan, body, legs, iterations, cells);
     }
 
-    /** Adds the answers to all inputs, and to what blocks that start apart hold, at one rate. */
-    private void addAnswers(
-        Reduction reduction, int rate, double fits, Drives drives, Basis basis) {
-      ReducibleNetwork operator = reduction.operator(0);
-      List<double[]> heats = drives.heats(operator);
-      for (String block : startingApart) {
-        double[] held = operator.vector();
-        operator.store(operator.indicator(Optional.of(block)), held);
-        heats.add(held);
+    private void addAnswers(List<Reduction> reductions, Basis basis) {
+      Reduction first = reductions.get(0);
+      int steady = fineness.rates[0];
+      first.addAnswers(steady, 0, fineness.accuracy(steady), basis);
+      List<Reduction> solved = Representatives.choose(reductions, basis, MOST_SOLVED);
+      for (int rate : fineness.rates) {
+        for (Reduction each : solved) {
+          if (each != first || rate != steady) {
+            double fits = each == first || rate == steady ? 0 : Reduction.FITS;
+            each.addAnswers(rate, fits, fineness.accuracy(rate), basis);
+          }
+        }
       }
-      reduction.addAnswers(heats, rate, fits, fineness.accuracy(rate), basis);
+      for (Reduction each : reductions) {
+        if (!solved.contains(each)) {
+          each.addMissing(fineness, basis);
+        }
+        each.release();
+      }
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -40,15 +41,33 @@ final class Reduction {
 
   private final double capacity;
 
+  private final Drives drives;
+  private final Set<String> startingApart;
+
+  /** What the answers are to [W], made when it is needed. */
+  private @Nullable List<double[]> heats;
+
+  /** Its products with the vectors so far, a row for each of these. */
+  private double[][] ofHeats = new double[0][];
+
   /** V'GV of the vectors so far, row by row. */
   private double[] conductance = new double[0];
 
   private int size;
   private long iterations;
 
-  Reduction(Configuration configuration, Crew crew) {
+  /**
+   * Makes a reduction.
+   *
+   * @param drives the inputs that answers are found to
+   * @param startingApart blocks that may start at another temperature than the rest: what each
+   *     holds is a heat with an answer as well
+   */
+  Reduction(Configuration configuration, Crew crew, Drives drives, Set<String> startingApart) {
     this.configuration = configuration;
     this.crew = crew;
+    this.drives = drives;
+    this.startingApart = startingApart;
     operators = new ReducibleNetwork[crew.threads()];
     ReducibleNetwork operator = operator(0);
     rates = ReducedModel.rates(operator.fixesLevel());
@@ -87,6 +106,19 @@ final class Reduction {
     return iterations;
   }
 
+  private List<double[]> heats() {
+    if (heats == null) {
+      ReducibleNetwork operator = operator(0);
+      heats = drives.heats(operator);
+      for (String block : startingApart) {
+        double[] held = operator.vector();
+        operator.store(operator.indicator(Optional.of(block)), held);
+        heats.add(held);
+      }
+    }
+    return heats;
+  }
+
   /** V'GV of a basis, row by row; what is known of its first vectors is kept. */
   double[] conductance(Basis basis) {
     int known = size;
@@ -123,22 +155,22 @@ final class Reduction {
   }
 
   /**
-   * Finds answers and adds them to a basis.
+   * Finds the answers at one rate and adds them to a basis.
    *
-   * @param heats what each is an answer to [W]
    * @param number number of the rate
    * @param fits error up to which the answer that the basis has already will do, as part of the
    *     mean rise that the heat would cause; 0 if all are wanted
    * @param accuracy error of those that are found
    */
-  void addAnswers(List<double[]> heats, int number, double fits, double accuracy, Basis basis) {
+  void addAnswers(int number, double fits, double accuracy, Basis basis) {
     double rate = rates[number];
-    List<double[]> answers = guesses(heats, rate, basis);
-    int[] taken = new int[heats.size()];
+    List<double[]> to = heats();
+    List<double[]> answers = guesses(to, rate, basis);
+    int[] taken = new int[to.size()];
     crew.run(
-        heats.size(),
+        to.size(),
         (worker, n) -> {
-          double[] heat = heats.get(n);
+          double[] heat = to.get(n);
           // the mean rise that the heat would cause if it spread evenly
           double level = magnitude(heat) / (reaction + rate * capacity);
           ReducibleNetwork operator = operator(worker);
@@ -159,40 +191,45 @@ final class Reduction {
     basis.add(wanted, number, crew);
   }
 
-  /** Adds those answers to the inputs that a basis does not yet know well enough. */
-  void addMissing(Drives drives, Fineness fineness, Basis basis) {
-    List<double[]> heats = drives.heats(operator(0));
+  /** Adds those answers that a basis does not yet know well enough. */
+  void addMissing(Fineness fineness, Basis basis) {
     for (int rate : fineness.rates) {
-      addAnswers(heats, rate, FITS, fineness.accuracy(rate), basis);
+      addAnswers(rate, FITS, fineness.accuracy(rate), basis);
     }
   }
 
   /** Gives up the working space, until it is needed again. */
   void release() {
     Arrays.fill(operators, null);
+    heats = null;
   }
 
   /** The best answers within a basis: by Galerkin's method, V (V'GV + s)^-1 V'b. */
-  private List<double[]> guesses(List<double[]> heats, double rate, Basis basis) {
+  private List<double[]> guesses(List<double[]> to, double rate, Basis basis) {
     double[] ofBasis = conductance(basis);
     DMatrixRMaj matrix = new DMatrixRMaj(size, size);
     System.arraycopy(ofBasis, 0, matrix.data, 0, ofBasis.length);
     for (int i = 0; i < size; i++) {
       matrix.add(i, i, rate);
     }
-    DMatrixRMaj right = new DMatrixRMaj(Panels.products(crew, basis.vectors(), heats));
+    int known = ofHeats.length;
+    if (known < size) {
+      double[][] more = Panels.products(crew, basis.vectors().subList(known, size), to);
+      ofHeats = Arrays.copyOf(ofHeats, size);
+      System.arraycopy(more, 0, ofHeats, known, more.length);
+    }
     LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(size);
-    double[][] coordinates = new double[size][heats.size()];
+    double[][] coordinates = new double[size][to.size()];
     if (solver.setA(matrix)) {
-      DMatrixRMaj solution = new DMatrixRMaj(size, heats.size());
-      solver.solve(right, solution);
+      DMatrixRMaj solution = new DMatrixRMaj(size, to.size());
+      solver.solve(new DMatrixRMaj(ofHeats), solution);
       for (int i = 0; i < size; i++) {
-        for (int n = 0; n < heats.size(); n++) {
+        for (int n = 0; n < to.size(); n++) {
           coordinates[i][n] = solution.get(i, n);
         }
       }
     }
     // where round-off leaves the small matrix without a factor, the guesses are zero
-    return basis.expand(coordinates, heats.size(), crew);
+    return basis.expand(coordinates, to.size(), crew);
   }
 }

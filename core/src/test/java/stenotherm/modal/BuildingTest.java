@@ -50,6 +50,11 @@ class BuildingTest {
     return basis;
   }
 
+  private static Reduction reduction(Configuration configuration) {
+    Drives drives = new Drives(configuration.operator().inputs(), List.of());
+    return new Reduction(configuration, ALONE, drives, Set.of());
+  }
+
   private static double product(double[] a, double[] b) {
     double sum = 0;
     for (int i = 0; i < a.length; i++) {
@@ -94,7 +99,7 @@ class BuildingTest {
   void conductanceIsTheTripleProduct() {
     RandomBody body = new RandomBody(1, 2);
     Configuration configuration = Configuration.of(new KnownNetwork(0, body.network), body.films());
-    Reduction reduction = new Reduction(configuration, ALONE);
+    Reduction reduction = reduction(configuration);
     ReducibleNetwork operator = reduction.operator(0);
     Basis basis = basisOf(operator, ALONE);
     int length = operator.vector().length;
@@ -125,7 +130,7 @@ class BuildingTest {
     CommonOps_DDRM.multTransA(v, gv, expected);
     double largest = CommonOps_DDRM.elementMaxAbs(expected);
     assertArrayEquals(expected.getData(), reduction.conductance(basis), 1e-13 * largest);
-    reduction = new Reduction(configuration, ALONE);
+    reduction = reduction(configuration);
     Basis first = new Basis(operator);
     first.add(new ArrayList<>(List.of(basis.vector(0).clone(), basis.vector(1).clone())), 0, ALONE);
     reduction.conductance(first);
@@ -259,13 +264,12 @@ class BuildingTest {
     for (double film : new double[] {5, 5.1, 20, 10, 5.2, 19}) {
       double[] films = new double[6];
       Arrays.fill(films, film);
-      all.add(new Reduction(Configuration.of(new KnownNetwork(0, body.network), films), ALONE));
+      all.add(reduction(Configuration.of(new KnownNetwork(0, body.network), films)));
     }
     ReducibleNetwork operator = all.get(0).operator(0);
-    Drives drives = new Drives(operator.inputs(), List.<Set<String>>of());
     Basis basis = new Basis(operator);
     basis.add(new ArrayList<>(List.of(operator.indicator(Optional.empty()))), -1, ALONE);
-    all.get(0).addAnswers(drives.heats(operator), 0, 0, 1e-9, basis);
+    all.get(0).addAnswers(0, 0, 1e-9, basis);
     assertEquals(
         List.of(all.get(0), all.get(2), all.get(3)), Representatives.choose(all, basis, 3));
     assertEquals(all, Representatives.choose(all, basis, 6));
