@@ -126,9 +126,20 @@ public final class HeatNetwork {
       boolean[] replaced,
       int @Nullable [] towardOf,
       double[] toward) {
+    this(other, other.grid, conductivity, replaced, towardOf, toward);
+  }
+
+  /** The same on a grid of the same cells. */
+  private HeatNetwork(
+      HeatNetwork other,
+      RectilinearGrid grid,
+      double[] conductivity,
+      boolean[] replaced,
+      int @Nullable [] towardOf,
+      double[] toward) {
     this.towardOf = towardOf;
     this.toward = toward;
-    this.grid = other.grid;
+    this.grid = grid;
     this.solid = other.solid;
     this.conductivity = conductivity;
     this.replaced = replaced;
@@ -553,6 +564,50 @@ public final class HeatNetwork {
           }
         });
     return new HeatNetwork(this, changed, given, null, new double[0]);
+  }
+
+  /**
+   * The same body of materials with other conductivities, on the same grid and with the same ports
+   * and thin resistances. Conductivities that the caller has replaced are forgotten.
+   *
+   * @param layout the same blocks in the same places
+   * @return the changed network
+   * @throws InvalidInputException if a block differs in more than how its material conducts
+   */
+  public HeatNetwork withMaterialsOf(Layout layout) {
+    RectilinearGrid same = grid.of(layout);
+    double[] changed = new double[conductivity.length];
+    for (int cell = 0; cell < changed.length; cell++) {
+      if (layout.blocks().get(grid.blockOf(cell)) instanceof Block.Solid block) {
+        changed[cell] = block.material().conductivity();
+        if (block.material().volumetricHeatCapacity() != material(cell).volumetricHeatCapacity()
+            || !melting(block).equals(melting(cell))) {
+          throw new InvalidInputException(
+              "material of block '" + block.name() + "'",
+              "stores heat otherwise; only how a material conducts may change");
+        }
+      }
+    }
+    return new HeatNetwork(this, same, changed, new boolean[changed.length], null, new double[0]);
+  }
+
+  /**
+   * Tells by how much conductivities differ from those of another network.
+   *
+   * @param other the same body on the same grid
+   * @return the largest ratio of two conductivities of one cell less one, at least 0
+   * @throws InvalidInputException if it is one on another grid
+   */
+  public double conductivityChange(HeatNetwork other) {
+    requireSameGrid("other network", other.grid);
+    double largest = 1;
+    for (int cell = 0; cell < conductivity.length; cell++) {
+      if (solid[cell]) {
+        double ratio = conductivity[cell] / other.conductivity[cell];
+        largest = Math.max(largest, Math.max(ratio, 1 / ratio));
+      }
+    }
+    return largest - 1;
   }
 
   /**

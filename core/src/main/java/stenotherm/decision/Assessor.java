@@ -3,6 +3,7 @@ package stenotherm.decision;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -23,7 +24,7 @@ import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Factor;
-import stenotherm.transit.Transit;
+import stenotherm.transit.PreparedParcel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -71,12 +72,33 @@ public final class Assessor {
    */
   public static Assessment assess(
       Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
+    return assess(new PreparedParcel(parcel), journey, settings, listener);
+  }
+
+  /**
+   * Judges a packing that is ready for many runs, and leaves it so for further ones.
+   *
+   * @param prepared the packing
+   * @param journey as in the other method
+   * @param settings how finely, and how long a delay to follow
+   * @param listener told of finished runs; may stop
+   * @return the assessment
+   * @throws stenotherm.base.InvalidInputException as in the other method
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed; the message says why
+   */
+  public static Assessment assess(
+      PreparedParcel prepared,
+      Journey journey,
+      AssessmentSettings settings,
+      ProgressListener listener) {
+    Parcel parcel = prepared.parcel();
     if (parcel.occupied().isEmpty()) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
           "has no animal in it, so that there is nothing to judge");
     }
-    return new Work(parcel, journey, settings, listener).assess();
+    return new Work(prepared, journey, settings, listener).assess();
   }
 
   /**
@@ -97,11 +119,40 @@ public final class Assessor {
    */
   public static DelayMargin delayOf(
       Assessment assessment, Journey journey, int leg, AssessmentSettings settings) {
-    return new LegDelay(assessment, journey, leg, settings).margin();
+    PreparedParcel prepared = new PreparedParcel(assessment.nominal().parcel());
+    return delayOf(prepared, assessment, journey, leg, settings);
+  }
+
+  /**
+   * The same for a packing that is ready for many runs.
+   *
+   * @param prepared the packing that was assessed
+   * @param assessment the assessment of it on a journey
+   * @param journey that journey; all ambients must cover the longest hold as well
+   * @param leg position of the leg
+   * @param settings how finely, and how long a delay to follow
+   * @return the delay margin of that leg
+   * @throws InvalidInputException if there is no such leg, an ambient does not cover its time, or
+   *     another packing was assessed
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed; the message says why
+   */
+  public static DelayMargin delayOf(
+      PreparedParcel prepared,
+      Assessment assessment,
+      Journey journey,
+      int leg,
+      AssessmentSettings settings) {
+    if (!prepared.parcel().equals(assessment.nominal().parcel())) {
+      throw new InvalidInputException(
+          "packing '" + prepared.parcel().name() + "'", "is not the one that was assessed");
+    }
+    return new LegDelay(prepared, assessment, journey, leg, settings).margin();
   }
 
   /** One assessment under way. */
   private static final class Work {
+    private final PreparedParcel prepared;
     private final Parcel parcel;
     private final Journey held;
     private final double plannedEnd;
@@ -110,8 +161,13 @@ public final class Assessor {
     private final List<Factor> factors = new ArrayList<>();
     private int done;
 
-    Work(Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
-      this.parcel = parcel;
+    Work(
+        PreparedParcel prepared,
+        Journey journey,
+        AssessmentSettings settings,
+        ProgressListener listener) {
+      this.prepared = prepared;
+      this.parcel = prepared.parcel();
       this.held = journey.held(settings.longestHold());
       this.plannedEnd = journey.duration();
       this.settings = settings;
@@ -192,7 +248,7 @@ public final class Assessor {
     }
 
     private TransitResult run(Variation variation, TransitSettings how) {
-      TransitResult result = Transit.run(parcel, held, variation, how);
+      TransitResult result = prepared.run(held, variation, how, ProgressListener.NONE);
       if (result.outcome() instanceof Outcome.Failed failed) {
         throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
       }
@@ -211,20 +267,17 @@ public final class Assessor {
     /**
      * The end of a quantity that is worse for a side. Where both give the same margin, as in a
      * parcel that has taken on the temperature around it, the end that breaches earlier or comes
-     * closer to it during the hold.
+     * closer to it during the hold; else the one that leaves the animals colder or warmer.
      */
     private End worse(Side side, Sensitivity sensitivity, TransitResult low, TransitResult high) {
       Sensitivity.Change change = side == Side.COLD ? sensitivity.cold() : sensitivity.hot();
       if (Math.abs(change.atLow() - change.atHigh()) > SAME_MARGIN) {
         return sensitivity.worse(side);
       }
-      int order = Double.compare(firstBreach(low, side), firstBreach(high, side));
+      int order = orderHeld(side, low, high);
       if (order == 0) {
-        double end = held.duration();
-        order =
-            Double.compare(
-                Margin.smallest(low, side, end).kelvin(),
-                Margin.smallest(high, side, end).kelvin());
+        int warmer = Double.compare(warmth(high), warmth(low));
+        order = side == Side.COLD ? -warmer : warmer;
       }
       return order <= 0 ? End.LOW : End.HIGH;
     }
@@ -234,17 +287,31 @@ public final class Assessor {
      * if both do alike.
      */
     private End worseHeld(Side side, TransitResult low, TransitResult high, End ifAlike) {
-      int order = Double.compare(firstBreach(low, side), firstBreach(high, side));
-      if (order == 0) {
-        double end = held.duration();
-        double difference =
-            Margin.smallest(low, side, end).kelvin() - Margin.smallest(high, side, end).kelvin();
-        order = Math.abs(difference) > SAME_MARGIN ? (int) Math.signum(difference) : 0;
-      }
+      int order = orderHeld(side, low, high);
       if (order == 0) {
         return ifAlike;
       }
       return order < 0 ? End.LOW : End.HIGH;
+    }
+
+    /** Mean temperature of all animals over the stored times [K]. */
+    private double warmth(TransitResult result) {
+      return parcel.occupied().stream()
+          .mapToDouble(cup -> Arrays.stream(result.mean(cup.name())).average().orElseThrow())
+          .average()
+          .orElseThrow();
+    }
+
+    /** Negative if the low end breaches earlier or comes closer to it until the end of the hold. */
+    private int orderHeld(Side side, TransitResult low, TransitResult high) {
+      int order = Double.compare(firstBreach(low, side), firstBreach(high, side));
+      if (order != 0) {
+        return order;
+      }
+      double end = held.duration();
+      double difference =
+          Margin.smallest(low, side, end).kelvin() - Margin.smallest(high, side, end).kelvin();
+      return Math.abs(difference) > SAME_MARGIN ? (int) Math.signum(difference) : 0;
     }
 
     private double firstBreach(TransitResult result, Side side) {

@@ -6,10 +6,11 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.animal.Limit;
 import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
-import stenotherm.transit.Transit;
+import stenotherm.transit.PreparedParcel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -19,6 +20,7 @@ final class LegDelay {
   private static final int PARTS = 4;
   private static final int HALVINGS = 4;
 
+  private final PreparedParcel prepared;
   private final Parcel parcel;
   private final Journey journey;
   private final int leg;
@@ -26,8 +28,14 @@ final class LegDelay {
   private final TransitSettings screening;
   private final Set<Variation> variations = new LinkedHashSet<>();
 
-  LegDelay(Assessment assessment, Journey journey, int leg, AssessmentSettings settings) {
-    this.parcel = assessment.nominal().parcel();
+  LegDelay(
+      PreparedParcel prepared,
+      Assessment assessment,
+      Journey journey,
+      int leg,
+      AssessmentSettings settings) {
+    this.prepared = prepared;
+    this.parcel = prepared.parcel();
     this.journey = journey;
     this.leg = leg;
     this.longest = settings.longestHold();
@@ -75,7 +83,7 @@ final class LegDelay {
     Journey delayed = journey.delayed(leg, delay);
     double earliest = Double.POSITIVE_INFINITY;
     for (Variation variation : variations) {
-      TransitResult result = Transit.run(parcel, delayed, variation, screening);
+      TransitResult result = prepared.run(delayed, variation, screening, ProgressListener.NONE);
       if (result.outcome() instanceof Outcome.Failed failed) {
         throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
       }

@@ -61,6 +61,47 @@ public final class RectilinearGrid {
     this.curved = CurvedSurfaces.of(layout, lines, blockOfCell);
   }
 
+  /** The same cells with the blocks of another layout. */
+  private RectilinearGrid(RectilinearGrid other, Layout layout) {
+    this.layout = layout;
+    this.lines = other.lines;
+    this.nx = other.nx;
+    this.ny = other.ny;
+    this.nz = other.nz;
+    this.blockOfCell = other.blockOfCell;
+    this.measure = other.measure;
+    this.curved = other.curved;
+  }
+
+  /**
+   * The same cells with blocks of other materials.
+   *
+   * @param other a layout of the same blocks in the same places
+   * @return a grid of the same lines
+   * @throws InvalidInputException if the name, the place, the shape or the kind of a block differs
+   */
+  public RectilinearGrid of(Layout other) {
+    boolean same =
+        other.coordinates() == layout.coordinates()
+            && other.blocks().size() == layout.blocks().size();
+    for (int block = 0; same && block < layout.blocks().size(); block++) {
+      same = isSamePlace(layout.blocks().get(block), other.blocks().get(block));
+    }
+    if (!same) {
+      throw new InvalidInputException(
+          "layout", "has other blocks than the grid, or has them elsewhere; make a new grid");
+    }
+    return new RectilinearGrid(this, other);
+  }
+
+  private static boolean isSamePlace(Block one, Block other) {
+    boolean sameKind =
+        one instanceof Block.Solid a
+            ? other instanceof Block.Solid b && a.shape().equals(b.shape())
+            : other instanceof Block.Environment;
+    return sameKind && one.name().equals(other.name()) && one.box().equals(other.box());
+  }
+
   /** Refuses a number of cells before anything of that size is allocated. */
   static void requireFew(double cells) {
     if (cells > MOST_CELLS) {

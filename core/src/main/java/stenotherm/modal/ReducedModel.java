@@ -209,6 +209,16 @@ public final class ReducedModel {
         new Cells(grown, own.candidates, own.fineness, own.crew));
   }
 
+  /**
+   * The same model with its first configuration alone: later ones are forgotten, but not what the
+   * basis has grown by.
+   *
+   * @return the smaller model
+   */
+  public ReducedModel withFirstAlone() {
+    return new ReducedModel(plan, body, List.of(firstLeg()), iterations, cells);
+  }
+
   private static ProjectedLeg projected(Reduction reduction, Basis basis, OutputPlan plan) {
     Projection projection = new Projection(reduction, basis, plan);
     return new ProjectedLeg(reduction.configuration, projection, basis);

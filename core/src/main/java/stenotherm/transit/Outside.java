@@ -86,11 +86,41 @@ final class Outside {
   double[] coefficients(double[] surface, double from, double to) {
     for (int port = 0; port < meetings.length; port++) {
       Meeting meeting = meetings[port];
-      double ambient = surroundings.ambient().mean(from, to) + shift;
+      double ambient = meanAmbient(from, to);
       double sun = meeting.sun() == null ? 0 : meeting.sun().mean(from, to);
       coefficients[port] = coefficient(meeting, surface[port], ambient, sun);
     }
     return coefficients.clone();
+  }
+
+  /** Takes surface coefficients that were found before [W/(m2 K)]. */
+  void use(double[] found) {
+    System.arraycopy(found, 0, coefficients, 0, coefficients.length);
+  }
+
+  /**
+   * Surface coefficients for the mean ambient from one time to another and the mean surface
+   * temperatures over it [W/(m2 K)].
+   */
+  double[] meanCoefficients(double[] surface, double from, double to) {
+    double[] found = new double[meetings.length];
+    double ambient = meanAmbient(from, to);
+    for (int port = 0; port < found.length; port++) {
+      found[port] = coefficient(meetings[port], surface[port], ambient, 0);
+    }
+    return found;
+  }
+
+  /** Mean temperature of the air [K]. */
+  double meanAmbient(double from, double to) {
+    return surroundings.ambient().mean(from, to) + shift;
+  }
+
+  /** Tells whether a boundary meets the temperature of the air and nothing else. */
+  boolean meetsAirAlone(int port) {
+    Meeting meeting = meetings[port];
+    return !(meeting.contact() instanceof Contact.Neighbour)
+        && !(meeting.hasFilm() && (meeting.sun() != null || meeting.skyLoss() > 0));
   }
 
   /** Surface coefficients at one time, for the surface temperatures then [W/(m2 K)]. */

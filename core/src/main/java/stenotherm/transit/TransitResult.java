@@ -2,6 +2,9 @@ package stenotherm.transit;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
@@ -33,14 +36,15 @@ public final class TransitResult {
       List<Probe> probes,
       double[] times,
       double[][] rows,
-      @Nullable Snapshot coldest,
-      @Nullable Snapshot hottest,
       HeatLedger ledger,
       TransientSolution.Work work,
+      @Nullable Snapshot coldest,
+      @Nullable Snapshot hottest,
       int cells,
       List<Port.BoundaryPort> ports,
       FaceParts parts,
       List<LegCoefficients> coefficients,
+      EngineChoice choice,
       List<String> cautions) {}
 
   TransitResult(
@@ -338,12 +342,60 @@ public final class TransitResult {
   }
 
   /**
-   * Returns what solved the heat equation.
+   * Tells what solved the heat equation and, where it is not what was asked for, why.
    *
-   * @return for example "full solver, 12000 cells"
+   * @return for example "reduced model, 52 modes for 12,000 cells" or "full solver, 12,000 cells:
+   *     'gel pack' can melt"
    */
   public String engine() {
-    return "full solver, " + history.cells + " cells";
+    String cells = String.format(Locale.ROOT, "%,d cells", history.cells);
+    Reduction reduction = history.choice.reduction();
+    if (reduction != null) {
+      return "reduced model, " + reduction.modes() + " modes for " + cells;
+    }
+    String reason = history.choice.reason();
+    return "full solver, " + cells + (reason.isEmpty() ? "" : ": " + reason);
+  }
+
+  /**
+   * Returns the reduction that was stepped instead of every cell.
+   *
+   * @return the reduction; empty if the full solver ran
+   */
+  public Optional<Reduction> reduction() {
+    return Optional.ofNullable(history.choice.reduction());
+  }
+
+  /**
+   * Returns an estimate of the error that the reduction leaves in an animal's coldest temperature.
+   *
+   * @param cup name of the cup
+   * @return the largest over the run [K]; 0 if the full solver ran
+   */
+  public double reductionErrorOfColdest(String cup) {
+    return reduction().map(of -> of.errors().get(coldestOf(requireCup(cup).name()))).orElse(0.0);
+  }
+
+  /**
+   * Returns an estimate of the error that the reduction leaves in an animal's hottest temperature.
+   *
+   * @param cup name of the cup
+   * @return the largest over the run [K]; 0 if the full solver ran
+   */
+  public double reductionErrorOfHottest(String cup) {
+    return reduction().map(of -> of.errors().get(hottestOf(requireCup(cup).name()))).orElse(0.0);
+  }
+
+  /**
+   * Tells by how much a coefficient that was frozen for a leg would change if it were taken again
+   * at the mean temperatures of this run: what the search for the coefficients left.
+   *
+   * @return the largest ratio of a new surface coefficient or a cell's conductivity to the old one,
+   *     less one; empty if they were not frozen beforehand
+   */
+  public OptionalDouble coefficientChange() {
+    double change = history.choice.change();
+    return Double.isNaN(change) ? OptionalDouble.empty() : OptionalDouble.of(change);
   }
 
   /**

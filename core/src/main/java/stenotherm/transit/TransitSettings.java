@@ -11,9 +11,23 @@ import stenotherm.grid.MeshControl;
  *
  * @param mesh cells of the parcel
  * @param interval time between stored values [s]
- * @param stepping time steps
+ * @param stepping time steps of the full solver; a reduced model steps exactly
+ * @param solver what solves the heat equation
  */
-public record TransitSettings(MeshControl mesh, double interval, IntegratorSettings stepping) {
+public record TransitSettings(
+    MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver) {
+  /**
+   * Settings with a reduced model where the parcel allows it.
+   *
+   * @param mesh cells of the parcel
+   * @param interval time between stored values [s]
+   * @param stepping time steps of the full solver
+   * @throws stenotherm.base.InvalidInputException if the interval is not above 0
+   */
+  public TransitSettings(MeshControl mesh, double interval, IntegratorSettings stepping) {
+    this(mesh, interval, stepping, Solver.REDUCED);
+  }
+
   /**
    * Checks the interval.
    *
@@ -43,17 +57,26 @@ public record TransitSettings(MeshControl mesh, double interval, IntegratorSetti
   public TransitSettings screening() {
     double tolerance = 4 * stepping.stepTolerance();
     return new TransitSettings(
-        mesh.scaled(2), 2 * interval, IntegratorSettings.adaptive(tolerance));
+        mesh.scaled(2), 2 * interval, IntegratorSettings.adaptive(tolerance), solver);
   }
 
   /**
-   * The same settings with films and conductivities that follow the temperatures during a leg. What
-   * freezing them does can be seen from the difference.
+   * The same settings with films and conductivities that follow the temperatures during a leg,
+   * which takes the full solver. What freezing them does can be seen from the difference.
    *
    * @return the slower settings
    */
   public TransitSettings live() {
-    return new TransitSettings(mesh, interval, stepping.live());
+    return new TransitSettings(mesh, interval, stepping.live(), solver);
+  }
+
+  /**
+   * The same settings with the full solver, under the coefficients that a reduced model would have.
+   *
+   * @return the slower settings
+   */
+  public TransitSettings full() {
+    return new TransitSettings(mesh, interval, stepping, Solver.FULL);
   }
 
   /**
@@ -63,6 +86,6 @@ public record TransitSettings(MeshControl mesh, double interval, IntegratorSetti
    * @return the changed settings
    */
   public TransitSettings meshScaled(double factor) {
-    return new TransitSettings(mesh.scaled(factor), interval, stepping);
+    return new TransitSettings(mesh.scaled(factor), interval, stepping, solver);
   }
 }

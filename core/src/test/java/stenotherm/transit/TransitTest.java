@@ -194,7 +194,7 @@ class TransitTest {
 
   /**
    * The films of each leg are recovered from the stored heat and surface temperatures; they are
-   * taken as a leg begins and again a quarter of an hour, an hour and four hours later.
+   * those at the mean surface temperature of the leg.
    */
   @Test
   void everyLegHasItsAmbientAndItsFilms() {
@@ -208,29 +208,32 @@ class TransitTest {
             Variation.NOMINAL,
             QUARTERS);
     for (Face face : Face.values()) {
-      double first = FLOOR.coefficient(face, 295, 285);
-      assertEquals(first, coefficient(result, face, 1, 285), 1e-6, face.label());
-      // at a change the values before it are stored
-      int[] taken = {1, 4, 16};
-      int[] until = {4, 16, 24};
-      for (int time = 0; time < taken.length; time++) {
-        double inRoom = FLOOR.coefficient(face, result.surface(face)[taken[time]], 285);
-        assertEquals(inRoom, coefficient(result, face, until[time], 285), 1e-6, face.label());
-        double inTruck = SHELF.coefficient(face, result.surface(face)[24 + taken[time]], 308);
-        assertEquals(inTruck, coefficient(result, face, 24 + until[time], 308), 1e-6, face.label());
+      double inRoom = FLOOR.coefficient(face, mean(result.surface(face), 0, 24), 285);
+      double inTruck = SHELF.coefficient(face, mean(result.surface(face), 24, 48), 308);
+      for (int row : new int[] {1, 4, 24}) {
+        // the mean over stored values; what the search leaves is less
+        assertEquals(inRoom, coefficient(result, face, row, 285), 0.02 * inRoom, face.label());
+        double truck = coefficient(result, face, 24 + row, 308);
+        assertEquals(inTruck, truck, 0.02 * inTruck, face.label());
+        assertEquals(truck, result.coefficients().get(1).surfaces().get(face.label()), 1e-6);
       }
-      double second = SHELF.coefficient(face, result.surface(face)[24], 308);
-      assertEquals(second, coefficient(result, face, 25, 308), 1e-6, face.label());
-      double last = SHELF.coefficient(face, result.surface(face)[40], 308);
-      assertEquals(
-          last, result.coefficients().get(1).surfaces().get(face.label()), 1e-9, face.label());
     }
-    double radiation = 4 * 5.670374419e-8 * 0.92 * Math.pow(290, 3);
-    assertEquals(5.0 + radiation, coefficient(result, Face.Z_MAX, 1, 285), 1e-6);
-    assertEquals(2.5 + radiation, coefficient(result, Face.X_MIN, 1, 285), 1e-6);
+    double film = (mean(result.surface(Face.Z_MAX), 0, 24) + 285) / 2;
+    double radiation = 4 * 5.670374419e-8 * 0.92 * Math.pow(film, 3);
+    assertEquals(5.0 + radiation, coefficient(result, Face.Z_MAX, 1, 285), 0.02);
+    assertEquals(2.5 + radiation, coefficient(result, Face.X_MIN, 1, 285), 0.02);
     assertEquals(1 / 0.08, coefficient(result, Face.Z_MIN, 3, 285), 1e-6);
     assertTrue(result.surface(Face.Z_MAX)[28] > result.surface(Face.Z_MAX)[24] + 5);
     assertTrue(result.ledger().closes());
+  }
+
+  /** Mean from one stored value to another, by the trapezoidal rule. */
+  private static double mean(double[] values, int from, int to) {
+    double sum = 0;
+    for (int row = from; row < to; row++) {
+      sum += (values[row] + values[row + 1]) / 2;
+    }
+    return sum / (to - from);
   }
 
   /** A jump within a leg's own record acts as one between legs with the same coefficients. */
@@ -243,14 +246,22 @@ class TransitTest {
     assertEquals(0, result.heatFlow(Face.X_MIN)[5], 1e-6);
     assertTrue(result.surface(Face.X_MIN)[6] < 285);
     assertTrue(result.heatFlow(Face.X_MIN)[6] < -0.1);
-    // the leg's films are those at its mean ambient temperature
-    double mean = (5.5 * 295 + 6.5 * 275) / 12;
+    // a leg of 12 h is split at 2 h; films are those at the mean ambient temperature of the rest
+    double mean = (3.5 * 295 + 6.5 * 275) / 10;
+    double surface = mean(result.surface(Face.Z_MAX), 2, 12);
+    // the trapezoidal rule from one hour to the next misses the mean of the surface by some 0.5 K
     assertEquals(
-        FLOOR.coefficient(Face.Z_MAX, 295, mean), coefficient(result, Face.Z_MAX, 8, 275), 1e-6);
+        FLOOR.coefficient(Face.Z_MAX, surface, mean),
+        coefficient(result, Face.Z_MAX, 8, 275),
+        0.05);
     assertArrayEquals(sinceEachHour(12), result.times());
   }
 
-  /** Five idle hours before everything shift everything by five hours. */
+  /**
+   * Five idle hours before everything shift everything by five hours, but for what two models of
+   * other legs differ by, and coefficients that are found within 0.2 %: of a rise of 60 K at the
+   * warmer some hundredths.
+   */
   @Test
   void aShiftInTimeChangesNothing() {
     double[] hours = {0, 4, 8, 8, 12};
@@ -273,9 +284,9 @@ class TransitTest {
             Variation.NOMINAL,
             EVEN);
     for (int hour = 0; hour <= 12; hour++) {
-      assertEquals(early.mean("cup")[hour], late.mean("cup")[hour + 5], 1e-5, "hour " + hour);
-      assertEquals(early.hottest("pad")[hour], late.hottest("pad")[hour + 5], 1e-5);
-      assertEquals(early.heatFlow(Face.Z_MAX)[hour], late.heatFlow(Face.Z_MAX)[hour + 5], 1e-5);
+      assertEquals(early.mean("cup")[hour], late.mean("cup")[hour + 5], 0.01, "hour " + hour);
+      assertEquals(early.hottest("pad")[hour], late.hottest("pad")[hour + 5], 0.05);
+      assertEquals(early.heatFlow(Face.Z_MAX)[hour], late.heatFlow(Face.Z_MAX)[hour + 5], 0.01);
     }
     assertTrue(early.hottest("pad")[4] > early.mean("cup")[4] + 5);
   }
@@ -426,9 +437,11 @@ class TransitTest {
     Journey journey = journey(295, leg("room", 6, Ambient.constant(275), FLOOR));
     TransitResult high = filmsAt(End.HIGH, parcel, journey);
     TransitResult low = filmsAt(End.LOW, parcel, journey);
-    double film = FLOOR.coefficient(Face.Z_MAX, 295, 275);
-    assertEquals(1.4 * film, coefficient(high, Face.Z_MAX, 1, 275), 1e-6);
-    assertEquals(0.7 * film, coefficient(low, Face.Z_MAX, 1, 275), 1e-6);
+    double most = FLOOR.coefficient(Face.Z_MAX, mean(high.surface(Face.Z_MAX), 0, 24), 275);
+    double least = FLOOR.coefficient(Face.Z_MAX, mean(low.surface(Face.Z_MAX), 0, 24), 275);
+    // the trapezoidal rule misses the first minutes
+    assertEquals(1.4 * most, coefficient(high, Face.Z_MAX, 1, 275), 0.02);
+    assertEquals(0.7 * least, coefficient(low, Face.Z_MAX, 1, 275), 0.02);
     assertTrue(last(high.mean("cup")) < last(low.mean("cup")));
     for (Factor factor : List.of(Factor.WALL_CONDUCTIVITY, Factor.FILL_CONDUCTIVITY)) {
       double fast = last(even(parcel, journey, factor, End.HIGH).mean("cup"));
@@ -491,7 +504,8 @@ class TransitTest {
     assertEquals(0.5 * HOUR, result.exposure("cup", 0.5 * HOUR).coldest().time(), 1e-9);
     assertThrows(InvalidInputException.class, () -> result.exposure("mug", HOUR));
     assertEquals(12 * HOUR, result.coldestMoment().time());
-    assertEquals(last(coldest), result.coldestMoment().field().minimum("cup animal"), 1e-9);
+    // a reduced model looks at points where extremes usually are
+    assertEquals(last(coldest), result.coldestMoment().field().minimum("cup animal"), 1e-4);
     assertEquals(0, result.hottestMoment().time());
   }
 

@@ -18,7 +18,7 @@ import stenotherm.decision.Assessor;
 import stenotherm.decision.DelayMargin;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
-import stenotherm.transit.Transit;
+import stenotherm.transit.PreparedParcel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -110,20 +110,21 @@ final class Comparison {
 
   private Judged judge(int job, Packed packed) {
     Parcel parcel = packed.parcel();
+    PreparedParcel prepared = new PreparedParcel(parcel);
     AssessmentSettings how = new AssessmentSettings(settings, scenario.longestHold());
     Assessment assessment =
         Assessor.assess(
-            parcel,
+            prepared,
             scenario.journey(),
             how,
             (done, total) -> report(job, ASSESSMENT_SHARE * done / (total + 1)));
-    TransitResult planned = untilOpening(parcel);
+    TransitResult planned = untilOpening(prepared);
     report(job, ASSESSMENT_SHARE);
     List<DelayMargin> legDelays = new ArrayList<>();
     if (!(assessment.delay() instanceof DelayMargin.AlreadyOutside)) {
       int legs = scenario.journey().legs().size();
       for (int leg = 0; leg < legs; leg++) {
-        legDelays.add(Assessor.delayOf(assessment, scenario.journey(), leg, how));
+        legDelays.add(Assessor.delayOf(prepared, assessment, scenario.journey(), leg, how));
         double share = (1 - ASSESSMENT_SHARE) * (leg + 1) / legs;
         if (report(job, ASSESSMENT_SHARE + share) == ProgressListener.Signal.STOP) {
           throw new CancellationException("stopped");
@@ -135,10 +136,9 @@ final class Comparison {
   }
 
   /** Fields and heat of the assessment's own runs reach into the hold. */
-  private TransitResult untilOpening(Parcel parcel) {
+  private TransitResult untilOpening(PreparedParcel prepared) {
     TransitResult planned =
-        Transit.run(
-            parcel,
+        prepared.run(
             scenario.journey(),
             Variation.NOMINAL,
             settings,

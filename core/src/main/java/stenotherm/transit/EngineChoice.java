@@ -1,0 +1,19 @@
+package stenotherm.transit;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which engine ran.
+ *
+ * @param reason why it is not the one that was asked for, or what it does; empty if there is
+ *     nothing to say
+ * @param reduction the reduction, if a reduced model ran
+ * @param change by how much coefficients would change at the mean temperatures of the run; NaN if
+ *     they were not frozen beforehand
+ */
+record EngineChoice(String reason, @Nullable Reduction reduction, double change) {
+  /** A run whose coefficients follow its state. */
+  static EngineChoice full(String reason) {
+    return new EngineChoice(reason, null, Double.NaN);
+  }
+}

@@ -1,0 +1,189 @@
+package stenotherm.transit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.Probe;
+import stenotherm.modal.ModalEngine;
+import stenotherm.modal.ReducedModel;
+import stenotherm.parcel.PlacedPack;
+
+/**
+ * The grid of a packing and the reduced models on it, for all its runs. Not thread-safe.
+ *
+ * <p>Coefficients depend on temperatures and these on coefficients. A small model finds them by
+ * running through the course under coefficients at the mean temperatures of its last passage, until
+ * they hardly change. The large model then runs under those; should its own means ask for others
+ * after all, it goes on from there.
+ */
+final class PreparedBody {
+  /** Changes of coefficients that are no more are left as they are in the small model. */
+  private static final double SCOUTING_TOLERANCE = 0.002;
+
+  /** The same in the large one. */
+  private static final double TOLERANCE = 0.02;
+
+  /** Passages, each of which takes about nine tenths of the change that is left. */
+  private static final int MOST_PASSES = 6;
+
+  /** Legs that last longer are split [s]. */
+  private static final double LONG = 6 * 3600;
+
+  /** When after a long leg's beginning [s]: the time that walls and fill take, about. */
+  private static final double SETTLING = 2 * 3600;
+
+  private final HeatNetwork network;
+
+  /** Names of the boundaries that meet the same air, for which the models were made. */
+  private Set<String> alike = Set.of();
+
+  private @Nullable ReducedModel scout;
+  private @Nullable ReducedModel whole;
+
+  /** Mean temperatures of each stage that were found first, by leg and position in the leg. */
+  private final Map<String, Temperatures> usual = new HashMap<>();
+
+  PreparedBody(HeatNetwork network) {
+    this.network = network;
+  }
+
+  HeatNetwork network() {
+    return network;
+  }
+
+  /** A course with the schedule of its coefficients and a model that has them. */
+  record Prepared(Schedule schedule, ReducedModel model, double change) {}
+
+  /** Finds the coefficients of a course. */
+  Prepared prepare(Course course, double interval) {
+    List<Stage> stages = course.stages(leg -> splits(course, leg));
+    List<Temperatures> means = new ArrayList<>();
+    for (int number = 0; number < stages.size(); number++) {
+      Temperatures found = usual.get(key(course, stages.get(number)));
+      means.add(found == null ? course.guess(stages.get(number)) : found);
+    }
+    Schedule schedule = Schedule.at(course, stages, means);
+    if (!course.alike().equals(alike)) {
+      alike = course.alike();
+      scout = null;
+      whole = null;
+    }
+    if (scout == null) {
+      scout = scout(course, schedule);
+    }
+    for (int pass = 0; pass < MOST_PASSES; pass++) {
+      ReducedModel model = extended(scout, schedule.coefficients());
+      means = means(course, schedule, model, interval);
+      Schedule next = schedule.at(means, SCOUTING_TOLERANCE);
+      if (next == schedule) {
+        break;
+      }
+      schedule = next;
+    }
+    if (whole == null) {
+      whole = whole(course, schedule);
+    }
+    ReducedModel model = extended(whole, schedule.coefficients());
+    means = means(course, schedule, model, interval);
+    double change = Schedule.at(course, stages, means).change(schedule);
+    for (int pass = 0; pass < MOST_PASSES && change > TOLERANCE; pass++) {
+      schedule = schedule.at(means, TOLERANCE);
+      model = extended(model, schedule.coefficients());
+      means = means(course, schedule, model, interval);
+      change = Schedule.at(course, stages, means).change(schedule);
+    }
+    if (model.modes() > whole.modes()) {
+      whole = model.withFirstAlone();
+    }
+    for (int number = 0; number < stages.size(); number++) {
+      usual.putIfAbsent(key(course, stages.get(number)), means.get(number));
+    }
+    return new Prepared(schedule, model, change);
+  }
+
+  /** A long leg has coefficients of its own while the parcel settles, and so has a delay. */
+  private static Set<Double> splits(Course course, int leg) {
+    double from = course.journey().start(leg);
+    double planned = course.plannedEnd(leg);
+    return planned - from > LONG ? Set.of(from + SETTLING, planned) : Set.of(planned);
+  }
+
+  /** The same part of the same leg has about the same temperatures in every run. */
+  private static String key(Course course, Stage stage) {
+    boolean late = stage.from() >= course.plannedEnd(stage.leg());
+    boolean settled = stage.from() > course.journey().start(stage.leg());
+    return stage.leg() + (late ? " late" : settled ? " settled" : "");
+  }
+
+  /** The small model: for the weakest and the strongest films of a first guess. */
+  private static ReducedModel scout(Course course, Schedule schedule) {
+    Coefficients weakest = schedule.coefficients().get(0);
+    Coefficients strongest = weakest;
+    for (Coefficients each : schedule.coefficients()) {
+      weakest = each.sumOfFilms() < weakest.sumOfFilms() ? each : weakest;
+      strongest = each.sumOfFilms() > strongest.sumOfFilms() ? each : strongest;
+    }
+    return builder(course, List.of())
+        .scouting()
+        .configuration(weakest.network(), weakest.films())
+        .configuration(strongest.network(), strongest.films())
+        .build();
+  }
+
+  private static ReducedModel whole(Course course, Schedule schedule) {
+    ReducedModel.Builder builder = builder(course, course.probes());
+    for (Coefficients each : schedule.coefficients()) {
+      builder.configuration(each.network(), each.films());
+    }
+    return builder.build();
+  }
+
+  private static ReducedModel.Builder builder(Course course, List<Probe> probes) {
+    ReducedModel.Builder builder = ReducedModel.builder(probes);
+    Set<String> alike = course.alike();
+    if (!alike.isEmpty()) {
+      builder.together(alike);
+    }
+    for (PlacedPack pack : course.parcel().packs()) {
+      builder.startsApart(pack.name());
+    }
+    return builder;
+  }
+
+  private static ReducedModel extended(ReducedModel model, List<Coefficients> coefficients) {
+    ReducedModel extended = model;
+    for (Coefficients each : coefficients) {
+      extended = extended.with(each.network(), each.films());
+    }
+    return extended;
+  }
+
+  /** Goes through a course and takes the mean temperatures of each stage. */
+  private static List<Temperatures> means(
+      Course course, Schedule schedule, ReducedModel model, double interval) {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted");
+    }
+    ModalEngine engine = model.engine(course.initialState());
+    List<Temperatures> means = new ArrayList<>();
+    new Run(course, schedule, engine, interval)
+        .go(
+            new Run.Visitor() {
+              @Override
+              public void begin() {
+                engine.startMean();
+              }
+
+              @Override
+              public void end() {
+                means.add(course.temperatures(engine.meanField()));
+              }
+            });
+    return means;
+  }
+}

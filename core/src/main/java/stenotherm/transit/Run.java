@@ -1,0 +1,102 @@
+package stenotherm.transit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Outcome;
+import stenotherm.conduction.HeatEngine;
+import stenotherm.conduction.HeatNetwork;
+
+/** An engine that goes through a course. */
+final class Run {
+  /** An instant without duration: the first stored row needs inputs, not a step [s]. */
+  private static final double INSTANT = 1e-6;
+
+  private final Course course;
+  private final Regime regime;
+  private final HeatEngine engine;
+  private final double interval;
+  private final double[] atStart;
+  private final double[] atEnd;
+  private final List<LegCoefficients> coefficients = new ArrayList<>();
+  private @Nullable HeatNetwork current;
+  private double now;
+
+  Run(Course course, Regime regime, HeatEngine engine, double interval) {
+    this.course = course;
+    this.regime = regime;
+    this.engine = engine;
+    this.interval = interval;
+    this.atStart = new double[course.inputCount()];
+    this.atEnd = new double[course.inputCount()];
+  }
+
+  /** What is done on the way. */
+  interface Visitor {
+    /** At the start, under the inputs that hold from then on. */
+    default void start() {}
+
+    /** When the coefficients of a stage hold. */
+    default void begin() {}
+
+    /** After each stop of a stage; tells how the run ended if it is not to go on. */
+    default @Nullable Outcome stop(Stage stage, double time) {
+      return null;
+    }
+
+    /** When a stage is over. */
+    default void end() {}
+  }
+
+  /** Goes from sealing to the end. */
+  Outcome go(Visitor visitor) {
+    List<Stage> stages = regime.stages();
+    for (int number = 0; number < stages.size(); number++) {
+      Stage stage = stages.get(number);
+      take(number);
+      visitor.begin();
+      if (number == 0) {
+        course.inputs(stage.leg(), now, false, atStart);
+        engine.advance(INSTANT, atStart, atStart);
+        visitor.start();
+        now = INSTANT;
+      }
+      for (double stop : course.stops(stage, interval)) {
+        course.inputs(stage.leg(), now, false, atStart);
+        course.inputs(stage.leg(), stop, true, atEnd);
+        engine.advance(stop - now, atStart, atEnd);
+        now = stop;
+        Outcome outcome = visitor.stop(stage, stop);
+        if (outcome != null) {
+          return outcome;
+        }
+      }
+      visitor.end();
+    }
+    return new Outcome.Completed();
+  }
+
+  private void take(int number) {
+    int leg = regime.stages().get(number).leg();
+    Coefficients taken = regime.of(number, engine);
+    if (taken.network() != current) {
+      engine.use(taken.network());
+      current = taken.network();
+    }
+    engine.useCoefficients(taken.films());
+    course.outside(leg).use(taken.films());
+    if (regime.standsForLeg(number)) {
+      LegCoefficients ofLeg = taken.ofLeg(leg, course.ports());
+      if (coefficients.size() > leg) {
+        coefficients.set(leg, ofLeg);
+      } else {
+        coefficients.add(ofLeg);
+      }
+    }
+  }
+
+  /** Coefficients of the legs that were begun. */
+  List<LegCoefficients> coefficients() {
+    return coefficients;
+  }
+}

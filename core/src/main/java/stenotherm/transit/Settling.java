@@ -1,0 +1,54 @@
+package stenotherm.transit;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import stenotherm.conduction.HeatEngine;
+
+/**
+ * Coefficients that are taken from the state as a run meets it, and stay until they are taken again
+ * as the parcel settles: for what no schedule is found beforehand.
+ */
+final class Settling implements Regime {
+  /**
+   * Times after a leg's beginning at which they are taken again [s]: surfaces, walls and fill
+   * settle one after another, ever more slowly.
+   */
+  private static final List<Double> SETTLING = List.of(900.0, 3600.0, 14400.0);
+
+  private final Course course;
+  private final List<Stage> stages;
+
+  Settling(Course course) {
+    this.course = course;
+    this.stages =
+        course.stages(
+            leg -> {
+              Set<Double> times = new HashSet<>();
+              SETTLING.forEach(after -> times.add(course.journey().start(leg) + after));
+              return times;
+            });
+  }
+
+  @Override
+  public List<Stage> stages() {
+    return stages;
+  }
+
+  @Override
+  public Coefficients of(int stage, HeatEngine engine) {
+    int leg = stages.get(stage).leg();
+    Temperatures now = course.temperatures(engine.field());
+    // the mean over what is planned: a delay must not change what happens before it
+    double[] films =
+        course
+            .outside(leg)
+            .coefficients(now.surfaces(), course.journey().start(leg), course.plannedEnd(leg));
+    return course.frozen(leg, now, films);
+  }
+
+  @Override
+  public boolean standsForLeg(int stage) {
+    return true;
+  }
+}
