@@ -138,16 +138,26 @@ final class ModalSystem {
   /** Rows that are read together. */
   static final class RowBlock {
     private final Columns ofMode;
+
+    /**
+     * What the inputs add to the first rows; they add nothing to the others, as to nodes inside.
+     */
     private final Columns ofInput;
 
     RowBlock(double[][] inModes, int modes, int inputs) {
       ofMode = new Columns(inModes.length, modes);
-      ofInput = new Columns(inModes.length, inputs);
+      int reached = 0;
       for (int r = 0; r < inModes.length; r++) {
         for (int j = 0; j < modes; j++) {
           ofMode.of[j][r] = inModes[r][j];
         }
         for (int u = 0; u < inputs; u++) {
+          reached = inModes[r][modes + u] != 0 ? r + 1 : reached;
+        }
+      }
+      ofInput = new Columns(reached, inputs);
+      for (int u = 0; u < inputs; u++) {
+        for (int r = 0; r < reached; r++) {
           ofInput.of[u][r] = inModes[r][modes + u];
         }
       }
@@ -160,8 +170,11 @@ final class ModalSystem {
     void write(StoredOutput out) throws IOException {
       double[] row = new double[ofMode.count() + ofInput.count()];
       for (int r = 0; r < ofMode.rows; r++) {
-        for (int j = 0; j < row.length; j++) {
-          row[j] = j < ofMode.count() ? ofMode.of[j][r] : ofInput.of[j - ofMode.count()][r];
+        for (int j = 0; j < ofMode.count(); j++) {
+          row[j] = ofMode.of[j][r];
+        }
+        for (int u = 0; u < ofInput.count(); u++) {
+          row[ofMode.count() + u] = r < ofInput.rows ? ofInput.of[u][r] : 0;
         }
         out.reals(row);
       }
