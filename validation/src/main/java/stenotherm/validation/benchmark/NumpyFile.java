@@ -6,6 +6,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 
 /**
  * Writes arrays in the open format NPY, version 1.0: a short text with type and shape, padded to a
@@ -24,11 +25,8 @@ final class NumpyFile {
    * @throws IOException if the file cannot be written
    */
   static void write(Path file, double[] values) throws IOException {
-    ByteBuffer bytes = start("<f8", "(" + values.length + ",)", 8 * values.length);
-    for (double value : values) {
-      bytes.putDouble(value);
-    }
-    Files.write(file, bytes.array());
+    String shape = "(" + values.length + ",)";
+    write(file, "<f8", shape, 8 * values.length, bytes -> put(bytes, values));
   }
 
   /**
@@ -37,11 +35,17 @@ final class NumpyFile {
    * @throws IOException if the file cannot be written
    */
   static void write(Path file, int[] values) throws IOException {
-    ByteBuffer bytes = start("<i4", "(" + values.length + ",)", 4 * values.length);
-    for (int value : values) {
-      bytes.putInt(value);
-    }
-    Files.write(file, bytes.array());
+    String shape = "(" + values.length + ",)";
+    write(
+        file,
+        "<i4",
+        shape,
+        4 * values.length,
+        bytes -> {
+          for (int value : values) {
+            bytes.putInt(value);
+          }
+        });
   }
 
   /**
@@ -53,24 +57,37 @@ final class NumpyFile {
   static void write(Path file, double[][] rows) throws IOException {
     int columns = rows[0].length;
     String shape = "(" + rows.length + ", " + columns + ")";
-    ByteBuffer bytes = start("<f8", shape, 8 * rows.length * columns);
-    for (double[] row : rows) {
-      for (double value : row) {
-        bytes.putDouble(value);
-      }
-    }
-    Files.write(file, bytes.array());
+    write(
+        file,
+        "<f8",
+        shape,
+        8 * rows.length * columns,
+        bytes -> {
+          for (double[] row : rows) {
+            put(bytes, row);
+          }
+        });
   }
 
-  private static ByteBuffer start(String type, String shape, int length) {
+  private static void put(ByteBuffer bytes, double[] values) {
+    for (double value : values) {
+      bytes.putDouble(value);
+    }
+  }
+
+  private static void write(
+      Path file, String type, String shape, int length, Consumer<ByteBuffer> numbers)
+      throws IOException {
     String text = "{'descr': '" + type + "', 'fortran_order': False, 'shape': " + shape + ", }";
     // the text ends with a line feed; two bytes before it tell its length
     int unpadded = MAGIC.length + 2 + text.length() + 1;
     int padding = (ALIGNMENT - unpadded % ALIGNMENT) % ALIGNMENT;
     String header = text + " ".repeat(padding) + "\n";
-    ByteBuffer bytes =
-        ByteBuffer.allocate(unpadded + padding + length).order(ByteOrder.LITTLE_ENDIAN);
+    byte[] content = new byte[unpadded + padding + length];
+    ByteBuffer bytes = ByteBuffer.wrap(content).order(ByteOrder.LITTLE_ENDIAN);
     bytes.put(MAGIC).putShort((short) header.length());
-    return bytes.put(header.getBytes(StandardCharsets.US_ASCII));
+    bytes.put(header.getBytes(StandardCharsets.US_ASCII));
+    numbers.accept(bytes);
+    Files.write(file, content);
   }
 }

@@ -115,7 +115,7 @@ public final class ScipyComparison {
   /**
    * Makes the comparison of reports: about 65,000 cells, 48 h.
    *
-   * @param python how Python is started, usually {@code python3}
+   * @param python how Python is started, with its arguments if it needs any
    * @return the comparison, not yet run
    */
   public static ScipyComparison full(List<String> python) {
