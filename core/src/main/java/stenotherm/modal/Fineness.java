@@ -3,9 +3,9 @@ package stenotherm.modal;
 /** How much a model is to know of its body. */
 enum Fineness {
   /** All that the error estimate stands for. */
-  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-6, true, new int[] {4, 5}),
+  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-6, 1e-2, true, new int[] {4, 5}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
-  SCOUTING(new int[] {0, 1, 2, 5}, 1e-4, 1e-4, false, new int[0]);
+  SCOUTING(new int[] {0, 1, 2, 5}, 1e-4, 1e-4, 1e-1, false, new int[0]);
 
   /** Numbers of the rates at which the answers to the inputs enter the basis. */
   final int[] rates;
@@ -16,6 +16,9 @@ enum Fineness {
   /** The same of the others: errors of the vectors of a basis are not those of its model. */
   private final double passing;
 
+  /** Error of an answer that a basis found for other configurations may leave; parts as above. */
+  final double fits;
+
   /** Whether a basis grows for configurations that the model was not built for. */
   final boolean grows;
 
@@ -25,10 +28,11 @@ enum Fineness {
    */
   final int[] leftOut;
 
-  Fineness(int[] rates, double steady, double passing, boolean grows, int[] leftOut) {
+  Fineness(int[] rates, double steady, double passing, double fits, boolean grows, int[] leftOut) {
     this.rates = rates;
     this.steady = steady;
     this.passing = passing;
+    this.fits = fits;
     this.grows = grows;
     this.leftOut = leftOut;
   }

@@ -485,7 +485,7 @@ public final class ReducedModel {
       for (int rate : fineness.rates) {
         for (Reduction each : solved) {
           if (each != first || rate != steady) {
-            double fits = each == first || rate == steady ? 0 : Reduction.FITS;
+            double fits = each == first || rate == steady ? 0 : fineness.fits;
             each.addAnswers(rate, fits, fineness.accuracy(rate), basis);
           }
         }

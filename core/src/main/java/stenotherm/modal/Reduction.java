@@ -19,11 +19,6 @@ import stenotherm.conduction.ReducibleNetwork;
  * no sum is split among them.
  */
 final class Reduction {
-  /**
-   * Error of an answer that a basis may leave, as part of the mean rise that its heat would cause.
-   */
-  static final double FITS = 1e-2;
-
   /** Vectors that are multiplied with the whole basis at a time: as many as stay in the cache. */
   private static final int LOT = 16;
 
@@ -194,7 +189,7 @@ final class Reduction {
   /** Adds those answers that a basis does not yet know well enough. */
   void addMissing(Fineness fineness, Basis basis) {
     for (int rate : fineness.rates) {
-      addAnswers(rate, FITS, fineness.accuracy(rate), basis);
+      addAnswers(rate, fineness.fits, fineness.accuracy(rate), basis);
     }
   }
 
