@@ -1,13 +1,16 @@
 package stenotherm.modal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 
 /**
- * The nodes of a block at which its extremes are looked for during a run: so many that in none of a
- * number of usual states under some of the configurations is an extreme over them further from that
- * over all nodes than a small difference. Immutable once chosen.
+ * The nodes of a block at which its extremes are looked for during a run: in none of a number of
+ * usual states under some of the configurations is an extreme over them further from that over all
+ * nodes than a small difference. A few nodes serve many states: the one that serves most is taken
+ * first, then the one that serves most of the others, until every state is served. Immutable once
+ * chosen.
  */
 final class Candidates {
   /**
@@ -23,6 +26,9 @@ final class Candidates {
   private static final long SEED = 20;
 
   private final List<Integer> nodes = new ArrayList<>();
+
+  /** For each extreme of each state, the nodes that come close to it, ascending. */
+  private final List<int[]> close = new ArrayList<>();
 
   /**
    * Chooses the candidates of each block with extremes.
@@ -41,12 +47,15 @@ final class Candidates {
     Random random = new Random(SEED);
     for (int l = 0; l < looked; l++) {
       ProjectedLeg leg = legs.get(l * legs.size() / looked);
-      choose(plan, leg, new UsualState(leg.whole, body), SAMPLES / looked, random, chosen);
+      look(plan, leg, new UsualState(leg.whole, body), SAMPLES / looked, random, chosen);
+    }
+    for (int block = 0; block < chosen.size(); block++) {
+      chosen.get(block).serveAll(legs.get(0).nodes[block].count());
     }
     return chosen;
   }
 
-  private static void choose(
+  private static void look(
       OutputPlan plan,
       ProjectedLeg leg,
       UsualState usual,
@@ -68,7 +77,7 @@ final class Candidates {
         shapes[block].values(usual.state, amplitudes[block], values[block]);
         for (int side = -1; side <= 1; side += 2) {
           if (plan.asksFor(side, block)) {
-            chosen.get(block).add(side, values[block]);
+            chosen.get(block).look(side, values[block]);
           }
         }
       }
@@ -76,29 +85,53 @@ final class Candidates {
   }
 
   /**
-   * Adds the extreme node if those there are miss too much of it.
+   * Notes which nodes come close to an extreme.
    *
    * @param side -1 for the coldest, 1 for the warmest
    */
-  private void add(int side, double[] values) {
-    int extreme = 0;
-    int opposite = 0;
-    for (int n = 1; n < values.length; n++) {
-      if (side * values[n] > side * values[extreme]) {
-        extreme = n;
-      }
-      if (side * values[n] < side * values[opposite]) {
-        opposite = n;
+  private void look(int side, double[] values) {
+    double highest = Double.NEGATIVE_INFINITY;
+    double lowest = Double.POSITIVE_INFINITY;
+    for (double value : values) {
+      highest = value > highest ? value : highest;
+      lowest = value < lowest ? value : lowest;
+    }
+    double allowed = Math.max(MISSED, PART_MISSED * (highest - lowest));
+    int[] found = new int[values.length];
+    int count = 0;
+    for (int n = 0; n < values.length; n++) {
+      if (side < 0 ? values[n] <= lowest + allowed : values[n] >= highest - allowed) {
+        found[count++] = n;
       }
     }
-    double spread = Math.abs(values[extreme] - values[opposite]);
-    double allowed = Math.max(MISSED, PART_MISSED * spread);
-    for (int known : nodes) {
-      if (side * values[known] >= side * values[extreme] - allowed) {
-        return;
+    close.add(Arrays.copyOf(found, count));
+  }
+
+  private void serveAll(int all) {
+    int[] serves = new int[all];
+    for (int[] each : close) {
+      for (int node : each) {
+        serves[node]++;
       }
     }
-    nodes.add(extreme);
+    while (!close.isEmpty()) {
+      int best = 0;
+      for (int node = 1; node < all; node++) {
+        best = serves[node] > serves[best] ? node : best;
+      }
+      nodes.add(best);
+      int chosen = best;
+      close.removeIf(
+          each -> {
+            boolean served = Arrays.binarySearch(each, chosen) >= 0;
+            if (served) {
+              for (int node : each) {
+                serves[node]--;
+              }
+            }
+            return served;
+          });
+    }
   }
 
   int count() {
