@@ -44,6 +44,10 @@ public final class ScipyComparison {
   private static final String INSTALL = "apt-get install python3-scipy";
 
   private static final double LOOSEST = 0.08;
+
+  /** Ratio of one tolerance that is tried to the next. */
+  private static final double TIGHTER = 1.1;
+
   private static final int REPETITIONS = 3;
 
   /** How a comparison ended. */
@@ -233,7 +237,7 @@ public final class ScipyComparison {
   private double loosest(Own exact) {
     double tolerance = LOOSEST;
     while (own("", tolerance, exact).error() > ALLOWED) {
-      tolerance /= Math.sqrt(2);
+      tolerance /= TIGHTER;
     }
     return tolerance;
   }
