@@ -4,9 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
+import stenotherm.transit.Transit;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
 
 /**
  * The reference journey as a scenario file that comes with the program: one cup with a damp towel,
@@ -34,6 +40,33 @@ public final class ReferenceJourney {
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
     }
+  }
+
+  /**
+   * Runs the journey with a reduced model, stored every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @return the history
+   */
+  public static TransitResult reduced(MeshControl mesh) {
+    return run(new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard()));
+  }
+
+  /**
+   * Runs the journey with the full solver, stored every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @param stepTolerance largest estimated local error of a step [K]
+   * @return the history
+   */
+  public static TransitResult run(MeshControl mesh, double stepTolerance) {
+    var stepping = IntegratorSettings.adaptive(stepTolerance);
+    return run(new TransitSettings(mesh, Times.HOUR / 4, stepping).full());
+  }
+
+  private static TransitResult run(TransitSettings settings) {
+    Scenario scenario = scenario();
+    return Transit.run(scenario.packings().get(0), scenario.journey(), Variation.NOMINAL, settings);
   }
 
   /**

@@ -114,7 +114,7 @@ public enum ReferenceTransit {
   }
 
   /**
-   * Runs the journey, stored every 15 min.
+   * Runs the journey with the full solver, stored every 15 min.
    *
    * @param mesh how fine the grid is
    * @param stepTolerance largest estimated local error of a step [K]
@@ -125,7 +125,8 @@ public enum ReferenceTransit {
   }
 
   /**
-   * Runs the journey with uncertain quantities at an end of their range, stored every 15 min.
+   * Runs the journey with the full solver and uncertain quantities at an end of their range, stored
+   * every 15 min.
    *
    * @param mesh how fine the grid is
    * @param stepTolerance largest estimated local error of a step [K]
@@ -135,7 +136,18 @@ public enum ReferenceTransit {
   public TransitResult run(MeshControl mesh, double stepTolerance, Variation variation) {
     var settings =
         new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
-    return Transit.run(parcel(), journey(), variation, live ? settings.live() : settings);
+    return Transit.run(parcel(), journey(), variation, live ? settings.live() : settings.full());
+  }
+
+  /**
+   * Runs the journey with a reduced model, stored every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @return the history; by the full solver if something melts or follows the temperatures
+   */
+  public TransitResult reduced(MeshControl mesh) {
+    var settings = new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard());
+    return Transit.run(parcel(), journey(), Variation.NOMINAL, live ? settings.live() : settings);
   }
 
   private Parcel parcel() {

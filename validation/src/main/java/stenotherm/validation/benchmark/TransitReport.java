@@ -8,10 +8,13 @@ import java.lang.management.MemoryType;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
+import stenotherm.transit.Reduction;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -46,6 +49,7 @@ public final class TransitReport {
   public static boolean print(PrintStream out, List<Path> scenarios) throws IOException {
     TransitReport report = new TransitReport(out);
     boolean passed = report.printJourneys();
+    passed &= report.printReduced();
     if (!scenarios.isEmpty()) {
       report.printScenarios(scenarios);
     }
@@ -53,7 +57,9 @@ public final class TransitReport {
   }
 
   private boolean printJourneys() {
-    line("Journeys of 48 h in five legs, stored every 15 min; step tolerance %s K,", tolerance());
+    line(
+        "Journeys of 48 h in five legs, stored every 15 min; full solver, step tolerance %s K,",
+        tolerance());
     line(
         "against %s K: largest difference of animal and warmer over the stored times",
         REFERENCE_TOLERANCE);
@@ -77,6 +83,83 @@ public final class TransitReport {
     line("CPU: seconds of the computing thread, from parcel to outputs; heap: its peak in MB.");
     line(passed ? "PASSED" : "FAILED");
     return passed;
+  }
+
+  private boolean printReduced() {
+    line("");
+    line("The same with a reduced model, and the reference journey's scenario file:");
+    line("largest differences to the full solver at %s K [K]", REFERENCE_TOLERANCE);
+    line("");
+    line(
+        "%-22s %7s %6s %8s %10s %8s %8s %8s %8s %9s %10s",
+        "",
+        "cells",
+        "modes",
+        "CPU [s]",
+        "full [s]",
+        "mean",
+        "coldest",
+        "hottest",
+        "warmer",
+        "estimate",
+        "change [%]");
+    boolean passed = true;
+    MeshControl mesh = ReferenceTransit.fullMesh();
+    for (ReferenceTransit journey :
+        new ReferenceTransit[] {ReferenceTransit.CONSTANT, ReferenceTransit.FROZEN}) {
+      passed &=
+          printReduced(
+              journey.title(),
+              () -> journey.reduced(mesh),
+              () -> journey.run(mesh, tolerance()),
+              journey.run(mesh, REFERENCE_TOLERANCE));
+    }
+    passed &=
+        printReduced(
+            "scenario file",
+            () -> ReferenceJourney.reduced(mesh),
+            () -> ReferenceJourney.run(mesh, tolerance()),
+            ReferenceJourney.run(mesh, REFERENCE_TOLERANCE));
+    line("");
+    line("CPU: of all threads, from parcel to outputs, coefficients and model included; full: the");
+    line(
+        "full solver at %s K likewise. Estimate: of the error of the animal's extremes.",
+        tolerance());
+    line("Change: of a frozen coefficient, if it were taken again at the run's mean temperatures.");
+    line(passed ? "PASSED" : "FAILED");
+    return passed;
+  }
+
+  private boolean printReduced(
+      String title,
+      Supplier<TransitResult> reduced,
+      Supplier<TransitResult> full,
+      TransitResult exact) {
+    Stopwatch.Taken<TransitResult> run = Stopwatch.least(2, reduced);
+    Stopwatch.Taken<TransitResult> standard = Stopwatch.least(1, full);
+    TransitDifference difference = TransitDifference.of(run.result(), exact);
+    double estimate = 0;
+    for (var cup : run.result().parcel().occupied()) {
+      estimate = Math.max(estimate, run.result().reductionErrorOfColdest(cup.name()));
+      estimate = Math.max(estimate, run.result().reductionErrorOfHottest(cup.name()));
+    }
+    line(
+        "%-22s %7d %6d %8.2f %10.2f %8.4f %8.4f %8.4f %8.4f %9.4f %10.1f",
+        title,
+        run.result().cells(),
+        run.result().reduction().map(Reduction::modes).orElse(0),
+        run.processor(),
+        standard.processor(),
+        difference.mean(),
+        difference.coldest(),
+        difference.hottest(),
+        difference.warmer(),
+        estimate,
+        1e2 * run.result().coefficientChange().orElse(Double.NaN));
+    return run.result().reduction().isPresent()
+        && Math.max(difference.mean(), difference.warmer()) <= ModalReport.MEAN_ERROR
+        && Math.max(difference.coldest(), difference.hottest()) <= ModalReport.EXTREME_ERROR
+        && run.result().ledger().closes();
   }
 
   private boolean printJourney(ReferenceTransit journey) {
@@ -137,7 +220,7 @@ public final class TransitReport {
   }
 
   private static TransitDifference liveAgainstFrozen(Scenario scenario, Parcel packing) {
-    TransitSettings settings = TransitSettings.standard().meshScaled(2);
+    TransitSettings settings = TransitSettings.standard().meshScaled(2).full();
     return TransitDifference.of(
         Transit.run(packing, scenario.journey(), Variation.NOMINAL, settings),
         Transit.run(packing, scenario.journey(), Variation.NOMINAL, settings.live()));

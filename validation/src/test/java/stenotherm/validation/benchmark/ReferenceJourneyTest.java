@@ -1,6 +1,7 @@
 package stenotherm.validation.benchmark;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
@@ -8,9 +9,11 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.base.Times;
+import stenotherm.grid.MeshControl;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
+import stenotherm.transit.TransitResult;
 import stenotherm.warmer.Warmers;
 
 /** The committed scenario is what figures that are quoted for it were measured on. */
@@ -42,5 +45,20 @@ class ReferenceJourneyTest {
       assertEquals((to - from) / Times.HOUR - 1, kinks.length, leg.name());
     }
     assertEquals(3, films.size(), films::toString);
+  }
+
+  /** The report has it on the full grid, against small steps. */
+  @Test
+  void reducedModelAndFullSolverAgree() {
+    MeshControl mesh = ReferenceJourney.fullMesh().scaled(8);
+    TransitResult reduced = ReferenceJourney.reduced(mesh);
+    assertTrue(reduced.reduction().isPresent(), reduced::engine);
+    assertTrue(reduced.ledger().closes(), reduced.ledger()::toString);
+    TransitResult full = ReferenceJourney.run(mesh, TransitReport.REFERENCE_TOLERANCE);
+    TransitDifference difference = TransitDifference.of(reduced, full);
+    double means = Math.max(difference.mean(), difference.warmer());
+    double extremes = Math.max(difference.coldest(), difference.hottest());
+    assertTrue(means <= ModalReport.MEAN_ERROR, difference::toString);
+    assertTrue(extremes <= ModalReport.EXTREME_ERROR, difference::toString);
   }
 }
