@@ -259,6 +259,19 @@ public final class ReducibleNetwork {
   }
 
   /**
+   * Estimates the error of a solution of (G + s C) x = b.
+   *
+   * @param shift s, as in {@link #solve} [1/s]
+   * @param heat b [W]
+   * @param temperature x [K]
+   * @return the error in the energy norm, as if it were a uniform one [K]
+   */
+  public double error(double shift, double[] heat, double[] temperature) {
+    operator.factor(shift == 0 ? Double.POSITIVE_INFINITY : 1 / shift);
+    return operator.system.error(heat, temperature);
+  }
+
+  /**
    * Solves (G + s C) x = b.
    *
    * @param shift s, at least 0 [1/s]; above 0 unless the level is fixed

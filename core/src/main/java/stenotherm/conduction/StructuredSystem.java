@@ -304,6 +304,16 @@ final class StructuredSystem {
   }
 
   /**
+   * Estimates the error of an x as {@link #solve} does: in the energy norm, as if it were uniform.
+   *
+   * @return the error [K]
+   */
+  double error(double[] b, double[] x) {
+    startFrom(b, x);
+    return Math.sqrt(residualNorm() / reaction);
+  }
+
+  /**
    * Solves A x = b, starting from the x given.
    *
    * <p>An iteration is one sweep backward and one forward. It stops when the updated residual r has

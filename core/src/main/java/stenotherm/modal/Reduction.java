@@ -162,24 +162,24 @@ final class Reduction {
     List<double[]> to = heats();
     List<double[]> answers = guesses(to, rate, basis);
     int[] taken = new int[to.size()];
+    boolean[] isWanted = new boolean[to.size()];
     crew.run(
         to.size(),
         (worker, n) -> {
           double[] heat = to.get(n);
+          double[] answer = answers.get(n);
           // the mean rise that the heat would cause if it spread evenly
           double level = magnitude(heat) / (reaction + rate * capacity);
           ReducibleNetwork operator = operator(worker);
-          if (fits > 0) {
-            taken[n] = operator.solve(rate, heat, answers.get(n), fits * level);
-          }
-          if (fits == 0 || taken[n] > 0) {
-            taken[n] += operator.solve(rate, heat, answers.get(n), accuracy * level);
+          isWanted[n] = fits == 0 || operator.error(rate, heat, answer) > fits * level;
+          if (isWanted[n]) {
+            taken[n] = operator.solve(rate, heat, answer, accuracy * level);
           }
         });
     List<double[]> wanted = new ArrayList<>();
     for (int n = 0; n < taken.length; n++) {
       iterations += taken[n];
-      if (fits == 0 || taken[n] > 0) {
+      if (isWanted[n]) {
         wanted.add(answers.get(n));
       }
     }
