@@ -171,7 +171,9 @@ public final class ReducedModel {
 
   /**
    * The same model with one more configuration. The network is projected on the basis there is;
-   * only where the residual of an input's answer is too large does the basis grow by that answer.
+   * only where the residual of an input's answer is too large does the basis grow by that answer. A
+   * model that was built for it would differ by less than 1 mK in means and some hundredths of a
+   * kelvin in extremes, as measured on random bodies; see the package for what it takes.
    *
    * @param network the same body, with other conductivities or thin resistances
    * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no

@@ -8,13 +8,13 @@
  * <p><b>Mathematics.</b> Between changes of its films a body is linear, C dT/dt = -G T + B u, with
  * few inputs u. Its state is sought in the span of a basis V that is orthonormal in the product of
  * the heat capacities, V'CV = 1. V holds the uniform field, the blocks that may start apart, and
- * for each configuration the answers (G + s C)^-1 b to each input at a few real rates s: a rational
- * Krylov space (Ruhe 1984, Linear Algebra Appl. 58:391; choice of rates for parabolic problems:
- * Druskin and Knizhnerman 1998, SIAM J. Matrix Anal. Appl. 19:755; both from memory, the rates here
- * were found by trial). The projected matrix V'GV is symmetric; its eigenvalues are real and at
- * least 0, so that every mode decays or, where nothing fixes the temperature level, one stays. Each
- * mode obeys dz/dt = -lambda z + f and is stepped exactly for inputs linear in time: with x =
- * -lambda dt, phi_0 = exp x and phi_(k+1) = (phi_k - 1/k!) / x,
+ * answers (G + s C)^-1 b to each input at a few real rates s: a rational Krylov space (Ruhe 1984,
+ * Linear Algebra Appl. 58:391; choice of rates for parabolic problems: Druskin and Knizhnerman
+ * 1998, SIAM J. Matrix Anal. Appl. 19:755; both from memory, the rates here were found by trial).
+ * The projected matrix V'GV is symmetric; its eigenvalues are real and at least 0, so that every
+ * mode decays or, where nothing fixes the temperature level, one stays. Each mode obeys dz/dt =
+ * -lambda z + f and is stepped exactly for inputs linear in time: with x = -lambda dt, phi_0 = exp
+ * x and phi_(k+1) = (phi_k - 1/k!) / x,
  *
  * <pre>
  * z(dt)      = phi_0 z + dt (phi_1 f(0) + phi_2 (f(dt) - f(0)))
@@ -23,15 +23,30 @@
  *
  * (Hochbruck and Ostermann 2010, Acta Numerica 19:209, from memory; the integrals are derived.)
  *
+ * <p><b>Building.</b> The answers of a lot are found by conjugate gradients, each from the best
+ * that the basis so far can do, x = V (V'GV + s)^-1 V'b (Galerkin's method), made orthonormal by
+ * block Gram-Schmidt with a second pass (Bjorck 1967, BIT 7:1; Giraud, Langou and Rozloznik 2005,
+ * Comput. Math. Appl. 50:1069, on why two passes do; from memory), and V'GV is carried on with
+ * them. All answers of the first configuration enter, the steady ones of up to three more, those
+ * whose V'GV over the steady answers of the first differ most; and of all that is left those whose
+ * error in the basis so far is too large. That error is estimated from the residual r = b - (G + s
+ * C) x: with the incomplete factor M of G + s C, (r' M^-1 r)^(1/2) is close to the error in the
+ * energy norm, and over the square root of what a uniform rise of 1 K takes it is one in kelvins.
+ * Outputs that are inputs as well, such as the mean of a heated block, are wrong in second order of
+ * it only.
+ *
  * <p>What follows from it:
  *
  * <ul>
- *   <li>Steady states are exact for every input, since the answers at s = 0 are in the basis.
+ *   <li>Steady states are exact for every input under up to four configurations, since the answers
+ *       at s = 0 are in the basis.
  *   <li>The heat balance closes to round-off, since the uniform field is in the basis and each
  *       mode's integral is exact.
  *   <li>One basis serves all configurations: from one to the next the state passes by a rotation.
- *   <li>A configuration that comes later is projected on the basis there is, which grows by those
- *       answers alone whose residual is too large.
+ *   <li>Any other configuration is projected on the basis there is, which grows by those answers
+ *       alone whose residual is too large. On random bodies whose fill, walls or films were up to a
+ *       third off, means were then within 0.3 mK and extremes within 0.03 K of a model that was
+ *       built for them; that error comes on top of the estimate.
  *   <li>A run holds no cells; the field is put together on demand.
  * </ul>
  *
