@@ -294,8 +294,8 @@ public final class ModalEngine implements HeatEngine {
   /**
    * Tells by how much the readings of extremes miss those of the whole field in the state now. A
    * reading looks at nodes chosen when the model was built; this looks at all nodes of the block,
-   * where the extremes of the continuous field lie. So it is what is missed, not an estimate of it;
-   * it costs as much as some ten to hundred readings.
+   * where the extremes of the continuous field lie. So it is what is missed, to 0.1 mK, not an
+   * estimate of it; it takes as long as ten to a hundred readings.
    *
    * @param missed where to put it, one for each output [K], at least 0; 0 for those that are no
    *     extremes

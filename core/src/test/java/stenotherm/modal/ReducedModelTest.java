@@ -120,9 +120,10 @@ class ReducedModelTest {
     assertEquals(engine.field().surfaceMean("zMax"), values[5], 1e-9);
     double[] missed = new double[values.length];
     engine.missedNow(missed);
-    assertEquals(values[2] - engine.field().minimum("animal"), missed[2], 1e-9);
-    assertEquals(engine.field().maximum("animal") - values[3], missed[3], 1e-9);
-    assertEquals(engine.field().maximum("warmer") - values[4], missed[4], 1e-9);
+    // single precision of some 300 K
+    assertEquals(values[2] - engine.field().minimum("animal"), missed[2], 1e-4);
+    assertEquals(engine.field().maximum("animal") - values[3], missed[3], 1e-4);
+    assertEquals(engine.field().maximum("warmer") - values[4], missed[4], 1e-4);
     assertEquals(0, missed[0]);
   }
 
