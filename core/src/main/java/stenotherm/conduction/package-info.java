@@ -6,15 +6,17 @@
  * stenotherm.conduction.TransientSolver}. Beneath it lies {@link
  * stenotherm.conduction.HeatNetwork}, the one seam between geometry and solvers: heat capacities,
  * conductances and named ports. A program that couples other physics step by step uses {@link
- * stenotherm.conduction.HeatEngine}.
+ * stenotherm.conduction.HeatEngine}, which can go back to a moment that was saved; where inputs
+ * depend on outputs, {@link stenotherm.conduction.CoupledStep} repeats each step until they agree.
  *
  * <p>Signs: a heat flow is positive into the body.
  *
  * <p>Index order of every cell array: i + nx (j + ny k), i fastest.
  *
- * <p>Limits: properties do not depend on temperature within a run; no phase change; second order in
- * space where the solution is smooth, less at corners of strong contrast (see {@link
- * stenotherm.conduction.DiscretisationEstimate}).
+ * <p>Limits: conductivities follow temperature only if asked for ({@link
+ * stenotherm.conduction.IntegratorSettings#live}), heat capacities only where something melts;
+ * second order in space where the solution is smooth, less at corners of strong contrast (see
+ * {@link stenotherm.conduction.DiscretisationEstimate}).
  */
 @NullMarked
 package stenotherm.conduction;

@@ -156,6 +156,47 @@ class CoupledStepTest {
     assertEquals(4, coupled.passes());
   }
 
+  /** Heat that runs out: what is left is taken over once a step, however often it is tried. */
+  private static final class RunningOut implements InputLaw {
+    private double left = 20_000;
+    private double last;
+    private double since;
+
+    private double power(double[] outputs) {
+      return left / 5000 * Math.exp((outputs[0] - START) / 40);
+    }
+
+    @Override
+    public void at(double time, double[] outputs, double[] inputs) {
+      inputs[0] = AMBIENT;
+      inputs[1] = power(outputs);
+    }
+
+    @Override
+    public void settled(double time, double[] outputs) {
+      double now = power(outputs);
+      left -= (time - since) * (last + now) / 2;
+      last = now;
+      since = time;
+    }
+  }
+
+  @Test
+  void memoryOfALawIsTakenOverOnceAStep() {
+    HeatEngine engine = modal();
+    RunningOut law = new RunningOut();
+    law.last = law.power(new double[] {START});
+    CoupledStep coupled = new CoupledStep(engine, law, Settings.standard());
+    for (int step = 0; step < 200; step++) {
+      assertTrue(coupled.advance(100));
+    }
+    assertTrue(coupled.passes() > 200);
+    double given = engine.ledger().sources().get("lump");
+    // a step's power is that of what was left at its start, so the heat given is of first order
+    assertEquals(20_000 - law.left, given, 0.02 * given);
+    assertTrue(law.left > 0 && law.left < 2000);
+  }
+
   /** A warmer that gives less when warm and an animal that burns more when warm. */
   private static void ofParcel(double time, double[] outputs, double[] inputs) {
     for (int face = 0; face < 6; face++) {
