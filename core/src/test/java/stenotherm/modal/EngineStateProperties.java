@@ -108,24 +108,34 @@ class EngineStateProperties {
     return inputs;
   }
 
-  /** Some intervals, in which inputs, films and the network jump now and then. */
-  private static void wander(Subject subject, HeatEngine engine, long seed, int intervals) {
+  /**
+   * Some intervals, in which inputs, films and the network jump now and then.
+   *
+   * @param from inputs that the first starts with
+   * @return inputs at the end
+   */
+  private static double[] wander(
+      Subject subject, HeatEngine engine, long seed, int intervals, double[] from) {
     Random random = new Random(seed);
-    double[] from = inputs(engine, random);
+    double[] now = from;
     for (int interval = 0; interval < intervals; interval++) {
-      double[] until = inputs(engine, random);
-      if (random.nextInt(3) == 0) {
+      if (random.nextInt(4) == 0) {
+        now = inputs(engine, random);
+      }
+      if (random.nextInt(4) == 0) {
         engine.useCoefficients(films(random));
       }
       if (random.nextInt(4) == 0) {
         engine.use(subject.networks.get(random.nextInt(2)));
       }
-      engine.advance(300 + 600 * random.nextInt(3), from, until);
+      double[] until = inputs(engine, random);
+      engine.advance(300 + 600 * random.nextInt(3), now, until);
       if (random.nextBoolean()) {
         read(engine);
       }
-      from = random.nextBoolean() ? until : inputs(engine, random);
+      now = until;
     }
+    return now;
   }
 
   private static double[] read(HeatEngine engine) {
@@ -150,15 +160,16 @@ class EngineStateProperties {
     HeatEngine wandering = subject.engines.get();
     Random random = new Random(seed);
     int before = random.nextInt(5);
-    wander(subject, straight, seed, before);
-    wander(subject, wandering, seed, before);
+    double[] start = inputs(straight, random);
+    double[] then = wander(subject, straight, seed, before, start);
+    wander(subject, wandering, seed, before, start);
     // readings count in the estimates of the error
     read(straight);
     read(wandering);
     HeatEngine.State early = wandering.save();
     HeatEngine.State state = wandering.save();
     for (int time = 0; time < 2; time++) {
-      wander(subject, wandering, seed + 1 + time, 1 + random.nextInt(3));
+      wander(subject, wandering, seed + 1 + time, 1 + random.nextInt(3), then);
       HeatEngine.State late = wandering.save();
       wandering.restore(early);
       assertSame(straight, wandering);
@@ -167,8 +178,8 @@ class EngineStateProperties {
       wandering.save(state);
       wandering.restore(early);
     }
-    wander(subject, straight, seed + 9, 3);
-    wander(subject, wandering, seed + 9, 3);
+    wander(subject, straight, seed + 9, 3, then);
+    wander(subject, wandering, seed + 9, 3, then);
     assertSame(straight, wandering);
     assertTrue(wandering.work().steps() > straight.work().steps());
     assertTrue(wandering.ledger().closes());
