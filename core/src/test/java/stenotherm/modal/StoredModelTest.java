@@ -127,6 +127,26 @@ class StoredModelTest {
   }
 
   @Test
+  void keepsWhichInputsGoTogether() throws IOException {
+    RandomBody body = new RandomBody(1, 3);
+    ReducedModel model =
+        ReducedModel.builder(RandomBody.PROBES)
+            .configuration(body.network, body.films())
+            .together(Set.of("xMin", "xMax", "zMin"))
+            .build();
+    ReducedModel stored = read(bytes(model));
+    double[] inputs = new double[8];
+    Arrays.fill(inputs, 300);
+    ModalEngine expected = model.engineWithoutEstimates(InitialState.uniform(290));
+    ModalEngine engine = stored.engineWithoutEstimates(InitialState.uniform(290));
+    expected.advance(900, inputs, inputs);
+    engine.advance(900, inputs, inputs);
+    assertArrayEquals(values(expected), values(engine));
+    inputs[0] = 301;
+    assertThrows(InvalidInputException.class, () -> engine.advance(900, inputs, inputs));
+  }
+
+  @Test
   void saysWhatNeedsTheCells() throws IOException {
     ReducedModel stored = read(bytes(MODEL));
     ModalEngine engine = stored.engine(START);
