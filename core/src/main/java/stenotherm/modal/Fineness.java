@@ -3,12 +3,22 @@ package stenotherm.modal;
 /** How much a model is to know of its body. */
 enum Fineness {
   /** All that the error estimate stands for. */
-  WHOLE(new int[] {0, 1, 2, 3, 4, 5}, 1e-9, 1e-6, 1e-2, true, new int[] {4, 5}),
+  WHOLE(
+      new int[] {0, 1, 2, 3, 4, 5, 6, 7, 8},
+      new int[] {6, 8},
+      1e-9,
+      1e-6,
+      2e-4,
+      true,
+      new int[] {6, 8}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
-  SCOUTING(new int[] {0, 1, 2, 5}, 1e-4, 1e-4, 1e-1, false, new int[0]);
+  SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, false, new int[0]);
 
   /** Numbers of the rates at which the answers to the inputs enter the basis. */
   final int[] rates;
+
+  /** The same of the answers to what changes as a run passes to the next configuration. */
+  final int[] passages;
 
   /** Tolerance of a steady answer, as part of the mean rise that the input's heat would cause. */
   private final double steady;
@@ -16,7 +26,11 @@ enum Fineness {
   /** The same of the others: errors of the vectors of a basis are not those of its model. */
   private final double passing;
 
-  /** Error of an answer that a basis found for other configurations may leave; parts as above. */
+  /**
+   * Error of an answer that a basis found for other configurations may leave; parts as above. On 60
+   * random parcels and journeys means were off by 0.19 K with a hundredth, by 0.03 K with a
+   * thousandth, by 0.02 K with three of ten thousand; with none left it was 0.017 K.
+   */
   final double fits;
 
   /** Whether a basis grows for configurations that the model was not built for. */
@@ -28,8 +42,16 @@ enum Fineness {
    */
   final int[] leftOut;
 
-  Fineness(int[] rates, double steady, double passing, double fits, boolean grows, int[] leftOut) {
+  Fineness(
+      int[] rates,
+      int[] passages,
+      double steady,
+      double passing,
+      double fits,
+      boolean grows,
+      int[] leftOut) {
     this.rates = rates;
+    this.passages = passages;
     this.steady = steady;
     this.passing = passing;
     this.fits = fits;

@@ -69,6 +69,13 @@ final class Readings {
     return highest;
   }
 
+  /** Moves extremes by what was missed. */
+  void add(double[] missed, double[] values) {
+    for (int index = 0; index < values.length; index++) {
+      values[index] += plan.side[index] * missed[index];
+    }
+  }
+
   /**
    * Finds by how much the extremes that are read in a state differ from those over all nodes.
    *

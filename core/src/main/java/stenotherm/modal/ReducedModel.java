@@ -28,9 +28,9 @@ import stenotherm.conduction.ReducibleNetwork;
 public final class ReducedModel {
   /**
    * Rates at which the answers to the inputs enter the basis [1/s]: steady, then from some hours to
-   * a minute. The last ones close the gap among those of minutes, where most of the error lies.
+   * some seconds. The last ones close the gap among those of minutes, where most of the error lies.
    */
-  private static final double[] SHIFTS = {0, 1e-4, 4e-4, 2e-2, 6e-3, 1.5e-3};
+  private static final double[] SHIFTS = {0, 6e-5, 2e-4, 5e-4, 1.2e-3, 8e-2, 2.5e-2, 8e-3, 3e-3};
 
   /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
   static final double SLOWEST = 4e-7;
@@ -350,7 +350,8 @@ public final class ReducedModel {
     /**
      * Adds a configuration that runs will meet. The first one's answers to all inputs are solved
      * for; then the steady ones of three more at most, those that differ most from one another; and
-     * of all that is left what the basis misses by a hundredth, as by {@link ReducedModel#with}.
+     * of all that is left what the basis does not know well enough, as by {@link
+     * ReducedModel#with}; last what changes for the sources from each configuration to the next.
      *
      * @param network the body; from the second on with other conductivities or thin resistances
      * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are
@@ -497,6 +498,9 @@ public final class ReducedModel {
           each.addMissing(fineness, basis);
         }
         each.release();
+      }
+      for (int c = 1; c < reductions.size(); c++) {
+        reductions.get(c).addPassage(reductions.get(c - 1), fineness, basis);
       }
     }
   }

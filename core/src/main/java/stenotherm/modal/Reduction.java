@@ -19,6 +19,9 @@ import stenotherm.conduction.ReducibleNetwork;
  * no sum is split among them.
  */
 final class Reduction {
+  /** A part of the heat that an answer conducts, below which a change of it is round-off. */
+  private static final double LEAST_CHANGE = 1e-6;
+
   /** Vectors that are multiplied with the whole basis at a time: as many as stay in the cache. */
   private static final int LOT = 16;
 
@@ -158,9 +161,14 @@ final class Reduction {
    * @param accuracy error of those that are found
    */
   void addAnswers(int number, double fits, double accuracy, Basis basis) {
-    double rate = rates[number];
     List<double[]> to = heats();
-    List<double[]> answers = guesses(to, rate, basis);
+    basis.add(solve(number, to, guesses(to, rates[number], basis), fits, accuracy), number, crew);
+  }
+
+  /** Finds answers from guesses, which are overwritten; returns those that were not good enough. */
+  private List<double[]> solve(
+      int number, List<double[]> to, List<double[]> answers, double fits, double accuracy) {
+    double rate = rates[number];
     int[] taken = new int[to.size()];
     boolean[] isWanted = new boolean[to.size()];
     crew.run(
@@ -183,7 +191,7 @@ final class Reduction {
         wanted.add(answers.get(n));
       }
     }
-    basis.add(wanted, number, crew);
+    return wanted;
   }
 
   /** Adds those answers that a basis does not yet know well enough. */
@@ -191,6 +199,45 @@ final class Reduction {
     for (int rate : fineness.rates) {
       addAnswers(rate, fineness.fits, fineness.accuracy(rate), basis);
     }
+  }
+
+  /**
+   * Adds what happens within minutes when a run passes to this configuration: its sources have made
+   * differences of temperature through which heat now goes otherwise.
+   *
+   * @param before the configuration from which it passes
+   */
+  void addPassage(Reduction before, Fineness fineness, Basis basis) {
+    if (fineness.passages.length > 0) {
+      List<double[]> changes = changes(before, basis);
+      for (int number : fineness.passages) {
+        List<double[]> answers = new ArrayList<>();
+        changes.forEach(change -> answers.add(operator(0).vector()));
+        basis.add(solve(number, changes, answers, 0, fineness.accuracy(number)), number, crew);
+      }
+      before.release();
+      release();
+    }
+  }
+
+  /** How much more heat cells get here in the steady answers to sources of another one [W]. */
+  private List<double[]> changes(Reduction other, Basis basis) {
+    List<double[]> answers = other.guesses(other.heats(), other.rates[0], basis);
+    List<double[]> changes = new ArrayList<>();
+    for (int drive = 0; drive < drives.count(); drive++) {
+      double[] change = operator(0).vector();
+      double[] here = operator(0).vector();
+      other.operator(0).conduct(answers.get(drive), change);
+      operator(0).conduct(answers.get(drive), here);
+      double conducted = magnitude(change);
+      for (int i = 0; i < change.length; i++) {
+        change[i] -= here[i];
+      }
+      if (drives.unit(drive).equals("W") && magnitude(change) > LEAST_CHANGE * conducted) {
+        changes.add(change);
+      }
+    }
+    return changes;
   }
 
   /** Gives up the working space, until it is needed again. */

@@ -9,6 +9,7 @@ import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.conduction.HeatEngine;
+import stenotherm.modal.ModalEngine;
 import stenotherm.parcel.Container;
 
 /** What a run stores on its way. */
@@ -100,7 +101,11 @@ final class Recorder implements Run.Visitor {
   /** Stores what the engine reads now. */
   private void store(double time) {
     double[] row = new double[course.probes().size()];
-    engine.read(row);
+    if (engine instanceof ModalEngine modal) {
+      modal.readEverywhere(row);
+    } else {
+      engine.read(row);
+    }
     times.add(time);
     rows.add(row);
     noteFill(course.journey().legUntil(time), row);

@@ -7,11 +7,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ScopeType;
+import stenotherm.base.Range;
+import stenotherm.validation.agreement.AgreementReport;
 import stenotherm.validation.benchmark.CompareWithScipy;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.ModalReport;
@@ -30,6 +33,7 @@ import stenotherm.validation.fault.RunFaults;
     subcommands = {
       RunCases.class,
       RunFaults.class,
+      Validation.ModelAccuracy.class,
       Validation.TransientAccuracy.class,
       Validation.TransitAccuracy.class,
       Validation.ModalAccuracy.class,
@@ -111,6 +115,43 @@ public final class Validation {
     @Override
     public Integer call() throws IOException {
       return TransitReport.print(System.out, scenarios) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link AgreementReport}. */
+  @Command(
+      name = "modal-agreement",
+      description = {
+        "Draws parcels and journeys at random and runs each with a reduced model and with the full"
+            + " solver.",
+        "Prints how far animals and warmers are apart, and what the error estimates are worth."
+      })
+  static final class ModelAccuracy implements Callable<Integer> {
+    @Option(
+        names = "--tries",
+        defaultValue = "200",
+        description = "How many; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int tries;
+
+    @Option(
+        names = "--seed",
+        defaultValue = "5000",
+        description = "Seed of the first, others follow it; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private long seed;
+
+    @Option(
+        names = "--cells",
+        defaultValue = "11000",
+        description = "Cells of each, within 40 per cent; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int cells;
+
+    @Override
+    public Integer call() throws ExecutionException, InterruptedException {
+      Range range = new Range(cells / 1.4, cells * 1.4);
+      return AgreementReport.print(System.out, tries, seed, range) ? 0 : 1;
     }
   }
 }

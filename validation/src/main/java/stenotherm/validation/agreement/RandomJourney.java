@@ -89,10 +89,11 @@ final class RandomJourney {
     double high = Math.min(HOTTEST, mean + draws.within(0, 8));
     return switch (draws.of(List.of(0, 1, 2))) {
       case 0 -> Ambient.constant(fromCelsius(mean));
-      case 1 -> new DailyExtremes(
-          Times.fromHours(-18),
-          java.util.Collections.nCopies(5, new Range(fromCelsius(low), fromCelsius(high))),
-          DiurnalShape.SOLAR_TIME);
+      case 1 ->
+          new DailyExtremes(
+              Times.fromHours(-18),
+              java.util.Collections.nCopies(5, new Range(fromCelsius(low), fromCelsius(high))),
+              DiurnalShape.SOLAR_TIME);
       default -> hourly(low, high);
     };
   }

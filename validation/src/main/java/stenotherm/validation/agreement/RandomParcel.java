@@ -153,8 +153,7 @@ final class RandomParcel {
               ? Mounting.standingOff(draws.millimetres(3, 12))
               : new Mounting(0, draws.within(0.005, 0.04));
       pads.add(
-          new Pad(
-              warmer(), spot, mounting, draws.chance(0.5) ? Times.fromHours(opened()) : 0.0));
+          new Pad(warmer(), spot, mounting, draws.chance(0.5) ? Times.fromHours(opened()) : 0.0));
     }
   }
 
@@ -312,8 +311,7 @@ final class RandomParcel {
     if (draws.chance(0.06)) {
       double thickness = 0.02;
       double cover = 2 * (thickness + board.thickness());
-      Box outer =
-          Box.ofSize(inner.length() + cover, inner.width() + cover, inner.height() + cover);
+      Box outer = Box.ofSize(inner.length() + cover, inner.width() + cover, inner.height() + cover);
       return VacuumPanel.METALLISED_FILM.lining(outer, List.of(board), thickness);
     }
     Walls walls = Walls.uniform(draws.chance(0.2) ? List.of(foam) : List.of(board, foam));
