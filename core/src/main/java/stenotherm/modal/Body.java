@@ -93,6 +93,18 @@ final class Body {
     return new ArrayList<>(apart.values());
   }
 
+  /** Takes a temperature that all of the body and its surroundings have off a state. */
+  void takeOff(double level, double[] coordinates, double[] inputsNow) {
+    for (int j = 0; j < coordinates.length; j++) {
+      coordinates[j] -= level * uniform[j];
+    }
+    for (int u = 0; u < inputsNow.length; u++) {
+      if (inputs.get(u).unit().equals("K")) {
+        inputsNow[u] -= level;
+      }
+    }
+  }
+
   /** Coordinates of a state at the start. */
   double[] coordinates(InitialState state) {
     if (!state.liquidFractions().isEmpty()) {

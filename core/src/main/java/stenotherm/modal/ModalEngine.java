@@ -320,7 +320,7 @@ public final class ModalEngine implements HeatEngine {
   public void missedNow(double[] missed) {
     requireLength("outputs", missed, largestDifference.length);
     follow();
-    readings.missed(whole.z, now, missed);
+    readings.missed(whole.z, now, model.body(), missed);
   }
 
   private ReducibleNetwork operator() {

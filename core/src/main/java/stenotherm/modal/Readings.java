@@ -16,12 +16,15 @@ final class Readings {
 
   private final double[] coordinates;
 
+  private final double[] inputs;
+
   Readings(OutputPlan plan, PreparedLeg leg) {
     this.plan = plan;
     this.leg = leg;
     this.row = new double[leg.outputs.count()];
     this.rowOf = new int[plan.probes.size()];
     this.coordinates = new double[leg.whole.basisSize];
+    this.inputs = new double[leg.whole.inputs];
     this.atNodes = new double[plan.blocks.size()][0];
   }
 
@@ -77,13 +80,14 @@ final class Readings {
   }
 
   /**
-   * Finds by how much the extremes that are read in a state differ from those over all nodes.
+   * Finds by how much the extremes that are read in a state differ from those over all nodes. Nodes
+   * are told from what is read, so that their single precision does not have to hold the level of
+   * all temperatures.
    *
    * @param missed where to put it, 0 for what is no extreme [K]
    */
-  void missed(double[] z, double[] u, double[] missed) {
+  void missed(double[] z, double[] u, Body body, double[] missed) {
     read(z, u, missed);
-    leg.whole.toBasis(z, coordinates);
     for (int index = 0; index < missed.length; index++) {
       if (plan.side[index] == 0) {
         missed[index] = 0;
@@ -95,11 +99,12 @@ final class Readings {
         atNodes[block] = new double[nodes.count()];
       }
       double[] at = atNodes[block];
-      nodes.values(coordinates, u, at);
+      leg.whole.toBasis(z, coordinates);
+      System.arraycopy(u, 0, inputs, 0, u.length);
+      body.takeOff(missed[index], coordinates, inputs);
+      nodes.values(coordinates, inputs, at);
       double gap =
-          plan.side[index] < 0
-              ? missed[index] - at[lowest(at, 0, at.length)]
-              : at[highest(at, 0, at.length)] - missed[index];
+          plan.side[index] < 0 ? -at[lowest(at, 0, at.length)] : at[highest(at, 0, at.length)];
       missed[index] = Math.max(0, gap);
     }
   }
