@@ -105,8 +105,8 @@
  *
  * <ul>
  *   <li>Within minutes of a jump of an input or of a block that starts apart: the fastest rate of
- *       the basis is about one a minute. Extremes suffer most, and those near a heated block's
- *       edges before all.
+ *       the basis is about one in ten seconds. Extremes suffer most, and those near a heated
+ *       block's edges before all.
  *   <li>Where something melts or conductivities follow temperature: refused, see {@link
  *       stenotherm.modal.ReducedModel#reasonAgainst}.
  *   <li>The maximum principle is not asserted: a temperature may overshoot those that drive it by
