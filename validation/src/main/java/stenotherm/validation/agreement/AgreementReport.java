@@ -25,6 +25,13 @@ public final class AgreementReport {
   /** The step tolerance of the full solver [K]. */
   static final double STEP_TOLERANCE = 2e-5;
 
+  /**
+   * Errors of means and extremes below it are not told from those of the full solver [K]. At that
+   * tolerance it is off by up to 0.2 mK, at 0.1 mK by up to 0.5 mK, found by steps at a tenth of
+   * the tolerance.
+   */
+  static final double RESOLVED = 1e-3;
+
   private final PrintStream out;
 
   private AgreementReport(PrintStream out) {
@@ -101,7 +108,7 @@ public final class AgreementReport {
         Times.toHours(worst.time()),
         largest(agreement.deviations(), each -> !each.isExtreme()),
         largest(agreement.deviations(), Deviation::isExtreme),
-        Ratios.of(agreement.deviations()).least());
+        Ratios.of(agreement.deviations(), RESOLVED).least());
   }
 
   private static double largest(List<Deviation> deviations, Predicate<Deviation> which) {
@@ -111,7 +118,7 @@ public final class AgreementReport {
   private boolean printSum(List<Deviation> all) {
     double mean = largest(all, each -> !each.isExtreme());
     double extreme = largest(all, Deviation::isExtreme);
-    Ratios ratios = Ratios.of(all);
+    Ratios ratios = Ratios.of(all, RESOLVED);
     boolean passed =
         mean <= ModelAgreement.MEAN_LIMIT
             && extreme <= ModelAgreement.EXTREME_LIMIT
@@ -121,7 +128,7 @@ public final class AgreementReport {
     line("Largest error of a mean %.4f K, of an extreme %.4f K.", mean, extreme);
     line(
         "Estimate over error, of %d errors above %s K: least %.2f, median %.1f.",
-        ratios.count(), Ratios.RESOLVED, ratios.least(), ratios.median());
+        ratios.count(), RESOLVED, ratios.least(), ratios.median());
     line(passed ? "PASSED" : "FAILED");
     return passed;
   }

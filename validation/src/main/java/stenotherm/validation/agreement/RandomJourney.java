@@ -41,14 +41,20 @@ final class RandomJourney {
   private static final double HOTTEST = 40;
 
   private final Draws draws;
+  private final double mostHours;
 
-  private RandomJourney(Draws draws) {
+  private RandomJourney(Draws draws, double mostHours) {
     this.draws = draws;
+    this.mostHours = mostHours;
   }
 
-  /** Draws a journey. */
-  static Journey of(Draws draws) {
-    return new RandomJourney(draws).journey();
+  /**
+   * Draws a journey.
+   *
+   * @param mostHours no leg begins later, 6 to 72
+   */
+  static Journey of(Draws draws, double mostHours) {
+    return new RandomJourney(draws, mostHours).journey();
   }
 
   private Journey journey() {
@@ -56,7 +62,7 @@ final class RandomJourney {
     double longest = draws.of(List.of(6.0, 12.0, 12.0, 20.0, LONGEST / 2));
     double start = fromCelsius(draws.within(18, 26));
     List<Leg> legs = new ArrayList<>();
-    double left = LONGEST;
+    double left = mostHours;
     for (int number = 0; number < count && left > 4; number++) {
       double quarters = Math.rint(4 * draws.within(1, Math.min(longest, left)));
       double hours = number == 0 ? Math.max(3, quarters / 4) : Math.max(3.0 / count, quarters / 4);

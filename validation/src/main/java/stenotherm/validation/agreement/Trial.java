@@ -9,19 +9,30 @@ import stenotherm.parcel.Parcel;
 
 /** A parcel and a journey drawn at random. */
 record Trial(Parcel parcel, Journey journey) {
-  private static final int PARCEL_NUMBERS = 100;
-  private static final int JOURNEY_NUMBERS = 200;
+  /** How many numbers a parcel takes at most. */
+  static final int PARCEL_NUMBERS = 100;
+
+  /** The same of a journey. */
+  static final int JOURNEY_NUMBERS = 200;
+
+  /** Hours of the longest journeys. */
+  static final double MOST_HOURS = 72;
 
   /** Draws a parcel and a journey, each from numbers of its own. */
-  static Trial of(List<Integer> parcel, List<Integer> journey) {
-    return new Trial(RandomParcel.of(new Draws(parcel)), RandomJourney.of(new Draws(journey)));
+  static Trial of(List<Integer> parcel, List<Integer> journey, double mostHours) {
+    return new Trial(
+        RandomParcel.of(new Draws(parcel)), RandomJourney.of(new Draws(journey), mostHours));
   }
 
   /** Draws until there is one that a mesh of a number of cells fits. */
   static Trial of(Random random, Range cells) {
     Trial trial;
     do {
-      trial = of(Draws.numbers(random, PARCEL_NUMBERS), Draws.numbers(random, JOURNEY_NUMBERS));
+      trial =
+          of(
+              Draws.numbers(random, PARCEL_NUMBERS),
+              Draws.numbers(random, JOURNEY_NUMBERS),
+              MOST_HOURS);
     } while (!trial.fits(cells));
     return trial;
   }
