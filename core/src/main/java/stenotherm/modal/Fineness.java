@@ -5,7 +5,7 @@ enum Fineness {
   /** All that the error estimate stands for. */
   WHOLE(
       new int[] {0, 1, 2, 3, 4, 5, 6, 7, 8},
-      new int[] {6, 8},
+      new int[] {6, 7, 8},
       1e-9,
       1e-6,
       2e-4,

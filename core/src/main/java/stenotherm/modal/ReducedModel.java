@@ -351,7 +351,7 @@ public final class ReducedModel {
      * Adds a configuration that runs will meet. The first one's answers to all inputs are solved
      * for; then the steady ones of three more at most, those that differ most from one another; and
      * of all that is left what the basis does not know well enough, as by {@link
-     * ReducedModel#with}; last what changes for the sources from each configuration to the next.
+     * ReducedModel#with}; last what changes in the steady ones from each configuration to the next.
      *
      * @param network the body; from the second on with other conductivities or thin resistances
      * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are

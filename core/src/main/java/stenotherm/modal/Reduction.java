@@ -202,7 +202,7 @@ final class Reduction {
   }
 
   /**
-   * Adds what happens within minutes when a run passes to this configuration: its sources have made
+   * Adds what happens within minutes when a run passes to this configuration: inputs have made
    * differences of temperature through which heat now goes otherwise.
    *
    * @param before the configuration from which it passes
@@ -220,7 +220,7 @@ final class Reduction {
     }
   }
 
-  /** How much more heat cells get here in the steady answers to sources of another one [W]. */
+  /** How much more heat cells get here in the steady answers of another one to its inputs [W]. */
   private List<double[]> changes(Reduction other, Basis basis) {
     List<double[]> answers = other.guesses(other.heats(), other.rates[0], basis);
     List<double[]> changes = new ArrayList<>();
@@ -231,9 +231,9 @@ final class Reduction {
       operator(0).conduct(answers.get(drive), here);
       double conducted = magnitude(change);
       for (int i = 0; i < change.length; i++) {
-        change[i] -= here[i];
+        change[i] += heats().get(drive)[i] - other.heats().get(drive)[i] - here[i];
       }
-      if (drives.unit(drive).equals("W") && magnitude(change) > LEAST_CHANGE * conducted) {
+      if (magnitude(change) > LEAST_CHANGE * conducted) {
         changes.add(change);
       }
     }
