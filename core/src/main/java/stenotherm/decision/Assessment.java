@@ -2,6 +2,7 @@ package stenotherm.decision;
 
 import java.util.List;
 import stenotherm.conduction.DiscretisationEstimate;
+import stenotherm.parcel.Container;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.Variation;
 
@@ -69,5 +70,32 @@ public record Assessment(
    */
   public Margin bestMargin(Side side) {
     return Margin.best(List.of(nominal, coldEnd, hotEnd), side, plannedEnd);
+  }
+
+  /**
+   * Returns an estimate of what is left of the error of computing, for the temperature that a
+   * side's margin hangs on: that of the grid and that of the reduction to a few modes.
+   *
+   * @param side the side
+   * @return the sum of both, never negative [K]
+   */
+  public double error(Side side) {
+    double grid = (side == Side.COLD ? coldGrid : hotGrid).error();
+    return grid + reductionError(List.of(nominal, coldEnd, hotEnd), side);
+  }
+
+  /** The largest estimate of the reduction's error over some runs and all cups [K]. */
+  static double reductionError(List<TransitResult> runs, Side side) {
+    double largest = 0;
+    for (TransitResult run : runs) {
+      for (Container cup : run.parcel().occupied()) {
+        double error =
+            side == Side.COLD
+                ? run.reductionErrorOfColdest(cup.name())
+                : run.reductionErrorOfHottest(cup.name());
+        largest = Math.max(largest, error);
+      }
+    }
+    return largest;
   }
 }

@@ -38,7 +38,7 @@ import stenotherm.transit.Variation;
  * for the hot side. Quantities are taken as independent and their worst ends as coinciding, which
  * is cautious. Which ends are worse may be others once the parcel is held after its opening; where
  * they are, up to two more runs follow the hold at those. Two coarser nominal runs give the error
- * that the grid leaves.
+ * that the grid leaves. All runs of a packing share the grid and the reduced model of each mesh.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -359,8 +359,9 @@ public final class Assessor {
         List<TransitResult> runs, DiscretisationEstimate coldGrid, DiscretisationEstimate hotGrid) {
       Margin cold = Margin.worst(runs, Side.COLD, plannedEnd);
       Margin hot = Margin.worst(runs, Side.HOT, plannedEnd);
-      double coldLeft = cold.kelvin() - coldGrid.error();
-      double hotLeft = hot.kelvin() - hotGrid.error();
+      double coldLeft =
+          cold.kelvin() - coldGrid.error() - Assessment.reductionError(runs, Side.COLD);
+      double hotLeft = hot.kelvin() - hotGrid.error() - Assessment.reductionError(runs, Side.HOT);
       Margin tightest = coldLeft <= hotLeft ? cold : hot;
       double nominalMargin = margin(runs.get(0), tightest.side());
       double best = Margin.best(runs, tightest.side(), plannedEnd).kelvin();

@@ -1,7 +1,8 @@
 package stenotherm.decision;
 
 /**
- * A verdict in a few words, from the worse end of its range less the estimated error of the grid.
+ * A verdict in a few words, from the worse end of its range less the estimated error of computing:
+ * what the grid leaves and what the reduction to a few modes does.
  *
  * <p>Experimental. Thread-safe.
  */

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The coefficients with which a leg was computed, as they were taken last; where they are refreshed
- * all the time, those with which it began.
+ * The coefficients with which a leg was computed: in what was planned of it, the last of its parts;
+ * where they are refreshed all the time, those with which it began.
  *
  * <p>Experimental. A value, thus thread-safe.
  *

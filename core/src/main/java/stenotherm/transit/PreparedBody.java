@@ -22,7 +22,7 @@ import stenotherm.parcel.PlacedPack;
  * after all, it goes on from there.
  */
 final class PreparedBody {
-  /** Changes of coefficients that are no more are left as they are in the small model. */
+  /** Changes of coefficients from one passage of the small model to the next that are enough. */
   private static final double SCOUTING_TOLERANCE = 0.002;
 
   /** The same in the large one. */
@@ -79,11 +79,12 @@ final class PreparedBody {
     for (int pass = 0; pass < MOST_PASSES; pass++) {
       ReducedModel model = extended(scout, schedule.coefficients());
       means = means(course, schedule, model, interval);
-      Schedule next = schedule.at(means, SCOUTING_TOLERANCE);
-      if (next == schedule) {
+      Schedule next = Schedule.at(course, stages, means);
+      boolean settled = next.change(schedule) <= SCOUTING_TOLERANCE;
+      schedule = next;
+      if (settled) {
         break;
       }
-      schedule = next;
     }
     if (whole == null) {
       whole = whole(course, schedule);

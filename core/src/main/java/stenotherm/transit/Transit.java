@@ -7,14 +7,20 @@ import stenotherm.parcel.Parcel;
 /**
  * Sends a parcel on a journey.
  *
- * <p>For each leg the surface coefficients are those of its films between the mean surface
- * temperature of each face when the leg begins and the mean ambient temperature of its planned
- * duration; a face in the sun counts with its mean sol-air temperature. Conductivities that depend
- * on temperature are those at the temperature of each cell, those of air that convects at the mean
- * temperature of its block and by how the parcel lies. All of them are frozen, and taken again as
- * the parcel settles: a quarter of an hour, an hour and four hours after the leg began. With
- * {@linkplain stenotherm.conduction.IntegratorSettings#live live} conductivities they follow the
- * temperatures, films and air every five minutes.
+ * <p>Coefficients are frozen for each leg, for a leg of more than six hours in two parts: surface
+ * coefficients at the mean temperatures of each face and of the ambient, conductivities that depend
+ * on temperature at the mean temperature of each cell, those of air that convects at the mean of
+ * its block and by how the parcel lies. A delay of a leg has coefficients of its own, so that what
+ * comes before does not depend on it. These means are found beforehand, by going through the
+ * journey repeatedly with a small model; {@link TransitResult#coefficientChange} tells what that
+ * leaves.
+ *
+ * <p>What is linear then runs on a {@linkplain stenotherm.modal.ReducedModel reduced model}, or
+ * with every cell if {@linkplain TransitSettings#full asked for}. A parcel in which something melts
+ * runs on the full solver, with coefficients taken from its state as a leg begins and a quarter of
+ * an hour, an hour and four hours later. With {@linkplain TransitSettings#live live} coefficients
+ * conductivities follow the temperatures, films and air every five minutes, on the full solver.
+ * {@link TransitResult#engine} tells which it was and why.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */

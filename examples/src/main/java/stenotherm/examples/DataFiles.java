@@ -67,6 +67,9 @@ final class DataFiles {
     node.put("level_words", assessment.verdict().level().words());
     node.put("sentence", assessment.verdict().sentence());
     node.put("engine", row.planned().engine());
+    row.planned()
+        .coefficientChange()
+        .ifPresent(change -> node.put("coefficient_change_left", change));
     for (Side side : Side.values()) {
       ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
       addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
@@ -75,6 +78,7 @@ final class DataFiles {
       addGrid(
           margin.putObject("grid"),
           side == Side.COLD ? assessment.coldGrid() : assessment.hotGrid());
+      margin.put("error_K", assessment.error(side));
     }
     ArrayNode animals = node.putArray("animals");
     row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));

@@ -235,16 +235,15 @@ final class HtmlReport {
           row.label()
               + ": "
               + row.planned().engine()
-              + "; estimated error of the grid ± "
-              + words.gridError(row)
+              + "; estimated error of grid and reduction ± "
+              + words.error(row)
               + " "
               + words.figures().differenceUnit()
               + "; of all heat moved, "
               + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
               + " is not accounted for.");
     }
-    html.append(
-        "</ul>\n<details>\n<summary>Coefficients of each leg, as they were taken last</summary>\n");
+    html.append("</ul>\n<details>\n<summary>Coefficients of each leg</summary>\n");
     for (Judged row : rows) {
       table(coefficients(row));
     }

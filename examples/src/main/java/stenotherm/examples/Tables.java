@@ -78,7 +78,7 @@ final class Tables {
               row,
               words.margin(spread(row, Side.COLD)),
               words.margin(spread(row, Side.HOT)),
-              words.gridError(row),
+              words.error(row),
               Words.delay(row.assessment().delay()),
               words.figures().volume(row.parcel().outerVolume()),
               words.figures().mass(row.parcel().mass())));
@@ -87,7 +87,7 @@ final class Tables {
         "Margin to the alarm band until opening ["
             + words.figures().differenceUnit()
             + "], nominal (worst to best of the ranges)",
-        head("cold", "hot", "grid ±", "delay left", "outside", "mass"),
+        head("cold", "hot", "error ±", "delay left", "outside", "mass"),
         lines);
   }
 

@@ -80,11 +80,13 @@ record Words(Figures figures) {
         + ")";
   }
 
-  String gridError(Judged row) {
+  /** Error of computing: that of the grid and that of the reduction. */
+  String error(Judged row) {
     DiscretisationEstimate cold = row.assessment().coldGrid();
     DiscretisationEstimate hot = row.assessment().hotGrid();
+    double error = Math.max(row.assessment().error(Side.COLD), row.assessment().error(Side.HOT));
     // rounded up: an error estimate must not round to nothing
-    double tenthsOfKelvin = Math.ceil(10 * Math.max(cold.error(), hot.error())) / 10;
+    double tenthsOfKelvin = Math.ceil(10 * error) / 10;
     boolean regular = !Double.isNaN(cold.order()) && !Double.isNaN(hot.order());
     return figures.degrees(tenthsOfKelvin) + (regular ? "" : ", not converged");
   }

@@ -144,7 +144,7 @@ class CompareParcelsTest {
             "<h2>How it was computed</h2>",
             "<a href=\"summary.json\">",
             "<a href=\"history.csv\">",
-            "full solver, ",
+            "reduced model, ",
             "<h3>Heat through the faces</h3>",
             "<h3>What each uncertain quantity does on its own</h3>",
             "<h2>Assumptions and their sources</h2>",
