@@ -1,0 +1,72 @@
+package stenotherm.validation.agreement;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stenotherm.grid.MeshControl;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+import stenotherm.transit.Transit;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
+
+/** Reduced models of the scenarios that come with the examples, against the full solver. */
+class ShippedScenariosTest {
+  private static final Path FOLDER =
+      Path.of("..", "examples", "src", "main", "resources", "stenotherm", "examples");
+
+  /** Coarse cells: what is compared has the same grid; full solver within 0.5 mK. */
+  private static final TransitSettings SETTINGS =
+      ModelAgreement.settings(MeshControl.uniform(0.008).scaled(2.5), 1e-4);
+
+  private static Scenario read(String name) throws IOException {
+    return ScenarioReader.read(FOLDER.resolve(name + ".yaml"));
+  }
+
+  private static boolean melts(Parcel packing) {
+    return packing.packs().stream().anyMatch(pack -> pack.pack().melts());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cold-night", "summer-day", "two-frogs-by-air"})
+  void agreeWithTheFullSolver(String name) throws IOException {
+    Scenario scenario = read(name);
+    for (Parcel packing : scenario.packings()) {
+      if (melts(packing)) {
+        TransitResult result =
+            Transit.run(packing, scenario.journey(), Variation.NOMINAL, SETTINGS);
+        assertEquals(Optional.empty(), result.reduction());
+        assertTrue(result.engine().startsWith("full solver, "), result.engine());
+        assertTrue(result.engine().endsWith(" can melt"), result.engine());
+      } else {
+        ModelAgreement agreement = ModelAgreement.of(packing, scenario.journey(), SETTINGS);
+        for (Deviation each : agreement.deviations()) {
+          assertTrue(each.part() <= 1, () -> packing.name() + ": " + each);
+        }
+        assertTrue(agreement.reduced().ledger().closes());
+      }
+    }
+  }
+
+  @Test
+  void aSecondRunHasTheSameBits() throws IOException {
+    Scenario scenario = read("two-frogs-by-air");
+    Parcel packing =
+        scenario.packings().stream().filter(each -> !melts(each)).findFirst().orElseThrow();
+    TransitResult one = Transit.run(packing, scenario.journey(), Variation.NOMINAL, SETTINGS);
+    TransitResult other = Transit.run(packing, scenario.journey(), Variation.NOMINAL, SETTINGS);
+    String cup = packing.occupied().get(0).name();
+    assertArrayEquals(one.coldest(cup), other.coldest(cup));
+    assertArrayEquals(one.mean(cup), other.mean(cup));
+    assertEquals(one.ledger().boundaries(), other.ledger().boundaries());
+  }
+}
