@@ -314,9 +314,10 @@ final class RandomParcel {
       Box outer = Box.ofSize(inner.length() + cover, inner.width() + cover, inner.height() + cover);
       return VacuumPanel.METALLISED_FILM.lining(outer, List.of(board), thickness);
     }
-    Walls walls = Walls.uniform(draws.chance(0.2) ? List.of(foam) : List.of(board, foam));
+    List<WallLayer> layers = draws.chance(0.2) ? List.of(foam) : List.of(board, foam);
+    Walls walls = Walls.uniform(layers);
     if (draws.chance(0.15)) {
-      int firstShell = walls.layers().get(Face.Z_MAX).size() - 1;
+      int firstShell = layers.size() - 1;
       walls = walls.with(new Joints(List.of(Axis.Z, Axis.Y, Axis.X), firstShell, 0.001));
     }
     if (draws.chance(0.15)) {
