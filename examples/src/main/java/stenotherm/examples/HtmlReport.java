@@ -236,9 +236,7 @@ final class HtmlReport {
               + ": "
               + row.planned().engine()
               + "; estimated error of grid and reduction ± "
-              + words.error(row)
-              + " "
-              + words.figures().differenceUnit()
+              + words.errorWithUnit(row)
               + "; of all heat moved, "
               + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
               + " is not accounted for.");

@@ -82,13 +82,25 @@ record Words(Figures figures) {
 
   /** Error of computing: that of the grid and that of the reduction. */
   String error(Judged row) {
-    DiscretisationEstimate cold = row.assessment().coldGrid();
-    DiscretisationEstimate hot = row.assessment().hotGrid();
+    return errorFigure(row) + remark(row);
+  }
+
+  /** The same as a sentence has it, with its unit. */
+  String errorWithUnit(Judged row) {
+    return errorFigure(row) + " " + figures.differenceUnit() + remark(row);
+  }
+
+  private String errorFigure(Judged row) {
     double error = Math.max(row.assessment().error(Side.COLD), row.assessment().error(Side.HOT));
     // rounded up: an error estimate must not round to nothing
-    double tenthsOfKelvin = Math.ceil(10 * error) / 10;
+    return figures.degrees(Math.ceil(10 * error) / 10);
+  }
+
+  private static String remark(Judged row) {
+    DiscretisationEstimate cold = row.assessment().coldGrid();
+    DiscretisationEstimate hot = row.assessment().hotGrid();
     boolean regular = !Double.isNaN(cold.order()) && !Double.isNaN(hot.order());
-    return figures.degrees(tenthsOfKelvin) + (regular ? "" : ", not converged");
+    return regular ? "" : ", not converged";
   }
 
   static String delay(DelayMargin delay) {
