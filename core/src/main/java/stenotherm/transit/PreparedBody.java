@@ -37,6 +37,16 @@ final class PreparedBody {
   /** When after a long leg's beginning [s]: the time that walls and fill take, about. */
   private static final double SETTLING = 2 * 3600;
 
+  /** Modes for each drive under each coefficients of its own: 8 to 11 in trials. */
+  private static final int MODES_EACH = 9;
+
+  /**
+   * More expected modes than that take longer than every cell: the work of a model grows with their
+   * square for each coefficients. 126 took three quarters of the full solver's time, 450 ten times
+   * it.
+   */
+  private static final int MOST_MODES = 150;
+
   private final HeatNetwork network;
 
   /** Names of the boundaries that meet the same air, for which the models were made. */
@@ -56,11 +66,22 @@ final class PreparedBody {
     return network;
   }
 
-  /** A course with the schedule of its coefficients and a model that has them. */
-  record Prepared(Schedule schedule, ReducedModel model, double change) {}
+  /**
+   * A course with the schedule of its coefficients.
+   *
+   * @param model a model that has them; null if stepping every cell takes less time
+   * @param expectedModes how many modes one was expected to need
+   * @param change by how much coefficients would still change
+   */
+  record Prepared(
+      Schedule schedule, @Nullable ReducedModel model, int expectedModes, double change) {}
 
-  /** Finds the coefficients of a course. */
-  Prepared prepare(Course course, double interval) {
+  /**
+   * Finds the coefficients of a course.
+   *
+   * @param whateverItTakes whether to make a model even if stepping every cell takes less time
+   */
+  Prepared prepare(Course course, double interval, boolean whateverItTakes) {
     List<Stage> stages = course.stages(leg -> splits(course, leg));
     List<Temperatures> means = new ArrayList<>();
     for (int number = 0; number < stages.size(); number++) {
@@ -76,22 +97,25 @@ final class PreparedBody {
     if (scout == null) {
       scout = scout(course, schedule);
     }
-    for (int pass = 0; pass < MOST_PASSES; pass++) {
+    double change = Double.POSITIVE_INFINITY;
+    for (int pass = 0; pass < MOST_PASSES && change > SCOUTING_TOLERANCE; pass++) {
       ReducedModel model = extended(scout, schedule.coefficients());
       means = means(course, schedule, model, interval);
       Schedule next = Schedule.at(course, stages, means);
-      boolean settled = next.change(schedule) <= SCOUTING_TOLERANCE;
+      change = next.change(schedule);
       schedule = next;
-      if (settled) {
-        break;
-      }
+    }
+    int expected = expectedModes(course, schedule);
+    if (!whateverItTakes && expected > MOST_MODES) {
+      remember(course, stages, means);
+      return new Prepared(schedule, null, expected, change);
     }
     if (whole == null) {
       whole = whole(course, schedule);
     }
     ReducedModel model = extended(whole, schedule.coefficients());
     means = means(course, schedule, model, interval);
-    double change = Schedule.at(course, stages, means).change(schedule);
+    change = Schedule.at(course, stages, means).change(schedule);
     for (int pass = 0; pass < MOST_PASSES && change > TOLERANCE; pass++) {
       schedule = schedule.at(means, TOLERANCE);
       model = extended(model, schedule.coefficients());
@@ -101,10 +125,30 @@ final class PreparedBody {
     if (model.modes() > whole.modes()) {
       whole = model.withFirstAlone();
     }
+    remember(course, stages, means);
+    return new Prepared(schedule, model, expected, change);
+  }
+
+  private void remember(Course course, List<Stage> stages, List<Temperatures> means) {
     for (int number = 0; number < stages.size(); number++) {
       usual.putIfAbsent(key(course, stages.get(number)), means.get(number));
     }
-    return new Prepared(schedule, model, change);
+  }
+
+  private static int expectedModes(Course course, Schedule schedule) {
+    int inOneAir = course.alike().size();
+    int drives = course.inputCount() - Math.max(0, inOneAir - 1);
+    return MODES_EACH * drives * different(schedule.coefficients()).size();
+  }
+
+  private static List<Coefficients> different(List<Coefficients> all) {
+    List<Coefficients> different = new ArrayList<>();
+    for (Coefficients each : all) {
+      if (different.stream().allMatch(other -> each.change(other) > 0)) {
+        different.add(each);
+      }
+    }
+    return different;
   }
 
   /** A long leg has coefficients of its own while the parcel settles, and so has a delay. */

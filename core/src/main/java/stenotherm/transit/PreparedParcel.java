@@ -15,6 +15,7 @@ import stenotherm.grid.FacePatch;
 import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.modal.ModalEngine;
+import stenotherm.modal.ReducedModel;
 import stenotherm.parcel.Parcel;
 
 /**
@@ -86,7 +87,7 @@ public final class PreparedParcel {
     }
     PreparedBody.Prepared prepared;
     try {
-      prepared = body.prepare(course, settings.interval());
+      prepared = body.prepare(course, settings.interval(), settings.solver() != Solver.FASTER);
     } catch (CancellationException interrupt) {
       // the full solver finds the interrupt as well, and ends with the start stored
       String reason = "interrupted before there was a reduced model";
@@ -95,15 +96,22 @@ public final class PreparedParcel {
       String reason = "no reduced model could be made, " + failure.getMessage();
       return run(course, settings, new Settling(course), EngineChoice.full(reason), listener);
     }
-    if (settings.solver() == Solver.FULL) {
+    ReducedModel model = prepared.model();
+    if (model == null || settings.solver() == Solver.FULL) {
+      String reason =
+          model == null
+              ? "a reduced model would need about "
+                  + prepared.expectedModes()
+                  + " modes and more time"
+              : "";
       return run(
           course,
           settings,
           prepared.schedule(),
-          new EngineChoice("", null, prepared.change()),
+          new EngineChoice(reason, null, prepared.change()),
           listener);
     }
-    return reduced(course, settings, prepared, listener);
+    return reduced(course, settings, prepared, model, listener);
   }
 
   /** Names of what keeps the body from being linear. */
@@ -135,8 +143,9 @@ public final class PreparedParcel {
       Course course,
       TransitSettings settings,
       PreparedBody.Prepared prepared,
+      ReducedModel model,
       ProgressListener listener) {
-    ModalEngine engine = prepared.model().engine(course.initialState());
+    ModalEngine engine = model.engine(course.initialState());
     Recorder recorder = new Recorder(course, engine, settings.interval(), listener);
     Run run = new Run(course, prepared.schedule(), engine, settings.interval());
     Outcome outcome = recorder.outcome(run);
@@ -145,7 +154,7 @@ public final class PreparedParcel {
     for (int index = 0; index < estimates.length; index++) {
       errors.put(course.probes().get(index).name(), estimates[index]);
     }
-    Reduction reduction = new Reduction(prepared.model().modes(), errors);
+    Reduction reduction = new Reduction(model.modes(), errors);
     return recorder.result(
         outcome, run.coefficients(), new EngineChoice("", reduction, prepared.change()));
   }

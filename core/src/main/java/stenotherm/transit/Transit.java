@@ -16,11 +16,12 @@ import stenotherm.parcel.Parcel;
  * leaves.
  *
  * <p>What is linear then runs on a {@linkplain stenotherm.modal.ReducedModel reduced model}, or
- * with every cell if {@linkplain TransitSettings#full asked for}. A parcel in which something melts
- * runs on the full solver, with coefficients taken from its state as a leg begins and a quarter of
- * an hour, an hour and four hours later. With {@linkplain TransitSettings#live live} coefficients
- * conductivities follow the temperatures, films and air every five minutes, on the full solver.
- * {@link TransitResult#engine} tells which it was and why.
+ * with every cell if that is {@linkplain Solver#FASTER faster} or {@linkplain TransitSettings#full
+ * asked for}. A parcel in which something melts runs on the full solver, with coefficients taken
+ * from its state as a leg begins and a quarter of an hour, an hour and four hours later. With
+ * {@linkplain TransitSettings#live live} coefficients conductivities follow the temperatures, films
+ * and air every five minutes, on the full solver. {@link TransitResult#engine} tells which it was
+ * and why.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */

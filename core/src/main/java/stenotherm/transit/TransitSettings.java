@@ -17,7 +17,7 @@ import stenotherm.grid.MeshControl;
 public record TransitSettings(
     MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver) {
   /**
-   * Settings with a reduced model where the parcel allows it.
+   * Settings with a reduced model where the parcel allows it and it saves time.
    *
    * @param mesh cells of the parcel
    * @param interval time between stored values [s]
@@ -25,7 +25,7 @@ public record TransitSettings(
    * @throws stenotherm.base.InvalidInputException if the interval is not above 0
    */
   public TransitSettings(MeshControl mesh, double interval, IntegratorSettings stepping) {
-    this(mesh, interval, stepping, Solver.REDUCED);
+    this(mesh, interval, stepping, Solver.FASTER);
   }
 
   /**
@@ -68,6 +68,15 @@ public record TransitSettings(
    */
   public TransitSettings live() {
     return new TransitSettings(mesh, interval, stepping.live(), solver);
+  }
+
+  /**
+   * The same settings with a reduced model, whatever it takes, where the parcel allows it.
+   *
+   * @return the changed settings
+   */
+  public TransitSettings reduced() {
+    return new TransitSettings(mesh, interval, stepping, Solver.REDUCED);
   }
 
   /**

@@ -2,6 +2,7 @@ package stenotherm.transit;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -203,15 +204,15 @@ class SurroundingsTest {
             new Range(0, 1),
             new Contact.Neighbour(TimeFunction.constant(275), 0.02));
     Contact tight = new Contact(Face.Z_MIN, new Range(0.4, 1), new Range(0.2, 1), INSULATED);
+    Journey journey =
+        journey(
+            295,
+            leg("cold floor", 2, air(295).touching(List.of(cold))),
+            leg("stack", 2, air(295).touching(List.of(tight))),
+            leg("both", 2, air(295).touching(List.of(cold, tight))),
+            leg("free", 2, air(295)));
     TransitResult result =
-        run(
-            Packings.plain(),
-            journey(
-                295,
-                leg("cold floor", 2, air(295).touching(List.of(cold))),
-                leg("stack", 2, air(295).touching(List.of(tight))),
-                leg("both", 2, air(295).touching(List.of(cold, tight))),
-                leg("free", 2, air(295))));
+        Transit.run(Packings.plain(), journey, Variation.NOMINAL, COARSE.reduced());
     Map<String, Double> first = result.coefficients().get(0).surfaces();
     Map<String, Double> free = result.coefficients().get(3).surfaces();
     double touched =
@@ -235,6 +236,17 @@ class SurroundingsTest {
     assertTrue(result.engine().startsWith("reduced model, "), result.engine());
     String cells = String.format(Locale.ROOT, "%,d cells", result.cells());
     assertTrue(result.engine().endsWith(" modes for " + cells), result.engine());
+
+    // as so many coefficients and ports would make more modes than it is worth
+    TransitResult faster = run(Packings.plain(), journey);
+    assertTrue(faster.engine().startsWith("full solver, " + cells + ": "), faster.engine());
+    assertTrue(faster.engine().endsWith(" modes and more time"), faster.engine());
+    assertFalse(faster.reduction().isPresent());
+    assertEquals(result.coefficients(), faster.coefficients());
+    // the scout's last passage and the large model's own
+    assertTrue(faster.coefficientChange().orElseThrow() < 0.002);
+    // of both together: 0.02 K of the reduction, 0.005 K of the steps
+    assertArrayEquals(result.mean("cup"), faster.mean("cup"), 0.025);
   }
 
   /** Turned by a quarter either way a parcel that is its own mirror image has the same contents. */

@@ -46,6 +46,7 @@ record ModelAgreement(TransitResult reduced, TransitResult full, List<Deviation>
 
   /** Settings with a value every quarter of an hour. */
   static TransitSettings settings(MeshControl mesh, double stepTolerance) {
-    return new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
+    return new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance))
+        .reduced();
   }
 }

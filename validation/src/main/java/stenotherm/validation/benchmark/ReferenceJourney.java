@@ -49,7 +49,7 @@ public final class ReferenceJourney {
    * @return the history
    */
   public static TransitResult reduced(MeshControl mesh) {
-    return run(new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard()));
+    return run(new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard()).reduced());
   }
 
   /**

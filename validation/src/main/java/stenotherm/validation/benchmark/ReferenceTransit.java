@@ -147,7 +147,8 @@ public enum ReferenceTransit {
    */
   public TransitResult reduced(MeshControl mesh) {
     var settings = new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard());
-    return Transit.run(parcel(), journey(), Variation.NOMINAL, live ? settings.live() : settings);
+    return Transit.run(
+        parcel(), journey(), Variation.NOMINAL, live ? settings.live() : settings.reduced());
   }
 
   private Parcel parcel() {
