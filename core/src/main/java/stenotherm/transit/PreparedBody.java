@@ -42,8 +42,7 @@ final class PreparedBody {
 
   /**
    * More expected modes than that take longer than every cell: the work of a model grows with their
-   * square for each coefficients. 126 took three quarters of the full solver's time, 450 ten times
-   * it.
+   * square for each coefficients. 88 took two thirds of the full solver's time, 367 seven times it.
    */
   private static final int MOST_MODES = 150;
 
