@@ -285,7 +285,7 @@ public final class ModalEngine implements HeatEngine {
    */
   public void readEverywhere(double[] values) {
     read(values);
-    missedNow(difference);
+    readings.missed(whole.z, now, model.body(), values, difference);
     readings.add(difference, values);
   }
 
@@ -320,7 +320,8 @@ public final class ModalEngine implements HeatEngine {
   public void missedNow(double[] missed) {
     requireLength("outputs", missed, largestDifference.length);
     follow();
-    readings.missed(whole.z, now, model.body(), missed);
+    readings.read(whole.z, now, missed);
+    readings.missed(whole.z, now, model.body(), missed, missed);
   }
 
   private ReducibleNetwork operator() {

@@ -14,9 +14,13 @@ final class Readings {
   /** Temperatures at all nodes of each block. */
   private final double[][] atNodes;
 
+  /** Coordinates of the state in the basis. */
   private final double[] coordinates;
 
-  private final double[] inputs;
+  /** The same, and the inputs, less a temperature that all have. */
+  private final double[] coordinatesApart;
+
+  private final double[] inputsApart;
 
   Readings(OutputPlan plan, PreparedLeg leg) {
     this.plan = plan;
@@ -24,7 +28,8 @@ final class Readings {
     this.row = new double[leg.outputs.count()];
     this.rowOf = new int[plan.probes.size()];
     this.coordinates = new double[leg.whole.basisSize];
-    this.inputs = new double[leg.whole.inputs];
+    this.coordinatesApart = new double[coordinates.length];
+    this.inputsApart = new double[leg.whole.inputs];
     this.atNodes = new double[plan.blocks.size()][0];
   }
 
@@ -80,14 +85,15 @@ final class Readings {
   }
 
   /**
-   * Finds by how much the extremes that are read in a state differ from those over all nodes. Nodes
-   * are told from what is read, so that their single precision does not have to hold the level of
-   * all temperatures.
+   * Finds by how much the extremes that were read in a state differ from those over all nodes.
+   * Nodes are told from what was read, so that their single precision does not have to hold the
+   * level of all temperatures.
    *
-   * @param missed where to put it, 0 for what is no extreme [K]
+   * @param values what {@link #read} gave in that state
+   * @param missed where to put it, 0 for what is no extreme [K]; may be {@code values}
    */
-  void missed(double[] z, double[] u, Body body, double[] missed) {
-    read(z, u, missed);
+  void missed(double[] z, double[] u, Body body, double[] values, double[] missed) {
+    leg.whole.toBasis(z, coordinates);
     for (int index = 0; index < missed.length; index++) {
       if (plan.side[index] == 0) {
         missed[index] = 0;
@@ -99,10 +105,10 @@ final class Readings {
         atNodes[block] = new double[nodes.count()];
       }
       double[] at = atNodes[block];
-      leg.whole.toBasis(z, coordinates);
-      System.arraycopy(u, 0, inputs, 0, u.length);
-      body.takeOff(missed[index], coordinates, inputs);
-      nodes.values(coordinates, inputs, at);
+      System.arraycopy(coordinates, 0, coordinatesApart, 0, coordinates.length);
+      System.arraycopy(u, 0, inputsApart, 0, u.length);
+      body.takeOff(values[index], coordinatesApart, inputsApart);
+      nodes.values(coordinatesApart, inputsApart, at);
       double gap =
           plan.side[index] < 0 ? -at[lowest(at, 0, at.length)] : at[highest(at, 0, at.length)];
       missed[index] = Math.max(0, gap);

@@ -213,7 +213,7 @@ final class PreparedBody {
     if (Thread.currentThread().isInterrupted()) {
       throw new CancellationException("interrupted");
     }
-    ModalEngine engine = model.engine(course.initialState());
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     List<Temperatures> means = new ArrayList<>();
     new Run(course, schedule, engine, interval)
         .go(
