@@ -17,6 +17,7 @@ final class NodeRows {
 
   private int[] cell = new int[1024];
   private double[] weight = new double[1024];
+  private boolean reachedByInputs;
 
   /**
    * Finds the rows.
@@ -29,6 +30,8 @@ final class NodeRows {
     this.network = network;
     this.coefficient = coefficient;
     this.start = new int[cells.length + 1];
+    // heat released on inner surfaces is not looked for node by node
+    this.reachedByInputs = network.sources().stream().anyMatch(source -> source.through() != null);
     for (int row = 0; row < cells.length; row++) {
       int n = nodes[row];
       int[] side = {n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1};
@@ -69,6 +72,7 @@ final class NodeRows {
       int p = coupling > 0 ? -1 : network.patchAt(at, face);
       double conductance = coupling;
       if (p >= 0) {
+        reachedByInputs = true;
         Patch patch = network.patches().get(p);
         conductance =
             patch.port().kind() == BoundaryKind.FLUX
@@ -86,6 +90,13 @@ final class NodeRows {
         centre(face.isMax() ? at + stride : at - stride, perKelvin);
       }
     }
+  }
+
+  /**
+   * Tells whether inputs may change the temperature of a node at once, those of cells being held.
+   */
+  boolean reachedByInputs() {
+    return reachedByInputs;
   }
 
   /** Reads all nodes from the temperatures of the cells, padded. */

@@ -247,6 +247,23 @@ public final class ReducibleNetwork {
   }
 
   /**
+   * Computes a part of G x.
+   *
+   * @param temperature a vector [K]
+   * @param from position in vectors at which the part begins
+   * @param count how many entries it has
+   * @param heat where to put the heat flows, from its start [W]
+   */
+  public void conduct(double[] temperature, int from, int count, double[] heat) {
+    int start = Math.max(from, operator.system.pad);
+    int end = Math.min(from + count, operator.system.pad + operator.system.cells);
+    Arrays.fill(heat, 0, count, 0);
+    for (int i = start; i < end; i++) {
+      heat[i - from] = operator.outflow(i, temperature);
+    }
+  }
+
+  /**
    * Tells whether every cell has a path to a film or a held surface, so that G can be inverted.
    *
    * @return true if the temperature level is fixed
@@ -447,6 +464,16 @@ public final class ReducibleNetwork {
      */
     public double[] read(double[] temperature) {
       return rows.read(temperature, operator.system.pad);
+    }
+
+    /**
+     * Tells whether inputs may change the temperature of a node at once, as they do on outer
+     * surfaces.
+     *
+     * @return false if nodes follow from the temperatures of cells alone
+     */
+    public boolean reachedByInputs() {
+      return rows.reachedByInputs();
     }
 
     /**

@@ -1,6 +1,7 @@
 package stenotherm.modal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,9 @@ import stenotherm.conduction.ReducibleNetwork;
 final class Basis {
   /** A vector of which less than this part is new adds nothing but round-off. */
   private static final double DEFLATION = 1e-8;
+
+  /** Of a vector of which this part is left, round-off has left little that is not orthogonal. */
+  private static final double ENOUGH_LEFT = 0.5;
 
   private final double[] capacity;
   private final List<double[]> vectors;
@@ -64,33 +68,96 @@ final class Basis {
    * @return how many brought something new
    */
   int add(List<double[]> some, int atRate, Crew crew) {
-    List<double[]> fresh = new ArrayList<>(some);
-    double[] before = new double[fresh.size()];
-    for (int n = 0; n < before.length; n++) {
-      before[n] = norm(fresh.get(n));
+    List<Fresh> fresh = new ArrayList<>();
+    some.forEach(x -> fresh.add(new Fresh(x, atRate)));
+    return add(fresh, crew);
+  }
+
+  /**
+   * Adds what is new in some vectors, which are overwritten.
+   *
+   * @return how many brought something new
+   */
+  int add(List<Fresh> some, Crew crew) {
+    double[] enough = new double[some.size()];
+    double[] least = new double[some.size()];
+    for (int n = 0; n < least.length; n++) {
+      double norm = norm(some.get(n).x);
+      enough[n] = ENOUGH_LEFT * norm;
+      least[n] = DEFLATION * norm;
+    }
+    takeOutOwn(some, crew);
+    List<Fresh> found = new ArrayList<>();
+    List<Fresh> small = new ArrayList<>();
+    double[] leastOfSmall = new double[some.size()];
+    for (int n = 0; n < least.length; n++) {
+      if (!addNew(some.get(n), enough[n], found, List.of())) {
+        leastOfSmall[small.size()] = least[n];
+        small.add(some.get(n));
+      }
     }
     // twice is enough: the second pass takes away what round-off left in the first
-    for (int pass = 0; pass < 2; pass++) {
-      takeOutOwn(fresh, crew);
-      double[] least = new double[fresh.size()];
-      for (int n = 0; n < least.length; n++) {
-        least[n] = pass == 0 ? DEFLATION * before[n] : 0;
+    List<Fresh> once = new ArrayList<>();
+    for (int n = 0; n < small.size(); n++) {
+      addNew(small.get(n), leastOfSmall[n], once, found);
+    }
+    takeOutOwn(once, crew);
+    List<Fresh> twice = new ArrayList<>();
+    for (Fresh each : once) {
+      addNew(each, 0, twice, found);
+    }
+    found.addAll(twice);
+    for (Fresh each : found) {
+      vectors.add(each.x);
+      rate.add(each.atRate);
+    }
+    return found.size();
+  }
+
+  /** A vector on its way into a basis. */
+  static final class Fresh {
+    private final double[] x;
+    private final int atRate;
+
+    /**
+     * Takes a vector.
+     *
+     * @param atRate number of the rate that it is an answer at; negative if of none
+     */
+    Fresh(double[] x, int atRate) {
+      this.x = x;
+      this.atRate = atRate;
+    }
+  }
+
+  /**
+   * Takes others out of a vector, and adds it to the first of them as a unit vector.
+   *
+   * @param least norm that must be left
+   * @return whether it was
+   */
+  private boolean addNew(Fresh fresh, double least, List<Fresh> to, List<Fresh> others) {
+    double[] x = fresh.x;
+    for (List<Fresh> some : List.of(others, to)) {
+      for (Fresh other : some) {
+        Panels.add(other.x, -product(other.x, x), x, 0, x.length);
       }
-      fresh = orthonormal(fresh, least);
     }
-    vectors.addAll(fresh);
-    for (int n = 0; n < fresh.size(); n++) {
-      rate.add(atRate);
+    double length = norm(x);
+    if (!(length > least)) {
+      return false;
     }
-    return fresh.size();
+    for (int i = 0; i < x.length; i++) {
+      x[i] /= length;
+    }
+    to.add(fresh);
+    return true;
   }
 
   /** Takes what lies in the basis out of some vectors. */
-  private void takeOutOwn(List<double[]> some, Crew crew) {
-    List<double[]> heats = new ArrayList<>();
-    for (double[] x : some) {
-      heats.add(heat(x));
-    }
+  private void takeOutOwn(List<Fresh> fresh, Crew crew) {
+    List<double[]> some = fresh.stream().map(each -> each.x).toList();
+    List<double[]> heats = some.stream().map(this::heat).toList();
     double[][] along = Panels.products(crew, vectors, heats);
     for (double[] row : along) {
       for (int n = 0; n < row.length; n++) {
@@ -98,25 +165,6 @@ final class Basis {
       }
     }
     Panels.addCombinations(crew, vectors, along, some);
-  }
-
-  /** Makes vectors orthonormal among themselves; leaves out those of which too little is new. */
-  private List<double[]> orthonormal(List<double[]> some, double[] least) {
-    List<double[]> kept = new ArrayList<>();
-    for (int n = 0; n < some.size(); n++) {
-      double[] x = some.get(n);
-      for (double[] v : kept) {
-        Panels.add(v, -product(v, x), x, 0, x.length);
-      }
-      double length = norm(x);
-      if (length > least[n]) {
-        for (int i = 0; i < x.length; i++) {
-          x[i] /= length;
-        }
-        kept.add(x);
-      }
-    }
-    return kept;
   }
 
   private double norm(double[] x) {
@@ -131,10 +179,14 @@ final class Basis {
     return heat;
   }
 
-  /** Coordinates of the closest state within the basis; it has the same heat content. */
-  double[] project(double[] x) {
-    double[] coordinates = new double[vectors.size()];
-    for (int j = 0; j < coordinates.length; j++) {
+  /**
+   * Coordinates of the closest state within the basis; it has the same heat content.
+   *
+   * @param known the first of them, as far as they are known
+   */
+  double[] project(double[] x, double[] known) {
+    double[] coordinates = Arrays.copyOf(known, vectors.size());
+    for (int j = known.length; j < coordinates.length; j++) {
       coordinates[j] = product(vectors.get(j), x);
     }
     return coordinates;

@@ -2,6 +2,7 @@ package stenotherm.modal;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,10 +40,30 @@ final class Body {
     for (int j = 0; j < stored.length; j++) {
       stored[j] = operator.storedIn(basis.vector(j));
     }
-    uniform = basis.project(operator.indicator(Optional.empty()));
+    uniform = basis.project(operator.indicator(Optional.empty()), new double[0]);
     for (String block : startingApart) {
-      apart.put(block, basis.project(operator.indicator(Optional.of(block))));
+      apart.put(block, basis.project(operator.indicator(Optional.of(block)), new double[0]));
     }
+  }
+
+  /**
+   * The same body as a basis sees it that has grown.
+   *
+   * @param operator any configuration of the body
+   */
+  Body(Body before, ReducibleNetwork operator, Basis grown) {
+    inputs = before.inputs;
+    drives = before.drives;
+    capacity = before.capacity;
+    solidBlocks = before.solidBlocks;
+    int known = before.basisSize();
+    stored = Arrays.copyOf(before.stored, grown.size());
+    for (int j = known; j < stored.length; j++) {
+      stored[j] = operator.storedIn(grown.vector(j));
+    }
+    uniform = grown.project(operator.indicator(Optional.empty()), before.uniform);
+    before.apart.forEach(
+        (block, of) -> apart.put(block, grown.project(operator.indicator(Optional.of(block)), of)));
   }
 
   /** Takes over what was read. */

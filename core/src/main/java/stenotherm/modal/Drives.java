@@ -118,10 +118,10 @@ final class Drives {
   }
 
   /** The heats of all drives. */
-  List<double[]> heats(ReducibleNetwork operator) {
-    List<double[]> heats = new ArrayList<>();
+  List<HeatPattern> heats(ReducibleNetwork operator) {
+    List<HeatPattern> heats = new ArrayList<>();
     for (int drive = 0; drive < members.length; drive++) {
-      heats.add(heatOf(operator, drive));
+      heats.add(new HeatPattern(heatOf(operator, drive)));
     }
     return heats;
   }

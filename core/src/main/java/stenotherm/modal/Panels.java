@@ -1,14 +1,21 @@
 package stenotherm.modal;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Products of many vectors with many others. The cells are taken in pieces that stay in the cache,
- * and four vectors at a time, so that each number read is used several times.
+ * four vectors with two of the others at a time, so that each number read is used several times.
  */
 final class Panels {
   /** Cells in a piece. */
   private static final int PIECE = 2048;
+
+  /** The same where the pieces of all vectors and of their products are to stay there. */
+  private static final int SHORT_PIECE = 512;
+
+  /** Parts of the body whose sums are kept apart. */
+  private static final int PARTS = 8;
 
   private static final int TOGETHER = 4;
 
@@ -20,66 +27,175 @@ final class Panels {
     if (y.isEmpty()) {
       return result;
     }
+    int length = y.get(0).length;
     int groups = (v.size() + TOGETHER - 1) / TOGETHER;
     crew.run(
         groups,
         (worker, group) -> {
           int first = group * TOGETHER;
-          int length = y.get(0).length;
+          int end = Math.min(first + TOGETHER, v.size());
           for (int from = 0; from < length; from += PIECE) {
-            int to = Math.min(from + PIECE, length);
-            for (int column = 0; column < y.size(); column++) {
-              if (first + TOGETHER <= v.size()) {
-                addProducts(v, first, y.get(column), from, to, result, column);
-              } else {
-                for (int row = first; row < v.size(); row++) {
-                  result[row][column] += product(v.get(row), y.get(column), from, to);
-                }
-              }
+            int count = Math.min(PIECE, length - from);
+            for (int column = 0; column < y.size(); column += 2) {
+              int last = Math.min(column + 2, y.size());
+              addProducts(v, first, end, from, y, column, last, from, count, result);
             }
           }
         });
     return result;
   }
 
-  private static void addProducts(
-      List<double[]> v, int first, double[] y, int from, int to, double[][] result, int column) {
-    double[] v0 = v.get(first);
-    double[] v1 = v.get(first + 1);
-    double[] v2 = v.get(first + 2);
-    double[] v3 = v.get(first + 3);
-    double s0 = 0;
-    double s1 = 0;
-    double s2 = 0;
-    double s3 = 0;
-    for (int i = from; i < to; i++) {
-      double of = y[i];
-      s0 += v0[i] * of;
-      s1 += v1[i] * of;
-      s2 += v2[i] * of;
-      s3 += v3[i] * of;
+  /**
+   * Computes V'GV for the vectors from one on, with all of V.
+   *
+   * @param multiply computes a part of G v
+   * @return a row for each of V, a column for each of the vectors; entries below the diagonal of
+   *     the symmetric whole are not computed
+   */
+  static double[][] symmetricProducts(Crew crew, List<double[]> v, int known, Multiply multiply) {
+    int columns = v.size() - known;
+    int length = v.get(0).length;
+    int pieces = (length + SHORT_PIECE - 1) / SHORT_PIECE;
+    // sums over as many parts of the body for any number of threads: the same bits
+    double[][][] sums = new double[PARTS][v.size()][columns];
+    crew.run(
+        PARTS,
+        (worker, part) -> {
+          List<double[]> of = new ArrayList<>();
+          for (int column = 0; column < columns; column++) {
+            of.add(new double[SHORT_PIECE]);
+          }
+          for (int piece = part * pieces / PARTS; piece < (part + 1) * pieces / PARTS; piece++) {
+            int from = piece * SHORT_PIECE;
+            int count = Math.min(SHORT_PIECE, length - from);
+            for (int column = 0; column < columns; column++) {
+              multiply.part(worker, v.get(known + column), from, count, of.get(column));
+            }
+            for (int column = 0; column < columns; column += 2) {
+              int last = Math.min(column + 2, columns);
+              for (int first = 0; first < known + last; first += TOGETHER) {
+                int end = Math.min(first + TOGETHER, v.size());
+                addProducts(v, first, end, from, of, column, last, 0, count, sums[part]);
+              }
+            }
+          }
+        });
+    double[][] result = sums[0];
+    for (int part = 1; part < PARTS; part++) {
+      for (int row = 0; row < result.length; row++) {
+        for (int column = 0; column < columns; column++) {
+          result[row][column] += sums[part][row][column];
+        }
+      }
     }
-    result[first][column] += s0;
-    result[first + 1][column] += s1;
-    result[first + 2][column] += s2;
-    result[first + 3][column] += s3;
+    return result;
   }
 
-  /** Computes the product of two vectors over some cells. */
-  static double product(double[] a, double[] b, int from, int to) {
+  /** Multiplies a vector with a matrix, a part of it at a time. */
+  interface Multiply {
+    /**
+     * Computes some entries of the product.
+     *
+     * @param worker number of the thread
+     * @param from position of the first entry
+     * @param result where to put the entries, from its start
+     */
+    void part(int worker, double[] v, int from, int count, double[] result);
+  }
+
+  /**
+   * Adds products over some cells of up to four vectors with up to two.
+   *
+   * @param fromV position of the first cell in the former
+   * @param fromY position of the same cell in the latter
+   */
+  private static void addProducts(
+      List<double[]> v,
+      int firstV,
+      int endV,
+      int fromV,
+      List<double[]> y,
+      int firstY,
+      int endY,
+      int fromY,
+      int count,
+      double[][] result) {
+    if (endV == firstV + TOGETHER && endY == firstY + 2) {
+      addTile(v, firstV, fromV, y, firstY, fromY, count, result);
+      return;
+    }
+    for (int row = firstV; row < endV; row++) {
+      for (int column = firstY; column < endY; column++) {
+        result[row][column] += product(v.get(row), fromV, y.get(column), fromY, count);
+      }
+    }
+  }
+
+  private static void addTile(
+      List<double[]> v,
+      int firstV,
+      int fromV,
+      List<double[]> y,
+      int firstY,
+      int fromY,
+      int count,
+      double[][] result) {
+    double[] v0 = v.get(firstV);
+    double[] v1 = v.get(firstV + 1);
+    double[] v2 = v.get(firstV + 2);
+    double[] v3 = v.get(firstV + 3);
+    double[] ya = y.get(firstY);
+    double[] yb = y.get(firstY + 1);
+    double a0 = 0;
+    double a1 = 0;
+    double a2 = 0;
+    double a3 = 0;
+    double b0 = 0;
+    double b1 = 0;
+    double b2 = 0;
+    double b3 = 0;
+    for (int i = 0; i < count; i++) {
+      double a = ya[fromY + i];
+      double b = yb[fromY + i];
+      a0 += v0[fromV + i] * a;
+      a1 += v1[fromV + i] * a;
+      a2 += v2[fromV + i] * a;
+      a3 += v3[fromV + i] * a;
+      b0 += v0[fromV + i] * b;
+      b1 += v1[fromV + i] * b;
+      b2 += v2[fromV + i] * b;
+      b3 += v3[fromV + i] * b;
+    }
+    result[firstV][firstY] += a0;
+    result[firstV + 1][firstY] += a1;
+    result[firstV + 2][firstY] += a2;
+    result[firstV + 3][firstY] += a3;
+    result[firstV][firstY + 1] += b0;
+    result[firstV + 1][firstY + 1] += b1;
+    result[firstV + 2][firstY + 1] += b2;
+    result[firstV + 3][firstY + 1] += b3;
+  }
+
+  /**
+   * Computes the product of two vectors over some cells.
+   *
+   * @param fromA position of the first cell in a
+   * @param fromB position of the same cell in b
+   */
+  static double product(double[] a, int fromA, double[] b, int fromB, int count) {
     double s0 = 0;
     double s1 = 0;
     double s2 = 0;
     double s3 = 0;
-    int i = from;
-    for (; i + 3 < to; i += 4) {
-      s0 += a[i] * b[i];
-      s1 += a[i + 1] * b[i + 1];
-      s2 += a[i + 2] * b[i + 2];
-      s3 += a[i + 3] * b[i + 3];
+    int i = 0;
+    for (; i + 3 < count; i += 4) {
+      s0 += a[fromA + i] * b[fromB + i];
+      s1 += a[fromA + i + 1] * b[fromB + i + 1];
+      s2 += a[fromA + i + 2] * b[fromB + i + 2];
+      s3 += a[fromA + i + 3] * b[fromB + i + 3];
     }
-    for (; i < to; i++) {
-      s0 += a[i] * b[i];
+    for (; i < count; i++) {
+      s0 += a[fromA + i] * b[fromB + i];
     }
     return s0 + s1 + (s2 + s3);
   }

@@ -1,6 +1,5 @@
 package stenotherm.modal;
 
-import java.util.ArrayList;
 import java.util.List;
 import stenotherm.conduction.ReducibleNetwork;
 
@@ -60,6 +59,8 @@ final class Projection {
     int count = firstNode[firstNode.length - 1];
     outputs = new Rows(count, new double[size][], new double[inputs][]);
     flows = new Rows(boundaries, new double[size][], new double[inputs][]);
+    drive = new double[size * inputs];
+    List<HeatPattern> heats = HeatPattern.ofInputs(operator);
     crew.run(
         size + inputs,
         (worker, index) -> {
@@ -71,6 +72,9 @@ final class Projection {
             double[] v = basis.vector(index);
             outputs.ofVector()[index] = reading.outputsOf(v, inputs);
             flows.ofVector()[index] = reading.operator.heatFlows(v, new double[inputs]);
+            for (int input = 0; input < inputs; input++) {
+              drive[index * inputs + input] = heats.get(input).product(v);
+            }
           } else {
             double[] unit = new double[inputs];
             unit[index - size] = 1;
@@ -79,15 +83,6 @@ final class Projection {
             flows.ofInput()[index - size] = reading.operator.heatFlows(cold, unit);
           }
         });
-    List<double[]> heats = new ArrayList<>();
-    for (int input = 0; input < inputs; input++) {
-      heats.add(operator.heatOf(input));
-    }
-    double[][] products = Panels.products(crew, basis.vectors(), heats);
-    drive = new double[size * inputs];
-    for (int j = 0; j < size; j++) {
-      System.arraycopy(products[j], 0, drive, j * inputs, inputs);
-    }
   }
 
   /** What one thread reads outputs with. */
@@ -135,8 +130,10 @@ final class Projection {
       double[] cold = operator.vector();
       double[] values = linear(cold, inputs);
       for (int block = 0; block < nodes.length; block++) {
-        double[] of = nodes[block].read(cold, inputs);
-        System.arraycopy(of, 0, values, firstNode[block], of.length);
+        if (nodes[block].reachedByInputs()) {
+          double[] of = nodes[block].read(cold, inputs);
+          System.arraycopy(of, 0, values, firstNode[block], of.length);
+        }
       }
       return values;
     }

@@ -196,9 +196,7 @@ public final class ReducedModel {
       reduction.addMissing(own.fineness, grown);
     }
     Body same =
-        grown.size() == own.basis.size()
-            ? body
-            : new Body(reduction.operator(0), grown, body.startingApart(), body.drives);
+        grown.size() == own.basis.size() ? body : new Body(body, reduction.operator(0), grown);
     List<PreparedLeg> all = new ArrayList<>(legs);
     // extremes are looked for where they are in the configurations that the model was built for
     all.add(

@@ -22,8 +22,8 @@ final class Reduction {
   /** A part of the heat that an answer conducts, below which a change of it is round-off. */
   private static final double LEAST_CHANGE = 1e-6;
 
-  /** Vectors that are multiplied with the whole basis at a time: as many as stay in the cache. */
-  private static final int LOT = 16;
+  /** Rates far apart whose answers are looked at in one go through the vectors. */
+  private static final int LOOKED_AT_TOGETHER = 2;
 
   final Configuration configuration;
 
@@ -43,7 +43,7 @@ final class Reduction {
   private final Set<String> startingApart;
 
   /** What the answers are to [W], made when it is needed. */
-  private @Nullable List<double[]> heats;
+  private @Nullable List<HeatPattern> heats;
 
   /** Its products with the vectors so far, a row for each of these. */
   private double[][] ofHeats = new double[0][];
@@ -104,14 +104,14 @@ final class Reduction {
     return iterations;
   }
 
-  private List<double[]> heats() {
+  private List<HeatPattern> heats() {
     if (heats == null) {
       ReducibleNetwork operator = operator(0);
       heats = drives.heats(operator);
       for (String block : startingApart) {
         double[] held = operator.vector();
         operator.store(operator.indicator(Optional.of(block)), held);
-        heats.add(held);
+        heats.add(new HeatPattern(held));
       }
     }
     return heats;
@@ -129,27 +129,42 @@ final class Reduction {
       System.arraycopy(conductance, i * known, larger, i * size, known);
     }
     conductance = larger;
-    for (int from = known; from < size; from += LOT) {
-      addColumns(basis, from, Math.min(from + LOT, size));
+    double[][] products =
+        Panels.symmetricProducts(
+            crew,
+            basis.vectors(),
+            known,
+            (worker, v, from, count, result) -> operator(worker).conduct(v, from, count, result));
+    for (int j = known; j < size; j++) {
+      for (int i = 0; i <= j; i++) {
+        conductance[i * size + j] = products[i][j - known];
+        conductance[j * size + i] = products[i][j - known];
+      }
     }
     return conductance;
   }
 
-  private void addColumns(Basis basis, int from, int to) {
-    List<double[]> heats = new ArrayList<>();
-    for (int j = from; j < to; j++) {
-      heats.add(operator(0).vector());
+  /** An answer to a heat at a rate, on its way into a basis. */
+  private static final class Answer {
+    private final int number;
+    private final HeatPattern heat;
+
+    /** The temperatures [K], by and by: a guess, the answer, what the answer adds to the guess. */
+    private double[] x;
+
+    /** Error of the guess, as a part of the mean rise that the heat would cause. */
+    private double error;
+
+    Answer(int number, HeatPattern heat, double[] guess) {
+      this.number = number;
+      this.heat = heat;
+      this.x = guess;
     }
-    crew.run(
-        heats.size(),
-        (worker, n) -> operator(worker).conduct(basis.vector(from + n), heats.get(n)));
-    double[][] products = Panels.products(crew, basis.vectors().subList(0, to), heats);
-    for (int j = from; j < to; j++) {
-      for (int i = 0; i <= j; i++) {
-        conductance[i * size + j] = products[i][j - from];
-        conductance[j * size + i] = products[i][j - from];
-      }
-    }
+  }
+
+  /** The mean rise that a heat would cause at a rate if it spread evenly [K]. */
+  private double level(Answer answer) {
+    return answer.heat.magnitude() / (reaction + rates[answer.number] * capacity);
   }
 
   /**
@@ -161,43 +176,72 @@ final class Reduction {
    * @param accuracy error of those that are found
    */
   void addAnswers(int number, double fits, double accuracy, Basis basis) {
-    List<double[]> to = heats();
-    basis.add(solve(number, to, guesses(to, rates[number], basis), fits, accuracy), number, crew);
+    addThoseThatDoNotFit(guesses(new int[] {number}, basis), fits, accuracy, basis);
   }
 
-  /** Finds answers from guesses, which are overwritten; returns those that were not good enough. */
-  private List<double[]> solve(
-      int number, List<double[]> to, List<double[]> answers, double fits, double accuracy) {
-    double rate = rates[number];
-    int[] taken = new int[to.size()];
-    boolean[] isWanted = new boolean[to.size()];
+  private void addThoseThatDoNotFit(
+      List<Answer> guesses, double fits, double accuracy, Basis basis) {
+    if (fits > 0) {
+      estimate(guesses);
+      guesses.removeIf(guess -> guess.error <= fits);
+    }
+    basis.add(find(guesses, accuracy), crew);
+  }
+
+  /** Estimates the errors of guesses. */
+  private void estimate(List<Answer> answers) {
+    int[] numbers = answers.stream().mapToInt(answer -> answer.number).distinct().toArray();
+    // all of a rate by one thread, as each factors anew for another rate
     crew.run(
-        to.size(),
+        numbers.length,
         (worker, n) -> {
-          double[] heat = to.get(n);
-          double[] answer = answers.get(n);
-          // the mean rise that the heat would cause if it spread evenly
-          double level = magnitude(heat) / (reaction + rate * capacity);
-          ReducibleNetwork operator = operator(worker);
-          isWanted[n] = fits == 0 || operator.error(rate, heat, answer) > fits * level;
-          if (isWanted[n]) {
-            taken[n] = operator.solve(rate, heat, answer, accuracy * level);
+          for (Answer answer : answers) {
+            if (answer.number == numbers[n]) {
+              double rate = rates[answer.number];
+              double error = operator(worker).error(rate, answer.heat.vector(), answer.x);
+              answer.error = error / level(answer);
+            }
           }
         });
-    List<double[]> wanted = new ArrayList<>();
+  }
+
+  /**
+   * Goes from guesses to answers.
+   *
+   * @param accuracy error of the answers, as a part of the mean rise that the heat would cause
+   * @return what they add to the guesses, as far as these were not good enough
+   */
+  private List<Basis.Fresh> find(List<Answer> answers, double accuracy) {
+    int[] taken = new int[answers.size()];
+    crew.run(
+        taken.length,
+        (worker, n) -> {
+          Answer answer = answers.get(n);
+          double[] guess = answer.x.clone();
+          double[] heat = answer.heat.vector();
+          double allowed = accuracy * level(answer);
+          taken[n] = operator(worker).solve(rates[answer.number], heat, answer.x, allowed);
+          for (int i = 0; i < guess.length; i++) {
+            answer.x[i] -= guess[i];
+          }
+        });
+    List<Basis.Fresh> added = new ArrayList<>();
     for (int n = 0; n < taken.length; n++) {
       iterations += taken[n];
-      if (isWanted[n]) {
-        wanted.add(answers.get(n));
+      if (taken[n] > 0) {
+        added.add(new Basis.Fresh(answers.get(n).x, answers.get(n).number));
       }
     }
-    return wanted;
+    return added;
   }
 
   /** Adds those answers that a basis does not yet know well enough. */
   void addMissing(Fineness fineness, Basis basis) {
-    for (int rate : fineness.rates) {
-      addAnswers(rate, fineness.fits, fineness.accuracy(rate), basis);
+    int[] rates = fineness.rates;
+    for (int from = 0; from < rates.length; from += LOOKED_AT_TOGETHER) {
+      int to = Math.min(from + LOOKED_AT_TOGETHER, rates.length);
+      List<Answer> answers = guesses(Arrays.copyOfRange(rates, from, to), basis);
+      addThoseThatDoNotFit(answers, fineness.fits, fineness.grown, basis);
     }
   }
 
@@ -209,11 +253,11 @@ final class Reduction {
    */
   void addPassage(Reduction before, Fineness fineness, Basis basis) {
     if (fineness.passages.length > 0) {
-      List<double[]> changes = changes(before, basis);
+      List<HeatPattern> changes = changes(before, basis);
       for (int number : fineness.passages) {
-        List<double[]> answers = new ArrayList<>();
-        changes.forEach(change -> answers.add(operator(0).vector()));
-        basis.add(solve(number, changes, answers, 0, fineness.accuracy(number)), number, crew);
+        List<Answer> answers = new ArrayList<>();
+        changes.forEach(change -> answers.add(new Answer(number, change, operator(0).vector())));
+        basis.add(find(answers, fineness.accuracy(number)), crew);
       }
       before.release();
       release();
@@ -221,20 +265,22 @@ final class Reduction {
   }
 
   /** How much more heat cells get here in the steady answers of another one to its inputs [W]. */
-  private List<double[]> changes(Reduction other, Basis basis) {
-    List<double[]> answers = other.guesses(other.heats(), other.rates[0], basis);
-    List<double[]> changes = new ArrayList<>();
+  private List<HeatPattern> changes(Reduction other, Basis basis) {
+    List<Answer> answers = other.guesses(new int[] {0}, basis);
+    List<HeatPattern> changes = new ArrayList<>();
     for (int drive = 0; drive < drives.count(); drive++) {
       double[] change = operator(0).vector();
       double[] here = operator(0).vector();
-      other.operator(0).conduct(answers.get(drive), change);
-      operator(0).conduct(answers.get(drive), here);
+      other.operator(0).conduct(answers.get(drive).x, change);
+      operator(0).conduct(answers.get(drive).x, here);
       double conducted = magnitude(change);
+      double[] heatThere = other.heats().get(drive).vector();
+      double[] heatHere = heats().get(drive).vector();
       for (int i = 0; i < change.length; i++) {
-        change[i] += heats().get(drive)[i] - other.heats().get(drive)[i] - here[i];
+        change[i] += heatHere[i] - heatThere[i] - here[i];
       }
       if (magnitude(change) > LEAST_CHANGE * conducted) {
-        changes.add(change);
+        changes.add(new HeatPattern(change));
       }
     }
     return changes;
@@ -246,32 +292,66 @@ final class Reduction {
     heats = null;
   }
 
-  /** The best answers within a basis: by Galerkin's method, V (V'GV + s)^-1 V'b. */
-  private List<double[]> guesses(List<double[]> to, double rate, Basis basis) {
+  /** The best answers to all heats within a basis, at some rates. */
+  private List<Answer> guesses(int[] numbers, Basis basis) {
+    List<Answer> answers = new ArrayList<>();
+    for (int number : numbers) {
+      for (HeatPattern heat : heats()) {
+        answers.add(new Answer(number, heat, new double[0]));
+      }
+    }
+    guess(answers, basis);
+    return answers;
+  }
+
+  /** Guesses answers: the best within a basis, by Galerkin's method, V (V'GV + s)^-1 V'b. */
+  private void guess(List<Answer> answers, Basis basis) {
     double[] ofBasis = conductance(basis);
-    DMatrixRMaj matrix = new DMatrixRMaj(size, size);
-    System.arraycopy(ofBasis, 0, matrix.data, 0, ofBasis.length);
-    for (int i = 0; i < size; i++) {
-      matrix.add(i, i, rate);
-    }
-    int known = ofHeats.length;
-    if (known < size) {
-      double[][] more = Panels.products(crew, basis.vectors().subList(known, size), to);
-      ofHeats = Arrays.copyOf(ofHeats, size);
-      System.arraycopy(more, 0, ofHeats, known, more.length);
-    }
+    multiplyHeats(basis);
+    double[][] coordinates = new double[size][answers.size()];
     LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(size);
-    double[][] coordinates = new double[size][to.size()];
-    if (solver.setA(matrix)) {
-      DMatrixRMaj solution = new DMatrixRMaj(size, to.size());
-      solver.solve(new DMatrixRMaj(ofHeats), solution);
-      for (int i = 0; i < size; i++) {
-        for (int n = 0; n < to.size(); n++) {
-          coordinates[i][n] = solution.get(i, n);
+    DMatrixRMaj right = new DMatrixRMaj(size, 1);
+    DMatrixRMaj solution = new DMatrixRMaj(size, 1);
+    int factored = -1;
+    boolean hasFactor = false;
+    for (int n = 0; n < answers.size(); n++) {
+      Answer answer = answers.get(n);
+      if (answer.number != factored) {
+        DMatrixRMaj matrix = new DMatrixRMaj(size, size, true, ofBasis.clone());
+        for (int i = 0; i < size; i++) {
+          matrix.add(i, i, rates[answer.number]);
+        }
+        hasFactor = solver.setA(matrix);
+        factored = answer.number;
+      }
+      // where round-off leaves the small matrix without a factor, the guesses are zero
+      if (hasFactor) {
+        int heat = heats().indexOf(answer.heat);
+        for (int i = 0; i < size; i++) {
+          right.set(i, 0, ofHeats[i][heat]);
+        }
+        solver.solve(right, solution);
+        for (int i = 0; i < size; i++) {
+          coordinates[i][n] = solution.get(i, 0);
         }
       }
     }
-    // where round-off leaves the small matrix without a factor, the guesses are zero
-    return basis.expand(coordinates, to.size(), crew);
+    List<double[]> guesses = basis.expand(coordinates, answers.size(), crew);
+    for (int n = 0; n < guesses.size(); n++) {
+      answers.get(n).x = guesses.get(n);
+    }
+  }
+
+  /** Multiplies the heats with those vectors that are new. */
+  private void multiplyHeats(Basis basis) {
+    int known = ofHeats.length;
+    List<HeatPattern> heats = heats();
+    ofHeats = Arrays.copyOf(ofHeats, size);
+    crew.run(
+        size - known,
+        (worker, n) -> {
+          double[] v = basis.vector(known + n);
+          ofHeats[known + n] = heats.stream().mapToDouble(heat -> heat.product(v)).toArray();
+        });
   }
 }
