@@ -24,16 +24,18 @@
  * (Hochbruck and Ostermann 2010, Acta Numerica 19:209, from memory; the integrals are derived.)
  *
  * <p><b>Building.</b> The answers of a lot are found by conjugate gradients, each from the best
- * that the basis so far can do, x = V (V'GV + s)^-1 V'b (Galerkin's method), made orthonormal by
- * block Gram-Schmidt with a second pass (Bjorck 1967, BIT 7:1; Giraud, Langou and Rozloznik 2005,
- * Comput. Math. Appl. 50:1069, on why two passes do; from memory), and V'GV is carried on with
- * them. All answers of the first configuration enter, the steady ones of up to three more, those
- * whose V'GV over the steady answers of the first differ most; and of all that is left those whose
- * error in the basis so far is too large. That error is estimated from the residual r = b - (G + s
- * C) x: with the incomplete factor M of G + s C, (r' M^-1 r)^(1/2) is close to the error in the
- * energy norm, and over the square root of what a uniform rise of 1 K takes it is one in kelvins.
- * Outputs that are inputs as well, such as the mean of a heated block, are wrong in second order of
- * it only.
+ * that the basis so far can do, x = V (V'GV + s)^-1 V'b (Galerkin's method). What an answer adds to
+ * that enters the basis, made orthonormal by block Gram-Schmidt, with a second pass where the first
+ * leaves less than half (Daniel, Gragg, Kaufman and Stewart 1976, Math. Comput. 30:772; Giraud,
+ * Langou and Rozloznik 2005, Comput. Math. Appl. 50:1069, on why two passes do; from memory), and
+ * V'GV is carried on with it. Rates are taken from both ends inwards, since a basis that knows an
+ * answer at two rates knows most of those between. All answers of the first configuration enter,
+ * unless the guess was good enough; the steady ones of up to three more, those whose V'GV over the
+ * steady answers of the first differ most; and of all that is left those whose error in the basis
+ * so far is too large. That error is estimated from the residual r = b - (G + s C) x: with the
+ * incomplete factor M of G + s C, (r' M^-1 r)^(1/2) is close to the error in the energy norm, and
+ * over the square root of what a uniform rise of 1 K takes it is one in kelvins. Outputs that are
+ * inputs as well, such as the mean of a heated block, are wrong in second order of it only.
  *
  * <p>What follows from it:
  *
