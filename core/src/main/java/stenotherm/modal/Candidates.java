@@ -138,6 +138,18 @@ final class Candidates {
     return nodes.size();
   }
 
+  /** Takes more nodes than those that usual states ask for. */
+  void add(int[] more) {
+    for (int node : more) {
+      nodes.add(node);
+    }
+  }
+
+  /** The nodes chosen. */
+  int[] nodes() {
+    return nodes.stream().mapToInt(Integer::intValue).toArray();
+  }
+
   int node(int candidate) {
     return nodes.get(candidate);
   }

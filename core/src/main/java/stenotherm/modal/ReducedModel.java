@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
@@ -144,6 +145,47 @@ public final class ReducedModel {
         content.plan(), content.body(), content.legs(), content.iterations(), null);
   }
 
+  /**
+   * Tells by how much the readings of extremes can miss those of the whole field at most, in any
+   * run that keeps to the spans given: whatever the inputs do within them and whatever
+   * configurations take turns, at any time. It is a bound, found from the answers of all nodes to
+   * all inputs; see the package for how, and for what it rests on. It comes on top of the error of
+   * the reduction and counts jumps at the worst moments, so that {@link ModalEngine#missedNow} of a
+   * usual run is some tens of times less. It is linear in the spans.
+   *
+   * <p>Runs begin with the whole body at one temperature that lies in the spans of all ambients and
+   * held surfaces, but for blocks that start apart. It takes a second or two for one configuration
+   * and up to ten for three.
+   *
+   * @param spans what runs keep to
+   * @return one for each output [K], 0 for those that are no extremes; infinite where several
+   *     configurations take turns and under one of them nothing fixes the temperature level
+   * @throws InvalidInputException if an input has no span, that of a power or flux leaves 0 out, or
+   *     those of all ambients have no temperature in common
+   * @throws IllegalStateException if the model was read
+   */
+  public double[] missedAtMost(Spans spans) {
+    List<MissBounds.Seen> seen = new ArrayList<>();
+    for (PreparedLeg leg : legs) {
+      BlockNodes[] nodes = new BlockNodes[plan.blocks.size()];
+      for (int block = 0; block < nodes.length; block++) {
+        nodes[block] = leg.nodes(block);
+      }
+      seen.add(new MissBounds.Seen(leg.whole, nodes));
+    }
+    MissBounds bounds = new MissBounds(plan, body, seen, spans);
+    double[] most = new double[plan.probes.size()];
+    for (int block = 0; block < plan.blocks.size(); block++) {
+      double[] missed = bounds.missed(block, candidates(block));
+      for (int index = 0; index < most.length; index++) {
+        if (plan.side[index] != 0 && plan.position[index] == block) {
+          most[index] = missed[plan.side[index] < 0 ? 0 : 1];
+        }
+      }
+    }
+    return most;
+  }
+
   /** A network as this model knows it, or with the next number. */
   KnownNetwork known(HeatNetwork network) {
     int next = 0;
@@ -268,6 +310,27 @@ public final class ReducedModel {
     return cells("the field").basis;
   }
 
+  /**
+   * Returns at how many nodes of its block each extreme is looked for.
+   *
+   * @return one for each output, 0 for those that are no extremes
+   */
+  public int[] nodesOfExtremes() {
+    int[] counts = new int[plan.probes.size()];
+    int[] first = firstLeg().firstCandidate;
+    for (int index = 0; index < counts.length; index++) {
+      if (plan.side[index] != 0) {
+        counts[index] = first[plan.position[index] + 1] - first[plan.position[index]];
+      }
+    }
+    return counts;
+  }
+
+  /** The nodes of a block with extremes at which these are looked for. */
+  int[] candidates(int block) {
+    return cells("the nodes").candidates.get(block).nodes();
+  }
+
   long iterations() {
     return iterations;
   }
@@ -341,6 +404,11 @@ public final class ReducedModel {
     private Fineness fineness = Fineness.WHOLE;
     private Crew crew = new Crew(1);
 
+    /** What runs keep to for which extremes may not miss more than is allowed [K]. */
+    private @Nullable Spans spans;
+
+    private double allowedToMiss;
+
     private Builder(OutputPlan plan) {
       this.plan = plan;
     }
@@ -400,6 +468,24 @@ public final class ReducedModel {
      */
     public Builder together(Set<String> ports) {
       together.add(Set.copyOf(ports));
+      return this;
+    }
+
+    /**
+     * Asks for so many nodes at which extremes are looked for that none can miss more than a
+     * difference in any run that keeps to the spans given, as {@link ReducedModel#missedAtMost}
+     * tells. Without it nodes are chosen by usual states alone, in which they miss little, but no
+     * bound is looked at. It makes readings slower, and building takes some seconds longer, the
+     * more the smaller the difference.
+     *
+     * @param difference the most that they may miss [K]
+     * @param keptTo what runs keep to
+     * @return this builder
+     * @throws InvalidInputException if the difference is not positive
+     */
+    public Builder extremesWithin(double difference, Spans keptTo) {
+      allowedToMiss = Checks.positive("difference", difference, "K");
+      spans = keptTo;
       return this;
     }
 
@@ -470,12 +556,28 @@ public final class ReducedModel {
         each.release();
       }
       List<Candidates> candidates = Candidates.choose(plan, projected, body);
+      if (spans != null) {
+        addCandidates(projected, body, spans, candidates);
+      }
       List<PreparedLeg> legs = new ArrayList<>();
       for (ProjectedLeg each : projected) {
         legs.add(new PreparedLeg(each, candidates, basis, fineness));
       }
       Cells cells = new Cells(basis, candidates, fineness, crew);
       return new ReducedModel(plan, body, legs, iterations, cells);
+    }
+
+    private void addCandidates(
+        List<ProjectedLeg> legs, Body body, Spans within, List<Candidates> candidates) {
+      List<MissBounds.Seen> seen = new ArrayList<>();
+      for (ProjectedLeg leg : legs) {
+        seen.add(new MissBounds.Seen(leg.whole, leg.nodes));
+      }
+      MissBounds bounds = new MissBounds(plan, body, seen, within);
+      for (int block = 0; block < candidates.size(); block++) {
+        Candidates chosen = candidates.get(block);
+        chosen.add(bounds.toAdd(block, chosen.nodes(), allowedToMiss));
+      }
     }
 
     private void addAnswers(List<Reduction> reductions, Basis basis) {

@@ -17,6 +17,7 @@ import stenotherm.conduction.InitialState;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.MeshControl;
+import stenotherm.modal.ModalEngine;
 import stenotherm.modal.ReducedModel;
 
 /**
@@ -165,5 +166,27 @@ final class PortJourney {
       engine.advance(ReferenceTransient.STORED_EVERY, atStart[step], atEnd[step]);
       engine.read(rows[step]);
     }
+  }
+
+  /**
+   * What the extremes of a model miss on the journey at most, one for each output [K].
+   *
+   * @param changesFilms whether the films change on the way, or are the model's first ones
+   */
+  double[] missed(ReducedModel model, boolean changesFilms) {
+    ModalEngine engine = model.engineWithoutEstimates(initialState());
+    double[] most = new double[probes.size()];
+    double[] now = new double[most.length];
+    for (int step = 0; step < steps; step++) {
+      if (changesFilms) {
+        engine.useCoefficients(coefficients[step]);
+      }
+      engine.advance(ReferenceTransient.STORED_EVERY, atStart[step], atEnd[step]);
+      engine.missedNow(now);
+      for (int output = 0; output < most.length; output++) {
+        most[output] = Math.max(most[output], now[output]);
+      }
+    }
+    return most;
   }
 }

@@ -37,6 +37,18 @@ class ModalReportTest {
   }
 
   @Test
+  void theJourneyMissesLessThanAnyMay() {
+    ReducedModel model = journey.modelInOneAir(1);
+    double start = journey.initialState().temperature();
+    double[] most = model.missedAtMost(ModalReport.spans(model, start));
+    double[] missed = journey.missed(model, true);
+    for (int output = 0; output < most.length; output++) {
+      // usual states are far from the worst
+      assertTrue(missed[output] <= most[output] / 5, missed[output] + " of " + most[output]);
+    }
+  }
+
+  @Test
   void theJourneyIsWhatTheReportSays() {
     assertEquals(192, journey.steps());
     assertEquals(3, journey.filmSets().size());

@@ -1,0 +1,113 @@
+package stenotherm.modal;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.conduction.Port;
+
+/**
+ * What runs that are still to come keep to: within what their inputs stay at all times, however
+ * they move there, how far blocks start apart, and how long a configuration lasts at least. See
+ * {@link ReducedModel#missedAtMost}.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param inputs the span of each input, by its name: temperatures [K], powers [W] or fluxes [W/m2];
+ *     those of powers and fluxes hold 0, since a run begins without them
+ * @param apart by how much a block may be warmer than the rest when a run begins, by its name; the
+ *     range holds 0 [K]
+ * @param shortestStay how long a run stays at least under a configuration before it goes on to
+ *     another [s]
+ */
+public record Spans(Map<String, Range> inputs, Map<String, Range> apart, double shortestStay) {
+  /**
+   * Checks the ends.
+   *
+   * @throws InvalidInputException if an end is infinite, what blocks start apart by leaves 0 out,
+   *     or the shortest stay is not positive
+   */
+  public Spans {
+    Checks.positive("shortest stay", shortestStay, "s");
+    inputs = Map.copyOf(inputs);
+    apart = Map.copyOf(apart);
+    inputs.forEach((name, span) -> checkFinite("span of " + name, span));
+    apart.forEach(
+        (name, span) -> {
+          checkFinite("start apart of " + name, span);
+          checkHoldsZero("start apart of " + name, span, "K");
+        });
+  }
+
+  private static void checkFinite(String field, Range span) {
+    Checks.finite(field, span.low(), "");
+    Checks.finite(field, span.high(), "");
+  }
+
+  private static void checkHoldsZero(String field, Range span, String unit) {
+    if (!span.contains(0)) {
+      throw new InvalidInputException(
+          field, "from " + span.low() + " to " + span.high() + " " + unit + " must hold 0 " + unit);
+    }
+  }
+
+  /**
+   * The same span for all temperatures and for all powers; no block starts apart.
+   *
+   * @param ports inputs of a model
+   * @param temperatures span of each ambient and held surface [K]
+   * @param powers span of each source [W]
+   * @param shortestStay how long a run stays at least under a configuration [s]
+   * @return the spans
+   * @throws InvalidInputException if an input is a flux
+   */
+  public static Spans of(List<Port> ports, Range temperatures, Range powers, double shortestStay) {
+    Map<String, Range> inputs = new LinkedHashMap<>();
+    for (Port port : ports) {
+      inputs.put(
+          port.name(),
+          switch (port.unit()) {
+            case "K" -> temperatures;
+            case "W" -> powers;
+            default ->
+                throw new InvalidInputException(
+                    "span of " + port.name(), "is one of " + port.unit() + "; name it");
+          });
+    }
+    return new Spans(inputs, Map.of(), shortestStay);
+  }
+
+  /**
+   * The same with a block that may start apart.
+   *
+   * @param block name of the block
+   * @param warmer by how much it may be warmer than the rest, 0 included [K]
+   * @return the spans
+   * @throws InvalidInputException if the range leaves 0 out
+   */
+  public Spans startingApart(String block, Range warmer) {
+    Map<String, Range> all = new LinkedHashMap<>(apart);
+    all.put(block, warmer);
+    return new Spans(inputs, all, shortestStay);
+  }
+
+  /** The span of an input of a model. */
+  Range of(Port port) {
+    Range span = inputs.get(port.name());
+    if (span == null) {
+      throw new InvalidInputException(
+          "spans", "there is none of '" + port.name() + "'; there are those of " + inputs.keySet());
+    }
+    if (!port.unit().equals("K")) {
+      checkHoldsZero("span of " + port.name(), span, port.unit());
+    }
+    return span;
+  }
+
+  /** The range by which a block may start apart; 0 if it is not named. */
+  Range ofStart(String block) {
+    return apart.getOrDefault(block, new Range(0, 0));
+  }
+}
