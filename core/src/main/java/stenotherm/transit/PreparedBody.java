@@ -51,7 +51,9 @@ final class PreparedBody {
   /** Names of the boundaries that meet the same air, for which the models were made. */
   private Set<String> alike = Set.of();
 
+  /** Both keep the number of threads of the run that they were made for; it changes no result. */
   private @Nullable ReducedModel scout;
+
   private @Nullable ReducedModel whole;
 
   /** Mean temperatures of each stage that were found first, by leg and position in the leg. */
@@ -78,9 +80,10 @@ final class PreparedBody {
   /**
    * Finds the coefficients of a course.
    *
-   * @param whateverItTakes whether to make a model even if stepping every cell takes less time
+   * @param settings interval, solver and threads count
    */
-  Prepared prepare(Course course, double interval, boolean whateverItTakes) {
+  Prepared prepare(Course course, TransitSettings settings) {
+    double interval = settings.interval();
     List<Stage> stages = course.stages(leg -> splits(course, leg));
     List<Temperatures> means = new ArrayList<>();
     for (int number = 0; number < stages.size(); number++) {
@@ -94,7 +97,7 @@ final class PreparedBody {
       whole = null;
     }
     if (scout == null) {
-      scout = scout(course, schedule);
+      scout = scout(course, schedule, settings.threads());
     }
     double change = Double.POSITIVE_INFINITY;
     for (int pass = 0; pass < MOST_PASSES && change > SCOUTING_TOLERANCE; pass++) {
@@ -105,12 +108,12 @@ final class PreparedBody {
       schedule = next;
     }
     int expected = expectedModes(course, schedule);
-    if (!whateverItTakes && expected > MOST_MODES) {
+    if (settings.solver() == Solver.FASTER && expected > MOST_MODES) {
       remember(course, stages, means);
       return new Prepared(schedule, null, expected, change);
     }
     if (whole == null) {
-      whole = whole(course, schedule);
+      whole = whole(course, schedule, settings.threads());
     }
     ReducedModel model = extended(whole, schedule.coefficients());
     means = means(course, schedule, model, interval);
@@ -165,30 +168,30 @@ final class PreparedBody {
   }
 
   /** The small model: for the weakest and the strongest films of a first guess. */
-  private static ReducedModel scout(Course course, Schedule schedule) {
+  private static ReducedModel scout(Course course, Schedule schedule, int threads) {
     Coefficients weakest = schedule.coefficients().get(0);
     Coefficients strongest = weakest;
     for (Coefficients each : schedule.coefficients()) {
       weakest = each.sumOfFilms() < weakest.sumOfFilms() ? each : weakest;
       strongest = each.sumOfFilms() > strongest.sumOfFilms() ? each : strongest;
     }
-    return builder(course, List.of())
+    return builder(course, List.of(), threads)
         .scouting()
         .configuration(weakest.network(), weakest.films())
         .configuration(strongest.network(), strongest.films())
         .build();
   }
 
-  private static ReducedModel whole(Course course, Schedule schedule) {
-    ReducedModel.Builder builder = builder(course, course.probes());
+  private static ReducedModel whole(Course course, Schedule schedule, int threads) {
+    ReducedModel.Builder builder = builder(course, course.probes(), threads);
     for (Coefficients each : schedule.coefficients()) {
       builder.configuration(each.network(), each.films());
     }
     return builder.build();
   }
 
-  private static ReducedModel.Builder builder(Course course, List<Probe> probes) {
-    ReducedModel.Builder builder = ReducedModel.builder(probes);
+  private static ReducedModel.Builder builder(Course course, List<Probe> probes, int threads) {
+    ReducedModel.Builder builder = ReducedModel.builder(probes).threads(threads);
     Set<String> alike = course.alike();
     if (!alike.isEmpty()) {
       builder.together(alike);

@@ -87,7 +87,7 @@ public final class PreparedParcel {
     }
     PreparedBody.Prepared prepared;
     try {
-      prepared = body.prepare(course, settings.interval(), settings.solver() != Solver.FASTER);
+      prepared = body.prepare(course, settings);
     } catch (CancellationException interrupt) {
       // the full solver finds the interrupt as well, and ends with the start stored
       String reason = "interrupted before there was a reduced model";

@@ -1,6 +1,7 @@
 package stenotherm.transit;
 
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
 
@@ -13,11 +14,13 @@ import stenotherm.grid.MeshControl;
  * @param interval time between stored values [s]
  * @param stepping time steps of the full solver; a reduced model steps exactly
  * @param solver what solves the heat equation
+ * @param threads number of threads that make a reduced model, with the one that calls; they end
+ *     before a run begins, and the results are the same to the last bit for any number
  */
 public record TransitSettings(
-    MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver) {
+    MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver, int threads) {
   /**
-   * Settings with a reduced model where the parcel allows it and it saves time.
+   * Settings with a reduced model where the parcel allows it and it saves time, made by one thread.
    *
    * @param mesh cells of the parcel
    * @param interval time between stored values [s]
@@ -25,16 +28,20 @@ public record TransitSettings(
    * @throws stenotherm.base.InvalidInputException if the interval is not above 0
    */
   public TransitSettings(MeshControl mesh, double interval, IntegratorSettings stepping) {
-    this(mesh, interval, stepping, Solver.FASTER);
+    this(mesh, interval, stepping, Solver.FASTER, 1);
   }
 
   /**
-   * Checks the interval.
+   * Checks the numbers.
    *
-   * @throws stenotherm.base.InvalidInputException if it is not above 0
+   * @throws stenotherm.base.InvalidInputException if the interval is not above 0, or there is no
+   *     thread
    */
   public TransitSettings {
     Checks.positive("interval between stored values", interval, "s");
+    if (threads < 1) {
+      throw new InvalidInputException("threads", threads + " must be at least 1");
+    }
   }
 
   /**
@@ -57,7 +64,7 @@ public record TransitSettings(
   public TransitSettings screening() {
     double tolerance = 4 * stepping.stepTolerance();
     return new TransitSettings(
-        mesh.scaled(2), 2 * interval, IntegratorSettings.adaptive(tolerance), solver);
+        mesh.scaled(2), 2 * interval, IntegratorSettings.adaptive(tolerance), solver, threads);
   }
 
   /**
@@ -67,7 +74,7 @@ public record TransitSettings(
    * @return the slower settings
    */
   public TransitSettings live() {
-    return new TransitSettings(mesh, interval, stepping.live(), solver);
+    return new TransitSettings(mesh, interval, stepping.live(), solver, threads);
   }
 
   /**
@@ -76,7 +83,7 @@ public record TransitSettings(
    * @return the changed settings
    */
   public TransitSettings reduced() {
-    return new TransitSettings(mesh, interval, stepping, Solver.REDUCED);
+    return new TransitSettings(mesh, interval, stepping, Solver.REDUCED, threads);
   }
 
   /**
@@ -85,7 +92,18 @@ public record TransitSettings(
    * @return the slower settings
    */
   public TransitSettings full() {
-    return new TransitSettings(mesh, interval, stepping, Solver.FULL);
+    return new TransitSettings(mesh, interval, stepping, Solver.FULL, threads);
+  }
+
+  /**
+   * The same settings with several threads where they save time: while a reduced model is made.
+   *
+   * @param number the number, with the thread that calls
+   * @return the changed settings
+   * @throws stenotherm.base.InvalidInputException if it is not above 0
+   */
+  public TransitSettings withThreads(int number) {
+    return new TransitSettings(mesh, interval, stepping, solver, number);
   }
 
   /**
@@ -95,6 +113,6 @@ public record TransitSettings(
    * @return the changed settings
    */
   public TransitSettings meshScaled(double factor) {
-    return new TransitSettings(mesh.scaled(factor), interval, stepping, solver);
+    return new TransitSettings(mesh.scaled(factor), interval, stepping, solver, threads);
   }
 }

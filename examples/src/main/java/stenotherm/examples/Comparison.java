@@ -48,7 +48,8 @@ final class Comparison {
    *
    * @param scenario what to compare
    * @param settings how finely
-   * @param threads how many packings to judge at a time
+   * @param threads how many packings to judge at a time; those that are left over share the work of
+   *     each
    * @param percentListener told of every new percentage that is done, one call at a time
    * @return a row for each packing in the scenario's order; where it has warmers, one more without
    * @throws InvalidInputException if the scenario does not fit together
@@ -64,8 +65,8 @@ final class Comparison {
         parcels.add(new Packed(packing.withoutWarmers(), true));
       }
     }
-    return new Comparison(scenario, settings, parcels.size(), percentListener)
-        .run(parcels, threads);
+    TransitSettings each = settings.withThreads(Math.max(1, threads / parcels.size()));
+    return new Comparison(scenario, each, parcels.size(), percentListener).run(parcels, threads);
   }
 
   /** A packing, perhaps stripped of the warmers that the scenario gives it. */
