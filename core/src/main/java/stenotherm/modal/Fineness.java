@@ -8,10 +8,10 @@ enum Fineness {
       new int[] {6, 7, 8},
       1e-9,
       1e-6,
-      2e-4,
+      5e-5,
       1e-5,
       true,
-      new int[] {6, 8}),
+      new int[] {8, 2}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, 1e-2, false, new int[0]);
 
@@ -32,9 +32,11 @@ enum Fineness {
   private final double passing;
 
   /**
-   * Error of an answer that a basis found for other configurations may leave; parts as above. On 60
-   * random parcels and journeys means were off by 0.19 K with a hundredth, by 0.03 K with a
-   * thousandth, by 0.02 K with three of ten thousand; with none left it was 0.017 K.
+   * Error of an answer that a basis found for other configurations may leave; parts as above. It is
+   * one in the energy norm of the whole body, and that of a light cup may be many times as large:
+   * on 60 random parcels and journeys means were off by 0.19 K with a hundredth, by 0.03 K with a
+   * thousandth, by 0.01 K with two of ten thousand, but on one of 75 others by 0.06 K, and by 0.01
+   * K with half of one.
    */
   final double fits;
 
@@ -45,8 +47,8 @@ enum Fineness {
   final boolean grows;
 
   /**
-   * Numbers of the rates that the coarser models go without, one each: of those of minutes, where
-   * most of the error lies.
+   * Numbers of the rates that the coarser models go without, one each: of the last to enter, at
+   * which the basis finds most from the answers around, as it does between all rates.
    */
   final int[] leftOut;
 

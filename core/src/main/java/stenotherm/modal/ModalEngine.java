@@ -292,9 +292,9 @@ public final class ModalEngine implements HeatEngine {
   /**
    * Tells how large the error of the reduction may be: the largest difference so far, over all
    * readings, between each output and those of two coarser models, two thirds of their sum. Each of
-   * them goes without the answers at one rate of the order of minutes; of an extreme they are asked
-   * at the point where it was found. It is an estimate, not a bound, and says nothing about the
-   * error of the grid, nor about what the chosen nodes miss of an extreme, see {@link
+   * them goes without the answers at one rate, which entered the basis last; of an extreme they are
+   * asked at the point where it was found. It is an estimate, not a bound, and says nothing about
+   * the error of the grid, nor about what the chosen nodes miss of an extreme, see {@link
    * #readEverywhere}.
    *
    * @return one for each output [K or W], 0 before the first reading

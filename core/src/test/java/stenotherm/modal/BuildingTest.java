@@ -91,6 +91,15 @@ class BuildingTest {
     for (String block : List.of("foam", "animal", "warmer")) {
       ReducibleNetwork.Nodes nodes = operator.new Nodes(block);
       assertArrayEquals(nodes.read(x, new double[8]), nodes.read(x), 1e-12);
+      boolean reached = false;
+      for (int input = 0; input < 8; input++) {
+        double[] inputs = new double[8];
+        inputs[input] = 1;
+        for (double value : nodes.read(operator.vector(), inputs)) {
+          reached |= value != 0;
+        }
+      }
+      assertEquals(reached, nodes.reachedByInputs(), block);
     }
   }
 
