@@ -228,6 +228,20 @@ final class HeatOperator {
     }
   }
 
+  /** Heat that leaves the body through each boundary for a rise of its cells [W]. */
+  void heatLost(double[] rise, double[] flows) {
+    for (int p = 0; p < patches.size(); p++) {
+      Patch patch = patches.get(p);
+      double sum = 0;
+      if (patch.port().kind() != BoundaryKind.FLUX) {
+        for (int f = 0; f < patch.cell().length; f++) {
+          sum += conductance[p][f] * rise[patch.cell()[f] + system.pad];
+        }
+      }
+      flows[p] = sum;
+    }
+  }
+
   /**
    * Net heat into each cell, -G T + ports [W]; needs the factor for an infinite stage or none at
    * all.
