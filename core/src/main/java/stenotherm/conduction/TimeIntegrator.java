@@ -39,10 +39,7 @@ final class TimeIntegrator {
   private static final double E3 = D - D / 3;
 
   private static final double SAFETY = 0.9;
-
-  /** More would be believed of an estimate that happens to be small, and be refused next. */
-  private static final double LARGEST_GROWTH = 2;
-
+  private static final double LARGEST_GROWTH = 4;
   private static final double LARGEST_CUT = 0.2;
   private static final int MOST_STEPS = 2_000_000;
 
