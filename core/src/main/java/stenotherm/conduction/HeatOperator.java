@@ -2,6 +2,7 @@ package stenotherm.conduction;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import stenotherm.base.Face;
 
 /**
@@ -17,6 +18,9 @@ final class HeatOperator {
 
   /** Heat capacity of each cell [J/K], padded; of the solid where it melts. */
   final double[] capacity;
+
+  /** Positions of the cells of environments in a padded vector, ascending. */
+  final int[] environment;
 
   /** Conductance of each cell to all boundaries [W/K], padded. */
   private final double[] toBoundaries;
@@ -46,6 +50,11 @@ final class HeatOperator {
     for (int cell = 0; cell < system.cells; cell++) {
       capacity[cell + system.pad] = network.capacity(cell);
     }
+    this.environment =
+        IntStream.range(0, system.cells)
+            .filter(cell -> !network.isSolid(cell))
+            .map(cell -> cell + system.pad)
+            .toArray();
     this.toBoundaries = system.vector();
     this.addition = system.vector();
     this.conductance = new double[patches.size()][];
@@ -111,8 +120,9 @@ final class HeatOperator {
       system.factor(toBoundaries);
       return;
     }
+    double rate = 1 / stage;
     for (int i = system.pad; i < system.pad + system.cells; i++) {
-      addition[i] = toBoundaries[i] + capacity[i] / stage;
+      addition[i] = toBoundaries[i] + capacity[i] * rate;
     }
     system.factor(addition);
   }
@@ -253,10 +263,8 @@ final class HeatOperator {
       result[i] = -result[i];
     }
     addPortHeat(conditions, result);
-    for (int cell = 0; cell < system.cells; cell++) {
-      if (!network.isSolid(cell)) {
-        result[cell + system.pad] = 0;
-      }
+    for (int i : environment) {
+      result[i] = 0;
     }
   }
 }

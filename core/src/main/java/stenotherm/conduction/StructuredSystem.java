@@ -38,6 +38,9 @@ final class StructuredSystem {
 
   private static final int MOST_ITERATIONS = 5000;
 
+  /** Planes of cells whose pivots are found side by side. */
+  private static final int PLANES = 4;
+
   final int cells;
   final int pad;
   private final int strideY;
@@ -45,6 +48,15 @@ final class StructuredSystem {
   private final double[] couplingX;
   private final double[] couplingY;
   private final double[] couplingZ;
+
+  /** Sum of the couplings of each cell. */
+  private final double[] couplingSum;
+
+  /** What elimination of a cell takes from the next one's pivot, over its inverse pivot. */
+  private final double[] eliminationX;
+
+  private final double[] eliminationY;
+  private final double[] eliminationZ;
   private final double[] diagonal;
   private final double[] inversePivot;
 
@@ -60,6 +72,9 @@ final class StructuredSystem {
   /** 2 minus the diagonal of that matrix. */
   private final double[] excess;
 
+  /** Row sums of A times {@link #root}: what the scaled x take of the sum of all rows. */
+  private final double[] rowSum;
+
   private final double[] residual;
   private final double[] direction;
   private final double[] upper;
@@ -68,6 +83,9 @@ final class StructuredSystem {
 
   /** Sum of all entries of A: what a uniform rise of 1 K takes [W/K]. */
   private double reaction;
+
+  /** Sum of b - A x over all cells where an iteration started [W]. */
+  private double sumAtStart;
 
   StructuredSystem(HeatNetwork network) {
     RectilinearGrid grid = network.grid();
@@ -78,6 +96,10 @@ final class StructuredSystem {
     couplingX = vector();
     couplingY = vector();
     couplingZ = vector();
+    couplingSum = vector();
+    eliminationX = vector();
+    eliminationY = vector();
+    eliminationZ = vector();
     use(network);
     diagonal = vector();
     inversePivot = vector();
@@ -86,6 +108,7 @@ final class StructuredSystem {
     scaledY = vector();
     scaledZ = vector();
     excess = vector();
+    rowSum = vector();
     residual = vector();
     direction = vector();
     upper = vector();
@@ -103,6 +126,18 @@ final class StructuredSystem {
     System.arraycopy(network.coupling(Axis.X), 0, couplingX, pad, cells);
     System.arraycopy(network.coupling(Axis.Y), 0, couplingY, pad, cells);
     System.arraycopy(network.coupling(Axis.Z), 0, couplingZ, pad, cells);
+    for (int i = pad; i < pad + cells; i++) {
+      double x = couplingX[i];
+      double y = couplingY[i];
+      double z = couplingZ[i];
+      eliminationX[i] = x * (x + MODIFICATION * (y + z));
+      eliminationY[i] = y * (y + MODIFICATION * (x + z));
+      eliminationZ[i] = z * (z + MODIFICATION * (x + y));
+    }
+    for (int i = pad; i < pad + cells; i++) {
+      double sum = couplingX[i] + couplingX[i - 1] + couplingY[i] + couplingY[i - strideY];
+      couplingSum[i] = sum + couplingZ[i] + couplingZ[i - strideZ];
+    }
   }
 
   /**
@@ -113,27 +148,52 @@ final class StructuredSystem {
    *     [W/K], padded
    */
   void factor(double[] addition) {
-    reaction = 0;
-    for (int i = pad; i < pad + cells; i++) {
-      reaction += addition[i];
-      double sum = couplingX[i] + couplingX[i - 1] + couplingY[i] + couplingY[i - strideY];
-      diagonal[i] = addition[i] + sum + couplingZ[i] + couplingZ[i - strideZ];
-      if (diagonal[i] == 0) {
-        // a cell of an environment: any temperature will do, the row must not be singular
-        diagonal[i] = 1;
-      }
-    }
     int end = pad + cells;
+    reaction = sum(addition);
     for (int i = pad; i < end; i++) {
-      inversePivot[i] = inversePivot(i);
+      diagonal[i] = addition[i] + couplingSum[i];
+    }
+    for (int plane = pad; plane < end; plane += PLANES * strideZ) {
+      findPivots(plane, Math.min(PLANES, (end - plane) / strideZ));
     }
     for (int i = pad; i < end; i++) {
       root[i] = Math.sqrt(inversePivot[i]);
+    }
+    for (int i = pad; i < end; i++) {
       excess[i] = 2 - diagonal[i] * inversePivot[i];
+      rowSum[i] = addition[i] * root[i];
     }
     for (int i = pad; i < end; i++) {
       scale(i);
     }
+  }
+
+  /**
+   * Finds the pivots of some planes normal to z, each one cell behind the one before it: a pivot
+   * waits for the division of its neighbours', so that several chains of them take the time of one.
+   */
+  private void findPivots(int plane, int planes) {
+    for (int step = 0; step < strideZ + planes - 1; step++) {
+      int first = Math.max(0, step - strideZ + 1);
+      int last = Math.min(planes - 1, step);
+      for (int p = first; p <= last; p++) {
+        findPivot(plane + p * strideZ + step - p);
+      }
+    }
+  }
+
+  private void findPivot(int i) {
+    if (diagonal[i] == 0) {
+      // a cell of an environment: any temperature will do, the row must not be singular
+      diagonal[i] = 1;
+    }
+    double own = diagonal[i];
+    double pivot =
+        own
+            - eliminationX[i - 1] * inversePivot[i - 1]
+            - eliminationY[i - strideY] * inversePivot[i - strideY]
+            - eliminationZ[i - strideZ] * inversePivot[i - strideZ];
+    inversePivot[i] = 1 / (pivot > SMALLEST_PIVOT * own ? pivot : own);
   }
 
   /**
@@ -147,10 +207,11 @@ final class StructuredSystem {
   void refactor(int[] at, double[] addition, double sum) {
     reaction = sum;
     for (int i : at) {
-      diagonal[i] = addition[i] + couplingSum(i);
-      inversePivot[i] = inversePivot(i);
+      diagonal[i] = addition[i] + couplingSum[i];
+      findPivot(i);
       root[i] = Math.sqrt(inversePivot[i]);
       excess[i] = 2 - diagonal[i] * inversePivot[i];
+      rowSum[i] = addition[i] * root[i];
     }
     for (int i : at) {
       scale(i);
@@ -164,26 +225,6 @@ final class StructuredSystem {
     scaledX[i] = couplingX[i] * root[i] * root[i + 1];
     scaledY[i] = couplingY[i] * root[i] * root[i + strideY];
     scaledZ[i] = couplingZ[i] * root[i] * root[i + strideZ];
-  }
-
-  private double couplingSum(int i) {
-    double sum = couplingX[i] + couplingX[i - 1] + couplingY[i] + couplingY[i - strideY];
-    return sum + couplingZ[i] + couplingZ[i - strideZ];
-  }
-
-  private double inversePivot(int i) {
-    double x = couplingX[i - 1];
-    double y = couplingY[i - strideY];
-    double z = couplingZ[i - strideZ];
-    double fillX = couplingY[i - 1] + couplingZ[i - 1];
-    double fillY = couplingX[i - strideY] + couplingZ[i - strideY];
-    double fillZ = couplingX[i - strideZ] + couplingY[i - strideZ];
-    double pivot =
-        diagonal[i]
-            - x * (x + MODIFICATION * fillX) * inversePivot[i - 1]
-            - y * (y + MODIFICATION * fillY) * inversePivot[i - strideY]
-            - z * (z + MODIFICATION * fillZ) * inversePivot[i - strideZ];
-    return 1 / (pivot > SMALLEST_PIVOT * diagonal[i] ? pivot : diagonal[i]);
   }
 
   /** Computes A x. */
@@ -206,12 +247,22 @@ final class StructuredSystem {
   /** Computes r = (1 + L)^-1 D^-1/2 (b - A x), the residual that the iteration works on. */
   private void startFrom(double[] b, double[] x) {
     multiply(x, residual);
+    for (int i = pad; i < pad + cells; i++) {
+      residual[i] = b[i] - residual[i];
+    }
+    startFrom(residual);
+  }
+
+  /** Computes r = (1 + L)^-1 D^-1/2 b, which may be where r stands itself. */
+  private void startFrom(double[] b) {
+    sumAtStart = sum(b);
     int dy = strideY;
     int dz = strideZ;
     double previous = 0;
     for (int i = pad; i < pad + cells; i++) {
-      double known = root[i] * (b[i] - residual[i]);
-      known += scaledY[i - dy] * residual[i - dy] + scaledZ[i - dz] * residual[i - dz];
+      double known = root[i] * b[i];
+      known = Math.fma(scaledY[i - dy], residual[i - dy], known);
+      known = Math.fma(scaledZ[i - dz], residual[i - dz], known);
       previous = Math.fma(scaledX[i - 1], previous, known);
       residual[i] = previous;
     }
@@ -272,11 +323,8 @@ final class StructuredSystem {
         + couplingZ[i - strideZ] * (own - x[i - strideZ]);
   }
 
-  /**
-   * Sum of the squares of the residual; apart from its update, which runs on several cells at once.
-   */
-  private double residualNorm() {
-    double[] r = residual;
+  /** Sum over all cells, in four strands that do not wait for each other. */
+  private double sum(double[] a) {
     int end = pad + cells;
     double s0 = 0;
     double s1 = 0;
@@ -284,13 +332,33 @@ final class StructuredSystem {
     double s3 = 0;
     int i = pad;
     for (; i + 3 < end; i += 4) {
-      s0 += r[i] * r[i];
-      s1 += r[i + 1] * r[i + 1];
-      s2 += r[i + 2] * r[i + 2];
-      s3 += r[i + 3] * r[i + 3];
+      s0 += a[i];
+      s1 += a[i + 1];
+      s2 += a[i + 2];
+      s3 += a[i + 3];
     }
     for (; i < end; i++) {
-      s0 += r[i] * r[i];
+      s0 += a[i];
+    }
+    return s0 + s1 + (s2 + s3);
+  }
+
+  /** Sum of the products over all cells, in four strands like {@link #sum}. */
+  private double product(double[] a, double[] b) {
+    int end = pad + cells;
+    double s0 = 0;
+    double s1 = 0;
+    double s2 = 0;
+    double s3 = 0;
+    int i = pad;
+    for (; i + 3 < end; i += 4) {
+      s0 += a[i] * b[i];
+      s1 += a[i + 1] * b[i + 1];
+      s2 += a[i + 2] * b[i + 2];
+      s3 += a[i + 3] * b[i + 3];
+    }
+    for (; i < end; i++) {
+      s0 += a[i] * b[i];
     }
     return s0 + s1 + (s2 + s3);
   }
@@ -310,7 +378,7 @@ final class StructuredSystem {
    */
   double error(double[] b, double[] x) {
     startFrom(b, x);
-    return Math.sqrt(residualNorm() / reaction);
+    return Math.sqrt(product(residual, residual) / reaction);
   }
 
   /**
@@ -351,10 +419,17 @@ final class StructuredSystem {
     return iterate(x, tolerance, reaction, 1);
   }
 
+  /** Solves like {@link #solveAnyway} from x = 0. */
+  int solveFromZero(double[] b, double[] x, double tolerance) {
+    Arrays.fill(x, 0);
+    startFrom(b);
+    return iterate(x, tolerance, reaction, 1);
+  }
+
   private int iterate(double[] x, double tolerance, double scale, int fewest) {
     int end = pad + cells;
     double target = tolerance * tolerance * scale;
-    double rho = residualNorm();
+    double rho = product(residual, residual);
     System.arraycopy(residual, pad, direction, pad, cells);
     Arrays.fill(correction, 0);
     double beta = 0;
@@ -370,30 +445,18 @@ final class StructuredSystem {
         correction[i] += alpha * upper[i];
         residual[i] -= alpha * (upper[i] + lower[i]);
       }
-      double next = residualNorm();
+      // apart from the update, which runs on several cells at once
+      double next = product(residual, residual);
       beta = next / rho;
       rho = next;
     }
     if (!(rho >= 0)) {
       throw new SolverFailure("the linear system met a number that is not finite");
     }
-    double shift = reaction > 0 ? residualSum() / reaction : 0;
+    double shift = reaction > 0 ? (sumAtStart - product(rowSum, correction)) / reaction : 0;
     for (int i = pad; i < end; i++) {
       x[i] += root[i] * correction[i] + shift;
     }
     return iteration;
-  }
-
-  /** Sum of b - A x over all cells [W]. */
-  private double residualSum() {
-    double sum = 0;
-    for (int i = pad; i < pad + cells; i++) {
-      double ofNeighbours =
-          scaledX[i - 1] * residual[i - 1]
-              + scaledY[i - strideY] * residual[i - strideY]
-              + scaledZ[i - strideZ] * residual[i - strideZ];
-      sum += (residual[i] - ofNeighbours) / root[i];
-    }
-    return sum;
   }
 }

@@ -498,33 +498,28 @@ final class TimeIntegrator {
    * through the stage.
    */
   private void guessEnd(double step) {
+    double ofMiddle = 1 / GAMMA;
+    double ofPrevious = 0;
+    if (smooth) {
+      double forward = GAMMA * step;
+      double bend = step * (step - forward) / (forward + previousStep);
+      ofMiddle += bend / forward;
+      ofPrevious = bend / previousStep;
+    }
+    double ofNow = 1 - ofMiddle - ofPrevious;
     for (int i = start; i < end; i++) {
-      atEnd[i] = guessEnd(step, previous[i], temperature[i], atMiddle[i]);
+      atEnd[i] = ofPrevious * previous[i] + ofNow * temperature[i] + ofMiddle * atMiddle[i];
     }
     for (int m = 0; m < enthalpy.length; m++) {
-      enthalpyEnd[m] = guessEnd(step, enthalpyBefore[m], enthalpy[m], enthalpyMiddle[m]);
+      enthalpyEnd[m] =
+          ofPrevious * enthalpyBefore[m] + ofNow * enthalpy[m] + ofMiddle * enthalpyMiddle[m];
     }
-  }
-
-  private double guessEnd(double step, double valueBefore, double value, double valueMiddle) {
-    double forward = GAMMA * step;
-    double slope = (valueMiddle - value) / forward;
-    double guess = value + slope * step;
-    if (smooth) {
-      double before = (value - valueBefore) / previousStep;
-      double curvature = (slope - before) / (forward + previousStep);
-      guess += curvature * step * (step - forward);
-    }
-    return guess;
   }
 
   /** Environments have no temperature of their own; their rows read x = 0. */
   private void keepEnvironment(double[] guess) {
-    HeatNetwork network = operator.network();
-    for (int cell = 0; cell < system.cells; cell++) {
-      if (!network.isSolid(cell)) {
-        guess[cell + start] = 0;
-      }
+    for (int i : operator.environment) {
+      guess[i] = 0;
     }
   }
 
@@ -534,8 +529,7 @@ final class TimeIntegrator {
    */
   private double localError() {
     for (int i = start; i < end; i++) {
-      rightHandSide[i] = (E1 * heatNow[i] + E2 * heatMiddle[i] + E3 * heatEnd[i]) / D;
-      error[i] = 0;
+      rightHandSide[i] = E1 / D * heatNow[i] + E2 / D * heatMiddle[i] + E3 / D * heatEnd[i];
     }
     for (int m = 0; m < enthalpy.length; m++) {
       int phase = melting.phase(m, enthalpy[m]);
@@ -544,13 +538,18 @@ final class TimeIntegrator {
         rightHandSide[melting.at[m]] = 0;
       }
     }
-    iterations += system.solveAnyway(rightHandSide, error, SOLVER_SHARE * settings.stepTolerance());
+    iterations +=
+        system.solveFromZero(rightHandSide, error, SOLVER_SHARE * settings.stepTolerance());
     double largest = 0;
     for (int i = start; i < end; i++) {
-      largest = Math.max(largest, Math.abs(error[i]));
-    }
-    if (!Double.isFinite(largest)) {
-      throw new SolverFailure("the local error is not finite");
+      double magnitude = Math.abs(error[i]);
+      // rarely true, not so Math.max, which would wait for its last result in each cell
+      if (!(magnitude <= largest)) {
+        if (!Double.isFinite(magnitude)) {
+          throw new SolverFailure("the local error is not finite");
+        }
+        largest = magnitude;
+      }
     }
     return largest;
   }
@@ -560,10 +559,9 @@ final class TimeIntegrator {
     double stage = D * step;
     for (int i = start; i < end; i++) {
       rightHandSide[i] = operator.capacity[i] / stage * error[i];
-      errorFilteredTwice[i] = 0;
     }
     iterations +=
-        system.solveAnyway(
+        system.solveFromZero(
             rightHandSide, errorFilteredTwice, SOLVER_SHARE * settings.stepTolerance());
     for (int i = start; i < end; i++) {
       double taken = errorFilteredTwice[i];
