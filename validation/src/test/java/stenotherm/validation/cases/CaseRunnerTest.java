@@ -131,7 +131,7 @@ class CaseRunnerTest {
     String coarse =
         TinyCases.TRANSIENT
             .replace("until: 600", "until: 600, timeTolerance: 5")
-            .replace("coefficient: 5", "coefficient: 500")
+            .replace("coefficient: 5", "coefficient: 50")
             .replace("amplitude: 5", "amplitude: 50");
     CaseResult result = run(coarse, SMALL, 0);
     assertEquals(Status.NOT_CONVERGED, result.status(), result::toString);
