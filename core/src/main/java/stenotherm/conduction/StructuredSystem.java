@@ -246,26 +246,52 @@ final class StructuredSystem {
 
   /** Computes r = (1 + L)^-1 D^-1/2 (b - A x), the residual that the iteration works on. */
   private void startFrom(double[] b, double[] x) {
-    multiply(x, residual);
-    for (int i = pad; i < pad + cells; i++) {
-      residual[i] = b[i] - residual[i];
-    }
-    startFrom(residual);
-  }
-
-  /** Computes r = (1 + L)^-1 D^-1/2 b, which may be where r stands itself. */
-  private void startFrom(double[] b) {
-    sumAtStart = sum(b);
     int dy = strideY;
     int dz = strideZ;
     double previous = 0;
+    double before = 0;
+    double own = x[pad];
+    double couplingBefore = 0;
+    double sum = 0;
     for (int i = pad; i < pad + cells; i++) {
-      double known = root[i] * b[i];
-      known = Math.fma(scaledY[i - dy], residual[i - dy], known);
+      double after = x[i + 1];
+      double couplingAfter = couplingX[i];
+      double left =
+          b[i]
+              - diagonal[i] * own
+              + couplingAfter * after
+              + couplingBefore * before
+              + couplingY[i] * x[i + dy]
+              + couplingY[i - dy] * x[i - dy]
+              + couplingZ[i] * x[i + dz]
+              + couplingZ[i - dz] * x[i - dz];
+      sum += left;
+      double known = Math.fma(scaledY[i - dy], residual[i - dy], root[i] * left);
+      known = Math.fma(scaledZ[i - dz], residual[i - dz], known);
+      previous = Math.fma(scaledX[i - 1], previous, known);
+      residual[i] = previous;
+      before = own;
+      own = after;
+      couplingBefore = couplingAfter;
+    }
+    sumAtStart = sum;
+  }
+
+  /** Computes r = (1 + L)^-1 D^-1/2 b, the residual of x = 0. */
+  private void startFrom(double[] b) {
+    int dy = strideY;
+    int dz = strideZ;
+    double previous = 0;
+    double sum = 0;
+    for (int i = pad; i < pad + cells; i++) {
+      double left = b[i];
+      sum += left;
+      double known = Math.fma(scaledY[i - dy], residual[i - dy], root[i] * left);
       known = Math.fma(scaledZ[i - dz], residual[i - dz], known);
       previous = Math.fma(scaledX[i - 1], previous, known);
       residual[i] = previous;
     }
+    sumAtStart = sum;
   }
 
   /** Computes p = r + beta p and t = (1 + U)^-1 p in one sweep backward. */
