@@ -460,7 +460,7 @@ final class StructuredSystem {
     Arrays.fill(correction, 0);
     double beta = 0;
     int iteration = 0;
-    while (rho > target || iteration < fewest && rho > 0) {
+    while (rho > target || (iteration < fewest && rho > 0)) {
       if (++iteration > MOST_ITERATIONS) {
         throw new SolverFailure(
             "conjugate gradients did not converge in " + MOST_ITERATIONS + " iterations");
