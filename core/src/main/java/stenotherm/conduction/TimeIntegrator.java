@@ -363,6 +363,8 @@ final class TimeIntegrator {
   private void trBdf2Step(double target, boolean last) {
     prepareHeatNow();
     double step = target - time;
+    double refusedStep = 0;
+    double refusedEstimate = 0;
     while (true) {
       forcing.at(time + GAMMA * step, middle);
       conditionsAtEnd(last ? target : time + step, last);
@@ -388,7 +390,16 @@ final class TimeIntegrator {
         throw new SolverFailure(
             "the step shrank to " + step + " s without meeting the step tolerance");
       }
-      step *= solved ? Math.max(LARGEST_CUT, Math.min(0.8, stepFactor(estimate))) : LARGEST_CUT;
+      double cut = solved ? Math.min(0.8, stepFactor(estimate)) : LARGEST_CUT;
+      if (solved && refusedStep > 0) {
+        // after a kink the estimate of a stiff surface falls with the first power of the step
+        double power = Math.log(refusedEstimate / estimate) / Math.log(refusedStep / step);
+        double ratio = settings.stepTolerance() / estimate;
+        cut = Math.min(cut, SAFETY * Math.pow(ratio, 1 / Math.max(1, power)));
+      }
+      refusedStep = solved ? step : 0;
+      refusedEstimate = estimate;
+      step *= Math.max(LARGEST_CUT, cut);
       last = false;
     }
   }
