@@ -142,7 +142,7 @@ final class MissBounds {
   }
 
   /** Where several configurations take turns and one keeps its heat, states have no bound. */
-  private boolean isUnbounded() {
+  boolean isUnbounded() {
     return causes.size() > 1 && causes.stream().anyMatch(each -> each.ever.decaying > 0);
   }
 

@@ -48,7 +48,18 @@ public final class ReducedModel {
   private final @Nullable Cells cells;
 
   /** What a model keeps of its cells, and how it goes about them. */
-  private record Cells(Basis basis, List<Candidates> candidates, Fineness fineness, Crew crew) {}
+  private record Cells(
+      Basis basis,
+      List<Candidates> candidates,
+      Fineness fineness,
+      Crew crew,
+      @Nullable Promise promise) {}
+
+  /**
+   * What extremes cannot miss by more [K] in runs that keep to spans under the configurations that
+   * a model was built for.
+   */
+  private record Promise(Spans spans, double difference) {}
 
   private ReducedModel(
       OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations, @Nullable Cells cells) {
@@ -174,12 +185,17 @@ public final class ReducedModel {
       seen.add(new MissBounds.Seen(leg.whole, nodes));
     }
     MissBounds bounds = new MissBounds(plan, body, seen, spans);
+    Promise promise = cells("what extremes can miss").promise;
+    double promised =
+        promise != null && promise.spans.hold(spans)
+            ? promise.difference
+            : Double.POSITIVE_INFINITY;
     double[] most = new double[plan.probes.size()];
     for (int block = 0; block < plan.blocks.size(); block++) {
       double[] missed = bounds.missed(block, candidates(block));
       for (int index = 0; index < most.length; index++) {
         if (plan.side[index] != 0 && plan.position[index] == block) {
-          most[index] = missed[plan.side[index] < 0 ? 0 : 1];
+          most[index] = Math.min(promised, missed[plan.side[index] < 0 ? 0 : 1]);
         }
       }
     }
@@ -248,7 +264,7 @@ public final class ReducedModel {
         same,
         all,
         iterations + reduction.iterations(),
-        new Cells(grown, own.candidates, own.fineness, own.crew));
+        new Cells(grown, own.candidates, own.fineness, own.crew, null));
   }
 
   /**
@@ -556,18 +572,17 @@ public final class ReducedModel {
         each.release();
       }
       List<Candidates> candidates = Candidates.choose(plan, projected, body);
-      if (spans != null) {
-        addCandidates(projected, body, spans, candidates);
-      }
+      Promise promise = spans == null ? null : addCandidates(projected, body, spans, candidates);
       List<PreparedLeg> legs = new ArrayList<>();
       for (ProjectedLeg each : projected) {
         legs.add(new PreparedLeg(each, candidates, basis, fineness));
       }
-      Cells cells = new Cells(basis, candidates, fineness, crew);
+      Cells cells = new Cells(basis, candidates, fineness, crew, promise);
       return new ReducedModel(plan, body, legs, iterations, cells);
     }
 
-    private void addCandidates(
+    /** Adds nodes to those chosen; returns what they keep, if anything can be said. */
+    private @Nullable Promise addCandidates(
         List<ProjectedLeg> legs, Body body, Spans within, List<Candidates> candidates) {
       List<MissBounds.Seen> seen = new ArrayList<>();
       for (ProjectedLeg leg : legs) {
@@ -578,6 +593,7 @@ public final class ReducedModel {
         Candidates chosen = candidates.get(block);
         chosen.add(bounds.toAdd(block, chosen.nodes(), allowedToMiss));
       }
+      return bounds.isUnbounded() ? null : new Promise(within, allowedToMiss);
     }
 
     private void addAnswers(List<Reduction> reductions, Basis basis) {

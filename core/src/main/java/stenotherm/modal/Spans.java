@@ -93,6 +93,26 @@ public record Spans(Map<String, Range> inputs, Map<String, Range> apart, double 
     return new Spans(inputs, all, shortestStay);
   }
 
+  /** Tells whether runs that keep to other spans keep to these. */
+  boolean hold(Spans others) {
+    for (Map.Entry<String, Range> input : inputs.entrySet()) {
+      Range other = others.inputs.get(input.getKey());
+      if (other == null || !hold(input.getValue(), other)) {
+        return false;
+      }
+    }
+    for (String block : others.apart.keySet()) {
+      if (!hold(ofStart(block), others.ofStart(block))) {
+        return false;
+      }
+    }
+    return others.shortestStay >= shortestStay;
+  }
+
+  private static boolean hold(Range range, Range other) {
+    return range.low() <= other.low() && other.high() <= range.high();
+  }
+
   /** The span of an input of a model. */
   Range of(Port port) {
     Range span = inputs.get(port.name());

@@ -2,6 +2,7 @@ package stenotherm.modal;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -51,6 +52,18 @@ class SpansTest {
                 () -> model.missedAtMost(new Spans(inputs, Map.of(), 3600)))
             .getMessage()
             .startsWith("spans: there is none of 'zMax'; there are those of ["));
+  }
+
+  @Test
+  void someHoldOthers() {
+    Spans spans = Spans.of(model.inputs(), AMBIENT, POWER, 3600);
+    Spans apart = spans.startingApart("animal", new Range(-1, 1));
+    assertTrue(spans.hold(spans));
+    assertTrue(apart.hold(spans));
+    assertFalse(spans.hold(apart));
+    assertTrue(spans.hold(Spans.of(model.inputs(), new Range(281, 289), POWER, 7200)));
+    assertFalse(spans.hold(Spans.of(model.inputs(), new Range(279, 289), POWER, 7200)));
+    assertFalse(spans.hold(Spans.of(model.inputs(), AMBIENT, POWER, 3599)));
   }
 
   @Test
