@@ -4,16 +4,21 @@ package stenotherm.modal;
 enum Fineness {
   /** All that the error estimate stands for. */
   WHOLE(
-      new int[] {0, 5, 3, 7, 1, 6, 4, 8, 2},
+      new int[] {0, 5, 3, 7, 1, 4, 2, 8, 6},
       new int[] {6, 7, 8},
       1e-9,
       1e-6,
       5e-5,
-      1e-5,
       true,
-      new int[] {8, 2}),
+      new int[] {8, 6}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
-  SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, 1e-2, false, new int[0]);
+  SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, false, new int[0]);
+
+  /** Part of the usual error that a body with one heat alone may have. */
+  private static final double ALONE = 0.1;
+
+  /** Error of a new answer as a part of what need not be added at all. */
+  private static final double GROWN = 0.1;
 
   /**
    * Numbers of the rates at which the answers to the inputs enter the basis: first those at the
@@ -35,13 +40,10 @@ enum Fineness {
    * Error of an answer that a basis found for other configurations may leave; parts as above. It is
    * one in the energy norm of the whole body, and that of a light cup may be many times as large:
    * on 60 random parcels and journeys means were off by 0.19 K with a hundredth, by 0.03 K with a
-   * thousandth, by 0.01 K with two of ten thousand, but on one of 75 others by 0.06 K, and by 0.01
-   * K with half of one.
+   * thousandth, by 0.01 K with two of ten thousand, but on one of 75 others, with one heat alone,
+   * by 0.06 K.
    */
-  final double fits;
-
-  /** Error of the answers that such a basis grows by: well below what need not be added at all. */
-  final double grown;
+  private final double fits;
 
   /** Whether a basis grows for configurations that the model was not built for. */
   final boolean grows;
@@ -58,7 +60,6 @@ enum Fineness {
       double steady,
       double passing,
       double fits,
-      double grown,
       boolean grows,
       int[] leftOut) {
     this.rates = rates;
@@ -66,9 +67,23 @@ enum Fineness {
     this.steady = steady;
     this.passing = passing;
     this.fits = fits;
-    this.grown = grown;
     this.grows = grows;
     this.leftOut = leftOut;
+  }
+
+  /**
+   * Error of an answer that a basis found for other configurations may leave.
+   *
+   * @param heats how many heats have answers: where there is one alone, more of its answers take
+   *     little, and have no others beside them
+   */
+  double fits(int heats) {
+    return heats == 1 ? ALONE * fits : fits;
+  }
+
+  /** Error of the answers that such a basis grows by. */
+  double grown(int heats) {
+    return GROWN * fits(heats);
   }
 
   /** Tolerance of the answers at a rate. */

@@ -604,7 +604,7 @@ public final class ReducedModel {
       for (int rate : fineness.rates) {
         for (Reduction each : solved) {
           if (each != first || rate != steady) {
-            double fits = each == first || rate == steady ? 0 : fineness.fits;
+            double fits = each == first || rate == steady ? 0 : each.fits(fineness);
             each.addAnswers(rate, fits, fineness.accuracy(rate), basis);
           }
         }

@@ -235,13 +235,22 @@ final class Reduction {
     return added;
   }
 
+  /** Error of an answer that a basis found for other configurations may leave. */
+  double fits(Fineness fineness) {
+    return fineness.fits(heatCount());
+  }
+
+  private int heatCount() {
+    return drives.count() + startingApart.size();
+  }
+
   /** Adds those answers that a basis does not yet know well enough. */
   void addMissing(Fineness fineness, Basis basis) {
     int[] rates = fineness.rates;
     for (int from = 0; from < rates.length; from += LOOKED_AT_TOGETHER) {
       int to = Math.min(from + LOOKED_AT_TOGETHER, rates.length);
       List<Answer> answers = guesses(Arrays.copyOfRange(rates, from, to), basis);
-      addThoseThatDoNotFit(answers, fineness.fits, fineness.grown, basis);
+      addThoseThatDoNotFit(answers, fits(fineness), fineness.grown(heatCount()), basis);
     }
   }
 
