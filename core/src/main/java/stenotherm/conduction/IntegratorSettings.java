@@ -44,7 +44,8 @@ public record IntegratorSettings(
      * Hosea and Shampine (1996), Appl. Numer. Math. 20:21. Both from memory; order and stability
      * are tested. Steps of their own length in a body where nothing melts go on from what is left
      * after taking the estimate, filtered twice, from the result: third order, and still L-stable
-     * (own derivation, tested).
+     * (own derivation, tested); second order where conductivities follow the temperature, see
+     * {@link Conductivities#LIVE}.
      */
     TR_BDF2,
     /** Implicit Euler: first order, L-stable, obeys the maximum principle. Fixed steps only. */

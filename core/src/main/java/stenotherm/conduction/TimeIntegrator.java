@@ -16,9 +16,8 @@ import stenotherm.base.ProgressListener;
  * step of its own choice then goes on from T - F e: filtered twice, the difference still takes away
  * the error of third order, and for y' = -s y the step stays L-stable. Its factor lies between
  * -0.045 and 1 for every s dt and goes to zero as 1 / (s dt); unfiltered the embedded formula grows
- * without bound, filtered once it goes to -1.6. Found by evaluating these factors; order and
- * damping are tested. Equal steps, which studies of the scheme take, and bodies that melt stay with
- * T.
+ * without bound, filtered once it goes to 1.6. Found by evaluating these factors; order and damping
+ * are tested. Equal steps, which studies of the scheme take, and bodies that melt stay with T.
  *
  * <p>The heat of each port over a step is the quadrature that moves the temperatures, dt (w q1 + w
  * q2 + d q3), with the weights of the embedded formula and d times the heat that e + F e costs

@@ -9,8 +9,8 @@ import java.util.Random;
  * The nodes of a block at which its extremes are looked for during a run: in none of a number of
  * usual states under some of the configurations is an extreme over them further from that over all
  * nodes than a small difference. A few nodes serve many states: the one that serves most is taken
- * first, then the one that serves most of the others, until every state is served. Immutable once
- * chosen.
+ * first, then the one that serves most of the others, until every state is served. Others may be
+ * added while a model is built; it keeps them unchanged afterwards.
  */
 final class Candidates {
   /**

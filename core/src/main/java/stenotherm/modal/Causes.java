@@ -6,7 +6,8 @@ import stenotherm.base.Range;
 
 /**
  * All that moves a body under one configuration, in its modes by their rates: inputs within their
- * spans, blocks that start apart, and what is left of all that was before. Immutable once made.
+ * spans, blocks that start apart, and what is left of all that was before. Only {@link #lower}
+ * changes it, before any bound is looked for.
  */
 final class Causes {
   /** Ratio of one time to that before. */
@@ -129,9 +130,10 @@ final class Causes {
   /**
    * How much of a state may be there at most: the root of its square in the product of the heat
    * capacities. Between surroundings all within their spans no temperature leaves these (maximum
-   * principle). What a power adds under one configuration is at most as long as its steady state;
-   * of what was there when that began, no more is left when it ends than the slowest rate lets
-   * over.
+   * principle; it is one of the whole field, and the reduced one may overshoot by its error, which
+   * is small beside spans of some kelvins and is left out). What a power adds under one
+   * configuration is at most as long as its steady state; of what was there when that began, no
+   * more is left when it ends than the slowest rate lets over.
    *
    * @param kept the most that any configuration leaves of a state, 0 to 1
    */

@@ -35,6 +35,7 @@ final class MissBounds {
     this.body = body;
     this.configurations = configurations;
     this.spans = spans;
+    spans.requireFit(body.inputs, body.startingApart());
     List<Range> drives = drives();
     List<Range> apart = new ArrayList<>();
     for (String block : body.startingApart()) {
@@ -148,16 +149,14 @@ final class MissBounds {
 
   /**
    * Adds to the candidates of a block until none of its extremes misses more than allowed: always
-   * nodes that miss most, and of those that are like one another only one at a time.
+   * nodes that miss most, and of those that are like one another only one at a time. There must be
+   * a bound.
    *
    * @param allowed what they may miss [K]
-   * @return the nodes added; none if there is no bound
+   * @return the nodes added
    */
   int[] toAdd(int block, int[] candidates, double allowed) {
     List<Integer> added = new ArrayList<>();
-    if (isUnbounded()) {
-      return new int[0];
-    }
     List<MissBound> bounds = new ArrayList<>();
     for (int c = 0; c < causes.size(); c++) {
       bounds.add(bound(c, block));

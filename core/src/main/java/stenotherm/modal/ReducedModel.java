@@ -161,8 +161,9 @@ public final class ReducedModel {
    * run that keeps to the spans given: whatever the inputs do within them and whatever
    * configurations take turns, at any time. It is a bound, found from the answers of all nodes to
    * all inputs; see the package for how, and for what it rests on. It comes on top of the error of
-   * the reduction and counts jumps at the worst moments, so that {@link ModalEngine#missedNow} of a
-   * usual run is some tens of times less. It is linear in the spans.
+   * the reduction and of the tenth of a millikelvin to which nodes are held, and counts jumps at
+   * the worst moments, so that {@link ModalEngine#missedNow} of a usual run is some tens of times
+   * less. It is linear in the spans.
    *
    * <p>Runs begin with the whole body at one temperature that lies in the spans of all ambients and
    * held surfaces, but for blocks that start apart. It takes a second or two for one configuration
@@ -171,8 +172,10 @@ public final class ReducedModel {
    * @param spans what runs keep to
    * @return one for each output [K], 0 for those that are no extremes; infinite where several
    *     configurations take turns and under one of them nothing fixes the temperature level
-   * @throws InvalidInputException if an input has no span, that of a power or flux leaves 0 out, or
-   *     those of all ambients have no temperature in common
+   * @throws InvalidInputException if an input has no span, that of a power or flux leaves 0 out,
+   *     one of a temperature is not within 1 K to 5000 K, those of all ambients have no temperature
+   *     in common, or an input or block is named that the model does not have or that was not
+   *     announced to start apart
    * @throws IllegalStateException if the model was read
    */
   public double[] missedAtMost(Spans spans) {
@@ -492,7 +495,8 @@ public final class ReducedModel {
      * difference in any run that keeps to the spans given, as {@link ReducedModel#missedAtMost}
      * tells. Without it nodes are chosen by usual states alone, in which they miss little, but no
      * bound is looked at. It makes readings slower, and building takes some seconds longer, the
-     * more the smaller the difference.
+     * more the smaller the difference. Configurations that {@link ReducedModel#with} takes up later
+     * are not looked at.
      *
      * @param difference the most that they may miss [K]
      * @param keptTo what runs keep to
@@ -538,8 +542,10 @@ public final class ReducedModel {
      * Solves for the answers of the body to all its inputs and reduces it.
      *
      * @return the model
-     * @throws InvalidInputException if there is no configuration, or a block, boundary or point of
-     *     an output, or an input that goes together with others, does not exist
+     * @throws InvalidInputException if there is no configuration; if a block, boundary or point of
+     *     an output, or an input that goes together with others, does not exist; or if extremes are
+     *     to keep within a difference for spans that {@link ReducedModel#missedAtMost} refuses, or
+     *     has no bound for
      * @throws IllegalStateException if the linear solver does not converge
      */
     public ReducedModel build() {
@@ -581,19 +587,26 @@ public final class ReducedModel {
       return new ReducedModel(plan, body, legs, iterations, cells);
     }
 
-    /** Adds nodes to those chosen; returns what they keep, if anything can be said. */
-    private @Nullable Promise addCandidates(
+    /** Adds nodes to those chosen; returns what they keep. */
+    private Promise addCandidates(
         List<ProjectedLeg> legs, Body body, Spans within, List<Candidates> candidates) {
       List<MissBounds.Seen> seen = new ArrayList<>();
       for (ProjectedLeg leg : legs) {
         seen.add(new MissBounds.Seen(leg.whole, leg.nodes));
       }
       MissBounds bounds = new MissBounds(plan, body, seen, within);
+      if (bounds.isUnbounded()) {
+        throw new InvalidInputException(
+            "extremes within",
+            Checks.show(allowedToMiss, "K")
+                + ": several configurations take turns and under one of them no film and no held"
+                + " surface fixes the temperature level, so that extremes can miss any amount");
+      }
       for (int block = 0; block < candidates.size(); block++) {
         Candidates chosen = candidates.get(block);
         chosen.add(bounds.toAdd(block, chosen.nodes(), allowedToMiss));
       }
-      return bounds.isUnbounded() ? null : new Promise(within, allowedToMiss);
+      return new Promise(within, allowedToMiss);
     }
 
     private void addAnswers(List<Reduction> reductions, Basis basis) {

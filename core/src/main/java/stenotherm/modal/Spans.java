@@ -3,6 +3,9 @@ package stenotherm.modal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -24,7 +27,7 @@ import stenotherm.conduction.Port;
  */
 public record Spans(Map<String, Range> inputs, Map<String, Range> apart, double shortestStay) {
   /**
-   * Checks the ends.
+   * Checks the ends. Whether the names are those of a model is checked where it meets the spans.
    *
    * @throws InvalidInputException if an end is infinite, what blocks start apart by leaves 0 out,
    *     or the shortest stay is not positive
@@ -33,17 +36,17 @@ public record Spans(Map<String, Range> inputs, Map<String, Range> apart, double 
     Checks.positive("shortest stay", shortestStay, "s");
     inputs = Map.copyOf(inputs);
     apart = Map.copyOf(apart);
-    inputs.forEach((name, span) -> checkFinite("span of " + name, span));
+    inputs.forEach((name, span) -> checkFinite("span of " + name, span, ""));
     apart.forEach(
         (name, span) -> {
-          checkFinite("start apart of " + name, span);
+          checkFinite("start apart of " + name, span, "K");
           checkHoldsZero("start apart of " + name, span, "K");
         });
   }
 
-  private static void checkFinite(String field, Range span) {
-    Checks.finite(field, span.low(), "");
-    Checks.finite(field, span.high(), "");
+  private static void checkFinite(String field, Range span, String unit) {
+    Checks.finite(field, span.low(), unit);
+    Checks.finite(field, span.high(), unit);
   }
 
   private static void checkHoldsZero(String field, Range span, String unit) {
@@ -113,17 +116,54 @@ public record Spans(Map<String, Range> inputs, Map<String, Range> apart, double 
     return range.low() <= other.low() && other.high() <= range.high();
   }
 
-  /** The span of an input of a model. */
+  /**
+   * Refuses spans that are not those of a model: a name that it does not know could be a misspelled
+   * one whose span then would not count.
+   *
+   * @param ports inputs of the model
+   * @param startingApart the blocks that may start apart in its runs
+   */
+  void requireFit(List<Port> ports, Set<String> startingApart) {
+    Set<String> names = new TreeSet<>();
+    for (Port port : ports) {
+      names.add(port.name());
+      Range span = inputs.get(port.name());
+      if (span == null) {
+        throw new InvalidInputException(
+            "spans",
+            "there is none of '"
+                + port.name()
+                + "'; there are those of "
+                + sorted(inputs.keySet()));
+      }
+      String field = "span of " + port.name();
+      if (port.unit().equals("K")) {
+        Checks.temperature(field, span.low());
+        Checks.temperature(field, span.high());
+      } else {
+        checkHoldsZero(field, span, port.unit());
+      }
+    }
+    requireKnown(inputs.keySet(), names, "is no input; there are ");
+    requireKnown(apart.keySet(), startingApart, "is no block announced to start apart; there are ");
+  }
+
+  private static void requireKnown(Set<String> named, Set<String> known, String problem) {
+    for (String name : sorted(named)) {
+      if (!known.contains(name)) {
+        throw new InvalidInputException("spans", "'" + name + "' " + problem + sorted(known));
+      }
+    }
+  }
+
+  /** In the same order in every run, which that of a set is not. */
+  private static Set<String> sorted(Set<String> names) {
+    return new TreeSet<>(names);
+  }
+
+  /** The span of an input of a model that these fit. */
   Range of(Port port) {
-    Range span = inputs.get(port.name());
-    if (span == null) {
-      throw new InvalidInputException(
-          "spans", "there is none of '" + port.name() + "'; there are those of " + inputs.keySet());
-    }
-    if (!port.unit().equals("K")) {
-      checkHoldsZero("span of " + port.name(), span, port.unit());
-    }
-    return span;
+    return Objects.requireNonNull(inputs.get(port.name()));
   }
 
   /** The range by which a block may start apart; 0 if it is not named. */

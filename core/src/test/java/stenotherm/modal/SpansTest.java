@@ -55,6 +55,28 @@ class SpansTest {
   }
 
   @Test
+  void namesAndTemperaturesOfAnotherKindAreRefused() {
+    assertRefused(
+        "span of warmer: Infinity is not a finite number",
+        () -> Spans.of(model.inputs(), AMBIENT, new Range(0, Double.POSITIVE_INFINITY), 3600));
+    Spans spans = Spans.of(model.inputs(), AMBIENT, POWER, 3600);
+    assertRefused(
+        "spans: 'anmal' is no block announced to start apart; there are [animal]",
+        () -> model.missedAtMost(spans.startingApart("anmal", new Range(0, 1))));
+    Map<String, Range> more = new LinkedHashMap<>(spans.inputs());
+    more.put("heater", POWER);
+    assertRefused(
+        "spans: 'heater' is no input; there are "
+            + "[animal, warmer, xMax, xMin, yMax, yMin, zMax, zMin]",
+        () -> model.missedAtMost(new Spans(more, Map.of(), 3600)));
+    Spans celsius = Spans.of(model.inputs(), new Range(-5, 25), POWER, 3600);
+    assertRefused(
+        "span of xMin: -5 K must lie between 1 K and 5000 K. Temperatures are absolute, in kelvin:"
+            + " 20 °C is 293.15 K.",
+        () -> model.missedAtMost(celsius));
+  }
+
+  @Test
   void someHoldOthers() {
     Spans spans = Spans.of(model.inputs(), AMBIENT, POWER, 3600);
     Spans apart = spans.startingApart("animal", new Range(-1, 1));
@@ -81,13 +103,17 @@ class SpansTest {
   /** Without films the level has no bound, once configurations take turns. */
   @Test
   void whatKeepsItsHeatHasNoBound() {
-    ReducedModel closed =
+    ReducedModel.Builder builder =
         ReducedModel.builder(List.of(new Probe.Maximum("hottest", "animal")))
             .configuration(body.network, body.films())
-            .configuration(body.network, new double[6])
-            .build();
-    assertArrayEquals(
-        new double[] {Double.POSITIVE_INFINITY},
-        closed.missedAtMost(Spans.of(closed.inputs(), AMBIENT, POWER, 3600)));
+            .configuration(body.network, new double[6]);
+    ReducedModel closed = builder.build();
+    Spans spans = Spans.of(closed.inputs(), AMBIENT, POWER, 3600);
+    assertArrayEquals(new double[] {Double.POSITIVE_INFINITY}, closed.missedAtMost(spans));
+    builder.extremesWithin(0.1, spans);
+    assertRefused(
+        "extremes within: 0.1 K: several configurations take turns and under one of them no film and"
+            + " no held surface fixes the temperature level, so that extremes can miss any amount",
+        builder::build);
   }
 }

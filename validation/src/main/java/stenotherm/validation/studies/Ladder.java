@@ -7,7 +7,8 @@ import java.util.List;
 final class Ladder {
   /**
    * Ratio of two step tolerances whose runs tell the error of the time steps: that of a
-   * second-order scheme falls with the power 2/3 of the tolerance, here to a quarter.
+   * second-order scheme falls with the power 2/3 of the tolerance, here to a quarter; that of steps
+   * with the correction of third order falls faster, so that the estimate is cautious.
    */
   private static final double TOLERANCE_RATIO = 8;
 
