@@ -58,6 +58,11 @@ final class MissBounds {
     passages = passages();
   }
 
+  /** The most of a state that may be there when a configuration begins. */
+  double reach() {
+    return reach;
+  }
+
   /** From each configuration to each other one. */
   private List<List<Passage>> passages() {
     List<List<Passage>> to = new ArrayList<>();

@@ -42,6 +42,11 @@ final class RandomBody {
   final HeatNetwork network;
 
   RandomBody(long seed, double cellsAcross) {
+    this(seed, cellsAcross, 1.5);
+  }
+
+  /** One whose cells may differ more from their neighbours, and so be few. */
+  RandomBody(long seed, double cellsAcross, double growth) {
     random = new Random(seed);
     double x = between(0.16, 0.34);
     double y = between(0.16, 0.30);
@@ -67,7 +72,7 @@ final class RandomBody {
             pouch));
     layout = new Layout(blocks);
     double cell = x / cellsAcross;
-    mesh = new MeshControl(cell, cell / 3, 1.5);
+    mesh = new MeshControl(cell, cell / 3, growth);
     HeatNetwork.Builder builder =
         HeatNetwork.builder(layout, mesh).source("warmer").source("animal").thinResistance(CONTACT);
     for (Face face : Face.values()) {
