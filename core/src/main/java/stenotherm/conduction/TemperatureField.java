@@ -76,7 +76,10 @@ public final class TemperatureField {
    * through it.
    */
   private double rise(int cell, Face face) {
-    double heat = heatThrough(cell, face);
+    return rise(cell, face, heatThrough(cell, face));
+  }
+
+  private double rise(int cell, Face face, double heat) {
     return heat == 0 ? 0 : heat * network.halfResistance(face, cell) / grid.faceArea(face, cell);
   }
 
@@ -87,14 +90,16 @@ public final class TemperatureField {
       return released == null ? conducted : conducted + released[6 * cell + face.ordinal()];
     }
     int p = network.patchAt(cell, face);
-    if (p < 0) {
-      return 0;
-    }
+    return p < 0 ? 0 : heatFrom(p, network.indexInPatch(cell, face, p));
+  }
+
+  /** Heat that flows in through a face of a boundary [W]. */
+  private double heatFrom(int p, int index) {
     Patch patch = network.patches().get(p);
-    int index = network.indexInPatch(cell, face, p);
     return patch.port().kind() == BoundaryKind.FLUX
         ? patch.area()[index] * boundary[p]
-        : patch.conductance(index, coefficient[p]) * (boundary[p] - temperature[cell]);
+        : patch.conductance(index, coefficient[p])
+            * (boundary[p] - temperature[patch.cell()[index]]);
   }
 
   private static int neighbour(RectilinearGrid grid, int cell, Face face) {
@@ -407,11 +412,12 @@ public final class TemperatureField {
    * @throws InvalidInputException if there is no such boundary
    */
   public double surfaceMean(String boundary) {
-    Patch patch = network.patches().get(network.boundaryIndex(boundary));
+    int p = network.boundaryIndex(boundary);
+    Patch patch = network.patches().get(p);
     double sum = 0;
     for (int f = 0; f < patch.cell().length; f++) {
       int cell = patch.cell()[f];
-      sum += patch.area()[f] * (temperature[cell] + rise(cell, patch.face()[f]));
+      sum += patch.area()[f] * (temperature[cell] + rise(cell, patch.face()[f], heatFrom(p, f)));
     }
     return sum / patch.port().area();
   }
