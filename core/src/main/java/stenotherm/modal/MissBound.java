@@ -1,10 +1,7 @@
 package stenotherm.modal;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import stenotherm.base.Range;
 
 /**
  * By how much any node of a block can be colder or warmer than all candidates, whatever inputs do
@@ -13,10 +10,11 @@ import stenotherm.base.Range;
  * <p>A node n is held against the mixture of candidates c that answers to all causes most alike,
  * with parts p_c that are not negative and add up to 1. The mixture lies between the candidates, so
  * that T_n is beyond their extreme by at most T_n - sum p_c T_c = r z, and {@link Response} bounds
- * that. Over all mixtures the least of the bounds is exactly what n can be beyond the candidates at
- * worst (the largest of a bilinear form in inputs and parts: von Neumann's minimax theorem, from
- * memory); the mixture here is the closest in the sum of squares, so that its bound is somewhat
- * more. A uniform field is the same in node and mixture and drops out.
+ * that. Under one configuration, if no block starts apart, the least of the bounds over all
+ * mixtures is exactly what n can be beyond the candidates at worst (the largest of a bilinear form
+ * in inputs and parts: von Neumann's minimax theorem, from memory); the mixture here is the closest
+ * in the sum of squares, so that its bound is somewhat more. A uniform field is the same in node
+ * and mixture and drops out.
  *
  * <p>After other configurations: with t the time since the last one ended, r z(t) is what inputs
  * have done since, and p z(0) with p_j = r_j exp(-lambda_j t); p z(0) is the same of the
@@ -26,29 +24,14 @@ import stenotherm.base.Range;
  * larger end, but for what p bends in between. So nothing is missed between the times looked at.
  */
 final class MissBound {
-  /** Panels of times that are one where mixtures are sought. */
-  private static final int TOGETHER = 7;
-
   /** How often a mixture is sought anew where it matters. */
   private static final int REFINEMENTS = 5;
-
-  /** How many candidates a better mixture may be of. */
-  private static final int POOL = 60;
 
   /** A mixture that is so many times more than enough is not made better. */
   private static final double HOPELESS = 1.6;
 
-  /** Part of the sum of all differences below which they count alike. */
-  private static final double ALIKE = 1e-3;
-
   /** Panels of the time since a change that are looked at together at first. */
   private static final int AT_FIRST = 8;
-
-  /** Weight of the responses of a block that starts apart: only the largest one counts. */
-  private static final double OF_STARTS = 0.3;
-
-  /** Squared difference of responses that is negligible [K2]. */
-  private static final double NEGLIGIBLE = 1e-10;
 
   private final Causes causes;
   private final Response ever;
@@ -68,22 +51,8 @@ final class MissBound {
 
   private final double[][] direct;
 
-  /** Of each node, less the mean of all, what each cause does to it within each time [K]. */
-  private final double[][] answer;
-
-  /** Of each of these, how much of the span of the input lies above, in units of a half of it. */
-  private double[] upwards = new double[0];
-
-  /** Products of the answers of the candidates with those of all nodes. */
-  private double[][] product = new double[0][];
-
   private final boolean[] asked;
-
-  /** Squares of the answers, and of their differences to the mixtures. */
-  private final double[] square;
-
-  private final double[] unlike;
-  private int[] candidate = new int[0];
+  private final Mixtures mixtures;
   private final double[] amplitude;
   private final double[] difference;
   private final double[] directly;
@@ -146,86 +115,12 @@ final class MissBound {
         brought[b][j] = before.get(b).ofMode(j);
       }
     }
-    this.answer = answers();
-    this.unlike = new double[row.length];
-    this.square = new double[row.length];
-    for (int n = 0; n < square.length; n++) {
-      square[n] = Columns.product(answer[n], answer[n]);
-    }
+    this.mixtures = new Mixtures(causes, !before.isEmpty(), row, direct);
   }
 
   private static void multiply(double[] a, double[] b, double[] product) {
     for (int j = 0; j < product.length; j++) {
       product[j] = a[j] * b[j];
-    }
-  }
-
-  private double[][] answers() {
-    Decays decays = causes.ever;
-    int groups = (decays.panels + TOGETHER - 1) / TOGETHER;
-    int inputs = causes.inputs.size();
-    int ofRest = before.isEmpty() ? 0 : causes.modes();
-    int count = inputs * (groups + 1) + causes.starts.size() * groups + ofRest;
-    double[][] answers = new double[row.length][count];
-    double[] sums = new double[decays.panels];
-    double[] mean = new double[count];
-    upwards = new double[count];
-    Arrays.fill(upwards, 1);
-    for (int i = 0; i < inputs; i++) {
-      Range range = causes.inputs.get(i).range();
-      if (range.high() > range.low()) {
-        Arrays.fill(
-            upwards,
-            i * (groups + 1),
-            (i + 1) * (groups + 1),
-            2 * range.high() / (range.high() - range.low()));
-      }
-    }
-    for (int n = 0; n < row.length; n++) {
-      int at = 0;
-      for (int i = 0; i < inputs; i++) {
-        Causes.Cause cause = causes.inputs.get(i);
-        double half = (cause.range().high() - cause.range().low()) / 2;
-        multiply(row[n], cause.ofModes(), amplitude);
-        addUp(decays.integral, sums);
-        for (int k = 0; k < decays.panels; k++) {
-          answers[n][at + k / TOGETHER] += half * sums[k];
-        }
-        at += groups;
-        answers[n][at++] = half * direct[n][i];
-      }
-      for (Causes.Cause cause : causes.starts) {
-        multiply(row[n], cause.ofModes(), amplitude);
-        addUp(decays.atEnd, sums);
-        for (int k = 0; k < decays.panels; k += TOGETHER) {
-          answers[n][at++] = OF_STARTS * cause.magnitude() * sums[k];
-        }
-      }
-      for (int j = causes.ever.decaying; j < ofRest; j++) {
-        double most = Math.min(reach, causes.mostEver[j]);
-        answers[n][at + j] = most * row[n][j] * causes.left[j];
-      }
-      for (int q = 0; q < count; q++) {
-        mean[q] += answers[n][q] / row.length;
-      }
-    }
-    for (double[] of : answers) {
-      for (int q = 0; q < count; q++) {
-        of[q] -= mean[q];
-      }
-    }
-    return answers;
-  }
-
-  /** Sums of the modes' values in each panel. */
-  private void addUp(double[][] ofModes, double[] sums) {
-    Arrays.fill(sums, 0);
-    for (int j = causes.ever.decaying; j < amplitude.length; j++) {
-      double much = amplitude[j];
-      double[] of = ofModes[j];
-      for (int k = 0; k < sums.length; k++) {
-        sums[k] += much * of[k];
-      }
     }
   }
 
@@ -235,17 +130,12 @@ final class MissBound {
 
   /** Takes some nodes among the candidates. */
   void add(int[] nodes) {
-    int known = candidate.length;
-    candidate = Arrays.copyOf(candidate, known + nodes.length);
-    product = Arrays.copyOf(product, candidate.length);
-    for (int i = 0; i < nodes.length; i++) {
-      candidate[known + i] = nodes[i];
-      double[] products = new double[row.length];
-      for (int n = 0; n < products.length; n++) {
-        products[n] = Columns.product(answer[nodes[i]], answer[n]);
-      }
-      product[known + i] = products;
-    }
+    mixtures.add(nodes);
+  }
+
+  /** Tells whether a node answers more like another one than like its mixture when last bounded. */
+  boolean isCloser(int node, int other) {
+    return mixtures.isCloser(node, other);
   }
 
   /**
@@ -274,19 +164,18 @@ final class MissBound {
   private void bound(int node, double enoughBelow, double enoughAbove, boolean aloneWillDo) {
     this.enoughBelow = enoughBelow;
     this.enoughAbove = enoughAbove;
-    Mixture first = mixture(node);
-    unlike[node] = first.of.square();
+    Mixtures.Mixture first = mixtures.closest(node);
     bound(node, first, aloneWillDo);
     double leastBelow = below;
     double leastAbove = above;
     for (int side = -1; side <= 1; side += 2) {
-      Mixture mixture = first;
+      Mixtures.Mixture mixture = first;
       for (int pass = 0; pass < REFINEMENTS; pass++) {
         double least = side < 0 ? leastBelow : leastAbove;
         double enough = side < 0 ? enoughBelow : enoughAbove;
         boolean isHopeless = aloneWillDo && least > HOPELESS * enough;
         if (asked[side < 0 ? 0 : 1] && least > enough && !isHopeless) {
-          mixture = weighted(node, mixture, side);
+          mixture = mixtures.better(node, mixture, side);
           bound(node, mixture, aloneWillDo);
           leastBelow = Math.min(leastBelow, below);
           leastAbove = Math.min(leastAbove, above);
@@ -297,7 +186,7 @@ final class MissBound {
     above = leastAbove;
   }
 
-  private void bound(int node, Mixture mixture, boolean aloneWillDo) {
+  private void bound(int node, Mixtures.Mixture mixture, boolean aloneWillDo) {
     takeMixtureOff(node, mixture);
     boundAlone();
     if (!(aloneWillDo && matters(below, above))) {
@@ -309,103 +198,11 @@ final class MissBound {
     return (asked[0] && ofColdest > enoughBelow) || (asked[1] && ofWarmest > enoughAbove);
   }
 
-  /** The closest mixture of all candidates. */
-  private Mixture mixture(int node) {
-    int[] all = new int[candidate.length];
-    for (int c = 0; c < all.length; c++) {
-      all[c] = c;
-    }
-    return new Mixture(
-        all,
-        new NearestMixture(
-            all.length,
-            (a, b) -> product[a][candidate[b]] - product[a][node] - product[b][node] + square[node],
-            NEGLIGIBLE));
-  }
-
-  /**
-   * A better mixture than another one. The sum of the squares of all differences, each divided by
-   * its magnitude, is the sum of their magnitudes, which the bound is about: so the squares are
-   * weighted by what the other mixture has left; and by what the input can do in that direction,
-   * which may be nothing, as a power is never negative.
-   *
-   * @param side -1 for what the node can be below its mixture, 1 for what it can be above
-   */
-  private Mixture weighted(int node, Mixture last, int side) {
-    double[] left = answer[node].clone();
-    for (int m = 0; m < last.count(); m++) {
-      double[] other = answer[candidate[last.candidate(m)]];
-      for (int q = 0; q < left.length; q++) {
-        left[q] -= last.part(m) * other[q];
-      }
-    }
-    double sum = 0;
-    for (double each : left) {
-      sum += Math.abs(each);
-    }
-    double[] weight = new double[left.length];
-    for (int q = 0; q < left.length; q++) {
-      double matters = side * left[q] > 0 ? upwards[q] : 2 - upwards[q];
-      weight[q] = Math.sqrt(Math.max(ALIKE, matters) / (Math.abs(left[q]) + ALIKE * sum));
-    }
-    int[] pool = pool(node, last);
-    double[][] weighted = new double[pool.length][left.length];
-    for (int c = 0; c < weighted.length; c++) {
-      double[] other = answer[candidate[pool[c]]];
-      for (int q = 0; q < left.length; q++) {
-        weighted[c][q] = weight[q] * (other[q] - answer[node][q]);
-      }
-    }
-    return new Mixture(
-        pool,
-        new NearestMixture(
-            weighted.length, (a, b) -> Columns.product(weighted[a], weighted[b]), 0));
-  }
-
-  /** The candidates of a mixture, and more that answer most like a node. */
-  private int[] pool(int node, Mixture mixture) {
-    double[] distance = new double[candidate.length];
-    for (int c = 0; c < distance.length; c++) {
-      distance[c] = square[candidate[c]] + square[node] - 2 * product[c][node];
-    }
-    for (int m = 0; m < mixture.count(); m++) {
-      distance[mixture.candidate(m)] = -1;
-    }
-    return IntStream.range(0, distance.length)
-        .boxed()
-        .sorted(Comparator.comparingDouble(c -> distance[c]))
-        .limit(POOL)
-        .mapToInt(Integer::intValue)
-        .toArray();
-  }
-
-  /** A mixture of some of the candidates. */
-  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  private record Mixture(int[] pool, NearestMixture of) {
-    int count() {
-      return of.count();
-    }
-
-    int candidate(int index) {
-      return pool[of.point(index)];
-    }
-
-    double part(int index) {
-      return of.part(index);
-    }
-  }
-
-  /** Tells whether a node answers more like another one than like its mixture when last bounded. */
-  boolean isCloser(int node, int other) {
-    double together = Columns.product(answer[node], answer[other]);
-    return square[node] + square[other] - 2 * together < unlike[node];
-  }
-
-  private void takeMixtureOff(int node, Mixture mixture) {
+  private void takeMixtureOff(int node, Mixtures.Mixture mixture) {
     System.arraycopy(row[node], 0, difference, 0, difference.length);
     System.arraycopy(direct[node], 0, directly, 0, directly.length);
     for (int m = 0; m < mixture.count(); m++) {
-      int other = candidate[mixture.candidate(m)];
+      int other = mixture.node(m);
       double part = mixture.part(m);
       for (int j = 0; j < difference.length; j++) {
         difference[j] -= part * row[other][j];
