@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -36,12 +37,14 @@ public record Spans(Map<String, Range> inputs, Map<String, Range> apart, double 
     Checks.positive("shortest stay", shortestStay, "s");
     inputs = Map.copyOf(inputs);
     apart = Map.copyOf(apart);
-    inputs.forEach((name, span) -> checkFinite("span of " + name, span, ""));
-    apart.forEach(
-        (name, span) -> {
-          checkFinite("start apart of " + name, span, "K");
-          checkHoldsZero("start apart of " + name, span, "K");
-        });
+    // sorted: what is refused first must not differ from run to run, as the order of such maps does
+    new TreeMap<>(inputs).forEach((name, span) -> checkFinite("span of " + name, span, ""));
+    new TreeMap<>(apart)
+        .forEach(
+            (name, span) -> {
+              checkFinite("start apart of " + name, span, "K");
+              checkHoldsZero("start apart of " + name, span, "K");
+            });
   }
 
   private static void checkFinite(String field, Range span, String unit) {

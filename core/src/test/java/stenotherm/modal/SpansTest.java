@@ -57,7 +57,7 @@ class SpansTest {
   @Test
   void namesAndTemperaturesOfAnotherKindAreRefused() {
     assertRefused(
-        "span of warmer: Infinity is not a finite number",
+        "span of animal: Infinity is not a finite number",
         () -> Spans.of(model.inputs(), AMBIENT, new Range(0, Double.POSITIVE_INFINITY), 3600));
     Spans spans = Spans.of(model.inputs(), AMBIENT, POWER, 3600);
     assertRefused(

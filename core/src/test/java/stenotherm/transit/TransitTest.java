@@ -535,5 +535,8 @@ class TransitTest {
     assertThrows(
         InvalidInputException.class,
         () -> new TransitSettings(MESH, 0, IntegratorSettings.standard()));
+    TransitSettings several = COARSE.withThreads(3);
+    assertEquals(3, several.screening().live().reduced().full().meshScaled(2).threads());
+    assertThrows(InvalidInputException.class, () -> COARSE.withThreads(0));
   }
 }
