@@ -17,7 +17,11 @@ final class NearestMixture {
   /** Part of the squared distance that is not worth another point. */
   private static final double ENOUGH = 1e-5;
 
+  /** Ends a search that round-off keeps from ending; the mixture so far is as valid as any. */
   private static final int MOST_POINTS = 200;
+
+  /** Added to a diagonal of 2 in the mean, so that points that nearly coincide leave a factor. */
+  private static final double REGULAR = 1e-12;
 
   private final int points;
   private final Products products;
@@ -152,7 +156,7 @@ final class NearestMixture {
         // with any number added to all entries the solution is the same but for a factor
         matrix.set(i, k, product[i][point[k]] / scale + 1);
       }
-      matrix.add(i, i, 1e-12);
+      matrix.add(i, i, REGULAR);
     }
     LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(count);
     DMatrixRMaj ones = new DMatrixRMaj(count, 1);
