@@ -160,38 +160,56 @@ final class MissBound {
     return Math.max(asked[0] ? below : 0, asked[1] ? above : 0);
   }
 
-  /** Bounds a node, with better mixtures where it is more than enough. */
+  /**
+   * Bounds a node, with better mixtures where it is more than enough.
+   *
+   * @param aloneWillDo whether a side need not be bounded after other configurations where it is
+   *     more than enough without them: they can only add to it. Of the other side nothing is known
+   *     then, least of all that it is enough
+   */
   private void bound(int node, double enoughBelow, double enoughAbove, boolean aloneWillDo) {
     this.enoughBelow = enoughBelow;
     this.enoughAbove = enoughAbove;
     Mixtures.Mixture first = mixtures.closest(node);
-    bound(node, first, aloneWillDo);
+    takeMixtureOff(node, first);
+    boundAlone();
+    boolean isPartial = aloneWillDo && !before.isEmpty();
     double leastBelow = below;
     double leastAbove = above;
+    if (isPartial && matters(below, above)) {
+      leastBelow = below > enoughBelow ? below : Double.POSITIVE_INFINITY;
+      leastAbove = above > enoughAbove ? above : Double.POSITIVE_INFINITY;
+    } else {
+      boundAfterOthers();
+      leastBelow = below;
+      leastAbove = above;
+    }
     for (int side = -1; side <= 1; side += 2) {
       Mixtures.Mixture mixture = first;
       for (int pass = 0; pass < REFINEMENTS; pass++) {
         double least = side < 0 ? leastBelow : leastAbove;
         double enough = side < 0 ? enoughBelow : enoughAbove;
-        boolean isHopeless = aloneWillDo && least > HOPELESS * enough;
+        boolean isHopeless =
+            aloneWillDo && least < Double.POSITIVE_INFINITY && least > HOPELESS * enough;
         if (asked[side < 0 ? 0 : 1] && least > enough && !isHopeless) {
           mixture = mixtures.better(node, mixture, side);
-          bound(node, mixture, aloneWillDo);
-          leastBelow = Math.min(leastBelow, below);
-          leastAbove = Math.min(leastAbove, above);
+          takeMixtureOff(node, mixture);
+          boundAlone();
+          boolean isTold = isPartial && (side < 0 ? below : above) > enough;
+          if (!isTold) {
+            boundAfterOthers();
+          }
+          if (side < 0 || !isTold) {
+            leastBelow = Math.min(leastBelow, below);
+          }
+          if (side > 0 || !isTold) {
+            leastAbove = Math.min(leastAbove, above);
+          }
         }
       }
     }
     below = leastBelow;
     above = leastAbove;
-  }
-
-  private void bound(int node, Mixtures.Mixture mixture, boolean aloneWillDo) {
-    takeMixtureOff(node, mixture);
-    boundAlone();
-    if (!(aloneWillDo && matters(below, above))) {
-      boundAfterOthers();
-    }
   }
 
   private boolean matters(double ofColdest, double ofWarmest) {

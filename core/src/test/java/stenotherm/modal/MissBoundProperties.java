@@ -95,17 +95,17 @@ class MissBoundProperties {
     }
   }
 
-  /** The bounds of one configuration. */
-  private static MissBounds bounds(ReducedModel model, Spans spans) {
-    BlockNodes[] nodes = new BlockNodes[model.plan().blocks.size()];
-    for (int block = 0; block < nodes.length; block++) {
-      nodes[block] = model.firstLeg().nodes(block);
+  static MissBounds bounds(ReducedModel model, Spans spans) {
+    List<MissBounds.Seen> seen = new ArrayList<>();
+    for (int configuration = 0; configuration < model.configurations(); configuration++) {
+      PreparedLeg leg = model.leg(configuration);
+      BlockNodes[] nodes = new BlockNodes[model.plan().blocks.size()];
+      for (int block = 0; block < nodes.length; block++) {
+        nodes[block] = leg.nodes(block);
+      }
+      seen.add(new MissBounds.Seen(leg.whole, nodes));
     }
-    return new MissBounds(
-        model.plan(),
-        model.body(),
-        List.of(new MissBounds.Seen(model.firstLeg().whole, nodes)),
-        spans);
+    return new MissBounds(model.plan(), model.body(), seen, spans);
   }
 
   /** The node that can be farthest above some candidates. */
@@ -211,5 +211,35 @@ class MissBoundProperties {
     }
     Spans wider = Spans.of(usual.inputs(), new Range(255, 315), new Range(0, 6), STAY);
     assertTrue(model.missedAtMost(wider)[2] > wanted);
+  }
+
+  /** A node that is given up early, as it is too much on one side, is not passed by the other. */
+  @Property(seed = "4316", tries = 1)
+  void whatIsEnoughIsEnoughOnBothSides(@ForAll @LongRange(min = 0, max = 1000) long seed) {
+    RandomBody body = body(seed);
+    ReducedModel model =
+        ReducedModel.builder(RandomBody.PROBES)
+            .together(FACES)
+            .configuration(body.network, body.films())
+            .configuration(body.network, body.films())
+            .build();
+    Spans spans = Spans.of(model.inputs(), AMBIENT, POWER, 4 * STAY);
+    double most = model.missedAtMost(spans)[2];
+    MissBounds bounds = bounds(model, spans);
+    for (int configuration = 0; configuration < 2; configuration++) {
+      MissBound bound = bounds.bound(configuration, 0);
+      bound.add(model.candidates(0));
+      for (double part : new double[] {0.1, 0.2, 0.3}) {
+        double allowed = part * most;
+        for (int node = 0; node < bound.nodes(); node++) {
+          if (bound.ifMore(node, allowed) <= allowed) {
+            double[] raised = {allowed, allowed};
+            bound.raise(node, raised);
+            assertEquals(allowed, raised[0]);
+            assertEquals(allowed, raised[1]);
+          }
+        }
+      }
+    }
   }
 }

@@ -3,8 +3,6 @@ package stenotherm.modal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Range;
@@ -20,16 +18,7 @@ class PassageTest {
     Spans spans =
         Spans.of(model.inputs(), new Range(275, 295), new Range(0, 2), shortestStay)
             .startingApart("animal", new Range(-4, 8));
-    List<MissBounds.Seen> seen = new ArrayList<>();
-    for (int configuration = 0; configuration < 2; configuration++) {
-      PreparedLeg leg = model.leg(configuration);
-      BlockNodes[] nodes = new BlockNodes[model.plan().blocks.size()];
-      for (int block = 0; block < nodes.length; block++) {
-        nodes[block] = leg.nodes(block);
-      }
-      seen.add(new MissBounds.Seen(leg.whole, nodes));
-    }
-    return new MissBounds(model.plan(), model.body(), seen, spans);
+    return MissBoundProperties.bounds(model, spans);
   }
 
   private double[] randomVector(int size) {
