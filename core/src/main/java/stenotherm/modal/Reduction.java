@@ -16,7 +16,7 @@ import stenotherm.conduction.ReducibleNetwork;
  * body, each of which starts from the best that the vectors so far can do.
  *
  * <p>What comes out is the same for any number of threads: each answer is found by one of them, and
- * no sum is split among them.
+ * sums over the body have the same parts.
  */
 final class Reduction {
   /** A part of the heat that an answer conducts, below which a change of it is round-off. */
