@@ -174,8 +174,8 @@ final class MissBound {
     takeMixtureOff(node, first);
     boundAlone();
     boolean isPartial = aloneWillDo && !before.isEmpty();
-    double leastBelow = below;
-    double leastAbove = above;
+    double leastBelow;
+    double leastAbove;
     if (isPartial && matters(below, above)) {
       leastBelow = below > enoughBelow ? below : Double.POSITIVE_INFINITY;
       leastAbove = above > enoughAbove ? above : Double.POSITIVE_INFINITY;

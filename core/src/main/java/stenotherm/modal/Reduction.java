@@ -150,7 +150,7 @@ final class Reduction {
     private final HeatPattern heat;
 
     /** The temperatures [K], by and by: a guess, the answer, what the answer adds to the guess. */
-    private double[] x;
+    private final double[] x;
 
     /** Error of the guess, as a part of the mean rise that the heat would cause. */
     private double error;
@@ -301,54 +301,41 @@ final class Reduction {
     heats = null;
   }
 
-  /** The best answers to all heats within a basis, at some rates. */
+  /**
+   * The best answers to all heats within a basis, at some rates: by Galerkin's method, V (V'GV +
+   * s)^-1 V'b.
+   */
   private List<Answer> guesses(int[] numbers, Basis basis) {
-    List<Answer> answers = new ArrayList<>();
-    for (int number : numbers) {
-      for (HeatPattern heat : heats()) {
-        answers.add(new Answer(number, heat, new double[0]));
-      }
-    }
-    guess(answers, basis);
-    return answers;
-  }
-
-  /** Guesses answers: the best within a basis, by Galerkin's method, V (V'GV + s)^-1 V'b. */
-  private void guess(List<Answer> answers, Basis basis) {
     double[] ofBasis = conductance(basis);
     multiplyHeats(basis);
-    double[][] coordinates = new double[size][answers.size()];
+    int count = heats().size();
+    double[][] coordinates = new double[size][numbers.length * count];
     LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(size);
     DMatrixRMaj right = new DMatrixRMaj(size, 1);
     DMatrixRMaj solution = new DMatrixRMaj(size, 1);
-    int factored = -1;
-    boolean hasFactor = false;
-    for (int n = 0; n < answers.size(); n++) {
-      Answer answer = answers.get(n);
-      if (answer.number != factored) {
-        DMatrixRMaj matrix = new DMatrixRMaj(size, size, true, ofBasis.clone());
-        for (int i = 0; i < size; i++) {
-          matrix.add(i, i, rates[answer.number]);
-        }
-        hasFactor = solver.setA(matrix);
-        factored = answer.number;
+    for (int n = 0; n < numbers.length; n++) {
+      DMatrixRMaj matrix = new DMatrixRMaj(size, size, true, ofBasis.clone());
+      for (int i = 0; i < size; i++) {
+        matrix.add(i, i, rates[numbers[n]]);
       }
       // where round-off leaves the small matrix without a factor, the guesses are zero
-      if (hasFactor) {
-        int heat = heats().indexOf(answer.heat);
+      boolean hasFactor = solver.setA(matrix);
+      for (int heat = 0; hasFactor && heat < count; heat++) {
         for (int i = 0; i < size; i++) {
           right.set(i, 0, ofHeats[i][heat]);
         }
         solver.solve(right, solution);
         for (int i = 0; i < size; i++) {
-          coordinates[i][n] = solution.get(i, 0);
+          coordinates[i][n * count + heat] = solution.get(i, 0);
         }
       }
     }
-    List<double[]> guesses = basis.expand(coordinates, answers.size(), crew);
+    List<double[]> guesses = basis.expand(coordinates, numbers.length * count, crew);
+    List<Answer> answers = new ArrayList<>();
     for (int n = 0; n < guesses.size(); n++) {
-      answers.get(n).x = guesses.get(n);
+      answers.add(new Answer(numbers[n / count], heats().get(n % count), guesses.get(n)));
     }
+    return answers;
   }
 
   /** Multiplies the heats with those vectors that are new. */
