@@ -14,17 +14,11 @@ public enum End {
   HIGH;
 
   /**
-   * Picks from a range.
+   * Returns the position in a range, see {@link Range#at}.
    *
-   * @param range the range
-   * @param nominal the value inside it
-   * @return the low end, the value or the high end
+   * @return -1, 0 or 1
    */
-  public double of(Range range, double nominal) {
-    return switch (this) {
-      case LOW -> range.low();
-      case NOMINAL -> nominal;
-      case HIGH -> range.high();
-    };
+  public double position() {
+    return ordinal() - 1;
   }
 }

@@ -30,4 +30,24 @@ public record Range(double low, double high) {
   public boolean contains(double value) {
     return value >= low && value <= high;
   }
+
+  /**
+   * Returns the value at a position in the range: -1 is the low end, 0 a nominal value inside it, 1
+   * the high end. Between them, and beyond, equal steps multiply by equal ratios; where an end or
+   * the nominal value is not above 0 they add equal amounts.
+   *
+   * @param position the position
+   * @param nominal the nominal value
+   * @return the value
+   */
+  public double at(double position, double nominal) {
+    double end = position < 0 ? low : high;
+    double steps = Math.abs(position);
+    if (steps == 1) {
+      return end;
+    }
+    return end > 0 && nominal > 0
+        ? nominal * StrictMath.pow(end / nominal, steps)
+        : nominal + steps * (end - nominal);
+  }
 }

@@ -137,7 +137,15 @@ public final class FullEngine implements HeatEngine {
     }
   }
 
-  @Override
+  /**
+   * Goes on with other conductivities or thin resistances of the same body; temperatures and the
+   * ledger stay. To the solver it is a jump.
+   *
+   * @param other a network of the same blocks, grid and ports, see {@link
+   *     HeatNetwork#withConductivities}
+   * @throws stenotherm.base.InvalidInputException if its grid, its ports, its heat capacities or
+   *     how it melts are not the same
+   */
   public void use(HeatNetwork other) {
     network.requireSameBody(other);
     latest = null;

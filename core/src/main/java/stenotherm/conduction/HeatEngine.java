@@ -46,17 +46,6 @@ public interface HeatEngine {
   void useCoefficients(double[] coefficients);
 
   /**
-   * Goes on with other conductivities or thin resistances of the same body; temperatures and the
-   * ledger stay. To the solver it is a jump.
-   *
-   * @param other a network of the same blocks, grid and ports, see {@link
-   *     HeatNetwork#withConductivities}
-   * @throws stenotherm.base.InvalidInputException if its grid, its ports, its heat capacities or
-   *     how it melts are not the same
-   */
-  void use(HeatNetwork other);
-
-  /**
    * Advances by an interval in which every input varies linearly. An interrupt of the thread ends
    * the interval early; {@link #time} then tells how far it came. Values that differ from those at
    * the end of the last interval are a jump.

@@ -567,6 +567,29 @@ public final class HeatNetwork {
   }
 
   /**
+   * The same body with the conductivities of some blocks multiplied, on the same grid and with the
+   * same ports. They do not follow temperature in a run with live conductivities.
+   *
+   * @param factors what multiplies the conductivity of all cells of a block [-], by its name
+   * @return the changed network
+   * @throws InvalidInputException if a block does not exist, or a factor is not a finite number
+   *     above 0
+   */
+  public HeatNetwork withFactors(Map<String, Double> factors) {
+    double[] changed = conductivity.clone();
+    boolean[] given = replaced.clone();
+    factors.forEach(
+        (name, factor) -> {
+          Checks.positive("factor on the conductivity of block '" + name + "'", factor, "");
+          for (int cell : grid.cellsOf(grid.layout().indexOf(name))) {
+            changed[cell] *= factor;
+            given[cell] = true;
+          }
+        });
+    return new HeatNetwork(this, changed, given, null, new double[0]);
+  }
+
+  /**
    * The same body of materials with other conductivities, on the same grid and with the same ports
    * and thin resistances. Conductivities that the caller has replaced are forgotten.
    *

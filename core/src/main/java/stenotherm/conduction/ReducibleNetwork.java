@@ -346,6 +346,17 @@ public final class ReducibleNetwork {
   }
 
   /**
+   * Sorts the conductances into groups that change together.
+   *
+   * @param blocks names of the blocks whose conductivity varies
+   * @return the groups, which hold every conductance once; in the same order for the same network
+   * @throws InvalidInputException if there is no such block
+   */
+  public List<ConductanceGroup> groups(List<String> blocks) {
+    return ConductanceGroups.of(network, operator.system.pad, blocks);
+  }
+
+  /**
    * Makes the continuous field of a state.
    *
    * @param temperature a vector [K]

@@ -4,8 +4,10 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -24,9 +26,8 @@ import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Factor;
-import stenotherm.transit.PreparedParcel;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
-import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /**
@@ -40,14 +41,15 @@ import stenotherm.transit.Variation;
  * they are, up to two more runs follow the hold at those. Two coarser nominal runs give the error
  * that the grid leaves. All runs of a packing share the grid and the reduced model of each mesh.
  *
- * <p>Experimental. Stateless, thus thread-safe.
+ * <p>Experimental. Not thread-safe: one object belongs to one thread.
  */
 public final class Assessor {
   private static final double COARSE = 2;
   private static final double MEDIUM = Math.sqrt(2);
+  private static final double FINE = 1;
 
   /** Widths of the three grids by which their error is estimated, as scales of the target width. */
-  private static final double[] GRIDS = {COARSE, MEDIUM, 1};
+  private static final double[] GRIDS = {COARSE, MEDIUM, FINE};
 
   /** Margins this close are the same: what the steps of a screening run leave [K]. */
   private static final double SAME_MARGIN = 0.05;
@@ -55,7 +57,31 @@ public final class Assessor {
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
-  private Assessor() {}
+  private final Parcel parcel;
+  private final Journey journey;
+  private final Journey held;
+  private final AssessmentSettings settings;
+  private final Map<Double, ParcelModel> models = new HashMap<>();
+
+  /**
+   * Prepares nothing yet: models are built by the first runs that need them.
+   *
+   * @param parcel the packing
+   * @param journey the journey; the ambient of each of its legs must cover the longest hold as well
+   * @param settings how finely, and how long a delay to follow
+   * @throws InvalidInputException if no container holds an animal
+   */
+  public Assessor(Parcel parcel, Journey journey, AssessmentSettings settings) {
+    if (parcel.occupied().isEmpty()) {
+      throw new InvalidInputException(
+          "packing '" + parcel.name() + "'",
+          "has no animal in it, so that there is nothing to judge");
+    }
+    this.parcel = parcel;
+    this.journey = journey;
+    this.held = journey.held(settings.longestHold());
+    this.settings = settings;
+  }
 
   /**
    * Judges a packing.
@@ -72,33 +98,20 @@ public final class Assessor {
    */
   public static Assessment assess(
       Parcel parcel, Journey journey, AssessmentSettings settings, ProgressListener listener) {
-    return assess(new PreparedParcel(parcel), journey, settings, listener);
+    return new Assessor(parcel, journey, settings).assess(listener);
   }
 
   /**
-   * Judges a packing that is ready for many runs, and leaves it so for further ones.
+   * Judges the packing.
    *
-   * @param prepared the packing
-   * @param journey as in the other method
-   * @param settings how finely, and how long a delay to follow
    * @param listener told of finished runs; may stop
    * @return the assessment
-   * @throws stenotherm.base.InvalidInputException as in the other method
+   * @throws InvalidInputException if an ambient does not cover its time
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
-  public static Assessment assess(
-      PreparedParcel prepared,
-      Journey journey,
-      AssessmentSettings settings,
-      ProgressListener listener) {
-    Parcel parcel = prepared.parcel();
-    if (parcel.occupied().isEmpty()) {
-      throw new InvalidInputException(
-          "packing '" + parcel.name() + "'",
-          "has no animal in it, so that there is nothing to judge");
-    }
-    return new Work(prepared, journey, settings, listener).assess();
+  public Assessment assess(ProgressListener listener) {
+    return new Work(listener).assess();
   }
 
   /**
@@ -108,69 +121,36 @@ public final class Assessor {
    * where one breaches, halved four times; what is returned is the longest delay below the first
    * breach that was found to hold. For the last leg {@link Assessment#delay} is the finer answer.
    *
-   * @param assessment the assessment of a packing on a journey
-   * @param journey that journey; all ambients must cover the longest hold as well
+   * @param assessment the assessment of this packing on this journey
    * @param leg position of the leg
-   * @param settings how finely, and how long a delay to follow
-   * @return the delay margin of that leg
-   * @throws InvalidInputException if there is no such leg, or an ambient does not cover its time
-   * @throws CancellationException if an interrupt stopped it
-   * @throws IllegalStateException if a run failed; the message says why
-   */
-  public static DelayMargin delayOf(
-      Assessment assessment, Journey journey, int leg, AssessmentSettings settings) {
-    PreparedParcel prepared = new PreparedParcel(assessment.nominal().parcel());
-    return delayOf(prepared, assessment, journey, leg, settings);
-  }
-
-  /**
-   * The same for a packing that is ready for many runs.
-   *
-   * @param prepared the packing that was assessed
-   * @param assessment the assessment of it on a journey
-   * @param journey that journey; all ambients must cover the longest hold as well
-   * @param leg position of the leg
-   * @param settings how finely, and how long a delay to follow
    * @return the delay margin of that leg
    * @throws InvalidInputException if there is no such leg, an ambient does not cover its time, or
    *     another packing was assessed
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
-  public static DelayMargin delayOf(
-      PreparedParcel prepared,
-      Assessment assessment,
-      Journey journey,
-      int leg,
-      AssessmentSettings settings) {
-    if (!prepared.parcel().equals(assessment.nominal().parcel())) {
+  public DelayMargin delayOf(Assessment assessment, int leg) {
+    if (!parcel.equals(assessment.nominal().parcel())) {
       throw new InvalidInputException(
-          "packing '" + prepared.parcel().name() + "'", "is not the one that was assessed");
+          "packing '" + parcel.name() + "'", "is not the one that was assessed");
     }
-    return new LegDelay(prepared, assessment, journey, leg, settings).margin();
+    return new LegDelay(model(COARSE), assessment, journey, leg, settings.longestHold()).margin();
+  }
+
+  /** The model on a grid of a scale. */
+  private ParcelModel model(double scale) {
+    return models.computeIfAbsent(
+        scale, of -> ParcelModel.of(parcel, held, settings.transit().meshScaled(of)));
   }
 
   /** One assessment under way. */
-  private static final class Work {
-    private final PreparedParcel prepared;
-    private final Parcel parcel;
-    private final Journey held;
-    private final double plannedEnd;
-    private final AssessmentSettings settings;
+  private final class Work {
+    private final double plannedEnd = journey.duration();
     private final ProgressListener listener;
     private final List<Factor> factors = new ArrayList<>();
     private int done;
 
-    Work(
-        PreparedParcel prepared,
-        Journey journey,
-        AssessmentSettings settings,
-        ProgressListener listener) {
-      this.prepared = prepared;
-      this.parcel = prepared.parcel();
-      this.held = journey.held(settings.longestHold());
-      this.plannedEnd = journey.duration();
-      this.settings = settings;
+    Work(ProgressListener listener) {
       this.listener = listener;
       for (Factor factor : Factor.values()) {
         if (matters(factor, parcel, journey)) {
@@ -190,45 +170,45 @@ public final class Assessor {
 
     /** Both ends of each factor, three grids, two worst ends until the opening and two held. */
     private int total() {
-      return 2 * factors.size() + 8;
+      return 2 * factors.size() + 7;
     }
 
     Assessment assess() {
-      TransitSettings screening = settings.transit().screening();
-      TransitResult screened = run(Variation.NOMINAL, screening);
+      TransitResult screened = run(Variation.NOMINAL, COARSE);
       List<Sensitivity> sensitivities = new ArrayList<>();
       Variation coldWorst = Variation.NOMINAL;
       Variation hotWorst = Variation.NOMINAL;
       Variation coldHeld = Variation.NOMINAL;
       Variation hotHeld = Variation.NOMINAL;
       for (Factor factor : factors) {
-        TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), screening);
-        TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), screening);
+        TransitResult low = run(Variation.NOMINAL.with(factor, End.LOW), COARSE);
+        TransitResult high = run(Variation.NOMINAL.with(factor, End.HIGH), COARSE);
         Sensitivity sensitivity =
             new Sensitivity(
                 factor,
                 change(Side.COLD, screened, low, high),
                 change(Side.HOT, screened, low, high));
         sensitivities.add(sensitivity);
-        coldWorst = coldWorst.with(factor, worse(Side.COLD, sensitivity, low, high));
-        hotWorst = hotWorst.with(factor, worse(Side.HOT, sensitivity, low, high));
-        coldHeld = coldHeld.with(factor, worseHeld(Side.COLD, low, high, coldWorst.of(factor)));
-        hotHeld = hotHeld.with(factor, worseHeld(Side.HOT, low, high, hotWorst.of(factor)));
+        End coldEnd = worse(Side.COLD, sensitivity, low, high);
+        End hotEnd = worse(Side.HOT, sensitivity, low, high);
+        coldWorst = coldWorst.with(factor, coldEnd);
+        hotWorst = hotWorst.with(factor, hotEnd);
+        coldHeld = coldHeld.with(factor, worseHeld(Side.COLD, low, high, coldEnd));
+        hotHeld = hotHeld.with(factor, worseHeld(Side.HOT, low, high, hotEnd));
       }
-      TransitResult coarse = run(Variation.NOMINAL, settings.transit().meshScaled(COARSE));
-      TransitResult medium = run(Variation.NOMINAL, settings.transit().meshScaled(MEDIUM));
+      TransitResult medium = run(Variation.NOMINAL, MEDIUM);
       List<TransitResult> late = new ArrayList<>();
       for (Variation variation : new LinkedHashSet<>(List.of(coldHeld, hotHeld))) {
         if (!variation.equals(coldWorst) && !variation.equals(hotWorst)) {
-          late.add(run(variation, settings.transit()));
+          late.add(run(variation, FINE));
         }
       }
-      TransitResult nominal = run(Variation.NOMINAL, settings.transit());
-      TransitResult cold = run(coldWorst, settings.transit());
+      TransitResult nominal = run(Variation.NOMINAL, FINE);
+      TransitResult cold = run(coldWorst, FINE);
       // runs that were not needed count as done
       done = total() - 1;
-      TransitResult hot = run(hotWorst, settings.transit());
-      List<TransitResult> grids = List.of(coarse, medium, nominal);
+      TransitResult hot = run(hotWorst, FINE);
+      List<TransitResult> grids = List.of(screened, medium, nominal);
       DiscretisationEstimate coldGrid = estimate(grids, Side.COLD);
       DiscretisationEstimate hotGrid = estimate(grids, Side.HOT);
       List<TransitResult> runs = List.of(nominal, cold, hot);
@@ -247,8 +227,8 @@ public final class Assessor {
           verdict(runs, coldGrid, hotGrid));
     }
 
-    private TransitResult run(Variation variation, TransitSettings how) {
-      TransitResult result = prepared.run(held, variation, how, ProgressListener.NONE);
+    private TransitResult run(Variation variation, double scale) {
+      TransitResult result = model(scale).run(held, variation);
       if (result.outcome() instanceof Outcome.Failed failed) {
         throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
       }

@@ -6,13 +6,11 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.animal.Limit;
 import stenotherm.base.Outcome;
-import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
-import stenotherm.transit.PreparedParcel;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
-import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /** Searches for the delay of a leg at which an animal leaves its alarm band. */
@@ -20,26 +18,20 @@ final class LegDelay {
   private static final int PARTS = 4;
   private static final int HALVINGS = 4;
 
-  private final PreparedParcel prepared;
+  private final ParcelModel model;
   private final Parcel parcel;
   private final Journey journey;
   private final int leg;
   private final double longest;
-  private final TransitSettings screening;
   private final Set<Variation> variations = new LinkedHashSet<>();
 
   LegDelay(
-      PreparedParcel prepared,
-      Assessment assessment,
-      Journey journey,
-      int leg,
-      AssessmentSettings settings) {
-    this.prepared = prepared;
-    this.parcel = prepared.parcel();
+      ParcelModel model, Assessment assessment, Journey journey, int leg, double longest) {
+    this.model = model;
+    this.parcel = model.parcel();
     this.journey = journey;
     this.leg = leg;
-    this.longest = settings.longestHold();
-    this.screening = settings.transit().screening();
+    this.longest = longest;
     variations.add(assessment.coldEnd().variation());
     variations.add(assessment.hotEnd().variation());
     variations.addAll(assessment.lateEnds());
@@ -83,7 +75,7 @@ final class LegDelay {
     Journey delayed = journey.delayed(leg, delay);
     double earliest = Double.POSITIVE_INFINITY;
     for (Variation variation : variations) {
-      TransitResult result = prepared.run(delayed, variation, screening, ProgressListener.NONE);
+      TransitResult result = model.run(delayed, variation);
       if (result.outcome() instanceof Outcome.Failed failed) {
         throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
       }

@@ -46,6 +46,16 @@ public record Contact(Face face, Range first, Range second, Condition condition)
     return new Contact(face, WHOLE, WHOLE, condition);
   }
 
+  /**
+   * Tells whether another contact is one with the same part of the same face.
+   *
+   * @param other the other contact
+   * @return true if the two cover the same
+   */
+  public boolean coversSameAs(Contact other) {
+    return face == other.face && first.equals(other.first) && second.equals(other.second);
+  }
+
   /** What a part of a face meets. Values, thus thread-safe. */
   public sealed interface Condition {}
 

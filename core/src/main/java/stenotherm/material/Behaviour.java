@@ -20,8 +20,22 @@ public sealed interface Behaviour {
    */
   double conductivityRatio(double temperature);
 
+  /**
+   * Tells whether the conductivity depends on temperature.
+   *
+   * @return false if the ratio is always 1
+   */
+  default boolean followsTemperature() {
+    return true;
+  }
+
   /** Properties that do not depend on temperature. */
   record Constant() implements Behaviour {
+    @Override
+    public boolean followsTemperature() {
+      return false;
+    }
+
     @Override
     public double conductivityRatio(double temperature) {
       return 1;
@@ -91,6 +105,11 @@ public sealed interface Behaviour {
    * @param melting where and with how much heat it melts, and the liquid's properties
    */
   record Melts(Melting melting) implements Behaviour {
+    @Override
+    public boolean followsTemperature() {
+      return false;
+    }
+
     @Override
     public double conductivityRatio(double temperature) {
       return 1;

@@ -1,7 +1,6 @@
 package stenotherm.material;
 
 import stenotherm.base.Checks;
-import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -111,13 +110,13 @@ public record Material(
   }
 
   /**
-   * The same material at an end of its range of conductivity.
+   * The same material at a position in its range of conductivity.
    *
-   * @param end which end
+   * @param position the position, see {@link Range#at}
    * @return the changed material; its range is that value
    */
-  public Material at(End end) {
-    return withConductivity(end.of(conductivityRange, conductivity));
+  public Material at(double position) {
+    return withConductivity(conductivityRange.at(position, conductivity));
   }
 
   /**
@@ -129,6 +128,15 @@ public record Material(
   public Material withBehaviour(Behaviour other) {
     return new Material(
         name, conductivity, conductivityRange, density, specificHeat, source, other);
+  }
+
+  /**
+   * Tells whether the conductivity depends on temperature.
+   *
+   * @return whether {@link #conductivityAt} does
+   */
+  public boolean followsTemperature() {
+    return behaviour.followsTemperature();
   }
 
   /**

@@ -10,7 +10,7 @@ import stenotherm.conduction.ReducibleNetwork;
 
 /**
  * Vectors that are orthonormal in the product x' C y of the heat capacities. Grows during
- * construction of a model, never afterwards: a model that needs more makes a copy.
+ * construction of a model, never afterwards.
  */
 final class Basis {
   /** A vector of which less than this part is new adds nothing but round-off. */
@@ -31,16 +31,6 @@ final class Basis {
     operator.store(ones, capacity);
     vectors = new ArrayList<>();
     rate = new ArrayList<>();
-  }
-
-  private Basis(Basis other) {
-    capacity = other.capacity;
-    vectors = new ArrayList<>(other.vectors);
-    rate = new ArrayList<>(other.rate);
-  }
-
-  Basis copy() {
-    return new Basis(this);
   }
 
   int size() {
@@ -179,17 +169,9 @@ final class Basis {
     return heat;
   }
 
-  /**
-   * Coordinates of the closest state within the basis; it has the same heat content.
-   *
-   * @param known the first of them, as far as they are known
-   */
-  double[] project(double[] x, double[] known) {
-    double[] coordinates = Arrays.copyOf(known, vectors.size());
-    for (int j = known.length; j < coordinates.length; j++) {
-      coordinates[j] = product(vectors.get(j), x);
-    }
-    return coordinates;
+  /** Coordinates of the closest state within the basis; it has the same heat content. */
+  double[] project(double[] x) {
+    return vectors.stream().mapToDouble(vector -> product(vector, x)).toArray();
   }
 
   /** The state with the coordinates given; those left out are zero. */

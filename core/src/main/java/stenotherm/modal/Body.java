@@ -40,30 +40,10 @@ final class Body {
     for (int j = 0; j < stored.length; j++) {
       stored[j] = operator.storedIn(basis.vector(j));
     }
-    uniform = basis.project(operator.indicator(Optional.empty()), new double[0]);
+    uniform = basis.project(operator.indicator(Optional.empty()));
     for (String block : startingApart) {
-      apart.put(block, basis.project(operator.indicator(Optional.of(block)), new double[0]));
+      apart.put(block, basis.project(operator.indicator(Optional.of(block))));
     }
-  }
-
-  /**
-   * The same body as a basis sees it that has grown.
-   *
-   * @param operator any configuration of the body
-   */
-  Body(Body before, ReducibleNetwork operator, Basis grown) {
-    inputs = before.inputs;
-    drives = before.drives;
-    capacity = before.capacity;
-    solidBlocks = before.solidBlocks;
-    int known = before.basisSize();
-    stored = Arrays.copyOf(before.stored, grown.size());
-    for (int j = known; j < stored.length; j++) {
-      stored[j] = operator.storedIn(grown.vector(j));
-    }
-    uniform = grown.project(operator.indicator(Optional.empty()), before.uniform);
-    before.apart.forEach(
-        (block, of) -> apart.put(block, grown.project(operator.indicator(Optional.of(block)), of)));
   }
 
   /** Takes over what was read. */
@@ -101,6 +81,16 @@ final class Body {
     }
   }
 
+  /** Position of a boundary among the inputs. */
+  int boundary(String name) {
+    for (int input = 0; input < inputs.size(); input++) {
+      if (inputs.get(input) instanceof Port.BoundaryPort && inputs.get(input).name().equals(name)) {
+        return input;
+      }
+    }
+    throw new IllegalStateException("there is no boundary '" + name + "'");
+  }
+
   int basisSize() {
     return uniform.length;
   }
@@ -109,21 +99,9 @@ final class Body {
     return apart.keySet();
   }
 
-  /** States in which one block is 1 K warmer than the rest. */
+  /** Coordinates of the states in which one block is 1 K warmer than the rest. */
   List<double[]> apart() {
     return new ArrayList<>(apart.values());
-  }
-
-  /** Takes a temperature that all of the body and its surroundings have off a state. */
-  void takeOff(double level, double[] coordinates, double[] inputsNow) {
-    for (int j = 0; j < coordinates.length; j++) {
-      coordinates[j] -= level * uniform[j];
-    }
-    for (int u = 0; u < inputsNow.length; u++) {
-      if (inputs.get(u).unit().equals("K")) {
-        inputsNow[u] -= level;
-      }
-    }
   }
 
   /** Coordinates of a state at the start. */
@@ -172,5 +150,24 @@ final class Body {
       }
     }
     return sums;
+  }
+
+  /**
+   * Mean temperature of some blocks [K].
+   *
+   * @param blocks positions among the solid blocks, each with cells
+   */
+  double[] meanOf(int[] blocks, double[] coordinates) {
+    double[] means = new double[blocks.length];
+    for (int b = 0; b < means.length; b++) {
+      double heat = 0;
+      double perKelvin = 0;
+      for (int j = 0; j < coordinates.length; j++) {
+        heat += coordinates[j] * stored[j][blocks[b]];
+        perKelvin += uniform[j] * stored[j][blocks[b]];
+      }
+      means[b] = heat / perKelvin;
+    }
+    return means;
   }
 }

@@ -7,10 +7,10 @@ import java.util.Random;
 
 /**
  * The nodes of a block at which its extremes are looked for during a run: in none of a number of
- * usual states under some of the configurations is an extreme over them further from that over all
+ * usual states under some configurations is an extreme over them further from that over all
  * nodes than a small difference. A few nodes serve many states: the one that serves most is taken
- * first, then the one that serves most of the others, until every state is served. Others may be
- * added while a model is built; it keeps them unchanged afterwards.
+ * first, then the one that serves most of the others, until every state is served. Unchanged
+ * afterwards.
  */
 final class Candidates {
   /**
@@ -22,7 +22,7 @@ final class Candidates {
   private static final double PART_MISSED = 0.005;
 
   private static final int SAMPLES = 3000;
-  private static final int MOST_LEGS = 3;
+  private static final int MOST_CONFIGURATIONS = 3;
   private static final long SEED = 20;
 
   private final List<Integer> nodes = new ArrayList<>();
@@ -33,9 +33,10 @@ final class Candidates {
   /**
    * Chooses the candidates of each block with extremes.
    *
-   * @param legs the body in each configuration
+   * @param systems the body under some configurations
    */
-  static List<Candidates> choose(OutputPlan plan, List<ProjectedLeg> legs, Body body) {
+  static List<Candidates> choose(
+      OutputPlan plan, OutputRows outputs, List<ModalSystem> systems, Body body) {
     List<Candidates> chosen = new ArrayList<>();
     for (int block = 0; block < plan.blocks.size(); block++) {
       chosen.add(new Candidates());
@@ -43,21 +44,21 @@ final class Candidates {
     if (chosen.isEmpty()) {
       return chosen;
     }
-    int looked = Math.min(MOST_LEGS, legs.size());
+    int looked = Math.min(MOST_CONFIGURATIONS, systems.size());
     Random random = new Random(SEED);
-    for (int l = 0; l < looked; l++) {
-      ProjectedLeg leg = legs.get(l * legs.size() / looked);
-      look(plan, leg, new UsualState(leg.whole, body), SAMPLES / looked, random, chosen);
+    for (int n = 0; n < looked; n++) {
+      UsualState usual = new UsualState(systems.get(n * systems.size() / looked), body);
+      look(plan, outputs, usual, SAMPLES / looked, random, chosen);
     }
     for (int block = 0; block < chosen.size(); block++) {
-      chosen.get(block).serveAll(legs.get(0).nodes[block].count());
+      chosen.get(block).serveAll(outputs.firstNode[block + 1] - outputs.firstNode[block]);
     }
     return chosen;
   }
 
   private static void look(
       OutputPlan plan,
-      ProjectedLeg leg,
+      OutputRows outputs,
       UsualState usual,
       int samples,
       Random random,
@@ -67,7 +68,8 @@ final class Candidates {
     double[][] amplitudes = new double[shapes.length][];
     double[][] values = new double[shapes.length][];
     for (int block = 0; block < shapes.length; block++) {
-      shapes[block] = new Shapes(leg.nodes[block], amplitude);
+      int from = outputs.firstNode[block];
+      shapes[block] = new Shapes(outputs.rows, from, outputs.firstNode[block + 1], amplitude);
       amplitudes[block] = shapes[block].amplitudes();
       values[block] = new double[shapes[block].count()];
     }
@@ -134,23 +136,8 @@ final class Candidates {
     }
   }
 
-  int count() {
-    return nodes.size();
-  }
-
-  /** Takes more nodes than those that usual states ask for. */
-  void add(int[] more) {
-    for (int node : more) {
-      nodes.add(node);
-    }
-  }
-
   /** The nodes chosen. */
-  int[] nodes() {
-    return nodes.stream().mapToInt(Integer::intValue).toArray();
-  }
-
-  int node(int candidate) {
-    return nodes.get(candidate);
+  List<Integer> nodes() {
+    return nodes;
   }
 }

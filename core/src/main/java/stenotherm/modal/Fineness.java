@@ -8,7 +8,7 @@ enum Fineness {
       new int[] {6, 7, 8},
       1e-9,
       1e-6,
-      5e-5,
+      3e-4,
       true,
       new int[] {8, 6}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */

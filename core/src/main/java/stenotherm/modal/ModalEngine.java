@@ -1,31 +1,25 @@
 package stenotherm.modal;
 
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Supplier;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
-import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatLedger;
-import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
-import stenotherm.conduction.ReducibleNetwork;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.conduction.TransientSolution;
 
 /**
  * The engine that steps the modes of a reduced model, exactly for inputs that are linear over each
- * interval. A coarser model runs beside it; how far the outputs of the two lie apart is the
+ * interval. Two coarser models may run beside it; how far their outputs lie from its own gives an
  * estimate of the error of the reduction.
- *
- * <p>A configuration that the model was not built for is added to it when the run meets it, see
- * {@link ReducedModel#with}: right, but slow, and for this engine alone.
  *
  * <p>Experimental. Not thread-safe: one engine belongs to one thread. {@link #advance} and {@link
  * #read} make no objects while the configuration stays.
@@ -41,6 +35,7 @@ public final class ModalEngine implements HeatEngine {
    */
   private static final double PART = 0.9;
 
+  private final ReducedModel model;
   private final List<Port> inputs;
   private final int boundaries;
   private final double[] startCoordinates;
@@ -48,45 +43,36 @@ public final class ModalEngine implements HeatEngine {
   private final double[] change;
   private final double[] heat;
   private final double[] largestDifference;
-  private ReducedModel model;
-
-  /** The model that was extended last, and what became of it. */
-  private @Nullable ReducedModel extendedFrom;
-
-  private @Nullable ReducedModel extended;
-  private PreparedLeg leg;
-  private final ModalState whole;
-  private final ModalState[] coarser;
   private final double[] flows;
   private final double[] difference;
+  private final ModalState whole;
+  private final RunningMean mean = new RunningMean();
+
+  /** The states of the coarser models, if there are estimates. */
+  private final ModalState[] coarser;
+
+  /** Configurations in the modes of the coarser models, by the configuration. */
+  private final Map<ModalConfiguration, ModalConfiguration.Coarser[]> known =
+      new IdentityHashMap<>();
+
+  private ModalConfiguration configuration;
+  private ModalConfiguration.Coarser[] coarse;
   private Readings readings;
-
-  /** Whether the configuration asked for may be another than that of the leg. */
-  private boolean asked;
-
-  private KnownNetwork network;
-  private double[] coefficients;
   private double time;
   private double heatMoved;
   private long steps;
 
-  private final RunningMean mean = new RunningMean();
-
-  /** The operator of the leg, if a field has been asked for in it. */
-  private @Nullable ReducibleNetwork operator;
-
   ModalEngine(ReducedModel model, InitialState state, boolean estimates) {
     this.model = model;
-    this.leg = model.firstLeg();
-    this.network = leg.configuration.network;
-    this.coefficients = leg.configuration.coefficients();
+    this.configuration = model.spanned().get(0);
     this.inputs = model.inputs();
-    this.boundaries = coefficients.length;
-    this.startCoordinates = model.body().coordinates(state);
-    this.whole = new ModalState(leg.whole, startCoordinates);
-    this.coarser = new ModalState[estimates ? leg.coarser.length : 0];
+    this.boundaries = configuration.films().length;
+    this.startCoordinates = model.reducedBody().coordinates(state);
+    this.whole = new ModalState(configuration.system, startCoordinates);
+    this.coarser = new ModalState[estimates ? model.coarser().length : 0];
+    this.coarse = coarse(configuration);
     for (int m = 0; m < coarser.length; m++) {
-      coarser[m] = new ModalState(leg.coarser[m], startCoordinates);
+      coarser[m] = new ModalState(coarse[m].system(), startCoordinates);
     }
     this.now = new double[inputs.size()];
     this.change = new double[inputs.size()];
@@ -94,7 +80,7 @@ public final class ModalEngine implements HeatEngine {
     this.largestDifference = new double[model.outputs().size()];
     this.flows = new double[boundaries];
     this.difference = new double[largestDifference.length];
-    this.readings = new Readings(model.plan(), leg);
+    this.readings = new Readings(model, configuration);
     for (int p = 0; p < boundaries; p++) {
       if (inputs.get(p).unit().equals("K")) {
         now[p] = state.temperature();
@@ -103,29 +89,73 @@ public final class ModalEngine implements HeatEngine {
     startMean();
   }
 
+  private ModalConfiguration.Coarser[] coarse(ModalConfiguration of) {
+    if (coarser.length == 0) {
+      return new ModalConfiguration.Coarser[0];
+    }
+    return known.computeIfAbsent(
+        of,
+        each ->
+            Arrays.stream(model.coarser())
+                .map(each::coarser)
+                .toArray(ModalConfiguration.Coarser[]::new));
+  }
+
   /**
-   * Begins the time over which {@link #meanField} is taken. A change of the configuration begins it
-   * as well.
+   * Begins the time over which means are taken. A change of the configuration begins it as well.
    */
   public void startMean() {
     mean.restart(whole.z.length, now.length);
   }
 
   /**
-   * Returns the mean of the temperatures over the time since {@link #startMean}, from the exact
-   * integral of each mode. All that is linear in the temperatures has its own mean in it: means of
-   * blocks, surface temperatures, heat flows.
+   * Returns the mean surface temperatures over the time since {@link #startMean}, from the exact
+   * integral of each mode.
    *
-   * @return the continuous field, under the means of the inputs
+   * @return one for each boundary port [K]
    * @throws IllegalStateException if no time has passed
    */
-  public TemperatureField meanField() {
+  public double[] meanSurfaces() {
+    double[] means = new double[boundaries];
+    configuration.surfaces.values(meanAmplitudes(), mean.inputs(), means);
+    return means;
+  }
+
+  /**
+   * Returns the mean temperatures of blocks over the time since {@link #startMean}, from the exact
+   * integral of each mode.
+   *
+   * @param blocks names of solid blocks
+   * @return one for each block [K]
+   * @throws InvalidInputException if there is no such block
+   * @throws IllegalStateException if no time has passed
+   */
+  public double[] meanOf(List<String> blocks) {
+    return model.reducedBody().meanOf(model.positionsOf(blocks), meanCoordinates());
+  }
+
+  private double[] meanAmplitudes() {
     if (mean.isEmpty()) {
       throw new IllegalStateException("no time has passed over which a mean could be taken");
     }
+    return mean.amplitudes();
+  }
+
+  private double[] meanCoordinates() {
     double[] coordinates = new double[model.modes()];
-    leg.whole.toBasis(mean.amplitudes(), coordinates);
-    return operator().field(model.basis().expand(coordinates), mean.inputs());
+    configuration.system.toBasis(meanAmplitudes(), coordinates);
+    return coordinates;
+  }
+
+  /**
+   * Returns the mean of the temperatures over the time since {@link #startMean}.
+   *
+   * @return the continuous field, under the means of the inputs
+   * @throws IllegalStateException if no time has passed, or the model was read without its cells
+   */
+  public TemperatureField meanField() {
+    return model.field(
+        meanCoordinates(), mean.inputs(), configuration.films(), configuration.factors());
   }
 
   @Override
@@ -143,83 +173,42 @@ public final class ModalEngine implements HeatEngine {
     return time;
   }
 
+  /**
+   * {@inheritDoc} Conductivities stay. Where several configurations take turns, making each once
+   * with {@link ReducedModel#configuration} and going over to it with {@link
+   * #use(ModalConfiguration)} is cheaper.
+   */
   @Override
   public void useCoefficients(double[] values) {
     requireLength("coefficients", values, boundaries);
-    for (int p = 0; p < boundaries; p++) {
-      if (((Port.BoundaryPort) inputs.get(p)).kind() == BoundaryKind.CONVECTION) {
-        Checks.notNegative("surface coefficient of " + inputs.get(p).name(), values[p], "W/(m2 K)");
-      }
-    }
-    coefficients = values.clone();
-    asked = true;
+    use(model.configuration(values, configuration.factors()));
   }
 
   /**
-   * {@inheritDoc}
+   * Goes over to a configuration.
    *
-   * @throws IllegalStateException if the model was read without its cells
+   * @param other one of this engine's model
+   * @throws InvalidInputException if it is one of another model
    */
-  @Override
-  public void use(HeatNetwork other) {
-    HeatNetwork own = network.cells("another network");
-    KnownNetwork known = model.known(other);
-    if (model.find(known).isEmpty()) {
-      ReducibleNetwork.requireSameBody(own, other);
+  public void use(ModalConfiguration other) {
+    if (other.model != model) {
+      throw new InvalidInputException("configuration", "belongs to another model");
     }
-    network = known;
-    asked = true;
-  }
-
-  /**
-   * Goes over to a configuration of the model; the network and the coefficients that hold from now
-   * on are its own.
-   *
-   * @param configuration its position, in the order in which it was added
-   * @throws InvalidInputException if there is none of that position
-   */
-  public void useConfiguration(int configuration) {
-    Configuration chosen = model.leg(configuration).configuration;
-    network = chosen.network;
-    coefficients = chosen.coefficients();
-    asked = true;
-  }
-
-  /** Goes over to the configuration that was asked for, once both its parts are known. */
-  private void follow() {
-    if (!asked) {
+    if (other == configuration) {
       return;
     }
-    asked = false;
-    if (leg.configuration.is(network, coefficients)) {
-      return;
-    }
-    Optional<PreparedLeg> next = model.find(network, coefficients);
-    if (next.isEmpty()) {
-      model = extended();
-      next = model.find(network, coefficients);
-    }
-    leg = next.orElseThrow();
-    network = leg.configuration.network;
-    whole.use(leg.whole);
+    goOver(other);
+    whole.use(other.system);
     for (int m = 0; m < coarser.length; m++) {
-      coarser[m].use(leg.coarser[m]);
+      coarser[m].use(coarse[m].system());
     }
-    readings = new Readings(model.plan(), leg);
-    operator = null;
     startMean();
   }
 
-  /** The model with the configuration asked for, remembered for when an interval is repeated. */
-  private ReducedModel extended() {
-    if (model == extendedFrom
-        && extended != null
-        && extended.find(network, coefficients).isPresent()) {
-      return extended;
-    }
-    extendedFrom = model;
-    extended = model.with(network.cells("another configuration"), coefficients);
-    return extended;
+  private void goOver(ModalConfiguration other) {
+    configuration = other;
+    coarse = coarse(other);
+    readings = new Readings(model, other);
   }
 
   private static void requireLength(String field, double[] values, int length) {
@@ -238,9 +227,8 @@ public final class ModalEngine implements HeatEngine {
       Checks.finite("input", inputsAtStart[u], "");
       Checks.finite("input", inputsAtEnd[u], "");
     }
-    model.body().drives.check(inputsAtStart);
-    model.body().drives.check(inputsAtEnd);
-    follow();
+    model.reducedBody().drives.check(inputsAtStart);
+    model.reducedBody().drives.check(inputsAtEnd);
     whole.advance(duration, inputsAtStart, inputsAtEnd);
     for (ModalState state : coarser) {
       state.advance(duration, inputsAtStart, inputsAtEnd);
@@ -248,7 +236,7 @@ public final class ModalEngine implements HeatEngine {
     for (int u = 0; u < now.length; u++) {
       change[u] = duration * (inputsAtStart[u] + inputsAtEnd[u]) / 2;
     }
-    leg.flows.values(whole.integral, change, flows);
+    configuration.flows.values(whole.integral, change, flows);
     for (int u = 0; u < now.length; u++) {
       double moved = u < boundaries ? flows[u] : change[u];
       heat[u] += moved;
@@ -263,11 +251,10 @@ public final class ModalEngine implements HeatEngine {
   @Override
   public void read(double[] values) {
     requireLength("outputs", values, largestDifference.length);
-    follow();
     readings.read(whole.z, now, values);
     Arrays.fill(difference, 0);
     for (int m = 0; m < coarser.length; m++) {
-      readings.addDifferences(leg.coarserOutputs[m], coarser[m].z, now, values, difference);
+      readings.addDifferences(coarse[m].outputs(), coarser[m].z, now, values, difference);
     }
     for (int index = 0; index < values.length; index++) {
       largestDifference[index] = Math.max(largestDifference[index], PART * difference[index]);
@@ -275,26 +262,11 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * Reads the outputs now as {@link #read} does, but looks for extremes at all nodes of their
-   * blocks: nothing is missed; it costs as much as some ten to hundred readings.
-   *
-   * @param values where to put them [K or W]
-   * @throws InvalidInputException if the number of values is wrong
-   * @throws IllegalStateException if the model was read without its cells
-   */
-  public void readEverywhere(double[] values) {
-    read(values);
-    readings.missed(whole.z, now, model.body(), values, difference);
-    readings.add(difference, values);
-  }
-
-  /**
    * Tells how large the error of the reduction may be: the largest difference so far, over all
    * readings, between each output and those of two coarser models, nine tenths of their sum. Each
    * of them goes without the answers at one rate, which entered the basis last; of an extreme they
    * are asked at the point where it was found. It is an estimate, not a bound, and says nothing
-   * about the error of the grid, nor about what the chosen nodes miss of an extreme, see {@link
-   * #readEverywhere}.
+   * about the error of the grid, nor about what the chosen nodes miss of an extreme.
    *
    * @return one for each output [K or W], 0 before the first reading
    * @throws IllegalStateException if the engine was made without estimates
@@ -306,38 +278,33 @@ public final class ModalEngine implements HeatEngine {
     return largestDifference.clone();
   }
 
-  /**
-   * Tells by how much the readings of extremes miss those of the whole field in the state now. A
-   * reading looks at nodes chosen when the model was built; this looks at all nodes of the block,
-   * where the extremes of the continuous field lie. So it is what is missed, to 0.1 mK, not an
-   * estimate of it; it takes as long as ten to a hundred readings.
-   *
-   * @param missed where to put it, one for each output [K], at least 0; 0 for those that are no
-   *     extremes
-   * @throws InvalidInputException if the number of values is wrong
-   */
-  public void missedNow(double[] missed) {
-    requireLength("outputs", missed, largestDifference.length);
-    follow();
-    readings.read(whole.z, now, missed);
-    readings.missed(whole.z, now, model.body(), missed, missed);
-  }
-
-  private ReducibleNetwork operator() {
-    if (operator == null) {
-      operator = leg.configuration.operator();
-    }
-    return operator;
-  }
-
   private double[] coordinates() {
     return Arrays.copyOf(whole.coordinates(), model.modes());
   }
 
+  /**
+   * {@inheritDoc}
+   *
+   * @throws IllegalStateException if the model was read without its cells
+   */
   @Override
   public TemperatureField field() {
-    follow();
-    return operator().field(model.basis().expand(coordinates()), now);
+    return model.field(coordinates(), now, configuration.films(), configuration.factors());
+  }
+
+  /**
+   * Keeps this moment in some numbers, from which its field can be made when it is wanted.
+   *
+   * @return what makes the field, on any thread; it throws an {@link IllegalStateException} if the
+   *     model was read without its cells
+   */
+  public Supplier<TemperatureField> moment() {
+    double[] coordinates = coordinates();
+    double[] inputsNow = now.clone();
+    double[] films = configuration.films();
+    double[] factors = configuration.factors();
+    ReducedModel of = model;
+    return () -> of.field(coordinates, inputsNow, films, factors);
   }
 
   @Override
@@ -351,12 +318,12 @@ public final class ModalEngine implements HeatEngine {
     for (int j = 0; j < startCoordinates.length; j++) {
       rise[j] -= startCoordinates[j];
     }
-    double[] sums = model.body().storedIn(rise);
+    double[] sums = model.reducedBody().storedIn(rise);
     Map<String, Double> stored = new LinkedHashMap<>();
     for (int block = 0; block < sums.length; block++) {
-      stored.put(model.body().solidBlocks.get(block), sums[block]);
+      stored.put(model.reducedBody().solidBlocks.get(block), sums[block]);
     }
-    double scale = heatMoved + model.body().capacity * SCALE_RISE;
+    double scale = heatMoved + model.reducedBody().capacity * SCALE_RISE;
     return new HeatLedger(atBoundaries, fromSources, stored, scale);
   }
 
@@ -378,10 +345,7 @@ public final class ModalEngine implements HeatEngine {
     private final double[] largestDifference;
     private final double[][] amplitudes;
     private final RunningMean mean = new RunningMean();
-    private ReducedModel model;
-    private PreparedLeg leg;
-    private KnownNetwork network;
-    private double[] coefficients;
+    private ModalConfiguration configuration;
     private double time;
     private double heatMoved;
 
@@ -391,10 +355,7 @@ public final class ModalEngine implements HeatEngine {
       heat = new double[engine.heat.length];
       largestDifference = new double[engine.largestDifference.length];
       amplitudes = new double[1 + engine.coarser.length][0];
-      model = engine.model;
-      leg = engine.leg;
-      network = engine.network;
-      coefficients = engine.coefficients;
+      configuration = engine.configuration;
     }
   }
 
@@ -426,10 +387,7 @@ public final class ModalEngine implements HeatEngine {
       copy(z, state.amplitudes[m]);
     }
     state.mean.copyFrom(mean);
-    state.model = model;
-    state.leg = leg;
-    state.network = network;
-    state.coefficients = coefficients;
+    state.configuration = configuration;
     state.time = time;
     state.heatMoved = heatMoved;
   }
@@ -440,20 +398,14 @@ public final class ModalEngine implements HeatEngine {
     copy(state.now, now);
     copy(state.heat, heat);
     copy(state.largestDifference, largestDifference);
-    if (leg != state.leg) {
-      leg = state.leg;
-      readings = new Readings(state.model.plan(), leg);
-      operator = null;
+    if (configuration != state.configuration) {
+      goOver(state.configuration);
     }
-    whole.restore(leg.whole, state.amplitudes[0]);
+    whole.restore(configuration.system, state.amplitudes[0]);
     for (int m = 0; m < coarser.length; m++) {
-      coarser[m].restore(leg.coarser[m], state.amplitudes[m + 1]);
+      coarser[m].restore(coarse[m].system(), state.amplitudes[m + 1]);
     }
     mean.copyFrom(state.mean);
-    model = state.model;
-    network = state.network;
-    coefficients = state.coefficients;
-    asked = true;
     time = state.time;
     heatMoved = state.heatMoved;
   }

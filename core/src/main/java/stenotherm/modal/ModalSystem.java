@@ -1,6 +1,5 @@
 package stenotherm.modal;
 
-import java.io.IOException;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -38,12 +37,12 @@ final class ModalSystem {
   ModalSystem(Projection projection, int[] members) {
     this.modes = members.length;
     this.members = members;
-    this.basisSize = projection.size;
-    this.inputs = projection.inputs;
+    this.basisSize = projection.size();
+    this.inputs = projection.inputs();
     DMatrixRMaj conductance = new DMatrixRMaj(modes, modes);
     for (int i = 0; i < modes; i++) {
       for (int j = 0; j < modes; j++) {
-        conductance.set(i, j, projection.conductance[members[i] * projection.size + members[j]]);
+        conductance.set(i, j, projection.conductance()[members[i] * projection.size() + members[j]]);
       }
     }
     EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(modes, true, true);
@@ -72,36 +71,10 @@ final class ModalSystem {
     double[] ofMembers = new double[modes];
     for (int u = 0; u < inputs; u++) {
       for (int i = 0; i < modes; i++) {
-        ofMembers[i] = projection.drive[members[i] * inputs + u];
+        ofMembers[i] = projection.drive()[members[i] * inputs + u];
       }
       rotation.multiplyTransposed(ofMembers, drive.of[u]);
     }
-  }
-
-  /** Takes over what was read. */
-  ModalSystem(int basisSize, int[] members, double[] lambda, Columns rotation, Columns drive) {
-    this.modes = members.length;
-    this.members = members;
-    this.basisSize = basisSize;
-    this.inputs = drive.count();
-    this.lambda = lambda;
-    this.rotation = rotation;
-    this.drive = drive;
-  }
-
-  void write(StoredOutput out) throws IOException {
-    out.reals(lambda);
-    for (double[] mode : rotation.of) {
-      out.reals(mode);
-    }
-    for (double[] input : drive.of) {
-      out.reals(input);
-    }
-  }
-
-  /** The vectors of the basis that the modes are made of, ascending. */
-  int[] members() {
-    return members.clone();
   }
 
   /** Computes the forces B u on the modes. */
@@ -167,23 +140,10 @@ final class ModalSystem {
       return ofMode.rows;
     }
 
-    void write(StoredOutput out) throws IOException {
-      double[] row = new double[ofMode.count() + ofInput.count()];
-      for (int r = 0; r < ofMode.rows; r++) {
-        for (int j = 0; j < ofMode.count(); j++) {
-          row[j] = ofMode.of[j][r];
-        }
-        for (int u = 0; u < ofInput.count(); u++) {
-          row[ofMode.count() + u] = r < ofInput.rows ? ofInput.of[u][r] : 0;
-        }
-        out.reals(row);
-      }
-    }
-
     /** Computes the values of all rows. */
     void values(double[] z, double[] u, double[] values) {
       ofMode.multiply(z, values);
-      ofInput.add(u, 0, values);
+      ofInput.add(u, values);
     }
   }
 
@@ -193,12 +153,6 @@ final class ModalSystem {
 
     SingleRows(double[][] inModes) {
       row = inModes;
-    }
-
-    void write(StoredOutput out) throws IOException {
-      for (double[] entries : row) {
-        out.reals(entries);
-      }
     }
 
     double value(int index, double[] z, double[] u) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.Probe;
 
@@ -53,6 +54,25 @@ final class OutputPlan {
       blocks.add(block);
     }
     return blocks.indexOf(block);
+  }
+
+  /** Tells whether a linear output is the mean of an outer surface or the heat flow through it. */
+  boolean isOfBoundary(int linearOutput) {
+    return boundaryOf(linearOutput) != null;
+  }
+
+  /** Tells whether a linear output is a heat flow rather than a temperature. */
+  boolean isHeatFlow(int linearOutput) {
+    return linear.get(linearOutput) instanceof Probe.HeatFlow;
+  }
+
+  /** The boundary whose surface or heat flow a linear output is; null if it is another output. */
+  @Nullable String boundaryOf(int linearOutput) {
+    Probe probe = linear.get(linearOutput);
+    if (probe instanceof Probe.SurfaceMean surface) {
+      return surface.boundary();
+    }
+    return probe instanceof Probe.HeatFlow flow ? flow.boundary() : null;
   }
 
   /** Tells whether the coldest (-1) or the warmest (1) temperature of a block is asked for. */

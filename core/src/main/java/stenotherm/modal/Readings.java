@@ -3,7 +3,13 @@ package stenotherm.modal;
 /** Working space in which the outputs of a configuration are read. Belongs to one engine. */
 final class Readings {
   private final OutputPlan plan;
-  private final PreparedLeg leg;
+  private final int[] firstCandidate;
+  private final ModalConfiguration configuration;
+
+  /** The outputs in the basis, for configurations without their own. */
+  private final Columns inBasis;
+
+  private final Projection.Rows given;
 
   /** Linear outputs and temperatures at the candidates. */
   private final double[] row;
@@ -11,38 +17,58 @@ final class Readings {
   /** Of each output, position among those rows. */
   private final int[] rowOf;
 
-  /** Temperatures at all nodes of each block. */
-  private final double[][] atNodes;
-
-  /** Coordinates of the state in the basis. */
   private final double[] coordinates;
+  private final double[] flows;
+  private final double[] surfaces;
 
-  /** The same, and the inputs, less a temperature that all have. */
-  private final double[] coordinatesApart;
-
-  private final double[] inputsApart;
-
-  Readings(OutputPlan plan, PreparedLeg leg) {
-    this.plan = plan;
-    this.leg = leg;
-    this.row = new double[leg.outputs.count()];
+  Readings(ReducedModel model, ModalConfiguration configuration) {
+    this.plan = model.plan();
+    this.firstCandidate = model.firstCandidate();
+    this.configuration = configuration;
+    this.given = model.outputRows();
+    this.inBasis = new Columns(given.count(), given.ofVector());
+    this.row = new double[given.count()];
     this.rowOf = new int[plan.probes.size()];
-    this.coordinates = new double[leg.whole.basisSize];
-    this.coordinatesApart = new double[coordinates.length];
-    this.inputsApart = new double[leg.whole.inputs];
-    this.atNodes = new double[plan.blocks.size()][0];
+    this.coordinates = new double[model.modes()];
+    this.flows = new double[configuration.flows.count()];
+    this.surfaces = new double[configuration.surfaces.count()];
+  }
+
+  /** Computes linear outputs and temperatures at the candidates. */
+  private void readRows(double[] z, double[] u) {
+    ModalSystem.RowBlock outputs = configuration.outputs;
+    if (outputs != null) {
+      outputs.values(z, u, row);
+      return;
+    }
+    configuration.system.toBasis(z, coordinates);
+    inBasis.multiply(coordinates, row);
+    for (int input = 0; input < u.length; input++) {
+      double[] ofInput = given.ofInput()[input];
+      for (int r = 0; r < row.length; r++) {
+        row[r] += ofInput[r] * u[input];
+      }
+    }
+    configuration.flows.values(z, u, flows);
+    configuration.surfaces.values(z, u, surfaces);
+    for (int linear = 0; linear < plan.linear.size(); linear++) {
+      int boundary = configuration.model.boundaryOf(linear);
+      if (boundary >= 0) {
+        row[linear] = plan.isHeatFlow(linear) ? flows[boundary] : surfaces[boundary];
+      }
+    }
   }
 
   /** Reads the outputs, and keeps where each of them was found. */
   void read(double[] z, double[] u, double[] values) {
-    leg.outputs.values(z, u, row);
+    readRows(z, u);
     for (int index = 0; index < values.length; index++) {
       int position = plan.position[index];
       if (plan.side[index] == 0) {
         rowOf[index] = position;
       } else {
-        int from = leg.firstCandidate[position];
-        int to = leg.firstCandidate[position + 1];
+        int from = firstCandidate[position];
+        int to = firstCandidate[position + 1];
         rowOf[index] = plan.side[index] < 0 ? lowest(row, from, to) : highest(row, from, to);
       }
       values[index] = row[rowOf[index]];
@@ -75,43 +101,5 @@ final class Readings {
       }
     }
     return highest;
-  }
-
-  /** Moves extremes by what was missed. */
-  void add(double[] missed, double[] values) {
-    for (int index = 0; index < values.length; index++) {
-      values[index] += plan.side[index] * missed[index];
-    }
-  }
-
-  /**
-   * Finds by how much the extremes that were read in a state differ from those over all nodes.
-   * Nodes are told from what was read, so that their single precision does not have to hold the
-   * level of all temperatures.
-   *
-   * @param values what {@link #read} gave in that state
-   * @param missed where to put it, 0 for what is no extreme [K]; may be {@code values}
-   */
-  void missed(double[] z, double[] u, Body body, double[] values, double[] missed) {
-    leg.whole.toBasis(z, coordinates);
-    for (int index = 0; index < missed.length; index++) {
-      if (plan.side[index] == 0) {
-        missed[index] = 0;
-        continue;
-      }
-      int block = plan.position[index];
-      BlockNodes nodes = leg.nodes(block);
-      if (atNodes[block].length == 0) {
-        atNodes[block] = new double[nodes.count()];
-      }
-      double[] at = atNodes[block];
-      System.arraycopy(coordinates, 0, coordinatesApart, 0, coordinates.length);
-      System.arraycopy(u, 0, inputsApart, 0, u.length);
-      body.takeOff(values[index], coordinatesApart, inputsApart);
-      nodes.values(coordinatesApart, inputsApart, at);
-      double gap =
-          plan.side[index] < 0 ? -at[lowest(at, 0, at.length)] : at[highest(at, 0, at.length)];
-      missed[index] = Math.max(0, gap);
-    }
   }
 }

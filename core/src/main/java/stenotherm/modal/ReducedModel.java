@@ -5,99 +5,123 @@ import java.io.DataOutput;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
-import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.ReducibleNetwork;
+import stenotherm.conduction.TemperatureField;
 
 /**
- * A linear heat network reduced to a few modes, for any number of runs. One basis spans the answers
- * of the body to all its inputs under all configurations (network and surface coefficients) that it
- * was built for.
+ * A linear heat network reduced to a few modes, for any number of runs under any surface
+ * coefficients and with any factors on the conductivities of the blocks that vary. One rational
+ * Krylov basis spans the solutions for all its inputs under the configurations that it was built
+ * for; under others it is the less exact the less they are like those.
  *
  * <p>Experimental. Immutable, thus thread-safe; each thread makes its own engine.
  */
 public final class ReducedModel {
   /**
-   * Rates at which the answers to the inputs enter the basis [1/s]: steady, then from some hours to
-   * some seconds. The last ones close the gap among those of minutes, where most of the error lies.
+   * Shifts at which solutions enter the basis [1/s]: steady, then from some hours to some seconds.
+   * The last ones close the gap among those of minutes, where most of the error lies.
    */
   private static final double[] SHIFTS = {0, 6e-5, 2e-4, 5e-4, 1.2e-3, 8e-2, 2.5e-2, 8e-3, 3e-3};
 
-  /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
+  /** The slowest shift where no film and no held surface fixes the temperature level [1/s]. */
   static final double SLOWEST = 4e-7;
 
-  /** The most configurations whose steady answers are solved for when a model is built. */
+  /** The most configurations whose steady solutions are all found. */
   private static final int MOST_SOLVED = 4;
 
   private final OutputPlan plan;
   private final Body body;
-  private final List<PreparedLeg> legs;
+  private final List<String> varying;
+  private final ReducedNetwork network;
+  private final Rows rows;
+
+  /** Of each linear output, position of the boundary that it belongs to, or -1. */
+  private final int[] boundaryOf;
+
+  private final List<ModalConfiguration> spanned;
   private final long iterations;
 
-  /** What needs the cells; none in a model that was read. */
+  /** The cells; none in a model that was read. */
   private final @Nullable Cells cells;
 
-  /** What a model keeps of its cells, and how it goes about them. */
-  private record Cells(
-      Basis basis,
-      List<Candidates> candidates,
-      Fineness fineness,
-      Crew crew,
-      @Nullable Promise promise) {}
+  /** What a model keeps of its cells. */
+  private record Cells(HeatNetwork network, Basis basis) {}
 
   /**
-   * What extremes cannot miss by more [K] in runs that keep to spans under the configurations that
-   * a model was built for.
+   * What is read.
+   *
+   * @param outputs linear outputs, then the candidates of each block with extremes
+   * @param firstCandidate position among these of the first candidate of each block; one more at
+   *     the end
+   * @param coarser the vectors that each coarser model is made of
    */
-  private record Promise(Spans spans, double difference) {}
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  record Rows(Projection.Rows outputs, int[] firstCandidate, int[][] coarser) {}
 
-  private ReducedModel(
-      OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations, @Nullable Cells cells) {
-    this.plan = plan;
-    this.body = body;
-    this.legs = List.copyOf(legs);
-    this.iterations = iterations;
+  /** Coefficients that the basis spans, as given. */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  record Spanned(double[] films, double[] factors) {}
+
+  /** All of a model that is stored. */
+  record Content(
+      OutputPlan plan,
+      Body body,
+      List<String> varying,
+      ReducedNetwork network,
+      Rows rows,
+      List<Spanned> spanned,
+      long iterations) {}
+
+  private ReducedModel(Content content, @Nullable Cells cells) {
+    this.plan = content.plan;
+    this.body = content.body;
+    this.varying = content.varying;
+    this.network = content.network;
+    this.rows = content.rows;
+    this.iterations = content.iterations;
     this.cells = cells;
+    this.boundaryOf = new int[plan.linear.size()];
+    for (int row = 0; row < boundaryOf.length; row++) {
+      String boundary = plan.boundaryOf(row);
+      boundaryOf[row] = boundary == null ? -1 : body.boundary(boundary);
+    }
+    List<ModalConfiguration> made = new ArrayList<>();
+    for (Spanned each : content.spanned) {
+      made.add(new ModalConfiguration(this, each.films, each.factors, true));
+    }
+    this.spanned = List.copyOf(made);
   }
 
   /**
    * Starts a model.
    *
-   * @param probes the outputs
+   * @param network the body
+   * @param probes the outputs; points and blocks with extremes lie inside, not on an outer surface
    * @return a builder that needs at least one configuration
    * @throws InvalidInputException if a name occurs twice
    */
-  public static Builder builder(List<Probe> probes) {
-    return new Builder(new OutputPlan(probes));
+  public static Builder builder(HeatNetwork network, List<Probe> probes) {
+    return new Builder(network, new OutputPlan(probes));
   }
 
   /**
-   * Tells why a run cannot be made with a reduced model.
-   *
-   * @param network the body
-   * @param conductivities what conductivities that depend on temperature are to do
-   * @return a reason that begins with a verb, or nothing if it can
-   */
-  public static Optional<String> reasonAgainst(
-      HeatNetwork network, IntegratorSettings.Conductivities conductivities) {
-    Optional<String> melting = ReducibleNetwork.reasonAgainst(network);
-    return melting.isPresent() || conductivities == IntegratorSettings.Conductivities.FROZEN
-        ? melting
-        : ReducibleNetwork.reasonAgainstLive(network);
-  }
-
-  /**
-   * Makes an engine at time zero. It stands under the first configuration until told otherwise.
+   * Makes an engine at time zero. It stands under the first configuration that the model was built
+   * for until told otherwise.
    *
    * @param state state of every block; one that starts apart must have been announced to the
    *     builder
@@ -111,7 +135,7 @@ public final class ReducedModel {
 
   /**
    * Makes an engine that runs no coarser models beside its own and so has no error estimates: up to
-   * twice as fast. For many runs of which a first one has been made with estimates.
+   * twice as fast, and much cheaper to give another configuration.
    *
    * @param state state of every block, as in {@link #engine}
    * @return the engine
@@ -122,23 +146,54 @@ public final class ReducedModel {
   }
 
   /**
-   * Writes what runs need, without the cells: ports, outputs, all configurations by their numbers
-   * in their modes, and states to start from. The package's documentation lists each byte. A model
-   * of 60 modes takes about 0.3 MB for each configuration.
+   * Finds the modes of the model under coefficients, without touching a cell.
+   *
+   * @param films surface coefficient of each boundary port [W/(m2 K)], not read for boundaries that
+   *     are no films
+   * @param factors factor on the conductivity of each block that varies [-], in the order in which
+   *     they were named
+   * @return the configuration
+   * @throws InvalidInputException if the number of values is wrong, a film is negative or not
+   *     finite, or a factor not finite and above 0
+   */
+  public ModalConfiguration configuration(double[] films, double[] factors) {
+    network.check(films, factors, varying.size());
+    for (int port = 0; port < films.length; port++) {
+      if (((Port.BoundaryPort) body.inputs.get(port)).kind() == BoundaryKind.CONVECTION) {
+        Checks.notNegative(
+            "surface coefficient of " + body.inputs.get(port).name(), films[port], "W/(m2 K)");
+      }
+    }
+    return new ModalConfiguration(this, films, factors, false);
+  }
+
+  /**
+   * Returns the configurations that the model was built for.
+   *
+   * @return the configurations in their order; unmodifiable
+   */
+  public List<ModalConfiguration> spanned() {
+    return spanned;
+  }
+
+  /**
+   * Writes what runs need, without the cells: ports, outputs, the network and its outputs as the
+   * basis sees them, and states to start from. The package's documentation lists each byte.
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if it cannot be written to
    * @throws IllegalStateException if the model is larger than the form allows, see {@link #read}
    */
   public void write(DataOutput out) throws IOException {
-    StoredModel.write(new StoredModel.Content(plan, body, legs, iterations), out);
+    List<Spanned> coefficients =
+        spanned.stream().map(each -> new Spanned(each.films(), each.factors())).toList();
+    StoredModel.write(
+        new Content(plan, body, varying, network, rows, coefficients, iterations), out);
   }
 
   /**
    * Reads a model that was written. Its engines run to the same bits as those of the model that was
-   * written. What needs the cells throws an {@link IllegalStateException} that says so: fields,
-   * {@link #with}, networks that an engine is to use, {@link ModalEngine#missedNow}; choose
-   * configurations by number, {@link ModalEngine#useConfiguration}, or by their coefficients.
+   * written. Fields need the cells and throw an {@link IllegalStateException} that says so.
    *
    * <p>Safe to use on data of unknown origin: every length is held against a limit before anything
    * is allocated (1000 boundary ports and as many sources, 10,000 blocks and outputs, 2000 modes,
@@ -151,173 +206,49 @@ public final class ReducedModel {
    * @throws IOException if it cannot be read from
    */
   public static ReducedModel read(DataInput in) throws IOException {
-    StoredModel.Content content = StoredModel.read(in);
-    return new ReducedModel(
-        content.plan(), content.body(), content.legs(), content.iterations(), null);
+    return new ReducedModel(StoredModel.read(in), null);
   }
 
   /**
-   * Tells by how much the readings of extremes can miss those of the whole field at most, in any
-   * run that keeps to the spans given: whatever the inputs do within them and whatever
-   * configurations take turns, at any time. It is a bound, found from the answers of all nodes to
-   * all inputs; see the package for how, and for what it rests on. It comes on top of the error of
-   * the reduction and of the tenth of a millikelvin to which nodes are held, and counts jumps at
-   * the worst moments, so that {@link ModalEngine#missedNow} of a usual run is some tens of times
-   * less. It is linear in the spans.
+   * Makes the continuous field of a state.
    *
-   * <p>Runs begin with the whole body at one temperature that lies in the spans of all ambients and
-   * held surfaces, but for blocks that start apart. It takes a second or two for one configuration
-   * and up to ten for three.
-   *
-   * @param spans what runs keep to
-   * @return one for each output [K], 0 for those that are no extremes; infinite where several
-   *     configurations take turns and under one of them nothing fixes the temperature level
-   * @throws InvalidInputException if an input has no span, that of a power or flux leaves 0 out,
-   *     one of a temperature is not within 1 K to 5000 K, those of all ambients have no temperature
-   *     in common, or an input or block is named that the model does not have or that was not
-   *     announced to start apart
-   * @throws IllegalStateException if the model was read
+   * @param coordinates coordinates in the basis
+   * @param inputs values of the ports
    */
-  public double[] missedAtMost(Spans spans) {
-    List<MissBounds.Seen> seen = new ArrayList<>();
-    for (PreparedLeg leg : legs) {
-      BlockNodes[] nodes = new BlockNodes[plan.blocks.size()];
-      for (int block = 0; block < nodes.length; block++) {
-        nodes[block] = leg.nodes(block);
-      }
-      seen.add(new MissBounds.Seen(leg.whole, nodes));
+  TemperatureField field(
+      double[] coordinates, double[] inputs, double[] films, double[] factors) {
+    Cells own = cells();
+    Map<String, Double> named = new LinkedHashMap<>();
+    for (int block = 0; block < factors.length; block++) {
+      named.put(varying.get(block), factors[block]);
     }
-    MissBounds bounds = new MissBounds(plan, body, seen, spans);
-    Promise promise = cells("what extremes can miss").promise;
-    double promised =
-        promise != null && promise.spans.hold(spans)
-            ? promise.difference
-            : Double.POSITIVE_INFINITY;
-    double[] most = new double[plan.probes.size()];
-    for (int block = 0; block < plan.blocks.size(); block++) {
-      double[] missed = bounds.missed(block, candidates(block));
-      for (int index = 0; index < most.length; index++) {
-        if (plan.side[index] != 0 && plan.position[index] == block) {
-          most[index] = Math.min(promised, missed[plan.side[index] < 0 ? 0 : 1]);
-        }
-      }
-    }
-    return most;
+    return new ReducibleNetwork(own.network.withFactors(named), films)
+        .field(own.basis.expand(coordinates), inputs);
   }
 
-  /** A network as this model knows it, or with the next number. */
-  KnownNetwork known(HeatNetwork network) {
-    int next = 0;
-    for (PreparedLeg leg : legs) {
-      KnownNetwork known = leg.configuration.network;
-      if (known.is(network)) {
-        return known;
-      }
-      next = Math.max(next, known.number + 1);
-    }
-    return new KnownNetwork(next, network);
-  }
-
-  static IllegalStateException withoutCells(String purpose) {
-    return new IllegalStateException(
-        "the model was read without its cells; " + purpose + " needs them");
-  }
-
-  private Cells cells(String purpose) {
+  private Cells cells() {
     if (cells == null) {
-      throw withoutCells(purpose);
+      throw new IllegalStateException(
+          "the model was read without its cells; the field needs them");
     }
     return cells;
   }
 
   /**
-   * The same model with one more configuration. The network is projected on the basis there is;
-   * only where the residual of an input's answer is too large does the basis grow by that answer. A
-   * model that was built for it would differ by less than 1 mK in means and some hundredths of a
-   * kelvin in extremes, as measured on random bodies; see the package for what it takes.
+   * Returns the body that the model was made of.
    *
-   * @param network the same body, with other conductivities or thin resistances
-   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
-   *     films
-   * @return the extended model; this one if it has the configuration already
-   * @throws InvalidInputException if it is not the same body or something melts
-   * @throws IllegalStateException if the model was read
+   * @return the network
+   * @throws IllegalStateException if the model was read without its cells
    */
-  public ReducedModel with(HeatNetwork network, double[] coefficients) {
-    Cells own = cells("another configuration");
-    if (find(network, coefficients).isPresent()) {
-      return this;
-    }
-    ReducibleNetwork.requireSameBody(
-        firstLeg().configuration.network.cells("another configuration"), network);
-    Configuration added = Configuration.of(known(network), coefficients);
-    Reduction reduction = new Reduction(added, own.crew, body.drives, body.startingApart());
-    Basis grown = own.basis.copy();
-    if (own.fineness.grows) {
-      reduction.addMissing(own.fineness, grown);
-    }
-    Body same =
-        grown.size() == own.basis.size() ? body : new Body(body, reduction.operator(0), grown);
-    List<PreparedLeg> all = new ArrayList<>(legs);
-    // extremes are looked for where they are in the configurations that the model was built for
-    all.add(
-        new PreparedLeg(projected(reduction, grown, plan), own.candidates, grown, own.fineness));
-    return new ReducedModel(
-        plan,
-        same,
-        all,
-        iterations + reduction.iterations(),
-        new Cells(grown, own.candidates, own.fineness, own.crew, null));
+  public HeatNetwork body() {
+    return cells().network;
   }
 
-  /**
-   * The same model with its first configuration alone: later ones are forgotten, but not what the
-   * basis has grown by.
-   *
-   * @return the smaller model
-   */
-  public ReducedModel withFirstAlone() {
-    return new ReducedModel(plan, body, List.of(firstLeg()), iterations, cells);
+  ReducedNetwork network() {
+    return network;
   }
 
-  private static ProjectedLeg projected(Reduction reduction, Basis basis, OutputPlan plan) {
-    Projection projection = new Projection(reduction, basis, plan);
-    return new ProjectedLeg(reduction.configuration, projection, basis);
-  }
-
-  static double[] rates(boolean fixesLevel) {
-    double[] shifts = SHIFTS.clone();
-    if (!fixesLevel) {
-      shifts[0] = SLOWEST;
-    }
-    return shifts;
-  }
-
-  Optional<PreparedLeg> find(HeatNetwork network, double[] coefficients) {
-    return legs.stream().filter(leg -> leg.configuration.is(network, coefficients)).findFirst();
-  }
-
-  Optional<PreparedLeg> find(KnownNetwork network, double[] coefficients) {
-    return legs.stream().filter(leg -> leg.configuration.is(network, coefficients)).findFirst();
-  }
-
-  Optional<PreparedLeg> find(KnownNetwork network) {
-    return legs.stream().filter(leg -> leg.configuration.network.is(network)).findFirst();
-  }
-
-  PreparedLeg leg(int configuration) {
-    if (configuration < 0 || configuration >= legs.size()) {
-      throw new InvalidInputException(
-          "configuration", configuration + " must lie between 0 and " + (legs.size() - 1));
-    }
-    return legs.get(configuration);
-  }
-
-  PreparedLeg firstLeg() {
-    return legs.get(0);
-  }
-
-  Body body() {
+  Body reducedBody() {
     return body;
   }
 
@@ -325,29 +256,43 @@ public final class ReducedModel {
     return plan;
   }
 
-  Basis basis() {
-    return cells("the field").basis;
+  /** Rows of all outputs in the network as it was given. */
+  Projection.Rows outputRows() {
+    return rows.outputs;
   }
 
-  /**
-   * Returns at how many nodes of its block each extreme is looked for.
-   *
-   * @return one for each output, 0 for those that are no extremes
-   */
-  public int[] nodesOfExtremes() {
-    int[] counts = new int[plan.probes.size()];
-    int[] first = firstLeg().firstCandidate;
-    for (int index = 0; index < counts.length; index++) {
-      if (plan.side[index] != 0) {
-        counts[index] = first[plan.position[index] + 1] - first[plan.position[index]];
+  int[] firstCandidate() {
+    return rows.firstCandidate;
+  }
+
+  int[][] coarser() {
+    return rows.coarser;
+  }
+
+  int[] allVectors() {
+    return IntStream.range(0, body.basisSize()).toArray();
+  }
+
+  /** Rows of all outputs in a configuration. */
+  Projection.Rows outputRows(Projection projection) {
+    Projection.Rows outputs = rows.outputs.copy();
+    for (int row = 0; row < plan.linear.size(); row++) {
+      if (boundaryOf[row] >= 0) {
+        outputs.replace(
+            row, plan.isHeatFlow(row) ? projection.flows() : projection.surfaces(), boundaryOf[row]);
       }
     }
-    return counts;
+    return outputs;
   }
 
-  /** The nodes of a block with extremes at which these are looked for. */
-  int[] candidates(int block) {
-    return cells("the nodes").candidates.get(block).nodes();
+  /** Position of the boundary that a linear output belongs to, or -1. */
+  int boundaryOf(int linearOutput) {
+    return boundaryOf[linearOutput];
+  }
+
+  /** Positions of blocks among the solid ones. */
+  int[] positionsOf(List<String> blocks) {
+    return blocks.stream().mapToInt(body.solidBlocks::indexOf).toArray();
   }
 
   long iterations() {
@@ -373,6 +318,15 @@ public final class ReducedModel {
   }
 
   /**
+   * Returns the names of the blocks whose conductivity varies.
+   *
+   * @return the names, in the order of factors
+   */
+  public List<String> varying() {
+    return varying;
+  }
+
+  /**
    * Returns the number of modes.
    *
    * @return the size of the basis
@@ -381,89 +335,62 @@ public final class ReducedModel {
     return body.basisSize();
   }
 
-  /**
-   * Returns the number of configurations.
-   *
-   * @return the number
-   */
-  public int configurations() {
-    return legs.size();
-  }
-
-  /**
-   * Returns the rates at which the modes of a configuration decay.
-   *
-   * @param configuration its position, in the order in which it was added
-   * @return a copy, ascending [1/s]; none is negative
-   * @throws InvalidInputException if there is none of that position
-   */
-  public double[] rates(int configuration) {
-    double[] rates = leg(configuration).whole.lambda.clone();
-    Arrays.sort(rates);
-    return rates;
-  }
-
-  /**
-   * Returns the surface coefficients of a configuration.
-   *
-   * @param configuration its position, in the order in which it was added
-   * @return a copy, one for each boundary port [W/(m2 K)]; 0 for boundaries that are no films
-   * @throws InvalidInputException if there is none of that position
-   */
-  public double[] coefficients(int configuration) {
-    return leg(configuration).configuration.coefficients();
-  }
-
   /** Builds a model. Not thread-safe. */
   public static final class Builder {
+    private final HeatNetwork network;
     private final OutputPlan plan;
-    private final List<Configuration> configurations = new ArrayList<>();
+    private final List<Spanned> spanned = new ArrayList<>();
     private final Set<String> startingApart = new TreeSet<>();
     private final List<Set<String>> together = new ArrayList<>();
+    private List<String> varying = List.of();
     private Fineness fineness = Fineness.WHOLE;
     private Crew crew = new Crew(1);
 
-    /** What runs keep to for which extremes may not miss more than is allowed [K]. */
-    private @Nullable Spans spans;
-
-    private double allowedToMiss;
-
-    private Builder(OutputPlan plan) {
+    private Builder(HeatNetwork network, OutputPlan plan) {
+      this.network = network;
       this.plan = plan;
     }
 
     /**
-     * Adds a configuration that runs will meet. The first one's answers to all inputs are solved
-     * for; then the steady ones of three more at most, those that differ most from one another; and
-     * of all that is left what the basis does not know well enough, as by {@link
-     * ReducedModel#with}; last what changes in the steady ones from each configuration to the next.
+     * Names the blocks whose conductivity varies from configuration to configuration.
      *
-     * @param network the body; from the second on with other conductivities or thin resistances
-     * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are
-     *     no films
+     * @param blocks their names
      * @return this builder
-     * @throws InvalidInputException if it is not the same body, something melts, or the number of
-     *     coefficients is wrong
+     * @throws InvalidInputException if configurations were given before
      */
-    public Builder configuration(HeatNetwork network, double[] coefficients) {
-      for (Configuration known : configurations) {
-        if (known.is(network, coefficients)) {
+    public Builder varying(List<String> blocks) {
+      if (!spanned.isEmpty()) {
+        throw new InvalidInputException(
+            "varying blocks", "must be named before the first configuration is given");
+      }
+      varying = List.copyOf(blocks);
+      return this;
+    }
+
+    /**
+     * Adds a configuration that the basis is to span. For the first one and the three that differ
+     * most from it and one another all solutions are found; of the others those that the basis does
+     * not know well enough.
+     *
+     * @param films surface coefficient of each boundary port [W/(m2 K)], not read for boundaries
+     *     that are no films
+     * @param factors factor on the conductivity of each block that varies [-]
+     * @return this builder
+     * @throws InvalidInputException if the number of values is wrong, something melts, or a value
+     *     cannot be
+     */
+    public Builder spanning(double[] films, double[] factors) {
+      if (factors.length != varying.size()) {
+        throw new InvalidInputException(
+            "factors", factors.length + " values given, " + varying.size() + " needed");
+      }
+      ReducibleNetwork.check(network, films);
+      for (Spanned known : spanned) {
+        if (Arrays.equals(known.films, films) && Arrays.equals(known.factors, factors)) {
           return this;
         }
       }
-      KnownNetwork same = null;
-      int next = 0;
-      for (Configuration other : configurations) {
-        same = other.network.is(network) ? other.network : same;
-        next = Math.max(next, other.network.number + 1);
-      }
-      Configuration added =
-          Configuration.of(same == null ? new KnownNetwork(next, network) : same, coefficients);
-      if (!configurations.isEmpty()) {
-        ReducibleNetwork.requireSameBody(
-            configurations.get(0).network.cells("a configuration"), network);
-      }
-      configurations.add(added);
+      spanned.add(new Spanned(films.clone(), factors.clone()));
       return this;
     }
 
@@ -480,7 +407,8 @@ public final class ReducedModel {
 
     /**
      * Announces inputs that have the same value at all times, such as the ambient of faces that
-     * meet the same air: the basis needs their common answer only. An engine refuses other values.
+     * meet the same air: the basis needs the solution for all of them together only. An engine
+     * refuses other values.
      *
      * @param ports names of inputs in the same unit
      * @return this builder
@@ -491,28 +419,9 @@ public final class ReducedModel {
     }
 
     /**
-     * Asks for so many nodes at which extremes are looked for that none can miss more than a
-     * difference in any run that keeps to the spans given, as {@link ReducedModel#missedAtMost}
-     * tells. Without it nodes are chosen by usual states alone, in which they miss little, but no
-     * bound is looked at. It makes readings slower, and building takes some seconds longer, the
-     * more the smaller the difference. Configurations that {@link ReducedModel#with} takes up later
-     * are not looked at.
-     *
-     * @param difference the most that they may miss [K]
-     * @param keptTo what runs keep to
-     * @return this builder
-     * @throws InvalidInputException if the difference is not positive
-     */
-    public Builder extremesWithin(double difference, Spans keptTo) {
-      allowedToMiss = Checks.positive("difference", difference, "K");
-      spans = keptTo;
-      return this;
-    }
-
-    /**
      * Asks for a small model that is good enough for mean temperatures over an hour or more, to
-     * some tenths of a kelvin: for finding coefficients that depend on them. It never grows and
-     * makes no error estimates.
+     * some tenths of a kelvin: for finding coefficients that depend on them. It makes no error
+     * estimates.
      *
      * @return this builder
      */
@@ -522,9 +431,8 @@ public final class ReducedModel {
     }
 
     /**
-     * Sets the number of threads that share the work of {@link #build} and of {@link
-     * ReducedModel#with}. They end before the call returns. The model is the same to the last bit
-     * for any number.
+     * Sets the number of threads that share the work of {@link #build}. They end before the call
+     * returns. The model is the same to the last bit for any number.
      *
      * @param number the number, with the thread that calls; 1 unless set
      * @return this builder
@@ -539,77 +447,78 @@ public final class ReducedModel {
     }
 
     /**
-     * Solves for the answers of the body to all its inputs and reduces it.
+     * Solves for the responses of the body to all its inputs and reduces it.
      *
      * @return the model
      * @throws InvalidInputException if there is no configuration; if a block, boundary or point of
-     *     an output, or an input that goes together with others, does not exist; or if extremes are
-     *     to keep within a difference for spans that {@link ReducedModel#missedAtMost} refuses, or
-     *     has no bound for
+     *     an output, or an input that goes together with others, does not exist; or if a point or
+     *     an extreme lies on an outer surface
      * @throws IllegalStateException if the linear solver does not converge
      */
     public ReducedModel build() {
-      if (configurations.isEmpty()) {
+      if (spanned.isEmpty()) {
         throw new InvalidInputException(
-            "configurations", "there is none; a model needs the network and its coefficients");
+            "configurations", "there is none; a model needs coefficients that its basis spans");
       }
-      ReducibleNetwork operator = configurations.get(0).operator();
-      Drives drives = new Drives(operator.inputs(), together);
+      List<Configuration> configurations = spanned.stream().map(this::configuration).toList();
+      ReducibleNetwork given =
+          new ReducibleNetwork(network, spanned.get(0).films);
+      Drives drives = new Drives(given.inputs(), together);
       List<Reduction> reductions = new ArrayList<>();
       for (Configuration each : configurations) {
         Reduction reduction = new Reduction(each, crew, drives, startingApart);
         reduction.release();
         reductions.add(reduction);
       }
-      Basis basis = new Basis(operator);
+      Basis basis = new Basis(given);
       List<double[]> starts = new ArrayList<>();
-      starts.add(operator.indicator(Optional.empty()));
+      starts.add(given.indicator(Optional.empty()));
       for (String block : startingApart) {
-        starts.add(operator.indicator(Optional.of(block)));
+        starts.add(given.indicator(Optional.of(block)));
       }
       basis.add(starts, -1, crew);
-      addAnswers(reductions, basis);
-      Body body = new Body(operator, basis, startingApart, drives);
-      List<ProjectedLeg> projected = new ArrayList<>();
-      long iterations = 0;
-      for (Reduction each : reductions) {
-        projected.add(projected(each, basis, plan));
-        iterations += each.iterations();
-        each.release();
-      }
-      List<Candidates> candidates = Candidates.choose(plan, projected, body);
-      Promise promise = spans == null ? null : addCandidates(projected, body, spans, candidates);
-      List<PreparedLeg> legs = new ArrayList<>();
-      for (ProjectedLeg each : projected) {
-        legs.add(new PreparedLeg(each, candidates, basis, fineness));
-      }
-      Cells cells = new Cells(basis, candidates, fineness, crew, promise);
-      return new ReducedModel(plan, body, legs, iterations, cells);
+      addSolutions(reductions, basis);
+      long iterations = reductions.stream().mapToLong(Reduction::iterations).sum();
+      Body body = new Body(given, basis, startingApart, drives);
+      ReducedNetwork reduced = new ReducedNetwork(given, varying, basis, crew);
+      OutputRows outputs =
+          OutputRows.of(new Configuration(network, spanned.get(0).films), plan, basis, crew);
+      Rows rows = rows(reduced, outputs, basis, body);
+      Content content = new Content(plan, body, varying, reduced, rows, spanned, iterations);
+      return new ReducedModel(content, new Cells(network, basis));
     }
 
-    /** Adds nodes to those chosen; returns what they keep. */
-    private Promise addCandidates(
-        List<ProjectedLeg> legs, Body body, Spans within, List<Candidates> candidates) {
-      List<MissBounds.Seen> seen = new ArrayList<>();
-      for (ProjectedLeg leg : legs) {
-        seen.add(new MissBounds.Seen(leg.whole, leg.nodes));
+    private Configuration configuration(Spanned of) {
+      Map<String, Double> named = new LinkedHashMap<>();
+      for (int block = 0; block < of.factors.length; block++) {
+        named.put(varying.get(block), of.factors[block]);
       }
-      MissBounds bounds = new MissBounds(plan, body, seen, within);
-      if (bounds.isUnbounded()) {
-        throw new InvalidInputException(
-            "extremes within",
-            Checks.show(allowedToMiss, "K")
-                + ": several configurations take turns and under one of them no film and no held"
-                + " surface fixes the temperature level, so that extremes can miss any amount");
+      return new Configuration(network.withFactors(named), of.films);
+    }
+
+    private Rows rows(ReducedNetwork reduced, OutputRows outputs, Basis basis, Body body) {
+      List<Candidates> candidates = List.of();
+      if (!plan.blocks.isEmpty()) {
+        List<ModalSystem> systems = new ArrayList<>();
+        for (Spanned each : spanned) {
+          Projection projection = reduced.at(each.films, each.factors);
+          systems.add(new ModalSystem(projection, basis.members()));
+        }
+        candidates = Candidates.choose(plan, outputs, systems, body);
       }
+      int[] firstCandidate = new int[candidates.size() + 1];
+      firstCandidate[0] = plan.linear.size();
       for (int block = 0; block < candidates.size(); block++) {
-        Candidates chosen = candidates.get(block);
-        chosen.add(bounds.toAdd(block, chosen.nodes(), allowedToMiss));
+        firstCandidate[block + 1] = firstCandidate[block] + candidates.get(block).nodes().size();
       }
-      return new Promise(within, allowedToMiss);
+      int[][] coarser = new int[fineness.leftOut.length][];
+      for (int n = 0; n < coarser.length; n++) {
+        coarser[n] = basis.membersWithout(fineness.leftOut[n]);
+      }
+      return new Rows(outputs.chosen(candidates), firstCandidate, coarser);
     }
 
-    private void addAnswers(List<Reduction> reductions, Basis basis) {
+    private void addSolutions(List<Reduction> reductions, Basis basis) {
       Reduction first = reductions.get(0);
       int steady = fineness.rates[0];
       first.addAnswers(steady, 0, fineness.accuracy(steady), basis);
@@ -632,5 +541,13 @@ public final class ReducedModel {
         reductions.get(c).addPassage(reductions.get(c - 1), fineness, basis);
       }
     }
+  }
+
+  static double[] rates(boolean fixesLevel) {
+    double[] shifts = SHIFTS.clone();
+    if (!fixesLevel) {
+      shifts[0] = SLOWEST;
+    }
+    return shifts;
   }
 }

@@ -1,5 +1,7 @@
 package stenotherm.modal;
 
+import java.util.Arrays;
+
 /**
  * The temperatures at all nodes of a block less their mean, put together from a few shapes: cheaper
  * than the nodes' own rows where thousands of states are looked at. The shapes are found by
@@ -18,10 +20,13 @@ final class Shapes {
   /**
    * Finds the shapes.
    *
+   * @param from first of the rows that are nodes of the block
+   * @param to the row after the last
    * @param amplitude usual strength of each coordinate, then of each input
    */
-  Shapes(BlockNodes nodes, double[] amplitude) {
-    double[][] left = nodes.apart();
+  Shapes(Projection.Rows rows, int from, int to, double[] amplitude) {
+    int nodes = to - from;
+    double[][] left = apart(rows, from, to);
     double[] square = new double[left.length];
     for (int i = 0; i < left.length; i++) {
       for (int n = 0; n < left[i].length; n++) {
@@ -32,12 +37,12 @@ final class Shapes {
     double[][] shape = new double[left.length][];
     double[][] along = new double[left.length][];
     int count = 0;
-    while (count < left.length && sumOfRoots(square, nodes.count()) > LEFT) {
+    while (count < left.length && sumOfRoots(square, nodes) > LEFT) {
       shape[count] = unit(left[largest(square)]);
       along[count] = takeAway(shape[count], left, square);
       count++;
     }
-    shapes = new Columns(nodes.count(), count);
+    shapes = new Columns(nodes, count);
     share = new double[count][left.length];
     for (int k = 0; k < count; k++) {
       System.arraycopy(shape[k], 0, shapes.of[k], 0, shapes.rows);
@@ -45,6 +50,23 @@ final class Shapes {
         share[k][i] = amplitude[i] > 0 ? along[k][i] / amplitude[i] : 0;
       }
     }
+  }
+
+  /** The columns of all coordinates and then of all inputs, each less its mean over the nodes. */
+  private static double[][] apart(Projection.Rows rows, int from, int to) {
+    double[][] apart = new double[rows.ofVector().length + rows.ofInput().length][];
+    for (int i = 0; i < apart.length; i++) {
+      double[] column =
+          i < rows.ofVector().length
+              ? rows.ofVector()[i]
+              : rows.ofInput()[i - rows.ofVector().length];
+      apart[i] = Arrays.copyOfRange(column, from, to);
+      double mean = Arrays.stream(apart[i]).average().orElse(0);
+      for (int n = 0; n < apart[i].length; n++) {
+        apart[i][n] -= mean;
+      }
+    }
+    return apart;
   }
 
   private static double sumOfRoots(double[] square, int nodes) {

@@ -25,7 +25,7 @@ import stenotherm.grid.Point;
  */
 final class StoredModel {
   private static final long MAGIC = 0x5354454E4F4D4F44L;
-  private static final int VERSION = 1;
+  private static final int VERSION = 2;
   private static final int MOST_PORTS = 1000;
   private static final int MOST_BLOCKS = 10_000;
   private static final int MOST_VECTORS = 2000;
@@ -34,6 +34,10 @@ final class StoredModel {
   private static final int MOST_ROWS = 50_000;
   private static final int MOST_CONFIGURATIONS = 1000;
   private static final int MOST_COARSER = 2;
+  private static final int MOST_TERMS = 10_000;
+
+  /** What round-off may add to shares that make up the whole. */
+  private static final double SHARE_ROUND_OFF = 1e-9;
 
   private static final BoundaryKind[] KINDS = {
     BoundaryKind.CONVECTION, BoundaryKind.TEMPERATURE, BoundaryKind.FLUX
@@ -45,51 +49,73 @@ final class StoredModel {
 
   private StoredModel() {}
 
-  /** What is written and read. */
-  record Content(OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations) {}
-
-  static void write(Content content, DataOutput to) throws IOException {
+  static void write(ReducedModel.Content content, DataOutput to) throws IOException {
     checkLimits(content);
     StoredOutput out = new StoredOutput(to);
     out.large(MAGIC);
     out.integer(VERSION);
-    writeBody(content.body, out);
-    out.integer(content.plan.probes.size());
-    for (Probe probe : content.plan.probes) {
+    writeBody(content.body(), out);
+    out.integer(content.plan().probes.size());
+    for (Probe probe : content.plan().probes) {
       writeProbe(probe, out);
     }
-    out.large(content.iterations);
-    PreparedLeg first = content.legs.get(0);
-    out.integer(first.coarser.length);
-    for (int block = 0; block + 1 < first.firstCandidate.length; block++) {
-      out.integer(first.firstCandidate[block + 1] - first.firstCandidate[block]);
+    out.large(content.iterations());
+    writeTexts(content.varying(), content.varying().size(), out);
+    out.integer(content.network().terms().size());
+    for (ReducedNetwork.Term term : content.network().terms()) {
+      writeTerm(term, out);
     }
-    out.integer(content.legs.size());
-    for (PreparedLeg leg : content.legs) {
-      out.integer(leg.configuration.network.number);
-      out.reals(leg.configuration.coefficients());
-      out.integer(leg.whole.basisSize);
-      leg.whole.write(out);
-      leg.outputs.write(out);
-      leg.flows.write(out);
-      for (int model = 0; model < leg.coarser.length; model++) {
-        writeIntegers(leg.coarser[model].members(), out);
-        leg.coarser[model].write(out);
-        leg.coarserOutputs[model].write(out);
-      }
+    writeColumns(content.network().ofSource(), out);
+    writeRows(content.rows(), out);
+    out.integer(content.spanned().size());
+    for (ReducedModel.Spanned each : content.spanned()) {
+      out.reals(each.films());
+      out.reals(each.factors());
     }
     out.checksum();
   }
 
+  private static void writeTerm(ReducedNetwork.Term term, StoredOutput out) throws IOException {
+    out.integer(term.port() + 1);
+    out.integer(term.first() + 1);
+    out.integer(term.second() + 1);
+    out.real(term.ofFirst());
+    out.real(term.ofSecond());
+    double[] areas = term.areas();
+    if (areas != null) {
+      out.real(term.area());
+      out.reals(areas);
+    }
+    out.reals(term.matrix());
+  }
+
+  private static void writeRows(ReducedModel.Rows rows, StoredOutput out) throws IOException {
+    for (int block = 0; block + 1 < rows.firstCandidate().length; block++) {
+      out.integer(rows.firstCandidate()[block + 1] - rows.firstCandidate()[block]);
+    }
+    writeColumns(rows.outputs().ofVector(), out);
+    writeColumns(rows.outputs().ofInput(), out);
+    out.integer(rows.coarser().length);
+    for (int[] members : rows.coarser()) {
+      writeIntegers(members, out);
+    }
+  }
+
+  private static void writeColumns(double[][] columns, StoredOutput out) throws IOException {
+    for (double[] column : columns) {
+      out.reals(column);
+    }
+  }
+
   /** Refuses what could not be read. */
-  private static void checkLimits(Content content) {
-    PreparedLeg first = content.legs.get(0);
-    limit("ports", content.body.inputs.size(), MOST_PORTS);
-    limit("solid blocks", content.body.solidBlocks.size(), MOST_BLOCKS);
-    limit("basis vectors", content.body.basisSize(), MOST_VECTORS);
-    limit("outputs", content.plan.probes.size(), MOST_OUTPUTS);
-    limit("rows", first.outputs.count(), MOST_NODES);
-    limit("configurations", content.legs.size(), MOST_CONFIGURATIONS);
+  private static void checkLimits(ReducedModel.Content content) {
+    limit("ports", content.body().inputs.size(), MOST_PORTS);
+    limit("solid blocks", content.body().solidBlocks.size(), MOST_BLOCKS);
+    limit("basis vectors", content.body().basisSize(), MOST_VECTORS);
+    limit("outputs", content.plan().probes.size(), MOST_OUTPUTS);
+    limit("rows", content.rows().outputs().count(), MOST_NODES);
+    limit("groups of conductances", content.network().terms().size(), MOST_TERMS);
+    limit("configurations", content.spanned().size(), MOST_CONFIGURATIONS);
   }
 
   private static void limit(String what, int count, int most) {
@@ -178,7 +204,7 @@ final class StoredModel {
     out.text(of);
   }
 
-  static Content read(DataInput from) throws IOException {
+  static ReducedModel.Content read(DataInput from) throws IOException {
     StoredInput in = new StoredInput(from);
     try {
       return read(in);
@@ -187,7 +213,7 @@ final class StoredModel {
     }
   }
 
-  private static Content read(StoredInput in) throws IOException {
+  private static ReducedModel.Content read(StoredInput in) throws IOException {
     if (in.large("magic number") != MAGIC) {
       throw in.wrong("magic number", "this is no stored model");
     }
@@ -200,23 +226,67 @@ final class StoredModel {
     Body body = readBody(new Drives(inputs, readDrives(inputs.size(), in)), in);
     OutputPlan plan = readPlan(in);
     long iterations = in.large("iterations");
-    int coarser = in.count("coarser models", 0, MOST_COARSER);
-    int[] firstCandidate = readCandidates(plan, in);
-    int configurations = in.count("configurations", 1, MOST_CONFIGURATIONS);
-    List<KnownNetwork> networks = new ArrayList<>();
-    List<PreparedLeg> legs = new ArrayList<>();
-    for (int c = 0; c < configurations; c++) {
-      int network = in.count("number of a network", 0, networks.size());
-      if (network == networks.size()) {
-        networks.add(new KnownNetwork(network, null));
-      }
-      double[] coefficients = readCoefficients(boundaries.size(), in);
-      Configuration configuration =
-          new Configuration(networks.get(network), boundaries, coefficients);
-      legs.add(readLeg(configuration, body, boundaries.size(), coarser, firstCandidate, in));
+    List<String> varying = readTexts("blocks that vary", 0, in);
+    if (!body.solidBlocks.containsAll(varying)) {
+      throw in.wrong("blocks that vary", varying + " are not all solid blocks");
     }
+    ReducedNetwork network = readNetwork(inputs, boundaries.size(), body, varying.size(), in);
+    ReducedModel.Rows rows = readOutputRows(plan, body, in);
+    List<ReducedModel.Spanned> spanned = readSpanned(boundaries.size(), varying.size(), in);
     in.checksum();
-    return new Content(plan, body, legs, iterations);
+    return new ReducedModel.Content(plan, body, varying, network, rows, spanned, iterations);
+  }
+
+  private static ReducedNetwork readNetwork(
+      List<Port> inputs, int boundaries, Body body, int varying, StoredInput in)
+      throws IOException {
+    int size = body.basisSize();
+    int count = in.count("groups of conductances", 1, MOST_TERMS);
+    List<ReducedNetwork.Term> terms = new ArrayList<>();
+    for (int t = 0; t < count; t++) {
+      int port = in.count("boundary of a group", 0, boundaries) - 1;
+      int first = in.count("block of a group", 0, varying) - 1;
+      int second = in.count("block of a group", 0, varying) - 1;
+      double ofFirst = in.notNegative("share of a block");
+      double ofSecond = in.notNegative("share of a block");
+      if (port < 0 && !(ofFirst + ofSecond <= 1 + SHARE_ROUND_OFF)) {
+        throw in.wrong("share of a block", "two blocks have more than the whole resistance");
+      }
+      double area = port < 0 ? 0 : in.notNegative("area of a group");
+      double[] areas = port < 0 ? null : in.reals("areas of a group", size);
+      double[] matrix = in.reals("conductances of a group", size * (size + 1) / 2);
+      terms.add(
+          new ReducedNetwork.Term(port, first, second, ofFirst, ofSecond, area, areas, matrix));
+    }
+    double[][] ofSource = readRows("sources", inputs.size() - boundaries, size, in);
+    return new ReducedNetwork(inputs, size, terms, ofSource);
+  }
+
+  private static ReducedModel.Rows readOutputRows(OutputPlan plan, Body body, StoredInput in)
+      throws IOException {
+    int[] firstCandidate = readCandidates(plan, in);
+    int count = firstCandidate[firstCandidate.length - 1];
+    Projection.Rows outputs =
+        new Projection.Rows(
+            count,
+            readRows("outputs", body.basisSize(), count, in),
+            readRows("outputs", body.inputs.size(), count, in));
+    int[][] coarser = new int[in.count("coarser models", 0, MOST_COARSER)][];
+    for (int model = 0; model < coarser.length; model++) {
+      coarser[model] = readAscending("vectors of a coarser model", body.basisSize(), in);
+    }
+    return new ReducedModel.Rows(outputs, firstCandidate, coarser);
+  }
+
+  private static List<ReducedModel.Spanned> readSpanned(
+      int boundaries, int varying, StoredInput in) throws IOException {
+    int count = in.count("configurations", 1, MOST_CONFIGURATIONS);
+    List<ReducedModel.Spanned> spanned = new ArrayList<>();
+    for (int c = 0; c < count; c++) {
+      double[] films = readPositive("surface coefficient", boundaries, in);
+      spanned.add(new ReducedModel.Spanned(films, readPositive("factor", varying, in)));
+    }
+    return spanned;
   }
 
   private static List<Port.BoundaryPort> readBoundaries(StoredInput in) throws IOException {
@@ -348,60 +418,13 @@ final class StoredModel {
     return first;
   }
 
-  private static double[] readCoefficients(int boundaries, StoredInput in) throws IOException {
-    double[] coefficients = new double[boundaries];
-    for (int p = 0; p < boundaries; p++) {
-      coefficients[p] = in.notNegative("surface coefficient");
-    }
-    return coefficients;
-  }
-
-  private static PreparedLeg readLeg(
-      Configuration configuration,
-      Body body,
-      int boundaries,
-      int coarserModels,
-      int[] firstCandidate,
-      StoredInput in)
+  private static double[] readPositive(String field, int count, StoredInput in)
       throws IOException {
-    int inputs = body.inputs.size();
-    int rows = firstCandidate[firstCandidate.length - 1];
-    int vectors = in.count("basis vectors of a configuration", 1, body.basisSize());
-    int[] all = new int[vectors];
-    for (int i = 0; i < vectors; i++) {
-      all[i] = i;
+    double[] values = new double[count];
+    for (int i = 0; i < count; i++) {
+      values[i] = in.notNegative(field);
     }
-    ModalSystem whole = readSystem(vectors, all, inputs, in);
-    ModalSystem.RowBlock outputs =
-        new ModalSystem.RowBlock(readRows("outputs", rows, vectors + inputs, in), vectors, inputs);
-    ModalSystem.RowBlock flows =
-        new ModalSystem.RowBlock(
-            readRows("heat flows", boundaries, vectors + inputs, in), vectors, inputs);
-    ModalSystem[] coarser = new ModalSystem[coarserModels];
-    ModalSystem.SingleRows[] coarserOutputs = new ModalSystem.SingleRows[coarserModels];
-    for (int model = 0; model < coarserModels; model++) {
-      int[] members = readAscending("vectors of a coarser model", vectors, in);
-      coarser[model] = readSystem(vectors, members, inputs, in);
-      coarserOutputs[model] =
-          new ModalSystem.SingleRows(
-              readRows("outputs of a coarser model", rows, members.length + inputs, in));
-    }
-    return new PreparedLeg(
-        configuration, whole, outputs, flows, firstCandidate, coarser, coarserOutputs);
-  }
-
-  private static ModalSystem readSystem(int vectors, int[] members, int inputs, StoredInput in)
-      throws IOException {
-    int modes = members.length;
-    double[] lambda = in.reals("rates", modes);
-    for (double rate : lambda) {
-      if (rate < 0) {
-        throw in.wrong("rates", rate + " must not be negative");
-      }
-    }
-    Columns rotation = new Columns(modes, readRows("modes", modes, modes, in));
-    Columns drive = new Columns(modes, readRows("drive", inputs, modes, in));
-    return new ModalSystem(vectors, members, lambda, rotation, drive);
+    return values;
   }
 
   private static double[][] readRows(String field, int count, int length, StoredInput in)

@@ -18,13 +18,12 @@ record CavityAir(Filling.Unfilled filling, double gap) {
    * the surface, and sideways through the others [W/(m K)].
    */
   double conductivity(HeatFlow vertical, double levelShare, double meanTemperature) {
-    return switch (filling.end()) {
-      case LOW -> conductivity(HeatFlow.DOWNWARD, meanTemperature);
-      case NOMINAL ->
-          levelShare * conductivity(vertical, meanTemperature)
-              + (1 - levelShare) * conductivity(HeatFlow.HORIZONTAL, meanTemperature);
-      case HIGH -> conductivity(HeatFlow.UPWARD, meanTemperature);
-    };
+    double nominal =
+        levelShare * conductivity(vertical, meanTemperature)
+            + (1 - levelShare) * conductivity(HeatFlow.HORIZONTAL, meanTemperature);
+    double downward = conductivity(HeatFlow.DOWNWARD, meanTemperature);
+    double upward = conductivity(HeatFlow.UPWARD, meanTemperature);
+    return new Range(downward, upward).at(filling.position(), nominal);
   }
 
   private double conductivity(HeatFlow heatFlow, double meanTemperature) {

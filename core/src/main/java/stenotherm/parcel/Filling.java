@@ -1,6 +1,5 @@
 package stenotherm.parcel;
 
-import stenotherm.base.End;
 import stenotherm.base.Radiation;
 import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
@@ -12,12 +11,12 @@ import stenotherm.material.Material;
  */
 public sealed interface Filling {
   /**
-   * The filling at an end of its range of conductivity.
+   * The filling at a position in its range of conductivity.
    *
-   * @param end which end
+   * @param position the position, see {@link stenotherm.base.Range#at}
    * @return the changed filling
    */
-  Filling at(End end);
+  Filling at(double position);
 
   /**
    * A fill that takes up all the room.
@@ -26,8 +25,8 @@ public sealed interface Filling {
    */
   record Loose(Material material) implements Filling {
     @Override
-    public Loose at(End end) {
-      return new Loose(material.at(end));
+    public Loose at(double position) {
+      return new Loose(material.at(position));
     }
   }
 
@@ -42,9 +41,9 @@ public sealed interface Filling {
    *
    * @param emissivity emissivity of the inner surfaces, 0.01 to 1: 0.9 for board, foam and
    *     plastics, about 0.05 for foil
-   * @param end which end of the range; nominal for the directions that the heat takes
+   * @param position position in the range; 0 for the directions that the heat takes
    */
-  record Unfilled(double emissivity, End end) implements Filling {
+  record Unfilled(double emissivity, double position) implements Filling {
     /**
      * Checks the emissivity.
      *
@@ -55,7 +54,7 @@ public sealed interface Filling {
     }
 
     @Override
-    public Unfilled at(End other) {
+    public Unfilled at(double other) {
       return new Unfilled(emissivity, other);
     }
   }
@@ -66,6 +65,6 @@ public sealed interface Filling {
    * @return the filling
    */
   static Unfilled none() {
-    return new Unfilled(AirLayer.ORDINARY_EMISSIVITY, End.NOMINAL);
+    return new Unfilled(AirLayer.ORDINARY_EMISSIVITY, 0);
   }
 }

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
-import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
@@ -248,15 +247,15 @@ public record Parcel(
   }
 
   /**
-   * The same packing with walls and fill at ends of their ranges of conductivity.
+   * The same packing with walls and fill elsewhere in their ranges of conductivity.
    *
-   * @param wallEnd end for all wall layers
-   * @param fillEnd end for the filling
+   * @param ofWalls position of all wall layers in their ranges, see {@link stenotherm.base.Range#at}
+   * @param ofFill position of the filling
    * @return the changed parcel
    */
-  public Parcel at(End wallEnd, End fillEnd) {
+  public Parcel at(double ofWalls, double ofFill) {
     return new Parcel(
-        name, outer, walls.at(wallEnd), filling.at(fillEnd), containers, warmers, packs);
+        name, outer, walls.at(ofWalls), filling.at(ofFill), containers, warmers, packs);
   }
 
   /**

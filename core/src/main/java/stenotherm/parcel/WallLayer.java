@@ -1,7 +1,6 @@
 package stenotherm.parcel;
 
 import stenotherm.base.Checks;
-import stenotherm.base.End;
 import stenotherm.material.Material;
 
 /**
@@ -22,8 +21,8 @@ public record WallLayer(Material material, double thickness) {
     Checks.positive("thickness of a layer of " + material.name(), thickness, "m");
   }
 
-  /** The layer at an end of its range of conductivity. */
-  WallLayer at(End end) {
-    return new WallLayer(material.at(end), thickness);
+  /** The layer at a position in its range of conductivity. */
+  WallLayer at(double position) {
+    return new WallLayer(material.at(position), thickness);
   }
 }

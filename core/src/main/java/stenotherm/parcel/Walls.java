@@ -6,7 +6,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import stenotherm.base.Axis;
-import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.ThinResistance;
@@ -120,10 +119,10 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
     return layers.getOrDefault(face, List.of());
   }
 
-  /** All layers at an end of their ranges of conductivity. */
-  Walls at(End end) {
+  /** All layers at a position in their ranges of conductivity. */
+  Walls at(double position) {
     Map<Face, List<WallLayer>> changed = new EnumMap<>(Face.class);
-    layers.forEach((face, list) -> changed.put(face, list.stream().map(l -> l.at(end)).toList()));
+    layers.forEach((face, list) -> changed.put(face, list.stream().map(l -> l.at(position)).toList()));
     return new Walls(changed, joints);
   }
 

@@ -1,43 +1,75 @@
 package stenotherm.transit;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import stenotherm.conduction.HeatNetwork;
-import stenotherm.conduction.Port;
 
 /**
  * Coefficients that hold for a stage.
  *
- * @param network the body with its conductivities
  * @param films surface coefficient of each boundary [W/(m2 K)]
- * @param conductivities conductivity of each block whose own depends on temperature or on how the
- *     parcel lies, at its mean temperature [W/(m K)]
+ * @param conductivities conductivity of each block that varies, at its mean temperature, in the
+ *     order of {@link ParcelBody#varying} [W/(m K)]
  */
 @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-record Coefficients(HeatNetwork network, double[] films, Map<String, Double> conductivities) {
-  /** The largest ratio of a coefficient to that of others, less one. */
+record Coefficients(double[] films, double[] conductivities) {
+  /**
+   * What a film counts beside a conductivity: about its share in the resistance of an insulated
+   * wall.
+   */
+  private static final double PART_OF_FILM = 0.2;
+
+  /**
+   * How far these coefficients are from others: about the relative change of the heat that a wall
+   * lets through. Infinite where a film vanishes.
+   */
+  double distance(Coefficients other) {
+    return Math.max(
+        PART_OF_FILM * largestRatio(films, other.films),
+        largestRatio(conductivities, other.conductivities));
+  }
+
+  /** The largest ratio of two coefficients, less one. */
   double change(Coefficients other) {
-    double change = network == other.network ? 0 : network.conductivityChange(other.network);
-    for (int port = 0; port < films.length; port++) {
-      if (films[port] != other.films[port]) {
-        double ratio = films[port] / other.films[port];
-        change = Math.max(change, Math.max(ratio, 1 / ratio) - 1);
+    return Math.max(
+        largestRatio(films, other.films), largestRatio(conductivities, other.conductivities));
+  }
+
+  private static double largestRatio(double[] one, double[] other) {
+    double largest = 1;
+    for (int i = 0; i < one.length; i++) {
+      if (one[i] != other[i]) {
+        largest = Math.max(largest, Math.max(one[i] / other[i], other[i] / one[i]));
       }
     }
-    return change;
+    return largest - 1;
+  }
+
+  /** What multiplies the conductivities given so that they become these [-]. */
+  double[] factors(double[] reference) {
+    double[] factors = new double[reference.length];
+    for (int block = 0; block < factors.length; block++) {
+      factors[block] = conductivities[block] / reference[block];
+    }
+    return factors;
   }
 
   double sumOfFilms() {
-    return Arrays.stream(films).sum();
+    double sum = 0;
+    for (double film : films) {
+      sum += film;
+    }
+    return sum;
   }
 
-  LegCoefficients ofLeg(int leg, List<Port.BoundaryPort> ports) {
-    Map<String, Double> named = new LinkedHashMap<>();
+  LegCoefficients ofLeg(int leg, ParcelBody body) {
+    Map<String, Double> surfaces = new LinkedHashMap<>();
     for (int port = 0; port < films.length; port++) {
-      named.put(ports.get(port).name(), films[port]);
+      surfaces.put(body.ports().get(port).name(), films[port]);
     }
-    return new LegCoefficients(leg, named, conductivities);
+    Map<String, Double> blocks = new LinkedHashMap<>();
+    for (int block = 0; block < conductivities.length; block++) {
+      blocks.put(body.varying().get(block), conductivities[block]);
+    }
+    return new LegCoefficients(leg, surfaces, blocks);
   }
 }

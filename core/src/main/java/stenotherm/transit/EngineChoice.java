@@ -5,15 +5,15 @@ import org.jspecify.annotations.Nullable;
 /**
  * Which engine ran.
  *
- * @param reason why it is not the one that was asked for, or what it does; empty if there is
- *     nothing to say
+ * @param cells number of solid cells
+ * @param reason why it is not the one that was asked for; empty if there is nothing to say
  * @param reduction the reduction, if a reduced model ran
  * @param change by how much coefficients would change at the mean temperatures of the run; NaN if
  *     they were not frozen beforehand
  */
-record EngineChoice(String reason, @Nullable Reduction reduction, double change) {
+record EngineChoice(int cells, String reason, @Nullable Reduction reduction, double change) {
   /** A run whose coefficients follow its state. */
-  static EngineChoice full(String reason) {
-    return new EngineChoice(reason, null, Double.NaN);
+  static EngineChoice full(int cells, String reason) {
+    return new EngineChoice(cells, reason, null, Double.NaN);
   }
 }

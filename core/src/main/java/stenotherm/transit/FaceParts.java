@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.grid.Box;
 import stenotherm.grid.FacePatch;
@@ -33,10 +35,10 @@ final class FaceParts {
   }
 
   private final List<Part> parts = new ArrayList<>();
+  private final List<Contact> contacts;
 
-  FaceParts(Journey journey, Box outer) {
-    List<Contact> contacts =
-        journey.legs().stream().flatMap(leg -> leg.surroundings().contacts().stream()).toList();
+  FaceParts(List<Journey> journeys, Box outer) {
+    contacts = journeys.stream().flatMap(FaceParts::contactsOf).distinct().toList();
     for (Face face : Face.values()) {
       addParts(face, contacts.stream().filter(contact -> contact.face() == face).toList(), outer);
     }
@@ -60,6 +62,24 @@ final class FaceParts {
         }
       }
     }
+  }
+
+  private static Stream<Contact> contactsOf(Journey journey) {
+    return journey.legs().stream().flatMap(leg -> leg.surroundings().contacts().stream());
+  }
+
+  /** Refuses a journey in which the parcel touches something on other parts of its faces. */
+  void requireContactsOf(Journey journey) {
+    contactsOf(journey)
+        .filter(contact -> contacts.stream().noneMatch(contact::coversSameAs))
+        .findFirst()
+        .ifPresent(
+            contact -> {
+              throw new InvalidInputException(
+                  "contact on " + contact.face().label(),
+                  "covers a part of the face that the model was not built for; build it for this"
+                      + " journey as well");
+            });
   }
 
   private static List<Range> between(SortedSet<Double> edges) {

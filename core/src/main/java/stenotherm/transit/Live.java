@@ -3,7 +3,7 @@ package stenotherm.transit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import stenotherm.conduction.HeatEngine;
+import stenotherm.conduction.FullEngine;
 
 /**
  * Coefficients that follow the temperatures: films and air that convects are taken anew every few
@@ -14,10 +14,14 @@ final class Live implements Regime {
   private static final double REFRESH = 300;
 
   private final Course course;
+  private final FullEngine engine;
+  private final VariedCells cells;
   private final List<Stage> stages;
 
-  Live(Course course) {
+  Live(Course course, FullEngine engine, VariedCells cells) {
     this.course = course;
+    this.engine = engine;
+    this.cells = cells;
     this.stages =
         course.stages(
             leg -> {
@@ -34,7 +38,7 @@ final class Live implements Regime {
   }
 
   @Override
-  public Coefficients of(int stage, HeatEngine engine) {
+  public Coefficients enter(int stage) {
     int leg = stages.get(stage).leg();
     double now = stages.get(stage).from();
     Temperatures temperatures = course.temperatures(engine.field());
@@ -42,7 +46,11 @@ final class Live implements Regime {
         standsForLeg(stage)
             ? course.outside(leg).coefficients(temperatures.surfaces(), now, course.plannedEnd(leg))
             : course.outside(leg).coefficients(temperatures.surfaces(), now);
-    return course.live(leg, temperatures, films);
+    Coefficients taken = new Coefficients(films, course.conductivities(leg, temperatures.blocks()));
+    engine.use(cells.at(taken));
+    engine.useCoefficients(films);
+    course.outside(leg).use(films);
+    return taken;
   }
 
   @Override

@@ -19,7 +19,6 @@ final class Outside {
   private static final int SUNLIT_PASSES = 3;
 
   private final Surroundings surroundings;
-  private final Variation variation;
   private final double filmFactor;
   private final double absorptance;
   private final double shift;
@@ -34,29 +33,29 @@ final class Outside {
     }
   }
 
-  Outside(Leg leg, List<Port.BoundaryPort> ports, FaceParts parts, Variation variation) {
+  /**
+   * What a leg has outside.
+   *
+   * @param position the leg's in the journey
+   */
+  Outside(
+      Leg leg, int position, List<Port.BoundaryPort> ports, FaceParts parts, Variation variation) {
     this.surroundings = leg.surroundings();
-    this.variation = variation;
-    this.filmFactor = variation.of(Factor.SURFACE_FILM).of(Factor.FILM_FACTORS, 1);
+    this.filmFactor = Factor.FILM_FACTORS.at(variation.of(Factor.SURFACE_FILM), 1);
     Sunshine sunshine = surroundings.sunshine();
     this.absorptance =
-        variation
-            .of(Factor.SOLAR_ABSORPTANCE)
-            .of(sunshine.absorptance().range(), sunshine.absorptance().nominal());
-    this.shift = shift();
+        sunshine
+            .absorptance()
+            .range()
+            .at(variation.of(Factor.SOLAR_ABSORPTANCE), sunshine.absorptance().nominal());
+    this.shift =
+        variation.of(Factor.AMBIENT) * surroundings.spread()
+            + variation.offset(position, leg.place().name());
     this.coefficients = new double[ports.size()];
     this.meetings =
         ports.stream()
             .map(port -> meeting(parts.faceOf(port.name()), parts.condition(port.name(), leg)))
             .toArray(Meeting[]::new);
-  }
-
-  private double shift() {
-    return switch (variation.of(Factor.AMBIENT)) {
-      case LOW -> -surroundings.spread();
-      case NOMINAL -> 0;
-      case HIGH -> surroundings.spread();
-    };
   }
 
   private Meeting meeting(Face face, Contact.@Nullable Condition contact) {

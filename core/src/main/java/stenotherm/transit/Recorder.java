@@ -1,65 +1,82 @@
 package stenotherm.transit;
 
+import static stenotherm.transit.TransitOutput.Quantity.COLDEST;
+import static stenotherm.transit.TransitOutput.Quantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.Quantity.INSIDE;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Limit;
+import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.conduction.HeatEngine;
-import stenotherm.modal.ModalEngine;
+import stenotherm.conduction.TemperatureField;
 import stenotherm.parcel.Container;
 
 /** What a run stores on its way. */
 final class Recorder implements Run.Visitor {
   private final Course course;
   private final HeatEngine engine;
+  private final Camera camera;
   private final double interval;
   private final ProgressListener listener;
   private final List<Double> times = new ArrayList<>();
   private final List<double[]> rows = new ArrayList<>();
-  private final Transit.@Nullable FillDifference[] fill;
-  private final Moment coldest;
-  private final Moment hottest;
+  private final @Nullable FillDifference[] fill;
+  private final int[] inside = new int[Face.values().length];
+  private final List<Watched> watched = new ArrayList<>();
+  private final Moment coldest = new Moment();
+  private final Moment hottest = new Moment();
 
-  /** The state when a margin was smallest; its field is put together at the end. */
+  /** Keeps what is needed to make the field of a moment later. */
+  interface Camera {
+    /** Takes up the state of the engine now; its field is made when the result is asked for it. */
+    Supplier<TemperatureField> take(double time);
+  }
+
+  /** How much warmer the middle of a cavity's floor is than that of its ceiling, and their mean. */
+  record FillDifference(double kelvin, double meanTemperature) {}
+
+  /** An animal's extremes in a row, and its alarm band. */
+  private record Watched(int coldest, int hottest, Range alarm) {}
+
+  /** The moment when a margin was smallest. */
   private static final class Moment {
     private double margin = Double.POSITIVE_INFINITY;
-    private double time;
-    private HeatEngine.@Nullable State state;
+    private @Nullable Snapshot snapshot;
 
-    void offer(double offered, double at, HeatEngine engine) {
-      if (!(offered < margin)) {
-        return;
+    void offer(double offered, double at, Camera camera) {
+      if (offered < margin) {
+        margin = offered;
+        snapshot = new Snapshot(at, camera.take(at));
       }
-      margin = offered;
-      time = at;
-      if (state == null) {
-        state = engine.save();
-      } else {
-        engine.save(state);
-      }
-    }
-
-    @Nullable Snapshot snapshot(HeatEngine engine) {
-      if (state == null) {
-        return null;
-      }
-      engine.restore(state);
-      return new Snapshot(time, engine.field());
     }
   }
 
-  Recorder(Course course, HeatEngine engine, double interval, ProgressListener listener) {
+  Recorder(
+      Course course, HeatEngine engine, Camera camera, double interval, ProgressListener listener) {
     this.course = course;
     this.engine = engine;
+    this.camera = camera;
     this.interval = interval;
     this.listener = listener;
-    this.fill = new Transit.FillDifference[course.journey().legs().size()];
-    this.coldest = new Moment();
-    this.hottest = new Moment();
+    this.fill = new FillDifference[course.journey().legs().size()];
+    ParcelBody body = course.body();
+    for (Face face : Face.values()) {
+      inside[face.ordinal()] = body.position(INSIDE, face.label());
+    }
+    for (Container cup : body.parcel().occupied()) {
+      Range alarm = cup.occupant().orElseThrow().animal().tolerance().band(Limit.ALARM).range();
+      watched.add(
+          new Watched(
+              body.position(COLDEST, cup.name()), body.position(HOTTEST, cup.name()), alarm));
+    }
   }
 
   /** Follows a run to its end, whatever that is. */
@@ -100,60 +117,45 @@ final class Recorder implements Run.Visitor {
 
   /** Stores what the engine reads now. */
   private void store(double time) {
-    double[] row = new double[course.probes().size()];
-    if (engine instanceof ModalEngine modal) {
-      modal.readEverywhere(row);
-    } else {
-      engine.read(row);
-    }
+    double[] row = new double[course.body().outputs().size()];
+    engine.read(row);
     times.add(time);
     rows.add(row);
     noteFill(course.journey().legUntil(time), row);
     double cold = Double.POSITIVE_INFINITY;
     double hot = Double.POSITIVE_INFINITY;
-    List<Container> occupied = course.parcel().occupied();
-    for (int cup = 0; cup < occupied.size(); cup++) {
-      Range alarm =
-          occupied.get(cup).occupant().orElseThrow().animal().tolerance().band(Limit.ALARM).range();
-      cold = Math.min(cold, row[course.coldest(cup)] - alarm.low());
-      hot = Math.min(hot, alarm.high() - row[course.hottest(cup)]);
+    for (Watched animal : watched) {
+      cold = Math.min(cold, row[animal.coldest()] - animal.alarm().low());
+      hot = Math.min(hot, animal.alarm().high() - row[animal.hottest()]);
     }
-    coldest.offer(cold, time, engine);
-    hottest.offer(hot, time, engine);
+    coldest.offer(cold, time, camera);
+    hottest.offer(hot, time, camera);
   }
 
   /** Keeps the moment of each leg when the cavity is most warmer below than above. */
   private void noteFill(int leg, double[] row) {
     Orientation orientation = course.journey().legs().get(leg).surroundings().orientation();
-    double below = row[course.inner(orientation.down())];
-    double above = row[course.inner(orientation.up())];
-    Transit.FillDifference now = new Transit.FillDifference(below - above, (below + above) / 2);
-    Transit.FillDifference kept = fill[leg];
+    double below = row[inside[orientation.down().ordinal()]];
+    double above = row[inside[orientation.up().ordinal()]];
+    FillDifference now = new FillDifference(below - above, (below + above) / 2);
+    FillDifference kept = fill[leg];
     if (kept == null || now.kelvin() > kept.kelvin()) {
       fill[leg] = now;
     }
   }
 
-  /** All that was stored. Leaves the engine in another state. */
+  /** All that was stored. */
   TransitResult result(Outcome outcome, List<LegCoefficients> coefficients, EngineChoice choice) {
-    return new TransitResult(
-        course.parcel(),
-        course.journey(),
-        course.variation(),
-        outcome,
+    TransitResult.History history =
         new TransitResult.History(
-            course.probes(),
             times.stream().mapToDouble(Double::doubleValue).toArray(),
             rows.toArray(new double[0][]),
-            engine.ledger(),
-            engine.work(),
-            coldest.snapshot(engine),
-            hottest.snapshot(engine),
-            course.network().solidCellCount(),
-            course.ports(),
-            course.parts(),
-            coefficients,
-            choice,
-            TransitCautions.of(course.parcel(), course.journey(), fill)));
+            coldest.snapshot,
+            hottest.snapshot,
+            Arrays.asList(fill));
+    TransitResult.Account account =
+        new TransitResult.Account(engine.ledger(), engine.work(), choice, coefficients);
+    return new TransitResult(
+        course.body(), course.journey(), course.variation(), outcome, history, account);
   }
 }

@@ -15,7 +15,7 @@ import java.util.Map;
  *     stenotherm.modal.ModalEngine#errorEstimates()}. The error of the grid and what freezing
  *     coefficients does come on top.
  */
-public record Reduction(int modes, Map<String, Double> errors) {
+public record Reduction(int modes, Map<TransitOutput, Double> errors) {
   /** Copies the map, its order kept. */
   public Reduction {
     errors = Collections.unmodifiableMap(new LinkedHashMap<>(errors));

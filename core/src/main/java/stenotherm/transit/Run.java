@@ -5,7 +5,6 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Outcome;
 import stenotherm.conduction.HeatEngine;
-import stenotherm.conduction.HeatNetwork;
 
 /** An engine that goes through a course. */
 final class Run {
@@ -19,7 +18,6 @@ final class Run {
   private final double[] atStart;
   private final double[] atEnd;
   private final List<LegCoefficients> coefficients = new ArrayList<>();
-  private @Nullable HeatNetwork current;
   private double now;
 
   Run(Course course, Regime regime, HeatEngine engine, double interval) {
@@ -27,8 +25,8 @@ final class Run {
     this.regime = regime;
     this.engine = engine;
     this.interval = interval;
-    this.atStart = new double[course.inputCount()];
-    this.atEnd = new double[course.inputCount()];
+    this.atStart = new double[course.body().inputCount()];
+    this.atEnd = new double[course.body().inputCount()];
   }
 
   /** What is done on the way. */
@@ -45,7 +43,7 @@ final class Run {
     }
 
     /** When a stage is over. */
-    default void end() {}
+    default void end(Stage stage) {}
   }
 
   /** Goes from sealing to the end. */
@@ -71,22 +69,16 @@ final class Run {
           return outcome;
         }
       }
-      visitor.end();
+      visitor.end(stage);
     }
     return new Outcome.Completed();
   }
 
   private void take(int number) {
     int leg = regime.stages().get(number).leg();
-    Coefficients taken = regime.of(number, engine);
-    if (taken.network() != current) {
-      engine.use(taken.network());
-      current = taken.network();
-    }
-    engine.useCoefficients(taken.films());
-    course.outside(leg).use(taken.films());
+    Coefficients taken = regime.enter(number);
     if (regime.standsForLeg(number)) {
-      LegCoefficients ofLeg = taken.ofLeg(leg, course.ports());
+      LegCoefficients ofLeg = taken.ofLeg(leg, course.body());
       if (coefficients.size() > leg) {
         coefficients.set(leg, ofLeg);
       } else {

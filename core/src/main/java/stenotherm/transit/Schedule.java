@@ -1,75 +1,104 @@
 package stenotherm.transit;
 
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import stenotherm.conduction.HeatEngine;
+import java.util.Map;
+import stenotherm.conduction.FullEngine;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.modal.ModalConfiguration;
+import stenotherm.modal.ModalEngine;
 
-/** Coefficients that are known beforehand: those at the mean temperatures of each stage. */
-final class Schedule implements Regime {
-  private final Course course;
-  private final List<Stage> stages;
-  private final List<Coefficients> coefficients;
-
-  private Schedule(Course course, List<Stage> stages, List<Coefficients> coefficients) {
-    this.course = course;
-    this.stages = stages;
-    this.coefficients = List.copyOf(coefficients);
-  }
-
-  /** The schedule at given mean temperatures of the stages. */
-  static Schedule at(Course course, List<Stage> stages, List<Temperatures> means) {
-    List<Coefficients> coefficients = new ArrayList<>();
-    for (int number = 0; number < stages.size(); number++) {
-      coefficients.add(course.coefficients(stages.get(number), means.get(number)));
-    }
-    return new Schedule(course, stages, coefficients);
-  }
-
+/**
+ * Coefficients that are known beforehand for each stage.
+ *
+ * @param stages the stages from sealing until the end
+ * @param settings what holds in each of them
+ * @param change by how much a coefficient would still change at the mean temperatures of a run
+ */
+record Schedule(List<Stage> stages, List<Setting> settings, double change) {
   /**
-   * The schedule at other mean temperatures; this one if nothing would change.
+   * Coefficients with the modes under them.
    *
-   * @param tolerance coefficients of a stage that would change by no more stay as they are
+   * @param coefficients the coefficients
+   * @param modes the reduced model under them
    */
-  Schedule at(List<Temperatures> means, double tolerance) {
-    List<Coefficients> revised = new ArrayList<>();
-    boolean changed = false;
-    for (int number = 0; number < stages.size(); number++) {
-      Coefficients old = coefficients.get(number);
-      Coefficients other = course.coefficients(stages.get(number), means.get(number));
-      boolean moved = other.change(old) > tolerance;
-      revised.add(moved ? other : old);
-      changed |= moved;
+  record Setting(Coefficients coefficients, ModalConfiguration modes) {
+    /** The same setting, cheaper to read. */
+    Setting forManyReadings() {
+      return new Setting(coefficients, modes.forManyReadings());
     }
-    return changed ? new Schedule(course, stages, revised) : this;
   }
 
-  /** The largest change of a coefficient from those of another schedule of the same stages. */
-  double change(Schedule other) {
-    double change = 0;
-    for (int number = 0; number < stages.size(); number++) {
-      change = Math.max(change, coefficients.get(number).change(other.coefficients.get(number)));
-    }
-    return change;
-  }
-
-  @Override
-  public List<Stage> stages() {
-    return stages;
-  }
-
-  List<Coefficients> coefficients() {
-    return coefficients;
-  }
-
-  @Override
-  public Coefficients of(int stage, HeatEngine engine) {
-    return coefficients.get(stage);
+  /** Copies the lists. */
+  Schedule {
+    stages = List.copyOf(stages);
+    settings = List.copyOf(settings);
   }
 
   /** A delay has coefficients of its own. */
-  @Override
-  public boolean standsForLeg(int stage) {
+  private boolean standsForLeg(int stage, Course course) {
     Stage of = stages.get(stage);
     return of.from() < course.plannedEnd(of.leg());
+  }
+
+  /** This schedule on a reduced model. */
+  Regime on(ModalEngine engine, Course course) {
+    return new On(course) {
+      @Override
+      void use(Setting setting) {
+        engine.use(setting.modes());
+      }
+    };
+  }
+
+  /**
+   * This schedule with every cell stepped.
+   *
+   * @param reference network that the reduced model was made of
+   * @param conductivities those of the blocks that vary in it [W/(m K)]
+   */
+  Regime on(FullEngine engine, Course course, HeatNetwork reference, double[] conductivities) {
+    return new On(course) {
+      @Override
+      void use(Setting setting) {
+        Map<String, Double> factors = new LinkedHashMap<>();
+        for (int block = 0; block < conductivities.length; block++) {
+          factors.put(
+              course.body().varying().get(block),
+              setting.coefficients().conductivities()[block] / conductivities[block]);
+        }
+        engine.use(reference.withFactors(factors));
+        engine.useCoefficients(setting.coefficients().films());
+      }
+    };
+  }
+
+  /** This schedule on an engine. */
+  private abstract class On implements Regime {
+    private final Course course;
+
+    On(Course course) {
+      this.course = course;
+    }
+
+    abstract void use(Setting setting);
+
+    @Override
+    public List<Stage> stages() {
+      return stages;
+    }
+
+    @Override
+    public Coefficients enter(int stage) {
+      Setting setting = settings.get(stage);
+      use(setting);
+      course.outside(stages.get(stage).leg()).use(setting.coefficients().films());
+      return setting.coefficients();
+    }
+
+    @Override
+    public boolean standsForLeg(int stage) {
+      return Schedule.this.standsForLeg(stage, course);
+    }
   }
 }

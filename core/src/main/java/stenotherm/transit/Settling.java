@@ -3,11 +3,12 @@ package stenotherm.transit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import stenotherm.conduction.HeatEngine;
+import stenotherm.conduction.FullEngine;
+import stenotherm.conduction.TemperatureField;
 
 /**
  * Coefficients that are taken from the state as a run meets it, and stay until they are taken again
- * as the parcel settles: for what no schedule is found beforehand.
+ * as the parcel settles: for what steps every cell.
  */
 final class Settling implements Regime {
   /**
@@ -17,10 +18,14 @@ final class Settling implements Regime {
   private static final List<Double> SETTLING = List.of(900.0, 3600.0, 14400.0);
 
   private final Course course;
+  private final FullEngine engine;
+  private final VariedCells cells;
   private final List<Stage> stages;
 
-  Settling(Course course) {
+  Settling(Course course, FullEngine engine, VariedCells cells) {
     this.course = course;
+    this.engine = engine;
+    this.cells = cells;
     this.stages =
         course.stages(
             leg -> {
@@ -36,15 +41,20 @@ final class Settling implements Regime {
   }
 
   @Override
-  public Coefficients of(int stage, HeatEngine engine) {
+  public Coefficients enter(int stage) {
     int leg = stages.get(stage).leg();
-    Temperatures now = course.temperatures(engine.field());
+    TemperatureField field = engine.field();
+    Temperatures now = course.temperatures(field);
     // the mean over what is planned: a delay must not change what happens before it
     double[] films =
         course
             .outside(leg)
             .coefficients(now.surfaces(), course.journey().start(leg), course.plannedEnd(leg));
-    return course.frozen(leg, now, films);
+    Coefficients taken = new Coefficients(films, course.conductivities(leg, now.blocks()));
+    engine.use(cells.at(taken).withConductivitiesAt(field));
+    engine.useCoefficients(films);
+    course.outside(leg).use(films);
+    return taken;
   }
 
   @Override

@@ -1,13 +1,39 @@
 package stenotherm.transit;
 
+import java.util.function.Supplier;
 import stenotherm.conduction.TemperatureField;
 
 /**
- * The whole temperature field at one moment of a transit.
+ * One moment of a transit, whose whole temperature field is put together when it is asked for.
  *
- * <p>Experimental. A value, thus thread-safe.
- *
- * @param time time since sealing [s]
- * @param field the field
+ * <p>Experimental. Immutable, thus thread-safe.
  */
-public record Snapshot(double time, TemperatureField field) {}
+public final class Snapshot {
+  private final double time;
+  private final Supplier<TemperatureField> maker;
+
+  Snapshot(double time, Supplier<TemperatureField> maker) {
+    this.time = time;
+    this.maker = maker;
+  }
+
+  /**
+   * Returns the moment.
+   *
+   * @return time since sealing [s]
+   */
+  public double time() {
+    return time;
+  }
+
+  /**
+   * Makes the field: from the modes in milliseconds; where every cell was stepped, by going through
+   * the journey once more until this moment.
+   *
+   * @return the field, made anew by each call
+   * @throws IllegalStateException if the model was read without its cells
+   */
+  public TemperatureField field() {
+    return maker.get();
+  }
+}

@@ -7,4 +7,8 @@ package stenotherm.transit;
  * @param from its beginning, since sealing [s]
  * @param to its end [s]
  */
-record Stage(int leg, double from, double to) {}
+record Stage(int leg, double from, double to) {
+  double duration() {
+    return to - from;
+  }
+}

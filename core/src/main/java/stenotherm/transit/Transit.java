@@ -60,9 +60,6 @@ public final class Transit {
       Variation variation,
       TransitSettings settings,
       ProgressListener listener) {
-    return new PreparedParcel(parcel).run(journey, variation, settings, listener);
+    return ParcelModel.of(parcel, journey, settings).run(journey, variation, listener);
   }
-
-  /** How much warmer the middle of a cavity's floor is than that of its ceiling, and their mean. */
-  record FillDifference(double kelvin, double meanTemperature) {}
 }

@@ -17,7 +17,7 @@ final class TransitCautions {
   private TransitCautions() {}
 
   static List<String> of(
-      Parcel parcel, Journey journey, Transit.@Nullable FillDifference[] differences) {
+      Parcel parcel, Journey journey, List<Recorder.@Nullable FillDifference> differences) {
     Set<String> all = new LinkedHashSet<>(parcel.cautions());
     for (int number = 0; number < journey.legs().size(); number++) {
       Leg leg = journey.legs().get(number);
@@ -40,13 +40,13 @@ final class TransitCautions {
 
   /** Of the legs in which the air in the fill may move, the one with the largest difference. */
   private static List<String> convection(
-      Parcel parcel, Journey journey, Transit.@Nullable FillDifference[] differences) {
+      Parcel parcel, Journey journey, List<Recorder.@Nullable FillDifference> differences) {
     int others = -1;
     double largest = 0;
     String where = "";
     List<String> warnings = List.of();
     for (int number = 0; number < journey.legs().size(); number++) {
-      Transit.FillDifference fill = differences[number];
+      Recorder.FillDifference fill = differences.get(number);
       if (fill == null) {
         continue;
       }

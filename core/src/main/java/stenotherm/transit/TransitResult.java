@@ -1,5 +1,12 @@
 package stenotherm.transit;
 
+import static stenotherm.transit.TransitOutput.Quantity.COLDEST;
+import static stenotherm.transit.TransitOutput.Quantity.HEAT_FLOW;
+import static stenotherm.transit.TransitOutput.Quantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.Quantity.LIQUID_FRACTION;
+import static stenotherm.transit.TransitOutput.Quantity.MEAN;
+import static stenotherm.transit.TransitOutput.Quantity.SURFACE;
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -24,60 +31,42 @@ import stenotherm.parcel.Parcel;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class TransitResult {
-  private final Parcel parcel;
+  private final ParcelBody body;
   private final Journey journey;
   private final Variation variation;
   private final Outcome outcome;
   private final History history;
+  private final Account account;
 
   /** What a run recorded; one row of values for each time. */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record History(
-      List<Probe> probes,
       double[] times,
       double[][] rows,
-      HeatLedger ledger,
-      TransientSolution.Work work,
       @Nullable Snapshot coldest,
       @Nullable Snapshot hottest,
-      int cells,
-      List<Port.BoundaryPort> ports,
-      FaceParts parts,
-      List<LegCoefficients> coefficients,
+      List<Recorder.@Nullable FillDifference> fill) {}
+
+  /** How a run came about. */
+  record Account(
+      HeatLedger ledger,
+      TransientSolution.Work work,
       EngineChoice choice,
-      List<String> cautions) {}
+      List<LegCoefficients> coefficients) {}
 
   TransitResult(
-      Parcel parcel, Journey journey, Variation variation, Outcome outcome, History history) {
-    this.parcel = parcel;
+      ParcelBody body,
+      Journey journey,
+      Variation variation,
+      Outcome outcome,
+      History history,
+      Account account) {
+    this.body = body;
     this.journey = journey;
     this.variation = variation;
     this.outcome = outcome;
     this.history = history;
-  }
-
-  static String meanOf(String name) {
-    return name + " mean";
-  }
-
-  static String coldestOf(String name) {
-    return name + " coldest";
-  }
-
-  static String hottestOf(String name) {
-    return name + " hottest";
-  }
-
-  static String liquidOf(String name) {
-    return name + " liquid fraction";
-  }
-
-  static String surfaceOf(String boundary) {
-    return boundary + " surface";
-  }
-
-  static String heatThrough(String boundary) {
-    return boundary + " heat";
+    this.account = account;
   }
 
   /**
@@ -86,7 +75,7 @@ public final class TransitResult {
    * @return the parcel with nominal properties
    */
   public Parcel parcel() {
-    return parcel;
+    return body.parcel();
   }
 
   /**
@@ -133,7 +122,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is none of that name
    */
   public double[] mean(String name) {
-    return column(meanOf(name));
+    return column(MEAN, name);
   }
 
   /**
@@ -144,7 +133,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such cup
    */
   public double[] coldest(String cup) {
-    return column(coldestOf(cup));
+    return column(COLDEST, cup);
   }
 
   /**
@@ -155,7 +144,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is neither of that name
    */
   public double[] hottest(String name) {
-    return column(hottestOf(name));
+    return column(HOTTEST, name);
   }
 
   /**
@@ -166,7 +155,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such pack, or it does not melt
    */
   public double[] liquidFraction(String pack) {
-    return column(liquidOf(pack));
+    return column(LIQUID_FRACTION, pack);
   }
 
   /**
@@ -180,7 +169,7 @@ public final class TransitResult {
     double area = 0;
     for (Port.BoundaryPort port : on(face)) {
       area += port.area();
-      double[] part = column(surfaceOf(port.name()));
+      double[] part = column(SURFACE, port.name());
       for (int row = 0; row < sum.length; row++) {
         sum[row] += port.area() * part[row];
       }
@@ -198,7 +187,7 @@ public final class TransitResult {
   public double[] heatFlow(Face face) {
     double[] sum = new double[history.rows.length];
     for (Port.BoundaryPort port : on(face)) {
-      double[] part = column(heatThrough(port.name()));
+      double[] part = column(HEAT_FLOW, port.name());
       for (int row = 0; row < sum.length; row++) {
         sum[row] += part[row];
       }
@@ -208,24 +197,22 @@ public final class TransitResult {
 
   /** The face and its parts. */
   private List<Port.BoundaryPort> on(Face face) {
-    return history.ports.stream()
-        .filter(port -> history.parts.faceOf(port.name()) == face)
+    return body.ports().stream()
+        .filter(port -> body.parts().faceOf(port.name()) == face)
         .toList();
   }
 
-  private double[] column(String name) {
-    for (int index = 0; index < history.probes.size(); index++) {
-      if (history.probes.get(index).name().equals(name)) {
-        int at = index;
-        return Arrays.stream(history.rows).mapToDouble(row -> row[at]).toArray();
-      }
+  private double[] column(TransitOutput.Quantity quantity, String of) {
+    int position = body.position(quantity, of);
+    if (position < 0) {
+      throw new InvalidInputException(
+          "output",
+          "there is no '"
+              + new TransitOutput(quantity, of).words()
+              + "'; there are "
+              + body.outputs().stream().map(TransitOutput::words).toList());
     }
-    throw new InvalidInputException(
-        "output",
-        "there is no '"
-            + name
-            + "'; there are "
-            + history.probes.stream().map(Probe::name).toList());
+    return Arrays.stream(history.rows).mapToDouble(row -> row[position]).toArray();
   }
 
   /**
@@ -274,7 +261,7 @@ public final class TransitResult {
   }
 
   private Container requireCup(String name) {
-    for (Container cup : parcel.occupied()) {
+    for (Container cup : body.parcel().occupied()) {
       if (cup.name().equals(name)) {
         return cup;
       }
@@ -284,7 +271,7 @@ public final class TransitResult {
         "there is no cup '"
             + name
             + "'; there are "
-            + parcel.occupied().stream().map(Container::name).toList());
+            + body.parcel().occupied().stream().map(Container::name).toList());
   }
 
   /**
@@ -320,7 +307,7 @@ public final class TransitResult {
    * @return the ledger
    */
   public HeatLedger ledger() {
-    return history.ledger;
+    return account.ledger;
   }
 
   /**
@@ -329,7 +316,7 @@ public final class TransitResult {
    * @return steps and iterations
    */
   public TransientSolution.Work work() {
-    return history.work;
+    return account.work;
   }
 
   /**
@@ -338,7 +325,7 @@ public final class TransitResult {
    * @return number of solid cells
    */
   public int cells() {
-    return history.cells;
+    return account.choice.cells();
   }
 
   /**
@@ -348,12 +335,12 @@ public final class TransitResult {
    *     'gel pack' can melt"
    */
   public String engine() {
-    String cells = String.format(Locale.ROOT, "%,d cells", history.cells);
-    Reduction reduction = history.choice.reduction();
+    String cells = String.format(Locale.ROOT, "%,d cells", account.choice.cells());
+    Reduction reduction = account.choice.reduction();
     if (reduction != null) {
       return "reduced model, " + reduction.modes() + " modes for " + cells;
     }
-    String reason = history.choice.reason();
+    String reason = account.choice.reason();
     return "full solver, " + cells + (reason.isEmpty() ? "" : ": " + reason);
   }
 
@@ -363,7 +350,7 @@ public final class TransitResult {
    * @return the reduction; empty if the full solver ran
    */
   public Optional<Reduction> reduction() {
-    return Optional.ofNullable(history.choice.reduction());
+    return Optional.ofNullable(account.choice.reduction());
   }
 
   /**
@@ -373,7 +360,7 @@ public final class TransitResult {
    * @return the largest over the run [K]; 0 if the full solver ran
    */
   public double reductionErrorOfColdest(String cup) {
-    return reduction().map(of -> of.errors().get(coldestOf(requireCup(cup).name()))).orElse(0.0);
+    return reductionError(COLDEST, cup);
   }
 
   /**
@@ -383,7 +370,12 @@ public final class TransitResult {
    * @return the largest over the run [K]; 0 if the full solver ran
    */
   public double reductionErrorOfHottest(String cup) {
-    return reduction().map(of -> of.errors().get(hottestOf(requireCup(cup).name()))).orElse(0.0);
+    return reductionError(HOTTEST, cup);
+  }
+
+  private double reductionError(TransitOutput.Quantity quantity, String cup) {
+    TransitOutput output = new TransitOutput(quantity, requireCup(cup).name());
+    return reduction().map(of -> of.errors().get(output)).orElse(0.0);
   }
 
   /**
@@ -394,7 +386,7 @@ public final class TransitResult {
    *     less one; empty if they were not frozen beforehand
    */
   public OptionalDouble coefficientChange() {
-    double change = history.choice.change();
+    double change = account.choice.change();
     return Double.isNaN(change) ? OptionalDouble.empty() : OptionalDouble.of(change);
   }
 
@@ -404,7 +396,7 @@ public final class TransitResult {
    * @return one for each leg that was begun; unmodifiable
    */
   public List<LegCoefficients> coefficients() {
-    return List.copyOf(history.coefficients);
+    return List.copyOf(account.coefficients);
   }
 
   /**
@@ -413,6 +405,6 @@ public final class TransitResult {
    * @return cautions as sentences; unmodifiable
    */
   public List<String> cautions() {
-    return history.cautions;
+    return TransitCautions.of(body.parcel(), journey, history.fill);
   }
 }

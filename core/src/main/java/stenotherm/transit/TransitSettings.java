@@ -20,7 +20,7 @@ import stenotherm.grid.MeshControl;
 public record TransitSettings(
     MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver, int threads) {
   /**
-   * Settings with a reduced model where the parcel allows it and it saves time, made by one thread.
+   * Settings with a reduced model where the parcel allows it, made by one thread.
    *
    * @param mesh cells of the parcel
    * @param interval time between stored values [s]
@@ -28,7 +28,7 @@ public record TransitSettings(
    * @throws stenotherm.base.InvalidInputException if the interval is not above 0
    */
   public TransitSettings(MeshControl mesh, double interval, IntegratorSettings stepping) {
-    this(mesh, interval, stepping, Solver.FASTER, 1);
+    this(mesh, interval, stepping, Solver.REDUCED, 1);
   }
 
   /**
@@ -56,18 +56,6 @@ public record TransitSettings(
   }
 
   /**
-   * Settings for finding out which way a quantity acts: twice as coarse in space and in storage, at
-   * four times the step tolerance.
-   *
-   * @return the cheaper settings
-   */
-  public TransitSettings screening() {
-    double tolerance = 4 * stepping.stepTolerance();
-    return new TransitSettings(
-        mesh.scaled(2), 2 * interval, IntegratorSettings.adaptive(tolerance), solver, threads);
-  }
-
-  /**
    * The same settings with films and conductivities that follow the temperatures during a leg,
    * which takes the full solver. What freezing them does can be seen from the difference.
    *
@@ -78,16 +66,7 @@ public record TransitSettings(
   }
 
   /**
-   * The same settings with a reduced model, whatever it takes, where the parcel allows it.
-   *
-   * @return the changed settings
-   */
-  public TransitSettings reduced() {
-    return new TransitSettings(mesh, interval, stepping, Solver.REDUCED, threads);
-  }
-
-  /**
-   * The same settings with the full solver, under the coefficients that a reduced model would have.
+   * The same settings with every cell stepped; no reduced model is built.
    *
    * @return the slower settings
    */

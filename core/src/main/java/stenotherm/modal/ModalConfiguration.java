@@ -1,0 +1,92 @@
+package stenotherm.modal;
+
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A reduced model under surface coefficients and factors on conductivities, in its modes there:
+ * made by {@link ReducedModel#configuration} and used by engines of that model.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class ModalConfiguration {
+  final ReducedModel model;
+  private final double[] films;
+  private final double[] factors;
+  final ModalSystem system;
+
+  /**
+   * The outputs in the modes, if many readings make that worth its cost: linear outputs, then the
+   * candidates of each block with extremes.
+   */
+  final ModalSystem.@Nullable RowBlock outputs;
+
+  /** Heat flow into the body through each boundary. */
+  final ModalSystem.RowBlock flows;
+
+  /** Mean surface temperature of each boundary. */
+  final ModalSystem.RowBlock surfaces;
+
+  /**
+   * Finds the modes.
+   *
+   * @param manyReadings whether outputs are to be read often
+   */
+  ModalConfiguration(
+      ReducedModel model, double[] films, double[] factors, boolean manyReadings) {
+    this.model = model;
+    this.films = films.clone();
+    this.factors = factors.clone();
+    Projection projection = model.network().at(films, factors);
+    this.system = new ModalSystem(projection, model.allVectors());
+    this.outputs = manyReadings ? system.rows(model.outputRows(projection)) : null;
+    this.flows = system.rows(projection.flows());
+    this.surfaces = system.rows(projection.surfaces());
+  }
+
+  /**
+   * Returns the surface coefficients.
+   *
+   * @return a copy, one for each boundary port [W/(m2 K)]
+   */
+  public double[] films() {
+    return films.clone();
+  }
+
+  /**
+   * Returns the factors on conductivities.
+   *
+   * @return a copy, one for each block that varies [-]
+   */
+  public double[] factors() {
+    return factors.clone();
+  }
+
+  /**
+   * Returns the rates at which the modes decay.
+   *
+   * @return a copy, in no order [1/s]; none is negative
+   */
+  public double[] rates() {
+    return system.lambda.clone();
+  }
+
+  /**
+   * The same configuration with its outputs put into its modes: reading them takes half the time
+   * from then on, which pays after some hundred readings.
+   *
+   * @return the configuration for many readings
+   */
+  public ModalConfiguration forManyReadings() {
+    return outputs == null ? new ModalConfiguration(model, films, factors, true) : this;
+  }
+
+  /** The same configuration in the modes of a coarser model. */
+  Coarser coarser(int[] members) {
+    Projection projection = model.network().at(films, factors);
+    ModalSystem coarse = new ModalSystem(projection, members);
+    return new Coarser(coarse, coarse.singleRows(model.outputRows(projection)));
+  }
+
+  /** A configuration in the modes of a coarser model, with rows that are read one by one. */
+  record Coarser(ModalSystem system, ModalSystem.SingleRows outputs) {}
+}

@@ -1,0 +1,178 @@
+package stenotherm.transit;
+
+import static stenotherm.transit.TransitOutput.Quantity.COLDEST;
+import static stenotherm.transit.TransitOutput.Quantity.HEAT_FLOW;
+import static stenotherm.transit.TransitOutput.Quantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.Quantity.INSIDE;
+import static stenotherm.transit.TransitOutput.Quantity.LIQUID_FRACTION;
+import static stenotherm.transit.TransitOutput.Quantity.MEAN;
+import static stenotherm.transit.TransitOutput.Quantity.SURFACE;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stenotherm.base.Face;
+import stenotherm.base.Orientation;
+import stenotherm.grid.Point;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.Port;
+import stenotherm.conduction.Probe;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.material.Material;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
+
+/**
+ * What all runs of a packing share: where it meets the outside, what is read of it, and which of
+ * its blocks conduct otherwise from run to run or from leg to leg. Immutable.
+ */
+final class ParcelBody {
+  /** Positions in ranges of conductivity between which a block counts as uncertain. */
+  private static final double END = 1;
+
+  /** Where only names are wanted, not conductivities [K]. */
+  private static final double ANY_TEMPERATURE = 293.15;
+
+  private final Parcel parcel;
+  private final FaceParts parts;
+  private final List<Port.BoundaryPort> ports;
+  private final List<TransitOutput> outputs;
+  private final List<Probe> probes;
+  private final Set<String> air;
+  private final List<String> varying;
+
+  /**
+   * Describes a packing.
+   *
+   * @param network its cells
+   */
+  ParcelBody(Parcel parcel, FaceParts parts, HeatNetwork network) {
+    this.parcel = parcel;
+    this.parts = parts;
+    this.ports = network.boundaryPorts();
+    this.air = Set.copyOf(parcel.conductivities(Orientation.LID_UP, ANY_TEMPERATURE).keySet());
+    this.varying = findVarying(network);
+    Map<TransitOutput, Probe> read = findOutputs();
+    this.outputs = List.copyOf(read.keySet());
+    this.probes = List.copyOf(read.values());
+  }
+
+  private List<String> findVarying(HeatNetwork network) {
+    Map<String, Material> low = solids(parcel.at(-END, -END));
+    Map<String, Material> high = solids(parcel.at(END, END));
+    List<String> names = new ArrayList<>();
+    solids(parcel)
+        .forEach(
+            (name, material) -> {
+              boolean uncertain =
+                  low.get(name).conductivity() != high.get(name).conductivity();
+              boolean hasCells = network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
+              if (hasCells
+                  && (uncertain || air.contains(name) || material.followsTemperature())) {
+                names.add(name);
+              }
+            });
+    return List.copyOf(names);
+  }
+
+  /** The material of each solid block, by its name. */
+  static Map<String, Material> solids(Parcel parcel) {
+    Map<String, Material> solids = new LinkedHashMap<>();
+    for (Block block : parcel.layout().blocks()) {
+      if (block instanceof Block.Solid solid) {
+        solids.put(solid.name(), solid.material());
+      }
+    }
+    return solids;
+  }
+
+  private Map<TransitOutput, Probe> findOutputs() {
+    Map<TransitOutput, Probe> all = new LinkedHashMap<>();
+    for (Container cup : parcel.occupied()) {
+      String block = cup.animalBlock();
+      put(all, MEAN, cup.name(), name -> new Probe.Mean(name, block));
+      put(all, COLDEST, cup.name(), name -> new Probe.Minimum(name, block));
+      put(all, HOTTEST, cup.name(), name -> new Probe.Maximum(name, block));
+    }
+    for (PlacedWarmer warmer : parcel.warmers()) {
+      put(all, MEAN, warmer.name(), name -> new Probe.Mean(name, warmer.name()));
+      put(all, HOTTEST, warmer.name(), name -> new Probe.Maximum(name, warmer.name()));
+    }
+    for (PlacedPack pack : parcel.packs()) {
+      put(all, MEAN, pack.name(), name -> new Probe.Mean(name, pack.name()));
+      if (pack.pack().melts()) {
+        put(all, LIQUID_FRACTION, pack.name(), name -> new Probe.LiquidFraction(name, pack.name()));
+      }
+    }
+    for (Port.BoundaryPort port : ports) {
+      put(all, SURFACE, port.name(), name -> new Probe.SurfaceMean(name, port.name()));
+      put(all, HEAT_FLOW, port.name(), name -> new Probe.HeatFlow(name, port.name()));
+    }
+    for (Face face : Face.values()) {
+      put(all, INSIDE, face.label(), name -> new Probe.At(name, middleOf(parcel.cavity(), face)));
+    }
+    return all;
+  }
+
+  /** Makes the probe of an output from its name. */
+  private interface ProbeOf {
+    Probe named(String name);
+  }
+
+  private static void put(
+      Map<TransitOutput, Probe> all, TransitOutput.Quantity quantity, String of, ProbeOf probe) {
+    TransitOutput output = new TransitOutput(quantity, of);
+    all.put(output, probe.named(output.words()));
+  }
+
+  private static Point middleOf(Box box, Face face) {
+    double[] middle = {box.centre().x(), box.centre().y(), box.centre().z()};
+    middle[face.axis().ordinal()] = box.at(face);
+    return new Point(middle[0], middle[1], middle[2]);
+  }
+
+  Parcel parcel() {
+    return parcel;
+  }
+
+  FaceParts parts() {
+    return parts;
+  }
+
+  List<Port.BoundaryPort> ports() {
+    return ports;
+  }
+
+  /** All that is read, in the order of a row of a run's history. */
+  List<TransitOutput> outputs() {
+    return outputs;
+  }
+
+  List<Probe> probes() {
+    return probes;
+  }
+
+  /** Position of an output in a row. */
+  int position(TransitOutput.Quantity quantity, String of) {
+    return outputs.indexOf(new TransitOutput(quantity, of));
+  }
+
+  /** Blocks whose conductivity may change: in the order of factors. */
+  List<String> varying() {
+    return varying;
+  }
+
+  /** Tells whether a block is air that convects. */
+  boolean isAir(String block) {
+    return air.contains(block);
+  }
+
+  int inputCount() {
+    return ports.size() + parcel.warmers().size();
+  }
+}

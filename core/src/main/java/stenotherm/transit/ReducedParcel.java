@@ -1,0 +1,271 @@
+package stenotherm.transit;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
+import stenotherm.conduction.TemperatureField;
+import stenotherm.modal.ModalConfiguration;
+import stenotherm.modal.ModalEngine;
+import stenotherm.modal.ReducedModel;
+
+/**
+ * A packing reduced to a few modes: finds the coefficients of a course and runs through it, without
+ * any cell. Immutable, thus thread-safe; a run leaves nothing behind.
+ *
+ * <p>Coefficients depend on temperatures and these on coefficients. So a run first goes through the
+ * journey under coefficients that are near and at hand, takes the mean temperatures of each stage,
+ * and the coefficients at these; and again under those, until they hardly change. Each passage
+ * leaves about a tenth of the change.
+ */
+final class ReducedParcel {
+  /**
+   * Stages whose coefficients are no farther apart than that share a setting. Half as much again is
+   * lost at most, since the means are found under the shared ones; see the agreement tests.
+   */
+  static final double SHARED = 0.004;
+
+  /** Passages under settings that are at hand: each costs a run. */
+  private static final int MOST_NEAR = 3;
+
+  /** Passages under settings of a run's own: each costs the modes of each stage. */
+  private static final int MOST_OWN = 3;
+
+  /** Legs that last longer are split [s]. */
+  private static final double LONG = 6 * 3600;
+
+  /** When after a long leg's beginning [s]: the time that walls and fill take, about. */
+  private static final double SETTLING = 2 * 3600;
+
+  /** Where only kinks and ends of stages matter [s]. */
+  private static final double NO_INTERVAL = Double.MAX_VALUE;
+
+  private final ParcelBody body;
+  private final ReducedModel model;
+  private final double[] reference;
+  private final List<Schedule.Setting> atHand;
+
+  /**
+   * Takes up a model.
+   *
+   * @param reference conductivities of the blocks that vary in the network of the model [W/(m K)]
+   * @param atHand settings that runs may share
+   */
+  ReducedParcel(
+      ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
+    this.body = body;
+    this.model = model;
+    this.reference = reference.clone();
+    this.atHand = List.copyOf(atHand);
+  }
+
+  ReducedModel model() {
+    return model;
+  }
+
+  double[] reference() {
+    return reference.clone();
+  }
+
+  List<Schedule.Setting> atHand() {
+    return atHand;
+  }
+
+  /** The same model with other settings at hand. */
+  ReducedParcel withAtHand(List<Schedule.Setting> others) {
+    return new ReducedParcel(body, model, reference, others);
+  }
+
+  /** The modes under coefficients. */
+  Schedule.Setting setting(Coefficients coefficients) {
+    double[] factors = coefficients.factors(reference);
+    ModalConfiguration modes = model.configuration(coefficients.films(), factors);
+    return new Schedule.Setting(coefficients, modes);
+  }
+
+  /** Finds the coefficients of a course. */
+  Schedule schedule(Course course) {
+    List<Stage> stages = course.stages(leg -> splits(course, leg));
+    List<Coefficients> wanted = new ArrayList<>();
+    stages.forEach(stage -> wanted.add(course.coefficients(stage, course.guess(stage))));
+    List<Schedule.Setting> used = List.of();
+    for (int pass = 0; pass < MOST_NEAR; pass++) {
+      List<Schedule.Setting> near = near(wanted);
+      if (near.isEmpty() || near.equals(used)) {
+        break;
+      }
+      used = near;
+      goThrough(course, stages, used, wanted);
+    }
+    for (int pass = 0; pass < MOST_OWN && !(distance(wanted, used) <= SHARED); pass++) {
+      used = own(wanted);
+      goThrough(course, stages, used, wanted);
+    }
+    return new Schedule(stages, used, change(wanted, used));
+  }
+
+  /** A long leg has coefficients of its own while the parcel settles, and so has a delay. */
+  private static Set<Double> splits(Course course, int leg) {
+    double from = course.journey().start(leg);
+    double planned = course.plannedEnd(leg);
+    return planned - from > LONG ? Set.of(from + SETTLING, planned) : Set.of(planned);
+  }
+
+  /** The settings at hand that are nearest; none if a stage has no likeness among them. */
+  private List<Schedule.Setting> near(List<Coefficients> wanted) {
+    List<Schedule.Setting> near = new ArrayList<>();
+    for (Coefficients each : wanted) {
+      Schedule.Setting nearest = nearest(each, atHand, Double.MAX_VALUE);
+      if (nearest == null) {
+        return List.of();
+      }
+      near.add(nearest);
+    }
+    return near;
+  }
+
+  private static Schedule.@Nullable Setting nearest(
+      Coefficients wanted, List<Schedule.Setting> among, double farthest) {
+    Schedule.Setting nearest = null;
+    double least = farthest;
+    for (Schedule.Setting each : among) {
+      double distance = each.coefficients().distance(wanted);
+      if (distance <= least) {
+        nearest = each;
+        least = distance;
+      }
+    }
+    return nearest;
+  }
+
+  /** Settings for coefficients: those at hand or of an earlier stage where they are near enough. */
+  private List<Schedule.Setting> own(List<Coefficients> wanted) {
+    List<Schedule.Setting> known = new ArrayList<>(atHand);
+    List<Schedule.Setting> own = new ArrayList<>();
+    for (Coefficients each : wanted) {
+      Schedule.Setting setting = nearest(each, known, SHARED);
+      if (setting == null) {
+        setting = setting(each);
+        known.add(setting);
+      }
+      own.add(setting);
+    }
+    return own;
+  }
+
+  private static double distance(List<Coefficients> wanted, List<Schedule.Setting> used) {
+    if (used.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double distance = 0;
+    for (int stage = 0; stage < wanted.size(); stage++) {
+      distance =
+          Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
+    }
+    return distance;
+  }
+
+  private static double change(List<Coefficients> wanted, List<Schedule.Setting> used) {
+    double change = 0;
+    for (int stage = 0; stage < wanted.size(); stage++) {
+      change = Math.max(change, wanted.get(stage).change(used.get(stage).coefficients()));
+    }
+    return change;
+  }
+
+  /** Goes through a course and takes the coefficients at the mean temperatures of each stage. */
+  private void goThrough(
+      Course course,
+      List<Stage> stages,
+      List<Schedule.Setting> settings,
+      List<Coefficients> wanted) {
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
+    Schedule schedule = new Schedule(stages, settings, 0);
+    wanted.clear();
+    new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
+        .go(
+            new Run.Visitor() {
+              @Override
+              public void begin() {
+                engine.startMean();
+              }
+
+              @Override
+              public void end(Stage stage) {
+                Temperatures means =
+                    new Temperatures(engine.meanSurfaces(), engine.meanOf(body.varying()));
+                wanted.add(course.coefficients(stage, means));
+              }
+            });
+  }
+
+  /** The mean field of the longest stage of a course. */
+  TemperatureField meanField(Course course) {
+    Schedule schedule = schedule(course);
+    Stage longest =
+        Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
+    List<TemperatureField> found = new ArrayList<>();
+    new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
+        .go(
+            new Run.Visitor() {
+              @Override
+              public void begin() {
+                engine.startMean();
+              }
+
+              @Override
+              public void end(Stage stage) {
+                if (stage.equals(longest)) {
+                  found.add(engine.meanField());
+                }
+              }
+            });
+    return found.get(0);
+  }
+
+  /** Runs through a course. */
+  TransitResult run(
+      Course course, double interval, Reduction reduction, int cells, ProgressListener listener) {
+    Schedule schedule = schedule(course);
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
+    Recorder recorder =
+        new Recorder(course, engine, time -> engine.moment(), interval, listener);
+    Run run = new Run(course, schedule.on(engine, course), engine, interval);
+    Outcome outcome = recorder.outcome(run);
+    return recorder.result(
+        outcome, run.coefficients(), new EngineChoice(cells, "", reduction, schedule.change()));
+  }
+
+  /**
+   * Runs through a course beside coarser models.
+   *
+   * @return estimates of the error of each output
+   */
+  Map<TransitOutput, Double> errors(Course course, double interval) {
+    Schedule schedule = schedule(course);
+    ModalEngine engine = model.engine(course.initialState());
+    double[] row = new double[body.outputs().size()];
+    new Run(course, schedule.on(engine, course), engine, interval)
+        .go(
+            new Run.Visitor() {
+              @Override
+              public @Nullable Outcome stop(Stage stage, double time) {
+                engine.read(row);
+                return null;
+              }
+            });
+    double[] estimates = engine.errorEstimates();
+    Map<TransitOutput, Double> errors = new LinkedHashMap<>();
+    for (int index = 0; index < estimates.length; index++) {
+      errors.put(body.outputs().get(index), estimates[index]);
+    }
+    return errors;
+  }
+}

@@ -1,0 +1,172 @@
+package stenotherm.transit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stenotherm.base.End;
+import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.Probe;
+import stenotherm.conduction.TemperatureField;
+import stenotherm.modal.ReducedModel;
+import stenotherm.parcel.PlacedPack;
+
+/**
+ * Reduces a packing for the journeys that it is to be sent on.
+ *
+ * <p>A small model finds the mean temperatures of the first journey. The network's conductivities
+ * are then taken cell by cell at these, so that what is left to a factor for each block is small.
+ * The basis of the large model spans the coefficients that the journeys ask for and, beyond them,
+ * those of walls, fill and films at the ends of their ranges.
+ */
+final class ReducedParcelBuilder {
+  /** Coefficients no farther apart than that need no place of their own in the basis. */
+  private static final double SPANNED = 0.15;
+
+  private final ParcelBody body;
+  private final HeatNetwork nominal;
+  private final List<Course> courses;
+  private final int threads;
+
+  /**
+   * Starts from a packing on its journeys.
+   *
+   * @param nominal the network of the packing, materials at the temperatures where they state their
+   *     conductivity
+   */
+  ReducedParcelBuilder(
+      ParcelBody body, HeatNetwork nominal, List<Course> courses, int threads) {
+    this.body = body;
+    this.nominal = nominal;
+    this.courses = courses;
+    this.threads = threads;
+  }
+
+  ReducedParcel build() {
+    ReducedParcel scout = scout();
+    List<Coefficients> found = new ArrayList<>();
+    for (Course course : courses) {
+      scout.schedule(course).settings().forEach(each -> found.add(each.coefficients()));
+    }
+    double[] reference = new double[body.varying().size()];
+    HeatNetwork network = atMeans(scout, reference);
+    ReducedModel.Builder builder = builder(network, body.probes());
+    List<Coefficients> spanned = new ArrayList<>();
+    for (Coefficients each : found) {
+      addUnlessNear(each, SPANNED, spanned);
+    }
+    for (Coefficients end : ends(spanned.get(0))) {
+      addUnlessNear(end, SPANNED, spanned);
+    }
+    for (Coefficients each : spanned) {
+      builder.spanning(each.films(), each.factors(reference));
+    }
+    ReducedParcel reduced = new ReducedParcel(body, builder.build(), reference, List.of());
+    reduced = reduced.withAtHand(spanned.stream().map(reduced::setting).toList());
+    List<Schedule.Setting> used = new ArrayList<>();
+    for (Course course : courses) {
+      for (Schedule.Setting each : reduced.schedule(course).settings()) {
+        if (used.stream().noneMatch(other -> other.coefficients() == each.coefficients())) {
+          used.add(each.forManyReadings());
+        }
+      }
+    }
+    return reduced.withAtHand(used);
+  }
+
+  private static void addUnlessNear(
+      Coefficients added, double distance, List<Coefficients> others) {
+    if (others.stream().noneMatch(other -> other.distance(added) <= distance)) {
+      others.add(added);
+    }
+  }
+
+  private ReducedModel.Builder builder(HeatNetwork network, List<Probe> probes) {
+    ReducedModel.Builder builder =
+        ReducedModel.builder(network, probes).varying(body.varying()).threads(threads);
+    Set<String> inOneAir = ParcelModel.inOneAir(courses);
+    if (!inOneAir.isEmpty()) {
+      builder.together(inOneAir);
+    }
+    for (PlacedPack pack : body.parcel().packs()) {
+      builder.startsApart(pack.name());
+    }
+    return builder;
+  }
+
+  /** The small model: for the weakest and the strongest films of a first guess. */
+  private ReducedParcel scout() {
+    List<Coefficients> guesses = new ArrayList<>();
+    for (Course course : courses) {
+      for (int leg = 0; leg < course.journey().legs().size(); leg++) {
+        double start = course.journey().start(leg);
+        Stage whole = new Stage(leg, start, course.plannedEnd(leg));
+        guesses.add(course.coefficients(whole, course.guess(whole)));
+      }
+    }
+    Coefficients weakest = guesses.get(0);
+    Coefficients strongest = weakest;
+    for (Coefficients each : guesses) {
+      weakest = each.sumOfFilms() < weakest.sumOfFilms() ? each : weakest;
+      strongest = each.sumOfFilms() > strongest.sumOfFilms() ? each : strongest;
+    }
+    double[] reference = weakest.conductivities();
+    Map<String, Double> uniform = new LinkedHashMap<>();
+    for (int block = 0; block < reference.length; block++) {
+      uniform.put(body.varying().get(block), reference[block]);
+    }
+    HeatNetwork network = nominal.withConductivities(uniform);
+    ReducedModel.Builder builder = builder(network, List.of()).scouting();
+    for (Coefficients each : List.of(weakest, strongest)) {
+      builder.spanning(each.films(), each.factors(reference));
+    }
+    ReducedParcel scout = new ReducedParcel(body, builder.build(), reference, List.of());
+    List<Coefficients> apart = new ArrayList<>();
+    for (Coefficients each : guesses) {
+      addUnlessNear(each, SPANNED, apart);
+    }
+    return scout.withAtHand(apart.stream().map(scout::setting).toList());
+  }
+
+  /**
+   * The network with the conductivity of each cell at its mean temperature over the first journey.
+   *
+   * @param reference where to put the conductivities of the blocks that vary [W/(m K)]
+   */
+  private HeatNetwork atMeans(ReducedParcel scout, double[] reference) {
+    Course course = courses.get(0);
+    TemperatureField field = scout.meanField(course);
+    double[] means = body.varying().stream().mapToDouble(field::mean).toArray();
+    System.arraycopy(course.conductivities(0, means), 0, reference, 0, reference.length);
+    HeatNetwork settled = nominal.withConductivitiesAt(field);
+    Map<String, Double> ofAir = new LinkedHashMap<>();
+    for (int block = 0; block < reference.length; block++) {
+      if (body.isAir(body.varying().get(block))) {
+        ofAir.put(body.varying().get(block), reference[block]);
+      }
+    }
+    return ofAir.isEmpty() ? settled : settled.withConductivities(ofAir);
+  }
+
+  /** Coefficients with walls, fill and films at the ends of their ranges. */
+  private List<Coefficients> ends(Coefficients usual) {
+    List<Coefficients> ends = new ArrayList<>();
+    for (End end : List.of(End.LOW, End.HIGH)) {
+      Course course = courses.get(0);
+      Variation variation =
+          Variation.NOMINAL.with(Factor.WALL_CONDUCTIVITY, end).with(Factor.FILL_CONDUCTIVITY, end);
+      Course varied = new Course(body, course.journey(), variation);
+      double[] films = usual.films().clone();
+      double factor = Factor.FILM_FACTORS.at(end.position(), 1);
+      for (int port = 0; port < films.length; port++) {
+        films[port] *= factor;
+      }
+      double[] temperatures = new double[body.varying().size()];
+      Arrays.fill(temperatures, course.journey().startTemperature());
+      ends.add(new Coefficients(films, varied.conductivities(0, temperatures)));
+    }
+    return ends;
+  }
+}

@@ -1,0 +1,44 @@
+package stenotherm.transit;
+
+/**
+ * What is read of a parcel on its way.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param quantity which quantity
+ * @param of name of the cup, warmer, pack, boundary or face that it belongs to
+ */
+public record TransitOutput(Quantity quantity, String of) {
+  /** The quantities. */
+  public enum Quantity {
+    /** Mean temperature of an animal, a warmer or a pack [K]. */
+    MEAN("mean"),
+    /** Temperature of the coldest part of an animal [K]. */
+    COLDEST("coldest"),
+    /** Temperature of the hottest part of an animal or a warmer [K]. */
+    HOTTEST("hottest"),
+    /** Melted part of a pack, 0 to 1. */
+    LIQUID_FRACTION("liquid fraction"),
+    /** Mean temperature of a face or a part of one [K]. */
+    SURFACE("surface"),
+    /** Heat flow into the parcel through a face or a part of one [W]. */
+    HEAT_FLOW("heat"),
+    /** Temperature in the middle of a face of the cavity [K]. */
+    INSIDE("inside");
+
+    private final String words;
+
+    Quantity(String words) {
+      this.words = words;
+    }
+  }
+
+  /**
+   * Returns the output in words, which no other output of a parcel has.
+   *
+   * @return for example "cup coldest"
+   */
+  public String words() {
+    return of + " " + quantity.words;
+  }
+}
