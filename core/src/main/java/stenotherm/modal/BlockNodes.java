@@ -55,24 +55,6 @@ final class BlockNodes {
     return count;
   }
 
-  /** Temperature at a node, a coefficient for each coordinate. */
-  double[] row(int node) {
-    double[] row = new double[ofVector.length];
-    for (int c = 0; c < row.length; c++) {
-      row[c] = ofVector[c][node];
-    }
-    return row;
-  }
-
-  /** What some inputs add to a node if all of them are 1. */
-  double direct(int node, int[] inputs) {
-    double sum = 0;
-    for (int input : inputs) {
-      sum += ofInput[input].length == 0 ? 0 : ofInput[input][node];
-    }
-    return sum;
-  }
-
   /** The columns of all coordinates and then of all inputs, each less its mean over the nodes. */
   double[][] apart() {
     double[][] apart = new double[ofVector.length + ofInput.length][count];

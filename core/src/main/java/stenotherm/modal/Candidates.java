@@ -9,8 +9,8 @@ import java.util.Random;
  * The nodes of a block at which its extremes are looked for during a run: in none of a number of
  * usual states under some of the configurations is an extreme over them further from that over all
  * nodes than a small difference. A few nodes serve many states: the one that serves most is taken
- * first, then the one that serves most of the others, until every state is served. Others may be
- * added while a model is built; it keeps them unchanged afterwards.
+ * first, then the one that serves most of the others, until every state is served. Unchanged
+ * afterwards.
  */
 final class Candidates {
   /**
@@ -136,18 +136,6 @@ final class Candidates {
 
   int count() {
     return nodes.size();
-  }
-
-  /** Takes more nodes than those that usual states ask for. */
-  void add(int[] more) {
-    for (int node : more) {
-      nodes.add(node);
-    }
-  }
-
-  /** The nodes chosen. */
-  int[] nodes() {
-    return nodes.stream().mapToInt(Integer::intValue).toArray();
   }
 
   int node(int candidate) {

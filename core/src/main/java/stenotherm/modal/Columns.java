@@ -29,28 +29,18 @@ final class Columns {
 
   /** Computes A x. */
   void multiply(double[] x, double[] result) {
-    multiply(x, 0, result);
-  }
-
-  /**
-   * Computes A x.
-   *
-   * @param x a vector that is part of another one
-   * @param from position of its first entry there
-   */
-  void multiply(double[] x, int from, double[] result) {
     Arrays.fill(result, 0, rows, 0);
-    add(x, from, result);
+    add(x, result);
   }
 
   /** Adds A x. */
-  void add(double[] x, int from, double[] result) {
+  void add(double[] x, double[] result) {
     int c = 0;
     for (; c + 3 < of.length; c += 4) {
-      addFour(of[c], of[c + 1], of[c + 2], of[c + 3], x, from + c, result, rows);
+      addFour(of[c], of[c + 1], of[c + 2], of[c + 3], x, c, result, rows);
     }
     for (; c < of.length; c++) {
-      addOne(of[c], x[from + c], result, rows);
+      addOne(of[c], x[c], result, rows);
     }
   }
 

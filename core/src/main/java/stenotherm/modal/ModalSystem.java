@@ -183,7 +183,7 @@ final class ModalSystem {
     /** Computes the values of all rows. */
     void values(double[] z, double[] u, double[] values) {
       ofMode.multiply(z, values);
-      ofInput.add(u, 0, values);
+      ofInput.add(u, values);
     }
   }
 

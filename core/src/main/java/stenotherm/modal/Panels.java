@@ -182,7 +182,7 @@ final class Panels {
    * @param fromA position of the first cell in a
    * @param fromB position of the same cell in b
    */
-  static double product(double[] a, int fromA, double[] b, int fromB, int count) {
+  private static double product(double[] a, int fromA, double[] b, int fromB, int count) {
     double s0 = 0;
     double s1 = 0;
     double s2 = 0;

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
-import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
@@ -48,18 +47,7 @@ public final class ReducedModel {
   private final @Nullable Cells cells;
 
   /** What a model keeps of its cells, and how it goes about them. */
-  private record Cells(
-      Basis basis,
-      List<Candidates> candidates,
-      Fineness fineness,
-      Crew crew,
-      @Nullable Promise promise) {}
-
-  /**
-   * What extremes cannot miss by more [K] in runs that keep to spans under the configurations that
-   * a model was built for.
-   */
-  private record Promise(Spans spans, double difference) {}
+  private record Cells(Basis basis, List<Candidates> candidates, Fineness fineness, Crew crew) {}
 
   private ReducedModel(
       OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations, @Nullable Cells cells) {
@@ -156,55 +144,6 @@ public final class ReducedModel {
         content.plan(), content.body(), content.legs(), content.iterations(), null);
   }
 
-  /**
-   * Tells by how much the readings of extremes can miss those of the whole field at most, in any
-   * run that keeps to the spans given: whatever the inputs do within them and whatever
-   * configurations take turns, at any time. It is a bound, found from the answers of all nodes to
-   * all inputs; see the package for how, and for what it rests on. It comes on top of the error of
-   * the reduction and of the tenth of a millikelvin to which nodes are held, and counts jumps at
-   * the worst moments, so that {@link ModalEngine#missedNow} of a usual run is some tens of times
-   * less. It is linear in the spans.
-   *
-   * <p>Runs begin with the whole body at one temperature that lies in the spans of all ambients and
-   * held surfaces, but for blocks that start apart. It takes a second or two for one configuration
-   * and up to ten for three.
-   *
-   * @param spans what runs keep to
-   * @return one for each output [K], 0 for those that are no extremes; infinite where several
-   *     configurations take turns and under one of them nothing fixes the temperature level
-   * @throws InvalidInputException if an input has no span, that of a power or flux leaves 0 out,
-   *     one of a temperature is not within 1 K to 5000 K, those of all ambients have no temperature
-   *     in common, or an input or block is named that the model does not have or that was not
-   *     announced to start apart
-   * @throws IllegalStateException if the model was read
-   */
-  public double[] missedAtMost(Spans spans) {
-    List<MissBounds.Seen> seen = new ArrayList<>();
-    for (PreparedLeg leg : legs) {
-      BlockNodes[] nodes = new BlockNodes[plan.blocks.size()];
-      for (int block = 0; block < nodes.length; block++) {
-        nodes[block] = leg.nodes(block);
-      }
-      seen.add(new MissBounds.Seen(leg.whole, nodes));
-    }
-    MissBounds bounds = new MissBounds(plan, body, seen, spans);
-    Promise promise = cells("what extremes can miss").promise;
-    double promised =
-        promise != null && promise.spans.hold(spans)
-            ? promise.difference
-            : Double.POSITIVE_INFINITY;
-    double[] most = new double[plan.probes.size()];
-    for (int block = 0; block < plan.blocks.size(); block++) {
-      double[] missed = bounds.missed(block, candidates(block));
-      for (int index = 0; index < most.length; index++) {
-        if (plan.side[index] != 0 && plan.position[index] == block) {
-          most[index] = Math.min(promised, missed[plan.side[index] < 0 ? 0 : 1]);
-        }
-      }
-    }
-    return most;
-  }
-
   /** A network as this model knows it, or with the next number. */
   KnownNetwork known(HeatNetwork network) {
     int next = 0;
@@ -267,7 +206,7 @@ public final class ReducedModel {
         same,
         all,
         iterations + reduction.iterations(),
-        new Cells(grown, own.candidates, own.fineness, own.crew, null));
+        new Cells(grown, own.candidates, own.fineness, own.crew));
   }
 
   /**
@@ -345,11 +284,6 @@ public final class ReducedModel {
     return counts;
   }
 
-  /** The nodes of a block with extremes at which these are looked for. */
-  int[] candidates(int block) {
-    return cells("the nodes").candidates.get(block).nodes();
-  }
-
   long iterations() {
     return iterations;
   }
@@ -423,11 +357,6 @@ public final class ReducedModel {
     private Fineness fineness = Fineness.WHOLE;
     private Crew crew = new Crew(1);
 
-    /** What runs keep to for which extremes may not miss more than is allowed [K]. */
-    private @Nullable Spans spans;
-
-    private double allowedToMiss;
-
     private Builder(OutputPlan plan) {
       this.plan = plan;
     }
@@ -491,25 +420,6 @@ public final class ReducedModel {
     }
 
     /**
-     * Asks for so many nodes at which extremes are looked for that none can miss more than a
-     * difference in any run that keeps to the spans given, as {@link ReducedModel#missedAtMost}
-     * tells. Without it nodes are chosen by usual states alone, in which they miss little, but no
-     * bound is looked at. It makes readings slower, and building takes some seconds longer, the
-     * more the smaller the difference. Configurations that {@link ReducedModel#with} takes up later
-     * are not looked at.
-     *
-     * @param difference the most that they may miss [K]
-     * @param keptTo what runs keep to
-     * @return this builder
-     * @throws InvalidInputException if the difference is not positive
-     */
-    public Builder extremesWithin(double difference, Spans keptTo) {
-      allowedToMiss = Checks.positive("difference", difference, "K");
-      spans = keptTo;
-      return this;
-    }
-
-    /**
      * Asks for a small model that is good enough for mean temperatures over an hour or more, to
      * some tenths of a kelvin: for finding coefficients that depend on them. It never grows and
      * makes no error estimates.
@@ -542,10 +452,8 @@ public final class ReducedModel {
      * Solves for the answers of the body to all its inputs and reduces it.
      *
      * @return the model
-     * @throws InvalidInputException if there is no configuration; if a block, boundary or point of
-     *     an output, or an input that goes together with others, does not exist; or if extremes are
-     *     to keep within a difference for spans that {@link ReducedModel#missedAtMost} refuses, or
-     *     has no bound for
+     * @throws InvalidInputException if there is no configuration, or if a block, boundary or point
+     *     of an output, or an input that goes together with others, does not exist
      * @throws IllegalStateException if the linear solver does not converge
      */
     public ReducedModel build() {
@@ -578,35 +486,12 @@ public final class ReducedModel {
         each.release();
       }
       List<Candidates> candidates = Candidates.choose(plan, projected, body);
-      Promise promise = spans == null ? null : addCandidates(projected, body, spans, candidates);
       List<PreparedLeg> legs = new ArrayList<>();
       for (ProjectedLeg each : projected) {
         legs.add(new PreparedLeg(each, candidates, basis, fineness));
       }
-      Cells cells = new Cells(basis, candidates, fineness, crew, promise);
+      Cells cells = new Cells(basis, candidates, fineness, crew);
       return new ReducedModel(plan, body, legs, iterations, cells);
-    }
-
-    /** Adds nodes to those chosen; returns what they keep. */
-    private Promise addCandidates(
-        List<ProjectedLeg> legs, Body body, Spans within, List<Candidates> candidates) {
-      List<MissBounds.Seen> seen = new ArrayList<>();
-      for (ProjectedLeg leg : legs) {
-        seen.add(new MissBounds.Seen(leg.whole, leg.nodes));
-      }
-      MissBounds bounds = new MissBounds(plan, body, seen, within);
-      if (bounds.isUnbounded()) {
-        throw new InvalidInputException(
-            "extremes within",
-            Checks.show(allowedToMiss, "K")
-                + ": several configurations take turns and under one of them no film and no held"
-                + " surface fixes the temperature level, so that extremes can miss any amount");
-      }
-      for (int block = 0; block < candidates.size(); block++) {
-        Candidates chosen = candidates.get(block);
-        chosen.add(bounds.toAdd(block, chosen.nodes(), allowedToMiss));
-      }
-      return new Promise(within, allowedToMiss);
     }
 
     private void addAnswers(List<Reduction> reductions, Basis basis) {

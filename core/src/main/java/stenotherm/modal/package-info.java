@@ -64,37 +64,6 @@
  * nodes: it tells exactly by how much the readings of a state are off the reduced model's own
  * field.
  *
- * <p>Beforehand {@link stenotherm.modal.ReducedModel#missedAtMost} bounds what any run can miss
- * whose inputs stay within spans, and {@link stenotherm.modal.ReducedModel.Builder#extremesWithin}
- * takes so many nodes that it is no more than asked for. A node n is beyond the extreme of the
- * candidates c by at most T_n - sum p_c T_c = r z, with parts p_c that are not negative and add up
- * to 1. Under one configuration
- *
- * <pre>
- * r z(t) = sum over inputs i of the integral of g_i(s) u_i(t - s) ds,  g_i(s) = sum r_j b_ji exp(-lambda_j s)
- *        at most the sum of (most u_i) (integral of the positive part of g_i)
- *                         - (least u_i) (integral of the negative part),
- * </pre>
- *
- * temperatures counted from one that all ambients may have, which drops out as the parts add up to
- * 1; a block that starts apart adds the largest value of its own sum of exponentials. The integrals
- * are bounded from above panel by panel of the time, whatever the signs do within one. With the
- * best parts the bound is what a run can miss at worst if no block starts apart (minimax theorem);
- * those found here, by least squares weighted anew, come close: under one configuration of random
- * bodies, runs made up for the purpose reached 80 to 97 % of the bound (derived and measured here).
- * Under several configurations, that take turns in any order and each last for a shortest time tau
- * at least, r z is what inputs do under the present one, and p z with p_j = r_j exp(-lambda_j t) as
- * it began; p z is what inputs did within tau before, under another one, and of all before that at
- * most
- *
- * <pre>
- * sum over modes of |p_k| exp(-lambda_k tau) Z_k,
- * </pre>
- *
- * Z_k being the most that a mode may ever be; it is found from the same sum, over and over, from a
- * first one by the maximum principle and the energy. All pairs of configurations are looked at, and
- * all times t since the change, between those looked at by convexity and the curvature in t.
- *
  * <p><b>Stored models.</b> {@link stenotherm.modal.ReducedModel#write} stores what runs need,
  * {@link stenotherm.modal.ReducedModel#read} takes it up again, from any source, with engines that
  * run to the same bits. Version 1, all big-endian; a text is the number of its bytes (int) and its
@@ -144,13 +113,7 @@
  *       stenotherm.modal.ReducedModel#reasonAgainst}.
  *   <li>The maximum principle is not asserted: a temperature may overshoot those that drive it by
  *       about the error estimate.
- *   <li>Extremes may be missed as said above, where a run meets states unlike those looked at. The
- *       bound beforehand is one of the reduced model's own field: the errors of the reduction and
- *       of the grid come on top. It does not hold for inputs beyond their spans, for a run that
- *       stays shorter under a configuration than was said (the last stay excepted), nor for one
- *       that begins otherwise than with the body at one temperature and blocks apart. Under several
- *       configurations the most that modes may ever be comes from the maximum principle at first,
- *       which the reduced model's own field keeps but for its error.
+ *   <li>Extremes may be missed as said above, where a run meets states unlike those looked at.
  * </ul>
  */
 @NullMarked
