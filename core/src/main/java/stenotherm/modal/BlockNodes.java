@@ -55,20 +55,22 @@ final class BlockNodes {
     return count;
   }
 
-  /** The columns of all coordinates and then of all inputs, each less its mean over the nodes. */
-  double[][] apart() {
-    double[][] apart = new double[ofVector.length + ofInput.length][count];
-    for (int i = 0; i < apart.length; i++) {
+  /**
+   * The columns of all coordinates and then of all inputs, each centred on its mean over the nodes.
+   */
+  double[][] centred() {
+    double[][] centred = new double[ofVector.length + ofInput.length][count];
+    for (int i = 0; i < centred.length; i++) {
       float[] column = i < ofVector.length ? ofVector[i] : ofInput[i - ofVector.length];
       double sum = 0;
       for (float entry : column) {
         sum += entry;
       }
       for (int n = 0; n < column.length; n++) {
-        apart[i][n] = column[n] - sum / count;
+        centred[i][n] = column[n] - sum / count;
       }
     }
-    return apart;
+    return centred;
   }
 
   /** Computes the temperatures at all nodes from coordinates in the basis and inputs. */

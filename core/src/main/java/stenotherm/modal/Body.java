@@ -26,14 +26,15 @@ final class Body {
   /** Coordinates of the states in which one block is 1 K warmer than the rest. */
   private final Map<String, double[]> apart = new TreeMap<>();
 
-  final Drives drives;
+  final InputGroups groups;
 
   /** Heat that the whole body takes per kelvin [J/K]. */
   final double capacity;
 
-  Body(ReducibleNetwork operator, Basis basis, Set<String> startingApart, Drives drives) {
+  Body(
+      ReducibleNetwork operator, KrylovBasis basis, Set<String> startingApart, InputGroups groups) {
     inputs = operator.inputs();
-    this.drives = drives;
+    this.groups = groups;
     capacity = operator.network().totalCapacity();
     solidBlocks = operator.solidBlocks();
     stored = new double[basis.size()][];
@@ -51,9 +52,9 @@ final class Body {
    *
    * @param operator any configuration of the body
    */
-  Body(Body before, ReducibleNetwork operator, Basis grown) {
+  Body(Body before, ReducibleNetwork operator, KrylovBasis grown) {
     inputs = before.inputs;
-    drives = before.drives;
+    groups = before.groups;
     capacity = before.capacity;
     solidBlocks = before.solidBlocks;
     int known = before.basisSize();
@@ -68,14 +69,14 @@ final class Body {
 
   /** Takes over what was read. */
   Body(
-      Drives drives,
+      InputGroups groups,
       double capacity,
       List<String> solidBlocks,
       double[] uniform,
       double[][] stored,
       Map<String, double[]> apart) {
-    this.inputs = drives.inputs();
-    this.drives = drives;
+    this.inputs = groups.inputs();
+    this.groups = groups;
     this.capacity = capacity;
     this.solidBlocks = solidBlocks;
     this.uniform = uniform;
@@ -114,8 +115,8 @@ final class Body {
     return new ArrayList<>(apart.values());
   }
 
-  /** Takes a temperature that all of the body and its surroundings have off a state. */
-  void takeOff(double level, double[] coordinates, double[] inputsNow) {
+  /** Subtracts a uniform temperature of the body and its surroundings from a state. */
+  void subtractLevel(double level, double[] coordinates, double[] inputsNow) {
     for (int j = 0; j < coordinates.length; j++) {
       coordinates[j] -= level * uniform[j];
     }

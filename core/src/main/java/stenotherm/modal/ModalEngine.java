@@ -21,8 +21,9 @@ import stenotherm.conduction.TransientSolution;
 
 /**
  * The engine that steps the modes of a reduced model, exactly for inputs that are linear over each
- * interval. A coarser model runs beside it; how far the outputs of the two lie apart is the
- * estimate of the error of the reduction.
+ * interval. Two coarser models run beside it, unless the engine was made without error estimates;
+ * how far their outputs differ from its own is the estimate of the error of the reduction, see
+ * {@link #errorEstimates}.
  *
  * <p>A configuration that the model was not built for is added to it when the run meets it, see
  * {@link ReducedModel#with}: right, but slow, and for this engine alone.
@@ -238,8 +239,8 @@ public final class ModalEngine implements HeatEngine {
       Checks.finite("input", inputsAtStart[u], "");
       Checks.finite("input", inputsAtEnd[u], "");
     }
-    model.body().drives.check(inputsAtStart);
-    model.body().drives.check(inputsAtEnd);
+    model.body().groups.check(inputsAtStart);
+    model.body().groups.check(inputsAtEnd);
     follow();
     whole.advance(duration, inputsAtStart, inputsAtEnd);
     for (ModalState state : coarser) {
@@ -291,10 +292,10 @@ public final class ModalEngine implements HeatEngine {
   /**
    * Tells how large the error of the reduction may be: the largest difference so far, over all
    * readings, between each output and those of two coarser models, nine tenths of their sum. Each
-   * of them goes without the answers at one rate, which entered the basis last; of an extreme they
-   * are asked at the point where it was found. It is an estimate, not a bound, and says nothing
-   * about the error of the grid, nor about what the chosen nodes miss of an extreme, see {@link
-   * #readEverywhere}.
+   * of them leaves out the resolvents at one shift, of those that entered the basis last; an
+   * extreme is compared at the node where it was found. It is an estimate, not a bound, and says
+   * nothing about the error of the grid, nor about what the chosen nodes miss of an extreme, see
+   * {@link #readEverywhere}.
    *
    * @return one for each output [K or W], 0 before the first reading
    * @throws IllegalStateException if the engine was made without estimates

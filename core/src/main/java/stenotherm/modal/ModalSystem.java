@@ -27,7 +27,7 @@ final class ModalSystem {
   private final Columns rotation;
 
   /** B: a row for each mode, a column for each input. */
-  private final Columns drive;
+  private final Columns inputMatrix;
 
   /**
    * Diagonalises the part of a projection that some vectors span; with fewer of them it is a
@@ -68,25 +68,26 @@ final class ModalSystem {
         rotation.of[j][i] = vector.get(i, 0);
       }
     }
-    drive = new Columns(modes, inputs);
+    inputMatrix = new Columns(modes, inputs);
     double[] ofMembers = new double[modes];
     for (int u = 0; u < inputs; u++) {
       for (int i = 0; i < modes; i++) {
-        ofMembers[i] = projection.drive[members[i] * inputs + u];
+        ofMembers[i] = projection.inputMatrix[members[i] * inputs + u];
       }
-      rotation.multiplyTransposed(ofMembers, drive.of[u]);
+      rotation.multiplyTransposed(ofMembers, inputMatrix.of[u]);
     }
   }
 
   /** Takes over what was read. */
-  ModalSystem(int basisSize, int[] members, double[] lambda, Columns rotation, Columns drive) {
+  ModalSystem(
+      int basisSize, int[] members, double[] lambda, Columns rotation, Columns inputMatrix) {
     this.modes = members.length;
     this.members = members;
     this.basisSize = basisSize;
-    this.inputs = drive.count();
+    this.inputs = inputMatrix.count();
     this.lambda = lambda;
     this.rotation = rotation;
-    this.drive = drive;
+    this.inputMatrix = inputMatrix;
   }
 
   void write(StoredOutput out) throws IOException {
@@ -94,7 +95,7 @@ final class ModalSystem {
     for (double[] mode : rotation.of) {
       out.reals(mode);
     }
-    for (double[] input : drive.of) {
+    for (double[] input : inputMatrix.of) {
       out.reals(input);
     }
   }
@@ -106,7 +107,7 @@ final class ModalSystem {
 
   /** Computes the forces B u on the modes. */
   void force(double[] values, double[] force) {
-    drive.multiply(values, force);
+    inputMatrix.multiply(values, force);
   }
 
   /** Rows in the coordinates of the modes, and after these what the inputs add directly. */

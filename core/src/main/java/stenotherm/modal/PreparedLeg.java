@@ -24,7 +24,8 @@ final class PreparedLeg {
   /** Heat flow into the body through each boundary. */
   final ModalSystem.RowBlock flows;
 
-  PreparedLeg(ProjectedLeg of, List<Candidates> candidates, Basis basis, Fineness fineness) {
+  PreparedLeg(
+      ProjectedLeg of, List<Candidates> candidates, KrylovBasis basis, BasisSettings settings) {
     Projection projection = of.projection;
     this.configuration = of.configuration;
     this.whole = of.whole;
@@ -48,10 +49,11 @@ final class PreparedLeg {
     Projection.Rows rows = projection.outputs.chosen(chosen);
     this.outputs = whole.rows(rows);
     this.flows = whole.rows(projection.flows);
-    this.coarser = new ModalSystem[fineness.leftOut.length];
-    this.coarserOutputs = new ModalSystem.SingleRows[fineness.leftOut.length];
+    this.coarser = new ModalSystem[settings.shiftsLeftOut.length];
+    this.coarserOutputs = new ModalSystem.SingleRows[settings.shiftsLeftOut.length];
     for (int model = 0; model < coarser.length; model++) {
-      coarser[model] = new ModalSystem(projection, basis.membersWithout(fineness.leftOut[model]));
+      coarser[model] =
+          new ModalSystem(projection, basis.membersWithoutShift(settings.shiftsLeftOut[model]));
       coarserOutputs[model] = coarser[model].singleRows(rows);
     }
   }

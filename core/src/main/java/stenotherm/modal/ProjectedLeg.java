@@ -7,7 +7,7 @@ final class ProjectedLeg {
   final ModalSystem whole;
   final BlockNodes[] nodes;
 
-  ProjectedLeg(Configuration configuration, Projection projection, Basis basis) {
+  ProjectedLeg(Configuration configuration, Projection projection, KrylovBasis basis) {
     this.configuration = configuration;
     this.projection = projection;
     this.whole = new ModalSystem(projection, basis.members());

@@ -16,7 +16,7 @@ final class Projection {
   final double[] conductance;
 
   /** V'B, one row of inputs for each vector. */
-  final double[] drive;
+  final double[] inputMatrix;
 
   /** Linear outputs, then the nodes of each block with extremes. */
   final Rows outputs;
@@ -46,26 +46,26 @@ final class Projection {
     }
   }
 
-  Projection(Reduction reduction, Basis basis, OutputPlan plan) {
-    ReducibleNetwork operator = reduction.operator(0);
-    Crew crew = reduction.crew();
+  Projection(ResolventSolver solver, KrylovBasis basis, OutputPlan plan) {
+    ReducibleNetwork operator = solver.operator(0);
+    Workers workers = solver.workers();
     size = basis.size();
     inputs = operator.inputs().size();
     boundaries = operator.network().boundaryPorts().size();
-    conductance = reduction.conductance(basis);
-    Reading[] readings = new Reading[crew.threads()];
+    conductance = solver.conductance(basis);
+    Reading[] readings = new Reading[workers.threads()];
     readings[0] = new Reading(operator, plan);
     firstNode = readings[0].firstNode;
     int count = firstNode[firstNode.length - 1];
     outputs = new Rows(count, new double[size][], new double[inputs][]);
     flows = new Rows(boundaries, new double[size][], new double[inputs][]);
-    drive = new double[size * inputs];
-    List<HeatPattern> heats = HeatPattern.ofInputs(operator);
-    crew.run(
+    inputMatrix = new double[size * inputs];
+    List<LoadVector> loads = LoadVector.ofInputs(operator);
+    workers.run(
         size + inputs,
         (worker, index) -> {
           if (readings[worker] == null) {
-            readings[worker] = new Reading(reduction.operator(worker), plan, readings[0]);
+            readings[worker] = new Reading(solver.operator(worker), plan, readings[0]);
           }
           Reading reading = readings[worker];
           if (index < size) {
@@ -73,7 +73,7 @@ final class Projection {
             outputs.ofVector()[index] = reading.outputsOf(v, inputs);
             flows.ofVector()[index] = reading.operator.heatFlows(v, new double[inputs]);
             for (int input = 0; input < inputs; input++) {
-              drive[index * inputs + input] = heats.get(input).product(v);
+              inputMatrix[index * inputs + input] = loads.get(input).product(v);
             }
           } else {
             double[] unit = new double[inputs];

@@ -17,10 +17,10 @@ final class Readings {
   /** Coordinates of the state in the basis. */
   private final double[] coordinates;
 
-  /** The same, and the inputs, less a temperature that all have. */
-  private final double[] coordinatesApart;
+  /** The same, and the inputs, relative to a uniform temperature. */
+  private final double[] relativeCoordinates;
 
-  private final double[] inputsApart;
+  private final double[] relativeInputs;
 
   Readings(OutputPlan plan, PreparedLeg leg) {
     this.plan = plan;
@@ -28,8 +28,8 @@ final class Readings {
     this.row = new double[leg.outputs.count()];
     this.rowOf = new int[plan.probes.size()];
     this.coordinates = new double[leg.whole.basisSize];
-    this.coordinatesApart = new double[coordinates.length];
-    this.inputsApart = new double[leg.whole.inputs];
+    this.relativeCoordinates = new double[coordinates.length];
+    this.relativeInputs = new double[leg.whole.inputs];
     this.atNodes = new double[plan.blocks.size()][0];
   }
 
@@ -86,8 +86,8 @@ final class Readings {
 
   /**
    * Finds by how much the extremes that were read in a state differ from those over all nodes.
-   * Nodes are told from what was read, so that their single precision does not have to hold the
-   * level of all temperatures.
+   * Nodes are computed relative to what was read, so that their single precision does not have to
+   * hold the level of all temperatures.
    *
    * @param values what {@link #read} gave in that state
    * @param missed where to put it, 0 for what is no extreme [K]; may be {@code values}
@@ -105,10 +105,10 @@ final class Readings {
         atNodes[block] = new double[nodes.count()];
       }
       double[] at = atNodes[block];
-      System.arraycopy(coordinates, 0, coordinatesApart, 0, coordinates.length);
-      System.arraycopy(u, 0, inputsApart, 0, u.length);
-      body.takeOff(values[index], coordinatesApart, inputsApart);
-      nodes.values(coordinatesApart, inputsApart, at);
+      System.arraycopy(coordinates, 0, relativeCoordinates, 0, coordinates.length);
+      System.arraycopy(u, 0, relativeInputs, 0, u.length);
+      body.subtractLevel(values[index], relativeCoordinates, relativeInputs);
+      nodes.values(relativeCoordinates, relativeInputs, at);
       double gap =
           plan.side[index] < 0 ? -at[lowest(at, 0, at.length)] : at[highest(at, 0, at.length)];
       missed[index] = Math.max(0, gap);

@@ -19,24 +19,24 @@ import stenotherm.conduction.Probe;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
- * A linear heat network reduced to a few modes, for any number of runs. One basis spans the answers
- * of the body to all its inputs under all configurations (network and surface coefficients) that it
- * was built for.
+ * A linear heat network reduced to a few modes, for any number of runs. One Krylov basis
+ * approximates the resolvents of the body for all its inputs under all configurations (network and
+ * surface coefficients) that it was built for.
  *
  * <p>Experimental. Immutable, thus thread-safe; each thread makes its own engine.
  */
 public final class ReducedModel {
   /**
-   * Rates at which the answers to the inputs enter the basis [1/s]: steady, then from some hours to
-   * some seconds. The last ones close the gap among those of minutes, where most of the error lies.
+   * Shifts s of the resolvents in the basis [1/s]: 0 for the steady state, then from some hours to
+   * some seconds. The last ones close the gap at minutes, where most of the error lies.
    */
   private static final double[] SHIFTS = {0, 6e-5, 2e-4, 5e-4, 1.2e-3, 8e-2, 2.5e-2, 8e-3, 3e-3};
 
-  /** The slowest rate where no film and no held surface fixes the temperature level [1/s]. */
-  static final double SLOWEST = 4e-7;
+  /** Shift in place of 0 where no film and no held surface fixes the temperature level [1/s]. */
+  static final double LEAST_SHIFT = 4e-7;
 
-  /** The most configurations whose steady answers are solved for when a model is built. */
-  private static final int MOST_SOLVED = 4;
+  /** The most configurations whose steady states are solved for when a model is built. */
+  private static final int MOST_SAMPLED = 4;
 
   private final OutputPlan plan;
   private final Body body;
@@ -47,7 +47,8 @@ public final class ReducedModel {
   private final @Nullable Cells cells;
 
   /** What a model keeps of its cells, and how it goes about them. */
-  private record Cells(Basis basis, List<Candidates> candidates, Fineness fineness, Crew crew) {}
+  private record Cells(
+      KrylovBasis basis, List<Candidates> candidates, BasisSettings settings, Workers workers) {}
 
   private ReducedModel(
       OutputPlan plan, Body body, List<PreparedLeg> legs, long iterations, @Nullable Cells cells) {
@@ -171,9 +172,10 @@ public final class ReducedModel {
 
   /**
    * The same model with one more configuration. The network is projected on the basis there is;
-   * only where the residual of an input's answer is too large does the basis grow by that answer. A
-   * model that was built for it would differ by less than 1 mK in means and some hundredths of a
-   * kelvin in extremes, as measured on random bodies; see the package for what it takes.
+   * only where the residual of an input's Galerkin solution is too large does the basis grow by
+   * that resolvent. A model that was built for it would differ by less than 1 mK in means and some
+   * hundredths of a kelvin in extremes, as measured on random bodies; see the package for what it
+   * takes.
    *
    * @param network the same body, with other conductivities or thin resistances
    * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
@@ -190,23 +192,22 @@ public final class ReducedModel {
     ReducibleNetwork.requireSameBody(
         firstLeg().configuration.network.cells("another configuration"), network);
     Configuration added = Configuration.of(known(network), coefficients);
-    Reduction reduction = new Reduction(added, own.crew, body.drives, body.startingApart());
-    Basis grown = own.basis.copy();
-    if (own.fineness.grows) {
-      reduction.addMissing(own.fineness, grown);
+    ResolventSolver solver =
+        new ResolventSolver(added, own.workers, body.groups, body.startingApart());
+    KrylovBasis grown = own.basis.copy();
+    if (own.settings.grows) {
+      solver.enrich(own.settings, grown);
     }
-    Body same =
-        grown.size() == own.basis.size() ? body : new Body(body, reduction.operator(0), grown);
+    Body same = grown.size() == own.basis.size() ? body : new Body(body, solver.operator(0), grown);
     List<PreparedLeg> all = new ArrayList<>(legs);
     // extremes are looked for where they are in the configurations that the model was built for
-    all.add(
-        new PreparedLeg(projected(reduction, grown, plan), own.candidates, grown, own.fineness));
+    all.add(new PreparedLeg(projected(solver, grown, plan), own.candidates, grown, own.settings));
     return new ReducedModel(
         plan,
         same,
         all,
-        iterations + reduction.iterations(),
-        new Cells(grown, own.candidates, own.fineness, own.crew));
+        iterations + solver.iterations(),
+        new Cells(grown, own.candidates, own.settings, own.workers));
   }
 
   /**
@@ -219,15 +220,16 @@ public final class ReducedModel {
     return new ReducedModel(plan, body, List.of(firstLeg()), iterations, cells);
   }
 
-  private static ProjectedLeg projected(Reduction reduction, Basis basis, OutputPlan plan) {
-    Projection projection = new Projection(reduction, basis, plan);
-    return new ProjectedLeg(reduction.configuration, projection, basis);
+  private static ProjectedLeg projected(
+      ResolventSolver solver, KrylovBasis basis, OutputPlan plan) {
+    Projection projection = new Projection(solver, basis, plan);
+    return new ProjectedLeg(solver.configuration, projection, basis);
   }
 
-  static double[] rates(boolean fixesLevel) {
+  static double[] shifts(boolean fixesLevel) {
     double[] shifts = SHIFTS.clone();
     if (!fixesLevel) {
-      shifts[0] = SLOWEST;
+      shifts[0] = LEAST_SHIFT;
     }
     return shifts;
   }
@@ -264,7 +266,7 @@ public final class ReducedModel {
     return plan;
   }
 
-  Basis basis() {
+  KrylovBasis basis() {
     return cells("the field").basis;
   }
 
@@ -354,18 +356,19 @@ public final class ReducedModel {
     private final List<Configuration> configurations = new ArrayList<>();
     private final Set<String> startingApart = new TreeSet<>();
     private final List<Set<String>> together = new ArrayList<>();
-    private Fineness fineness = Fineness.WHOLE;
-    private Crew crew = new Crew(1);
+    private BasisSettings settings = BasisSettings.WHOLE;
+    private Workers workers = new Workers(1);
 
     private Builder(OutputPlan plan) {
       this.plan = plan;
     }
 
     /**
-     * Adds a configuration that runs will meet. The first one's answers to all inputs are solved
-     * for; then the steady ones of three more at most, those that differ most from one another; and
-     * of all that is left what the basis does not know well enough, as by {@link
-     * ReducedModel#with}; last what changes in the steady ones from each configuration to the next.
+     * Adds a configuration that runs will meet. The first one's resolvents enter the basis for all
+     * inputs and shifts; then the steady states of three more at most, those that differ most from
+     * one another; then what has too large a residual under any of them, as by {@link
+     * ReducedModel#with}; last the resolvents of what the switch from each configuration to the
+     * next adds to the heat balance of steady states.
      *
      * @param network the body; from the second on with other conductivities or thin resistances
      * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are
@@ -409,7 +412,7 @@ public final class ReducedModel {
 
     /**
      * Announces inputs that have the same value at all times, such as the ambient of faces that
-     * meet the same air: the basis needs their common answer only. An engine refuses other values.
+     * meet the same air: to the basis they are one input. An engine refuses other values.
      *
      * @param ports names of inputs in the same unit
      * @return this builder
@@ -427,7 +430,7 @@ public final class ReducedModel {
      * @return this builder
      */
     public Builder scouting() {
-      fineness = Fineness.SCOUTING;
+      settings = BasisSettings.SCOUTING;
       return this;
     }
 
@@ -444,12 +447,12 @@ public final class ReducedModel {
       if (number < 1) {
         throw new InvalidInputException("threads", number + " must be at least 1");
       }
-      crew = new Crew(number);
+      workers = new Workers(number);
       return this;
     }
 
     /**
-     * Solves for the answers of the body to all its inputs and reduces it.
+     * Builds the Krylov basis and projects all configurations on it.
      *
      * @return the model
      * @throws InvalidInputException if there is no configuration, or if a block, boundary or point
@@ -462,25 +465,25 @@ public final class ReducedModel {
             "configurations", "there is none; a model needs the network and its coefficients");
       }
       ReducibleNetwork operator = configurations.get(0).operator();
-      Drives drives = new Drives(operator.inputs(), together);
-      List<Reduction> reductions = new ArrayList<>();
+      InputGroups groups = new InputGroups(operator.inputs(), together);
+      List<ResolventSolver> solvers = new ArrayList<>();
       for (Configuration each : configurations) {
-        Reduction reduction = new Reduction(each, crew, drives, startingApart);
-        reduction.release();
-        reductions.add(reduction);
+        ResolventSolver solver = new ResolventSolver(each, workers, groups, startingApart);
+        solver.release();
+        solvers.add(solver);
       }
-      Basis basis = new Basis(operator);
+      KrylovBasis basis = new KrylovBasis(operator);
       List<double[]> starts = new ArrayList<>();
       starts.add(operator.indicator(Optional.empty()));
       for (String block : startingApart) {
         starts.add(operator.indicator(Optional.of(block)));
       }
-      basis.add(starts, -1, crew);
-      addAnswers(reductions, basis);
-      Body body = new Body(operator, basis, startingApart, drives);
+      basis.add(starts, -1, workers);
+      addResolvents(solvers, basis);
+      Body body = new Body(operator, basis, startingApart, groups);
       List<ProjectedLeg> projected = new ArrayList<>();
       long iterations = 0;
-      for (Reduction each : reductions) {
+      for (ResolventSolver each : solvers) {
         projected.add(projected(each, basis, plan));
         iterations += each.iterations();
         each.release();
@@ -488,33 +491,33 @@ public final class ReducedModel {
       List<Candidates> candidates = Candidates.choose(plan, projected, body);
       List<PreparedLeg> legs = new ArrayList<>();
       for (ProjectedLeg each : projected) {
-        legs.add(new PreparedLeg(each, candidates, basis, fineness));
+        legs.add(new PreparedLeg(each, candidates, basis, settings));
       }
-      Cells cells = new Cells(basis, candidates, fineness, crew);
+      Cells cells = new Cells(basis, candidates, settings, workers);
       return new ReducedModel(plan, body, legs, iterations, cells);
     }
 
-    private void addAnswers(List<Reduction> reductions, Basis basis) {
-      Reduction first = reductions.get(0);
-      int steady = fineness.rates[0];
-      first.addAnswers(steady, 0, fineness.accuracy(steady), basis);
-      List<Reduction> solved = Representatives.choose(reductions, basis, MOST_SOLVED);
-      for (int rate : fineness.rates) {
-        for (Reduction each : solved) {
-          if (each != first || rate != steady) {
-            double fits = each == first || rate == steady ? 0 : each.fits(fineness);
-            each.addAnswers(rate, fits, fineness.accuracy(rate), basis);
+    private void addResolvents(List<ResolventSolver> solvers, KrylovBasis basis) {
+      ResolventSolver first = solvers.get(0);
+      int steady = settings.shifts[0];
+      first.addResolvents(steady, 0, settings.tolerance(steady), basis);
+      List<ResolventSolver> sampled = FarthestPointSampling.choose(solvers, basis, MOST_SAMPLED);
+      for (int shift : settings.shifts) {
+        for (ResolventSolver each : sampled) {
+          if (each != first || shift != steady) {
+            double threshold = each == first || shift == steady ? 0 : each.threshold(settings);
+            each.addResolvents(shift, threshold, settings.tolerance(shift), basis);
           }
         }
       }
-      for (Reduction each : reductions) {
-        if (!solved.contains(each)) {
-          each.addMissing(fineness, basis);
+      for (ResolventSolver each : solvers) {
+        if (!sampled.contains(each)) {
+          each.enrich(settings, basis);
         }
         each.release();
       }
-      for (int c = 1; c < reductions.size(); c++) {
-        reductions.get(c).addPassage(reductions.get(c - 1), fineness, basis);
+      for (int c = 1; c < solvers.size(); c++) {
+        solvers.get(c).addSwitch(solvers.get(c - 1), settings, basis);
       }
     }
   }

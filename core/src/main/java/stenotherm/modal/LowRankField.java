@@ -1,27 +1,28 @@
 package stenotherm.modal;
 
 /**
- * The temperatures at all nodes of a block less their mean, put together from a few shapes: cheaper
- * than the nodes' own rows where thousands of states are looked at. The shapes are found by
- * Gram-Schmidt on the columns of the rows, each in its usual strength, the largest of what is left
- * first, until little is left. Immutable.
+ * The temperatures at all nodes of a block, centred on their mean, as a product of low rank Q R:
+ * cheaper than all columns where thousands of snapshots are looked at. Q and R come from
+ * Gram-Schmidt with column pivoting, each column scaled by its root mean square in snapshots, until
+ * little is left. Immutable.
  */
-final class Shapes {
+final class LowRankField {
   /** What is left, summed over the columns, each a root mean square over the nodes [K]. */
   private static final double LEFT = 0.01;
 
-  private final Columns shapes;
+  /** Q, orthonormal columns. */
+  private final Columns q;
 
-  /** How much of each shape is in each coordinate and input of 1. */
-  private final double[][] share;
+  /** R: a row for each column of Q, an entry for each coordinate and input. */
+  private final double[][] r;
 
   /**
-   * Finds the shapes.
+   * Factorises.
    *
-   * @param amplitude usual strength of each coordinate, then of each input
+   * @param amplitude root mean square of each coordinate, then of each input
    */
-  Shapes(BlockNodes nodes, double[] amplitude) {
-    double[][] left = nodes.apart();
+  LowRankField(BlockNodes nodes, double[] amplitude) {
+    double[][] left = nodes.centred();
     double[] square = new double[left.length];
     for (int i = 0; i < left.length; i++) {
       for (int n = 0; n < left[i].length; n++) {
@@ -29,20 +30,20 @@ final class Shapes {
       }
       square[i] = Columns.product(left[i], left[i]);
     }
-    double[][] shape = new double[left.length][];
+    double[][] unit = new double[left.length][];
     double[][] along = new double[left.length][];
     int count = 0;
     while (count < left.length && sumOfRoots(square, nodes.count()) > LEFT) {
-      shape[count] = unit(left[largest(square)]);
-      along[count] = takeAway(shape[count], left, square);
+      unit[count] = unit(left[largest(square)]);
+      along[count] = orthogonalise(unit[count], left, square);
       count++;
     }
-    shapes = new Columns(nodes.count(), count);
-    share = new double[count][left.length];
+    q = new Columns(nodes.count(), count);
+    r = new double[count][left.length];
     for (int k = 0; k < count; k++) {
-      System.arraycopy(shape[k], 0, shapes.of[k], 0, shapes.rows);
+      System.arraycopy(unit[k], 0, q.of[k], 0, q.rows);
       for (int i = 0; i < left.length; i++) {
-        share[k][i] = amplitude[i] > 0 ? along[k][i] / amplitude[i] : 0;
+        r[k][i] = amplitude[i] > 0 ? along[k][i] / amplitude[i] : 0;
       }
     }
   }
@@ -72,40 +73,40 @@ final class Shapes {
     return unit;
   }
 
-  /** Takes a shape out of all columns; returns how much of it was in each. */
-  private static double[] takeAway(double[] shape, double[][] left, double[] square) {
+  /** Makes all columns orthogonal to a unit vector; returns its product with each. */
+  private static double[] orthogonalise(double[] unit, double[][] left, double[] square) {
     double[] along = new double[left.length];
     for (int i = 0; i < along.length; i++) {
-      along[i] = Columns.product(shape, left[i]);
+      along[i] = Columns.product(unit, left[i]);
       square[i] -= along[i] * along[i];
       double much = along[i];
       double[] column = left[i];
       for (int n = 0; n < column.length; n++) {
-        column[n] -= much * shape[n];
+        column[n] -= much * unit[n];
       }
     }
     return along;
   }
 
-  /** Working space for amplitudes. */
+  /** Working space for the products R x. */
   double[] amplitudes() {
-    return new double[shapes.count()];
+    return new double[q.count()];
   }
 
   int count() {
-    return shapes.rows;
+    return q.rows;
   }
 
   /**
-   * Computes the temperatures at all nodes less their mean.
+   * Computes the temperatures at all nodes, centred on their mean.
    *
    * @param state coordinates in the basis, then inputs
    * @param amplitudes working space
    */
   void values(double[] state, double[] amplitudes, double[] values) {
-    for (int k = 0; k < share.length; k++) {
-      amplitudes[k] = Columns.product(share[k], state);
+    for (int k = 0; k < r.length; k++) {
+      amplitudes[k] = Columns.product(r[k], state);
     }
-    shapes.multiply(amplitudes, values);
+    q.multiply(amplitudes, values);
   }
 }
