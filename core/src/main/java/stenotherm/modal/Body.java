@@ -26,14 +26,15 @@ final class Body {
   /** Coordinates of the states in which one block is 1 K warmer than the rest. */
   private final Map<String, double[]> apart = new TreeMap<>();
 
-  final Drives drives;
+  final InputGroups groups;
 
   /** Heat that the whole body takes per kelvin [J/K]. */
   final double capacity;
 
-  Body(ReducibleNetwork operator, Basis basis, Set<String> startingApart, Drives drives) {
+  Body(
+      ReducibleNetwork operator, KrylovBasis basis, Set<String> startingApart, InputGroups groups) {
     inputs = operator.inputs();
-    this.drives = drives;
+    this.groups = groups;
     capacity = operator.network().totalCapacity();
     solidBlocks = operator.solidBlocks();
     stored = new double[basis.size()][];
@@ -48,14 +49,14 @@ final class Body {
 
   /** Takes over what was read. */
   Body(
-      Drives drives,
+      InputGroups groups,
       double capacity,
       List<String> solidBlocks,
       double[] uniform,
       double[][] stored,
       Map<String, double[]> apart) {
-    this.inputs = drives.inputs();
-    this.drives = drives;
+    this.inputs = groups.inputs();
+    this.groups = groups;
     this.capacity = capacity;
     this.solidBlocks = solidBlocks;
     this.uniform = uniform;

@@ -7,14 +7,14 @@ import java.util.Random;
 
 /**
  * The nodes of a block at which its extremes are looked for during a run: in none of a number of
- * usual states under some configurations is an extreme over them further from that over all
- * nodes than a small difference. A few nodes serve many states: the one that serves most is taken
- * first, then the one that serves most of the others, until every state is served. Unchanged
+ * random snapshots under some of the configurations is an extreme over them further from that over
+ * all nodes than a small difference. A few nodes cover many snapshots. They are chosen by greedy
+ * set cover: always the node that covers most of the snapshots not yet covered. Unchanged
  * afterwards.
  */
 final class Candidates {
   /**
-   * What the extremes over the candidates may miss in the states looked at [K], or as a part of the
+   * What the extremes over the candidates may miss in the snapshots [K], or as a part of the
    * block's spread, whichever is more.
    */
   private static final double MISSED = 0.002;
@@ -27,7 +27,7 @@ final class Candidates {
 
   private final List<Integer> nodes = new ArrayList<>();
 
-  /** For each extreme of each state, the nodes that come close to it, ascending. */
+  /** For each extreme of each snapshot, the nodes that come close to it, ascending. */
   private final List<int[]> close = new ArrayList<>();
 
   /**
@@ -47,11 +47,11 @@ final class Candidates {
     int looked = Math.min(MOST_CONFIGURATIONS, systems.size());
     Random random = new Random(SEED);
     for (int n = 0; n < looked; n++) {
-      UsualState usual = new UsualState(systems.get(n * systems.size() / looked), body);
-      look(plan, outputs, usual, SAMPLES / looked, random, chosen);
+      RandomSnapshot snapshot = new RandomSnapshot(systems.get(n * systems.size() / looked), body);
+      look(plan, outputs, snapshot, SAMPLES / looked, random, chosen);
     }
     for (int block = 0; block < chosen.size(); block++) {
-      chosen.get(block).serveAll(outputs.firstNode[block + 1] - outputs.firstNode[block]);
+      chosen.get(block).coverAll(outputs.firstNode[block + 1] - outputs.firstNode[block]);
     }
     return chosen;
   }
@@ -59,24 +59,24 @@ final class Candidates {
   private static void look(
       OutputPlan plan,
       OutputRows outputs,
-      UsualState usual,
+      RandomSnapshot snapshot,
       int samples,
       Random random,
       List<Candidates> chosen) {
-    double[] amplitude = usual.amplitude(random);
-    Shapes[] shapes = new Shapes[chosen.size()];
-    double[][] amplitudes = new double[shapes.length][];
-    double[][] values = new double[shapes.length][];
-    for (int block = 0; block < shapes.length; block++) {
+    double[] amplitude = snapshot.amplitude(random);
+    LowRankField[] fields = new LowRankField[chosen.size()];
+    double[][] amplitudes = new double[fields.length][];
+    double[][] values = new double[fields.length][];
+    for (int block = 0; block < fields.length; block++) {
       int from = outputs.firstNode[block];
-      shapes[block] = new Shapes(outputs.rows, from, outputs.firstNode[block + 1], amplitude);
-      amplitudes[block] = shapes[block].amplitudes();
-      values[block] = new double[shapes[block].count()];
+      fields[block] = new LowRankField(outputs.rows, from, outputs.firstNode[block + 1], amplitude);
+      amplitudes[block] = fields[block].amplitudes();
+      values[block] = new double[fields[block].count()];
     }
     for (int sample = 0; sample < samples; sample++) {
-      usual.draw(random);
-      for (int block = 0; block < shapes.length; block++) {
-        shapes[block].values(usual.state, amplitudes[block], values[block]);
+      snapshot.draw(random);
+      for (int block = 0; block < fields.length; block++) {
+        fields[block].values(snapshot.state, amplitudes[block], values[block]);
         for (int side = -1; side <= 1; side += 2) {
           if (plan.asksFor(side, block)) {
             chosen.get(block).look(side, values[block]);
@@ -109,29 +109,29 @@ final class Candidates {
     close.add(Arrays.copyOf(found, count));
   }
 
-  private void serveAll(int all) {
-    int[] serves = new int[all];
+  private void coverAll(int all) {
+    int[] covers = new int[all];
     for (int[] each : close) {
       for (int node : each) {
-        serves[node]++;
+        covers[node]++;
       }
     }
     while (!close.isEmpty()) {
       int best = 0;
       for (int node = 1; node < all; node++) {
-        best = serves[node] > serves[best] ? node : best;
+        best = covers[node] > covers[best] ? node : best;
       }
       nodes.add(best);
       int chosen = best;
       close.removeIf(
           each -> {
-            boolean served = Arrays.binarySearch(each, chosen) >= 0;
-            if (served) {
+            boolean covered = Arrays.binarySearch(each, chosen) >= 0;
+            if (covered) {
               for (int node : each) {
-                serves[node]--;
+                covers[node]--;
               }
             }
-            return served;
+            return covered;
           });
     }
   }

@@ -227,8 +227,8 @@ public final class ModalEngine implements HeatEngine {
       Checks.finite("input", inputsAtStart[u], "");
       Checks.finite("input", inputsAtEnd[u], "");
     }
-    model.reducedBody().drives.check(inputsAtStart);
-    model.reducedBody().drives.check(inputsAtEnd);
+    model.reducedBody().groups.check(inputsAtStart);
+    model.reducedBody().groups.check(inputsAtEnd);
     whole.advance(duration, inputsAtStart, inputsAtEnd);
     for (ModalState state : coarser) {
       state.advance(duration, inputsAtStart, inputsAtEnd);

@@ -26,7 +26,7 @@ final class ModalSystem {
   private final Columns rotation;
 
   /** B: a row for each mode, a column for each input. */
-  private final Columns drive;
+  private final Columns inputMatrix;
 
   /**
    * Diagonalises the part of a projection that some vectors span; with fewer of them it is a
@@ -67,19 +67,19 @@ final class ModalSystem {
         rotation.of[j][i] = vector.get(i, 0);
       }
     }
-    drive = new Columns(modes, inputs);
+    inputMatrix = new Columns(modes, inputs);
     double[] ofMembers = new double[modes];
     for (int u = 0; u < inputs; u++) {
       for (int i = 0; i < modes; i++) {
         ofMembers[i] = projection.drive()[members[i] * inputs + u];
       }
-      rotation.multiplyTransposed(ofMembers, drive.of[u]);
+      rotation.multiplyTransposed(ofMembers, inputMatrix.of[u]);
     }
   }
 
   /** Computes the forces B u on the modes. */
   void force(double[] values, double[] force) {
-    drive.multiply(values, force);
+    inputMatrix.multiply(values, force);
   }
 
   /** Rows in the coordinates of the modes, and after these what the inputs add directly. */

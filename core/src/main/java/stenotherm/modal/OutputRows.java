@@ -31,8 +31,8 @@ final class OutputRows {
    *
    * @throws InvalidInputException if a point or a block with extremes lies on an outer surface
    */
-  static OutputRows of(Configuration configuration, OutputPlan plan, Basis basis, Crew crew) {
-    Reading[] readings = new Reading[crew.threads()];
+  static OutputRows of(Configuration configuration, OutputPlan plan, KrylovBasis basis, Workers workers) {
+    Reading[] readings = new Reading[workers.threads()];
     readings[0] = new Reading(configuration.operator(), plan, null);
     int[] firstNode = readings[0].firstNode;
     int size = basis.size();
@@ -40,7 +40,7 @@ final class OutputRows {
     Projection.Rows rows =
         new Projection.Rows(
             firstNode[firstNode.length - 1], new double[size][], new double[inputs.size()][]);
-    crew.run(
+    workers.run(
         size,
         (worker, index) -> {
           if (readings[worker] == null) {

@@ -22,14 +22,14 @@ final class Panels {
   private Panels() {}
 
   /** Computes V'Y. */
-  static double[][] products(Crew crew, List<double[]> v, List<double[]> y) {
+  static double[][] products(Workers workers, List<double[]> v, List<double[]> y) {
     double[][] result = new double[v.size()][y.size()];
     if (y.isEmpty()) {
       return result;
     }
     int length = y.get(0).length;
     int groups = (v.size() + TOGETHER - 1) / TOGETHER;
-    crew.run(
+    workers.run(
         groups,
         (worker, group) -> {
           int first = group * TOGETHER;
@@ -52,13 +52,14 @@ final class Panels {
    * @return a row for each of V, a column for each of the vectors; entries below the diagonal of
    *     the symmetric whole are not computed
    */
-  static double[][] symmetricProducts(Crew crew, List<double[]> v, int known, Multiply multiply) {
+  static double[][] symmetricProducts(
+      Workers workers, List<double[]> v, int known, Multiply multiply) {
     int columns = v.size() - known;
     int length = v.get(0).length;
     int pieces = (length + SHORT_PIECE - 1) / SHORT_PIECE;
     // sums over as many parts of the body for any number of threads: the same bits
     double[][][] sums = new double[PARTS][v.size()][columns];
-    crew.run(
+    workers.run(
         PARTS,
         (worker, part) -> {
           List<double[]> of = new ArrayList<>();
@@ -205,12 +206,12 @@ final class Panels {
    *
    * @param z a row for each of V, a column for each of X
    */
-  static void addCombinations(Crew crew, List<double[]> v, double[][] z, List<double[]> x) {
+  static void addCombinations(Workers workers, List<double[]> v, double[][] z, List<double[]> x) {
     if (x.isEmpty()) {
       return;
     }
     int length = x.get(0).length;
-    crew.run(
+    workers.run(
         (length + PIECE - 1) / PIECE,
         (worker, piece) -> {
           int from = piece * PIECE;

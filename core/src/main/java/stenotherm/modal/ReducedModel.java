@@ -39,7 +39,7 @@ public final class ReducedModel {
   private static final double[] SHIFTS = {0, 6e-5, 2e-4, 5e-4, 1.2e-3, 8e-2, 2.5e-2, 8e-3, 3e-3};
 
   /** The slowest shift where no film and no held surface fixes the temperature level [1/s]. */
-  static final double SLOWEST = 4e-7;
+  static final double LEAST_SHIFT = 4e-7;
 
   /** The most configurations whose steady solutions are all found. */
   private static final int MOST_SOLVED = 4;
@@ -60,7 +60,7 @@ public final class ReducedModel {
   private final @Nullable Cells cells;
 
   /** What a model keeps of its cells. */
-  private record Cells(HeatNetwork network, Basis basis) {}
+  private record Cells(HeatNetwork network, KrylovBasis basis) {}
 
   /**
    * What is read.
@@ -343,8 +343,8 @@ public final class ReducedModel {
     private final Set<String> startingApart = new TreeSet<>();
     private final List<Set<String>> together = new ArrayList<>();
     private List<String> varying = List.of();
-    private Fineness fineness = Fineness.WHOLE;
-    private Crew crew = new Crew(1);
+    private BasisSettings basisSettings = BasisSettings.WHOLE;
+    private Workers workers = new Workers(1);
 
     private Builder(HeatNetwork network, OutputPlan plan) {
       this.network = network;
@@ -426,7 +426,7 @@ public final class ReducedModel {
      * @return this builder
      */
     public Builder scouting() {
-      fineness = Fineness.SCOUTING;
+      basisSettings = BasisSettings.SCOUTING;
       return this;
     }
 
@@ -442,7 +442,7 @@ public final class ReducedModel {
       if (number < 1) {
         throw new InvalidInputException("threads", number + " must be at least 1");
       }
-      crew = new Crew(number);
+      workers = new Workers(number);
       return this;
     }
 
@@ -463,26 +463,26 @@ public final class ReducedModel {
       List<Configuration> configurations = spanned.stream().map(this::configuration).toList();
       ReducibleNetwork given =
           new ReducibleNetwork(network, spanned.get(0).films);
-      Drives drives = new Drives(given.inputs(), together);
-      List<Reduction> reductions = new ArrayList<>();
+      InputGroups groups = new InputGroups(given.inputs(), together);
+      List<ResolventSolver> reductions = new ArrayList<>();
       for (Configuration each : configurations) {
-        Reduction reduction = new Reduction(each, crew, drives, startingApart);
+        ResolventSolver reduction = new ResolventSolver(each, workers, groups, startingApart);
         reduction.release();
         reductions.add(reduction);
       }
-      Basis basis = new Basis(given);
+      KrylovBasis basis = new KrylovBasis(given);
       List<double[]> starts = new ArrayList<>();
       starts.add(given.indicator(Optional.empty()));
       for (String block : startingApart) {
         starts.add(given.indicator(Optional.of(block)));
       }
-      basis.add(starts, -1, crew);
+      basis.add(starts, -1, workers);
       addSolutions(reductions, basis);
-      long iterations = reductions.stream().mapToLong(Reduction::iterations).sum();
-      Body body = new Body(given, basis, startingApart, drives);
-      ReducedNetwork reduced = new ReducedNetwork(given, varying, basis, crew);
+      long iterations = reductions.stream().mapToLong(ResolventSolver::iterations).sum();
+      Body body = new Body(given, basis, startingApart, groups);
+      ReducedNetwork reduced = new ReducedNetwork(given, varying, basis, workers);
       OutputRows outputs =
-          OutputRows.of(new Configuration(network, spanned.get(0).films), plan, basis, crew);
+          OutputRows.of(new Configuration(network, spanned.get(0).films), plan, basis, workers);
       Rows rows = rows(reduced, outputs, basis, body);
       Content content = new Content(plan, body, varying, reduced, rows, spanned, iterations);
       return new ReducedModel(content, new Cells(network, basis));
@@ -496,7 +496,7 @@ public final class ReducedModel {
       return new Configuration(network.withFactors(named), of.films);
     }
 
-    private Rows rows(ReducedNetwork reduced, OutputRows outputs, Basis basis, Body body) {
+    private Rows rows(ReducedNetwork reduced, OutputRows outputs, KrylovBasis basis, Body body) {
       List<Candidates> candidates = List.of();
       if (!plan.blocks.isEmpty()) {
         List<ModalSystem> systems = new ArrayList<>();
@@ -511,42 +511,42 @@ public final class ReducedModel {
       for (int block = 0; block < candidates.size(); block++) {
         firstCandidate[block + 1] = firstCandidate[block] + candidates.get(block).nodes().size();
       }
-      int[][] coarser = new int[fineness.leftOut.length][];
+      int[][] coarser = new int[basisSettings.shiftsLeftOut.length][];
       for (int n = 0; n < coarser.length; n++) {
-        coarser[n] = basis.membersWithout(fineness.leftOut[n]);
+        coarser[n] = basis.membersWithoutShift(basisSettings.shiftsLeftOut[n]);
       }
       return new Rows(outputs.chosen(candidates), firstCandidate, coarser);
     }
 
-    private void addSolutions(List<Reduction> reductions, Basis basis) {
-      Reduction first = reductions.get(0);
-      int steady = fineness.rates[0];
-      first.addAnswers(steady, 0, fineness.accuracy(steady), basis);
-      List<Reduction> solved = Representatives.choose(reductions, basis, MOST_SOLVED);
-      for (int rate : fineness.rates) {
-        for (Reduction each : solved) {
+    private void addSolutions(List<ResolventSolver> reductions, KrylovBasis basis) {
+      ResolventSolver first = reductions.get(0);
+      int steady = basisSettings.shifts[0];
+      first.addResolvents(steady, 0, basisSettings.tolerance(steady), basis);
+      List<ResolventSolver> solved = FarthestPointSampling.choose(reductions, basis, MOST_SOLVED);
+      for (int rate : basisSettings.shifts) {
+        for (ResolventSolver each : solved) {
           if (each != first || rate != steady) {
-            double fits = each == first || rate == steady ? 0 : each.fits(fineness);
-            each.addAnswers(rate, fits, fineness.accuracy(rate), basis);
+            double fits = each == first || rate == steady ? 0 : each.threshold(basisSettings);
+            each.addResolvents(rate, fits, basisSettings.tolerance(rate), basis);
           }
         }
       }
-      for (Reduction each : reductions) {
+      for (ResolventSolver each : reductions) {
         if (!solved.contains(each)) {
-          each.addMissing(fineness, basis);
+          each.enrich(basisSettings, basis);
         }
         each.release();
       }
       for (int c = 1; c < reductions.size(); c++) {
-        reductions.get(c).addPassage(reductions.get(c - 1), fineness, basis);
+        reductions.get(c).addSwitch(reductions.get(c - 1), basisSettings, basis);
       }
     }
   }
 
-  static double[] rates(boolean fixesLevel) {
+  static double[] shifts(boolean fixesLevel) {
     double[] shifts = SHIFTS.clone();
     if (!fixesLevel) {
-      shifts[0] = SLOWEST;
+      shifts[0] = LEAST_SHIFT;
     }
     return shifts;
   }

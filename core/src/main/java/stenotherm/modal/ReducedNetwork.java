@@ -69,18 +69,18 @@ final class ReducedNetwork {
   }
 
   /** Projects a network on a basis. */
-  ReducedNetwork(ReducibleNetwork operator, List<String> varying, Basis basis, Crew crew) {
+  ReducedNetwork(ReducibleNetwork operator, List<String> varying, KrylovBasis basis, Workers workers) {
     this.ports = operator.inputs();
     this.size = basis.size();
     this.inputs = ports.size();
     this.boundaries = operator.network().boundaryPorts().size();
     this.terms = new ArrayList<>();
     for (ConductanceGroup group : operator.groups(varying)) {
-      terms.add(projected(group, basis, crew));
+      terms.add(projected(group, basis, workers));
     }
     this.ofSource = new double[inputs - boundaries][];
     for (int source = 0; source < ofSource.length; source++) {
-      HeatPattern heat = new HeatPattern(operator.heatOf(boundaries + source));
+      LoadVector heat = new LoadVector(operator.heatOf(boundaries + source));
       ofSource[source] = basis.vectors().stream().mapToDouble(heat::product).toArray();
     }
   }
@@ -95,11 +95,11 @@ final class ReducedNetwork {
     this.ofSource = ofSource;
   }
 
-  private static Term projected(ConductanceGroup group, Basis basis, Crew crew) {
+  private static Term projected(ConductanceGroup group, KrylovBasis basis, Workers workers) {
     List<double[]> gathered = basis.vectors().stream().map(group::gather).toList();
     double[][] products =
         Panels.symmetricProducts(
-            crew,
+            workers,
             gathered,
             0,
             (worker, v, from, count, result) -> group.multiply(v, from, count, result));

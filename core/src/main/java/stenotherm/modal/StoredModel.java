@@ -162,9 +162,9 @@ final class StoredModel {
       out.real(port.volume());
       out.real(port.area());
     }
-    out.integer(body.drives.count());
-    for (int drive = 0; drive < body.drives.count(); drive++) {
-      writeIntegers(body.drives.members(drive), out);
+    out.integer(body.groups.count());
+    for (int group = 0; group < body.groups.count(); group++) {
+      writeIntegers(body.groups.members(group), out);
     }
     body.write(out);
   }
@@ -223,7 +223,7 @@ final class StoredModel {
     }
     List<Port.BoundaryPort> boundaries = readBoundaries(in);
     List<Port> inputs = readInputs(boundaries, in);
-    Body body = readBody(new Drives(inputs, readDrives(inputs.size(), in)), in);
+    Body body = readBody(new InputGroups(inputs, readGroups(inputs.size(), in)), in);
     OutputPlan plan = readPlan(in);
     long iterations = in.large("iterations");
     List<String> varying = readTexts("blocks that vary", 0, in);
@@ -312,24 +312,24 @@ final class StoredModel {
     return List.copyOf(inputs);
   }
 
-  private static int[][] readDrives(int inputs, StoredInput in) throws IOException {
-    int[][] drives = new int[in.count("drives", 0, inputs)][];
-    boolean[] driven = new boolean[inputs];
+  private static int[][] readGroups(int inputs, StoredInput in) throws IOException {
+    int[][] groups = new int[in.count("groups of inputs", 0, inputs)][];
+    boolean[] grouped = new boolean[inputs];
     int total = 0;
-    for (int drive = 0; drive < drives.length; drive++) {
-      drives[drive] = readAscending("inputs of a drive", inputs, in);
-      total += drives[drive].length;
-      for (int input : drives[drive]) {
-        if (driven[input]) {
-          throw in.wrong("inputs of a drive", "an input is in two of them");
+    for (int group = 0; group < groups.length; group++) {
+      groups[group] = readAscending("inputs of a group", inputs, in);
+      total += groups[group].length;
+      for (int input : groups[group]) {
+        if (grouped[input]) {
+          throw in.wrong("inputs of a group", "an input is in two of them");
         }
-        driven[input] = true;
+        grouped[input] = true;
       }
     }
     if (total < inputs) {
-      throw in.wrong("inputs of a drive", "an input is in none of them");
+      throw in.wrong("inputs of a group", "an input is in none of them");
     }
-    return drives;
+    return groups;
   }
 
   /** A list of positions, at least one. */
@@ -341,7 +341,7 @@ final class StoredModel {
     return values;
   }
 
-  private static Body readBody(Drives drives, StoredInput in) throws IOException {
+  private static Body readBody(InputGroups groups, StoredInput in) throws IOException {
     double capacity = in.notNegative("heat capacity");
     List<String> blocks = readTexts("solid blocks", 1, in);
     int vectors = in.count("basis vectors", 1, MOST_VECTORS);
@@ -359,7 +359,7 @@ final class StoredModel {
       }
       apart.put(name, in.reals("state of a block that starts apart", vectors));
     }
-    return new Body(drives, capacity, blocks, uniform, stored, apart);
+    return new Body(groups, capacity, blocks, uniform, stored, apart);
   }
 
   private static List<String> readTexts(String field, int least, StoredInput in)

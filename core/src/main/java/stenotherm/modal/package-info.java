@@ -6,15 +6,15 @@
  * stenotherm.modal.ModalEngine}s made from it follow one run each.
  *
  * <p><b>Mathematics.</b> Between changes of its films a body is linear, C dT/dt = -G T + B u, with
- * few inputs u. Its state is sought in the span of a basis V that is orthonormal in the product of
- * the heat capacities, V'CV = 1. V holds the uniform field, the blocks that may start apart, and
- * answers (G + s C)^-1 b to each input at a few real rates s: a rational Krylov space (Ruhe 1984,
- * Linear Algebra Appl. 58:391; choice of rates for parabolic problems: Druskin and Knizhnerman
- * 1998, SIAM J. Matrix Anal. Appl. 19:755; both from memory, the rates here were found by trial).
- * The projected matrix V'GV is symmetric; its eigenvalues are real and at least 0, so that every
- * mode decays or, where nothing fixes the temperature level, one stays. Each mode obeys dz/dt =
- * -lambda z + f and is stepped exactly for inputs linear in time: with x = -lambda dt, phi_0 = exp
- * x and phi_(k+1) = (phi_k - 1/k!) / x,
+ * few inputs u. Its state is sought in the span of a basis V that is orthonormal in the inner
+ * product of the heat capacities, V'CV = 1. V holds the uniform field, the blocks that may start
+ * apart, and the resolvents (G + s C)^-1 b of each input b at a few real shifts s: a rational
+ * Krylov space (Ruhe 1984, Linear Algebra Appl. 58:391; choice of shifts for parabolic problems:
+ * Druskin and Knizhnerman 1998, SIAM J. Matrix Anal. Appl. 19:755; both from memory, the shifts
+ * here were found by trial). The projected matrix V'GV is symmetric; its eigenvalues are real and
+ * at least 0, so that every mode decays or, where nothing fixes the temperature level, one stays.
+ * Each mode obeys dz/dt = -lambda z + f and is stepped exactly for inputs linear in time: with x =
+ * -lambda dt, phi_0 = exp x and phi_(k+1) = (phi_k - 1/k!) / x,
  *
  * <pre>
  * z(dt)      = phi_0 z + dt (phi_1 f(0) + phi_2 (f(dt) - f(0)))
@@ -23,32 +23,37 @@
  *
  * (Hochbruck and Ostermann 2010, Acta Numerica 19:209, from memory; the integrals are derived.)
  *
- * <p><b>Building.</b> The answers of a lot are found by conjugate gradients, each from the best
- * that the basis so far can do, x = V (V'GV + s)^-1 V'b (Galerkin's method). What an answer adds to
- * that enters the basis, made orthonormal by block Gram-Schmidt, with a second pass where the first
- * leaves less than half (Daniel, Gragg, Kaufman and Stewart 1976, Math. Comput. 30:772; Giraud,
- * Langou and Rozloznik 2005, Comput. Math. Appl. 50:1069, on why two passes do; from memory), and
- * V'GV is carried on with it. Rates are taken from both ends inwards, since a basis that knows an
- * answer at two rates knows most of those between. All answers of the first configuration enter,
- * unless the guess was good enough; the steady ones of up to three more, those whose V'GV over the
- * steady answers of the first differ most; and of all that is left those whose error in the basis
- * so far is too large. That error is estimated from the residual r = b - (G + s C) x: with the
- * incomplete factor M of G + s C, (r' M^-1 r)^(1/2) is close to the error in the energy norm, and
- * over the square root of what a uniform rise of 1 K takes it is one in kelvins. Outputs that are
- * inputs as well, such as the mean of a heated block, are wrong in second order of it only.
+ * <p><b>Building.</b> (G + s C) x = b is solved by conjugate gradients, several systems at a time.
+ * The first guess is the Galerkin solution in the basis so far, x = V (V'GV + s)^-1 V'b. The
+ * difference of solution and guess enters the basis. It is made orthonormal by block Gram-Schmidt,
+ * with a second pass where the first leaves less than half (Daniel, Gragg, Kaufman and Stewart
+ * 1976, Math. Comput. 30:772; Giraud, Langou and Rozloznik 2005, Comput. Math. Appl. 50:1069, on
+ * why two passes do; from memory), and the Galerkin projection V'GV grows with it. Shifts are taken
+ * from both ends inwards, since a basis of the resolvents at two shifts approximates most of those
+ * between.
+ *
+ * <p>The basis takes all resolvents of the first configuration, unless the guess was good enough;
+ * then the steady states of up to three more, chosen by farthest-point sampling: those whose V'GV
+ * over the steady states of the first differ most; then all resolvents whose Galerkin solution has
+ * too large an error; last, for each switch from one configuration to the next, the resolvents at
+ * three fast shifts of the residuals that the steady states of the one leave under the other. The
+ * error is estimated from the residual r = b - (G + s C) x: with the incomplete factor M of G + s
+ * C, (r' M^-1 r)^(1/2) is close to the error in the energy norm. Divided by the square root of what
+ * a uniform rise of 1 K takes it is an error in kelvins. Outputs that are inputs as well, such as
+ * the mean of a heated block, are wrong in second order of it only.
  *
  * <p>What follows from it:
  *
  * <ul>
- *   <li>Steady states are exact for every input under up to four configurations, since the answers
- *       at s = 0 are in the basis.
+ *   <li>Steady states are exact for every input under up to four configurations, since the
+ *       resolvents at s = 0 are in the basis.
  *   <li>The heat balance closes to round-off, since the uniform field is in the basis and each
  *       mode's integral is exact.
- *   <li>One basis serves all configurations: from one to the next the state passes by a rotation.
- *   <li>Any other configuration is projected on the basis there is, which grows by those answers
- *       alone whose residual is too large. On random bodies whose fill, walls or films were up to a
- *       third off, means were then within 0.3 mK and extremes within 0.03 K of a model that was
- *       built for them; that error comes on top of the estimate.
+ *   <li>One basis serves all configurations: from one to the next the state changes by a rotation.
+ *   <li>Any other configuration is projected on the basis there is, which is enriched only by the
+ *       resolvents whose residual is too large. On random bodies whose fill, walls or films were up
+ *       to a third off, means were then within 0.3 mK and extremes within 0.03 K of a model that
+ *       was built for them; that error comes on top of the estimate.
  *   <li>A run holds no cells; the field is put together on demand.
  * </ul>
  *
@@ -58,10 +63,10 @@
  * error is below about 1 mK the estimate was compared with a reference that is no better itself.
  *
  * <p><b>Extremes.</b> The continuous field of a block is extreme at one of its nodes. A run looks
- * at some of them, chosen when the model is built: in none of 3000 random states, in which ambient,
- * powers and blocks that start apart have jumped a minute to a week ago, do they miss more than 2
- * mK or 0.5 % of the block's spread. {@link stenotherm.modal.ModalEngine#missedNow} looks at all
- * nodes: it tells exactly by how much the readings of a state are off the reduced model's own
+ * at some of them, chosen when the model is built: in none of 3000 random snapshots, in which
+ * ambient, powers and blocks that start apart have jumped a minute to a week ago, do they miss more
+ * than 2 mK or 0.5 % of the block's spread. {@link stenotherm.modal.ModalEngine#missedNow} looks at
+ * all nodes: it tells exactly by how much the readings of a state are off the reduced model's own
  * field.
  *
  * <p><b>Stored models.</b> {@link stenotherm.modal.ReducedModel#write} stores what runs need,
@@ -74,7 +79,7 @@
  * int     version of the form, 1
  * list    boundary ports: text name, byte kind (0 film, 1 held surface, 2 flux), double area
  * list    source ports: text name, double volume, double area
- * list    drives: list of int, the inputs that go together; each input in one of them
+ * list    groups of inputs: list of int, the inputs that go together; each input in one of them
  * double  heat capacity of the body
  * list    names of the solid blocks, text
  * int     n, number of the basis vectors
@@ -98,7 +103,7 @@
  *   then for each coarser model: list of int, its vectors, ascending; system; rows of the outputs
  * long    CRC-32 of all bytes before
  *
- * system: k rates; k columns of k coordinates, the modes; for each input k entries, what it drives
+ * system: k decay rates; k columns of k coordinates, the modes; for each input k entries of V'B
  * rows:   one after the other, k entries of the modes and then those of the inputs
  * sides:  0 to 5 for xMin, xMax, yMin, yMax, zMin, zMax
  * </pre>
@@ -106,14 +111,14 @@
  * <p><b>When not to trust it.</b>
  *
  * <ul>
- *   <li>Within minutes of a jump of an input or of a block that starts apart: the fastest rate of
+ *   <li>Within minutes of a jump of an input or of a block that starts apart: the fastest shift of
  *       the basis is about one in ten seconds. Extremes suffer most, and those near a heated
  *       block's edges before all.
  *   <li>Where something melts or conductivities follow temperature: refused, see {@link
  *       stenotherm.modal.ReducedModel#reasonAgainst}.
  *   <li>The maximum principle is not asserted: a temperature may overshoot those that drive it by
  *       about the error estimate.
- *   <li>Extremes may be missed as said above, where a run meets states unlike those looked at.
+ *   <li>Extremes may be missed as said above, where a run meets states unlike the random snapshots.
  * </ul>
  */
 @NullMarked

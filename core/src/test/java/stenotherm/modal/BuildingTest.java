@@ -25,10 +25,10 @@ import stenotherm.conduction.ReducibleNetwork;
 
 /** How a basis is found, and what it must do. */
 class BuildingTest {
-  private static final Crew ALONE = new Crew(1);
+  private static final Workers ALONE = new Workers(1);
 
-  /** Random vectors one of which repeats others, in two lots. */
-  private static Basis basisOf(ReducibleNetwork operator, Crew crew) {
+  /** Random vectors one of which repeats others, in two batches. */
+  private static KrylovBasis basisOf(ReducibleNetwork operator, Workers workers) {
     Random random = new Random(3);
     List<double[]> vectors = new ArrayList<>();
     double[] solid = operator.indicator(Optional.empty());
@@ -43,16 +43,16 @@ class BuildingTest {
     for (int i = 0; i < repeats.length; i++) {
       repeats[i] -= 3 * vectors.get(7)[i];
     }
-    Basis basis = new Basis(operator);
-    assertEquals(5, basis.add(new ArrayList<>(vectors.subList(0, 5)), 0, crew));
+    KrylovBasis basis = new KrylovBasis(operator);
+    assertEquals(5, basis.add(new ArrayList<>(vectors.subList(0, 5)), 0, workers));
     vectors.add(9, repeats);
-    assertEquals(6, basis.add(new ArrayList<>(vectors.subList(5, 12)), 1, crew));
+    assertEquals(6, basis.add(new ArrayList<>(vectors.subList(5, 12)), 1, workers));
     return basis;
   }
 
-  private static Reduction reduction(Configuration configuration) {
-    Drives drives = new Drives(configuration.operator().inputs(), List.of());
-    return new Reduction(configuration, ALONE, drives, Set.of());
+  private static ResolventSolver solver(Configuration configuration) {
+    InputGroups groups = new InputGroups(configuration.operator().inputs(), List.of());
+    return new ResolventSolver(configuration, ALONE, groups, Set.of());
   }
 
   private static double product(double[] a, double[] b) {
@@ -67,7 +67,7 @@ class BuildingTest {
   void basisIsOrthonormalAndLeavesOutWhatRepeats() {
     RandomBody body = new RandomBody(1, 2);
     ReducibleNetwork operator = new ReducibleNetwork(body.network, body.films());
-    Basis basis = basisOf(operator, ALONE);
+    KrylovBasis basis = basisOf(operator, ALONE);
     double[] heat = operator.vector();
     for (int j = 0; j < basis.size(); j++) {
       operator.store(basis.vector(j), heat);
@@ -103,14 +103,14 @@ class BuildingTest {
     }
   }
 
-  /** Built up lot by lot or at once: the triple product of dense matrices. */
+  /** Built up in batches or at once: the triple product of dense matrices. */
   @Test
   void conductanceIsTheTripleProduct() {
     RandomBody body = new RandomBody(1, 2);
     Configuration configuration = Configuration.of(new KnownNetwork(0, body.network), body.films());
-    Reduction reduction = reduction(configuration);
-    ReducibleNetwork operator = reduction.operator(0);
-    Basis basis = basisOf(operator, ALONE);
+    ResolventSolver solver = solver(configuration);
+    ReducibleNetwork operator = solver.operator(0);
+    KrylovBasis basis = basisOf(operator, ALONE);
     int length = operator.vector().length;
     int size = basis.size();
     DMatrixRMaj g = new DMatrixRMaj(length, length);
@@ -138,12 +138,12 @@ class BuildingTest {
     CommonOps_DDRM.mult(g, v, gv);
     CommonOps_DDRM.multTransA(v, gv, expected);
     double largest = CommonOps_DDRM.elementMaxAbs(expected);
-    assertArrayEquals(expected.getData(), reduction.conductance(basis), 1e-13 * largest);
-    reduction = reduction(configuration);
-    Basis first = new Basis(operator);
+    assertArrayEquals(expected.getData(), solver.conductance(basis), 1e-13 * largest);
+    solver = solver(configuration);
+    KrylovBasis first = new KrylovBasis(operator);
     first.add(new ArrayList<>(List.of(basis.vector(0).clone(), basis.vector(1).clone())), 0, ALONE);
-    reduction.conductance(first);
-    assertArrayEquals(expected.getData(), reduction.conductance(basis), 1e-13 * largest);
+    solver.conductance(first);
+    assertArrayEquals(expected.getData(), solver.conductance(basis), 1e-13 * largest);
   }
 
   @Test
@@ -181,11 +181,11 @@ class BuildingTest {
 
   @Test
   void failuresOfThreadsReachTheCaller() {
-    Crew crew = new Crew(3);
+    Workers workers = new Workers(3);
     assertThrows(
         IllegalStateException.class,
         () ->
-            crew.run(
+            workers.run(
                 8,
                 (worker, index) -> {
                   if (index > 2) {
@@ -198,11 +198,11 @@ class BuildingTest {
 
   /**
    * A fill that conducts a third more, a wall that conducts a tenth less and other films are taken
-   * up with few answers more: a model that was built for them agrees in means within 1 mK and in
+   * up with few more vectors: a model that was built for them agrees in means within 1 mK and in
    * extremes within 0.03 K after jumps by some ten kelvins, as measured for bodies of this kind.
    */
   @Property(seed = "4201", tries = 3)
-  void takesUpOtherPropertiesWithFewAnswers(@ForAll @LongRange(min = 0, max = 1000) long seed) {
+  void takesUpOtherPropertiesWithFewVectors(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, 4);
     double[] films = body.films();
     double[] others = body.films();
@@ -269,18 +269,18 @@ class BuildingTest {
   @Test
   void configurationsThatDifferMostAreChosen() {
     RandomBody body = new RandomBody(2, 2);
-    List<Reduction> all = new ArrayList<>();
+    List<ResolventSolver> all = new ArrayList<>();
     for (double film : new double[] {5, 5.1, 20, 10, 5.2, 19}) {
       double[] films = new double[6];
       Arrays.fill(films, film);
-      all.add(reduction(Configuration.of(new KnownNetwork(0, body.network), films)));
+      all.add(solver(Configuration.of(new KnownNetwork(0, body.network), films)));
     }
     ReducibleNetwork operator = all.get(0).operator(0);
-    Basis basis = new Basis(operator);
+    KrylovBasis basis = new KrylovBasis(operator);
     basis.add(new ArrayList<>(List.of(operator.indicator(Optional.empty()))), -1, ALONE);
-    all.get(0).addAnswers(0, 0, 1e-9, basis);
+    all.get(0).addResolvents(0, 0, 1e-9, basis);
     assertEquals(
-        List.of(all.get(0), all.get(2), all.get(3)), Representatives.choose(all, basis, 3));
-    assertEquals(all, Representatives.choose(all, basis, 6));
+        List.of(all.get(0), all.get(2), all.get(3)), FarthestPointSampling.choose(all, basis, 3));
+    assertEquals(all, FarthestPointSampling.choose(all, basis, 6));
   }
 }

@@ -77,9 +77,9 @@ class MeansAndTogetherTest {
     return mixed;
   }
 
-  /** Six faces in the same air: their common answer is all that the basis needs. */
+  /** Six faces in the same air: the basis needs one load. */
   @Test
-  void inputsThatGoTogetherNeedOneAnswer() {
+  void inputsThatGoTogetherAreOneLoad() {
     RandomBody body = new RandomBody(6, 4);
     double[] films = body.films();
     ReducedModel each = body.model(films);

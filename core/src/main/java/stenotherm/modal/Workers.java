@@ -4,10 +4,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Threads that share tasks and end before a call returns. Which thread takes which task is left to
- * chance: a task must not depend on it, nor on another task of the same call.
+ * Threads that share tasks and end before a call returns. Which thread takes which task is not
+ * defined: a task must not depend on it, nor on another task of the same call.
  */
-final class Crew {
+final class Workers {
   /** A task. */
   interface Task {
     /**
@@ -21,7 +21,7 @@ final class Crew {
 
   private final int threads;
 
-  Crew(int threads) {
+  Workers(int threads) {
     this.threads = threads;
   }
 

@@ -9,28 +9,28 @@ import java.util.stream.IntStream;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
- * Vectors that are orthonormal in the product x' C y of the heat capacities. Grows during
- * construction of a model, never afterwards.
+ * The basis V of a rational Krylov space, orthonormal in the inner product x' C y of the heat
+ * capacities. It grows while a model is built, never afterwards.
  */
-final class Basis {
-  /** A vector of which less than this part is new adds nothing but round-off. */
+final class KrylovBasis {
+  /** A vector whose new part is smaller than this, relative to it, is only round-off. */
   private static final double DEFLATION = 1e-8;
 
-  /** Of a vector of which this part is left, round-off has left little that is not orthogonal. */
+  /** One Gram-Schmidt pass is enough where at least this part of the norm is left. */
   private static final double ENOUGH_LEFT = 0.5;
 
   private final double[] capacity;
   private final List<double[]> vectors;
 
-  /** Number of the rate that each vector is an answer at. */
-  private final List<Integer> rate;
+  /** Index of the shift of each vector; negative if it has none. */
+  private final List<Integer> shift;
 
-  Basis(ReducibleNetwork operator) {
+  KrylovBasis(ReducibleNetwork operator) {
     double[] ones = operator.indicator(Optional.empty());
     capacity = operator.vector();
     operator.store(ones, capacity);
     vectors = new ArrayList<>();
-    rate = new ArrayList<>();
+    shift = new ArrayList<>();
   }
 
   int size() {
@@ -42,9 +42,9 @@ final class Basis {
     return IntStream.range(0, vectors.size()).toArray();
   }
 
-  /** The vectors of a coarser model that goes without the answers at one rate. */
-  int[] membersWithout(int rateLeftOut) {
-    return IntStream.range(0, vectors.size()).filter(j -> rate.get(j) != rateLeftOut).toArray();
+  /** The vectors of a coarser model that leaves out the resolvents at one shift. */
+  int[] membersWithoutShift(int shiftLeftOut) {
+    return IntStream.range(0, vectors.size()).filter(j -> shift.get(j) != shiftLeftOut).toArray();
   }
 
   double[] vector(int index) {
@@ -52,23 +52,24 @@ final class Basis {
   }
 
   /**
-   * Adds what is new in some vectors, which are overwritten.
+   * Adds what is linearly independent in some vectors, which are overwritten.
    *
-   * @param atRate number of the rate that they are answers at; negative if of none
-   * @return how many brought something new
+   * @param shiftIndex index of their shift; negative if they have none
+   * @return how many vectors the basis has grown by
    */
-  int add(List<double[]> some, int atRate, Crew crew) {
-    List<Fresh> fresh = new ArrayList<>();
-    some.forEach(x -> fresh.add(new Fresh(x, atRate)));
-    return add(fresh, crew);
+  int add(List<double[]> some, int shiftIndex, Workers workers) {
+    List<NewVector> fresh = new ArrayList<>();
+    some.forEach(x -> fresh.add(new NewVector(x, shiftIndex)));
+    return add(fresh, workers);
   }
 
   /**
-   * Adds what is new in some vectors, which are overwritten.
+   * Adds what is linearly independent in some vectors, which are overwritten: block Gram-Schmidt,
+   * with a second pass where the first cancels much.
    *
-   * @return how many brought something new
+   * @return how many vectors the basis has grown by
    */
-  int add(List<Fresh> some, Crew crew) {
+  int add(List<NewVector> some, Workers workers) {
     double[] enough = new double[some.size()];
     double[] least = new double[some.size()];
     for (int n = 0; n < least.length; n++) {
@@ -76,9 +77,9 @@ final class Basis {
       enough[n] = ENOUGH_LEFT * norm;
       least[n] = DEFLATION * norm;
     }
-    takeOutOwn(some, crew);
-    List<Fresh> found = new ArrayList<>();
-    List<Fresh> small = new ArrayList<>();
+    orthogonalise(some, workers);
+    List<NewVector> found = new ArrayList<>();
+    List<NewVector> small = new ArrayList<>();
     double[] leastOfSmall = new double[some.size()];
     for (int n = 0; n < least.length; n++) {
       if (!addNew(some.get(n), enough[n], found, List.of())) {
@@ -87,49 +88,50 @@ final class Basis {
       }
     }
     // twice is enough: the second pass takes away what round-off left in the first
-    List<Fresh> once = new ArrayList<>();
+    List<NewVector> once = new ArrayList<>();
     for (int n = 0; n < small.size(); n++) {
       addNew(small.get(n), leastOfSmall[n], once, found);
     }
-    takeOutOwn(once, crew);
-    List<Fresh> twice = new ArrayList<>();
-    for (Fresh each : once) {
+    orthogonalise(once, workers);
+    List<NewVector> twice = new ArrayList<>();
+    for (NewVector each : once) {
       addNew(each, 0, twice, found);
     }
     found.addAll(twice);
-    for (Fresh each : found) {
+    for (NewVector each : found) {
       vectors.add(each.x);
-      rate.add(each.atRate);
+      shift.add(each.shiftIndex);
     }
     return found.size();
   }
 
   /** A vector on its way into a basis. */
-  static final class Fresh {
+  static final class NewVector {
     private final double[] x;
-    private final int atRate;
+    private final int shiftIndex;
 
     /**
      * Takes a vector.
      *
-     * @param atRate number of the rate that it is an answer at; negative if of none
+     * @param shiftIndex index of its shift; negative if it has none
      */
-    Fresh(double[] x, int atRate) {
+    NewVector(double[] x, int shiftIndex) {
       this.x = x;
-      this.atRate = atRate;
+      this.shiftIndex = shiftIndex;
     }
   }
 
   /**
-   * Takes others out of a vector, and adds it to the first of them as a unit vector.
+   * Makes a vector orthogonal to some others and to a list, normalises it and adds it to the list.
    *
    * @param least norm that must be left
    * @return whether it was
    */
-  private boolean addNew(Fresh fresh, double least, List<Fresh> to, List<Fresh> others) {
+  private boolean addNew(
+      NewVector fresh, double least, List<NewVector> to, List<NewVector> others) {
     double[] x = fresh.x;
-    for (List<Fresh> some : List.of(others, to)) {
-      for (Fresh other : some) {
+    for (List<NewVector> some : List.of(others, to)) {
+      for (NewVector other : some) {
         Panels.add(other.x, -product(other.x, x), x, 0, x.length);
       }
     }
@@ -144,29 +146,30 @@ final class Basis {
     return true;
   }
 
-  /** Takes what lies in the basis out of some vectors. */
-  private void takeOutOwn(List<Fresh> fresh, Crew crew) {
+  /** Makes some vectors orthogonal to the basis. */
+  private void orthogonalise(List<NewVector> fresh, Workers workers) {
     List<double[]> some = fresh.stream().map(each -> each.x).toList();
-    List<double[]> heats = some.stream().map(this::heat).toList();
-    double[][] along = Panels.products(crew, vectors, heats);
+    List<double[]> weighted = some.stream().map(this::timesCapacity).toList();
+    double[][] along = Panels.products(workers, vectors, weighted);
     for (double[] row : along) {
       for (int n = 0; n < row.length; n++) {
         row[n] = -row[n];
       }
     }
-    Panels.addCombinations(crew, vectors, along, some);
+    Panels.addCombinations(workers, vectors, along, some);
   }
 
   private double norm(double[] x) {
     return Math.sqrt(product(x, x));
   }
 
-  private double[] heat(double[] x) {
-    double[] heat = new double[x.length];
+  /** C x. */
+  private double[] timesCapacity(double[] x) {
+    double[] product = new double[x.length];
     for (int i = 0; i < x.length; i++) {
-      heat[i] = capacity[i] * x[i];
+      product[i] = capacity[i] * x[i];
     }
-    return heat;
+    return product;
   }
 
   /** Coordinates of the closest state within the basis; it has the same heat content. */
@@ -174,7 +177,7 @@ final class Basis {
     return vectors.stream().mapToDouble(vector -> product(vector, x)).toArray();
   }
 
-  /** The state with the coordinates given; those left out are zero. */
+  /** The linear combination with the coordinates given; those left out are zero. */
   double[] expand(double[] coordinates) {
     double[] x = new double[capacity.length];
     for (int j = 0; j < coordinates.length; j++) {
@@ -183,13 +186,13 @@ final class Basis {
     return x;
   }
 
-  /** The states with the coordinates given, a column for each. */
-  List<double[]> expand(double[][] coordinates, int count, Crew crew) {
+  /** The linear combinations with the coordinates given, a column for each. */
+  List<double[]> expand(double[][] coordinates, int count, Workers workers) {
     List<double[]> states = new ArrayList<>();
     for (int n = 0; n < count; n++) {
       states.add(new double[capacity.length]);
     }
-    Panels.addCombinations(crew, vectors.subList(0, coordinates.length), coordinates, states);
+    Panels.addCombinations(workers, vectors.subList(0, coordinates.length), coordinates, states);
     return states;
   }
 

@@ -3,30 +3,31 @@ package stenotherm.modal;
 import java.util.Arrays;
 
 /**
- * The temperatures at all nodes of a block less their mean, put together from a few shapes: cheaper
- * than the nodes' own rows where thousands of states are looked at. The shapes are found by
- * Gram-Schmidt on the columns of the rows, each in its usual strength, the largest of what is left
- * first, until little is left. Immutable.
+ * The temperatures at all nodes of a block, centred on their mean, as a product of low rank Q R:
+ * cheaper than all columns where thousands of snapshots are looked at. Q and R come from
+ * Gram-Schmidt with column pivoting, each column scaled by its root mean square in snapshots, until
+ * little is left. Immutable.
  */
-final class Shapes {
+final class LowRankField {
   /** What is left, summed over the columns, each a root mean square over the nodes [K]. */
   private static final double LEFT = 0.01;
 
-  private final Columns shapes;
+  /** Q, orthonormal columns. */
+  private final Columns q;
 
-  /** How much of each shape is in each coordinate and input of 1. */
-  private final double[][] share;
+  /** R: a row for each column of Q, an entry for each coordinate and input. */
+  private final double[][] r;
 
   /**
-   * Finds the shapes.
+   * Factorises.
    *
    * @param from first of the rows that are nodes of the block
    * @param to the row after the last
-   * @param amplitude usual strength of each coordinate, then of each input
+   * @param amplitude root mean square of each coordinate, then of each input
    */
-  Shapes(Projection.Rows rows, int from, int to, double[] amplitude) {
+  LowRankField(Projection.Rows rows, int from, int to, double[] amplitude) {
     int nodes = to - from;
-    double[][] left = apart(rows, from, to);
+    double[][] left = centred(rows, from, to);
     double[] square = new double[left.length];
     for (int i = 0; i < left.length; i++) {
       for (int n = 0; n < left[i].length; n++) {
@@ -34,39 +35,39 @@ final class Shapes {
       }
       square[i] = Columns.product(left[i], left[i]);
     }
-    double[][] shape = new double[left.length][];
+    double[][] unit = new double[left.length][];
     double[][] along = new double[left.length][];
     int count = 0;
     while (count < left.length && sumOfRoots(square, nodes) > LEFT) {
-      shape[count] = unit(left[largest(square)]);
-      along[count] = takeAway(shape[count], left, square);
+      unit[count] = unit(left[largest(square)]);
+      along[count] = orthogonalise(unit[count], left, square);
       count++;
     }
-    shapes = new Columns(nodes, count);
-    share = new double[count][left.length];
+    q = new Columns(nodes, count);
+    r = new double[count][left.length];
     for (int k = 0; k < count; k++) {
-      System.arraycopy(shape[k], 0, shapes.of[k], 0, shapes.rows);
+      System.arraycopy(unit[k], 0, q.of[k], 0, q.rows);
       for (int i = 0; i < left.length; i++) {
-        share[k][i] = amplitude[i] > 0 ? along[k][i] / amplitude[i] : 0;
+        r[k][i] = amplitude[i] > 0 ? along[k][i] / amplitude[i] : 0;
       }
     }
   }
 
   /** The columns of all coordinates and then of all inputs, each less its mean over the nodes. */
-  private static double[][] apart(Projection.Rows rows, int from, int to) {
-    double[][] apart = new double[rows.ofVector().length + rows.ofInput().length][];
-    for (int i = 0; i < apart.length; i++) {
+  private static double[][] centred(Projection.Rows rows, int from, int to) {
+    double[][] centred = new double[rows.ofVector().length + rows.ofInput().length][];
+    for (int i = 0; i < centred.length; i++) {
       double[] column =
           i < rows.ofVector().length
               ? rows.ofVector()[i]
               : rows.ofInput()[i - rows.ofVector().length];
-      apart[i] = Arrays.copyOfRange(column, from, to);
-      double mean = Arrays.stream(apart[i]).average().orElse(0);
-      for (int n = 0; n < apart[i].length; n++) {
-        apart[i][n] -= mean;
+      centred[i] = Arrays.copyOfRange(column, from, to);
+      double mean = Arrays.stream(centred[i]).average().orElse(0);
+      for (int n = 0; n < centred[i].length; n++) {
+        centred[i][n] -= mean;
       }
     }
-    return apart;
+    return centred;
   }
 
   private static double sumOfRoots(double[] square, int nodes) {
@@ -94,40 +95,40 @@ final class Shapes {
     return unit;
   }
 
-  /** Takes a shape out of all columns; returns how much of it was in each. */
-  private static double[] takeAway(double[] shape, double[][] left, double[] square) {
+  /** Makes all columns orthogonal to a unit vector; returns its product with each. */
+  private static double[] orthogonalise(double[] unit, double[][] left, double[] square) {
     double[] along = new double[left.length];
     for (int i = 0; i < along.length; i++) {
-      along[i] = Columns.product(shape, left[i]);
+      along[i] = Columns.product(unit, left[i]);
       square[i] -= along[i] * along[i];
       double much = along[i];
       double[] column = left[i];
       for (int n = 0; n < column.length; n++) {
-        column[n] -= much * shape[n];
+        column[n] -= much * unit[n];
       }
     }
     return along;
   }
 
-  /** Working space for amplitudes. */
+  /** Working space for the products R x. */
   double[] amplitudes() {
-    return new double[shapes.count()];
+    return new double[q.count()];
   }
 
   int count() {
-    return shapes.rows;
+    return q.rows;
   }
 
   /**
-   * Computes the temperatures at all nodes less their mean.
+   * Computes the temperatures at all nodes, centred on their mean.
    *
    * @param state coordinates in the basis, then inputs
    * @param amplitudes working space
    */
   void values(double[] state, double[] amplitudes, double[] values) {
-    for (int k = 0; k < share.length; k++) {
-      amplitudes[k] = Columns.product(share[k], state);
+    for (int k = 0; k < r.length; k++) {
+      amplitudes[k] = Columns.product(r[k], state);
     }
-    shapes.multiply(amplitudes, values);
+    q.multiply(amplitudes, values);
   }
 }

@@ -5,12 +5,12 @@ import java.util.Random;
 import stenotherm.base.Range;
 
 /**
- * A state as parcels meet it, drawn at random. A run began some time ago and something changed
- * since then: at both times the ambient jumped, all around by about the same; blocks that start
- * apart did so at the beginning; sources went on or off at either. The times ago are spread evenly
- * over orders of magnitude, from a minute to a week.
+ * A snapshot of a run as parcels meet it, drawn at random. A run began some time ago and something
+ * changed since then: at both times the ambient jumped, all around by about the same; blocks that
+ * start apart did so at the beginning; sources went on or off at either. The times ago are spread
+ * evenly over orders of magnitude, from a minute to a week.
  */
-final class UsualState {
+final class RandomSnapshot {
   /** Jumps of the ambient, how much it differs around the body, and of what starts apart [K]. */
   private static final Range AMBIENT = new Range(1, 20);
 
@@ -45,7 +45,7 @@ final class UsualState {
   private final double[] jump;
   private final double[] force;
 
-  UsualState(ModalSystem system, Body body) {
+  RandomSnapshot(ModalSystem system, Body body) {
     this.body = body;
     this.system = system;
     this.state = new double[system.basisSize + system.inputs];
@@ -58,7 +58,7 @@ final class UsualState {
     }
   }
 
-  /** Draws a state. */
+  /** Draws a snapshot. */
   void draw(Random random) {
     Arrays.fill(state, 0);
     Arrays.fill(z, 0);
@@ -71,11 +71,11 @@ final class UsualState {
       Arrays.fill(jump, 0);
       double common = normal(random, AMBIENT);
       double around = between(random, AROUND);
-      for (int drive = 0; drive < body.drives.count(); drive++) {
-        switch (body.drives.unit(drive)) {
-          case "K" -> set(drive, common + around * random.nextGaussian());
-          case "W" -> set(drive, random.nextBoolean() ? power(random) : 0);
-          default -> set(drive, normal(random, FLUX));
+      for (int group = 0; group < body.groups.count(); group++) {
+        switch (body.groups.unit(group)) {
+          case "K" -> set(group, common + around * random.nextGaussian());
+          case "W" -> set(group, random.nextBoolean() ? power(random) : 0);
+          default -> set(group, normal(random, FLUX));
         }
       }
       addJump(since[time]);
@@ -83,7 +83,7 @@ final class UsualState {
     system.toBasis(z, state);
   }
 
-  /** The root mean square of each coordinate and input over some states. */
+  /** The root mean square of each coordinate and input over some snapshots. */
   double[] amplitude(Random random) {
     double[] amplitude = new double[state.length];
     for (int sample = 0; sample < FOR_AMPLITUDES; sample++) {
@@ -114,8 +114,8 @@ final class UsualState {
     return between(random, strength) * random.nextGaussian();
   }
 
-  private void set(int drive, double value) {
-    for (int input : body.drives.members(drive)) {
+  private void set(int group, double value) {
+    for (int input : body.groups.members(group)) {
       jump[input] = value;
     }
   }

@@ -5,47 +5,50 @@ import java.util.Arrays;
 import java.util.List;
 import stenotherm.conduction.ReducibleNetwork;
 
-/** The heat that something gives each cell [W], with a list of the few that get any. Immutable. */
-final class HeatPattern {
-  private final double[] heat;
+/**
+ * A right-hand side b of (G + s C) x = b: heat that each cell gets [W], with a list of the few
+ * cells that get any. Immutable.
+ */
+final class LoadVector {
+  private final double[] load;
   private final int[] at;
 
   /**
    * Lists the cells that get heat.
    *
-   * @param heat a vector; must not be changed afterwards
+   * @param load a vector; must not be changed afterwards
    */
-  HeatPattern(double[] heat) {
-    this.heat = heat;
-    int[] found = new int[heat.length];
+  LoadVector(double[] load) {
+    this.load = load;
+    int[] found = new int[load.length];
     int count = 0;
-    for (int i = 0; i < heat.length; i++) {
-      if (heat[i] != 0) {
+    for (int i = 0; i < load.length; i++) {
+      if (load[i] != 0) {
         found[count++] = i;
       }
     }
     at = Arrays.copyOf(found, count);
   }
 
-  /** The patterns of all inputs of a network. */
-  static List<HeatPattern> ofInputs(ReducibleNetwork operator) {
-    List<HeatPattern> patterns = new ArrayList<>();
+  /** The load vectors of all inputs of a network. */
+  static List<LoadVector> ofInputs(ReducibleNetwork operator) {
+    List<LoadVector> loads = new ArrayList<>();
     for (int input = 0; input < operator.inputs().size(); input++) {
-      patterns.add(new HeatPattern(operator.heatOf(input)));
+      loads.add(new LoadVector(operator.heatOf(input)));
     }
-    return patterns;
+    return loads;
   }
 
   /** The vector; not to be changed. */
   double[] vector() {
-    return heat;
+    return load;
   }
 
   /** Sum of the magnitudes. */
   double magnitude() {
     double sum = 0;
     for (int i : at) {
-      sum += Math.abs(heat[i]);
+      sum += Math.abs(load[i]);
     }
     return sum;
   }
@@ -54,7 +57,7 @@ final class HeatPattern {
   double product(double[] x) {
     double sum = 0;
     for (int i : at) {
-      sum += heat[i] * x[i];
+      sum += load[i] * x[i];
     }
     return sum;
   }

@@ -9,13 +9,13 @@ import stenotherm.conduction.Port;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
- * Which inputs of a body always have the same value: to the basis they are one input, whose answer
- * is the sum of theirs. Immutable.
+ * Which inputs of a body always have the same value: to the basis each group is one input, whose
+ * load is the sum of theirs. Immutable.
  */
-final class Drives {
+final class InputGroups {
   private final List<Port> inputs;
 
-  /** Positions of the inputs that each drive stands for, each input in one drive. */
+  /** Positions of the inputs of each group; each input is in one group. */
   private final int[][] members;
 
   /**
@@ -23,7 +23,7 @@ final class Drives {
    *
    * @param together names of inputs that are one; an input in several sets joins them
    */
-  Drives(List<Port> inputs, List<Set<String>> together) {
+  InputGroups(List<Port> inputs, List<Set<String>> together) {
     this.inputs = inputs;
     int[] first = new int[inputs.size()];
     for (int input = 0; input < first.length; input++) {
@@ -42,7 +42,7 @@ final class Drives {
   }
 
   /** Takes over what was read. */
-  Drives(List<Port> inputs, int[][] members) {
+  InputGroups(List<Port> inputs, int[][] members) {
     this.inputs = inputs;
     this.members = members;
   }
@@ -108,48 +108,48 @@ final class Drives {
     return members.length;
   }
 
-  int[] members(int drive) {
-    return members[drive];
+  int[] members(int group) {
+    return members[group];
   }
 
-  /** Unit of the inputs of a drive. */
-  String unit(int drive) {
-    return inputs.get(members[drive][0]).unit();
+  /** Unit of the inputs of a group. */
+  String unit(int group) {
+    return inputs.get(members[group][0]).unit();
   }
 
-  /** The heats of all drives. */
-  List<HeatPattern> heats(ReducibleNetwork operator) {
-    List<HeatPattern> heats = new ArrayList<>();
-    for (int drive = 0; drive < members.length; drive++) {
-      heats.add(new HeatPattern(heatOf(operator, drive)));
+  /** The load vectors of all groups. */
+  List<LoadVector> loads(ReducibleNetwork operator) {
+    List<LoadVector> loads = new ArrayList<>();
+    for (int group = 0; group < members.length; group++) {
+      loads.add(new LoadVector(loadOf(operator, group)));
     }
-    return heats;
+    return loads;
   }
 
-  /** The heat that a value of 1 of all its inputs gives each cell. */
-  private double[] heatOf(ReducibleNetwork operator, int drive) {
-    double[] heat = operator.heatOf(members[drive][0]);
-    for (int m = 1; m < members[drive].length; m++) {
-      double[] more = operator.heatOf(members[drive][m]);
-      for (int i = 0; i < heat.length; i++) {
-        heat[i] += more[i];
+  /** Heat that each cell gets if all inputs of a group are 1 [W]. */
+  private double[] loadOf(ReducibleNetwork operator, int group) {
+    double[] load = operator.heatOf(members[group][0]);
+    for (int m = 1; m < members[group].length; m++) {
+      double[] more = operator.heatOf(members[group][m]);
+      for (int i = 0; i < load.length; i++) {
+        load[i] += more[i];
       }
     }
-    return heat;
+    return load;
   }
 
   /** Refuses inputs that should be the same and are not. */
   void check(double[] values) {
-    for (int[] drive : members) {
-      for (int m = 1; m < drive.length; m++) {
-        if (values[drive[m]] != values[drive[0]]) {
+    for (int[] group : members) {
+      for (int m = 1; m < group.length; m++) {
+        if (values[group[m]] != values[group[0]]) {
           throw new InvalidInputException(
-              "input '" + inputs.get(drive[m]).name() + "'",
-              values[drive[m]]
+              "input '" + inputs.get(group[m]).name() + "'",
+              values[group[m]]
                   + " differs from "
-                  + values[drive[0]]
+                  + values[group[0]]
                   + " of '"
-                  + inputs.get(drive[0]).name()
+                  + inputs.get(group[0]).name()
                   + "', but the model was built for inputs that go together");
         }
       }
