@@ -1,5 +1,6 @@
 package stenotherm.material;
 
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.Radiation;
 
@@ -20,6 +21,24 @@ public sealed interface Behaviour {
    */
   double conductivityRatio(double temperature);
 
+  /**
+   * Tells whether the conductivity depends on temperature.
+   *
+   * @return false if the ratio is 1 at every temperature
+   */
+  default boolean followsTemperature() {
+    return false;
+  }
+
+  /**
+   * Returns where and with how much heat the material melts.
+   *
+   * @return nothing if it does not
+   */
+  default Optional<Melting> phaseChange() {
+    return Optional.empty();
+  }
+
   /** Properties that do not depend on temperature. */
   record Constant() implements Behaviour {
     @Override
@@ -37,6 +56,11 @@ public sealed interface Behaviour {
     @Override
     public double conductivityRatio(double temperature) {
       return correction.factor(temperature);
+    }
+
+    @Override
+    public boolean followsTemperature() {
+      return true;
     }
   }
 
@@ -82,6 +106,11 @@ public sealed interface Behaviour {
     public double conductivityRatio(double temperature) {
       return law.conductivity(temperature) / law.conductivity(referenceTemperature);
     }
+
+    @Override
+    public boolean followsTemperature() {
+      return true;
+    }
   }
 
   /**
@@ -94,6 +123,11 @@ public sealed interface Behaviour {
     @Override
     public double conductivityRatio(double temperature) {
       return 1;
+    }
+
+    @Override
+    public Optional<Melting> phaseChange() {
+      return Optional.of(melting);
     }
   }
 }
