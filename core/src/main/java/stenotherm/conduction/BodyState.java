@@ -23,15 +23,17 @@ record BodyState(double[] temperature, double[] enthalpy) {
     check(network, initial);
     double[] temperature = operator.system.vector();
     for (int cell = 0; cell < operator.system.cells; cell++) {
-      if (network.isSolid(cell)) {
+      if (network.cells().isSolid(cell)) {
         temperature[cell + operator.system.pad] =
-            initial.temperatures().getOrDefault(network.nameOf(cell), initial.temperature());
+            initial
+                .temperatures()
+                .getOrDefault(network.cells().nameOf(cell), initial.temperature());
       }
     }
     MeltingCells melting = operator.melting;
     double[] enthalpy = new double[melting.count()];
     for (int m = 0; m < enthalpy.length; m++) {
-      Double fraction = initial.liquidFractions().get(network.nameOf(melting.cell[m]));
+      Double fraction = initial.liquidFractions().get(network.cells().nameOf(melting.cell[m]));
       enthalpy[m] =
           fraction == null
               ? melting.enthalpy(m, temperature[melting.at[m]])
@@ -53,7 +55,7 @@ record BodyState(double[] temperature, double[] enthalpy) {
     requireSolid(network, initial.liquidFractions().keySet(), "initial liquid fraction");
     for (Block block : network.grid().layout().blocks()) {
       String name = block.name();
-      Melting melting = HeatNetwork.melting(block).orElse(null);
+      Melting melting = block.phaseChange().orElse(null);
       boolean partly = initial.liquidFractions().containsKey(name);
       if (partly && melting == null) {
         throw new InvalidInputException(

@@ -48,8 +48,8 @@ final class CellConductivities {
     this.solid = new double[melting.count()];
     this.liquid = new double[melting.count()];
     for (int m = 0; m < solid.length; m++) {
-      Melting law = network.melting(melting.cell[m]).orElseThrow();
-      solid[m] = network.conductivity(melting.cell[m]);
+      Melting law = network.cells().melting(melting.cell[m]).orElseThrow();
+      solid[m] = network.cells().conductivity(melting.cell[m]);
       liquid[m] = law.liquidConductivity();
     }
     this.position = new int[melting.isEmpty() ? 0 : network.grid().cellCount()];
@@ -58,21 +58,21 @@ final class CellConductivities {
     for (int m = 0; m < solid.length; m++) {
       position[melting.cell[m]] = m;
       for (Face face : Face.values()) {
-        beyond[6 * m + face.ordinal()] = network.solidAcross(melting.cell[m], face);
+        beyond[6 * m + face.ordinal()] = network.cells().solidAcross(melting.cell[m], face);
       }
     }
     boolean live = kind == IntegratorSettings.Conductivities.LIVE;
     int[] cells = new int[live ? network.grid().cellCount() : 0];
     int count = 0;
     for (int cell = 0; cell < cells.length; cell++) {
-      if (network.followsTemperature(cell)) {
+      if (network.cells().followsTemperature(cell)) {
         cells[count++] = cell;
       }
     }
     this.following = Arrays.copyOf(cells, count);
     this.behaviour =
         Arrays.stream(following)
-            .mapToObj(cell -> network.material(cell).behaviour())
+            .mapToObj(cell -> network.cells().material(cell).behaviour())
             .toArray(Behaviour[]::new);
   }
 
@@ -105,7 +105,7 @@ final class CellConductivities {
     double[] conductivity = new double[stated.grid().cellCount()];
     boolean changed = false;
     for (int cell = 0; cell < conductivity.length; cell++) {
-      conductivity[cell] = stated.conductivity(cell);
+      conductivity[cell] = stated.cells().conductivity(cell);
     }
     for (int index = 0; index < following.length; index++) {
       int cell = following[index];
@@ -115,7 +115,7 @@ final class CellConductivities {
       conductivity[melting.cell[m]] = mixed(m, fraction[m]);
     }
     for (int cell = 0; cell < conductivity.length; cell++) {
-      changed |= conductivity[cell] != latest.conductivity(cell);
+      changed |= conductivity[cell] != latest.cells().conductivity(cell);
     }
     if (changed) {
       latest =

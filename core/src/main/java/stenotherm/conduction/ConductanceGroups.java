@@ -72,7 +72,7 @@ final class ConductanceGroups {
     for (Axis axis : Axis.values()) {
       groups.addAlong(axis);
     }
-    List<Patch> patches = network.patches();
+    List<Patch> patches = network.patches().list();
     for (int port = 0; port < patches.size(); port++) {
       groups.addPatch(port, patches.get(port));
     }
@@ -86,7 +86,7 @@ final class ConductanceGroups {
   }
 
   private void addAlong(Axis axis) {
-    double[] coupling = network.coupling(axis);
+    double[] coupling = network.cells().coupling(axis);
     int stride = network.grid().stride(axis);
     Face up = Face.of(axis, true);
     for (int cell = 0; cell < coupling.length; cell++) {
@@ -98,8 +98,8 @@ final class ConductanceGroups {
           add(new ConductanceGroup.Key(-1, first, second, 0, 0), cell, next, coupling[cell], 0.5, 0.5);
         } else {
           double perArea = coupling[cell] / network.grid().faceArea(up, cell);
-          double own = perArea * network.halfResistance(up, cell);
-          double beyond = perArea * network.halfResistance(up.opposite(), next);
+          double own = perArea * network.cells().halfResistance(up, cell);
+          double beyond = perArea * network.cells().halfResistance(up.opposite(), next);
           addBetween(first, second, cell, next, coupling[cell], own, beyond);
         }
       }

@@ -145,7 +145,7 @@ public final class ConductionProblem {
 
   /** Builds a problem. Not thread-safe. */
   public static final class Builder {
-    private final HeatNetwork.Builder network;
+    private final HeatNetworkBuilder network;
     private final Layout layout;
     private final Map<Face, Boundary> faces = new EnumMap<>(Face.class);
     private final Map<String, Boundary> environments = new LinkedHashMap<>();
@@ -324,8 +324,8 @@ public final class ConductionProblem {
      *
      * @return the problem
      * @throws InvalidInputException if the parts do not fit, see {@link
-     *     HeatNetwork.Builder#build()}, or the start is that of some blocks only, of an
-     *     environment, or not clear, see {@link FullEngine}
+     *     HeatNetworkBuilder#build()}, or the start is that of some blocks only, of an environment,
+     *     or not clear, see {@link FullEngine}
      */
     public ConductionProblem build() {
       return new ConductionProblem(this);

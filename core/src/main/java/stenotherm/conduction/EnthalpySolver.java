@@ -89,7 +89,7 @@ final class EnthalpySolver {
     for (int cell = 0; cell < operator.system.cells; cell++) {
       // the solver's uniform correction reaches environments too; kept there it would enter the
       // heat balance of the next iteration
-      if (network.isSolid(cell)) {
+      if (network.cells().isSolid(cell)) {
         temperature[cell + pad] += increment[cell + pad];
       }
     }

@@ -44,15 +44,15 @@ final class HeatOperator {
     this.network = network;
     this.system = new StructuredSystem(network);
     this.melting = new MeltingCells(network, system.pad);
-    this.patches = network.patches();
-    this.sources = network.sources();
+    this.patches = network.patches().list();
+    this.sources = network.sources().list();
     this.capacity = system.vector();
     for (int cell = 0; cell < system.cells; cell++) {
-      capacity[cell + system.pad] = network.capacity(cell);
+      capacity[cell + system.pad] = network.cells().capacity(cell);
     }
     this.environment =
         IntStream.range(0, system.cells)
-            .filter(cell -> !network.isSolid(cell))
+            .filter(cell -> !network.cells().isSolid(cell))
             .map(cell -> cell + system.pad)
             .toArray();
     this.toBoundaries = system.vector();
@@ -72,8 +72,8 @@ final class HeatOperator {
       return;
     }
     network = other;
-    patches = other.patches();
-    sources = other.sources();
+    patches = other.patches().list();
+    sources = other.sources().list();
     system.use(other);
     factoredStage = Double.NaN;
     meltingStage = Double.NaN;
@@ -181,7 +181,7 @@ final class HeatOperator {
     }
     for (int head = 0; head < queued; head++) {
       for (Face face : Face.values()) {
-        if (network.couplingAcross(queue[head], face) > 0) {
+        if (network.cells().couplingAcross(queue[head], face) > 0) {
           int stride = network.grid().stride(face.axis());
           int next = face.isMax() ? queue[head] + stride : queue[head] - stride;
           if (!reached[next]) {
@@ -192,7 +192,7 @@ final class HeatOperator {
       }
     }
     for (int cell = 0; cell < system.cells; cell++) {
-      if (network.isSolid(cell) && !reached[cell]) {
+      if (network.cells().isSolid(cell) && !reached[cell]) {
         return cell;
       }
     }

@@ -6,8 +6,8 @@ import stenotherm.base.InvalidInputException;
 
 /**
  * The surface of solid blocks where it looks one way and other solid blocks touch it, such as the
- * inner surface of a wall. Heat may be released there, see {@link
- * HeatNetwork.Builder#source(String, InnerSurface)}.
+ * inner surface of a wall. Heat may be released there, see {@link HeatNetworkBuilder#source(String,
+ * InnerSurface)}.
  *
  * <p>Stable. A value, thus thread-safe.
  *

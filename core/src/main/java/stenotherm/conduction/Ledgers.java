@@ -16,12 +16,12 @@ final class Ledgers {
   static HeatLedger of(HeatOperator operator, TimeIntegrator integrator, BodyState initial) {
     HeatNetwork network = operator.network();
     Map<String, Double> boundaries = new LinkedHashMap<>();
-    for (int p = 0; p < network.patches().size(); p++) {
-      boundaries.put(network.patches().get(p).port().name(), integrator.boundaryHeat[p]);
+    for (int p = 0; p < network.patches().list().size(); p++) {
+      boundaries.put(network.patches().list().get(p).port().name(), integrator.boundaryHeat[p]);
     }
     Map<String, Double> sources = new LinkedHashMap<>();
-    for (int s = 0; s < network.sources().size(); s++) {
-      sources.put(network.sources().get(s).port().name(), integrator.sourceHeat[s]);
+    for (int s = 0; s < network.sources().list().size(); s++) {
+      sources.put(network.sources().list().get(s).port().name(), integrator.sourceHeat[s]);
     }
     Map<String, Double> storedIn = storedIn(operator, integrator, initial);
     double scale = integrator.heatMoved + network.totalCapacity() * SCALE_RISE;

@@ -38,7 +38,7 @@ final class MeltingCells {
   MeltingCells(HeatNetwork network, int pad) {
     List<Integer> found = new ArrayList<>();
     for (int index = 0; index < network.grid().cellCount(); index++) {
-      if (network.melting(index).isPresent()) {
+      if (network.cells().melting(index).isPresent()) {
         found.add(index);
       }
     }
@@ -52,9 +52,9 @@ final class MeltingCells {
     atSolidus = new double[count];
     atLiquidus = new double[count];
     for (int m = 0; m < count; m++) {
-      Melting melting = network.melting(cell[m]).orElseThrow();
-      Material material = network.material(cell[m]);
-      solidCapacity[m] = network.capacity(cell[m]);
+      Melting melting = network.cells().melting(cell[m]).orElseThrow();
+      Material material = network.cells().material(cell[m]);
+      solidCapacity[m] = network.cells().capacity(cell[m]);
       double mass = solidCapacity[m] / material.specificHeat();
       liquidCapacity[m] = mass * melting.liquidSpecificHeat();
       double width = melting.range().high() - melting.range().low();

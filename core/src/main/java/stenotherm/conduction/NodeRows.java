@@ -31,7 +31,8 @@ final class NodeRows {
     this.coefficient = coefficient;
     this.start = new int[cells.length + 1];
     // heat released on inner surfaces is not looked for node by node
-    this.reachedByInputs = network.sources().stream().anyMatch(source -> source.through() != null);
+    this.reachedByInputs =
+        network.sources().list().stream().anyMatch(source -> source.through() != null);
     for (int row = 0; row < cells.length; row++) {
       int n = nodes[row];
       int[] side = {n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1};
@@ -68,22 +69,25 @@ final class NodeRows {
 
     @Override
     public void rise(int at, Face face, double part) {
-      double coupling = network.couplingAcross(at, face);
-      int p = coupling > 0 ? -1 : network.patchAt(at, face);
+      double coupling = network.cells().couplingAcross(at, face);
+      int p = coupling > 0 ? -1 : network.patches().at(at, face);
       double conductance = coupling;
       if (p >= 0) {
         reachedByInputs = true;
-        Patch patch = network.patches().get(p);
+        Patch patch = network.patches().list().get(p);
         conductance =
             patch.port().kind() == BoundaryKind.FLUX
                 ? 0
-                : patch.conductance(network.indexInPatch(at, face, p), coefficient[p]);
+                : patch.conductance(network.patches().indexIn(at, face, p), coefficient[p]);
       }
       if (conductance == 0 || part == 0) {
         return;
       }
       double perKelvin =
-          part * conductance * network.halfResistance(face, at) / network.grid().faceArea(face, at);
+          part
+              * conductance
+              * network.cells().halfResistance(face, at)
+              / network.grid().faceArea(face, at);
       centre(at, -perKelvin);
       if (coupling > 0) {
         int stride = network.grid().stride(face.axis());

@@ -29,7 +29,7 @@ final class Probes {
     this.boundary = new int[probes.size()];
     this.cells = new int[probes.size()][];
     this.weights = new double[probes.size()][];
-    this.flows = new double[operator.network().patches().size()];
+    this.flows = new double[operator.network().patches().list().size()];
     boolean field = false;
     Set<String> names = new HashSet<>();
     for (int index = 0; index < probes.size(); index++) {
@@ -89,7 +89,7 @@ final class Probes {
       return TemperatureField.requireSolidCells(network, minimum.block());
     }
     if (probe instanceof Probe.InnerSurfaceMean inner) {
-      return network.cellsBefore("probe '" + inner.name() + "'", inner.surface());
+      return network.cells().cellsBefore("probe '" + inner.name() + "'", inner.surface());
     }
     if (probe instanceof Probe.SurfaceMean surface) {
       network.boundaryIndex(surface.boundary());

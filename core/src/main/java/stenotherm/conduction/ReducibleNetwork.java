@@ -98,7 +98,7 @@ public final class ReducibleNetwork {
   public static Optional<String> reasonAgainst(HeatNetwork network) {
     List<String> melting =
         network.grid().layout().blocks().stream()
-            .filter(block -> HeatNetwork.melting(block).isPresent())
+            .filter(block -> block.phaseChange().isPresent())
             .map(block -> "'" + block.name() + "'")
             .toList();
     return melting.isEmpty()
@@ -118,8 +118,8 @@ public final class ReducibleNetwork {
   public static Optional<String> reasonAgainstLive(HeatNetwork network) {
     List<String> following = new ArrayList<>();
     for (int cell = 0; cell < network.grid().cellCount(); cell++) {
-      if (network.followsTemperature(cell)) {
-        String name = "'" + network.nameOf(cell) + "'";
+      if (network.cells().followsTemperature(cell)) {
+        String name = "'" + network.cells().nameOf(cell) + "'";
         if (!following.contains(name)) {
           following.add(name);
         }
@@ -197,7 +197,7 @@ public final class ReducibleNetwork {
       }
     } else {
       for (int cell = 0; cell < operator.system.cells; cell++) {
-        indicator[cell + operator.system.pad] = network.isSolid(cell) ? 1 : 0;
+        indicator[cell + operator.system.pad] = network.cells().isSolid(cell) ? 1 : 0;
       }
     }
     return indicator;
@@ -449,7 +449,7 @@ public final class ReducibleNetwork {
       int[] side = {n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1};
       for (Axis axis : Axis.values()) {
         if (side[axis.ordinal()] < 0) {
-          int next = network.solidAcross(each, Face.of(axis, false));
+          int next = network.cells().solidAcross(each, Face.of(axis, false));
           if (next >= 0 && network.grid().blockOf(next) == network.grid().blockOf(each)) {
             return true;
           }

@@ -20,15 +20,15 @@ public final class SteadySolution {
     this.field = new TemperatureField(operator, temperature, conditions);
     this.iterations = iterations;
     HeatNetwork network = operator.network();
-    double[] flows = new double[network.patches().size()];
+    double[] flows = new double[network.patches().list().size()];
     operator.heatFlows(temperature, conditions, flows);
     Map<String, Double> byBoundary = new LinkedHashMap<>();
     for (int p = 0; p < flows.length; p++) {
-      byBoundary.put(network.patches().get(p).port().name(), flows[p]);
+      byBoundary.put(network.patches().list().get(p).port().name(), flows[p]);
     }
     Map<String, Double> bySource = new LinkedHashMap<>();
     for (int s = 0; s < conditions.power.length; s++) {
-      bySource.put(network.sources().get(s).port().name(), conditions.power[s]);
+      bySource.put(network.sources().list().get(s).port().name(), conditions.power[s]);
     }
     this.heatFlows = Collections.unmodifiableMap(byBoundary);
     this.powers = Collections.unmodifiableMap(bySource);

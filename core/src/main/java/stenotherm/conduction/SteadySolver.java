@@ -87,7 +87,8 @@ public final class SteadySolver {
     if (!operator.system.isRegular()) {
       throw new InvalidInputException(
           "boundaries",
-          "no film and no held surface fixes the temperature level; a steady state needs at least one");
+          "no film and no held surface fixes the temperature level; a steady state needs at least"
+              + " one");
     }
     int floating = operator.floatingCell();
     if (floating >= 0) {
@@ -172,9 +173,9 @@ public final class SteadySolver {
 
   /** Boundaries whose value is a temperature. */
   private static int[] indices(HeatNetwork network) {
-    int count = network.patches().size();
+    int count = network.patches().list().size();
     return java.util.stream.IntStream.range(0, count)
-        .filter(p -> network.patches().get(p).port().kind() != BoundaryKind.FLUX)
+        .filter(p -> network.patches().list().get(p).port().kind() != BoundaryKind.FLUX)
         .toArray();
   }
 }

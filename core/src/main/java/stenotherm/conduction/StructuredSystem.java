@@ -123,9 +123,9 @@ final class StructuredSystem {
 
   /** Takes over the couplings of a network; the system must then be factored anew. */
   void use(HeatNetwork network) {
-    System.arraycopy(network.coupling(Axis.X), 0, couplingX, pad, cells);
-    System.arraycopy(network.coupling(Axis.Y), 0, couplingY, pad, cells);
-    System.arraycopy(network.coupling(Axis.Z), 0, couplingZ, pad, cells);
+    System.arraycopy(network.cells().coupling(Axis.X), 0, couplingX, pad, cells);
+    System.arraycopy(network.cells().coupling(Axis.Y), 0, couplingY, pad, cells);
+    System.arraycopy(network.cells().coupling(Axis.Z), 0, couplingZ, pad, cells);
     for (int i = pad; i < pad + cells; i++) {
       double x = couplingX[i];
       double y = couplingY[i];

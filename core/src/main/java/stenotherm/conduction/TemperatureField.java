@@ -56,7 +56,7 @@ public final class TemperatureField {
   private static double @Nullable [] releasedOnSurfaces(HeatNetwork network, double[] power) {
     double[] heat = null;
     for (int s = 0; s < power.length; s++) {
-      SourceBlock source = network.sources().get(s);
+      SourceBlock source = network.sources().list().get(s);
       Face[] through = source.through();
       if (through == null || power[s] == 0) {
         continue;
@@ -80,22 +80,24 @@ public final class TemperatureField {
   }
 
   private double rise(int cell, Face face, double heat) {
-    return heat == 0 ? 0 : heat * network.halfResistance(face, cell) / grid.faceArea(face, cell);
+    return heat == 0
+        ? 0
+        : heat * network.cells().halfResistance(face, cell) / grid.faceArea(face, cell);
   }
 
   private double heatThrough(int cell, Face face) {
-    double coupling = network.couplingAcross(cell, face);
+    double coupling = network.cells().couplingAcross(cell, face);
     if (coupling > 0) {
       double conducted = coupling * (temperature[neighbour(grid, cell, face)] - temperature[cell]);
       return released == null ? conducted : conducted + released[6 * cell + face.ordinal()];
     }
-    int p = network.patchAt(cell, face);
-    return p < 0 ? 0 : heatFrom(p, network.indexInPatch(cell, face, p));
+    int p = network.patches().at(cell, face);
+    return p < 0 ? 0 : heatFrom(p, network.patches().indexIn(cell, face, p));
   }
 
   /** Heat that flows in through a face of a boundary [W]. */
   private double heatFrom(int p, int index) {
-    Patch patch = network.patches().get(p);
+    Patch patch = network.patches().list().get(p);
     return patch.port().kind() == BoundaryKind.FLUX
         ? patch.area()[index] * boundary[p]
         : patch.conductance(index, coefficient[p])
@@ -141,7 +143,7 @@ public final class TemperatureField {
       for (int j : grid.positionsAt(Axis.Y, point.y())) {
         for (int i : grid.positionsAt(Axis.X, point.x())) {
           int cell = grid.cell(i, j, k);
-          if (network.isSolid(cell)) {
+          if (network.cells().isSolid(cell)) {
             cells[count++] = cell;
           }
         }
@@ -299,7 +301,8 @@ public final class TemperatureField {
         boolean crossed = (group & bit) != 0;
         Face face = Face.of(axis, (s > 0) != crossed);
         int from = member[group];
-        if (network.couplingAcross(from, face) > 0 && !network.resistedAcross(from, face)) {
+        if (network.cells().couplingAcross(from, face) > 0
+            && !network.cells().resistedAcross(from, face)) {
           member[next] = neighbour(grid, from, face);
           queue[queued++] = next;
         }
@@ -309,7 +312,7 @@ public final class TemperatureField {
     double weights = 0;
     for (int group = 0; group < 8; group++) {
       if (member[group] >= 0) {
-        weight[group] = network.conductivity(member[group]) / grid.volume(member[group]);
+        weight[group] = network.cells().conductivity(member[group]) / grid.volume(member[group]);
         weights += weight[group];
       }
     }
@@ -394,7 +397,7 @@ public final class TemperatureField {
   static int[] requireSolidCells(HeatNetwork network, String block) {
     int index = network.grid().layout().indexOf(block);
     int[] cells = network.grid().cellsOf(index);
-    if (cells.length == 0 || !network.isSolid(cells[0])) {
+    if (cells.length == 0 || !network.cells().isSolid(cells[0])) {
       throw new InvalidInputException(
           "block '" + block + "'",
           cells.length == 0
@@ -413,7 +416,7 @@ public final class TemperatureField {
    */
   public double surfaceMean(String boundary) {
     int p = network.boundaryIndex(boundary);
-    Patch patch = network.patches().get(p);
+    Patch patch = network.patches().list().get(p);
     double sum = 0;
     for (int f = 0; f < patch.cell().length; f++) {
       int cell = patch.cell()[f];
@@ -432,7 +435,7 @@ public final class TemperatureField {
    *     they touch
    */
   public double innerSurfaceMean(InnerSurface surface) {
-    return surfaceMean(network.cellsBefore("inner surface", surface), surface.side());
+    return surfaceMean(network.cells().cellsBefore("inner surface", surface), surface.side());
   }
 
   /** Area mean over one face of each of some cells [K]. */
@@ -467,7 +470,8 @@ public final class TemperatureField {
       for (int column = 0; column < columns; column++) {
         int cell =
             position * grid.stride(normal) + row * grid.stride(up) + column * grid.stride(across);
-        values[column + columns * row] = network.isSolid(cell) ? temperature[cell] : Double.NaN;
+        values[column + columns * row] =
+            network.cells().isSolid(cell) ? temperature[cell] : Double.NaN;
       }
     }
     return new Section(across, up, grid.lines(across), grid.lines(up), values);

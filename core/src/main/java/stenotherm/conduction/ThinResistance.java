@@ -1,5 +1,6 @@
 package stenotherm.conduction;
 
+import java.util.List;
 import java.util.Set;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -70,5 +71,16 @@ public record ThinResistance(Set<String> inside, Set<String> outside, double res
   private boolean isPair(String in, String out) {
     return inside.contains(in)
         && (outside.isEmpty() ? !inside.contains(out) : outside.contains(out));
+  }
+
+  /** Sum of the resistances between two neighbours [m2 K/W]. */
+  static double sum(List<ThinResistance> all, String one, String other) {
+    double sum = 0;
+    for (ThinResistance resistance : all) {
+      if (resistance.separates(one, other)) {
+        sum += resistance.resistance();
+      }
+    }
+    return sum;
   }
 }

@@ -1,8 +1,10 @@
 package stenotherm.grid;
 
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.material.Material;
+import stenotherm.material.Melting;
 
 /**
  * A named box of a layout: solid material, or an environment.
@@ -23,6 +25,42 @@ public sealed interface Block {
    * @return the box
    */
   Box box();
+
+  /**
+   * Returns what part of the box the block fills.
+   *
+   * @return the shape; an environment fills its box
+   */
+  default Shape shape() {
+    return Shape.BOX;
+  }
+
+  /**
+   * Tells whether the block conducts and stores heat.
+   *
+   * @return false for an environment
+   */
+  default boolean isSolid() {
+    return asSolid().isPresent();
+  }
+
+  /**
+   * Returns the block as a solid one.
+   *
+   * @return this block; nothing if it is an environment
+   */
+  default Optional<Solid> asSolid() {
+    return Optional.empty();
+  }
+
+  /**
+   * Returns how the block melts.
+   *
+   * @return the melting of its material; nothing if it does not melt, or is an environment
+   */
+  default Optional<Melting> phaseChange() {
+    return Optional.empty();
+  }
 
   /**
    * A block that conducts and stores heat.
@@ -52,6 +90,16 @@ public sealed interface Block {
      */
     public Solid {
       Checks.name("block name", name);
+    }
+
+    @Override
+    public Optional<Solid> asSolid() {
+      return Optional.of(this);
+    }
+
+    @Override
+    public Optional<Melting> phaseChange() {
+      return material.behaviour().phaseChange();
     }
   }
 

@@ -1,5 +1,6 @@
 package stenotherm.material;
 
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.Radiation;
 
@@ -23,19 +24,23 @@ public sealed interface Behaviour {
   /**
    * Tells whether the conductivity depends on temperature.
    *
-   * @return false if the ratio is always 1
+   * @return false if the ratio is 1 at every temperature
    */
   default boolean followsTemperature() {
-    return true;
+    return false;
+  }
+
+  /**
+   * Returns where and with how much heat the material melts.
+   *
+   * @return nothing if it does not
+   */
+  default Optional<Melting> phaseChange() {
+    return Optional.empty();
   }
 
   /** Properties that do not depend on temperature. */
   record Constant() implements Behaviour {
-    @Override
-    public boolean followsTemperature() {
-      return false;
-    }
-
     @Override
     public double conductivityRatio(double temperature) {
       return 1;
@@ -51,6 +56,11 @@ public sealed interface Behaviour {
     @Override
     public double conductivityRatio(double temperature) {
       return correction.factor(temperature);
+    }
+
+    @Override
+    public boolean followsTemperature() {
+      return true;
     }
   }
 
@@ -96,6 +106,11 @@ public sealed interface Behaviour {
     public double conductivityRatio(double temperature) {
       return law.conductivity(temperature) / law.conductivity(referenceTemperature);
     }
+
+    @Override
+    public boolean followsTemperature() {
+      return true;
+    }
   }
 
   /**
@@ -106,13 +121,13 @@ public sealed interface Behaviour {
    */
   record Melts(Melting melting) implements Behaviour {
     @Override
-    public boolean followsTemperature() {
-      return false;
+    public double conductivityRatio(double temperature) {
+      return 1;
     }
 
     @Override
-    public double conductivityRatio(double temperature) {
-      return 1;
+    public Optional<Melting> phaseChange() {
+      return Optional.of(melting);
     }
   }
 }

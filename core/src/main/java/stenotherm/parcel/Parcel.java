@@ -20,6 +20,7 @@ import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.HeatNetworkBuilder;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.ThinResistance;
@@ -511,7 +512,7 @@ public record Parcel(
    *     ventilation is asked for where the contents leave no filling
    */
   public HeatNetwork network(MeshControl mesh, List<FacePatch> patches, Set<InnerHeat> innerHeat) {
-    HeatNetwork.Builder network = HeatNetwork.builder(layout(), mesh);
+    HeatNetworkBuilder network = HeatNetwork.builder(layout(), mesh);
     for (Face face : Face.values()) {
       network.boundary(face, BoundaryKind.CONVECTION);
     }
@@ -534,7 +535,7 @@ public record Parcel(
     return network.build();
   }
 
-  private void addSources(HeatNetwork.Builder network, InnerHeat kind) {
+  private void addSources(HeatNetworkBuilder network, InnerHeat kind) {
     switch (kind) {
       case ANIMALS -> occupied().forEach(each -> network.source(InnerHeat.ofAnimal(each)));
       case BEDDING -> {
@@ -573,7 +574,7 @@ public record Parcel(
         : Optional.empty();
   }
 
-  private void addContact(HeatNetwork.Builder network, String name, Placement placement) {
+  private void addContact(HeatNetworkBuilder network, String name, Placement placement) {
     placement
         .onWall()
         .ifPresent(

@@ -84,9 +84,7 @@ final class ParcelBody {
   static Map<String, Material> solids(Parcel parcel) {
     Map<String, Material> solids = new LinkedHashMap<>();
     for (Block block : parcel.layout().blocks()) {
-      if (block instanceof Block.Solid solid) {
-        solids.put(solid.name(), solid.material());
-      }
+      block.asSolid().ifPresent(solid -> solids.put(solid.name(), solid.material()));
     }
     return solids;
   }

@@ -146,7 +146,7 @@ class FacePatchesTest {
 
   @Test
   void patchesThatDoNotFitAreRefused() {
-    HeatNetwork.Builder builder = HeatNetwork.builder(LAYOUT, MESH);
+    HeatNetworkBuilder builder = HeatNetwork.builder(LAYOUT, MESH);
     assertRefused(
         "sticks out of its face at xMax by 20.00 mm", builder, part("a", Face.Z_MAX, 0, 1.1));
     Box inside = new Box(new Point(0, 0, 0), new Point(0.1, 0.1, 0.04));
@@ -163,7 +163,7 @@ class FacePatchesTest {
     assertTrue(message.startsWith("patch 'a': covers no solid cell"), message);
   }
 
-  private static void assertRefused(String expected, HeatNetwork.Builder builder, FacePatch patch) {
+  private static void assertRefused(String expected, HeatNetworkBuilder builder, FacePatch patch) {
     String message =
         assertThrows(
                 InvalidInputException.class, () -> builder.patch(patch, BoundaryKind.CONVECTION))

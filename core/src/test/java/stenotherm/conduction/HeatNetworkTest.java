@@ -41,7 +41,7 @@ class HeatNetworkTest {
   @Test
   void unknownBlocksAreNamed() {
     String message = "block: there is no block 'rom'; there are foam, room";
-    HeatNetwork.Builder builder = HeatNetwork.builder(roomBesideWall(), MESH);
+    HeatNetworkBuilder builder = HeatNetwork.builder(roomBesideWall(), MESH);
     assertRefused(message, () -> builder.boundary("rom", BoundaryKind.CONVECTION));
     assertRefused(
         message, () -> builder.thinResistance(ThinResistance.between("foam", "rom", 0.1)));
@@ -147,7 +147,7 @@ class HeatNetworkTest {
   @Test
   void radiusZeroAndAnglesAreNoSurfaces() {
     Block rod = new Block.Solid("rod", Box.ofSize(1, Math.PI, 1), Bodies.FOAM);
-    HeatNetwork.Builder cylinder =
+    HeatNetworkBuilder cylinder =
         HeatNetwork.builder(Layout.cylindrical(List.of(rod)), MeshControl.uniform(0.5));
     assertRefused(
         "boundary 'xMin': lies at radius 0, where there is no surface",
@@ -156,7 +156,7 @@ class HeatNetworkTest {
     assertRefused(
         "boundary 'yMax': is no surface in CYLINDRICAL coordinates: nothing passes it",
         () -> cylinder.boundary(Face.Y_MAX, BoundaryKind.CONVECTION).build());
-    HeatNetwork.Builder ball =
+    HeatNetworkBuilder ball =
         HeatNetwork.builder(Layout.spherical(List.of(rod)), MeshControl.uniform(0.5));
     assertRefused(
         "boundary 'zMin': is no surface in SPHERICAL coordinates: nothing passes it",

@@ -43,7 +43,7 @@ class MeltingCellsTest {
     for (double width : new double[] {0, 4}) {
       HeatNetwork network = problem(melting(width)).build().network();
       MeltingCells cells = new MeltingCells(network, 0);
-      double mass = network.capacity(cells.cell[0]) / 2000;
+      double mass = network.cells().capacity(cells.cell[0]) / 2000;
       double solid = 2000 * mass;
       double latent = 2e5 * mass;
       for (double temperature = 290; temperature < 310; temperature += 0.7) {

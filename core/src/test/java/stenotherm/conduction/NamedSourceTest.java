@@ -120,10 +120,10 @@ class NamedSourceTest {
   }
 
   private static void assertShares(HeatNetwork network, double ofFoam) {
-    int before = network.sources().get(0).cell()[0];
+    int before = network.sources().list().get(0).cell()[0];
     double toFoam = network.grid().width(Axis.X, before) / 2 / ofFoam;
     double toBoard = network.grid().width(Axis.X, before + 1) / 2 / 0.06;
-    double[] share = network.sources().get(0).share();
+    double[] share = network.sources().list().get(0).share();
     assertEquals(toBoard / (toFoam + toBoard), share[0], 1e-12);
     assertEquals(1, share[0] + share[1], 1e-15);
   }
@@ -147,7 +147,7 @@ class NamedSourceTest {
     assertEquals(0.06, port.area(), 1e-12);
     assertEquals(0, port.volume());
     assertEquals("W", port.unit());
-    assertEquals(1, Arrays.stream(network.sources().get(0).share()).sum(), 1e-12);
+    assertEquals(1, Arrays.stream(network.sources().list().get(0).share()).sum(), 1e-12);
   }
 
   /** The end of a rod has a true area that cells cut by its rim do not have. */
@@ -203,7 +203,7 @@ class NamedSourceTest {
 
   @Test
   void whatDoesNotFitIsRefused() {
-    HeatNetwork.Builder builder = HeatNetwork.builder(Bodies.wall(), COARSE);
+    HeatNetworkBuilder builder = HeatNetwork.builder(Bodies.wall(), COARSE);
     assertRefused(
         "source 'foam': is the name of a block; a source of that name heats that block alone",
         () -> builder.source("foam", Set.of("board")));
@@ -265,7 +265,7 @@ class NamedSourceTest {
             List.of(
                 new Block.Solid("foam", slice(0, 0.1), Bodies.FOAM),
                 new Block.Environment("room", slice(0.06, 0.1))));
-    HeatNetwork.Builder builder =
+    HeatNetworkBuilder builder =
         HeatNetwork.builder(layout, COARSE).boundary("room", BoundaryKind.CONVECTION);
     assertRefused(
         "source 'any': lies at 'room', an environment; an inner surface has solids on both sides",

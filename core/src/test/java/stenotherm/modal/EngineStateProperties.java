@@ -20,6 +20,7 @@ import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.HeatNetworkBuilder;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.IntegratorSettings.Conductivities;
@@ -42,7 +43,7 @@ class EngineStateProperties {
 
   /** A gel that melts at 0 °C, in foam. */
   private static HeatNetwork pack() {
-    HeatNetwork.Builder builder =
+    HeatNetworkBuilder builder =
         HeatNetwork.builder(
                 new Layout(
                     List.of(

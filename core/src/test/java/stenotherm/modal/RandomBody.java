@@ -10,6 +10,7 @@ import stenotherm.conduction.Boundary;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.HeatNetworkBuilder;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.SteadySolution;
 import stenotherm.conduction.SteadySolver;
@@ -73,7 +74,7 @@ final class RandomBody {
     layout = new Layout(blocks);
     double cell = x / cellsAcross;
     mesh = new MeshControl(cell, cell / 3, growth);
-    HeatNetwork.Builder builder =
+    HeatNetworkBuilder builder =
         HeatNetwork.builder(layout, mesh).source("warmer").source("animal").thinResistance(CONTACT);
     for (Face face : Face.values()) {
       builder.boundary(face, BoundaryKind.CONVECTION);

@@ -33,8 +33,6 @@ import picocli.CommandLine.Spec;
       "3:nothing compared: Python or SciPy is missing"
     })
 public final class CompareWithScipy implements Callable<Integer> {
-  private static final int WRONG = 2;
-
   @Spec private @Nullable CommandSpec spec;
 
   @Option(
@@ -59,18 +57,19 @@ public final class CompareWithScipy implements Callable<Integer> {
   @Override
   public Integer call() throws InterruptedException {
     PrintWriter console = Objects.requireNonNull(spec).commandLine().getOut();
-    List<String> command = List.of(python);
     try {
-      ScipyComparison comparison =
-          quick ? ScipyComparison.quick(command) : ScipyComparison.full(command);
-      ScipyComparison.Result result = comparison.run(keep);
-      console.println(result.title());
+      ScipyComparison.Result result = new ScipyComparison(List.of(python), quick).run(keep);
+      console.println(ScipyComparison.TITLE);
       result.exhibits().forEach(exhibit -> PlainText.print(exhibit, console));
       console.flush();
-      return result.status().exitStatus();
+      return switch (result.status()) {
+        case AGREES -> 0;
+        case FAILED -> 1;
+        case MISSING -> 3;
+      };
     } catch (IOException fault) {
       spec.commandLine().getErr().println(fault);
-      return WRONG;
+      return 2;
     }
   }
 }

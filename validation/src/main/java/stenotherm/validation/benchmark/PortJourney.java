@@ -13,6 +13,7 @@ import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.HeatNetworkBuilder;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
@@ -41,7 +42,7 @@ final class PortJourney {
   private final List<double[]> filmSets = new ArrayList<>();
 
   PortJourney(MeshControl mesh) {
-    HeatNetwork.Builder builder = HeatNetwork.builder(ReferenceTransient.layout(), mesh);
+    HeatNetworkBuilder builder = HeatNetwork.builder(ReferenceTransient.layout(), mesh);
     for (Face face : Face.values()) {
       builder.boundary(face, BoundaryKind.CONVECTION);
     }

@@ -1,7 +1,5 @@
 package stenotherm.validation.benchmark;
 
-import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -21,6 +19,7 @@ import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.Point;
+import stenotherm.grid.RectilinearGrid;
 import stenotherm.material.Material;
 
 /**
@@ -147,23 +146,8 @@ public final class ReferenceTransient {
     return TransientSolver.solve(problem, probes(), storedTimes(), settings);
   }
 
-  /**
-   * The same journey for another program, with the means of animal and warmer at every hour as
-   * outputs.
-   *
-   * @return the problem
-   */
-  PortableProblem portable() {
-    List<TimeFunction> films = Arrays.stream(Face.values()).map(ReferenceTransient::film).toList();
-    return new PortableProblem(
-        problem.network(),
-        films,
-        Collections.nCopies(films.size(), ambient()),
-        List.of(power()),
-        Temperatures.fromCelsius(START_CELSIUS),
-        List.of("animal", "warmer"),
-        Times.HOUR,
-        Times.fromHours(HOURS));
+  RectilinearGrid grid() {
+    return problem.network().grid();
   }
 
   /** Runs the journey, stored at other times [s]. */

@@ -1,22 +1,22 @@
 package stenotherm.validation.benchmark;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.lang.management.ManagementFactory;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import stenotherm.base.Times;
+import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TransientSolution;
-import stenotherm.grid.MeshControl;
+import stenotherm.validation.benchmark.Stopwatch.Taken;
 import stenotherm.validation.studies.Findings.Exhibit;
 
 /**
@@ -40,9 +40,6 @@ public final class ScipyComparison {
   /** Heading of the section in a report. */
   public static final String TITLE = "Full solver and a program that uses SciPy";
 
-  /** What users type to get SciPy. */
-  private static final String INSTALL = "apt-get install python3-scipy";
-
   private static final double LOOSEST = 1;
 
   /** Ratio of one tolerance that is tried to the next. */
@@ -53,93 +50,44 @@ public final class ScipyComparison {
   /** How a comparison ended. */
   public enum Status {
     /** Both programs gave the same answers. */
-    AGREES(0),
+    AGREES,
     /** They did not, or the script went wrong. */
-    FAILED(1),
+    FAILED,
     /** There is no Python or no SciPy; nothing was compared. */
-    MISSING(3);
-
-    private final int exitStatus;
-
-    Status(int exitStatus) {
-      this.exitStatus = exitStatus;
-    }
-
-    /**
-     * Returns the exit status of the command.
-     *
-     * @return 0 if all is well
-     */
-    public int exitStatus() {
-      return exitStatus;
-    }
+    MISSING
   }
 
   /**
    * What came out.
    *
    * @param status how it ended
-   * @param title heading of the section
    * @param exhibits what a report shows
    */
-  public record Result(Status status, String title, List<Exhibit> exhibits) {
+  public record Result(Status status, List<Exhibit> exhibits) {
     /** Copies the list. */
     public Result {
       exhibits = List.copyOf(exhibits);
     }
   }
 
-  /** A run of the full solver. */
-  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  private record Own(
-      String what,
-      double tolerance,
-      TransientSolution solution,
-      double processor,
-      double wall,
-      double[][] values,
-      double error) {}
-
   private final ReferenceTransient journey;
-  private final PortableProblem problem;
-  private final List<Probe> probes;
+  private final ScipyProblem problem;
   private final List<String> python;
   private final boolean quick;
 
-  private ScipyComparison(
-      ReferenceTransient journey, PortableProblem problem, List<String> python, boolean quick) {
-    this.journey = journey;
-    this.problem = problem;
-    this.python = List.copyOf(python);
-    this.quick = quick;
-    this.probes =
-        problem.blocks().stream().map(block -> (Probe) new Probe.Mean(block, block)).toList();
-  }
-
   /**
-   * Makes the comparison of reports: about 65,000 cells, 48 h.
+   * Makes a comparison: of about 65,000 cells and 48 h, or a small one for tests.
    *
    * @param python how Python is started, with its arguments if it needs any
-   * @return the comparison, not yet run
+   * @param quick whether it is the small one
    */
-  public static ScipyComparison full(List<String> python) {
-    ReferenceTransient journey = new ReferenceTransient(fullMesh());
-    return new ScipyComparison(journey, journey.portable(), python, false);
-  }
-
-  /**
-   * Makes a small one for tests.
-   *
-   * @param python how Python is started
-   * @return the comparison, not yet run
-   */
-  public static ScipyComparison quick(List<String> python) {
-    ReferenceTransient journey = new ReferenceTransient(fullMesh().scaled(8));
-    return new ScipyComparison(journey, journey.portable().until(3), python, true);
-  }
-
-  private static MeshControl fullMesh() {
-    return ReferenceTransient.fullMesh().scaled(0.99);
+  public ScipyComparison(List<String> python, boolean quick) {
+    this.journey =
+        new ReferenceTransient(ReferenceTransient.fullMesh().scaled(0.99).scaled(quick ? 8 : 1));
+    this.problem =
+        new ScipyProblem(journey.grid(), Times.fromHours(quick ? 3 : ReferenceTransient.HOURS));
+    this.python = List.copyOf(python);
+    this.quick = quick;
   }
 
   /**
@@ -151,105 +99,73 @@ public final class ScipyComparison {
    * @throws InterruptedException if the thread is interrupted while the script runs
    */
   public Result run(@Nullable Path keep) throws IOException, InterruptedException {
-    Path folder =
-        keep == null
-            ? Files.createTempDirectory("stenotherm-scipy")
-            : Files.createDirectories(keep);
+    if (keep != null) {
+      return compare(Files.createDirectories(keep));
+    }
+    Path folder = Files.createTempDirectory("stenotherm-scipy");
     try {
       return compare(folder);
     } finally {
-      if (keep == null) {
-        delete(folder);
-      }
+      delete(folder);
     }
   }
 
   private static void delete(Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+      for (Path file : files) {
         Files.delete(file);
       }
-    } catch (UncheckedIOException fault) {
-      throw fault.getCause();
     }
+    Files.delete(folder);
   }
 
   private Result compare(Path folder) throws IOException, InterruptedException {
     double standard = IntegratorSettings.DEFAULT_STEP_TOLERANCE;
     // the first run comes before anything has warmed the program up
-    Own first = own("", standard, null);
-    Own exact = own("ours, reference", FullSolverReport.REFERENCE_TOLERANCE, null);
-    problem.write(folder, exact.values());
-    List<Own> runs = new ArrayList<>();
-    double loosest = loosest(exact);
-    runs.add(repeated("ours, loosest", loosest, exact));
-    runs.add(repeated("ours, standard", standard, exact));
-    runs.add(with("ours, first run", first, exact));
-    runs.add(exact);
-    ScipyScript.End end = ScipyScript.run(python, folder, probes.size(), quick);
-    List<Exhibit> exhibits = new ArrayList<>();
-    exhibits.add(new Exhibit.Text(about()));
+    Taken<TransientSolution> first = run(standard, 1);
+    Taken<TransientSolution> exact = run(FullSolverReport.REFERENCE_TOLERANCE, 1);
+    problem.write(folder, exact.result());
+    double loosest = LOOSEST;
+    while (error(run(loosest, 1), exact) > ALLOWED) {
+      loosest /= TIGHTER;
+    }
+    int repetitions = quick ? 1 : REPETITIONS;
+    Taken<TransientSolution> own = run(loosest, repetitions);
     List<List<String>> rows = new ArrayList<>();
-    runs.forEach(run -> rows.add(row(run)));
-    if (end instanceof ScipyScript.End.Solved solved) {
-      solved.runs().forEach(run -> rows.add(row(run)));
-    }
-    exhibits.add(new Exhibit.Table(COLUMNS, rows));
-    Status status = conclude(end, runs.get(0), exact, exhibits);
-    return new Result(status, TITLE, exhibits);
-  }
-
-  private Own own(String what, double tolerance, @Nullable Own exact) {
-    double start = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() * 1e-9;
-    long wallStart = System.nanoTime();
-    TransientSolution solution =
-        journey.run(IntegratorSettings.adaptive(tolerance), probes, problem.outputTimes());
-    double wall = (System.nanoTime() - wallStart) * 1e-9;
-    double end = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() * 1e-9;
-    if (!solution.outcome().isCompleted()) {
-      throw new IllegalStateException("the run did not complete: " + solution.outcome());
-    }
-    double[][] values = new double[problem.outputTimes().length][];
-    for (int row = 0; row < values.length; row++) {
-      int at = row;
-      values[row] =
-          probes.stream().mapToDouble(probe -> solution.history(probe.name())[at]).toArray();
-    }
-    double error = exact == null ? 0 : largestDifference(values, exact.values());
-    return new Own(what, tolerance, solution, end - start, wall, values, error);
-  }
-
-  private static Own with(String what, Own run, Own exact) {
-    double error = largestDifference(run.values(), exact.values());
-    return new Own(
-        what, run.tolerance(), run.solution(), run.processor(), run.wall(), run.values(), error);
-  }
-
-  /** The cheapest of some runs of the same. */
-  private Own repeated(String what, double tolerance, Own exact) {
-    return IntStream.range(0, quick ? 1 : REPETITIONS)
-        .mapToObj(repetition -> own(what, tolerance, exact))
-        .min(Comparator.comparingDouble(Own::processor))
-        .orElseThrow();
-  }
-
-  /** The loosest step tolerance that keeps the outputs within what is allowed. */
-  private double loosest(Own exact) {
-    double tolerance = LOOSEST;
-    while (own("", tolerance, exact).error() > ALLOWED) {
-      tolerance /= TIGHTER;
-    }
-    return tolerance;
-  }
-
-  private static double largestDifference(double[][] some, double[][] others) {
-    double largest = 0;
-    for (int row = 0; row < some.length; row++) {
-      for (int output = 0; output < some[row].length; output++) {
-        largest = Math.max(largest, Math.abs(some[row][output] - others[row][output]));
+    rows.add(row("ours, loosest", loosest, own, error(own, exact)));
+    Taken<TransientSolution> usual = run(standard, repetitions);
+    rows.add(row("ours, standard", standard, usual, error(usual, exact)));
+    rows.add(row("ours, first run", standard, first, error(first, exact)));
+    rows.add(row("ours, reference", FullSolverReport.REFERENCE_TOLERANCE, exact, 0));
+    List<Exhibit> exhibits = new ArrayList<>();
+    Status status;
+    try {
+      ScipyScript.Solved solved = ScipyScript.run(python, folder, quick);
+      for (ScipyScript.Run run : solved.runs()) {
+        rows.add(Stream.concat(Stream.of("SciPy, " + run.name()), run.row().stream()).toList());
       }
+      status = conclude(solved, own, exact, exhibits);
+    } catch (ScipyScript.Unsolved unsolved) {
+      status = unsolved.status;
+      exhibits.add(new Exhibit.Text(unsolved.getMessage()));
     }
-    return largest;
+    exhibits.add(0, new Exhibit.Text(about()));
+    exhibits.add(1, new Exhibit.Table(COLUMNS, rows));
+    return new Result(status, exhibits);
+  }
+
+  /** The least that some runs of the same take. */
+  private Taken<TransientSolution> run(double tolerance, int times) {
+    IntegratorSettings settings = IntegratorSettings.adaptive(tolerance);
+    return Stopwatch.least(
+        times, () -> journey.run(settings, ScipyProblem.OUTPUTS, problem.outputTimes()));
+  }
+
+  private static double error(Taken<TransientSolution> run, Taken<TransientSolution> exact) {
+    return ScipyProblem.OUTPUTS.stream()
+        .mapToDouble(each -> HistoryDifference.of(run.result(), exact.result(), each).largest())
+        .max()
+        .orElseThrow();
   }
 
   private String about() {
@@ -260,113 +176,75 @@ public final class ScipyComparison {
             + " program the cheapest run within that. One thread each; seconds of the integration"
             + " alone, matrices and preconditioners of SciPy apart (setup), ours included; the"
             + " least of three but for the first run, which nothing has warmed up.",
-        problem.network().solidCellCount(),
-        problem.end() / 3600,
-        String.join(" and ", problem.blocks()),
+        journey.cells(),
+        Times.toHours(problem.end()),
+        ScipyProblem.OUTPUTS.stream().map(Probe::name).collect(Collectors.joining(" and ")),
         FullSolverReport.REFERENCE_TOLERANCE,
         ALLOWED);
   }
 
+  /** The script writes its rows by the same columns. */
   private static final List<String> COLUMNS =
-      List.of(
-          "run",
-          "scheme",
-          "steps by",
-          "linear solver",
-          "steps",
-          "iterations",
-          "setup [s]",
-          "CPU [s]",
-          "wall [s]",
-          "error [K]",
-          "heat balance");
+      split(
+          "run|scheme|steps by|linear solver|steps|iterations|setup [s]|CPU [s]|wall [s]|error [K]"
+              + "|heat balance");
 
-  private static List<String> row(Own run) {
-    TransientSolution.Work work = run.solution().work();
-    return List.of(
-        run.what(),
-        "TR-BDF2",
-        format("tolerance %.2g K", run.tolerance()),
-        "own",
-        format("%d + %d tried again", work.steps(), work.rejected()),
-        format("%,d", work.iterations()),
-        "",
-        format("%.2f", run.processor()),
-        format("%.2f", run.wall()),
-        format("%.4f", run.error()),
+  private static List<String> split(String row) {
+    return List.of(row.split("\\|"));
+  }
+
+  private static List<String> row(
+      String what, double tolerance, Taken<TransientSolution> run, double error) {
+    TransientSolution.Work work = run.result().work();
+    HeatLedger ledger = run.result().ledger();
+    return split(
         format(
-            "%.0e",
-            Math.abs(run.solution().ledger().residual()) / run.solution().ledger().scale()));
+            "%s|TR-BDF2|tolerance %.2g K|own|%d + %d tried again|%,d||%.2f|%.2f|%.4f|%.0e",
+            what,
+            tolerance,
+            work.steps(),
+            work.rejected(),
+            work.iterations(),
+            run.thread(),
+            run.wall(),
+            error,
+            Math.abs(ledger.residual()) / ledger.scale()));
   }
 
-  private static List<String> row(ScipyRun run) {
-    return List.of(
-        "SciPy, " + run.run(),
-        run.scheme(),
-        format("%.0f s", run.step()),
-        run.preconditioner() + ", " + run.tolerance(),
-        format("%,d", run.steps()),
-        format("%,d", run.iterations()),
-        format("%.2f", run.cost().setup()),
-        format("%.2f", run.cost().processor()),
-        format("%.2f", run.cost().wall()),
-        format("%.4f", run.error()),
-        run.imbalance().isPresent() ? format("%.0e", run.imbalance().getAsDouble()) : "");
-  }
-
-  private Status conclude(ScipyScript.End end, Own own, Own exact, List<Exhibit> exhibits) {
-    if (end instanceof ScipyScript.End.Missing missing) {
-      exhibits.add(
-          new Exhibit.Text(
-              "NOT COMPARED: Python or SciPy is missing ("
-                  + missing.why()
-                  + "). To get it: "
-                  + INSTALL
-                  + ", then the command scipy-comparison."));
-      return Status.MISSING;
-    }
-    if (end instanceof ScipyScript.End.Failed failed) {
-      exhibits.add(new Exhibit.Text("FAILED: " + failed.why() + "."));
-      return Status.FAILED;
-    }
-    ScipyScript.End.Solved solved = (ScipyScript.End.Solved) end;
+  private static Status conclude(
+      ScipyScript.Solved solved,
+      Taken<TransientSolution> own,
+      Taken<TransientSolution> exact,
+      List<Exhibit> exhibits) {
     exhibits.add(new Exhibit.Text(solved.versions() + ", one thread; Java " + Runtime.version()));
-    StringBuilder differences = new StringBuilder("Largest difference of the answers at any hour,");
-    differences.append(" ours at the loosest tolerance against SciPy's best:");
-    for (int output = 0; output < probes.size(); output++) {
-      double largest = 0;
-      for (int row = 0; row < exact.values().length; row++) {
-        double difference = own.values()[row][output] - solved.best()[row][output];
-        largest = Math.max(largest, Math.abs(difference));
-      }
-      differences.append(format(" %s %.4f K;", probes.get(output).name(), largest));
+    double fine = solved.run("fine").error();
+    StringBuilder differences = new StringBuilder();
+    for (int output = 0; output < solved.best().size(); output++) {
+      String name = ScipyProblem.OUTPUTS.get(output).name();
+      double[] ours = own.result().history(name);
+      double[] other = solved.best().get(output);
+      IntStream rows = IntStream.range(0, ours.length);
+      double largest =
+          rows.mapToDouble(row -> Math.abs(ours[row] - other[row])).max().orElseThrow();
+      differences.append(format(" %s %.4f K;", name, largest));
     }
-    double fine = named(solved, "fine").map(ScipyRun::error).orElse(Double.NaN);
-    double best = named(solved, "best").map(ScipyRun::error).orElse(Double.NaN);
-    differences.append(
-        format(" SciPy at small steps against our reference: %.4f K of any output.", fine));
-    exhibits.add(new Exhibit.Text(differences.toString()));
+    String text =
+        "Largest difference of the answers at any hour, ours at the loosest tolerance against"
+            + " SciPy's best:%s SciPy at small steps against our reference: %.4f K of any output.";
+    exhibits.add(new Exhibit.Text(format(text, differences, fine)));
     for (String[] ratio : RATIOS) {
-      named(solved, ratio[0])
-          .ifPresent(
-              run ->
-                  exhibits.add(
-                      new Exhibit.Text(
-                          format(
-                              "%s: ours takes %.2f s, SciPy %.2f s, %.1f times as long%s",
-                              ratio[1],
-                              own.processor(),
-                              run.cost().processor(),
-                              run.cost().processor() / own.processor(),
-                              ratio[2]))));
+      double seconds = solved.run(ratio[0]).processor();
+      String line = "%s: ours takes %.2f s, SciPy %.2f s, %.1f times as long%s";
+      double times = seconds / own.thread();
+      exhibits.add(
+          new Exhibit.Text(format(line, ratio[1], own.thread(), seconds, times, ratio[2])));
     }
-    boolean agrees = fine <= SAME_ANSWER && best <= ALLOWED && own.error() <= ALLOWED;
-    exhibits.add(
-        new Exhibit.Text(
-            agrees
-                ? "Both programs give the same answers."
-                : format(
-                    "FAILED: the answers differ; %s K is allowed at small steps.", SAME_ANSWER)));
+    boolean agrees =
+        fine <= SAME_ANSWER
+            && solved.run("best").error() <= ALLOWED
+            && error(own, exact) <= ALLOWED;
+    String differ = "FAILED: the answers differ; " + SAME_ANSWER + " K is allowed at small steps.";
+    exhibits.add(new Exhibit.Text(agrees ? "Both programs give the same answers." : differ));
     return agrees ? Status.AGREES : Status.FAILED;
   }
 
@@ -376,10 +254,6 @@ public final class ScipyComparison {
     {"plain", "The plain way", " (at least 10), and its error is larger."},
     {"default", "The plain way, as accurate as SciPy solves by default", "."},
   };
-
-  private static Optional<ScipyRun> named(ScipyScript.End.Solved solved, String name) {
-    return solved.runs().stream().filter(run -> run.run().equals(name)).findFirst();
-  }
 
   private static String format(String format, Object... values) {
     return String.format(Locale.ROOT, format, values);

@@ -111,7 +111,7 @@ public final class RunCases implements Callable<Integer> {
       Optional<ScipyComparison.Result> comparison = compare(console);
       ReportFolder.write(folder, results, List.of(section(comparison)));
       summary(results, console);
-      comparison.ifPresent(result -> console.println(result.title() + ": " + words(result)));
+      comparison.ifPresent(result -> console.println(ScipyComparison.TITLE + ": " + words(result)));
       console.println("Report: " + folder.resolve(ReportFolder.HTML));
       boolean differs =
           comparison.filter(result -> result.status() == ScipyComparison.Status.FAILED).isPresent();
@@ -129,15 +129,12 @@ public final class RunCases implements Callable<Integer> {
     }
     console.println("comparison with SciPy");
     console.flush();
-    List<String> command = List.of(python);
-    ScipyComparison comparison =
-        quick ? ScipyComparison.quick(command) : ScipyComparison.full(command);
-    return Optional.of(comparison.run(null));
+    return Optional.of(new ScipyComparison(List.of(python), quick).run(null));
   }
 
   private static Report.Section section(Optional<ScipyComparison.Result> comparison) {
     return comparison
-        .map(result -> new Report.Section(result.title(), result.exhibits()))
+        .map(result -> new Report.Section(ScipyComparison.TITLE, result.exhibits()))
         .orElseGet(
             () ->
                 new Report.Section(

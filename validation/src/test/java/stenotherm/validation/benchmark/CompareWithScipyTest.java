@@ -5,16 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
@@ -51,26 +50,21 @@ class CompareWithScipyTest {
     return folder.resolve("kept").resolve(file);
   }
 
-  /** Answers that lie beside the reference by a constant. */
-  private String outputs(double off) {
-    StringBuilder rows = new StringBuilder("time_s,best animal,best warmer\\n");
-    for (int hour = 0; hour <= 3; hour++) {
-      rows.append(3600 * hour).append(',').append(290 + off).append(",290\\n");
-    }
-    return "printf '" + rows + "' > $2/outputs.csv";
+  /** What a script that solves the small problem leaves. */
+  private static String result(double fineError) {
+    String run = "{\"name\": \"%s\", \"processor\": %s, \"error\": %s, \"row\": [%s]}";
+    String row = "\"TR-BDF2\"" + ", \"\"".repeat(9);
+    String[] runs = {
+      String.format(Locale.ROOT, run, "best", 40.5, 0.015, row),
+      String.format(Locale.ROOT, run, "balanced", 50.5, 0.015, row),
+      String.format(Locale.ROOT, run, "plain", 80.5, 0.2, row),
+      String.format(Locale.ROOT, run, "default", 60.5, 0.2, row),
+      String.format(Locale.ROOT, run, "fine", 2, fineError, row)
+    };
+    return "echo '{\"versions\": \"Python 0, NumPy 0, SciPy 0\", \"runs\": ["
+        + String.join(", ", runs)
+        + "], \"best\": [[290, 290, 290, 290], [290, 290, 290, 290]]}' > $2/result.json";
   }
-
-  private static String runs(double fineError) {
-    return "printf 'run,scheme,preconditioner,tolerance,step_s,steps,iterations,setup_s,processor_s,"
-        + "wall_s,error_K,imbalance\\n"
-        + "best,TR-BDF2,Jacobi,0.001 K,720,20,300,0.1,40.5,41,0.015,1e-4\\n"
-        + "plain,implicit Euler,Jacobi,1e-08 relative,120,120,4000,0.1,80.5,81,0.2,1e-7\\n"
-        + "fine,TR-BDF2,Jacobi,1e-05 K,450,32,900,0.1,2,2,"
-        + fineError
-        + ",\\n' > $2/runs.csv";
-  }
-
-  private static final String VERSIONS = "echo 'Python 0, NumPy 0, SciPy 0' > $2/versions.txt";
 
   @Test
   void missingPythonIsSaid() {
@@ -95,12 +89,12 @@ class CompareWithScipyTest {
         out.toString().contains("FAILED: the script ended with status 7: it broke."),
         out::toString);
     assertEquals(1, compare(standIn("exit 0")));
-    assertTrue(out.toString().contains("FAILED: the script left no runs.csv."), out::toString);
+    assertTrue(out.toString().contains("FAILED: the script left no result.json."), out::toString);
   }
 
   @Test
   void tellsTimesAndDifferences() throws IOException {
-    assertEquals(0, compare(standIn(runs(0.001), outputs(0), VERSIONS)), out::toString);
+    assertEquals(0, compare(standIn(result(0.001))), out::toString);
     String text = out.toString();
     assertTrue(text.contains("Both programs give the same answers."), text);
     assertTrue(text.contains("SciPy 40.50 s, "), text);
@@ -111,41 +105,32 @@ class CompareWithScipyTest {
 
   @Test
   void otherAnswersAreAFailure() throws IOException {
-    assertEquals(1, compare(standIn(runs(0.01), outputs(0), VERSIONS)));
+    assertEquals(1, compare(standIn(result(0.01))));
     assertTrue(out.toString().contains("FAILED: the answers differ"), out::toString);
   }
 
   @Test
   void theFilesHoldTheProblem() throws IOException {
     compare(folder.resolve("no-such-python").toString());
-    String about = Files.readString(kept("problem.json"));
-    assertTrue(about.contains("\"outputs\": [\"animal\", \"warmer\"]"), about);
-    int cells = new ReferenceTransient(ReferenceTransient.fullMesh().scaled(8 * 0.99)).cells();
-    double[] capacity = doubles(kept("capacity.npy"), "(" + cells + ",)");
-    assertEquals(cells, capacity.length);
-    assertTrue(Arrays.stream(capacity).allMatch(value -> value > 0));
-    double[] reference = doubles(kept("reference.npy"), "(4, 2)");
-    assertEquals(294.15, reference[0], 1e-12);
-    // three rows of two hours at most, as the first leg ends after two
-    double[] power = doubles(kept("source-0-power.npy"), "(3, 2)");
+    JsonNode problem = new ObjectMapper().readTree(kept("problem.json").toFile());
+    assertEquals("[\"animal\",\"warmer\"]", problem.get("outputs").toString());
+    int cells =
+        new ReferenceTransient(ReferenceTransient.fullMesh().scaled(0.99).scaled(8)).cells();
+    assertEquals(cells, problem.get("cells").size());
     assertEquals(
-        List.of(0.0, 0.0, 7200.0, 2.2, 10800.0), Arrays.stream(power).limit(5).boxed().toList());
-    double[] film = doubles(kept("boundary-0-coefficient.npy"), "(4, 2)");
+        cells,
+        IntStream.range(0, 3)
+            .map(axis -> problem.get("lines").get(axis).size() - 1)
+            .reduce(1, (a, b) -> a * b));
+    assertEquals(0.45, problem.get("blocks").get(6).get("conductivity").asDouble());
+    assertEquals("[\"insulation\"]", problem.get("thin").get(1).get("outside").toString());
+    assertEquals(4, problem.get("reference").get(0).size());
+    assertEquals(294.15, problem.get("reference").get(0).get(0).asDouble(), 1e-12);
+    // up to the third hour; the first leg ends after two
+    assertEquals("[[0.0,0.0],[7200.0,2.2]", problem.get("power").toString().substring(0, 23));
     assertEquals(
-        List.of(0.0, 20.0, 7200.0, 20.0, 7200.0, 12.0),
-        Arrays.stream(film).limit(6).boxed().toList());
-  }
-
-  private static double[] doubles(Path file, String shape) throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file)).order(ByteOrder.LITTLE_ENDIAN);
-    int header = bytes.getShort(8);
-    assertEquals(0, (10 + header) % 64);
-    String text = new String(bytes.array(), 10, header, StandardCharsets.US_ASCII);
-    assertTrue(text.contains("'descr': '<f8'") && text.contains("'shape': " + shape), text);
-    bytes.position(10 + header);
-    double[] values = new double[bytes.remaining() / 8];
-    bytes.asDoubleBuffer().get(values);
-    return values;
+        "[[0.0,20.0],[7200.0,20.0],[7200.0,12.0],[10800.0,12.0]]",
+        problem.get("films").get(0).toString());
   }
 
   @Test
