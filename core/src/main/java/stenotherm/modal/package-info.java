@@ -152,6 +152,8 @@
  *       configurations the most that modes may ever be comes from the maximum principle at first,
  *       which the reduced model's own field keeps but for its error.
  * </ul>
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.modal;

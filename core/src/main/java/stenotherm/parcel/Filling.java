@@ -1,5 +1,6 @@
 package stenotherm.parcel;
 
+import java.util.Optional;
 import stenotherm.base.End;
 import stenotherm.base.Radiation;
 import stenotherm.material.AirLayer;
@@ -8,7 +9,7 @@ import stenotherm.material.Material;
 /**
  * What is between walls, containers, warmers and packs.
  *
- * <p>Experimental. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Filling {
   /**
@@ -20,6 +21,24 @@ public sealed interface Filling {
   Filling at(End end);
 
   /**
+   * Returns the fill.
+   *
+   * @return its material; nothing if there is only air
+   */
+  default Optional<Material> fill() {
+    return Optional.empty();
+  }
+
+  /**
+   * Returns the air of a cavity without fill.
+   *
+   * @return this filling; nothing if there is a fill
+   */
+  default Optional<Unfilled> air() {
+    return Optional.empty();
+  }
+
+  /**
    * A fill that takes up all the room.
    *
    * @param material the fill
@@ -28,6 +47,11 @@ public sealed interface Filling {
     @Override
     public Loose at(End end) {
       return new Loose(material.at(end));
+    }
+
+    @Override
+    public Optional<Material> fill() {
+      return Optional.of(material);
     }
   }
 
@@ -57,6 +81,11 @@ public sealed interface Filling {
     @Override
     public Unfilled at(End other) {
       return new Unfilled(emissivity, other);
+    }
+
+    @Override
+    public Optional<Unfilled> air() {
+      return Optional.of(this);
     }
   }
 
