@@ -64,15 +64,13 @@ class ArchitectureTest {
               Map.entry("grid", List.of("material")),
               Map.entry("conduction", List.of("grid")),
               Map.entry("modal", List.of("conduction")),
-              Map.entry("air", List.of("base")),
-              Map.entry("warmer", List.of("air")),
-              Map.entry("ambient", List.of("air")),
+              Map.entry("warmer", List.of("base")),
+              Map.entry("ambient", List.of("base")),
               Map.entry("animal", List.of("material")),
               Map.entry("parcel", List.of("conduction", "warmer", "animal")),
               Map.entry("journey", List.of("ambient")),
               Map.entry("transit", List.of("parcel", "journey", "modal")),
-              Map.entry("decision", List.of("transit")),
-              Map.entry("study", List.of("decision"))));
+              Map.entry("decision", List.of("transit"))));
 
   private static final String[] NUMERICS = {"org.ejml..", "org.apache.commons.math3.."};
 
@@ -416,6 +414,9 @@ class ArchitectureTest {
         if (!text.contains("@NullMarked")) {
           problems.add(sources.relativize(info) + " lacks @NullMarked");
         }
+        if (!text.contains("Experimental: until version 1.0")) {
+          problems.add(sources.relativize(info) + " does not say that nothing is stable yet");
+        }
         if (!text.startsWith("/**")) {
           problems.add(sources.relativize(info) + " does not begin with what the package is for");
         }
@@ -440,14 +441,17 @@ class ArchitectureTest {
     }
   }
 
-  @Test
-  void mainCodeWasFound() {
-    assertTrue(MAIN.size() > 0, "no compiled main classes found");
+  @ParameterizedTest
+  @MethodSource("packages")
+  void packageHasClasses(String name) {
+    assertTrue(
+        MAIN.stream().anyMatch(resideInAPackage("stenotherm." + name + "..")),
+        "no compiled classes in " + name);
   }
 
-  /** Packages that are planned but not there yet are no fault. */
+  /** A rule that meets no class is at fault, whatever the defaults of the library. */
   private static void check(ArchRule rule) {
-    rule.allowEmptyShould(true).check(MAIN);
+    rule.allowEmptyShould(false).check(MAIN);
   }
 
   private static boolean isOwner(JavaAccess<?> access, Class<?> owner) {

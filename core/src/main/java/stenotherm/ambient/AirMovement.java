@@ -1,7 +1,7 @@
 package stenotherm.ambient;
 
 import stenotherm.base.Checks;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -9,7 +9,7 @@ import stenotherm.base.Source;
 /**
  * How the air moves along a surface, which sets the convective part of its film.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface AirMovement {
   /** Still air by the rule of ISO 6946, the default of this library. */
@@ -23,8 +23,8 @@ public sealed interface AirMovement {
    */
   Source PRESSURE_SOURCE =
       Source.derived(
-          "ASHRAE Handbook - Fundamentals 2021, ch. 4, Table 9, laminar natural convection; Reynolds"
-              + " similarity",
+          "ASHRAE Handbook - Fundamentals 2021, ch. 4, Table 9, laminar natural convection;"
+              + " Reynolds similarity",
           "natural part times (p/p0)^(1/2), speed times p/p0");
 
   /**
@@ -35,7 +35,7 @@ public sealed interface AirMovement {
    * @return the coefficient [W/(m2 K)]
    * @throws InvalidInputException if the pressure is out of its range
    */
-  double convective(HeatFlow heatFlow, double pressure);
+  double convective(HeatDirection heatFlow, double pressure);
 
   /**
    * Air that only the surface itself sets in motion, as indoors.
@@ -44,7 +44,7 @@ public sealed interface AirMovement {
    */
   record Still(StillAirRule rule) implements AirMovement {
     @Override
-    public double convective(HeatFlow heatFlow, double pressure) {
+    public double convective(HeatDirection heatFlow, double pressure) {
       return Math.sqrt(AirProperties.relativePressure(pressure)) * rule.convective(heatFlow);
     }
   }
@@ -75,7 +75,7 @@ public sealed interface AirMovement {
     }
 
     @Override
-    public double convective(HeatFlow heatFlow, double pressure) {
+    public double convective(HeatDirection heatFlow, double pressure) {
       double relative = AirProperties.relativePressure(pressure);
       double still = Math.sqrt(relative) * StillAirRule.ISO_6946.convective(heatFlow);
       return Math.max(4 * Math.sqrt(relative) + 4 * speed * relative, still);

@@ -8,7 +8,7 @@ import stenotherm.base.Source;
 /**
  * Transport properties of air for convection correlations.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param conductivity thermal conductivity [W/(m K)], above 0
  * @param kinematicViscosity kinematic viscosity [m2/s], above 0

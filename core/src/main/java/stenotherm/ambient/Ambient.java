@@ -10,7 +10,7 @@ import stenotherm.base.Times;
  * Makes ambient temperatures over time [K against s]. For daily lows and highs see {@link
  * DailyExtremes}.
  *
- * <p>Stable. Stateless, thus thread-safe; so are the functions it makes.
+ * <p>Stateless, thus thread-safe; so are the functions it makes.
  */
 public final class Ambient {
   /** Colder and hotter than any air at the ground or in a vehicle [K]. */

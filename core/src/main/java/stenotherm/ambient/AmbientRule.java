@@ -7,7 +7,7 @@ import stenotherm.base.TimeFunction;
 /**
  * How the air in a kind of surroundings goes with the outdoor air.
  *
- * <p>Experimental. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface AmbientRule {
   /**

@@ -15,7 +15,7 @@ import stenotherm.base.Times;
  * <p>The day before the first is taken to be like the first, the day after the last like the last.
  * Times outside the days given are refused.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class DailyExtremes implements TimeFunction {
   private final double firstMidnight;

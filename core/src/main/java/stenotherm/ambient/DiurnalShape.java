@@ -17,7 +17,7 @@ import stenotherm.base.Source;
  *
  * <p>Limits: a clear or average day. A front, a warm night or a foggy morning has no such shape.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param hourOfLow hour of the day at which it is coldest [h], 0 to 22
  * @param hourOfHigh middle of the hottest hour [h], at least 2 h after the low and at most 22 h

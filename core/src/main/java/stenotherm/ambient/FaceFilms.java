@@ -2,7 +2,7 @@ package stenotherm.ambient;
 
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.base.Radiation;
@@ -16,7 +16,7 @@ import stenotherm.base.Source;
  * the two change places, so the coefficient of a face depends on the sign of the temperature
  * difference.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param movement how the air moves along the faces
  * @param emissivity emissivity of the faces, 0.01 to 1
@@ -91,11 +91,11 @@ public record FaceFilms(AirMovement movement, double emissivity, Underside under
       double pressure) {
     Checks.temperature("surface temperature", surfaceTemperature);
     Checks.temperature("ambient temperature", ambientTemperature);
-    if (rests(face, orientation) && underside instanceof Underside.Resting resting) {
-      return 1 / resting.resistance();
+    if (rests(face, orientation)) {
+      return 1 / underside.floorResistance().orElseThrow();
     }
-    HeatFlow outward = orientation.outOf(face);
-    HeatFlow heatFlow = ambientTemperature > surfaceTemperature ? outward.reversed() : outward;
+    HeatDirection outward = orientation.outOf(face);
+    HeatDirection heatFlow = ambientTemperature > surfaceTemperature ? outward.reversed() : outward;
     double mean = (surfaceTemperature + ambientTemperature) / 2;
     return SurfaceFilm.of(movement, heatFlow, emissivity, mean, pressure).coefficient();
   }
@@ -108,6 +108,6 @@ public record FaceFilms(AirMovement movement, double emissivity, Underside under
    * @return true for the face below unless the parcel lies open
    */
   public boolean rests(Face face, Orientation orientation) {
-    return face == orientation.down() && underside instanceof Underside.Resting;
+    return face == orientation.down() && underside.floorResistance().isPresent();
   }
 }

@@ -8,7 +8,7 @@ import stenotherm.base.Source;
  * It tells whether the correlation was inside its range; outside, the value is an extrapolation and
  * should be shown as one.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param coefficient mean convective coefficient [W/(m2 K)]
  * @param nusselt mean Nusselt number

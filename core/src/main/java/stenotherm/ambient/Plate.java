@@ -6,7 +6,7 @@ import stenotherm.base.InvalidInputException;
 /**
  * A flat surface at one temperature in quiet air of another.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param length characteristic length [m], above 0: the height of a vertical plate, area over
  *     perimeter of a horizontal one

@@ -7,7 +7,7 @@ import stenotherm.base.Source;
  * A kind of surroundings that parcels meet: how its air goes with the outdoors, how well that is
  * known, and how heat passes the faces there.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name what reports call it
  * @param rule how its air goes with the outdoors

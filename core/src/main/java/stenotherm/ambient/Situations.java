@@ -10,7 +10,7 @@ import stenotherm.base.Times;
  * Kinds of surroundings that parcels meet. Hardly any of it is measured: most values are common
  * practice without a source or assumed, and say so.
  *
- * <p>Experimental. Constants, thus thread-safe.
+ * <p>Constants, thus thread-safe.
  */
 public final class Situations {
   private static final double CABIN = Lengths.fromFeet(8000);
@@ -48,7 +48,8 @@ public final class Situations {
           0,
           false,
           Source.practice(
-              "vans in shade are a few kelvin warmer than the air outside; one hour of lag is assumed"));
+              "vans in shade are a few kelvin warmer than the air outside; one hour of lag is"
+                  + " assumed"));
 
   /** A van without windows parked in the sun. */
   public static final Situation VAN_IN_SUN =
@@ -60,7 +61,8 @@ public final class Situations {
           0,
           false,
           Source.practice(
-              "cargo bodies without windows are 5 K to 15 K warmer, up to 25 K under the roof; cars with glass up to 28 K after an hour, Null 2003"));
+              "cargo bodies without windows are 5 K to 15 K warmer, up to 25 K under the roof; cars"
+                  + " with glass up to 28 K after an hour, Null 2003"));
 
   /** A closed trailer on the road. */
   public static final Situation TRAILER =
@@ -72,7 +74,8 @@ public final class Situations {
           0,
           false,
           Source.practice(
-              "trailers follow the air outside within some hours; the sun on the roof makes the mean a little warmer"));
+              "trailers follow the air outside within some hours; the sun on the roof makes the"
+                  + " mean a little warmer"));
 
   /** An unheated depot. */
   public static final Situation DEPOT =
@@ -84,7 +87,8 @@ public final class Situations {
           0,
           false,
           Source.practice(
-              "unheated depots are 2 K to 5 K warmer than a night outside; four hours of lag are assumed"));
+              "unheated depots are 2 K to 5 K warmer than a night outside; four hours of lag are"
+                  + " assumed"));
 
   /** A sorting hub. */
   public static final Situation HUB =
@@ -96,7 +100,8 @@ public final class Situations {
           0,
           false,
           Source.practice(
-              "hubs are near room temperature in most places; extremes of 10 °C and 35 °C are told"));
+              "hubs are near room temperature in most places; extremes of 10 °C and 35 °C are"
+                  + " told"));
 
   /** The hold of a pressurised aircraft, with some heating. */
   public static final Situation AIRCRAFT_HOLD =
@@ -108,7 +113,8 @@ public final class Situations {
           CABIN,
           false,
           Source.practice(
-              "ordinary compartments have 5 °C to 20 °C; cabin altitude at most 8000 ft, 14 CFR 25.841, from memory"));
+              "ordinary compartments have 5 °C to 20 °C; cabin altitude at most 8000 ft, 14 CFR"
+                  + " 25.841, from memory"));
 
   /** The hold of a pressurised aircraft without heating. */
   public static final Situation COLD_HOLD =
@@ -120,7 +126,8 @@ public final class Situations {
           CABIN,
           false,
           Source.practice(
-              "compartments without heating have 0 °C to 10 °C; cabin altitude at most 8000 ft, 14 CFR 25.841, from memory"));
+              "compartments without heating have 0 °C to 10 °C; cabin altitude at most 8000 ft, 14"
+                  + " CFR 25.841, from memory"));
 
   /** A small aircraft without a pressurised cabin. */
   public static final Situation FEEDER_AIRCRAFT =
@@ -132,7 +139,8 @@ public final class Situations {
           FEEDER,
           false,
           Source.practice(
-              "14 000 ft stand for feeder aircraft in ASTM D6653, from memory; the temperature is assumed"));
+              "14 000 ft stand for feeder aircraft in ASTM D6653, from memory; the temperature is"
+                  + " assumed"));
 
   /** The apron beside an aircraft, open to sun and wind. */
   public static final Situation RAMP =

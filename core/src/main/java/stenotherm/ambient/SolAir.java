@@ -11,7 +11,7 @@ import stenotherm.base.Source;
  * <p>T_sol-air = T_ambient + (absorbed - lost to the sky) / h. A surface that passes no heat on has
  * just this temperature.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class SolAir {
   /** Where the form comes from. */

@@ -8,7 +8,7 @@ import stenotherm.base.Source;
 /**
  * The part of sunlight that a surface absorbs.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param nominal absorptance, 0 to 1
  * @param range where it may lie, within 0 to 1 and around the nominal value

@@ -7,7 +7,7 @@ import stenotherm.base.Source;
 /**
  * Pressure of the air against altitude.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class StandardAtmosphere {
   /** Where the law comes from. */

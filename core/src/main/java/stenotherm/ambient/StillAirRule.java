@@ -1,13 +1,13 @@
 package stenotherm.ambient;
 
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.Source;
 
 /**
  * Convective coefficients of still air by direction of heat, from two published tables. They differ
  * by up to 1 W/(m2 K), which is a fair measure of how well such a coefficient is known.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum StillAirRule {
   /** ISO 6946: 5.0 upward, 2.5 horizontal, 0.7 downward [W/(m2 K)]. */
@@ -40,7 +40,7 @@ public enum StillAirRule {
    * @param heatFlow direction of the heat
    * @return the coefficient [W/(m2 K)]
    */
-  public double convective(HeatFlow heatFlow) {
+  public double convective(HeatDirection heatFlow) {
     return switch (heatFlow) {
       case UPWARD -> upward;
       case HORIZONTAL -> horizontal;

@@ -14,7 +14,7 @@ import stenotherm.base.TimeFunction;
  * upright parcel look, usually x to the east and y to the north. Which face of the parcel looks
  * there follows from its orientation.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param irradiance sunlight that falls on a plane of each direction, direct, diffuse and reflected
  *     [W/m2 against s]; directions not named get none

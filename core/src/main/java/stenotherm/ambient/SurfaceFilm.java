@@ -1,7 +1,7 @@
 package stenotherm.ambient;
 
 import stenotherm.base.Checks;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Radiation;
 
@@ -9,7 +9,7 @@ import stenotherm.base.Radiation;
  * The exchange of heat between a surface and its surroundings: convection to the air and linearised
  * radiation to what it faces, both at one ambient temperature (form of ISO 6946:2017, Annex C).
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param convective convective coefficient [W/(m2 K)], 0 or above
  * @param radiative radiative coefficient [W/(m2 K)], 0 or above; the two are not both 0
@@ -38,7 +38,7 @@ public record SurfaceFilm(double convective, double radiative) {
    *     absolute
    */
   public static SurfaceFilm of(
-      AirMovement movement, HeatFlow heatFlow, double emissivity, double meanTemperature) {
+      AirMovement movement, HeatDirection heatFlow, double emissivity, double meanTemperature) {
     return of(movement, heatFlow, emissivity, meanTemperature, AirProperties.SEA_LEVEL_PRESSURE);
   }
 
@@ -56,7 +56,7 @@ public record SurfaceFilm(double convective, double radiative) {
    */
   public static SurfaceFilm of(
       AirMovement movement,
-      HeatFlow heatFlow,
+      HeatDirection heatFlow,
       double emissivity,
       double meanTemperature,
       double pressure) {

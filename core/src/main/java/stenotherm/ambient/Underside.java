@@ -1,5 +1,6 @@
 package stenotherm.ambient;
 
+import java.util.OptionalDouble;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
@@ -7,9 +8,19 @@ import stenotherm.base.Source;
 /**
  * What a parcel's lowest face meets.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Underside {
+  /**
+   * Returns the resistance of a floor or shelf that the parcel rests on.
+   *
+   * @return resistance from the face to where the ambient temperature holds [m2 K/W]; nothing if
+   *     the face has a film like the others
+   */
+  default OptionalDouble floorResistance() {
+    return OptionalDouble.empty();
+  }
+
   /** Air, as on a wire shelf: the face has a film like the others. */
   record Open() implements Underside {}
 
@@ -43,6 +54,11 @@ public sealed interface Underside {
      */
     public static Resting onHardFloor() {
       return new Resting(0.08);
+    }
+
+    @Override
+    public OptionalDouble floorResistance() {
+      return OptionalDouble.of(resistance);
     }
   }
 }

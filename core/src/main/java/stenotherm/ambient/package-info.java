@@ -11,6 +11,8 @@
  * <p>Limits: air and surroundings have one temperature; the sky takes heat only where a {@link
  * stenotherm.ambient.Sunshine} says so. Times are seconds of the caller's own clock; nothing here
  * knows a date.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.ambient;

@@ -8,7 +8,7 @@ import stenotherm.material.Material;
 /**
  * A kind of animal: what it tolerates, what it is made of, how it rests.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name common name, unique in a catalogue
  * @param species scientific name

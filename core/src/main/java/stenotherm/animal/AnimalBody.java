@@ -11,7 +11,7 @@ import stenotherm.material.Material;
  * <p>The box has the volume of the tissue, so it is smaller than the space that legs, tail and
  * coils enclose; a rounded body of equal volume has up to a fifth less surface.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param mass mass [kg], 0.0001 to 20
  * @param proportions shape of the resting body

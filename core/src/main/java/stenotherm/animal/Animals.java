@@ -23,7 +23,7 @@ import stenotherm.material.Materials;
  *
  * <p>Limits: adult, healthy, unfed animals. No entry says that a temperature does no harm.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Animals {
   private static final String COMPILATION =

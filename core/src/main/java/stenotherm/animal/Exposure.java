@@ -17,7 +17,7 @@ import stenotherm.base.Range;
  * <p>Time outside the critical limits is counted as well, but its length means little: those limits
  * are an end within minutes.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param tolerance what the history was judged by
  * @param comfortable what lay outside the comfortable band
@@ -28,9 +28,9 @@ import stenotherm.base.Range;
  */
 public record Exposure(
     Tolerance tolerance,
-    Outside comfortable,
-    Outside alarm,
-    Outside critical,
+    Excursions comfortable,
+    Excursions alarm,
+    Excursions critical,
     Moment coldest,
     Moment hottest) {
 
@@ -63,7 +63,7 @@ public record Exposure(
    * @param limit which pair
    * @return time and degree-time outside it
    */
-  public Outside outside(Limit limit) {
+  public Excursions outside(Limit limit) {
     return switch (limit) {
       case COMFORTABLE -> comfortable;
       case ALARM -> alarm;
@@ -99,7 +99,7 @@ public record Exposure(
    * @param cold the cold side
    * @param hot the hot side
    */
-  public record Outside(double duration, Side cold, Side hot) {
+  public record Excursions(double duration, Excursion cold, Excursion hot) {
     /**
      * Returns when the band was first left on either side.
      *
@@ -122,7 +122,7 @@ public record Exposure(
    *     3600 for degree-hours
    * @param firstBreach when it was first passed [s]; empty if it never was
    */
-  public record Side(double duration, double degreeTime, OptionalDouble firstBreach) {}
+  public record Excursion(double duration, double degreeTime, OptionalDouble firstBreach) {}
 
   /**
    * A temperature at a time.
@@ -162,7 +162,8 @@ public record Exposure(
     }
   }
 
-  private static Outside outside(Range band, double[] times, double[] coldest, double[] hottest) {
+  private static Excursions outside(
+      Range band, double[] times, double[] coldest, double[] hottest) {
     double[] shortfalls = Arrays.stream(coldest).map(value -> band.low() - value).toArray();
     double[] excesses = Arrays.stream(hottest).map(value -> value - band.high()).toArray();
     double duration = 0;
@@ -172,11 +173,11 @@ public record Exposure(
       Part hot = Part.above(excesses[row - 1], excesses[row]);
       duration += (cold.length() + hot.length() - cold.overlap(hot)) * length;
     }
-    return new Outside(duration, side(times, shortfalls), side(times, excesses));
+    return new Excursions(duration, side(times, shortfalls), side(times, excesses));
   }
 
   /** Integrates what is above zero of a quantity that is linear between its rows. */
-  private static Side side(double[] times, double[] beyond) {
+  private static Excursion side(double[] times, double[] beyond) {
     double duration = 0;
     double degreeTime = 0;
     OptionalDouble firstBreach = OptionalDouble.empty();
@@ -192,7 +193,7 @@ public record Exposure(
         }
       }
     }
-    return new Side(duration, degreeTime, firstBreach);
+    return new Excursion(duration, degreeTime, firstBreach);
   }
 
   private static Moment lowest(double[] times, double[] values) {

@@ -3,7 +3,7 @@ package stenotherm.animal;
 /**
  * The three pairs of temperatures of a {@link Tolerance}, from the narrowest to the widest.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Limit {
   /** The band in which the animal is comfortable. */

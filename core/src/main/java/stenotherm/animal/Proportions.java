@@ -7,7 +7,7 @@ import stenotherm.base.InvalidInputException;
  * The proportions of a resting body's bounding box, length : width : height. Only their ratios
  * count.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param length along the parcel's x, above 0
  * @param width along the parcel's y, above 0

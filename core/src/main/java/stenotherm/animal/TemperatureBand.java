@@ -9,7 +9,7 @@ import stenotherm.base.Temperatures;
 /**
  * Two temperatures of the body and where they come from.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param range the two temperatures [K]
  * @param source where they come from

@@ -13,7 +13,7 @@ import stenotherm.base.Range;
  * they are an end, never a band to plan for. They also move with what the animal was used to: the
  * lower one by up to 12 K.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param comfortable the band to plan for
  * @param alarm the band outside which the animal should not be for any length of time; holds {@code

@@ -10,6 +10,8 @@
  * last minutes; neither says that an animal comes through unharmed. Warm-kept and freshly fed
  * captives are the worst case for cold. Thermal dose, metabolism and water loss are not part of
  * this.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.animal;

@@ -4,7 +4,7 @@ package stenotherm.base;
  * The three axes of a rectilinear body. In a parcel x runs along the length, y along the width and
  * z upwards.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Axis {
   /** The first axis, index i. */

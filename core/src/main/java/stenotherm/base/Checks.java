@@ -7,7 +7,7 @@ import java.util.Locale;
  * Argument checks that return their argument, so that a record's constructor reads as its contract.
  * NaN and infinities are always bad values.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Checks {
   private Checks() {}

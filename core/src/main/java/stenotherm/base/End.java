@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * Which end of a stated range a run takes.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum End {
   /** The low end. */

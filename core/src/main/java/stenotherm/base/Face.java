@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * The six faces of a box.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Face {
   /** The face at the smallest x. */

@@ -4,7 +4,7 @@ package stenotherm.base;
  * The one exception for a value that the library cannot accept. It names the field, the value with
  * its unit, what is allowed, and a hint where one helps.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class InvalidInputException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;

@@ -4,7 +4,7 @@ package stenotherm.base;
  * Converts lengths between metres and the units people use. Inch and foot are exact (international
  * yard and pound agreement, 1959).
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Lengths {
   /** One inch [m], exact. */

@@ -4,7 +4,7 @@ package stenotherm.base;
  * Converts masses between kilograms and the units people use. The pound is exact (international
  * yard and pound agreement, 1959).
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Masses {
   /** One avoirdupois pound [kg], exact. */

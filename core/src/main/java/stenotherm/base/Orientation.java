@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * How a parcel lies: which of its faces is up.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Orientation {
   /** Upright. */
@@ -49,11 +49,11 @@ public enum Orientation {
    * @param face the face, named as if the parcel stood upright
    * @return upward through the face that is up, downward through the one below, else horizontal
    */
-  public HeatFlow outOf(Face face) {
+  public HeatDirection outOf(Face face) {
     if (face == up) {
-      return HeatFlow.UPWARD;
+      return HeatDirection.UPWARD;
     }
-    return face == down() ? HeatFlow.DOWNWARD : HeatFlow.HORIZONTAL;
+    return face == down() ? HeatDirection.DOWNWARD : HeatDirection.HORIZONTAL;
   }
 
   /**

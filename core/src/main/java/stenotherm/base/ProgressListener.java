@@ -3,8 +3,6 @@ package stenotherm.base;
 /**
  * Watches a run and may stop it. Called on the thread that runs the computation, after each
  * accepted step or each finished part of a study.
- *
- * <p>Stable.
  */
 @FunctionalInterface
 public interface ProgressListener {

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * How a value came into the library.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Provenance {
   /** Read in the cited work or in a text that quotes it. */

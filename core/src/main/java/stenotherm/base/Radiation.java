@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * Heat radiation between grey surfaces, linearised about a mean temperature.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Radiation {
   /**

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * A closed range of one quantity, its unit given by whoever holds it.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param low the lower end
  * @param high the upper end, not below {@code low}

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * A harmonic function of time: mean + amplitude sin(2 pi t / period + phase).
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param mean mean value [unit of the quantity]
  * @param wave what is added to it

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * Where a value comes from.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param work the cited work: authors, year, title or number and edition
  * @param locator table, equation or page in it; empty if the work as a whole is meant

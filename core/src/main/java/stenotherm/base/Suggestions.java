@@ -20,7 +20,7 @@ import java.util.function.Function;
  * most three in all. Numbers are meant as they are written: a name with other numbers is no typing
  * error, so it is listed but not offered.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Suggestions {
   private static final int LETTERS_PER_EDIT = 3;

@@ -4,7 +4,7 @@ package stenotherm.base;
  * Converts temperature differences between kelvin and degrees Fahrenheit. A difference in degrees
  * Celsius is the same number in kelvin.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class TemperatureDifferences {
   private TemperatureDifferences() {}

@@ -5,7 +5,7 @@ package stenotherm.base;
  * differences see {@link TemperatureDifferences}: 10 °F of difference is 5.6 K, while 10 °F on the
  * scale is 260.9 K.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Temperatures {
   /**

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * it is smooth; at a breakpoint it may have a kink or a jump, and the value after the jump holds
  * from then on.
  *
- * <p>Stable. Implementations must be immutable and thread-safe; those of this library are.
+ * <p>Implementations must be immutable and thread-safe; those of this library are.
  */
 public interface TimeFunction {
   /**

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * Converts durations between seconds and the units people use.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Times {
   /** One minute [s]. */

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * Converts volumes between cubic metres and the units people use.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Volumes {
   /**

@@ -81,7 +81,7 @@ record BodyState(double[] temperature, double[] enthalpy) {
   private static void requireSolid(HeatNetwork network, Set<String> names, String what) {
     for (String name : names) {
       int index = network.grid().layout().indexOf(name);
-      if (network.grid().layout().blocks().get(index) instanceof Block.Environment) {
+      if (!network.grid().layout().blocks().get(index).isSolid()) {
         throw new InvalidInputException(
             what + " of " + name, "is that of an environment, which stores no heat");
       }

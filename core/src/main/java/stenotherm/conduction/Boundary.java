@@ -1,14 +1,38 @@
 package stenotherm.conduction;
 
+import java.util.Optional;
 import stenotherm.base.TimeFunction;
 
 /**
  * What happens at a face of the domain, a patch of it or the surface of an environment. All of it
  * may vary in time.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Boundary {
+  /**
+   * Returns the kind of boundary.
+   *
+   * @return the kind
+   */
+  BoundaryKind kind();
+
+  /**
+   * Returns what the boundary's port takes.
+   *
+   * @return ambient or surface temperature [K], or heat flux into the body [W/m2]; 0 if adiabatic
+   */
+  TimeFunction value();
+
+  /**
+   * Returns the surface coefficient of a film.
+   *
+   * @return the coefficient [W/(m2 K)]; nothing if there is no film
+   */
+  default Optional<TimeFunction> film() {
+    return Optional.empty();
+  }
+
   /**
    * A film: heat flux into the body h (T_ambient - T_surface).
    *
@@ -25,6 +49,21 @@ public sealed interface Boundary {
      */
     public static Convection of(double coefficient, double ambient) {
       return new Convection(TimeFunction.constant(coefficient), TimeFunction.constant(ambient));
+    }
+
+    @Override
+    public BoundaryKind kind() {
+      return BoundaryKind.CONVECTION;
+    }
+
+    @Override
+    public TimeFunction value() {
+      return ambient;
+    }
+
+    @Override
+    public Optional<TimeFunction> film() {
+      return Optional.of(coefficient);
     }
   }
 
@@ -43,6 +82,11 @@ public sealed interface Boundary {
     public static PrescribedTemperature of(double value) {
       return new PrescribedTemperature(TimeFunction.constant(value));
     }
+
+    @Override
+    public BoundaryKind kind() {
+      return BoundaryKind.TEMPERATURE;
+    }
   }
 
   /**
@@ -60,8 +104,23 @@ public sealed interface Boundary {
     public static PrescribedFlux of(double value) {
       return new PrescribedFlux(TimeFunction.constant(value));
     }
+
+    @Override
+    public BoundaryKind kind() {
+      return BoundaryKind.FLUX;
+    }
   }
 
   /** No heat passes: insulation, or a plane of symmetry. */
-  record Adiabatic() implements Boundary {}
+  record Adiabatic() implements Boundary {
+    @Override
+    public BoundaryKind kind() {
+      return BoundaryKind.ADIABATIC;
+    }
+
+    @Override
+    public TimeFunction value() {
+      return TimeFunction.constant(0);
+    }
+  }
 }

@@ -3,7 +3,7 @@ package stenotherm.conduction;
 /**
  * The kinds of boundary.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum BoundaryKind {
   /** A film; its port takes the ambient temperature [K]. */

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
@@ -25,7 +26,7 @@ import stenotherm.grid.MeshControl;
  *         .build();
  * }</pre>
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class ConductionProblem {
   private final HeatNetwork network;
@@ -98,16 +99,12 @@ public final class ConductionProblem {
   private void fill(double time, boolean before, Conditions into) {
     for (int index = 0; index < boundaries.length; index++) {
       Boundary boundary = boundaries[index];
-      if (boundary instanceof Boundary.Convection film) {
+      Optional<TimeFunction> film = boundary.film();
+      if (film.isPresent()) {
         into.coefficient[index] =
-            Checks.notNegative(
-                "surface coefficient", value(film.coefficient(), time, before), "W/(m2 K)");
-        into.boundary[index] = value(film.ambient(), time, before);
-      } else if (boundary instanceof Boundary.PrescribedTemperature held) {
-        into.boundary[index] = value(held.value(), time, before);
-      } else if (boundary instanceof Boundary.PrescribedFlux flux) {
-        into.boundary[index] = value(flux.value(), time, before);
+            Checks.notNegative("surface coefficient", value(film.get(), time, before), "W/(m2 K)");
       }
+      into.boundary[index] = value(boundary.value(), time, before);
     }
     for (int index = 0; index < powers.length; index++) {
       into.power[index] = value(powers[index], time, before);
@@ -122,14 +119,8 @@ public final class ConductionProblem {
   double[] breakpoints(double from, double to) {
     java.util.TreeSet<Double> all = new java.util.TreeSet<>();
     for (Boundary boundary : boundaries) {
-      if (boundary instanceof Boundary.Convection film) {
-        addAll(all, film.coefficient().breakpoints(from, to));
-        addAll(all, film.ambient().breakpoints(from, to));
-      } else if (boundary instanceof Boundary.PrescribedTemperature held) {
-        addAll(all, held.value().breakpoints(from, to));
-      } else if (boundary instanceof Boundary.PrescribedFlux flux) {
-        addAll(all, flux.value().breakpoints(from, to));
-      }
+      boundary.film().ifPresent(film -> addAll(all, film.breakpoints(from, to)));
+      addAll(all, boundary.value().breakpoints(from, to));
     }
     for (TimeFunction power : powers) {
       addAll(all, power.breakpoints(from, to));
@@ -169,7 +160,7 @@ public final class ConductionProblem {
      */
     public Builder boundary(Face face, Boundary boundary) {
       faces.put(face, boundary);
-      network.boundary(face, kindOf(boundary));
+      network.boundary(face, boundary.kind());
       return this;
     }
 
@@ -183,7 +174,7 @@ public final class ConductionProblem {
      */
     public Builder boundary(String environment, Boundary boundary) {
       environments.put(environment, boundary);
-      network.boundary(environment, kindOf(boundary));
+      network.boundary(environment, boundary.kind());
       return this;
     }
 
@@ -196,21 +187,9 @@ public final class ConductionProblem {
      * @throws InvalidInputException if its name is taken, or it does not lie on its face
      */
     public Builder boundary(FacePatch patch, Boundary boundary) {
-      network.patch(patch, kindOf(boundary));
+      network.patch(patch, boundary.kind());
       patches.put(patch, boundary);
       return this;
-    }
-
-    private static BoundaryKind kindOf(Boundary boundary) {
-      if (boundary instanceof Boundary.Convection) {
-        return BoundaryKind.CONVECTION;
-      }
-      if (boundary instanceof Boundary.PrescribedTemperature) {
-        return BoundaryKind.TEMPERATURE;
-      }
-      return boundary instanceof Boundary.PrescribedFlux
-          ? BoundaryKind.FLUX
-          : BoundaryKind.ADIABATIC;
     }
 
     /**

@@ -15,8 +15,8 @@ import stenotherm.base.InvalidInputException;
  * against the time in which the law's answer would change the outputs; a law that answers more
  * sharply needs shorter steps.
  *
- * <p>Makes no objects while stepping, if neither engine nor law does. Experimental. Not
- * thread-safe: it belongs to the thread of its engine.
+ * <p>Makes no objects while stepping, if neither engine nor law does. Not thread-safe: it belongs
+ * to the thread of its engine.
  */
 public final class CoupledStep {
   private final HeatEngine engine;

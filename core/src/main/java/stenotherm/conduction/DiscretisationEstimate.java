@@ -9,7 +9,7 @@ import stenotherm.base.Range;
  * J. Fluids Eng. 116:405; from memory). The observed order is trusted between 0.5 and 2; the safety
  * factor is 1.25.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param fine value on the finest grid
  * @param order observed order of convergence, limited to the trusted range; NaN if the three values

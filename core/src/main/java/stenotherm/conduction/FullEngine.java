@@ -10,7 +10,7 @@ import stenotherm.base.ProgressListener;
 /**
  * The engine that steps every cell of a network.
  *
- * <p>Stable. Not thread-safe: one engine belongs to one thread.
+ * <p>Not thread-safe: one engine belongs to one thread.
  */
 public final class FullEngine implements HeatEngine {
   private final HeatOperator operator;

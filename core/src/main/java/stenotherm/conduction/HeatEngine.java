@@ -10,8 +10,8 @@ import java.util.List;
  * <p>Input order: the values of {@link HeatNetwork#boundaryPorts()} followed by those of {@link
  * HeatNetwork#sourcePorts()}. Output order: that of the probes the engine was made with.
  *
- * <p>Experimental. Implemented by {@link FullEngine} and by the engine of a reduced model. Not
- * thread-safe: one engine belongs to one thread.
+ * <p>Implemented by {@link FullEngine} and by the engine of a reduced model. Not thread-safe: one
+ * engine belongs to one thread.
  */
 public interface HeatEngine {
   /**
@@ -95,7 +95,7 @@ public interface HeatEngine {
    * field, so that it costs little to keep; to have the field of a moment, keep its state, go back
    * to it once the run is over and ask for {@link HeatEngine#field()}.
    *
-   * <p>Experimental. Belongs to the engine that made it and may be used on its thread alone.
+   * <p>Belongs to the engine that made it and may be used on its thread alone.
    */
   interface State {}
 

@@ -9,7 +9,7 @@ import java.util.Map;
  * quadrature; what is stored comes from the temperatures alone; so the residual is a check, not a
  * definition.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param boundaries heat into the body through each boundary, by name [J]
  * @param sources heat given by each source, by name [J]

@@ -21,7 +21,7 @@ import stenotherm.material.Behaviour;
  * <p>The conductance between two neighbouring cells is A / (d1/(2 k1) + R + d2/(2 k2)): the series
  * mean of two half cells and the thin resistances between them.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class HeatNetwork {
   private final CellNetwork cells;

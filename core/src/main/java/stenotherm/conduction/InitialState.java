@@ -9,7 +9,7 @@ import stenotherm.base.Range;
  * The state of a body at time zero: one temperature, other ones for some blocks, and how much of a
  * melting block at its melting temperature is liquid.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param temperature temperature of all blocks that are not named [K]
  * @param temperatures temperature of the blocks named [K]

@@ -9,7 +9,7 @@ import stenotherm.base.InvalidInputException;
  * inner surface of a wall. Heat may be released there, see {@link HeatNetworkBuilder#source(String,
  * InnerSurface)}.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param blocks names of the blocks whose surface it is; a thin resistance between them and their
  *     neighbours lies outside the surface

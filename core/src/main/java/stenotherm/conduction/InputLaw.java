@@ -8,7 +8,7 @@ package stenotherm.conduction;
  * memory (as of how much has burnt) must answer each trial from what it knew at the last {@link
  * #settled}, and take the step over there.
  *
- * <p>Experimental. Called on the thread of its engine alone.
+ * <p>Called on the thread of its engine alone.
  */
 public interface InputLaw {
   /**

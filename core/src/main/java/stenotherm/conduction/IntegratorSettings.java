@@ -6,7 +6,7 @@ import stenotherm.base.Range;
 /**
  * How a transient is stepped.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param scheme time scheme
  * @param stepTolerance largest estimated local error of a step, at any cell [K], before the step is

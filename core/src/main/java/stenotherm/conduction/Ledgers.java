@@ -49,7 +49,7 @@ final class Ledgers {
     }
     Map<String, Double> stored = new LinkedHashMap<>();
     for (int block = 0; block < sums.length; block++) {
-      if (blocks.get(block) instanceof Block.Solid) {
+      if (blocks.get(block).isSolid()) {
         stored.put(blocks.get(block).name(), sums[block]);
       }
     }

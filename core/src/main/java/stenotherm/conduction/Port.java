@@ -3,7 +3,7 @@ package stenotherm.conduction;
 /**
  * A named input of a heat network.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Port {
   /**

@@ -6,7 +6,7 @@ import stenotherm.grid.Point;
 /**
  * A named output.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Probe {
   /**
@@ -26,6 +26,33 @@ public sealed interface Probe {
   }
 
   /**
+   * Lets a visitor answer for this kind of output.
+   *
+   * @param visitor the visitor
+   * @param <R> type of the answer
+   * @return its answer
+   */
+  <R> R accept(ProbeVisitor<R> visitor);
+
+  /**
+   * Tells whether the output is a heat flow.
+   *
+   * @return true for {@link HeatFlow} only
+   */
+  default boolean isHeatFlow() {
+    return false;
+  }
+
+  /**
+   * Tells whether the output is the highest or lowest temperature of a block.
+   *
+   * @return true for {@link Maximum} and {@link Minimum} only
+   */
+  default boolean isExtreme() {
+    return false;
+  }
+
+  /**
    * The volume mean over what is left of a block after overriding.
    *
    * @param name name of the output
@@ -39,6 +66,11 @@ public sealed interface Probe {
      */
     public Mean {
       Checks.name("probe name", name);
+    }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.mean(this);
     }
   }
 
@@ -58,6 +90,16 @@ public sealed interface Probe {
     public Maximum {
       Checks.name("probe name", name);
     }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.maximum(this);
+    }
+
+    @Override
+    public boolean isExtreme() {
+      return true;
+    }
   }
 
   /**
@@ -76,6 +118,16 @@ public sealed interface Probe {
     public Minimum {
       Checks.name("probe name", name);
     }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.minimum(this);
+    }
+
+    @Override
+    public boolean isExtreme() {
+      return true;
+    }
   }
 
   /**
@@ -93,6 +145,11 @@ public sealed interface Probe {
     public At {
       Checks.name("probe name", name);
     }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.at(this);
+    }
   }
 
   /**
@@ -109,6 +166,11 @@ public sealed interface Probe {
      */
     public SurfaceMean {
       Checks.name("probe name", name);
+    }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.surfaceMean(this);
     }
   }
 
@@ -128,6 +190,11 @@ public sealed interface Probe {
     public InnerSurfaceMean {
       Checks.name("probe name", name);
     }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.innerSurfaceMean(this);
+    }
   }
 
   /**
@@ -145,6 +212,11 @@ public sealed interface Probe {
      */
     public LiquidFraction {
       Checks.name("probe name", name);
+    }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.liquidFraction(this);
     }
 
     @Override
@@ -167,6 +239,16 @@ public sealed interface Probe {
      */
     public HeatFlow {
       Checks.name("probe name", name);
+    }
+
+    @Override
+    public <R> R accept(ProbeVisitor<R> visitor) {
+      return visitor.heatFlow(this);
+    }
+
+    @Override
+    public boolean isHeatFlow() {
+      return true;
     }
 
     @Override

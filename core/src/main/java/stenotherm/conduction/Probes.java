@@ -1,9 +1,12 @@
 package stenotherm.conduction;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 
@@ -11,11 +14,14 @@ import stenotherm.base.InvalidInputException;
 final class Probes {
   private final HeatOperator operator;
   private final List<Probe> probes;
-  private final int[] boundary;
-  private final int[][] cells;
-  private final double[][] weights;
-  private final boolean needsField;
+  private final List<Reading> readings;
   private final double[] flows;
+  private boolean needsField;
+
+  /** Reads one output from the field, where it is one of those, temperatures and enthalpies. */
+  private interface Reading {
+    double of(@Nullable TemperatureField field, double[] padded, double[] enthalpy);
+  }
 
   /**
    * Looks up every name and point.
@@ -26,32 +32,82 @@ final class Probes {
   Probes(HeatOperator operator, List<Probe> probes) {
     this.operator = operator;
     this.probes = List.copyOf(probes);
-    this.boundary = new int[probes.size()];
-    this.cells = new int[probes.size()][];
-    this.weights = new double[probes.size()][];
     this.flows = new double[operator.network().patches().list().size()];
-    boolean field = false;
+    this.readings = new ArrayList<>();
     Set<String> names = new HashSet<>();
-    for (int index = 0; index < probes.size(); index++) {
-      Probe probe = probes.get(index);
+    Binding binding = new Binding();
+    for (Probe probe : probes) {
       if (!names.add(probe.name())) {
         throw new InvalidInputException("probe", "the name '" + probe.name() + "' occurs twice");
       }
-      HeatNetwork network = operator.network();
-      if (probe instanceof Probe.Mean mean) {
-        int[] of = TemperatureField.requireSolidCells(network, mean.block());
-        cells[index] = of;
-        weights[index] = volumeShares(network, of);
-      } else if (probe instanceof Probe.LiquidFraction liquid) {
-        cells[index] = meltingCells(operator, liquid.block());
-      } else if (probe instanceof Probe.HeatFlow flow) {
-        boundary[index] = network.boundaryIndex(flow.boundary());
-      } else {
-        field = true;
-        cells[index] = lookUp(network, probe);
-      }
+      readings.add(probe.accept(binding));
     }
-    this.needsField = field;
+  }
+
+  /** Looks up what an output needs. */
+  private final class Binding implements ProbeVisitor<Reading> {
+    private final HeatNetwork network = operator.network();
+
+    private Reading ofField(ToDoubleFunction<TemperatureField> value) {
+      needsField = true;
+      return (field, padded, enthalpy) -> value.applyAsDouble(Objects.requireNonNull(field));
+    }
+
+    @Override
+    public Reading mean(Probe.Mean probe) {
+      int[] cells = TemperatureField.requireSolidCells(network, probe.block());
+      double[] weights = volumeShares(network, cells);
+      return (field, padded, enthalpy) -> {
+        double sum = 0;
+        for (int c = 0; c < cells.length; c++) {
+          sum += weights[c] * padded[cells[c] + operator.system.pad];
+        }
+        return sum;
+      };
+    }
+
+    @Override
+    public Reading maximum(Probe.Maximum probe) {
+      int[] cells = TemperatureField.requireSolidCells(network, probe.block());
+      return ofField(field -> field.maximum(cells));
+    }
+
+    @Override
+    public Reading minimum(Probe.Minimum probe) {
+      int[] cells = TemperatureField.requireSolidCells(network, probe.block());
+      return ofField(field -> field.minimum(cells));
+    }
+
+    @Override
+    public Reading at(Probe.At probe) {
+      TemperatureField.requireSolidCellsAt(network, probe.point());
+      return ofField(field -> field.at(probe.point()));
+    }
+
+    @Override
+    public Reading surfaceMean(Probe.SurfaceMean probe) {
+      network.boundaryIndex(probe.boundary());
+      return ofField(field -> field.surfaceMean(probe.boundary()));
+    }
+
+    @Override
+    public Reading innerSurfaceMean(Probe.InnerSurfaceMean probe) {
+      InnerSurface surface = probe.surface();
+      int[] cells = network.cells().cellsBefore("probe '" + probe.name() + "'", surface);
+      return ofField(field -> field.surfaceMean(cells, surface.side()));
+    }
+
+    @Override
+    public Reading liquidFraction(Probe.LiquidFraction probe) {
+      int[] melting = meltingCells(operator, probe.block());
+      return (field, padded, enthalpy) -> Probes.this.liquidFraction(melting, enthalpy);
+    }
+
+    @Override
+    public Reading heatFlow(Probe.HeatFlow probe) {
+      int boundary = network.boundaryIndex(probe.boundary());
+      return (field, padded, enthalpy) -> flows[boundary];
+    }
   }
 
   /** Positions of a block's cells among the melting ones. */
@@ -78,25 +134,6 @@ final class Probes {
       shares[index] = network.grid().volume(cells[index]) / total;
     }
     return shares;
-  }
-
-  /** Looks up what a probe of the field needs; extremes and inner surfaces keep their cells. */
-  private static int[] lookUp(HeatNetwork network, Probe probe) {
-    if (probe instanceof Probe.Maximum maximum) {
-      return TemperatureField.requireSolidCells(network, maximum.block());
-    }
-    if (probe instanceof Probe.Minimum minimum) {
-      return TemperatureField.requireSolidCells(network, minimum.block());
-    }
-    if (probe instanceof Probe.InnerSurfaceMean inner) {
-      return network.cells().cellsBefore("probe '" + inner.name() + "'", inner.surface());
-    }
-    if (probe instanceof Probe.SurfaceMean surface) {
-      network.boundaryIndex(surface.boundary());
-    } else if (probe instanceof Probe.At at) {
-      TemperatureField.requireSolidCellsAt(network, at.point());
-    }
-    return new int[0];
   }
 
   int count() {
@@ -134,20 +171,7 @@ final class Probes {
       double[] values) {
     operator.heatFlows(padded, conditions, flows);
     for (int index = 0; index < values.length; index++) {
-      Probe probe = probes.get(index);
-      if (probe instanceof Probe.Mean) {
-        double sum = 0;
-        for (int c = 0; c < cells[index].length; c++) {
-          sum += weights[index][c] * padded[cells[index][c] + operator.system.pad];
-        }
-        values[index] = sum;
-      } else if (probe instanceof Probe.LiquidFraction) {
-        values[index] = liquidFraction(cells[index], enthalpy);
-      } else if (probe instanceof Probe.HeatFlow) {
-        values[index] = flows[boundary[index]];
-      } else if (field != null) {
-        values[index] = fromField(field, probe, cells[index]);
-      }
+      values[index] = readings.get(index).of(field, padded, enthalpy);
     }
   }
 
@@ -160,21 +184,5 @@ final class Probes {
       latent += melting.latent(m);
     }
     return taken / latent;
-  }
-
-  private static double fromField(TemperatureField field, Probe probe, int[] cells) {
-    if (probe instanceof Probe.Maximum) {
-      return field.maximum(cells);
-    }
-    if (probe instanceof Probe.Minimum) {
-      return field.minimum(cells);
-    }
-    if (probe instanceof Probe.InnerSurfaceMean inner) {
-      return field.surfaceMean(cells, inner.surface().side());
-    }
-    if (probe instanceof Probe.SurfaceMean surface) {
-      return field.surfaceMean(surface.boundary());
-    }
-    return field.at(((Probe.At) probe).point());
   }
 }

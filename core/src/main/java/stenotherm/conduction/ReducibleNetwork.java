@@ -22,7 +22,7 @@ import stenotherm.grid.Block;
  * is linear in the state and the inputs together, so that reading a vector with inputs of zero
  * gives its coefficient.
  *
- * <p>Experimental. Not thread-safe: it holds the solver's working space.
+ * <p>Not thread-safe: it holds the solver's working space.
  */
 public final class ReducibleNetwork {
   private final HeatNetwork network;
@@ -55,7 +55,7 @@ public final class ReducibleNetwork {
     this.solidOf = new int[blocks.size()];
     for (int block = 0; block < solidOf.length; block++) {
       solidOf[block] = -1;
-      if (blocks.get(block) instanceof Block.Solid) {
+      if (blocks.get(block).isSolid()) {
         solidOf[block] = solidBlocks.size();
         solidBlocks.add(blocks.get(block).name());
       }

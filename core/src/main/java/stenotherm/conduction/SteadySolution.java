@@ -3,13 +3,16 @@ package stenotherm.conduction;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import stenotherm.base.InvalidInputException;
 
 /**
  * A steady state.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class SteadySolution {
+  private final HeatNetwork network;
   private final TemperatureField field;
   private final Map<String, Double> heatFlows;
   private final Map<String, Double> powers;
@@ -19,7 +22,7 @@ public final class SteadySolution {
       HeatOperator operator, double[] temperature, Conditions conditions, int iterations) {
     this.field = new TemperatureField(operator, temperature, conditions);
     this.iterations = iterations;
-    HeatNetwork network = operator.network();
+    this.network = operator.network();
     double[] flows = new double[network.patches().list().size()];
     operator.heatFlows(temperature, conditions, flows);
     Map<String, Double> byBoundary = new LinkedHashMap<>();
@@ -50,6 +53,63 @@ public final class SteadySolution {
    */
   public Map<String, Double> heatFlows() {
     return heatFlows;
+  }
+
+  /**
+   * Reads an output.
+   *
+   * @param probe the output
+   * @return its value [unit of the output]
+   * @throws InvalidInputException if a block, boundary or point does not exist, or it is a liquid
+   *     fraction, which depends on how the steady state was reached
+   */
+  public double value(Probe probe) {
+    return probe.accept(new Reading());
+  }
+
+  private final class Reading implements ProbeVisitor<Double> {
+    @Override
+    public Double mean(Probe.Mean probe) {
+      return field.mean(probe.block());
+    }
+
+    @Override
+    public Double maximum(Probe.Maximum probe) {
+      return field.maximum(probe.block());
+    }
+
+    @Override
+    public Double minimum(Probe.Minimum probe) {
+      return field.minimum(probe.block());
+    }
+
+    @Override
+    public Double at(Probe.At probe) {
+      return field.at(probe.point());
+    }
+
+    @Override
+    public Double surfaceMean(Probe.SurfaceMean probe) {
+      return field.surfaceMean(probe.boundary());
+    }
+
+    @Override
+    public Double innerSurfaceMean(Probe.InnerSurfaceMean probe) {
+      return field.innerSurfaceMean(probe.surface());
+    }
+
+    @Override
+    public Double liquidFraction(Probe.LiquidFraction probe) {
+      throw new InvalidInputException(
+          "probe '" + probe.name() + "'",
+          "is a liquid fraction; a steady state does not determine it, only its history does");
+    }
+
+    @Override
+    public Double heatFlow(Probe.HeatFlow probe) {
+      network.boundaryIndex(probe.boundary());
+      return Objects.requireNonNull(heatFlows.get(probe.boundary()));
+    }
   }
 
   /**

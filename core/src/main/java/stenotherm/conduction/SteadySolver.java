@@ -11,7 +11,7 @@ import stenotherm.grid.RectilinearGrid;
  * <p>What melts is solid below its melting range and liquid above it; a cell that holds the front
  * takes the part of liquid at which its temperature lies in the range. Latent heat plays no part.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class SteadySolver {
   /** The linear solver's tolerance [K], far below any discretisation error. */

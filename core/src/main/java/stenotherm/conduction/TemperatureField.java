@@ -24,7 +24,7 @@ import stenotherm.grid.RectilinearGrid;
  * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only
  * slowly; see {@link DiscretisationEstimate}.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class TemperatureField {
   private final HeatNetwork network;
@@ -458,7 +458,7 @@ public final class TemperatureField {
    * @return the section
    * @throws InvalidInputException if the plane lies outside the domain
    */
-  public Section section(Axis normal, double coordinate) {
+  public PlaneSection section(Axis normal, double coordinate) {
     int[] positions = grid.positionsAt(normal, coordinate);
     int position = positions[positions.length - 1];
     Axis across = normal == Axis.X ? Axis.Y : Axis.X;
@@ -474,18 +474,19 @@ public final class TemperatureField {
             network.cells().isSolid(cell) ? temperature[cell] : Double.NaN;
       }
     }
-    return new Section(across, up, grid.lines(across), grid.lines(up), values);
+    return new PlaneSection(across, up, grid.lines(across), grid.lines(up), values);
   }
 
   /** A plane cut through the cells. Immutable, thus thread-safe. */
-  public static final class Section {
+  public static final class PlaneSection {
     private final Axis across;
     private final Axis up;
     private final double[] acrossLines;
     private final double[] upLines;
     private final double[] values;
 
-    private Section(Axis across, Axis up, double[] acrossLines, double[] upLines, double[] values) {
+    private PlaneSection(
+        Axis across, Axis up, double[] acrossLines, double[] upLines, double[] values) {
       this.across = across;
       this.up = up;
       this.acrossLines = acrossLines;

@@ -9,7 +9,7 @@ import stenotherm.base.InvalidInputException;
  * A resistance without thickness between blocks: a cup's wall, tape, a contact, a spacer. It takes
  * no cells. Where several lie on the same face they add up, as layers in series do.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param inside names of the blocks on the one side
  * @param outside names of the blocks on the other side; empty for every block, environment and

@@ -9,7 +9,7 @@ import stenotherm.base.Outcome;
  * The history of a transient. If it did not complete, it ends with the last stored time that was
  * reached.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class TransientSolution {
   private final Outcome outcome;

@@ -12,7 +12,7 @@ import stenotherm.base.ProgressListener;
  * Solves a conduction problem in time. Steps end on every stored time and on every kink and jump of
  * what drives the problem.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class TransientSolver {
   private TransientSolver() {}

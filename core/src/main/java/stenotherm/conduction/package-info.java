@@ -17,6 +17,8 @@
  * stenotherm.conduction.IntegratorSettings#live}), heat capacities only where something melts;
  * second order in space where the solution is smooth, less at corners of strong contrast (see
  * {@link stenotherm.conduction.DiscretisationEstimate}).
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.conduction;

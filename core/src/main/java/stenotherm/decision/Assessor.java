@@ -297,7 +297,7 @@ public final class Assessor {
     private double firstBreach(TransitResult result, Side side) {
       double earliest = Double.POSITIVE_INFINITY;
       for (Container cup : parcel.occupied()) {
-        Exposure.Outside outside = result.exposure(cup.name()).outside(Limit.ALARM);
+        Exposure.Excursions outside = result.exposure(cup.name()).outside(Limit.ALARM);
         OptionalDouble breach = (side == Side.COLD ? outside.cold() : outside.hot()).firstBreach();
         earliest = Math.min(earliest, breach.orElse(Double.POSITIVE_INFINITY));
       }

@@ -3,7 +3,7 @@ package stenotherm.decision;
 /**
  * The two ways in which temperature harms.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Side {
   /** Too cold. */

@@ -8,6 +8,8 @@
  * <p>Limits: a verdict is the outcome of a calculation on stated assumptions. It is never a
  * permission: carrier rules, the IATA Live Animals Regulations, local law and a veterinarian come
  * first.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.decision;

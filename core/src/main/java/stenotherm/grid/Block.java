@@ -9,7 +9,7 @@ import stenotherm.material.Melting;
 /**
  * A named box of a layout: solid material, or an environment.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Block {
   /**

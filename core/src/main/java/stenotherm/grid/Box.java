@@ -8,7 +8,7 @@ import stenotherm.base.InvalidInputException;
 /**
  * A box parallel to the axes.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param min corner of the smallest coordinates [m]
  * @param max corner of the largest coordinates [m]

@@ -6,7 +6,7 @@ import stenotherm.base.Axis;
  * What the three coordinates of a layout measure. Cells, their neighbours and all solvers are the
  * same; only volumes, face areas and the lengths of conducting paths differ.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Coordinates {
   /** Three lengths. */

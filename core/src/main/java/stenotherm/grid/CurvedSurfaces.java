@@ -100,7 +100,7 @@ final class CurvedSurfaces {
   }
 
   private boolean isSolid(int block) {
-    return blocks.get(block) instanceof Block.Solid;
+    return blocks.get(block).isSolid();
   }
 
   /** Gives every cell its own block's part of it, and the slivers of its block in cells beside. */

@@ -10,7 +10,7 @@ import stenotherm.base.Range;
  * A named rectangle on a face of the domain that has a boundary of its own: sun on a part of a
  * face, a neighbour that touches it.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name of its boundary, unique among boundaries and blocks
  * @param face the face of the domain

@@ -16,7 +16,7 @@ import stenotherm.base.Range;
  * Blocks in a box. The first block fills the domain; each later block overrides what lies beneath
  * it.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param blocks the blocks, the first of which is the domain
  * @param coordinates what the three coordinates of all boxes and points measure
@@ -99,10 +99,10 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
         }
       }
     }
-    if (domain instanceof Block.Solid solid && solid.shape() != Shape.BOX) {
+    if (domain.shape() != Shape.BOX) {
       throw new InvalidInputException(
           "block '" + domain.name() + "'",
-          "is the first and must fill its box; put a box around the " + solid.shape());
+          "is the first and must fill its box; put a box around the " + domain.shape());
     }
     if (coordinates.isRadial()) {
       checkRadial(blocks, coordinates);
@@ -119,10 +119,10 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
       isWhole = angle > (1 - ROUND_OFF) * 2 * Math.PI;
     }
     for (Block block : blocks) {
-      if (block instanceof Block.Solid solid && solid.shape() != Shape.BOX) {
+      if (block.shape() != Shape.BOX) {
         throw new InvalidInputException(
             "block '" + block.name() + "'",
-            "is a " + solid.shape() + "; where x is a radius every block has the shape BOX");
+            "is a " + block.shape() + "; where x is a radius every block has the shape BOX");
       }
       if (isWhole && !spans(block.box(), domain, Axis.Y)) {
         throw new InvalidInputException(

@@ -7,7 +7,7 @@ import stenotherm.base.Range;
  * How fine a grid is: cells start at {@code firstCell} on both sides of every plane where materials
  * differ strongly or the body ends, and grow away from it up to {@code largestCell}.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param largestCell largest cell width [m], above 0
  * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code

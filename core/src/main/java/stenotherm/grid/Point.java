@@ -7,7 +7,7 @@ import stenotherm.base.InvalidInputException;
 /**
  * A point in space.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param x first coordinate [m]
  * @param y second coordinate [m]

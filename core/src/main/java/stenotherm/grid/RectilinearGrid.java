@@ -17,7 +17,7 @@ import stenotherm.base.InvalidInputException;
  *
  * <p>Index order: cell (i, j, k) has the index i + nx (j + ny k); i runs fastest.
  *
- * <p>Stable. Immutable, thus thread-safe.
+ * <p>Immutable, thus thread-safe.
  */
 public final class RectilinearGrid {
   /** Planes between materials whose conductivities differ by more than this ratio are graded. */
@@ -95,11 +95,10 @@ public final class RectilinearGrid {
   }
 
   private static boolean isSamePlace(Block one, Block other) {
-    boolean sameKind =
-        one instanceof Block.Solid a
-            ? other instanceof Block.Solid b && a.shape().equals(b.shape())
-            : other instanceof Block.Environment;
-    return sameKind && one.name().equals(other.name()) && one.box().equals(other.box());
+    return one.isSolid() == other.isSolid()
+        && one.shape().equals(other.shape())
+        && one.name().equals(other.name())
+        && one.box().equals(other.box());
   }
 
   /** Refuses a number of cells before anything of that size is allocated. */
@@ -242,7 +241,7 @@ public final class RectilinearGrid {
 
   /** The cylinder that a block fills; null if it fills its box. */
   static @Nullable EllipticCylinder cylinderOf(Block block) {
-    return block instanceof Block.Solid solid ? solid.shape().cylinderIn(solid.box()) : null;
+    return block.shape().cylinderIn(block.box());
   }
 
   private static double centre(double[] lines, int position) {
@@ -289,13 +288,16 @@ public final class RectilinearGrid {
   }
 
   private static double contrast(Block one, Block other) {
-    if (one instanceof Block.Solid a && other instanceof Block.Solid b) {
-      double ratio = a.material().conductivity() / b.material().conductivity();
-      return Math.max(ratio, 1 / ratio);
+    if (one.isSolid() != other.isSolid()) {
+      return Double.POSITIVE_INFINITY;
     }
-    return one instanceof Block.Environment && other instanceof Block.Environment
-        ? 1
-        : Double.POSITIVE_INFINITY;
+    if (!one.isSolid()) {
+      return 1;
+    }
+    double ratio =
+        one.asSolid().orElseThrow().material().conductivity()
+            / other.asSolid().orElseThrow().material().conductivity();
+    return Math.max(ratio, 1 / ratio);
   }
 
   /**

@@ -6,7 +6,7 @@ import stenotherm.base.Axis;
 /**
  * What part of its box a block fills.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum Shape {
   /** The whole box. */

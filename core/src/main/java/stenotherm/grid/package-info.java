@@ -19,6 +19,8 @@
  *
  * <p>Limits: boxes are parallel to the axes; an environment is a box; a round shell thinner than a
  * cell belongs into a thin resistance.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.grid;

@@ -1,5 +1,6 @@
 package stenotherm.journey;
 
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -9,7 +10,7 @@ import stenotherm.base.TimeFunction;
 /**
  * A rectangular part of a parcel's face that meets something else than the rest of the face.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param face the face, named as if the parcel stood upright
  * @param first part of the face along its first axis (x, or y on an x face), 0 to 1
@@ -57,7 +58,34 @@ public record Contact(Face face, Range first, Range second, Condition condition)
   }
 
   /** What a part of a face meets. Values, thus thread-safe. */
-  public sealed interface Condition {}
+  public sealed interface Condition {
+    /**
+     * Tells whether the part has the film of the face.
+     *
+     * @return false if it touches something, or passes no heat
+     */
+    default boolean hasFilm() {
+      return false;
+    }
+
+    /**
+     * Returns the sunlight of the part's own.
+     *
+     * @return irradiance [W/m2 against s since sealing]; nothing if it has none of its own
+     */
+    default Optional<TimeFunction> sunlight() {
+      return Optional.empty();
+    }
+
+    /**
+     * Returns the thing that touches the part.
+     *
+     * @return the neighbour; nothing if it touches none
+     */
+    default Optional<Neighbour> neighbour() {
+      return Optional.empty();
+    }
+  }
 
   /**
    * A thing of known temperature that touches the parcel: a neighbour, a cold floor.
@@ -73,6 +101,11 @@ public record Contact(Face face, Range first, Range second, Condition condition)
      */
     public Neighbour {
       Checks.positive("resistance to a neighbour", resistance, "m2 K/W");
+    }
+
+    @Override
+    public Optional<Neighbour> neighbour() {
+      return Optional.of(this);
     }
   }
 
@@ -92,6 +125,16 @@ public record Contact(Face face, Range first, Range second, Condition condition)
      */
     public Sunlit {
       Checks.notNegative("irradiance on a part of a face", irradiance, "W/m2");
+    }
+
+    @Override
+    public boolean hasFilm() {
+      return true;
+    }
+
+    @Override
+    public Optional<TimeFunction> sunlight() {
+      return Optional.of(irradiance);
     }
   }
 }

@@ -9,7 +9,7 @@ import stenotherm.base.InvalidInputException;
 /**
  * What a sealed parcel goes through, leg after leg.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param sealing when the parcel is sealed, on the clock of the first leg's place
  * @param startTemperature temperature of everything in the parcel at sealing [K]

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import stenotherm.ambient.Situation;
 import stenotherm.ambient.Sunshine;
@@ -16,7 +17,7 @@ import stenotherm.base.Times;
 /**
  * A named kind of journey: its legs, their surroundings and their usual hours.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, as scenario files call it
  * @param legs the legs in their order, at least one
@@ -79,7 +80,7 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
     double time = 0;
     for (int index = 0; index < legs.size(); index++) {
       TemplateLeg leg = legs.get(index);
-      Outdoors there = leg.end() == TemplateLeg.End.ORIGIN ? origin : destination;
+      Outdoors there = leg.end() == TemplateLeg.JourneyEnd.ORIGIN ? origin : destination;
       Situation situation = leg.situation();
       double from = Math.max(0, time - LAGS * situation.rule().lag());
       boolean follows = situation.rule().followsOutdoors();
@@ -114,7 +115,7 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
     List<Double> durations = new ArrayList<>();
     double time = 0;
     for (TemplateLeg leg : legs) {
-      Place there = leg.end() == TemplateLeg.End.ORIGIN ? origin : destination;
+      Place there = leg.end() == TemplateLeg.JourneyEnd.ORIGIN ? origin : destination;
       double duration = leg.timing().duration(there.clockAt(time, sealing, origin));
       durations.add(duration);
       time += duration;
@@ -135,10 +136,12 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
     List<String> sentences = new ArrayList<>();
     double time = 0;
     for (TemplateLeg leg : legs) {
-      Place there = leg.end() == TemplateLeg.End.ORIGIN ? origin : destination;
+      Place there = leg.end() == TemplateLeg.JourneyEnd.ORIGIN ? origin : destination;
       LocalDateTime start = there.clockAt(time, sealing, origin);
       double duration = leg.timing().duration(start);
-      if (leg.timing() instanceof TemplateLeg.Until until) {
+      Optional<TemplateLeg.UntilClock> waiting = leg.timing().untilClock();
+      if (waiting.isPresent()) {
+        TemplateLeg.UntilClock until = waiting.get();
         String begins =
             "'" + leg.name() + "' begins at " + CLOCK.format(start) + " and would end at ";
         String lasts = Checks.show(Times.toHours(duration), "h");

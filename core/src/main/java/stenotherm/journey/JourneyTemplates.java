@@ -1,7 +1,7 @@
 package stenotherm.journey;
 
-import static stenotherm.journey.TemplateLeg.End.DESTINATION;
-import static stenotherm.journey.TemplateLeg.End.ORIGIN;
+import static stenotherm.journey.TemplateLeg.JourneyEnd.DESTINATION;
+import static stenotherm.journey.TemplateLeg.JourneyEnd.ORIGIN;
 
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -15,7 +15,7 @@ import stenotherm.base.Times;
 /**
  * Journeys that parcels commonly make. Legs and hours are common practice without a source.
  *
- * <p>Experimental. Constants, thus thread-safe.
+ * <p>Constants, thus thread-safe.
  */
 public final class JourneyTemplates {
   /** Handed in by the afternoon, flown to a hub and on by night, delivered before noon. */
@@ -98,16 +98,20 @@ public final class JourneyTemplates {
   }
 
   private static TemplateLeg lasting(
-      String name, Situation situation, TemplateLeg.End end, double hours) {
+      String name, Situation situation, TemplateLeg.JourneyEnd end, double hours) {
     return new TemplateLeg(name, situation, end, new TemplateLeg.Lasting(Times.fromHours(hours)));
   }
 
   private static TemplateLeg until(
-      String name, Situation situation, TemplateLeg.End end, int hour, double shortestHours) {
+      String name,
+      Situation situation,
+      TemplateLeg.JourneyEnd end,
+      int hour,
+      double shortestHours) {
     return new TemplateLeg(
         name,
         situation,
         end,
-        new TemplateLeg.Until(LocalTime.of(hour, 0), Times.fromHours(shortestHours)));
+        new TemplateLeg.UntilClock(LocalTime.of(hour, 0), Times.fromHours(shortestHours)));
   }
 }

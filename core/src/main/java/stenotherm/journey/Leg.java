@@ -10,7 +10,7 @@ import stenotherm.base.Times;
 /**
  * A part of a journey under one kind of surroundings.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name what happens, for example "night in the depot"
  * @param place where, for the local clock; for a leg between two places the one whose clock applies

@@ -7,7 +7,7 @@ import stenotherm.base.TimeFunction;
 /**
  * The weather at an end of a journey.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param place where
  * @param temperature outdoor temperature over the time since sealing [K against s]

@@ -8,7 +8,7 @@ import stenotherm.base.Checks;
 /**
  * A place on the way, with its clock.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name
  * @param utcOffset how far its local clock is ahead of UTC

@@ -28,10 +28,8 @@ final class SunRecord {
         .irradiance()
         .forEach((face, sun) -> check("sunlight on " + face.label(), sun, leg, from, to));
     for (Contact contact : surroundings.contacts()) {
-      if (contact.condition() instanceof Contact.Sunlit sunlit) {
-        String part = "sunlight on a part of " + contact.face().label();
-        check(part, sunlit.irradiance(), leg, from, to);
-      }
+      String part = "sunlight on a part of " + contact.face().label();
+      contact.condition().sunlight().ifPresent(sun -> check(part, sun, leg, from, to));
     }
   }
 

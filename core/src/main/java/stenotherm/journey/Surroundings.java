@@ -12,7 +12,7 @@ import stenotherm.base.TimeFunction;
 /**
  * What a parcel is among during a leg, and how it lies.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param ambient temperature of air and surroundings over the time since sealing [K against s]
  * @param spread how far the ambient may lie off on either side [K], 0 or above
@@ -41,8 +41,7 @@ public record Surroundings(
     StandardAtmosphere.checked("altitude", altitude);
     contacts = List.copyOf(contacts);
     for (Contact contact : contacts) {
-      if (contact.condition() instanceof Contact.Sunlit
-          && films.rests(contact.face(), orientation)) {
+      if (contact.condition().sunlight().isPresent() && films.rests(contact.face(), orientation)) {
         throw new InvalidInputException(
             "contact on " + contact.face().label(),
             "lies in the sun, but the parcel rests on that face");
@@ -121,6 +120,6 @@ public record Surroundings(
    */
   public boolean hasSun() {
     return !sunshine.irradiance().isEmpty()
-        || contacts.stream().anyMatch(each -> each.condition() instanceof Contact.Sunlit);
+        || contacts.stream().anyMatch(each -> each.condition().sunlight().isPresent());
   }
 }

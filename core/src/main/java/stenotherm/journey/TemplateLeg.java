@@ -3,6 +3,7 @@ package stenotherm.journey;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Optional;
 import stenotherm.ambient.Situation;
 import stenotherm.base.Checks;
 import stenotherm.base.Times;
@@ -10,14 +11,14 @@ import stenotherm.base.Times;
 /**
  * A leg of a journey template.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name what happens
  * @param situation what kind of surroundings it has
  * @param end whose weather and clock apply
  * @param timing when it ends
  */
-public record TemplateLeg(String name, Situation situation, End end, Timing timing) {
+public record TemplateLeg(String name, Situation situation, JourneyEnd end, Timing timing) {
   /**
    * Checks the name.
    *
@@ -28,7 +29,7 @@ public record TemplateLeg(String name, Situation situation, End end, Timing timi
   }
 
   /** Which end of a journey a leg belongs to. Thread-safe. */
-  public enum End {
+  public enum JourneyEnd {
     /** Where the parcel is sent from. */
     ORIGIN,
     /** Where it is sent to. */
@@ -44,6 +45,15 @@ public record TemplateLeg(String name, Situation situation, End end, Timing timi
      * @return the duration [s]
      */
     double duration(LocalDateTime start);
+
+    /**
+     * Returns the clock time that the leg waits for.
+     *
+     * @return this timing; nothing if it waits for none
+     */
+    default Optional<UntilClock> untilClock() {
+      return Optional.empty();
+    }
   }
 
   /**
@@ -75,7 +85,7 @@ public record TemplateLeg(String name, Situation situation, End end, Timing timi
    * @param clock the time
    * @param shortest the least that the leg lasts [s], above 0
    */
-  public record Until(LocalTime clock, double shortest) implements Timing {
+  public record UntilClock(LocalTime clock, double shortest) implements Timing {
     /** The longest wait for a clock time [s]. */
     public static final double PATIENCE = Times.fromHours(18);
 
@@ -84,7 +94,7 @@ public record TemplateLeg(String name, Situation situation, End end, Timing timi
      *
      * @throws stenotherm.base.InvalidInputException if it is not above 0
      */
-    public Until {
+    public UntilClock {
       Checks.positive("shortest duration of a template's leg", shortest, "s");
     }
 
@@ -95,16 +105,21 @@ public record TemplateLeg(String name, Situation situation, End end, Timing timi
      * @return true if the clock is not waited for
      */
     public boolean misses(LocalDateTime start) {
-      return untilClock(start) >= PATIENCE;
+      return secondsToWait(start) >= PATIENCE;
     }
 
     @Override
     public double duration(LocalDateTime start) {
-      return misses(start) ? shortest : untilClock(start);
+      return misses(start) ? shortest : secondsToWait(start);
+    }
+
+    @Override
+    public Optional<UntilClock> untilClock() {
+      return Optional.of(this);
     }
 
     /** Time until the clock shows its hour, after the shortest duration at the least [s]. */
-    private double untilClock(LocalDateTime start) {
+    private double secondsToWait(LocalDateTime start) {
       LocalDateTime earliest = start.plusSeconds(Math.round(shortest));
       LocalDateTime end = earliest.toLocalDate().atTime(clock);
       if (end.isBefore(earliest)) {

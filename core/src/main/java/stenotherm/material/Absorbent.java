@@ -17,7 +17,7 @@ import stenotherm.base.Source;
  * <p>Limits: the water stays where it is. Evaporation, which takes 0.68 W per gram and hour, is not
  * part of a material.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param dry the dry pad with the air in it
  * @param matter what its fibres are made of, without air; denser than the pad

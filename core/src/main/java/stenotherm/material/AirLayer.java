@@ -1,7 +1,7 @@
 package stenotherm.material;
 
 import stenotherm.base.Checks;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Radiation;
 import stenotherm.base.Range;
@@ -19,7 +19,7 @@ import stenotherm.base.Source;
  * <p>Limits: the layer is wide and high against its thickness (at least ten times), closed to other
  * air, and at most 0.3 m thick. A small cavity radiates less and a fill convects otherwise.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param heatFlow direction of the heat through the layer
  * @param thickness thickness along the heat's way [m], above 0, at most 0.3
@@ -27,7 +27,7 @@ import stenotherm.base.Source;
  * @param secondEmissivity emissivity of the other surface, 0.01 to 1
  */
 public record AirLayer(
-    HeatFlow heatFlow, double thickness, double firstEmissivity, double secondEmissivity) {
+    HeatDirection heatFlow, double thickness, double firstEmissivity, double secondEmissivity) {
   /** Where the law comes from. */
   public static final Source SOURCE =
       Source.memory("ISO 6946:2017", "Annex D, Table D.1 (2007 edition: Annex B)");
@@ -67,7 +67,7 @@ public record AirLayer(
    * @return the layer
    * @throws InvalidInputException if the thickness is out of its range
    */
-  public static AirLayer ordinary(HeatFlow heatFlow, double thickness) {
+  public static AirLayer ordinary(HeatDirection heatFlow, double thickness) {
     return new AirLayer(heatFlow, thickness, ORDINARY_EMISSIVITY, ORDINARY_EMISSIVITY);
   }
 

@@ -10,7 +10,7 @@ import stenotherm.base.Radiation;
  * <p>Conductivity is a property of the material times a ratio, so that the range of the
  * conductivity keeps its meaning at every temperature.
  *
- * <p>Experimental. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Behaviour {
   /**

@@ -15,7 +15,7 @@ import stenotherm.base.Suggestions;
  * parcel as much as on its outside. They are total hemispherical or near-normal values at room
  * temperature as tables print them; the two differ by less than the stated ranges.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name of the surface, unique in the catalogue
  * @param nominal emissivity, 0.01 to 1

@@ -18,7 +18,7 @@ import stenotherm.base.Source;
  * air moves at any difference, slowly. How much more heat a convecting fill lets through is not
  * computed.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param conductivity conductivity of the fill at rest [W/(m K)], above 0
  * @param voidSize mean size of the voids [m], above 0

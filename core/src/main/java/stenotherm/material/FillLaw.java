@@ -7,7 +7,7 @@ import stenotherm.base.Radiation;
  * Conductivity of a loose fill: k(T) = k_gas + k_solid + 4 sigma T^3 d / (2 / eps - 1), where d is
  * the mean size of its voids.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param still conductivity of gas and solid together [W/(m K)], above 0
  * @param voidSize mean size of the voids [m], 0 or above

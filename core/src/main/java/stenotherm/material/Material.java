@@ -8,7 +8,7 @@ import stenotherm.base.Source;
 /**
  * A homogeneous isotropic material.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, unique in a catalogue
  * @param conductivity thermal conductivity [W/(m K)], above 0; of the solid if the material melts

@@ -26,7 +26,7 @@ import stenotherm.base.Temperatures;
  * lets more heat through. Alkanes with an odd number of carbon atoms change their solid structure
  * just below the melting point and are left out.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Materials {
   private static final String ASHRAE =

@@ -8,7 +8,7 @@ import stenotherm.base.Range;
  * liquid have one density, so that nothing moves. It freezes where it melts: supercooling is not
  * modelled.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param range from the solidus, where melting starts, to the liquidus, where all is liquid [K];
  *     both may be equal

@@ -13,7 +13,7 @@ import stenotherm.base.Source;
  * beyond, the exponential is an extrapolation, which {@link #covers} tells. Moisture is not part of
  * it.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param coefficient relative change of the conductivity per kelvin, f [1/K], -0.02 to 0.02
  * @param referenceTemperature mean temperature T0 at which the conductivity is known [K]

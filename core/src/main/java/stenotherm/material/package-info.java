@@ -6,8 +6,11 @@
  * stenotherm.material.Materials}; how surfaces radiate is in {@link
  * stenotherm.material.Emissivity}.
  *
- * <p>Limits: properties are isotropic, and constant within one run; a law that depends on
- * temperature is evaluated at a stated mean temperature before the run.
+ * <p>Limits: properties are isotropic. Within a run conductivities stay as stated or replaced
+ * unless it is asked to let them follow temperature; heat capacities are constant but where
+ * something melts. A density never changes.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.material;

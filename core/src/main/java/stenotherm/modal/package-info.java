@@ -120,6 +120,8 @@
  *       about the error estimate.
  *   <li>Extremes may be missed as said above, where a run meets states unlike the random snapshots.
  * </ul>
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.modal;

@@ -9,7 +9,7 @@ import stenotherm.base.InvalidInputException;
 /**
  * Sets containers side by side or on top of each other.
  *
- * <p>Experimental. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Arrangement {
   private Arrangement() {}

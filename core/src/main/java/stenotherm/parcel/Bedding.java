@@ -10,7 +10,7 @@ import stenotherm.material.Materials;
  *
  * <p>Limits: its water conducts and stores heat; evaporation is not part of it.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name what it is called within its container, for example "towel"
  * @param material the layer as it lies there, its water included

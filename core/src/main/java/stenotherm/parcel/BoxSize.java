@@ -8,7 +8,7 @@ import stenotherm.grid.Point;
 /**
  * A size of box that people know by name.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, unique among sizes
  * @param inside inner size of the carton, by which cartons are named

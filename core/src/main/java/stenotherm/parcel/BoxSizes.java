@@ -8,7 +8,7 @@ import stenotherm.base.Suggestions;
 /**
  * Sizes of cartons that people know.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class BoxSizes {
   private static final Source PRACTICE =

@@ -1,6 +1,6 @@
 package stenotherm.parcel;
 
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.Range;
 import stenotherm.material.AirLayer;
 
@@ -17,16 +17,16 @@ record CavityAir(Filling.Unfilled filling, double gap) {
    * Conductivity with heat going a stated way through layers that lie level, which have a share of
    * the surface, and sideways through the others [W/(m K)].
    */
-  double conductivity(HeatFlow vertical, double levelShare, double meanTemperature) {
+  double conductivity(HeatDirection vertical, double levelShare, double meanTemperature) {
     double nominal =
         levelShare * conductivity(vertical, meanTemperature)
-            + (1 - levelShare) * conductivity(HeatFlow.HORIZONTAL, meanTemperature);
-    double downward = conductivity(HeatFlow.DOWNWARD, meanTemperature);
-    double upward = conductivity(HeatFlow.UPWARD, meanTemperature);
+            + (1 - levelShare) * conductivity(HeatDirection.HORIZONTAL, meanTemperature);
+    double downward = conductivity(HeatDirection.DOWNWARD, meanTemperature);
+    double upward = conductivity(HeatDirection.UPWARD, meanTemperature);
     return new Range(downward, upward).at(filling.position(), nominal);
   }
 
-  private double conductivity(HeatFlow heatFlow, double meanTemperature) {
+  private double conductivity(HeatDirection heatFlow, double meanTemperature) {
     double thickness = Math.max(GAPS.low(), Math.min(gap, GAPS.high()));
     return new AirLayer(heatFlow, thickness, filling.emissivity(), filling.emissivity())
         .effectiveConductivity(meanTemperature);

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
@@ -23,7 +23,7 @@ import stenotherm.material.Materials;
 /**
  * A vessel in its place, with bedding on its floor and an animal on the bedding, or without.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, unique in a parcel
  * @param vessel cup, bag or vial
@@ -109,11 +109,11 @@ public record Container(
       throw new InvalidInputException(
           "container '" + container + "'",
           "the "
-              + String.format(Locale.ROOT, what, Extents.of(needed))
+              + String.format(Locale.ROOT, what, LengthText.of(needed))
               + " but the container has "
-              + Extents.of(room)
+              + LengthText.of(room)
               + ": "
-              + Extents.of(needed - room)
+              + LengthText.of(needed - room)
               + " too little");
     }
   }
@@ -270,11 +270,12 @@ public record Container(
    * animal. The faces of the animal that look up or down count with the vertical direction of heat,
    * the others with the horizontal one.
    */
-  double airConductivity(HeatFlow vertical, Axis up, double meanTemperature) {
+  double airConductivity(HeatDirection vertical, Axis up, double meanTemperature) {
     double gap = gap();
     double share = verticalShare(up);
     return (1 - share)
-            * AirLayer.ordinary(HeatFlow.HORIZONTAL, gap).effectiveConductivity(meanTemperature)
+            * AirLayer.ordinary(HeatDirection.HORIZONTAL, gap)
+                .effectiveConductivity(meanTemperature)
         + share * AirLayer.ordinary(vertical, gap).effectiveConductivity(meanTemperature);
   }
 

@@ -8,7 +8,7 @@ import stenotherm.grid.Point;
 /**
  * Length, width and height of something box-shaped, or of the box around it.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param length along x [m], above 0
  * @param width along y [m], above 0

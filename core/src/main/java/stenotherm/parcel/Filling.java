@@ -1,5 +1,6 @@
 package stenotherm.parcel;
 
+import java.util.Optional;
 import stenotherm.base.Radiation;
 import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
@@ -7,7 +8,7 @@ import stenotherm.material.Material;
 /**
  * What is between walls, containers, warmers and packs.
  *
- * <p>Experimental. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Filling {
   /**
@@ -19,6 +20,24 @@ public sealed interface Filling {
   Filling at(double position);
 
   /**
+   * Returns the fill.
+   *
+   * @return its material; nothing if there is only air
+   */
+  default Optional<Material> fill() {
+    return Optional.empty();
+  }
+
+  /**
+   * Returns the air of a cavity without fill.
+   *
+   * @return this filling; nothing if there is a fill
+   */
+  default Optional<Unfilled> air() {
+    return Optional.empty();
+  }
+
+  /**
    * A fill that takes up all the room.
    *
    * @param material the fill
@@ -27,6 +46,11 @@ public sealed interface Filling {
     @Override
     public Loose at(double position) {
       return new Loose(material.at(position));
+    }
+
+    @Override
+    public Optional<Material> fill() {
+      return Optional.of(material);
     }
   }
 
@@ -56,6 +80,11 @@ public sealed interface Filling {
     @Override
     public Unfilled at(double other) {
       return new Unfilled(emissivity, other);
+    }
+
+    @Override
+    public Optional<Unfilled> air() {
+      return Optional.of(this);
     }
   }
 

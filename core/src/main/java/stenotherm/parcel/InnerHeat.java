@@ -8,7 +8,7 @@ import stenotherm.base.Face;
  * stand at zero until something drives them. A source takes up heat where its power is negative, as
  * by evaporation.
  *
- * <p>Experimental. Thread-safe.
+ * <p>Thread-safe.
  */
 public enum InnerHeat {
   /**

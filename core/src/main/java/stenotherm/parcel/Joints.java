@@ -3,7 +3,7 @@ package stenotherm.parcel;
 import java.util.List;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
@@ -17,7 +17,7 @@ import stenotherm.material.AirLayer;
  * foam whose place it takes, so that the strip gets no cells of its own. What leaks through a joint
  * is a matter of air, not of conduction.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param overlap the three axes, first the one whose panels reach over all others; two panels that
  *     meet are cut so
@@ -62,6 +62,6 @@ public record Joints(List<Axis> overlap, int firstShell, double gap) {
 
   /** Resistance across the gap [m2 K/W]. */
   double resistance() {
-    return AirLayer.ordinary(HeatFlow.HORIZONTAL, gap).resistance(GAP_TEMPERATURE);
+    return AirLayer.ordinary(HeatDirection.HORIZONTAL, gap).resistance(GAP_TEMPERATURE);
   }
 }

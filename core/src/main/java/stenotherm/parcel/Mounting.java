@@ -6,7 +6,7 @@ import stenotherm.base.InvalidInputException;
 /**
  * How a warmer or a pack is held on a wall.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param standOff gap between wall and warmer or pack, filled like the rest of the cavity [m], 0 if
  *     it touches

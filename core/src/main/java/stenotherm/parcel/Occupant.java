@@ -6,7 +6,7 @@ import stenotherm.animal.AnimalBody;
 /**
  * An animal in a container.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param animal which animal
  * @param body its mass and shape

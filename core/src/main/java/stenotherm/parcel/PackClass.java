@@ -12,7 +12,7 @@ import stenotherm.material.Material;
  * <p>Its mass counts: the block has the pack's size and as much heat capacity and latent heat as
  * the mass holds.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name
  * @param contents what is in it; it melts if its behaviour is {@link Behaviour.Melts}
@@ -60,7 +60,7 @@ public record PackClass(
    * @return true if their behaviour is to melt
    */
   public boolean melts() {
-    return contents.behaviour() instanceof Behaviour.Melts;
+    return contents.behaviour().phaseChange().isPresent();
   }
 
   /** The contents, spread over the size of the pack. */

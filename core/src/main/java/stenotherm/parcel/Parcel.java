@@ -2,35 +2,23 @@ package stenotherm.parcel;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
-import stenotherm.base.HeatFlow;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Lengths;
 import stenotherm.base.Orientation;
-import stenotherm.base.Range;
-import stenotherm.base.Temperatures;
-import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
-import stenotherm.conduction.HeatNetworkBuilder;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.InnerSurface;
-import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
-import stenotherm.grid.Point;
-import stenotherm.material.FillConvection;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.warmer.WarmerClass;
@@ -38,7 +26,7 @@ import stenotherm.warmer.WarmerClass;
 /**
  * A packed parcel. Its faces and axes are named as if it stood upright, however it lies.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name of the packing
  * @param outer outer box, its lower corner at the origin [m]
@@ -57,13 +45,10 @@ public record Parcel(
     List<PlacedWarmer> warmers,
     List<PlacedPack> packs) {
   /** How far things may overlap by round-off [m]. */
-  private static final double ROUND_OFF = 1e-9;
+  static final double ROUND_OFF = 1e-9;
 
   /** Name of the block between walls and contents, fill or air. */
-  private static final String FILL = "fill";
-
-  /** Temperature at which the conductivity of the air is taken if no other one is said [K]. */
-  private static final double AIR_TEMPERATURE = Temperatures.fromCelsius(15);
+  static final String FILL = "fill";
 
   /**
    * A parcel with a fill and without packs.
@@ -113,9 +98,9 @@ public record Parcel(
                   + "' sticks out of the cavity into the wall "
                   + face.label()
                   + " by "
-                  + Extents.of(excess)
+                  + LengthText.of(excess)
                   + "; the cavity is "
-                  + Extents.of(cavity));
+                  + LengthText.of(cavity));
         }
       }
       for (Item other : items.subList(0, index)) {
@@ -128,9 +113,9 @@ public record Parcel(
                   + "' overlaps '"
                   + other.name()
                   + "' by "
-                  + Extents.of(depth)
+                  + LengthText.of(depth)
                   + "; the cavity is "
-                  + Extents.of(cavity));
+                  + LengthText.of(cavity));
         }
       }
     }
@@ -142,7 +127,7 @@ public record Parcel(
     } catch (InvalidInputException fault) {
       throw refusal(
           packing,
-          fault.field() + " " + fault.problem() + "; the outer box is " + Extents.of(outer));
+          fault.field() + " " + fault.problem() + "; the outer box is " + LengthText.of(outer));
     }
   }
 
@@ -153,6 +138,11 @@ public record Parcel(
     warmers.forEach(warmer -> items.add(warmer.item(cavity)));
     packs.forEach(pack -> items.add(pack.item(cavity)));
     return items;
+  }
+
+  /** All that lies in the cavity. */
+  List<Item> items() {
+    return items(cavity(), containers, warmers, packs);
   }
 
   private static void checkNames(
@@ -266,41 +256,7 @@ public record Parcel(
    * @return walls, fill, contents of containers, warmers, packs
    */
   public Layout layout() {
-    Box cavity = cavity();
-    List<Block> blocks = new ArrayList<>(walls.blocks(outer));
-    blocks.add(new Block.Solid(FILL, cavity, fillMaterial(cavity)));
-    for (Container container : containers) {
-      double conductivity = container.airConductivity(HeatFlow.HORIZONTAL, Axis.Z, AIR_TEMPERATURE);
-      blocks.addAll(container.blocks(cavity, conductivity));
-    }
-    for (PlacedWarmer warmer : warmers) {
-      blocks.add(
-          new Block.Solid(warmer.name(), warmer.item(cavity).box(), Materials.WARMER_MIX_FRESH));
-    }
-    for (PlacedPack pack : packs) {
-      blocks.add(new Block.Solid(pack.name(), pack.item(cavity).box(), pack.pack().spread()));
-    }
-    return new Layout(blocks);
-  }
-
-  private Material fillMaterial(Box cavity) {
-    if (filling instanceof Filling.Loose loose) {
-      return loose.material();
-    }
-    CavityAir air = new CavityAir((Filling.Unfilled) filling, gap(cavity));
-    return Materials.STILL_AIR.withConductivity(
-        air.conductivity(HeatFlow.HORIZONTAL, 0, AIR_TEMPERATURE));
-  }
-
-  /** Twice the free volume over the surface of walls and contents [m]. */
-  private double gap(Box cavity) {
-    double volume = cavity.volume();
-    double surface = new Item(FILL, cavity).surface();
-    for (Item item : items(cavity, containers, warmers, packs)) {
-      volume -= item.volume();
-      surface += item.surface();
-    }
-    return 2 * volume / surface;
+    return new ParcelLayout(this).layout();
   }
 
   /**
@@ -318,7 +274,7 @@ public record Parcel(
    * @throws InvalidInputException if the temperature is not absolute
    */
   public Map<String, Double> conductivities(Orientation orientation, double meanTemperature) {
-    return conductivities(orientation, meanTemperature, warmers);
+    return new ParcelAir(this, warmers).conductivities(orientation, meanTemperature);
   }
 
   /**
@@ -334,69 +290,9 @@ public record Parcel(
   public Map<String, Double> conductivities(
       Orientation orientation, double meanTemperature, double time) {
     Checks.finite("time since sealing", time, "s");
-    return conductivities(
-        orientation,
-        meanTemperature,
-        warmers.stream().filter(warmer -> warmer.power().at(time) > 0).toList());
-  }
-
-  private Map<String, Double> conductivities(
-      Orientation orientation, double meanTemperature, List<PlacedWarmer> heating) {
-    Checks.temperature("mean temperature of the air", meanTemperature);
-    Box cavity = cavity();
-    Axis up = orientation.up().axis();
-    Map<String, Double> all = new LinkedHashMap<>();
-    for (Container container : containers) {
-      HeatFlow vertical =
-          vertical(container.item(cavity).box(), orientation, meanTemperature, heating);
-      all.put(container.airBlock(), container.airConductivity(vertical, up, meanTemperature));
-    }
-    if (filling instanceof Filling.Unfilled unfilled) {
-      CavityAir air = new CavityAir(unfilled, gap(cavity));
-      double level = 2 * cavity.volume() / cavity.size(up) / new Item(FILL, cavity).surface();
-      HeatFlow vertical = vertical(middle(cavity), orientation, meanTemperature, heating);
-      all.put(FILL, air.conductivity(vertical, level, meanTemperature));
-    }
-    return all;
-  }
-
-  /** The middle third of a box along each axis. */
-  private static Box middle(Box box) {
-    return new Dimensions(box.size(Axis.X) / 3, box.size(Axis.Y) / 3, box.size(Axis.Z) / 3)
-        .above(
-            new Point(box.centre().x(), box.centre().y(), box.centre().z() - box.size(Axis.Z) / 6));
-  }
-
-  /** Which way heat goes vertically at a thing, by where warmers and packs are. */
-  private HeatFlow vertical(
-      Box thing, Orientation orientation, double meanTemperature, List<PlacedWarmer> heating) {
-    Box cavity = cavity();
-    int downward = 0;
-    for (PlacedWarmer warmer : heating) {
-      downward += side(warmer.item(cavity).box(), thing, orientation);
-    }
-    for (PlacedPack pack : packs) {
-      int warm = pack.startTemperature() > meanTemperature ? 1 : -1;
-      downward += warm * side(pack.item(cavity).box(), thing, orientation);
-    }
-    if (downward == 0) {
-      return HeatFlow.HORIZONTAL;
-    }
-    return downward > 0 ? HeatFlow.DOWNWARD : HeatFlow.UPWARD;
-  }
-
-  /** 1 if a box lies above a thing, -1 below it, 0 beside it. */
-  private static int side(Box box, Box thing, Orientation orientation) {
-    if (gap(box, thing, orientation.up()) > -ROUND_OFF) {
-      return 1;
-    }
-    return gap(box, thing, orientation.down()) > -ROUND_OFF ? -1 : 0;
-  }
-
-  /** Distance from a thing's face to a box that lies beyond it; negative if it begins before. */
-  private static double gap(Box box, Box thing, Face face) {
-    double distance = box.at(face.opposite()) - thing.at(face);
-    return face.isMax() ? distance : -distance;
+    List<PlacedWarmer> heating =
+        warmers.stream().filter(warmer -> warmer.power().at(time) > 0).toList();
+    return new ParcelAir(this, heating).conductivities(orientation, meanTemperature);
   }
 
   /**
@@ -413,51 +309,7 @@ public record Parcel(
       Orientation orientation, double difference, double meanTemperature) {
     Checks.finite("temperature difference over the cavity", difference, "K");
     Checks.temperature("mean temperature of the fill", meanTemperature);
-    if (difference <= 0 || !(filling instanceof Filling.Loose loose)) {
-      return List.of();
-    }
-    Material fill = loose.material();
-    double height = cavity().size(orientation.up().axis());
-    String where =
-        String.format(
-            Locale.ROOT,
-            "The %s is %.1f K warmer below than above over %.0f mm: ",
-            fill.name(),
-            difference,
-            Lengths.toMillimetres(height));
-    Optional<FillConvection> known = FillConvection.of(fill);
-    if (known.isEmpty()) {
-      return List.of(where + "whether its air moves is not known, as its voids are not stated.");
-    }
-    FillConvection air = known.get();
-    List<String> warnings = new ArrayList<>();
-    Range seeping = air.darcyRayleigh(height, difference, meanTemperature);
-    if (seeping.high() > FillConvection.CRITICAL_DARCY_RAYLEIGH) {
-      boolean surely = seeping.low() > FillConvection.CRITICAL_DARCY_RAYLEIGH;
-      warnings.add(
-          where
-              + String.format(
-                  Locale.ROOT,
-                  "air %s seep through it in circles and carry more heat than computed"
-                      + " (Darcy-Rayleigh number %.3g to %.3g, critical %.3g).",
-                  surely ? "will" : "may",
-                  seeping.low(),
-                  seeping.high(),
-                  FillConvection.CRITICAL_DARCY_RAYLEIGH));
-    }
-    double inVoids = air.voidRayleigh(height, difference, meanTemperature);
-    if (inVoids > FillConvection.CRITICAL_RAYLEIGH) {
-      warnings.add(
-          where
-              + String.format(
-                  Locale.ROOT,
-                  "the air in its voids of %.0f mm will turn over and carry more heat than computed"
-                      + " (Rayleigh number %.3g, critical %.0f).",
-                  Lengths.toMillimetres(air.voidSize()),
-                  inVoids,
-                  FillConvection.CRITICAL_RAYLEIGH));
-    }
-    return List.copyOf(warnings);
+    return FillWarnings.of(this, orientation, difference, meanTemperature);
   }
 
   /**
@@ -512,47 +364,7 @@ public record Parcel(
    *     ventilation is asked for where the contents leave no filling
    */
   public HeatNetwork network(MeshControl mesh, List<FacePatch> patches, Set<InnerHeat> innerHeat) {
-    HeatNetworkBuilder network = HeatNetwork.builder(layout(), mesh);
-    for (Face face : Face.values()) {
-      network.boundary(face, BoundaryKind.CONVECTION);
-    }
-    patches.forEach(patch -> network.patch(patch, BoundaryKind.CONVECTION));
-    walls.jointResistances().forEach(network::thinResistance);
-    containers.forEach(container -> network.thinResistance(container.wallResistance()));
-    for (PlacedWarmer warmer : warmers) {
-      network.source(warmer.name());
-      addContact(network, warmer.name(), warmer.placement());
-    }
-    for (PlacedPack pack : packs) {
-      network.thinResistance(ThinResistance.around(Set.of(pack.name()), pack.pack().wrap()));
-      addContact(network, pack.name(), pack.placement());
-    }
-    for (InnerHeat kind : InnerHeat.values()) {
-      if (innerHeat.contains(kind)) {
-        addSources(network, kind);
-      }
-    }
-    return network.build();
-  }
-
-  private void addSources(HeatNetworkBuilder network, InnerHeat kind) {
-    switch (kind) {
-      case ANIMALS -> occupied().forEach(each -> network.source(InnerHeat.ofAnimal(each)));
-      case BEDDING -> {
-        for (Container container : containers) {
-          Set<String> damp = container.dampBlocks();
-          if (!damp.isEmpty()) {
-            network.source(InnerHeat.ofBedding(container), damp);
-          }
-        }
-      }
-      case VENTILATION -> network.source(InnerHeat.ofVentilation(), Set.of(FILL));
-      case WALLS -> {
-        for (Face face : Face.values()) {
-          innerSurface(face).ifPresent(surface -> network.source(InnerHeat.ofWall(face), surface));
-        }
-      }
-    }
+    return new ParcelLayout(this).network(mesh, patches, innerHeat);
   }
 
   /**
@@ -562,28 +374,7 @@ public record Parcel(
    * @return the surface; nothing if containers, warmers and packs cover it altogether
    */
   public Optional<InnerSurface> innerSurface(Face face) {
-    Box cavity = cavity();
-    double free = cavity.area(face);
-    for (Item item : items(cavity, containers, warmers, packs)) {
-      if (Math.abs(cavity.excess(item.box(), face)) <= ROUND_OFF) {
-        free -= item.endArea(face);
-      }
-    }
-    return free > ROUND_OFF * cavity.area(face)
-        ? Optional.of(InnerSurface.of(walls.innermost(face), face.opposite(), FILL))
-        : Optional.empty();
-  }
-
-  private void addContact(HeatNetworkBuilder network, String name, Placement placement) {
-    placement
-        .onWall()
-        .ifPresent(
-            place ->
-                network.thinResistance(
-                    ThinResistance.between(
-                        name,
-                        walls.innermost(place.face()),
-                        place.mounting().contactResistance())));
+    return new ParcelLayout(this).innerSurface(face);
   }
 
   /**
@@ -594,10 +385,10 @@ public record Parcel(
   public double mass() {
     Box cavity = cavity();
     double free = cavity.volume();
-    for (Item item : items(cavity, containers, warmers, packs)) {
+    for (Item item : items()) {
       free -= item.volume();
     }
-    double sum = walls.mass(outer) + free * fillMaterial(cavity).density();
+    double sum = walls.mass(outer) + free * new ParcelLayout(this).fillMaterial().density();
     for (Container container : containers) {
       sum += container.mass();
     }
@@ -650,7 +441,7 @@ public record Parcel(
                     + "' is liquid at sealing: against heat it helps by its mass alone, as nothing"
                     + " in it is left to melt.")
         .forEach(all::add);
-    if (filling instanceof Filling.Unfilled) {
+    if (filling.air().isPresent()) {
       all.add(CavityAir.CAUTION);
     }
     return List.copyOf(all);

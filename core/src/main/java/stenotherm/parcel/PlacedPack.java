@@ -4,12 +4,11 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.InitialState;
 import stenotherm.grid.Box;
-import stenotherm.material.Behaviour;
 
 /**
  * A pack in its place.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, unique in a parcel
  * @param pack which pack
@@ -25,21 +24,7 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
    */
   public PlacedPack {
     Checks.name("pack name", name);
-    if (start instanceof PackStart.PartlyMelted && !pack.melts()) {
-      throw new InvalidInputException(
-          "start of pack '" + name + "'",
-          "'" + pack.contents().name() + "' does not melt; give its temperature");
-    }
-    if (start instanceof PackStart.At at
-        && pack.contents().behaviour() instanceof Behaviour.Melts melts
-        && melts.melting().range().contains(at.temperature())) {
-      throw new InvalidInputException(
-          "start of pack '" + name + "'",
-          Checks.show(at.temperature(), "K")
-              + " is where '"
-              + pack.contents().name()
-              + "' melts; say which part of it is liquid");
-    }
+    start.requireFits("start of pack '" + name + "'", pack);
   }
 
   Item item(Box cavity) {
@@ -48,28 +33,16 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
 
   /** Adds the pack's own state to that of the parcel. */
   InitialState addTo(InitialState state) {
-    if (start instanceof PackStart.PartlyMelted partly) {
-      return state.partlyMelted(name, partly.liquidFraction());
-    }
-    return state.with(name, ((PackStart.At) start).temperature());
+    return start.addTo(state, name);
   }
 
   /** Whether a pack that could melt has nothing left to melt. */
   boolean liquidAtSealing() {
-    if (!(pack.contents().behaviour() instanceof Behaviour.Melts melts)) {
-      return false;
-    }
-    return start instanceof PackStart.At at
-        ? at.temperature() > melts.melting().range().high()
-        : ((PackStart.PartlyMelted) start).liquidFraction() == 1;
+    return pack.contents().behaviour().phaseChange().filter(start::isLiquid).isPresent();
   }
 
   /** Temperature at sealing [K]; of a partly melted pack the middle of its melting range. */
   double startTemperature() {
-    if (start instanceof PackStart.At at) {
-      return at.temperature();
-    }
-    var range = ((Behaviour.Melts) pack.contents().behaviour()).melting().range();
-    return (range.low() + range.high()) / 2;
+    return start.temperatureOf(pack);
   }
 }

@@ -9,7 +9,7 @@ import stenotherm.warmer.WarmerClass;
 /**
  * A warmer in its place.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, unique in a parcel
  * @param warmer which warmer

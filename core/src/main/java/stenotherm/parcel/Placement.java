@@ -11,7 +11,7 @@ import stenotherm.grid.Point;
  * Where a flat thing lies: a warmer or a pack. Of its two sides the longer one lies along the
  * longer extent of the cavity.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Placement {
   /**
@@ -84,12 +84,12 @@ public sealed interface Placement {
   }
 
   /**
-   * Loose in what fills the cavity, or lying on a container.
+   * InCavity in what fills the cavity, or lying on a container.
    *
    * @param position where it lies
    * @param thin the axis along which it is thinnest; z if it lies flat
    */
-  record Loose(Position position, Axis thin) implements Placement {
+  record InCavity(Position position, Axis thin) implements Placement {
     @Override
     public Box box(Dimensions pad, Box cavity) {
       Point bottom = position.in(cavity);

@@ -8,7 +8,7 @@ import stenotherm.grid.Point;
  * Where something stands in the cavity, seen from the centre of the inner floor of the upright
  * parcel.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param alongX its centre from the centre of the cavity, along x [m]
  * @param alongY its centre from the centre of the cavity, along y [m]

@@ -24,7 +24,7 @@ import stenotherm.material.Materials;
  * <p>The lower end of the range is a new panel, the upper end a punctured one. Limits: psi is that
  * of panels of about 20 mm; what lies beside and around the panel changes it.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name of the kind of panel
  * @param edgeTransmittance edge transmittance psi [W/(m K)], 0 or above

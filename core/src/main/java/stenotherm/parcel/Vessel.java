@@ -8,7 +8,7 @@ import stenotherm.grid.Shape;
  * What holds an animal: a cup, a bag or a vial. Its wall is thin and taken as a resistance without
  * thickness.
  *
- * <p>Stable. Values, thus thread-safe.
+ * <p>Values, thus thread-safe.
  */
 public sealed interface Vessel {
   /**

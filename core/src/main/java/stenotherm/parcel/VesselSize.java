@@ -6,7 +6,7 @@ import stenotherm.base.Source;
 /**
  * A vessel that people know by name.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name, unique among sizes
  * @param vessel the vessel

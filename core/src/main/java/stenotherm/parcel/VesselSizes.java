@@ -14,7 +14,7 @@ import stenotherm.material.Materials;
  * <p>Round vessels are cylinders of the volume in their name: the mean diameter is common practice,
  * the height follows. Real cups taper, and hold a little more to the brim.
  *
- * <p>Stable. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class VesselSizes {
   /** One US fluid dram [m3]: an eighth of a fluid ounce. */
@@ -39,7 +39,8 @@ public final class VesselSizes {
 
   private static final Source BAGS =
       Source.practice(
-          "Cotton bags for snakes and lizards; extents of the tied bag and cloth of 0.5 mm assumed");
+          "Cotton bags for snakes and lizards; extents of the tied bag and cloth of 0.5 mm"
+              + " assumed");
 
   private static final List<VesselSize> ALL =
       List.of(

@@ -6,7 +6,7 @@ import stenotherm.material.Material;
 /**
  * One layer of a wall.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param material what it is made of
  * @param thickness thickness [m], above 0

@@ -18,7 +18,7 @@ import stenotherm.grid.Point;
  * forms a shell. A shell of one material without joints is one piece; else it is six panels, and
  * the joints say which of them reach over which.
  *
- * <p>Stable. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param layers layers of every face, outermost first
  * @param joints how panels meet

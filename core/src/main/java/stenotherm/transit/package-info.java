@@ -9,6 +9,8 @@
  * <p>Limits: surface coefficients and conductivities are frozen for each leg unless live ones are
  * asked for; things stay in their places however the parcel lies; warmers give what their curve
  * prescribes.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.transit;

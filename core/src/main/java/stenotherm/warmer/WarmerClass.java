@@ -8,7 +8,7 @@ import stenotherm.base.TimeFunction;
 /**
  * A warmer with a prescribed power curve.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>A value, thus thread-safe.
  *
  * @param name name
  * @param size extent of the pad

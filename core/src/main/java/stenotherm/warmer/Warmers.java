@@ -15,7 +15,7 @@ import stenotherm.base.Times;
  * watts. Rated hours are hours on a bench, warm to the touch, not hours of useful heat in a cold
  * box.
  *
- * <p>Experimental. Stateless, thus thread-safe.
+ * <p>Stateless, thus thread-safe.
  */
 public final class Warmers {
   private static final Range STRENGTH = new Range(0.75, 1.25);

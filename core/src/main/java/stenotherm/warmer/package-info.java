@@ -6,6 +6,8 @@
  *
  * <p>Limits: the power is prescribed; it does not answer to oxygen, temperature or pressure.
  * Whoever uses it must say so: {@link stenotherm.warmer.WarmerClass#AIR_CAUTION}.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.warmer;

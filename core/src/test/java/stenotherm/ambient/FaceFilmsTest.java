@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Face;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Radiation;
 
@@ -13,22 +13,22 @@ class FaceFilmsTest {
   private static final FaceFilms RAISED =
       new FaceFilms(AirMovement.STILL, 0.9, new Underside.Open());
 
-  private static double still(HeatFlow heatFlow) {
+  private static double still(HeatDirection heatFlow) {
     return SurfaceFilm.of(AirMovement.STILL, heatFlow, 0.9, 288.15).coefficient();
   }
 
   @Test
   void aWarmParcelLosesHeatUpwardThroughItsLid() {
-    assertEquals(still(HeatFlow.UPWARD), RAISED.coefficient(Face.Z_MAX, 293.15, 283.15));
-    assertEquals(still(HeatFlow.DOWNWARD), RAISED.coefficient(Face.Z_MIN, 293.15, 283.15));
-    assertEquals(still(HeatFlow.HORIZONTAL), RAISED.coefficient(Face.X_MIN, 293.15, 283.15));
+    assertEquals(still(HeatDirection.UPWARD), RAISED.coefficient(Face.Z_MAX, 293.15, 283.15));
+    assertEquals(still(HeatDirection.DOWNWARD), RAISED.coefficient(Face.Z_MIN, 293.15, 283.15));
+    assertEquals(still(HeatDirection.HORIZONTAL), RAISED.coefficient(Face.X_MIN, 293.15, 283.15));
   }
 
   @Test
   void aColdParcelTakesHeatDownwardThroughItsLid() {
-    assertEquals(still(HeatFlow.DOWNWARD), RAISED.coefficient(Face.Z_MAX, 283.15, 293.15));
-    assertEquals(still(HeatFlow.UPWARD), RAISED.coefficient(Face.Z_MIN, 283.15, 293.15));
-    assertEquals(still(HeatFlow.HORIZONTAL), RAISED.coefficient(Face.Y_MAX, 283.15, 293.15));
+    assertEquals(still(HeatDirection.DOWNWARD), RAISED.coefficient(Face.Z_MAX, 283.15, 293.15));
+    assertEquals(still(HeatDirection.UPWARD), RAISED.coefficient(Face.Z_MIN, 283.15, 293.15));
+    assertEquals(still(HeatDirection.HORIZONTAL), RAISED.coefficient(Face.Y_MAX, 283.15, 293.15));
   }
 
   @Test

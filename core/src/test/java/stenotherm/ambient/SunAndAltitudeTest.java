@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import stenotherm.base.Face;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
 import stenotherm.base.Orientation;
@@ -55,15 +55,18 @@ class SunAndAltitudeTest {
         NaturalConvection.verticalLaminar(plate, AirProperties.dry(293.15, CABIN)).coefficient();
     AirMovement still = AirMovement.STILL;
     double ratio =
-        still.convective(HeatFlow.HORIZONTAL, CABIN)
-            / still.convective(HeatFlow.HORIZONTAL, AirProperties.SEA_LEVEL_PRESSURE);
+        still.convective(HeatDirection.HORIZONTAL, CABIN)
+            / still.convective(HeatDirection.HORIZONTAL, AirProperties.SEA_LEVEL_PRESSURE);
     assertEquals(Math.sqrt(CABIN / 101_325), ratio, 1e-12);
     assertEquals(thin / sea, ratio, 0.01);
     assertEquals(0.862, ratio, 0.001);
     AirMovement wind = new AirMovement.Moving(5);
-    assertEquals(24, wind.convective(HeatFlow.UPWARD, AirProperties.SEA_LEVEL_PRESSURE), 1e-12);
-    assertEquals(4 * ratio + 20 * ratio * ratio, wind.convective(HeatFlow.UPWARD, CABIN), 1e-12);
-    assertThrows(InvalidInputException.class, () -> still.convective(HeatFlow.UPWARD, 101.325));
+    assertEquals(
+        24, wind.convective(HeatDirection.UPWARD, AirProperties.SEA_LEVEL_PRESSURE), 1e-12);
+    assertEquals(
+        4 * ratio + 20 * ratio * ratio, wind.convective(HeatDirection.UPWARD, CABIN), 1e-12);
+    assertThrows(
+        InvalidInputException.class, () -> still.convective(HeatDirection.UPWARD, 101.325));
   }
 
   @Test

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Temperatures;
 
@@ -17,7 +17,7 @@ class SurfaceFilmTest {
   /** ISO 6946, table of surface resistances (Rsi), emissivity 0.9 at 20 °C: as printed. */
   @ParameterizedTest
   @CsvSource({"UPWARD, 0.10", "HORIZONTAL, 0.13", "DOWNWARD, 0.17"})
-  void internalResistancesOfIso6946(HeatFlow heatFlow, double printed) {
+  void internalResistancesOfIso6946(HeatDirection heatFlow, double printed) {
     SurfaceFilm film = SurfaceFilm.of(AirMovement.STILL, heatFlow, 0.9, TWENTY_CELSIUS);
     assertEquals(printed, film.resistance(), 0.005);
   }
@@ -25,7 +25,7 @@ class SurfaceFilmTest {
   /** ISO 6946, Rse: 4 m/s, emissivity 0.9 at 10 °C: 0.04 m2 K/W as printed. */
   @ParameterizedTest
   @CsvSource({"UPWARD", "HORIZONTAL", "DOWNWARD"})
-  void externalResistanceOfIso6946(HeatFlow heatFlow) {
+  void externalResistanceOfIso6946(HeatDirection heatFlow) {
     SurfaceFilm film = SurfaceFilm.of(new AirMovement.Moving(4), heatFlow, 0.9, TEN_CELSIUS);
     assertEquals(0.04, film.resistance(), 0.005);
   }
@@ -33,11 +33,12 @@ class SurfaceFilmTest {
   /** ISO 6946 as quoted by ASHRAE Fundamentals 2021, ch. 26, Table 11: h of 10, 7.7, 6 and 25. */
   @Test
   void coefficientsAreTheRoundedReciprocals() {
-    assertEquals(10, still(StillAirRule.ISO_6946, HeatFlow.UPWARD, 0.9, TWENTY_CELSIUS), 0.5);
-    assertEquals(7.7, still(StillAirRule.ISO_6946, HeatFlow.HORIZONTAL, 0.9, TWENTY_CELSIUS), 0.1);
-    assertEquals(6, still(StillAirRule.ISO_6946, HeatFlow.DOWNWARD, 0.9, TWENTY_CELSIUS), 0.5);
+    assertEquals(10, still(StillAirRule.ISO_6946, HeatDirection.UPWARD, 0.9, TWENTY_CELSIUS), 0.5);
+    assertEquals(
+        7.7, still(StillAirRule.ISO_6946, HeatDirection.HORIZONTAL, 0.9, TWENTY_CELSIUS), 0.1);
+    assertEquals(6, still(StillAirRule.ISO_6946, HeatDirection.DOWNWARD, 0.9, TWENTY_CELSIUS), 0.5);
     SurfaceFilm windy =
-        SurfaceFilm.of(new AirMovement.Moving(4), HeatFlow.HORIZONTAL, 0.9, TEN_CELSIUS);
+        SurfaceFilm.of(new AirMovement.Moving(4), HeatDirection.HORIZONTAL, 0.9, TEN_CELSIUS);
     assertEquals(25, windy.coefficient(), 0.5);
   }
 
@@ -52,7 +53,7 @@ class SurfaceFilmTest {
     "HORIZONTAL, 8.29, 4.20, 3.35",
     "DOWNWARD, 6.13, 2.10, 1.25"
   })
-  void stillAirOfAshrae(HeatFlow heatFlow, double ordinary, double bright, double foil) {
+  void stillAirOfAshrae(HeatDirection heatFlow, double ordinary, double bright, double foil) {
     double rounding = 0.029;
     double mean = Temperatures.fromFahrenheit(70);
     assertEquals(ordinary, still(StillAirRule.ASHRAE, heatFlow, 0.9, mean), rounding);
@@ -61,7 +62,7 @@ class SurfaceFilmTest {
   }
 
   private static double still(
-      StillAirRule rule, HeatFlow heatFlow, double emissivity, double mean) {
+      StillAirRule rule, HeatDirection heatFlow, double emissivity, double mean) {
     return SurfaceFilm.of(new AirMovement.Still(rule), heatFlow, emissivity, mean).coefficient();
   }
 
@@ -73,20 +74,24 @@ class SurfaceFilmTest {
   @CsvSource({"6.7, 34.0", "3.4, 22.7"})
   void movingAirAgreesWithAshraeWithinFivePercent(double speed, double printed) {
     SurfaceFilm film =
-        SurfaceFilm.of(new AirMovement.Moving(speed), HeatFlow.HORIZONTAL, 0.9, TEN_CELSIUS);
+        SurfaceFilm.of(new AirMovement.Moving(speed), HeatDirection.HORIZONTAL, 0.9, TEN_CELSIUS);
     assertEquals(printed, film.coefficient(), 0.05 * printed);
   }
 
   @Test
   void movingAirIsNeverLessThanStillAir() {
     assertEquals(
-        5, new AirMovement.Moving(0).convective(HeatFlow.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
+        5,
+        new AirMovement.Moving(0)
+            .convective(HeatDirection.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
     assertEquals(
         4,
-        new AirMovement.Moving(0).convective(HeatFlow.DOWNWARD, AirProperties.SEA_LEVEL_PRESSURE));
+        new AirMovement.Moving(0)
+            .convective(HeatDirection.DOWNWARD, AirProperties.SEA_LEVEL_PRESSURE));
     assertEquals(
         6,
-        new AirMovement.Moving(0.5).convective(HeatFlow.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
+        new AirMovement.Moving(0.5)
+            .convective(HeatDirection.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
   }
 
   @Test
@@ -98,6 +103,6 @@ class SurfaceFilmTest {
     assertThrows(InvalidInputException.class, () -> new AirMovement.Moving(10.1));
     assertThrows(
         InvalidInputException.class,
-        () -> SurfaceFilm.of(AirMovement.STILL, HeatFlow.UPWARD, 0.9, -5));
+        () -> SurfaceFilm.of(AirMovement.STILL, HeatDirection.UPWARD, 0.9, -5));
   }
 }

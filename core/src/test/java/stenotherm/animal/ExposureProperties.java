@@ -39,8 +39,8 @@ class ExposureProperties {
       @ForAll @Size(min = 2, max = 12) List<@DoubleRange(min = 270, max = 310) Double> history,
       @ForAll @DoubleRange(min = 0, max = 8) double spread,
       @ForAll @DoubleRange(min = 0, max = 6) double shrink) {
-    Exposure.Outside wide = judge(array(history), spread, 0).comfortable();
-    Exposure.Outside narrow = judge(array(history), spread, shrink).comfortable();
+    Exposure.Excursions wide = judge(array(history), spread, 0).comfortable();
+    Exposure.Excursions narrow = judge(array(history), spread, shrink).comfortable();
     assertTrue(narrow.duration() >= wide.duration() - 1e-6);
     assertTrue(narrow.cold().duration() >= wide.cold().duration() - 1e-6);
     assertTrue(narrow.hot().duration() >= wide.hot().duration() - 1e-6);
@@ -55,7 +55,7 @@ class ExposureProperties {
   void timeOutsideLiesBetweenTheLongerSideAndTheSumOfBoth(
       @ForAll @Size(min = 2, max = 12) List<@DoubleRange(min = 270, max = 310) Double> history,
       @ForAll @DoubleRange(min = 0, max = 20) double spread) {
-    Exposure.Outside comfort = judge(array(history), spread, 0).comfortable();
+    Exposure.Excursions comfort = judge(array(history), spread, 0).comfortable();
     double cold = comfort.cold().duration();
     double hot = comfort.hot().duration();
     assertTrue(comfort.duration() >= Math.max(cold, hot) - 1e-6);
@@ -68,7 +68,7 @@ class ExposureProperties {
       @ForAll @Size(min = 2, max = 12) List<@DoubleRange(min = 270, max = 310) Double> history) {
     Exposure exposure = judge(array(history), 2, 0);
     for (Limit limit : Limit.values()) {
-      Exposure.Outside outside = exposure.outside(limit);
+      Exposure.Excursions outside = exposure.outside(limit);
       assertEquals(exposure.coldMargin(limit) < 0, outside.cold().firstBreach().isPresent());
       assertEquals(exposure.hotMargin(limit) < 0, outside.hot().firstBreach().isPresent());
     }

@@ -33,12 +33,12 @@ class ExposureTest {
     double[] hottest = {295, 287, 295};
     Exposure exposure = Exposure.of(TOLERANCE, hours(0, 4, 8), coldest, hottest);
 
-    Exposure.Outside comfort = exposure.outside(Limit.COMFORTABLE);
+    Exposure.Excursions comfort = exposure.outside(Limit.COMFORTABLE);
     // 2 K per hour: below 290 K from hour 2 to hour 6, 4 K deep in the middle.
     assertEquals(4 * HOUR, comfort.cold().duration(), 1e-9);
     assertEquals(8 * HOUR, comfort.cold().degreeTime(), 1e-9);
     assertEquals(OptionalDouble.of(2 * HOUR), comfort.cold().firstBreach());
-    assertEquals(new Exposure.Side(0, 0, OptionalDouble.empty()), comfort.hot());
+    assertEquals(new Exposure.Excursion(0, 0, OptionalDouble.empty()), comfort.hot());
     assertEquals(4 * HOUR, comfort.duration(), 1e-9);
     assertEquals(OptionalDouble.of(2 * HOUR), comfort.firstBreach());
 
@@ -72,7 +72,7 @@ class ExposureTest {
     double[] coldest = {284, 284, 292};
     double[] hottest = {292, 308, 308};
     Exposure exposure = Exposure.of(TOLERANCE, hours(0, 1, 2), coldest, hottest);
-    Exposure.Outside comfort = exposure.comfortable();
+    Exposure.Excursions comfort = exposure.comfortable();
     // Cold for 1 h and 6/8 h, hot for 8/16 h and 1 h; at least one of the two all the time.
     assertEquals(1.75 * HOUR, comfort.cold().duration(), 1e-9);
     assertEquals(1.5 * HOUR, comfort.hot().duration(), 1e-9);

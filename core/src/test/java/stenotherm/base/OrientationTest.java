@@ -12,7 +12,7 @@ class OrientationTest {
     for (Orientation orientation : Orientation.values()) {
       assertEquals(orientation.up(), orientation.facing(Face.Z_MAX));
       assertEquals(orientation.down(), orientation.facing(Face.Z_MIN));
-      assertEquals(HeatFlow.UPWARD, orientation.outOf(orientation.facing(Face.Z_MAX)));
+      assertEquals(HeatDirection.UPWARD, orientation.outOf(orientation.facing(Face.Z_MAX)));
     }
   }
 

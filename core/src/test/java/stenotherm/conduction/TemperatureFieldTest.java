@@ -178,7 +178,7 @@ class TemperatureFieldTest {
         "point: X = 0.2 m lies outside the domain, 0 m to 0.1 m", () -> field.at(point(0.2)));
     // the surface belongs to the solid
     assertEquals(290, field.at(point(0.06)), ROUND_OFF);
-    TemperatureField.Section section = field.section(Axis.Z, 0.5);
+    TemperatureField.PlaneSection section = field.section(Axis.Z, 0.5);
     assertEquals(Axis.X, section.across());
     assertEquals(Axis.Y, section.up());
     double[] values = section.values();
@@ -187,5 +187,31 @@ class TemperatureFieldTest {
     assertTrue(Double.isNaN(values[values.length - 1]));
     assertEquals(290, values[0], ROUND_OFF);
     assertArrayEquals(new double[] {0, 1}, section.upLines(), 1e-12);
+  }
+
+  @Test
+  void aSteadyStateReadsEveryOutputButLiquid() {
+    ConductionProblem problem =
+        ConductionProblem.builder(Bodies.wall(), MeshControl.uniform(0.005))
+            .boundary(Face.X_MIN, Boundary.Convection.of(7.7, 293.15))
+            .boundary(Face.X_MAX, Boundary.PrescribedTemperature.of(263.15))
+            .build();
+    SteadySolution solution = SteadySolver.solve(problem);
+    TemperatureField field = solution.field();
+    InnerSurface joint = InnerSurface.of("foam", Face.X_MAX, "board");
+    assertEquals(field.mean("foam"), solution.value(new Probe.Mean("out", "foam")));
+    assertEquals(field.maximum("foam"), solution.value(new Probe.Maximum("out", "foam")));
+    assertEquals(field.minimum("foam"), solution.value(new Probe.Minimum("out", "foam")));
+    Point middle = Bodies.point(0.02);
+    assertEquals(field.at(middle), solution.value(new Probe.At("out", middle)));
+    assertEquals(field.surfaceMean("xMin"), solution.value(new Probe.SurfaceMean("out", "xMin")));
+    assertEquals(
+        field.innerSurfaceMean(joint), solution.value(new Probe.InnerSurfaceMean("out", joint)));
+    assertEquals(
+        solution.heatFlows().get("xMin"), solution.value(new Probe.HeatFlow("out", "xMin")));
+    assertRefused(
+        "probe 'out': is a liquid fraction; a steady state does not determine it, only its history"
+            + " does",
+        () -> solution.value(new Probe.LiquidFraction("out", "foam")));
   }
 }

@@ -95,7 +95,7 @@ class JourneyTemplateTest {
 
   @Test
   void aLegEndsWhenTheClockSaysSo() {
-    TemplateLeg.Timing eight = new TemplateLeg.Until(LocalTime.of(8, 0), 3600);
+    TemplateLeg.Timing eight = new TemplateLeg.UntilClock(LocalTime.of(8, 0), 3600);
     LocalDateTime day = LocalDateTime.of(2026, 3, 3, 0, 0);
     assertEquals(5 * 3600, eight.duration(day.plusHours(3)));
     assertEquals(3600, eight.duration(day.plusHours(7)));
@@ -112,8 +112,8 @@ class JourneyTemplateTest {
     assertEquals(List.of(), air.unusualWaits(day.plusHours(15), EAST, EAST));
     assertEquals(
         List.of(
-            "'waiting for collection' begins at 01:30 and would end at 17:00: the parcel is taken to"
-                + " wait 15.5 h for it."),
+            "'waiting for collection' begins at 01:30 and would end at 17:00: the parcel is taken"
+                + " to wait 15.5 h for it."),
         air.unusualWaits(day.plusMinutes(90), EAST, EAST));
     // an evening late, the parcel misses one hour after the other
     assertEquals(
@@ -122,8 +122,8 @@ class JourneyTemplateTest {
                 + " parcel is taken to go on after 0.25 h.",
             "'depot at the origin' begins at 22:15 and would end at 21:00, which it misses: the"
                 + " parcel is taken to go on after 0.5 h.",
-            "'depot at the destination' begins at 07:45 and would end at 08:00, which it misses: the"
-                + " parcel is taken to go on after 1 h."),
+            "'depot at the destination' begins at 07:45 and would end at 08:00, which it misses:"
+                + " the parcel is taken to go on after 1 h."),
         air.unusualWaits(day.plusHours(20), EAST, EAST));
   }
 

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Temperatures;
 
@@ -31,9 +31,9 @@ class AirLayerTest {
   })
   void tableOfIso6946(double millimetres, double up, double sideways, double down) {
     double thickness = millimetres / 1000;
-    assertEquals(up, printed(AirLayer.ordinary(HeatFlow.UPWARD, thickness)));
-    assertEquals(sideways, printed(AirLayer.ordinary(HeatFlow.HORIZONTAL, thickness)));
-    assertEquals(down, printed(AirLayer.ordinary(HeatFlow.DOWNWARD, thickness)));
+    assertEquals(up, printed(AirLayer.ordinary(HeatDirection.UPWARD, thickness)));
+    assertEquals(sideways, printed(AirLayer.ordinary(HeatDirection.HORIZONTAL, thickness)));
+    assertEquals(down, printed(AirLayer.ordinary(HeatDirection.DOWNWARD, thickness)));
   }
 
   private static double printed(AirLayer layer) {
@@ -57,7 +57,7 @@ class AirLayerTest {
     "DOWNWARD, 0.020, 0.05, 0.63"
   })
   void agreesWithAshraeWithinTenPercent(
-      HeatFlow heatFlow, double thickness, double emissivity, double printed) {
+      HeatDirection heatFlow, double thickness, double emissivity, double printed) {
     // The effective emissivity of the printed foil rows is 0.05: foil opposite a black surface.
     double other = emissivity < 0.5 ? 1 : emissivity;
     AirLayer layer = new AirLayer(heatFlow, thickness, emissivity, other);
@@ -66,7 +66,7 @@ class AirLayerTest {
 
   @Test
   void theTwoRulesForTheDifferenceMeetAtFiveKelvin() {
-    for (HeatFlow heatFlow : HeatFlow.values()) {
+    for (HeatDirection heatFlow : HeatDirection.values()) {
       AirLayer layer = AirLayer.ordinary(heatFlow, 0.1);
       double below = layer.resistance(TEN_CELSIUS, 5);
       double above = layer.resistance(TEN_CELSIUS, 5.000001);
@@ -76,24 +76,26 @@ class AirLayerTest {
 
   @Test
   void effectiveConductivityIsThicknessOverResistance() {
-    AirLayer layer = AirLayer.ordinary(HeatFlow.UPWARD, 0.02);
+    AirLayer layer = AirLayer.ordinary(HeatDirection.UPWARD, 0.02);
     assertEquals(0.02, layer.effectiveConductivity(280) * layer.resistance(280), 1e-15);
   }
 
   @Test
   void foilInsulates() {
-    AirLayer foil = new AirLayer(HeatFlow.HORIZONTAL, 0.02, 0.05, 0.9);
-    AirLayer board = AirLayer.ordinary(HeatFlow.HORIZONTAL, 0.02);
+    AirLayer foil = new AirLayer(HeatDirection.HORIZONTAL, 0.02, 0.05, 0.9);
+    AirLayer board = AirLayer.ordinary(HeatDirection.HORIZONTAL, 0.02);
     assertTrue(foil.resistance(TEN_CELSIUS) > 3 * board.resistance(TEN_CELSIUS));
   }
 
   @Test
   void refusesWhatIsNoLayer() {
-    assertThrows(InvalidInputException.class, () -> AirLayer.ordinary(HeatFlow.HORIZONTAL, 0.31));
-    assertThrows(InvalidInputException.class, () -> AirLayer.ordinary(HeatFlow.HORIZONTAL, 0));
-    assertThrows(InvalidInputException.class, () -> new AirLayer(HeatFlow.UPWARD, 0.01, 0.9, 1.2));
+    assertThrows(
+        InvalidInputException.class, () -> AirLayer.ordinary(HeatDirection.HORIZONTAL, 0.31));
+    assertThrows(InvalidInputException.class, () -> AirLayer.ordinary(HeatDirection.HORIZONTAL, 0));
+    assertThrows(
+        InvalidInputException.class, () -> new AirLayer(HeatDirection.UPWARD, 0.01, 0.9, 1.2));
     assertThrows(
         InvalidInputException.class,
-        () -> AirLayer.ordinary(HeatFlow.UPWARD, 0.01).resistance(280, -1));
+        () -> AirLayer.ordinary(HeatDirection.UPWARD, 0.01).resistance(280, -1));
   }
 }

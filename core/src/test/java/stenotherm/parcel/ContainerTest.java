@@ -15,7 +15,7 @@ import stenotherm.animal.AnimalBody;
 import stenotherm.animal.Animals;
 import stenotherm.animal.Proportions;
 import stenotherm.base.Axis;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -62,8 +62,8 @@ class ContainerTest {
   void theCornersOfABodyMustFitARoundCup() {
     assertEquals(Shape.CYLINDER_Z, round(0.0501).vessel().shape());
     assertRefused(
-        "container 'cup': the animal takes 50.0 mm (1.97 in) across its corners but the container has 48.0 mm (1.89 in)"
-            + ": 2.0 mm (0.08 in) too little",
+        "container 'cup': the animal takes 50.0 mm (1.97 in) across its corners but the container"
+            + " has 48.0 mm (1.89 in): 2.0 mm (0.08 in) too little",
         () -> round(0.048));
   }
 
@@ -106,8 +106,8 @@ class ContainerTest {
     assertRefused(message, () -> lying(Axis.X, List.of(Bedding.dampTowel(0.021)), FLAT));
     assertRefused(message, () -> lying(Axis.X, List.of(TOWEL, Bedding.dampMoss(0.004)), FLAT));
     assertRefused(
-        "container 'vial': the animal takes 30.0 mm (1.18 in) along y but the container has 25.0 mm (0.98 in): 5.0 mm (0.20 in)"
-            + " too little",
+        "container 'vial': the animal takes 30.0 mm (1.18 in) along y but the container has 25.0 mm"
+            + " (0.98 in): 5.0 mm (0.20 in) too little",
         () ->
             new Container(
                 "vial",
@@ -151,8 +151,8 @@ class ContainerTest {
     double towel = 0.1 * 0.08 * 0.005 * 240;
     assertEquals(0.75 * (coir + towel), cup.waterMass(), 1e-12);
     assertRefused(
-        "container 'cup': the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.39 in)"
-            + " too little",
+        "container 'cup': the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0"
+            + " mm (2.36 in): 10.0 mm (0.39 in) too little",
         () ->
             new Container(
                 "cup", cup.vessel(), MIDDLE, List.of(Bedding.dampMoss(0.07)), Optional.empty()));
@@ -189,14 +189,14 @@ class ContainerTest {
   void theAirHasTheResistanceOfItsGap() {
     Container cup = Packings.cup("cup", MIDDLE);
     double gap = (0.0275 + 0.035) / 2;
-    double level = AirLayer.ordinary(HeatFlow.HORIZONTAL, gap).effectiveConductivity(ROOM);
-    assertEquals(level, cup.airConductivity(HeatFlow.HORIZONTAL, Axis.Z, ROOM), 1e-12);
-    double down = cup.airConductivity(HeatFlow.DOWNWARD, Axis.Z, ROOM);
-    double up = cup.airConductivity(HeatFlow.UPWARD, Axis.Z, ROOM);
+    double level = AirLayer.ordinary(HeatDirection.HORIZONTAL, gap).effectiveConductivity(ROOM);
+    assertEquals(level, cup.airConductivity(HeatDirection.HORIZONTAL, Axis.Z, ROOM), 1e-12);
+    double down = cup.airConductivity(HeatDirection.DOWNWARD, Axis.Z, ROOM);
+    double up = cup.airConductivity(HeatDirection.UPWARD, Axis.Z, ROOM);
     assertTrue(down < level && level < up);
     // 1200 mm2 of 4000 mm2 look up, the rest aside
     double share = 1200.0 / (1200 + 2 * 600 + 2 * 800);
-    double fully = AirLayer.ordinary(HeatFlow.UPWARD, gap).effectiveConductivity(ROOM);
+    double fully = AirLayer.ordinary(HeatDirection.UPWARD, gap).effectiveConductivity(ROOM);
     assertEquals(share * fully + (1 - share) * level, up, 1e-12);
   }
 

@@ -10,7 +10,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.End;
 import stenotherm.base.Face;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.Orientation;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -58,7 +58,7 @@ class FillingTest {
             + 2 * (0.1 * 0.08 + 0.1 * 0.06 + 0.08 * 0.06);
     double gap = 2 * volume / surface;
     assertEquals(
-        AirLayer.ordinary(HeatFlow.HORIZONTAL, gap).effectiveConductivity(MEAN),
+        AirLayer.ordinary(HeatDirection.HORIZONTAL, gap).effectiveConductivity(MEAN),
         ofFill(with(Filling.none(), List.of())),
         1e-12);
     assertTrue(gap > 0.05 && gap < 0.06);

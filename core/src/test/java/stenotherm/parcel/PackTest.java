@@ -40,7 +40,7 @@ class PackTest {
 
   @Test
   void aPackKeepsItsMassInItsSize() {
-    Parcel parcel = packed(new PackStart.At(263.15));
+    Parcel parcel = packed(new PackStart.AtTemperature(263.15));
     Parcel without = parcel.withPacks(List.of());
     double displaced = SIZE.volume() * Materials.SHREDDED_PAPER.density();
     assertEquals(0.080 - displaced, parcel.mass() - without.mass(), 1e-12);
@@ -66,7 +66,7 @@ class PackTest {
   void thePackStartsInItsOwnState() {
     assertEquals(
         InitialState.uniform(295.15).with("pack", 263.15),
-        packed(new PackStart.At(263.15)).initialState(295.15));
+        packed(new PackStart.AtTemperature(263.15)).initialState(295.15));
     assertEquals(
         InitialState.uniform(295.15).partlyMelted("pack", 0.25),
         packed(new PackStart.PartlyMelted(0.25)).initialState(295.15));
@@ -76,7 +76,7 @@ class PackTest {
   @Test
   void aStateThatIsNoneIsRefused() {
     String message =
-        assertThrows(InvalidInputException.class, () -> pack(new PackStart.At(272.65)))
+        assertThrows(InvalidInputException.class, () -> pack(new PackStart.AtTemperature(272.65)))
             .getMessage();
     assertEquals(
         "start of pack 'pack': 272.65 K is where 'gel pack' melts; say which part of it is liquid",
@@ -87,13 +87,14 @@ class PackTest {
         InvalidInputException.class,
         () -> new PlacedPack("pack", brick, ON_LID, new PackStart.PartlyMelted(0.5)));
     assertThrows(InvalidInputException.class, () -> new PackStart.PartlyMelted(1.1));
-    assertThrows(InvalidInputException.class, () -> new PackStart.At(-5));
+    assertThrows(InvalidInputException.class, () -> new PackStart.AtTemperature(-5));
   }
 
   @Test
   void packsThatMeltCarryACaution() {
     assertEquals(
-        List.of(PackClass.SUPERCOOLING_CAUTION), packed(new PackStart.At(263.15)).cautions());
+        List.of(PackClass.SUPERCOOLING_CAUTION),
+        packed(new PackStart.AtTemperature(263.15)).cautions());
     assertEquals(List.of(), Packings.plain().cautions());
   }
 
@@ -103,7 +104,8 @@ class PackTest {
     String liquid =
         "'pack' is liquid at sealing: against heat it helps by its mass alone, as nothing in it is"
             + " left to melt.";
-    for (PackStart start : List.of(new PackStart.At(283.15), new PackStart.PartlyMelted(1))) {
+    for (PackStart start :
+        List.of(new PackStart.AtTemperature(283.15), new PackStart.PartlyMelted(1))) {
       assertEquals(List.of(PackClass.SUPERCOOLING_CAUTION, liquid), packed(start).cautions());
     }
     assertEquals(
@@ -116,7 +118,7 @@ class PackTest {
   void theHeatOfAPackComesThroughTheWalls() {
     Material gel = Materials.GEL_PACK;
     Melting melting = ((Behaviour.Melts) gel.behaviour()).melting();
-    Parcel parcel = packed(new PackStart.At(263.15));
+    Parcel parcel = packed(new PackStart.AtTemperature(263.15));
     HeatNetwork network = parcel.network(MeshControl.graded(0.04, 0.02));
     HeatEngine engine =
         Runs.engine(
@@ -144,7 +146,7 @@ class PackTest {
   void aPackLiesWhereItIsPut() {
     Position on = new Position(0.02, -0.01, 0.065);
     for (Axis thin : Axis.values()) {
-      Box box = new Placement.Loose(on, thin).box(SIZE, Packings.plain().cavity());
+      Box box = new Placement.InCavity(on, thin).box(SIZE, Packings.plain().cavity());
       assertEquals(0.024 + 0.065, box.min().z(), 1e-12, thin.name());
       assertEquals(0.15 + 0.02, box.centre().x(), 1e-12);
       assertEquals(0.12 - 0.01, box.centre().y(), 1e-12);

@@ -70,7 +70,8 @@ class ParcelProperties {
         new PlacedWarmer(
             "loose",
             Packings.steady(1),
-            new Placement.Loose(new Position(alongX / 2, alongY / 2, 0.07), stenotherm.base.Axis.Z),
+            new Placement.InCavity(
+                new Position(alongX / 2, alongY / 2, 0.07), stenotherm.base.Axis.Z),
             0);
     PlacedWarmer other =
         new PlacedWarmer(

@@ -149,7 +149,8 @@ class PreparedParcelTest {
             Source.assumed("made up"));
     Parcel chilled =
         Packings.plain()
-            .withPacks(List.of(new PlacedPack("pack", gel, lid, new PackStart.At(258.15))));
+            .withPacks(
+                List.of(new PlacedPack("pack", gel, lid, new PackStart.AtTemperature(258.15))));
     TransitResult result = Transit.run(chilled, journey(1), Variation.NOMINAL, SETTINGS);
     assertTrue(result.engine().startsWith("full solver, "), result.engine());
     assertTrue(result.engine().endsWith(" cells: 'pack' can melt"), result.engine());

@@ -365,7 +365,8 @@ class SurroundingsTest {
             Source.assumed("made up"));
     Parcel cooled =
         Packings.plain()
-            .withPacks(List.of(new PlacedPack("pack", gel, lid, new PackStart.At(258.15))));
+            .withPacks(
+                List.of(new PlacedPack("pack", gel, lid, new PackStart.AtTemperature(258.15))));
     TransitResult result = run(cooled, journey(298, leg("summer", 30, air(303))));
     double[] liquid = result.liquidFraction("pack");
     assertEquals(0, liquid[0]);

@@ -200,7 +200,7 @@ final class Pictures {
     Snapshot moment = cold ? row.planned().coldestMoment() : row.planned().hottestMoment();
     Box animal = box(row, row.cup().animalBlock());
     double at = animal.centre().along(normal);
-    TemperatureField.Section section = moment.field().section(normal, at);
+    TemperatureField.PlaneSection section = moment.field().section(normal, at);
     String when = (cold ? "coldest, " : "hottest, ") + Words.moment(row.held(), moment.time());
     SectionPicture.Builder picture =
         SectionPicture.titled(
@@ -301,7 +301,7 @@ final class Pictures {
     return name;
   }
 
-  private static SectionField fieldOf(TemperatureField.Section section) {
+  private static SectionField fieldOf(TemperatureField.PlaneSection section) {
     double[] across = section.acrossLines();
     double[] up = section.upLines();
     double[] values = section.values();

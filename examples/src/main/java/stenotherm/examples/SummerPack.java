@@ -108,7 +108,7 @@ public final class SummerPack {
   }
 
   private static List<PlacedPack> packs(PackClass pack, double celsius, Face... faces) {
-    var start = new PackStart.At(fromCelsius(celsius));
+    var start = new PackStart.AtTemperature(fromCelsius(celsius));
     return Arrays.stream(faces)
         .map(
             face ->

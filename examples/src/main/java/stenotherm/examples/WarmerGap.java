@@ -51,7 +51,7 @@ public final class WarmerGap {
     Sample.print("fill between  hottest part  left to the  hottest part");
     Sample.print("   [mm]       [°C]          alarm band   of the warmer [°C]");
     for (double gap : GAPS) {
-      var place = new Placement.Loose(new Position(0, 0, top + gap), Axis.Z);
+      var place = new Placement.InCavity(new Position(0, 0, top + gap), Axis.Z);
       var warmer =
           new PlacedWarmer(Sample.WARMER, Warmers.FORTY_HOUR, place, -Times.fromHours(0.5));
       var parcel =

@@ -165,8 +165,8 @@ final class JourneyReader {
             () ->
                 template.journey(
                     new JourneyTemplate.Start(trip.sealing(), trip.start()),
-                    outdoors(trip, weather, template, TemplateLeg.End.ORIGIN),
-                    outdoors(trip, weather, template, TemplateLeg.End.DESTINATION),
+                    outdoors(trip, weather, template, TemplateLeg.JourneyEnd.ORIGIN),
+                    outdoors(trip, weather, template, TemplateLeg.JourneyEnd.DESTINATION),
                     weather.slack()));
     tell(template, durations);
     template
@@ -193,8 +193,9 @@ final class JourneyReader {
   }
 
   private Outdoors outdoors(
-      Trip trip, Weather weather, JourneyTemplate template, TemplateLeg.End end) {
-    Site site = end == TemplateLeg.End.ORIGIN ? trip.sites().origin() : trip.sites().destination();
+      Trip trip, Weather weather, JourneyTemplate template, TemplateLeg.JourneyEnd end) {
+    Site site =
+        end == TemplateLeg.JourneyEnd.ORIGIN ? trip.sites().origin() : trip.sites().destination();
     boolean sunlit =
         template.legs().stream().anyMatch(leg -> leg.end() == end && leg.situation().sunlit());
     Sunshine sunshine = Sunshine.NONE;

@@ -221,6 +221,6 @@ final class PackingReader {
       return node.locate(() -> new PackStart.PartlyMelted(fraction));
     }
     double temperature = node.temperature();
-    return node.locate(() -> new PackStart.At(temperature));
+    return node.locate(() -> new PackStart.AtTemperature(temperature));
   }
 }

@@ -82,7 +82,7 @@ final class PlacementReader {
   private Placement loose(Position position) {
     Map<String, Axis> axes = ContainerReader.axesByName();
     Axis thin = section.value(THIN).asScalar().choice(axes);
-    return new Placement.Loose(position, thin);
+    return new Placement.InCavity(position, thin);
   }
 
   private Placement onFace(Face face) {

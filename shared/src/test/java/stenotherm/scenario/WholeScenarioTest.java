@@ -282,7 +282,7 @@ class WholeScenarioTest {
         new PlacedWarmer(
             "warmer 2",
             Warmers.TWENTY_HOUR,
-            new Placement.Loose(new Position(0, 0.07, 0.09), Axis.Y),
+            new Placement.InCavity(new Position(0, 0.07, 0.09), Axis.Y),
             -1800),
         warmers.get(1));
     assertEquals(
@@ -292,7 +292,8 @@ class WholeScenarioTest {
         new Placement.OnFace(Face.Y_MAX, 0.08, 0.04, new Mounting(0, 0.03)),
         warmers.get(3).placement());
     PlacedWarmer onVial = packing(1).warmers().get(0);
-    assertEquals(new Placement.Loose(new Position(-0.05, -0.01, 0.09), Axis.Z), onVial.placement());
+    assertEquals(
+        new Placement.InCavity(new Position(-0.05, -0.01, 0.09), Axis.Z), onVial.placement());
     assertEquals(-HOUR, onVial.opened());
     assertEquals(
         new Placement.OnFace(Face.Z_MAX, 0, 0, Mounting.standingOff(0.002)),
@@ -307,7 +308,7 @@ class WholeScenarioTest {
     assertEquals(Materials.GEL_PACK, cold.pack().contents());
     assertEquals(0.024, cold.pack().mass(), 1e-12);
     assertEquals(0.01, cold.pack().wrap());
-    assertEquals(new PackStart.At(kelvin(-18)), cold.start());
+    assertEquals(new PackStart.AtTemperature(kelvin(-18)), cold.start());
     assertEquals(
         new Placement.OnFace(Face.Z_MIN, 0.1, 0.08, new Mounting(0, 0.01)), cold.placement());
     PlacedPack melting = packs.get(1);
@@ -315,7 +316,7 @@ class WholeScenarioTest {
     assertEquals(0.1 * 0.05 * 0.02 * Materials.OCTADECANE.density(), melting.pack().mass(), 1e-6);
     assertEquals(Placement.onFace(Face.X_MIN, Mounting.standingOff(0.002)), melting.placement());
     assertEquals(
-        new Placement.Loose(new Position(-0.09, -0.06, 0.1), Axis.X), packs.get(2).placement());
+        new Placement.InCavity(new Position(-0.09, -0.06, 0.1), Axis.X), packs.get(2).placement());
   }
 
   @Test
@@ -373,13 +374,14 @@ class WholeScenarioTest {
     String late =
         ScenarioFiles.SHORT.replace(
             "journey: overnight by air, 28 to 45 °F",
-            "journey: {template: overnight by air, lows/highs: 28 to 45 °F, sealed: 2026-03-03 01:30}");
+            "journey: {template: overnight by air, lows/highs: 28 to 45 °F, sealed: 2026-03-03"
+                + " 01:30}");
     assertTrue(
         read(late)
             .assumptions()
             .contains(
-                "Journey overnight by air: 'waiting for collection' begins at 01:30 and would end at"
-                    + " 17:00: the parcel is taken to wait 15.5 h for it."));
+                "Journey overnight by air: 'waiting for collection' begins at 01:30 and would end"
+                    + " at 17:00: the parcel is taken to wait 15.5 h for it."));
     assertFalse(
         read(ScenarioFiles.SHORT).assumptions().stream().anyMatch(s -> s.contains("is taken to")));
   }

@@ -188,7 +188,7 @@ final class RandomParcel {
         "bottle",
         pack,
         Placement.onFace(Face.Z_MIN, Mounting.taped()),
-        new PackStart.At(fromCelsius(draws.within(4, 35))));
+        new PackStart.AtTemperature(fromCelsius(draws.within(4, 35))));
   }
 
   private Container cup(String name) {
@@ -299,7 +299,7 @@ final class RandomParcel {
           case LID -> Placement.onFace(Face.Z_MAX, pad.mounting());
           case SIDE -> Placement.onFace(Face.X_MAX, pad.mounting());
           case END -> Placement.onFace(Face.Y_MIN, pad.mounting());
-          case LOOSE -> new Placement.Loose(new Position(0, 0, above), Axis.Z);
+          case LOOSE -> new Placement.InCavity(new Position(0, 0, above), Axis.Z);
         };
     String name = "warmer on " + pad.spot();
     return new PlacedWarmer(name, pad.warmer(), placement, pad.opened());

@@ -232,8 +232,9 @@ public final class ModalReport {
             "extremes [K]"),
         rows);
     text(
-        "Least: to read what carries modes and inputs to modes and outputs once in each step. Errors"
-            + " against the full solver at a step tolerance of %s K; allowed are %s K and %s K.",
+        "Least: to read what carries modes and inputs to modes and outputs once in each step."
+            + " Errors against the full solver at a step tolerance of %s K; allowed are %s K and %s"
+            + " K.",
         FullSolverReport.REFERENCE_TOLERANCE, MEAN_ERROR, EXTREME_ERROR);
   }
 
@@ -370,7 +371,8 @@ public final class ModalReport {
               format("%.2f", cost[2][grid])));
     }
     text(
-        "How it grows: one set of films, 8 inputs, one thread; beside it the full solver's journey");
+        "How it grows: one set of films, 8 inputs, one thread; beside it the full solver's"
+            + " journey");
     table(
         List.of(
             "cells",
@@ -427,12 +429,12 @@ public final class ModalReport {
   }
 
   private void text(String format, Object... values) {
-    PlainText.print(new Exhibit.Text(format(format, values)), out);
+    PlainText.print(new Exhibit.Paragraph(format(format, values)), out);
     out.flush();
   }
 
   private void table(List<String> header, List<List<String>> rows) {
-    PlainText.print(new Exhibit.Table(header, rows), out);
+    PlainText.print(new Exhibit.Tabulation(header, rows), out);
     out.flush();
   }
 

@@ -14,11 +14,11 @@ final class PlainText {
   /** Prints a paragraph or a table, after an empty line. */
   static void print(Exhibit exhibit, PrintWriter console) {
     console.println();
-    if (exhibit instanceof Exhibit.Text text) {
+    if (exhibit instanceof Exhibit.Paragraph text) {
       console.println(text.text());
       return;
     }
-    Exhibit.Table table = (Exhibit.Table) exhibit;
+    Exhibit.Tabulation table = (Exhibit.Tabulation) exhibit;
     List<List<String>> rows = new ArrayList<>();
     rows.add(table.header());
     rows.addAll(table.rows());

@@ -171,7 +171,7 @@ public enum ReferenceTransit {
             "pack",
             PARAFFIN,
             Placement.onFace(Face.Z_MIN, Mounting.taped()),
-            new PackStart.At(fromCelsius(21)));
+            new PackStart.AtTemperature(fromCelsius(21)));
     return new Parcel(
         "reference",
         walls.around(new Dimensions(0.22, 0.17, 0.16)),

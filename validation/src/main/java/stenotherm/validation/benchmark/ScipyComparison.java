@@ -48,7 +48,7 @@ public final class ScipyComparison {
   private static final int REPETITIONS = 3;
 
   /** How a comparison ended. */
-  public enum Status {
+  public enum Ending {
     /** Both programs gave the same answers. */
     AGREES,
     /** They did not, or the script went wrong. */
@@ -63,7 +63,7 @@ public final class ScipyComparison {
    * @param status how it ended
    * @param exhibits what a report shows
    */
-  public record Result(Status status, List<Exhibit> exhibits) {
+  public record Result(Ending status, List<Exhibit> exhibits) {
     /** Copies the list. */
     public Result {
       exhibits = List.copyOf(exhibits);
@@ -138,7 +138,7 @@ public final class ScipyComparison {
     rows.add(row("ours, first run", standard, first, error(first, exact)));
     rows.add(row("ours, reference", FullSolverReport.REFERENCE_TOLERANCE, exact, 0));
     List<Exhibit> exhibits = new ArrayList<>();
-    Status status;
+    Ending status;
     try {
       ScipyScript.Solved solved = ScipyScript.run(python, folder, quick);
       for (ScipyScript.Run run : solved.runs()) {
@@ -147,10 +147,10 @@ public final class ScipyComparison {
       status = conclude(solved, own, exact, exhibits);
     } catch (ScipyScript.Unsolved unsolved) {
       status = unsolved.status;
-      exhibits.add(new Exhibit.Text(unsolved.getMessage()));
+      exhibits.add(new Exhibit.Paragraph(unsolved.getMessage()));
     }
-    exhibits.add(0, new Exhibit.Text(about()));
-    exhibits.add(1, new Exhibit.Table(COLUMNS, rows));
+    exhibits.add(0, new Exhibit.Paragraph(about()));
+    exhibits.add(1, new Exhibit.Tabulation(COLUMNS, rows));
     return new Result(status, exhibits);
   }
 
@@ -211,12 +211,13 @@ public final class ScipyComparison {
             Math.abs(ledger.residual()) / ledger.scale()));
   }
 
-  private static Status conclude(
+  private static Ending conclude(
       ScipyScript.Solved solved,
       Taken<TransientSolution> own,
       Taken<TransientSolution> exact,
       List<Exhibit> exhibits) {
-    exhibits.add(new Exhibit.Text(solved.versions() + ", one thread; Java " + Runtime.version()));
+    exhibits.add(
+        new Exhibit.Paragraph(solved.versions() + ", one thread; Java " + Runtime.version()));
     double fine = solved.run("fine").error();
     StringBuilder differences = new StringBuilder();
     for (int output = 0; output < solved.best().size(); output++) {
@@ -231,21 +232,21 @@ public final class ScipyComparison {
     String text =
         "Largest difference of the answers at any hour, ours at the loosest tolerance against"
             + " SciPy's best:%s SciPy at small steps against our reference: %.4f K of any output.";
-    exhibits.add(new Exhibit.Text(format(text, differences, fine)));
+    exhibits.add(new Exhibit.Paragraph(format(text, differences, fine)));
     for (String[] ratio : RATIOS) {
       double seconds = solved.run(ratio[0]).processor();
       String line = "%s: ours takes %.2f s, SciPy %.2f s, %.1f times as long%s";
       double times = seconds / own.thread();
       exhibits.add(
-          new Exhibit.Text(format(line, ratio[1], own.thread(), seconds, times, ratio[2])));
+          new Exhibit.Paragraph(format(line, ratio[1], own.thread(), seconds, times, ratio[2])));
     }
     boolean agrees =
         fine <= SAME_ANSWER
             && solved.run("best").error() <= ALLOWED
             && error(own, exact) <= ALLOWED;
     String differ = "FAILED: the answers differ; " + SAME_ANSWER + " K is allowed at small steps.";
-    exhibits.add(new Exhibit.Text(agrees ? "Both programs give the same answers." : differ));
-    return agrees ? Status.AGREES : Status.FAILED;
+    exhibits.add(new Exhibit.Paragraph(agrees ? "Both programs give the same answers." : differ));
+    return agrees ? Ending.AGREES : Ending.FAILED;
   }
 
   private static final String[][] RATIOS = {

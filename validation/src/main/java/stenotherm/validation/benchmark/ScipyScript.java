@@ -9,13 +9,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Objects;
-import stenotherm.validation.benchmark.ScipyComparison.Status;
+import stenotherm.validation.benchmark.ScipyComparison.Ending;
 
 /** The script that solves a {@link ScipyProblem} with SciPy, and how it is started. */
 final class ScipyScript {
   private static final String NAME = "scipy-comparison.py";
 
-  /** Status with which the script tells that NumPy or SciPy is missing. */
+  /** Ending with which the script tells that NumPy or SciPy is missing. */
   private static final int MISSING = 3;
 
   /** An integration: its seconds of processor time, its error [K], what a report shows of it. */
@@ -35,9 +35,9 @@ final class ScipyScript {
   static final class Unsolved extends Exception {
     private static final long serialVersionUID = 1;
 
-    final Status status;
+    final Ending status;
 
-    private Unsolved(Status status, String message) {
+    private Unsolved(Ending status, String message) {
       super(message);
       this.status = status;
     }
@@ -83,11 +83,11 @@ final class ScipyScript {
   private static Unsolved missing(String why) {
     String install = "apt-get install python3-scipy, then the command scipy-comparison.";
     String message = "NOT COMPARED: Python or SciPy is missing (" + why + "). To get it: ";
-    return new Unsolved(Status.MISSING, message + install);
+    return new Unsolved(Ending.MISSING, message + install);
   }
 
   private static Unsolved failed(String why) {
-    return new Unsolved(Status.FAILED, "FAILED: " + why + ".");
+    return new Unsolved(Ending.FAILED, "FAILED: " + why + ".");
   }
 
   private static int statusOf(ProcessBuilder builder, Path log)

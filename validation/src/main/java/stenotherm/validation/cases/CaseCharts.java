@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
-import stenotherm.base.Outcome;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
@@ -36,7 +35,7 @@ final class CaseCharts {
             file.probes(),
             times.stream().mapToDouble(Double::doubleValue).toArray(),
             IntegratorSettings.adaptive(stepTolerance));
-    if (!(solution.outcome() instanceof Outcome.Completed)) {
+    if (!solution.outcome().isCompleted()) {
       return List.of();
     }
     String grid =
@@ -57,9 +56,7 @@ final class CaseCharts {
       String grid,
       List<Picture> pictures) {
     List<Probe> probes =
-        file.probes().stream()
-            .filter(probe -> probe instanceof Probe.HeatFlow == heatFlows)
-            .toList();
+        file.probes().stream().filter(probe -> probe.isHeatFlow() == heatFlows).toList();
     if (probes.isEmpty()) {
       return;
     }

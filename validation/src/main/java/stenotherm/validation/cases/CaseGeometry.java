@@ -9,6 +9,7 @@ import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.TimeFunction;
 import stenotherm.conduction.Boundary;
+import stenotherm.conduction.BoundaryKind;
 import stenotherm.grid.Block;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
@@ -50,13 +51,15 @@ final class CaseGeometry {
   }
 
   boolean isAdiabatic(Face face) {
-    return body.boundaries().get(face) instanceof Boundary.Adiabatic;
+    return Optional.ofNullable(body.boundaries().get(face))
+        .map(Boundary::kind)
+        .equals(Optional.of(BoundaryKind.ADIABATIC));
   }
 
   /** Checks that something solid is left of a block. */
   void requireSolid(String block) {
     int index = layout.indexOf(block);
-    if (layout.blocks().get(index) instanceof Block.Environment) {
+    if (!layout.blocks().get(index).isSolid()) {
       throw new InvalidInputException(
           "block '" + block + "'",
           "is an environment and has no temperature of its own; its surface belongs to the blocks"
@@ -117,10 +120,11 @@ final class CaseGeometry {
   private boolean differ(int cell, int other) {
     Block one = layout.blocks().get(grid.blockOf(cell));
     Block two = layout.blocks().get(grid.blockOf(other));
-    if (one instanceof Block.Solid a && two instanceof Block.Solid b) {
-      return a.material().conductivity() != b.material().conductivity();
-    }
-    return one instanceof Block.Solid || two instanceof Block.Solid;
+    return !conductivity(one).equals(conductivity(two));
+  }
+
+  private static Optional<Double> conductivity(Block block) {
+    return block.asSolid().map(solid -> solid.material().conductivity());
   }
 
   private int[] cellsAt(Point point) {
@@ -140,7 +144,7 @@ final class CaseGeometry {
   }
 
   private boolean isSolid(int cell) {
-    return layout.blocks().get(grid.blockOf(cell)) instanceof Block.Solid;
+    return layout.blocks().get(grid.blockOf(cell)).isSolid();
   }
 
   /**
@@ -167,10 +171,10 @@ final class CaseGeometry {
     return Optional.empty();
   }
 
-  private Optional<TimeFunction> prescribed(Face face) {
-    return body.boundaries().get(face) instanceof Boundary.PrescribedTemperature held
-        ? Optional.of(held.value())
-        : Optional.empty();
+  Optional<TimeFunction> prescribed(Face face) {
+    return Optional.ofNullable(body.boundaries().get(face))
+        .filter(boundary -> boundary.kind() == BoundaryKind.TEMPERATURE)
+        .map(Boundary::value);
   }
 
   /** Whether something solid lies at the edge of two faces. */

@@ -338,7 +338,7 @@ final class CaseRunner {
   private static String estimateOf(ValueResult value) {
     Reference reference = value.reference();
     return "estimate "
-        + Figures.of(value.accuracy().estimate())
+        + Digits.of(value.accuracy().estimate())
         + " "
         + reference.expected().unit().differenceLabel()
         + " at "
@@ -355,7 +355,7 @@ final class CaseRunner {
         "not converged: "
             + estimateOf(worst)
             + ", target "
-            + Figures.of(worst.accuracy().target())
+            + Digits.of(worst.accuracy().target())
             + " "
             + worst.reference().expected().unit().differenceLabel();
     if (worst.accuracy().steps() > worst.accuracy().grid()) {

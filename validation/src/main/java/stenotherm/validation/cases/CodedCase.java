@@ -35,7 +35,7 @@ record CodedCase(Study study, Study.Depth depth) implements ValidationCase {
     Findings findings = study.run(depth);
     List<ValueResult> values = findings.checks().stream().map(CodedCase::value).toList();
     List<GridRun> grids = new ArrayList<>();
-    for (Findings.Run run : findings.runs()) {
+    for (Findings.Cost run : findings.runs()) {
       grids.add(new GridRun(run.cells(), run.steps(), List.of(), run.seconds()));
     }
     return new CaseResult(
@@ -94,9 +94,9 @@ record CodedCase(Study study, Study.Depth depth) implements ValidationCase {
                 value ->
                     value.reference().probe()
                         + ": estimate "
-                        + Figures.of(value.accuracy().estimate())
+                        + Digits.of(value.accuracy().estimate())
                         + ", target "
-                        + Figures.of(value.accuracy().target()))
+                        + Digits.of(value.accuracy().target()))
             .toList();
     return open.isEmpty()
         ? Optional.empty()

@@ -2,16 +2,14 @@ package stenotherm.validation.cases;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeSet;
-import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.SteadySolution;
 import stenotherm.conduction.SteadySolver;
-import stenotherm.conduction.TemperatureField;
 import stenotherm.conduction.TransientSolution;
 import stenotherm.conduction.TransientSolver;
 
@@ -43,26 +41,15 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
     SteadySolution solution = SteadySolver.solve(problem);
     List<Double> values = new ArrayList<>();
     for (Reference reference : file.references()) {
-      values.add(read(solution, file.probe(reference.probe())));
+      Probe probe = file.probe(reference.probe());
+      values.add(outward(probe, solution.value(probe)));
     }
     return new GridRun(problem.network().grid().cellCount(), 0, values, since(start));
   }
 
-  private static double read(SteadySolution solution, Probe probe) {
-    TemperatureField field = solution.field();
-    if (probe instanceof Probe.HeatFlow flow) {
-      return -Objects.requireNonNull(solution.heatFlows().get(flow.boundary()));
-    }
-    if (probe instanceof Probe.Mean mean) {
-      return field.mean(mean.block());
-    }
-    if (probe instanceof Probe.Maximum maximum) {
-      return field.maximum(maximum.block());
-    }
-    if (probe instanceof Probe.Minimum minimum) {
-      return field.minimum(minimum.block());
-    }
-    return field.at(((Probe.At) probe).point());
+  /** Cases count a heat flow out of the body. */
+  private static double outward(Probe probe, double value) {
+    return probe.isHeatFlow() ? -value : value;
   }
 
   /**
@@ -80,17 +67,15 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
     TransientSolution solution =
         TransientSolver.solve(
             problem, file.probes(), stored, IntegratorSettings.adaptive(stepTolerance), listener);
-    if (solution.outcome() instanceof Outcome.Stopped stopped) {
-      throw new Unfinished(stopped.reason());
-    }
-    if (solution.outcome() instanceof Outcome.Failed failed) {
-      throw new Unfinished(failed.reason());
+    Optional<String> unfinished = solution.outcome().whyUnfinished();
+    if (unfinished.isPresent()) {
+      throw new Unfinished(unfinished.get());
     }
     List<Double> values = new ArrayList<>();
     for (Reference reference : file.references()) {
       int index = java.util.Arrays.binarySearch(stored, reference.time().orElseThrow());
       double value = solution.history(reference.probe())[index];
-      values.add(file.probe(reference.probe()) instanceof Probe.HeatFlow ? -value : value);
+      values.add(outward(file.probe(reference.probe()), value));
     }
     return new GridRun(
         problem.network().grid().cellCount(), solution.work().steps(), values, since(start));

@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import stenotherm.base.Face;
 import stenotherm.base.TimeFunction;
-import stenotherm.conduction.Boundary;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
 import stenotherm.grid.Point;
@@ -141,9 +140,9 @@ final class ProbeReader {
               + beside.get().label()
               + ", the heat flow through either is infinite and no grid converges to it");
     }
-    if (run instanceof RunPlan.Transient history
-        && body.boundaries().get(face) instanceof Boundary.PrescribedTemperature held) {
-      TimeFunction value = held.value();
+    Optional<TimeFunction> held = geometry.prescribed(face);
+    if (run instanceof RunPlan.Transient history && held.isPresent()) {
+      TimeFunction value = held.get();
       double before = when == 0 ? history.initial() : value.before(when);
       if (before != value.at(when)) {
         throw node.fail(

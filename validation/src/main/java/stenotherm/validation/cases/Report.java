@@ -179,15 +179,15 @@ final class Report {
         result.heading().kind().word(),
         reference.source(),
         reference.probe(),
-        reference.time().isPresent() ? Figures.value(reference.time().getAsDouble()) : "",
-        Figures.value(value.computed()),
-        Figures.value(expected.value()),
+        reference.time().isPresent() ? Digits.value(reference.time().getAsDouble()) : "",
+        Digits.value(value.computed()),
+        Digits.value(expected.value()),
         expected.unit().label(),
-        Figures.of(value.error()),
-        Figures.of(expected.tolerance()),
+        Digits.of(value.error()),
+        Digits.of(expected.tolerance()),
         reference.why().isEmpty() ? value.concern().orElse("") : reference.why(),
-        Figures.of(accuracy.grid()),
-        accuracy.steps() == 0 ? "" : Figures.of(accuracy.steps()),
+        Digits.of(accuracy.grid()),
+        accuracy.steps() == 0 ? "" : Digits.of(accuracy.steps()),
         Double.isNaN(accuracy.order()) ? "" : String.format(Locale.ROOT, "%.2f", accuracy.order()));
   }
 
@@ -224,10 +224,10 @@ final class Report {
   }
 
   private void exhibit(Exhibit exhibit) {
-    if (exhibit instanceof Exhibit.Table table) {
+    if (exhibit instanceof Exhibit.Tabulation table) {
       page.table(table.header(), table.rows());
     } else {
-      page.paragraph(((Exhibit.Text) exhibit).text());
+      page.paragraph(((Exhibit.Paragraph) exhibit).text());
     }
   }
 
@@ -249,12 +249,13 @@ final class Report {
             "A value has converged if the estimate is at most 0.02 K for means and interior points,"
                 + " 0.1 K for extremes and for points on edges and vertices, 0.1 % for heat flows."
                 + " One that has not passes only if it would with the estimate added to its error.",
-            "Cases that are code, not files, choose their grids and aim at what they can reach: 0.3 %"
-                + " where edges of a box are singular and for melting fronts and melt rates, 1 K to"
-                + " 1.5 K for the animal in a whole parcel.",
+            "Cases that are code, not files, choose their grids and aim at what they can reach: 0.3"
+                + " % where edges of a box are singular and for melting fronts and melt rates, 1 K"
+                + " to 1.5 K for the animal in a whole parcel.",
             "Verification compares with exact mathematics, validation with published values or"
-                + " measurements, practice with what people do and say without a source or a number:"
-                + " there a value outside its range is a finding, not a failure; regression with earlier output of the same program. A check is"
-                + " one case against one source."));
+                + " measurements, practice with what people do and say without a source or a"
+                + " number: there a value outside its range is a finding, not a failure; regression"
+                + " with earlier output of the same program. A check is one case against one"
+                + " source."));
   }
 }

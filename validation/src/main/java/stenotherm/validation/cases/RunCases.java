@@ -109,12 +109,12 @@ public final class RunCases implements Callable<Integer> {
       List<CaseResult> results = run(cases(), console);
       Path folder = java.util.Objects.requireNonNull(out);
       Optional<ScipyComparison.Result> comparison = compare(console);
-      ReportFolder.write(folder, results, List.of(section(comparison)));
+      CaseReportFolder.write(folder, results, List.of(section(comparison)));
       summary(results, console);
       comparison.ifPresent(result -> console.println(ScipyComparison.TITLE + ": " + words(result)));
-      console.println("Report: " + folder.resolve(ReportFolder.HTML));
+      console.println("Report: " + folder.resolve(CaseReportFolder.HTML));
       boolean differs =
-          comparison.filter(result -> result.status() == ScipyComparison.Status.FAILED).isPresent();
+          comparison.filter(result -> result.status() == ScipyComparison.Ending.FAILED).isPresent();
       return differs ? FAILED : status(results);
     } catch (InvalidInputException | IOException fault) {
       line.getErr().println(fault.getMessage());
@@ -139,13 +139,13 @@ public final class RunCases implements Callable<Integer> {
             () ->
                 new Report.Section(
                     ScipyComparison.TITLE,
-                    List.of(new Exhibit.Text("Not run for this report; --scipy runs it."))));
+                    List.of(new Exhibit.Paragraph("Not run for this report; --scipy runs it."))));
   }
 
   /** How the comparison ended, as its last paragraph says. */
   private static String words(ScipyComparison.Result result) {
     Exhibit last = result.exhibits().get(result.exhibits().size() - 1);
-    return last instanceof Exhibit.Text text ? text.text() : result.status().toString();
+    return last instanceof Exhibit.Paragraph text ? text.text() : result.status().toString();
   }
 
   private List<ValidationCase> cases() throws IOException {
@@ -209,18 +209,18 @@ public final class RunCases implements Callable<Integer> {
     return (result.isPractice() ? "finding: disagrees with practice: " : "failed: ")
         + reference.probe()
         + (reference.time().isPresent()
-            ? " at " + Figures.value(reference.time().getAsDouble()) + " s"
+            ? " at " + Digits.value(reference.time().getAsDouble()) + " s"
             : "")
         + " is "
-        + Figures.value(value.computed())
+        + Digits.value(value.computed())
         + " "
         + unit.label()
         + ", reference "
-        + Figures.value(reference.expected().value())
+        + Digits.value(reference.expected().value())
         + ", error "
-        + Figures.of(value.error())
+        + Digits.of(value.error())
         + ", tolerance "
-        + Figures.of(reference.expected().tolerance());
+        + Digits.of(reference.expected().tolerance());
   }
 
   private static int status(List<CaseResult> results) {

@@ -31,7 +31,7 @@ final class Targets {
   double of(int index, List<Double> values) {
     Reference reference = file.references().get(index);
     Probe probe = file.probe(reference.probe());
-    if (probe instanceof Probe.HeatFlow) {
+    if (probe.isHeatFlow()) {
       double largest = 0;
       for (int other = 0; other < values.size(); other++) {
         if (file.references().get(other).probe().equals(reference.probe())) {

@@ -102,7 +102,7 @@ final class Carton {
   static PlacedWarmer overCup(WarmerClass warmer, double gap) {
     Position bottom = new Position(0, 0, FILL_UNDER_CUP + CUP_HEIGHT + gap);
     return new PlacedWarmer(
-        "warmer", warmer, new Placement.Loose(bottom, Axis.Z), -Times.fromHours(0.5));
+        "warmer", warmer, new Placement.InCavity(bottom, Axis.Z), -Times.fromHours(0.5));
   }
 
   /** Sealed at 15:00, flown overnight, left on a porch in the morning. */

@@ -102,7 +102,7 @@ final class CoolingBodies implements Study {
     return fourier * RADIUS * RADIUS / BODY.diffusivity();
   }
 
-  private static ConductionProblem problem(Exact.Body body, double biot, double width) {
+  private static ConductionProblem problem(Exact.CoolingShape body, double biot, double width) {
     Bodies.Layer all = new Bodies.Layer(BODY, RADIUS);
     Layout layout =
         switch (body) {
@@ -117,7 +117,7 @@ final class CoolingBodies implements Study {
   }
 
   /** Centre and surface at each Fourier number, as parts of the step. */
-  private static Ladder cool(Exact.Body body, double biot, double... fourier) {
+  private static Ladder cool(Exact.CoolingShape body, double biot, double... fourier) {
     List<Probe> probes =
         List.of(new Probe.At("centre", Bodies.at(0)), new Probe.At("surface", Bodies.at(RADIUS)));
     return Ladder.over(
@@ -137,7 +137,7 @@ final class CoolingBodies implements Study {
     return new Ladder.Grid(parts, grid.cells(), grid.steps());
   }
 
-  private static String name(Exact.Body body, double biot) {
+  private static String name(Exact.CoolingShape body, double biot) {
     return body.name().toLowerCase(Locale.ROOT) + ", Bi = " + biot;
   }
 
@@ -146,7 +146,7 @@ final class CoolingBodies implements Study {
     double[] fourier = {0.1, 0.5, 1};
     List<Check> checks = new ArrayList<>();
     List<Ladder> ladders = new ArrayList<>();
-    for (Exact.Body body : Exact.Body.values()) {
+    for (Exact.CoolingShape body : Exact.CoolingShape.values()) {
       for (double biot : biots) {
         Ladder ladder = cool(body, biot, fourier);
         ladders.add(ladder);
@@ -173,7 +173,7 @@ final class CoolingBodies implements Study {
   }
 
   /** Root and coefficient from the centre at two late times, where only the first term is left. */
-  private static Ladder firstTerms(Exact.Body body, double biot) {
+  private static Ladder firstTerms(Exact.CoolingShape body, double biot) {
     // where the second term is 1e-4 of the first
     double early = LATE[body.ordinal()];
     double late = early + 0.5;
@@ -202,7 +202,7 @@ final class CoolingBodies implements Study {
     double[] biots = depth == Depth.FAST ? new double[] {1} : new double[] {0.1, 0.5, 1, 2, 5};
     List<Check> checks = new ArrayList<>();
     List<Ladder> ladders = new ArrayList<>();
-    for (Exact.Body body : Exact.Body.values()) {
+    for (Exact.CoolingShape body : Exact.CoolingShape.values()) {
       for (double biot : biots) {
         Ladder ladder = firstTerms(body, biot);
         ladders.add(ladder);
@@ -232,7 +232,7 @@ final class CoolingBodies implements Study {
     double[][] table = {{0.8603, 1.1191}, {1.2558, 1.2071}, {1.5708, 1.2732}};
     List<Check> checks = new ArrayList<>();
     List<Ladder> ladders = new ArrayList<>();
-    for (Exact.Body body : Exact.Body.values()) {
+    for (Exact.CoolingShape body : Exact.CoolingShape.values()) {
       Ladder ladder = firstTerms(body, 1);
       ladders.add(ladder);
       for (int column = 0; column < 2; column++) {
@@ -294,7 +294,7 @@ final class CoolingBodies implements Study {
                       + (where == 0 ? ", axis" : ", mean of the surface"),
                   ladder.output(2 * row + where, CONVERGED),
                   new Check.Expected(
-                      Exact.Body.CYLINDER.cooling(biot, fourier[row], where),
+                      Exact.CoolingShape.CYLINDER.cooling(biot, fourier[row], where),
                       CONVERGED,
                       "of the step",
                       SERIES,

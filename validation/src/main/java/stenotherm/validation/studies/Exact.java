@@ -33,7 +33,7 @@ public final class Exact {
    * A body that cools beyond a film: slab of half thickness r insulated in the middle, infinite
    * cylinder, sphere. Bi = h r / k, Fo = a t / r2 (sections 3.11, 7.7, 9.4).
    */
-  public enum Body {
+  public enum CoolingShape {
     /** Between two parallel faces. */
     SLAB {
       @Override

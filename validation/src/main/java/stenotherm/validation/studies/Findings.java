@@ -9,7 +9,7 @@ import java.util.List;
  * @param runs the solver's runs, from coarse to fine; empty for closed forms
  * @param exhibits what the report shows beside the checks
  */
-public record Findings(List<Check> checks, List<Run> runs, List<Exhibit> exhibits) {
+public record Findings(List<Check> checks, List<Cost> runs, List<Exhibit> exhibits) {
   /** Copies the lists. */
   public Findings {
     checks = List.copyOf(checks);
@@ -34,7 +34,7 @@ public record Findings(List<Check> checks, List<Run> runs, List<Exhibit> exhibit
    * @param steps time steps in all; 0 if steady
    * @param seconds wall-clock time [s]
    */
-  public record Run(int cells, long steps, double seconds) {}
+  public record Cost(int cells, long steps, double seconds) {}
 
   /** Something that the report shows beside the checks. */
   public sealed interface Exhibit {
@@ -43,7 +43,7 @@ public record Findings(List<Check> checks, List<Run> runs, List<Exhibit> exhibit
      *
      * @param text what it says
      */
-    record Text(String text) implements Exhibit {}
+    record Paragraph(String text) implements Exhibit {}
 
     /**
      * A table.
@@ -51,9 +51,9 @@ public record Findings(List<Check> checks, List<Run> runs, List<Exhibit> exhibit
      * @param header names of the columns
      * @param rows the rows, each as long as the header
      */
-    record Table(List<String> header, List<List<String>> rows) implements Exhibit {
+    record Tabulation(List<String> header, List<List<String>> rows) implements Exhibit {
       /** Copies the rows. */
-      public Table {
+      public Tabulation {
         header = List.copyOf(header);
         rows = rows.stream().map(List::copyOf).toList();
       }

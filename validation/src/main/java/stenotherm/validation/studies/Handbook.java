@@ -13,7 +13,7 @@ import stenotherm.ambient.SolAir;
 import stenotherm.ambient.StandardAtmosphere;
 import stenotherm.ambient.StillAirRule;
 import stenotherm.ambient.SurfaceFilm;
-import stenotherm.base.HeatFlow;
+import stenotherm.base.HeatDirection;
 import stenotherm.base.Radiation;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
@@ -85,7 +85,7 @@ final class Handbook implements Study {
     };
   }
 
-  private static String words(HeatFlow flow) {
+  private static String words(HeatDirection flow) {
     return "heat " + flow.name().toLowerCase(Locale.ROOT);
   }
 
@@ -94,7 +94,9 @@ final class Handbook implements Study {
     double[] inside = {0.10, 0.13, 0.17};
     double[][] ashrae = {{9.26, 5.17, 4.32}, {8.29, 4.20, 3.35}, {6.13, 2.10, 1.25}};
     double[] emissivities = {0.9, 0.2, 0.05};
-    HeatFlow[] flows = {HeatFlow.UPWARD, HeatFlow.HORIZONTAL, HeatFlow.DOWNWARD};
+    HeatDirection[] flows = {
+      HeatDirection.UPWARD, HeatDirection.HORIZONTAL, HeatDirection.DOWNWARD
+    };
     AirMovement still = new AirMovement.Still(StillAirRule.ASHRAE);
     for (int row = 0; row < flows.length; row++) {
       checks.add(
@@ -128,7 +130,7 @@ final class Handbook implements Study {
     checks.add(
         Check.closed(
             "outside resistance, 4 m/s",
-            SurfaceFilm.of(new AirMovement.Moving(4), HeatFlow.HORIZONTAL, 0.9, TEN_CELSIUS)
+            SurfaceFilm.of(new AirMovement.Moving(4), HeatDirection.HORIZONTAL, 0.9, TEN_CELSIUS)
                 .resistance(),
             new Expected(
                 0.04,
@@ -141,7 +143,8 @@ final class Handbook implements Study {
       checks.add(
           Check.closed(
               "outdoors, " + row[0] + " m/s",
-              SurfaceFilm.of(new AirMovement.Moving(row[0]), HeatFlow.HORIZONTAL, 0.9, TEN_CELSIUS)
+              SurfaceFilm.of(
+                      new AirMovement.Moving(row[0]), HeatDirection.HORIZONTAL, 0.9, TEN_CELSIUS)
                   .coefficient(),
               new Expected(
                   row[1],
@@ -164,7 +167,9 @@ final class Handbook implements Study {
       {100, 0.16, 0.18, 0.22},
       {300, 0.16, 0.18, 0.23}
     };
-    HeatFlow[] flows = {HeatFlow.UPWARD, HeatFlow.HORIZONTAL, HeatFlow.DOWNWARD};
+    HeatDirection[] flows = {
+      HeatDirection.UPWARD, HeatDirection.HORIZONTAL, HeatDirection.DOWNWARD
+    };
     List<Check> checks = new ArrayList<>();
     for (double[] row : table) {
       for (int column = 0; column < flows.length; column++) {
@@ -181,18 +186,18 @@ final class Handbook implements Study {
       }
     }
     Object[][] spaces = {
-      {HeatFlow.HORIZONTAL, 13.0, 0.82, 0.16},
-      {HeatFlow.HORIZONTAL, 13.0, 0.05, 0.45},
-      {HeatFlow.HORIZONTAL, 20.0, 0.82, 0.18},
-      {HeatFlow.HORIZONTAL, 20.0, 0.05, 0.61},
-      {HeatFlow.HORIZONTAL, 40.0, 0.82, 0.18},
-      {HeatFlow.HORIZONTAL, 40.0, 0.05, 0.62},
-      {HeatFlow.UPWARD, 20.0, 0.82, 0.15},
-      {HeatFlow.DOWNWARD, 20.0, 0.82, 0.18},
-      {HeatFlow.DOWNWARD, 20.0, 0.05, 0.63}
+      {HeatDirection.HORIZONTAL, 13.0, 0.82, 0.16},
+      {HeatDirection.HORIZONTAL, 13.0, 0.05, 0.45},
+      {HeatDirection.HORIZONTAL, 20.0, 0.82, 0.18},
+      {HeatDirection.HORIZONTAL, 20.0, 0.05, 0.61},
+      {HeatDirection.HORIZONTAL, 40.0, 0.82, 0.18},
+      {HeatDirection.HORIZONTAL, 40.0, 0.05, 0.62},
+      {HeatDirection.UPWARD, 20.0, 0.82, 0.15},
+      {HeatDirection.DOWNWARD, 20.0, 0.82, 0.18},
+      {HeatDirection.DOWNWARD, 20.0, 0.05, 0.63}
     };
     for (Object[] space : spaces) {
-      HeatFlow flow = (HeatFlow) space[0];
+      HeatDirection flow = (HeatDirection) space[0];
       double thickness = (double) space[1];
       double effective = (double) space[2];
       double printed = (double) space[3];
@@ -311,7 +316,7 @@ final class Handbook implements Study {
     }
     return Findings.of(checks)
         .with(
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 "Editions before 2009 print another table, whose high is at 15 h only and which"
                     + " differs by up to 0.10 of the range in the morning; the two must not be"
                     + " mixed. The example's clock is 1.73 h ahead of the sun and it takes the"

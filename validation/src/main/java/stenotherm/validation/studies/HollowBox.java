@@ -139,7 +139,7 @@ final class HollowBox implements Study {
                     exact, 1e-3 * exact, "-", heading().source(), "0.1 % of a heat flow"))),
         ladder.runs(),
         List.of(
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 String.format(
                     Locale.ROOT,
                     "Excess of the edge: computed %.5f, exact %.5f, handbook 0.54 (%.1f %%).",
@@ -197,7 +197,7 @@ final class HollowBox implements Study {
     return rows.isEmpty()
         ? findings
         : findings.with(
-            new Findings.Exhibit.Table(
+            new Findings.Exhibit.Tabulation(
                 List.of(
                     "a / t",
                     "S / t computed",
@@ -206,7 +206,7 @@ final class HollowBox implements Study {
                     "with exact edges and corners of 0.106",
                     "too high by"),
                 rows),
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 "The handbook's range is an inner dimension above a fifth of the wall's"
                     + " thickness; one edition prints 'above five times', which looks like a"
                     + " misprint. Neither tells the accuracy: the sum is good to 2 % from a = t on"

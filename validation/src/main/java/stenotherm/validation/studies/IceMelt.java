@@ -116,13 +116,13 @@ final class IceMelt implements Study {
                         + " wall leaves some tenths of a percent"))),
         ladder.runs(),
         List.of(
-            new Findings.Exhibit.Table(
+            new Findings.Exhibit.Tabulation(
                 List.of("area that R is told for", "R [m2 K/W]", "of thickness / conductivity"),
                 List.of(
                     row("inner faces", inside, flat),
                     row("middle of the wall", resistance(6 * middle * middle, rate), flat),
                     row("outer faces", outside, flat))),
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 String.format(
                     Locale.ROOT,
                     "The same box, the same melt rate: R by the outer faces is %.0f %% above R by"

@@ -16,11 +16,11 @@ final class Ladder {
 
   private final List<Double> widths;
   private final List<Grid> grids;
-  private final List<Findings.Run> runs;
+  private final List<Findings.Cost> runs;
   private final List<Double> stepErrors;
 
   private Ladder(
-      List<Double> widths, List<Grid> grids, List<Findings.Run> runs, List<Double> stepErrors) {
+      List<Double> widths, List<Grid> grids, List<Findings.Cost> runs, List<Double> stepErrors) {
     this.widths = List.copyOf(widths);
     this.grids = List.copyOf(grids);
     this.runs = List.copyOf(runs);
@@ -60,7 +60,7 @@ final class Ladder {
   /** Computes a steady case on all grids. */
   static Ladder steady(List<Double> widths, Steady steady) {
     List<Grid> grids = new ArrayList<>();
-    List<Findings.Run> runs = new ArrayList<>();
+    List<Findings.Cost> runs = new ArrayList<>();
     for (double width : widths) {
       add(() -> steady.on(width), grids, runs);
     }
@@ -70,7 +70,7 @@ final class Ladder {
   /** Computes a transient case on all grids, and on the coarsest with a smaller step tolerance. */
   static Ladder over(List<Double> widths, double stepTolerance, Transient history) {
     List<Grid> grids = new ArrayList<>();
-    List<Findings.Run> runs = new ArrayList<>();
+    List<Findings.Cost> runs = new ArrayList<>();
     for (double width : widths) {
       add(() -> history.on(width, stepTolerance), grids, runs);
     }
@@ -84,11 +84,11 @@ final class Ladder {
   }
 
   private static void add(
-      java.util.function.Supplier<Grid> solve, List<Grid> grids, List<Findings.Run> runs) {
+      java.util.function.Supplier<Grid> solve, List<Grid> grids, List<Findings.Cost> runs) {
     long start = System.nanoTime();
     Grid grid = solve.get();
     grids.add(grid);
-    runs.add(new Findings.Run(grid.cells(), grid.steps(), (System.nanoTime() - start) * 1e-9));
+    runs.add(new Findings.Cost(grid.cells(), grid.steps(), (System.nanoTime() - start) * 1e-9));
   }
 
   /** Value of an output on the finest grid. */
@@ -102,24 +102,24 @@ final class Ladder {
     return new Check.Computed(values, widths, stepErrors.get(output), target);
   }
 
-  List<Findings.Run> runs() {
+  List<Findings.Cost> runs() {
     return runs;
   }
 
   /** Runs of several ladders, grid by grid: cells of the largest, steps and seconds in all. */
-  static List<Findings.Run> together(List<Ladder> ladders) {
-    List<Findings.Run> all = new ArrayList<>();
+  static List<Findings.Cost> together(List<Ladder> ladders) {
+    List<Findings.Cost> all = new ArrayList<>();
     for (int rung = 0; rung < ladders.get(0).runs.size(); rung++) {
       int cells = 0;
       long steps = 0;
       double seconds = 0;
       for (Ladder ladder : ladders) {
-        Findings.Run run = ladder.runs.get(rung);
+        Findings.Cost run = ladder.runs.get(rung);
         cells = Math.max(cells, run.cells());
         steps += run.steps();
         seconds += run.seconds();
       }
-      all.add(new Findings.Run(cells, steps, seconds));
+      all.add(new Findings.Cost(cells, steps, seconds));
     }
     return all;
   }

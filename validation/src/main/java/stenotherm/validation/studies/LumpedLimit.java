@@ -46,7 +46,7 @@ final class LumpedLimit implements Study {
                       new double[] {time},
                       tolerance));
       ladders.add(ladder);
-      double series = AMBIENT + STEP * Exact.Body.SPHERE.cooling(biot, 1 / (3 * biot), 0);
+      double series = AMBIENT + STEP * Exact.CoolingShape.SPHERE.cooling(biot, 1 / (3 * biot), 0);
       String name = "centre after one time constant, Bi = " + biot;
       checks.add(
           new Check(

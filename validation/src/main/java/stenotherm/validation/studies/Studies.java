@@ -35,10 +35,10 @@ public final class Studies {
             new HollowBox(Kind.VALIDATION),
             new HollowBox(Kind.REGRESSION)));
     Arrays.stream(Handbook.Part.values()).map(Handbook::new).forEach(all::add);
-    all.add(new Sun());
+    all.add(new Sunlight());
     all.addAll(Textbook.all());
     all.add(new IceMelt());
-    all.add(new WarmerGap());
+    all.add(new WarmerSpacing());
     all.add(new WinterWarmer());
     return List.copyOf(all);
   }

@@ -383,7 +383,7 @@ final class Textbook implements Study {
                         + " shell here"))),
         ladder.runs(),
         List.of(
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 String.format(
                     Locale.ROOT,
                     "Computed %.0f W; the book's sum is %.2f %% lower.",
@@ -436,7 +436,7 @@ final class Textbook implements Study {
         checks,
         ladder.runs(),
         List.of(
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 "The least resistance is at the critical radius k / h = 11 mm, as the book has"
                     + " it.")));
   }
@@ -474,8 +474,9 @@ final class Textbook implements Study {
             });
     double k = water.conductivity();
     double square = water.diffusivity() * 3600;
-    double cylinder = Exact.Body.CYLINDER.cooling(h * radius / k, square / (radius * radius), 0);
-    double slab = Exact.Body.SLAB.cooling(h * half / k, square / (half * half), 0);
+    double cylinder =
+        Exact.CoolingShape.CYLINDER.cooling(h * radius / k, square / (radius * radius), 0);
+    double slab = Exact.CoolingShape.SLAB.cooling(h * half / k, square / (half * half), 0);
     return new Findings(
         List.of(
             check(
@@ -490,7 +491,7 @@ final class Textbook implements Study {
                     "accuracy aimed at for points"))),
         ladder.runs(),
         List.of(
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 String.format(
                     Locale.ROOT,
                     "The book prints 16.7 °C, with 0.572 for the cylinder and 0.9705 for the slab;"
@@ -525,7 +526,7 @@ final class Textbook implements Study {
     double exact =
         70
             + 130
-                * Exact.Body.SLAB.cooling(
+                * Exact.CoolingShape.SLAB.cooling(
                     525 * half / 215, plate.diffusivity() * 60 / (half * half), 0.5);
     return new Findings(
         List.of(
@@ -537,7 +538,7 @@ final class Textbook implements Study {
                     exact, 0.02, "°C", "series of the slab", "accuracy aimed at for points"))),
         ladder.runs(),
         List.of(
-            new Findings.Exhibit.Text(
+            new Findings.Exhibit.Paragraph(
                 "The book reads 147.7 °C off charts, 0.7 K lower; with the diffusivity that it"
                     + " prints beside the data, 8.4e-5 m2/s, the series gives 150.4 °C: the three"
                     + " do not go together.")));

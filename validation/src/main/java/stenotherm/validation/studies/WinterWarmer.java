@@ -120,7 +120,7 @@ final class WinterWarmer implements Study {
         sizes.add(new Size(edge, foam));
       }
     }
-    return new Findings.Exhibit.Table(
+    return new Findings.Exhibit.Tabulation(
         List.of(
             "inner edge [mm]",
             "foam [mm]",
@@ -164,27 +164,28 @@ final class WinterWarmer implements Study {
   }
 
   private static Findings.Exhibit comparison(Ladder ladder) {
-    return new Findings.Exhibit.Text(
+    return new Findings.Exhibit.Paragraph(
         String.format(
             Locale.ROOT,
-            "Nominal values only. Where model and practice agree: the small carton (150 mm by 150 mm by 130 mm inside,"
-                + " 19 mm of foam) falls to %.1f °C without a warmer at lows of 0 °C and needs one;"
-                + " with one the animal stays between %.1f °C and %.1f °C at lows of 0 °C and of"
-                + " 7 °C; at a destination low of 20 °C it reaches %.1f °C and is overheated."
-                + " Where they do not: at lows of 7 °C the model keeps it at %.1f °C without a"
-                + " warmer, %.1f K above the cold end of its alarm band: by that band none is"
-                + " needed, and the check is a finding, not a pass; by the comfortable band (18 °C)"
-                + " one would be. Which of the two is right is not known. Practice may plan for"
-                + " comfort and for the delay that may come; the template's heated legs (hub, hold) warm the"
-                + " parcel more than a cold vehicle would, and the animal's own heat is left out"
-                + " on the other side. And practice names no size: by the table above, the warmer"
-                + " of a large box hardly warms the animal, because it lies far from the cup and"
-                + " heats the walls; there one warmer is too weak at 0 °C and harmless at 20 °C."
-                + " Thresholds come from straight lines between two lows and are worth a degree or"
-                + " two; extrapolated ones, beyond -6 °C or 24 °C, less. The checks are weak: words"
-                + " became ranges 10 K to 22 K wide, so they would notice a wrong warmer or a missing"
-                + " wall, not an error of a few kelvin. The warmer's curve is"
-                + " illustrative; bands are practice too; every warmer is assumed to get enough air.",
+            "Nominal values only. Where model and practice agree: the small carton (150 mm by 150"
+                + " mm by 130 mm inside, 19 mm of foam) falls to %.1f °C without a warmer at lows"
+                + " of 0 °C and needs one; with one the animal stays between %.1f °C and %.1f °C at"
+                + " lows of 0 °C and of 7 °C; at a destination low of 20 °C it reaches %.1f °C and"
+                + " is overheated. Where they do not: at lows of 7 °C the model keeps it at %.1f °C"
+                + " without a warmer, %.1f K above the cold end of its alarm band: by that band"
+                + " none is needed, and the check is a finding, not a pass; by the comfortable band"
+                + " (18 °C) one would be. Which of the two is right is not known. Practice may plan"
+                + " for comfort and for the delay that may come; the template's heated legs (hub,"
+                + " hold) warm the parcel more than a cold vehicle would, and the animal's own heat"
+                + " is left out on the other side. And practice names no size: by the table above,"
+                + " the warmer of a large box hardly warms the animal, because it lies far from the"
+                + " cup and heats the walls; there one warmer is too weak at 0 °C and harmless at"
+                + " 20 °C. Thresholds come from straight lines between two lows and are worth a"
+                + " degree or two; extrapolated ones, beyond -6 °C or 24 °C, less. The checks are"
+                + " weak: words became ranges 10 K to 22 K wide, so they would notice a wrong"
+                + " warmer or a missing wall, not an error of a few kelvin. The warmer's curve is"
+                + " illustrative; bands are practice too; every warmer is assumed to get enough"
+                + " air.",
             ladder.finest(0),
             Math.min(ladder.finest(2), ladder.finest(4)),
             Math.max(ladder.finest(3), ladder.finest(5)),

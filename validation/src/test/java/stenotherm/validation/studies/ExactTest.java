@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stenotherm.validation.studies.Exact.Body;
+import stenotherm.validation.studies.Exact.CoolingShape;
 
 /** The closed forms of the studies against tables that another program computed. */
 class ExactTest {
@@ -22,7 +22,7 @@ class ExactTest {
     "CYLINDER, 10, 2.1794966, 1.5676918",
     "SPHERE, 10, 2.8363004, 1.9249086"
   })
-  void firstTerms(Body body, double biot, double root, double coefficient) {
+  void firstTerms(CoolingShape body, double biot, double root, double coefficient) {
     assertEquals(root, body.root(biot, 0), 6e-8);
     assertEquals(coefficient, body.weight(body.root(biot, 0)), 1e-7);
   }
@@ -34,7 +34,7 @@ class ExactTest {
     "CYLINDER, 0.5485862, 0.35278584",
     "SPHERE, 0.37077743, 0.23604967"
   })
-  void series(Body body, double centre, double surface) {
+  void series(CoolingShape body, double centre, double surface) {
     assertEquals(centre, body.cooling(1, 0.5, 0), 1e-8);
     assertEquals(surface, body.cooling(1, 0.5, 1), 1e-8);
   }

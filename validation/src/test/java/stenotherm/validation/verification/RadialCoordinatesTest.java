@@ -2,8 +2,8 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static stenotherm.validation.studies.Exact.Body.CYLINDER;
-import static stenotherm.validation.studies.Exact.Body.SPHERE;
+import static stenotherm.validation.studies.Exact.CoolingShape.CYLINDER;
+import static stenotherm.validation.studies.Exact.CoolingShape.SPHERE;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -2,8 +2,8 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static stenotherm.validation.studies.Exact.Body.CYLINDER;
-import static stenotherm.validation.studies.Exact.Body.SLAB;
+import static stenotherm.validation.studies.Exact.CoolingShape.CYLINDER;
+import static stenotherm.validation.studies.Exact.CoolingShape.SLAB;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -2,7 +2,7 @@ package stenotherm.validation.verification;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static stenotherm.validation.studies.Exact.Body.SLAB;
+import static stenotherm.validation.studies.Exact.CoolingShape.SLAB;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -12,7 +12,7 @@ import stenotherm.warmer.Warmers;
  * A fact of the trade: about 50 mm of fill between a long-duration warmer and the cup keep the
  * animal below its upper limit where contact does not.
  */
-final class WarmerGap implements Study {
+final class WarmerSpacing implements Study {
   private static final String PRACTICE =
       "common practice, no source: about 50 mm (two inches) of fill between a long-duration warmer"
           + " and the cup";
@@ -118,9 +118,9 @@ final class WarmerGap implements Study {
                 warmer -> List.of(5.0, 15.0, 20.0).stream().map(room -> new Setting(warmer, room)))
             .toList()
             .parallelStream()
-            .map(WarmerGap::row)
+            .map(WarmerSpacing::row)
             .toList();
-    return new Findings.Exhibit.Table(
+    return new Findings.Exhibit.Tabulation(
         List.of(
             "warmer",
             "room [°C]",
@@ -146,19 +146,19 @@ final class WarmerGap implements Study {
   }
 
   private static Findings.Exhibit text(Ladder ladder) {
-    return new Findings.Exhibit.Text(
+    return new Findings.Exhibit.Paragraph(
         String.format(
             Locale.ROOT,
-            "Nominal values only. Model and practice agree in rooms of 15 °C and above: on the cup either warmer is too hot,"
-                + " 50 mm of fill are enough; at 20 °C %.0f mm would do under the warmer for 40"
-                + " hours. They do not agree in the cold: at 5 °C a few millimetres do under the"
-                + " warmer for 40 hours; that for 72 hours on the cup leaves the animal at %.1f °C at"
-                + " most, which is the finding above; and the full 50 mm cost the animal warmth"
-                + " that it needs. Practice gives one number for all weathers, and it packs by"
-                + " hand: fill settles, and single warmers differ by a quarter from their curve."
-                + " The curves of these warmers are illustrative; so are the millimetres. The checks are weak: ranges 22 K to 38 K wide that words"
-                + " give. The"
-                + " parcel starts at 22 °C, so the hottest part is never below that.",
+            "Nominal values only. Model and practice agree in rooms of 15 °C and above: on the cup"
+                + " either warmer is too hot, 50 mm of fill are enough; at 20 °C %.0f mm would do"
+                + " under the warmer for 40 hours. They do not agree in the cold: at 5 °C a few"
+                + " millimetres do under the warmer for 40 hours; that for 72 hours on the cup"
+                + " leaves the animal at %.1f °C at most, which is the finding above; and the full"
+                + " 50 mm cost the animal warmth that it needs. Practice gives one number for all"
+                + " weathers, and it packs by hand: fill settles, and single warmers differ by a"
+                + " quarter from their curve. The curves of these warmers are illustrative; so are"
+                + " the millimetres. The checks are weak: ranges 22 K to 38 K wide that words give."
+                + " The parcel starts at 22 °C, so the hottest part is never below that.",
             ladder.finest(2),
             ladder.finest(3)));
   }

@@ -7,13 +7,13 @@ import java.util.List;
 import stenotherm.picture.Picture;
 
 /** Writes the results of a run into a folder. */
-final class ReportFolder {
+final class CaseReportFolder {
   static final String RESULTS = "results.csv";
   static final String HTML = "report.html";
   static final String MARKDOWN = "report.md";
   static final String PLOTS = "plots";
 
-  private ReportFolder() {}
+  private CaseReportFolder() {}
 
   /**
    * Writes all files.

@@ -8,7 +8,7 @@ import stenotherm.sun.SunPosition;
 import stenotherm.validation.studies.Check.Expected;
 
 /** The printed example of a solar position algorithm. */
-final class Sun implements Study {
+final class Sunlight implements Study {
   private static final String NREL =
       "Reda and Andreas 2008, NREL/TP-560-34302, appendix A.5: 17 October 2003 in Colorado"
           + " (read)";

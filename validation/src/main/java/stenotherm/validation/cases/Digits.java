@@ -3,8 +3,8 @@ package stenotherm.validation.cases;
 import java.util.Locale;
 
 /** Numbers as people read them. */
-final class Figures {
-  private Figures() {}
+final class Digits {
+  private Digits() {}
 
   /** Three significant digits, for errors. */
   static String of(double value) {

@@ -4,9 +4,9 @@ package stenotherm.base;
  * The direction that heat takes, which decides how air next to a surface moves. It is the direction
  * of the heat, not the way a surface lies: heat that leaves through a lid flows upward.
  *
- * <p>Stable. Thread-safe.
+ * <p>Thread-safe.
  */
-public enum HeatFlow {
+public enum HeatDirection {
   /** Heat rises: out of a warm parcel's lid, into a cold parcel's floor. */
   UPWARD,
   /** Heat goes sideways: through the walls of a parcel that stands upright. */
@@ -20,7 +20,7 @@ public enum HeatFlow {
    * @param face the face
    * @return upward through the lid, downward through the floor, else horizontal
    */
-  public static HeatFlow outOf(Face face) {
+  public static HeatDirection outOf(Face face) {
     return switch (face) {
       case Z_MAX -> UPWARD;
       case Z_MIN -> DOWNWARD;
@@ -33,7 +33,7 @@ public enum HeatFlow {
    *
    * @return the opposite direction; horizontal stays horizontal
    */
-  public HeatFlow reversed() {
+  public HeatDirection reversed() {
     return switch (this) {
       case UPWARD -> DOWNWARD;
       case DOWNWARD -> UPWARD;

@@ -5,20 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class HeatFlowTest {
+class HeatDirectionTest {
   @ParameterizedTest
   @EnumSource(Face.class)
   void heatLeavesTheLidUpwardAndTheFloorDownward(Face face) {
-    HeatFlow expected =
+    HeatDirection expected =
         face.axis() != Axis.Z
-            ? HeatFlow.HORIZONTAL
-            : face.isMax() ? HeatFlow.UPWARD : HeatFlow.DOWNWARD;
-    assertEquals(expected, HeatFlow.outOf(face));
+            ? HeatDirection.HORIZONTAL
+            : face.isMax() ? HeatDirection.UPWARD : HeatDirection.DOWNWARD;
+    assertEquals(expected, HeatDirection.outOf(face));
   }
 
   @ParameterizedTest
   @EnumSource(Face.class)
   void theOppositeFaceHasTheReversedFlow(Face face) {
-    assertEquals(HeatFlow.outOf(face).reversed(), HeatFlow.outOf(face.opposite()));
+    assertEquals(HeatDirection.outOf(face).reversed(), HeatDirection.outOf(face.opposite()));
   }
 }

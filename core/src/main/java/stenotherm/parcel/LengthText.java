@@ -6,8 +6,8 @@ import stenotherm.base.Lengths;
 import stenotherm.grid.Box;
 
 /** Lengths as messages show them: in millimetres and, for readers of US units, in inches. */
-final class Extents {
-  private Extents() {}
+final class LengthText {
+  private LengthText() {}
 
   /** For example "19.0 mm (0.75 in)". */
   static String of(double metres) {
