@@ -18,6 +18,7 @@ import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
 import stenotherm.text.Size;
+import stenotherm.words.FaceNames;
 
 /** Reads the walls of a packing and the box that they make. */
 final class BoxReader {
@@ -54,7 +55,7 @@ final class BoxReader {
     Node foam = packing.require("foam");
     Walls all = foam.locate(() -> Walls.uniform(inside(foam)));
     all = replaced(all, "sides", SIDES);
-    for (Map.Entry<String, Face> each : Faces.plain().entrySet()) {
+    for (Map.Entry<String, Face> each : FaceNames.all().entrySet()) {
       all = replaced(all, each.getKey(), List.of(each.getValue()));
     }
     Node joints = packing.optional("joints").orElse(null);

@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +21,7 @@ final class Tables {
   }
 
   /** Lowest and highest temperature of the animals of each packing. */
-  Table temperatures() {
+  TextTable temperatures() {
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       Assessment assessment = row.assessment();
@@ -32,7 +32,7 @@ final class Tables {
               moment(row, assessment.nominalMargin(Side.HOT)),
               assessment.verdict().level().words()));
     }
-    return new Table(
+    return new TextTable(
         "Nominal temperatures of " + animals(rows) + " until opening, local clock",
         head("lowest", "highest", "verdict"),
         lines);
@@ -70,7 +70,7 @@ final class Tables {
   }
 
   /** Margins of each packing on both sides. */
-  Table margins() {
+  TextTable margins() {
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       lines.add(
@@ -83,7 +83,7 @@ final class Tables {
               words.figures().volume(row.parcel().outerVolume()),
               words.figures().mass(row.parcel().mass())));
     }
-    return new Table(
+    return new TextTable(
         "Margin to the alarm band until opening ["
             + words.figures().differenceUnit()
             + "], nominal (worst to best of the ranges)",
@@ -91,22 +91,22 @@ final class Tables {
         lines);
   }
 
-  private static Spread spread(Judged row, Side side) {
+  private static MarginSpread spread(Judged row, Side side) {
     Assessment assessment = row.assessment();
-    return new Spread(
+    return new MarginSpread(
         assessment.nominalMargin(side), assessment.worstMargin(side), assessment.bestMargin(side));
   }
 
   /** Each animal on its own, if a packing has several. */
-  Optional<Table> animals() {
+  Optional<TextTable> animals() {
     if (!several(rows)) {
       return Optional.empty();
     }
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       for (Container cup : row.parcel().occupied()) {
-        Spread cold = Spread.of(row.assessment(), cup.name(), Side.COLD);
-        Spread hot = Spread.of(row.assessment(), cup.name(), Side.HOT);
+        MarginSpread cold = MarginSpread.of(row.assessment(), cup.name(), Side.COLD);
+        MarginSpread hot = MarginSpread.of(row.assessment(), cup.name(), Side.HOT);
         lines.add(
             List.of(
                 row.label(),
@@ -118,14 +118,14 @@ final class Tables {
       }
     }
     return Optional.of(
-        new Table(
+        new TextTable(
             "Each animal on its own, margins in " + words.figures().differenceUnit(),
             List.of("packing", "animal", "lowest", "highest", "cold margin", "hot margin"),
             lines));
   }
 
   /** How far the packs that melt are spent, if there are any. */
-  Optional<Table> packs() {
+  Optional<TextTable> packs() {
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       for (PlacedPack pack : row.parcel().packs()) {
@@ -138,7 +138,7 @@ final class Tables {
       return Optional.empty();
     }
     return Optional.of(
-        new Table(
+        new TextTable(
             "Melted part of the packs, nominal",
             List.of("packing", "pack", "at sealing", "at opening", "half melted", "all melted"),
             lines));
@@ -174,7 +174,7 @@ final class Tables {
   }
 
   /** How much longer each leg may last, for the packings that keep the alarm band. */
-  Optional<Table> legDelays() {
+  Optional<TextTable> legDelays() {
     List<Judged> inside = rows.stream().filter(row -> !row.legDelays().isEmpty()).toList();
     if (inside.isEmpty()) {
       return Optional.empty();
@@ -194,7 +194,7 @@ final class Tables {
       lines.add(List.copyOf(line));
     }
     return Optional.of(
-        new Table(
+        new TextTable(
             "How much longer a single leg may last before an animal leaves the alarm band, at the"
                 + " worse end, on a coarser grid",
             head,

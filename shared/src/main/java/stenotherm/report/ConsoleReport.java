@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -10,30 +10,31 @@ import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
 
 /** The comparison as text. */
-final class Console {
+final class ConsoleReport {
   private final Scenario scenario;
   private final List<Judged> rows;
   private final PrintWriter out;
-  private final Words words;
+  private final VerdictWords verdicts;
   private final Tables tables;
 
-  private Console(Scenario scenario, List<Judged> rows, PrintWriter out) {
+  private ConsoleReport(Scenario scenario, List<Judged> rows, PrintWriter out) {
     this.scenario = scenario;
     this.rows = rows;
     this.out = out;
-    this.words = new Words(new Figures(scenario.units()));
+    Words words = new Words(new Figures(scenario.units()));
+    this.verdicts = new VerdictWords(words.figures());
     this.tables = new Tables(words, rows);
   }
 
   static void print(Scenario scenario, List<Judged> rows, PrintWriter out) {
-    new Console(scenario, rows, out).print();
+    new ConsoleReport(scenario, rows, out).print();
   }
 
   private void print() {
     out.println(scenario.title());
     out.println();
-    out.println(words.headline(rows));
-    words.warmerEffects(rows).forEach(out::println);
+    out.println(verdicts.headline(rows));
+    verdicts.warmerEffects(rows).forEach(out::println);
     print(tables.temperatures());
     print(tables.margins());
     tables.animals().ifPresent(this::print);
@@ -42,20 +43,20 @@ final class Console {
     out.println();
     for (Judged row : rows) {
       out.println(row.label() + ": " + row.assessment().verdict().level().words() + ".");
-      out.println("  " + words.sentence(row));
-      words.costliest(row).ifPresent(sentence -> out.println("  " + sentence));
+      out.println("  " + verdicts.sentence(row.assessment()));
+      verdicts.costliest(row).ifPresent(sentence -> out.println("  " + sentence));
     }
     out.println();
     out.println("Mind:");
-    Words.cautions(rows).forEach(caution -> out.println("- " + caution));
+    Cautions.of(rows).forEach(caution -> out.println("- " + caution));
     out.println();
     out.println(
         "All this rests on "
-            + Sources.sentences(scenario).size()
+            + StatedAssumptions.sentences(scenario).size()
             + " assumptions, which the report lists with their sources.");
   }
 
-  private void print(Table table) {
+  private void print(TextTable table) {
     out.println();
     out.println(table.caption() + ":");
     List<List<String>> lines = new ArrayList<>();

@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.Comparator;
 import java.util.List;
@@ -15,19 +15,22 @@ import stenotherm.transit.TransitResult;
 /**
  * One row of the comparison: a packing as it was run, with or without its warmers.
  *
+ * <p>Experimental. Immutable, thus thread-safe.
+ *
  * @param parcel the packing as it was run
  * @param assessment what came out
  * @param planned the nominal run until the planned opening
  * @param stripped whether the packing has warmers that were left out
  * @param legDelays how much longer each leg may last; empty if the alarm band is left anyway
  */
-record Judged(
+public record Judged(
     Parcel parcel,
     boolean stripped,
     Assessment assessment,
     TransitResult planned,
     List<DelayMargin> legDelays) {
-  Judged {
+  /** Copies the delays. */
+  public Judged {
     legDelays = List.copyOf(legDelays);
   }
 

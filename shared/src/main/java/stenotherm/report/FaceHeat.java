@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import stenotherm.base.Face;
 import stenotherm.transit.TransitResult;

@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -48,24 +48,16 @@ final class Pictures {
   private static final int MOST_ISOTHERMS = 6;
 
   private final Words words;
+  private final VerdictWords verdicts;
 
   Pictures(Words words) {
     this.words = words;
+    this.verdicts = new VerdictWords(words.figures());
   }
 
   MarginChart margins(List<Judged> rows) {
-    Judged best = Judged.best(rows);
-    double most = best.worst();
-    String title =
-        most < 0
-            ? "Closest at the worse end: "
-                + best.label()
-                + ", "
-                + words.difference(-most)
-                + " beyond the alarm band"
-            : "Most left at the worse end: " + best.label() + ", " + words.difference(most);
     MarginChart.Builder chart =
-        MarginChart.titled(title)
+        MarginChart.titled(verdicts.margins(rows))
             .units(words.figures().units())
             .subtitle(
                 "tighter side of each packing; dot: nominal; bar: all uncertain quantities at the"
@@ -100,7 +92,7 @@ final class Pictures {
     Tolerance tolerance = Judged.animal(tightestCup).tolerance();
     Margin tightest = assessment.nominalMargin(row.side());
     TemperatureChart.Builder chart =
-        TemperatureChart.titled(row.label() + ": " + words.summary(row))
+        TemperatureChart.titled(row.label() + ": " + verdicts.summary(row))
             .units(words.figures().units())
             .subtitle(
                 "band: coldest to hottest part of "

@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.Collections;
 import java.util.Comparator;
@@ -17,17 +17,18 @@ import stenotherm.transit.TransitResult;
  * @param worst the smallest of the three runs
  * @param best the largest of the three runs
  */
-record Spread(Margin nominal, Margin worst, Margin best) {
+record MarginSpread(Margin nominal, Margin worst, Margin best) {
   private static final Comparator<Margin> BY_SIZE = Comparator.comparingDouble(Margin::kelvin);
 
   /** Of the animal in a cup. */
-  static Spread of(Assessment assessment, String cup, Side side) {
+  static MarginSpread of(Assessment assessment, String cup, Side side) {
     List<Margin> all =
         List.of(
             margin(assessment.nominal(), assessment, cup, side),
             margin(assessment.coldEnd(), assessment, cup, side),
             margin(assessment.hotEnd(), assessment, cup, side));
-    return new Spread(all.get(0), Collections.min(all, BY_SIZE), Collections.max(all, BY_SIZE));
+    return new MarginSpread(
+        all.get(0), Collections.min(all, BY_SIZE), Collections.max(all, BY_SIZE));
   }
 
   private static Margin margin(TransitResult run, Assessment assessment, String cup, Side side) {

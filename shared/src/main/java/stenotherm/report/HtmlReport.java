@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -14,6 +14,7 @@ import stenotherm.picture.Picture;
 import stenotherm.picture.SectionSheet;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.LegCoefficients;
+import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
 
 /** The report as one page that needs nothing else, neither a network nor a script. */
@@ -47,6 +48,7 @@ final class HtmlReport {
   private final Scenario scenario;
   private final List<Judged> rows;
   private final Words words;
+  private final VerdictWords verdicts;
   private final Tables tables;
   private final Pictures pictures;
   private final StringBuilder html = new StringBuilder();
@@ -55,6 +57,7 @@ final class HtmlReport {
     this.scenario = scenario;
     this.rows = rows;
     this.words = new Words(new Figures(scenario.units()));
+    this.verdicts = new VerdictWords(words.figures());
     this.tables = new Tables(words, rows);
     this.pictures = new Pictures(words);
   }
@@ -75,7 +78,7 @@ final class HtmlReport {
         .forEach(this::packing);
     html.append("<section class=\"cautions\" id=\"cautions\">\n");
     element("h2", "Cautions");
-    list(Words.cautions(rows));
+    list(Cautions.of(rows));
     html.append("</section>\n");
     assumptions();
     computation();
@@ -85,17 +88,17 @@ final class HtmlReport {
 
   private void answer() {
     element("h1", scenario.title());
-    html.append("<p class=\"answer\">").append(escaped(words.headline(rows))).append("</p>\n");
+    html.append("<p class=\"answer\">").append(escaped(verdicts.headline(rows))).append("</p>\n");
     html.append("<ul>\n");
     for (Judged row : rows) {
       html.append("<li><strong>").append(escaped(row.label())).append(": ");
       html.append(escaped(row.assessment().verdict().level().words())).append(".</strong> ");
-      html.append(escaped(words.sentence(row)));
-      words.costliest(row).ifPresent(sentence -> html.append(' ').append(escaped(sentence)));
+      html.append(escaped(verdicts.sentence(row.assessment())));
+      verdicts.costliest(row).ifPresent(sentence -> html.append(' ').append(escaped(sentence)));
       html.append("</li>\n");
     }
     html.append("</ul>\n");
-    words.warmerEffects(rows).forEach(sentence -> element("p", sentence));
+    verdicts.warmerEffects(rows).forEach(sentence -> element("p", sentence));
     html.append("<p><strong>").append(escaped(Verdict.DEFER)).append("</strong> ");
     html.append("There are <a href=\"#cautions\">more cautions</a> below.</p>\n");
   }
@@ -129,7 +132,7 @@ final class HtmlReport {
             });
   }
 
-  private void table(Table table) {
+  private void table(TextTable table) {
     html.append("<div class=\"wide\"><table>\n<caption>").append(escaped(table.caption()));
     html.append(".</caption>\n");
     head(table.head().toArray(String[]::new));
@@ -144,7 +147,7 @@ final class HtmlReport {
 
   private void packing(Judged row) {
     element("h2", row.label());
-    element("p", words.sentence(row));
+    element("p", verdicts.sentence(row.assessment()));
     picture(
         pictures.temperatures(row),
         WIDTH,
@@ -184,7 +187,7 @@ final class HtmlReport {
     head("face", "mean until opening", "at the tightest moment");
     for (Face face : Face.values()) {
       html.append("<tr>");
-      rowHead(Words.face(face));
+      rowHead(FaceNames.of(face));
       number(watts(FaceHeat.mean(row, face)));
       number(watts(FaceHeat.atTightest(row, face)));
       html.append("</tr>\n");
@@ -207,10 +210,10 @@ final class HtmlReport {
     for (Sensitivity sensitivity : row.assessment().sensitivities()) {
       html.append("<tr>");
       rowHead(sensitivity.factor().words());
-      number(words.change(sensitivity.cold().atLow()));
-      number(words.change(sensitivity.cold().atHigh()));
-      number(words.change(sensitivity.hot().atLow()));
-      number(words.change(sensitivity.hot().atHigh()));
+      number(words.figures().change(sensitivity.cold().atLow()));
+      number(words.figures().change(sensitivity.cold().atHigh()));
+      number(words.figures().change(sensitivity.hot().atLow()));
+      number(words.figures().change(sensitivity.hot().atHigh()));
       html.append("</tr>\n");
     }
     html.append("</tbody></table></div>\n");
@@ -218,11 +221,11 @@ final class HtmlReport {
 
   private void assumptions() {
     element("h2", "Assumptions and their sources");
-    List<String> all = Sources.sentences(scenario);
+    List<String> all = StatedAssumptions.sentences(scenario);
     element("h3", "What the file leaves out");
-    list(Sources.presets(all));
+    list(StatedAssumptions.presets(all));
     element("h3", "What the numbers rest on");
-    list(Sources.others(all));
+    list(StatedAssumptions.others(all));
   }
 
   private void computation() {
@@ -246,13 +249,13 @@ final class HtmlReport {
       table(coefficients(row));
     }
     html.append("</details>\n<p class=\"small\">All digits, in SI units: ");
-    link(ReportFolder.SUMMARY);
+    link(ComparisonReport.SUMMARY);
     html.append(" and ");
-    link(ReportFolder.HISTORY);
+    link(ComparisonReport.HISTORY);
     html.append(" beside this file.</p>\n");
   }
 
-  private static Table coefficients(Judged row) {
+  private static TextTable coefficients(Judged row) {
     List<List<String>> lines = new ArrayList<>();
     for (LegCoefficients leg : row.planned().coefficients()) {
       lines.add(
@@ -261,7 +264,7 @@ final class HtmlReport {
               listed(leg.surfaces(), "%.1f"),
               listed(leg.conductivities(), "%.4f")));
     }
-    return new Table(
+    return new TextTable(
         row.label() + ", nominal run",
         List.of("leg", "surface coefficients W/(m² K)", "conductivities W/(m K)"),
         lines);
@@ -269,7 +272,11 @@ final class HtmlReport {
 
   private static String listed(Map<String, Double> values, String format) {
     return values.entrySet().stream()
-        .map(each -> each.getKey() + " " + String.format(Locale.ROOT, format, each.getValue()))
+        .map(
+            each ->
+                FaceNames.in(each.getKey())
+                    + " "
+                    + String.format(Locale.ROOT, format, each.getValue()))
         .collect(Collectors.joining(", "));
   }
 

@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;

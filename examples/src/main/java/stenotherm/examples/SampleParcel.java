@@ -31,6 +31,7 @@ import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.report.Cautions;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -38,7 +39,7 @@ import stenotherm.transit.Variation;
 import stenotherm.warmer.Warmers;
 
 /** What the programs about packing have in common. Keeper, gecko, box and clock are invented. */
-final class Sample {
+final class SampleParcel {
   static final String CUP = "cup";
   static final String WARMER = "warmer";
   static final Dimensions CUP_SIZE = new Dimensions(0.11, 0.08, 0.06);
@@ -51,7 +52,7 @@ final class Sample {
   /** Twice as coarse as the standard, so that a program takes seconds. */
   private static final MeshControl MESH = MeshControl.uniform(0.016);
 
-  private Sample() {}
+  private SampleParcel() {}
 
   /** A gecko of 45 g on a damp towel in a plastic cup in the middle of the box. */
   static Container cup(double aboveFloor) {
@@ -127,7 +128,7 @@ final class Sample {
         Math.ceil(10 * moved) / 10);
     result.cautions().forEach(System.out::println);
     if (!result.parcel().warmers().isEmpty()) {
-      System.out.println(Words.ILLUSTRATIVE);
+      System.out.println(Cautions.ILLUSTRATIVE);
     }
     System.out.println(Verdict.DEFER);
   }

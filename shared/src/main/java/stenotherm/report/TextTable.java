@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.List;
 
@@ -9,8 +9,8 @@ import java.util.List;
  * @param head names of the columns; the first column names the rows
  * @param lines cells, line by line
  */
-record Table(String caption, List<String> head, List<List<String>> lines) {
-  Table {
+record TextTable(String caption, List<String> head, List<List<String>> lines) {
+  TextTable {
     head = List.copyOf(head);
     lines = List.copyOf(lines);
   }

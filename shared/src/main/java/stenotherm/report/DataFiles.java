@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import stenotherm.base.Face;
 import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.conduction.HeatLedger;
@@ -24,6 +25,7 @@ import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.LegCoefficients;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
 
 /** The files for other programs: all digits, SI units. */
@@ -38,16 +40,17 @@ final class DataFiles {
 
   static byte[] summary(Scenario scenario, List<Judged> rows) {
     ObjectNode root = MAPPER.createObjectNode();
-    root.put("format", 1);
+    VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
+    root.put("format", 2);
     root.put("title", scenario.title());
-    root.put("headline", new Words(new Figures(scenario.units())).headline(rows));
+    root.put("headline", verdicts.headline(rows));
     root.put("units_of_sentences", scenario.units().label());
     root.put("planned_duration_s", scenario.journey().duration());
     root.put("longest_hold_s", scenario.longestHold());
     ArrayNode packings = root.putArray("packings");
-    rows.forEach(row -> addRow(packings.addObject(), row));
-    Words.cautions(rows).forEach(root.putArray("cautions")::add);
-    Sources.sentences(scenario).forEach(root.putArray("assumptions")::add);
+    rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
+    Cautions.of(rows).forEach(root.putArray("cautions")::add);
+    StatedAssumptions.sentences(scenario).forEach(root.putArray("assumptions")::add);
     try {
       // one line end everywhere: the same bytes on every system
       String text = MAPPER.writeValueAsString(root).replace("\r\n", "\n") + "\n";
@@ -57,7 +60,7 @@ final class DataFiles {
     }
   }
 
-  private static void addRow(ObjectNode node, Judged row) {
+  private static void addRow(ObjectNode node, Judged row, VerdictWords verdicts) {
     Assessment assessment = row.assessment();
     node.put("packing", row.parcel().name());
     node.put("warmer", row.hasWarmer());
@@ -65,7 +68,7 @@ final class DataFiles {
     node.put("mass_kg", row.parcel().mass());
     node.put("level", assessment.verdict().level().name());
     node.put("level_words", assessment.verdict().level().words());
-    node.put("sentence", assessment.verdict().sentence());
+    node.put("sentence", verdicts.sentence(assessment));
     node.put("engine", row.planned().engine());
     row.planned()
         .coefficientChange()
@@ -95,7 +98,7 @@ final class DataFiles {
     }
     ObjectNode heat = node.putObject("mean_heat_into_parcel_until_opening_W");
     for (Face face : Face.values()) {
-      heat.put(face.label(), FaceHeat.mean(row, face));
+      heat.put(FaceNames.of(face), FaceHeat.mean(row, face));
     }
     addLedger(node.putObject("heat_until_opening_J"), row.planned().ledger());
     ArrayNode coefficients = node.putArray("coefficients_of_legs");
@@ -103,12 +106,13 @@ final class DataFiles {
       ObjectNode one = coefficients.addObject();
       one.put("leg", row.held().legs().get(leg.leg()).name());
       ObjectNode surfaces = one.putObject("surfaces_W_per_m2_K");
-      leg.surfaces().forEach(surfaces::put);
+      putNamed(surfaces, leg.surfaces());
       ObjectNode conductivities = one.putObject("conductivities_W_per_m_K");
-      leg.conductivities().forEach(conductivities::put);
+      putNamed(conductivities, leg.conductivities());
     }
     node.put("cells", assessment.nominal().cells());
-    assessment.verdict().cautions().forEach(node.putArray("cautions")::add);
+    ArrayNode cautions = node.putArray("cautions");
+    assessment.verdict().cautions().forEach(caution -> cautions.add(FaceNames.in(caution)));
   }
 
   private static void addMargin(ObjectNode node, Journey journey, Margin margin) {
@@ -123,7 +127,7 @@ final class DataFiles {
     node.put("cup", cup.name());
     node.put("animal", Judged.animal(cup).name());
     for (Side side : Side.values()) {
-      Spread spread = Spread.of(row.assessment(), cup.name(), side);
+      MarginSpread spread = MarginSpread.of(row.assessment(), cup.name(), side);
       ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
       addMargin(margin.putObject("nominal"), row.held(), spread.nominal());
       addMargin(margin.putObject("worst"), row.held(), spread.worst());
@@ -141,12 +145,17 @@ final class DataFiles {
 
   private static void addLedger(ObjectNode node, HeatLedger ledger) {
     ObjectNode boundaries = node.putObject("in_through_boundaries");
-    ledger.boundaries().forEach(boundaries::put);
+    putNamed(boundaries, ledger.boundaries());
     ObjectNode sources = node.putObject("given_by_warmers");
-    ledger.sources().forEach(sources::put);
+    putNamed(sources, ledger.sources());
     ObjectNode stored = node.putObject("stored_in_blocks");
-    ledger.storedIn().forEach(stored::put);
+    putNamed(stored, ledger.storedIn());
     node.put("residual", ledger.residual());
+  }
+
+  /** Values by names in which faces are called as people call them. */
+  private static void putNamed(ObjectNode node, Map<String, Double> values) {
+    values.forEach((name, value) -> node.put(FaceNames.in(name), value));
   }
 
   private static void addGrid(ObjectNode node, DiscretisationEstimate grid) {

@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,10 +13,10 @@ import stenotherm.transit.Factor;
 import stenotherm.words.Figures;
 
 /** What a comparison rests on, with the source of every number. */
-final class Sources {
+final class StatedAssumptions {
   private static final String PRESET = "Preset, ";
 
-  private Sources() {}
+  private StatedAssumptions() {}
 
   /** Every assumption as a sentence, each source of a leg once. */
   static List<String> sentences(Scenario scenario) {
@@ -53,7 +53,7 @@ final class Sources {
     return sentences.stream().filter(sentence -> !sentence.startsWith(PRESET)).toList();
   }
 
-  /** Sources of legs that no assumption of the scenario has told yet. */
+  /** StatedAssumptions of legs that no assumption of the scenario has told yet. */
   private static List<String> legs(Scenario scenario) {
     Map<String, String> namesBySource = new LinkedHashMap<>();
     for (Leg leg : scenario.journey().legs()) {

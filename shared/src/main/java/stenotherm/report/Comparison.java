@@ -1,4 +1,4 @@
-package stenotherm.examples;
+package stenotherm.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -23,8 +23,12 @@ import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
-/** Judges all packings of a scenario, with and without their warmers, several at a time. */
-final class Comparison {
+/**
+ * Judges all packings of a scenario, with and without their warmers, several at a time.
+ *
+ * <p>Experimental. {@link #run} may be called by many threads at a time.
+ */
+public final class Comparison {
   /** The part of the work that is not the search for delays. */
   private static final double ASSESSMENT_SHARE = 0.8;
 
@@ -56,7 +60,7 @@ final class Comparison {
    * @throws CancellationException if the calling thread was interrupted
    * @throws IllegalStateException if a run failed
    */
-  static List<Judged> run(
+  public static List<Judged> run(
       Scenario scenario, TransitSettings settings, int threads, IntConsumer percentListener) {
     List<Packed> parcels = new ArrayList<>();
     for (Parcel packing : scenario.packings()) {
