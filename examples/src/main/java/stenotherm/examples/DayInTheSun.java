@@ -26,8 +26,8 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.Walls;
 import stenotherm.sun.FaceIrradiance;
 import stenotherm.sun.OpticalDepths;
-import stenotherm.sun.Site;
 import stenotherm.sun.Sky;
+import stenotherm.sun.SunSite;
 import stenotherm.transit.TransitResult;
 
 /**
@@ -53,7 +53,7 @@ public final class DayInTheSun {
     var day = new Range(fromCelsius(18), fromCelsius(28));
     TimeFunction air =
         new DailyExtremes(-Times.fromHours(8), List.of(day), DiurnalShape.onClock(1));
-    var site = new Site(40, -75, SampleParcel.CLOCK);
+    var site = new SunSite(40, -75, SampleParcel.CLOCK);
     Sky sky = Sky.cloudless(OpticalDepths.HAZY_SUMMER);
     var time = new Range(0, Times.fromHours(HOURS));
     Map<Face, TimeFunction> sun = FaceIrradiance.of(site, sky, 90, SampleParcel.MORNING, time);

@@ -12,7 +12,7 @@ import stenotherm.base.Range;
  * @param name the name that stands above the leg
  * @param time from when to when, from sealing [s]
  */
-public record Leg(String name, Range time) {
+public record ChartLeg(String name, Range time) {
   /**
    * Checks the leg.
    *
@@ -20,7 +20,7 @@ public record Leg(String name, Range time) {
    * @param time from when to when [s]
    * @throws InvalidInputException if the name is blank or the time not finite
    */
-  public Leg {
+  public ChartLeg {
     Checks.name("leg name", name);
     Checks.finite("start of leg", time.low(), "s");
     Checks.finite("end of leg", time.high(), "s");

@@ -32,8 +32,8 @@ public final class HeatChart extends Picture {
 
   private final String subtitle;
   private final Measure measure;
-  private final List<Part> sources;
-  private final List<Part> takers;
+  private final List<Bar> sources;
+  private final List<Bar> takers;
 
   /**
    * What the bars measure.
@@ -58,24 +58,24 @@ public final class HeatChart extends Picture {
   }
 
   /** A bar: its name and how much it gives or takes, in SI units. */
-  private record Part(String name, double value) {}
+  private record Bar(String name, double value) {}
 
   private HeatChart(Builder builder) {
     super(builder.title);
     subtitle = builder.subtitle;
     measure = builder.measure;
     sources = Checks.notEmpty("sources of heat", builder.sources);
-    List<Part> all = new ArrayList<>(Checks.notEmpty("takers of heat", builder.takers));
+    List<Bar> all = new ArrayList<>(Checks.notEmpty("takers of heat", builder.takers));
     double open = sum(sources) - sum(all);
     if (Math.abs(open)
         > VISIBLE * sources.stream().mapToDouble(part -> Math.abs(part.value)).sum()) {
-      all.add(new Part("not accounted for", open));
+      all.add(new Bar("not accounted for", open));
     }
     takers = List.copyOf(all);
   }
 
-  private static double sum(List<Part> parts) {
-    return parts.stream().mapToDouble(Part::value).sum();
+  private static double sum(List<Bar> parts) {
+    return parts.stream().mapToDouble(Bar::value).sum();
   }
 
   /**
@@ -123,7 +123,7 @@ public final class HeatChart extends Picture {
   }
 
   /** Bars under one heading. */
-  private record Group(String heading, List<Part> parts, boolean source) {}
+  private record Group(String heading, List<Bar> parts, boolean source) {}
 
   private double widestName() {
     double widest = 0;
@@ -132,7 +132,7 @@ public final class HeatChart extends Picture {
             new Group("heat comes from", sources, true),
             new Group("heat goes to", takers, false))) {
       widest = Math.max(widest, Letters.width(group.heading, Look.LABEL.inBold()));
-      for (Part part : group.parts) {
+      for (Bar part : group.parts) {
         widest = Math.max(widest, Letters.width(part.name, Look.LABEL));
       }
     }
@@ -141,8 +141,8 @@ public final class HeatChart extends Picture {
 
   private double widestValue() {
     double widest = 0;
-    for (List<Part> parts : List.of(sources, takers)) {
-      for (Part part : parts) {
+    for (List<Bar> parts : List.of(sources, takers)) {
+      for (Bar part : parts) {
         widest = Math.max(widest, Letters.width(valueOf(part), Look.LABEL.inBold()));
       }
     }
@@ -152,8 +152,8 @@ public final class HeatChart extends Picture {
   private Range axis() {
     double low = 0;
     double high = 0;
-    for (List<Part> parts : List.of(sources, takers)) {
-      for (Part part : parts) {
+    for (List<Bar> parts : List.of(sources, takers)) {
+      for (Bar part : parts) {
         low = Math.min(low, part.value / measure.scale);
         high = Math.max(high, part.value / measure.scale);
       }
@@ -183,7 +183,7 @@ public final class HeatChart extends Picture {
     double right = frame.left() - 14;
     canvas.write(group.heading, new Anchor(right, top + 16, Alignment.END), Look.LABEL.inBold());
     double y = top + HEADER;
-    for (Part part : group.parts) {
+    for (Bar part : group.parts) {
       double middle = y + row / 2;
       double thick = Math.min(20, row - 6);
       double zero = frame.acrossOf(0);
@@ -209,7 +209,7 @@ public final class HeatChart extends Picture {
   }
 
   /** The value with its share of what the sources give. */
-  private String valueOf(Part part) {
+  private String valueOf(Bar part) {
     String value = Look.minus(measure.words.apply(part.value));
     double whole = sources.stream().mapToDouble(source -> Math.max(0, source.value)).sum();
     if (whole == 0) {
@@ -227,8 +227,8 @@ public final class HeatChart extends Picture {
   public static final class Builder {
     private final String title;
     private final Measure measure;
-    private final List<Part> sources = new ArrayList<>();
-    private final List<Part> takers = new ArrayList<>();
+    private final List<Bar> sources = new ArrayList<>();
+    private final List<Bar> takers = new ArrayList<>();
     private String subtitle = "";
 
     private Builder(String title, Measure measure) {
@@ -273,9 +273,9 @@ public final class HeatChart extends Picture {
       return this;
     }
 
-    private Part part(String name, double value) {
+    private Bar part(String name, double value) {
       Checks.name("name of a part", name);
-      return new Part(
+      return new Bar(
           name,
           Checks.finite("heat of '" + name + "'", value, measure == Measure.POWER ? "W" : "J"));
     }

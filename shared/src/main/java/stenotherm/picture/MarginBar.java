@@ -14,7 +14,7 @@ import stenotherm.base.Range;
  * @param range the margin at the ends of the uncertain values' ranges [K]
  * @param note what limits the packing, for example {@code "cold side at 04:30"}; may be empty
  */
-public record Margin(String name, double nominal, Range range, String note) {
+public record MarginBar(String name, double nominal, Range range, String note) {
   /**
    * Checks the margin.
    *
@@ -25,7 +25,7 @@ public record Margin(String name, double nominal, Range range, String note) {
    * @throws InvalidInputException if the name is blank, a value not finite or the nominal margin
    *     outside the range
    */
-  public Margin {
+  public MarginBar {
     Checks.name("packing name", name);
     Checks.finite("low end of margin", range.low(), "K");
     Checks.finite("high end of margin", range.high(), "K");

@@ -29,7 +29,7 @@ public final class MarginChart extends Picture {
   private static final double AXIS_HEIGHT = 58;
 
   private final String subtitle;
-  private final List<Margin> margins;
+  private final List<MarginBar> margins;
   private final Units units;
 
   private MarginChart(Builder builder) {
@@ -95,7 +95,7 @@ public final class MarginChart extends Picture {
 
   private double valuesWidth(double pictureWidth) {
     double widest = 0;
-    for (Margin margin : margins) {
+    for (MarginBar margin : margins) {
       widest = Math.max(widest, Letters.width(headline(margin), Look.LABEL.inBold()));
       widest = Math.max(widest, Letters.width(margin.note(), Look.TICK));
     }
@@ -179,7 +179,7 @@ public final class MarginChart extends Picture {
     }
   }
 
-  private static void paintMargin(Canvas canvas, Frame frame, Margin margin, double y) {
+  private static void paintMargin(Canvas canvas, Frame frame, MarginBar margin, double y) {
     boolean safe = margin.range().low() >= 0;
     Color color = safe ? Look.BLUE : Look.VERMILLION;
     double low = frame.acrossOf(margin.range().low());
@@ -193,7 +193,7 @@ public final class MarginChart extends Picture {
     canvas.stroke(dot, new Pen(color, 2.4));
   }
 
-  private String headline(Margin margin) {
+  private String headline(MarginBar margin) {
     return signed(margin.nominal())
         + " "
         + TemperatureScale.of(units).differenceUnit()
@@ -210,7 +210,7 @@ public final class MarginChart extends Picture {
     return Look.minus(text.equals("-0.0") ? "0.0" : text);
   }
 
-  private void paintValues(Canvas canvas, Margin margin, Anchor place) {
+  private void paintValues(Canvas canvas, MarginBar margin, Anchor place) {
     double width = canvas.width() - Look.EDGE - place.x();
     Lettering bold = Look.LABEL.inBold();
     double shift = margin.note().isEmpty() ? 4 : -2;
@@ -231,7 +231,7 @@ public final class MarginChart extends Picture {
    */
   public static final class Builder {
     private final String title;
-    private final List<Margin> margins = new ArrayList<>();
+    private final List<MarginBar> margins = new ArrayList<>();
     private String subtitle = "";
     private Units units = Units.METRIC;
 
@@ -267,7 +267,7 @@ public final class MarginChart extends Picture {
      * @param margin the packing's margin
      * @return this
      */
-    public Builder margin(Margin margin) {
+    public Builder margin(MarginBar margin) {
       margins.add(margin);
       return this;
     }

@@ -12,7 +12,7 @@ import stenotherm.base.InvalidInputException;
  * @param low the lower end over time
  * @param high the upper end over time
  */
-public record TemperatureBand(String name, Curve low, Curve high) {
+public record ShadedBand(String name, Curve low, Curve high) {
   /**
    * Checks the name.
    *
@@ -21,7 +21,7 @@ public record TemperatureBand(String name, Curve low, Curve high) {
    * @param high the upper end
    * @throws InvalidInputException if the name is blank
    */
-  public TemperatureBand {
+  public ShadedBand {
     Checks.name("band name", name);
   }
 }

@@ -27,10 +27,10 @@ import stenotherm.words.Units;
 public final class TemperatureChart extends Picture {
   private final String subtitle;
   private final List<Curve> curves;
-  private final Optional<TemperatureBand> uncertainty;
+  private final Optional<ShadedBand> uncertainty;
   private final Optional<Range> comfortable;
   private final Optional<Range> alarm;
-  private final List<Leg> legs;
+  private final List<ChartLeg> legs;
   private final List<Marker> markers;
   private final Optional<DoubleFunction<String>> clock;
   private final Units units;
@@ -66,7 +66,7 @@ public final class TemperatureChart extends Picture {
   private Range time() {
     List<Double> times = new ArrayList<>();
     allCurves()
-        .forEach(curve -> times.addAll(curve.points().stream().map(Curve.Point::time).toList()));
+        .forEach(curve -> times.addAll(curve.points().stream().map(Curve.Reading::time).toList()));
     legs.forEach(leg -> times.addAll(List.of(leg.time().low(), leg.time().high())));
     markers.forEach(marker -> times.add(marker.point().time()));
     return spanOf(times);
@@ -79,7 +79,7 @@ public final class TemperatureChart extends Picture {
         .forEach(
             curve ->
                 temperatures.addAll(
-                    curve.points().stream().map(Curve.Point::temperature).toList()));
+                    curve.points().stream().map(Curve.Reading::temperature).toList()));
     markers.forEach(marker -> temperatures.add(marker.point().temperature()));
     return spanOf(temperatures);
   }
@@ -108,7 +108,7 @@ public final class TemperatureChart extends Picture {
     return curves;
   }
 
-  Optional<TemperatureBand> uncertainty() {
+  Optional<ShadedBand> uncertainty() {
     return uncertainty;
   }
 
@@ -120,7 +120,7 @@ public final class TemperatureChart extends Picture {
     return alarm;
   }
 
-  List<Leg> legs() {
+  List<ChartLeg> legs() {
     return legs;
   }
 
@@ -171,11 +171,11 @@ public final class TemperatureChart extends Picture {
   public static final class Builder {
     private final String title;
     private final List<Curve> curves = new ArrayList<>();
-    private final List<Leg> legs = new ArrayList<>();
+    private final List<ChartLeg> legs = new ArrayList<>();
     private final List<Marker> markers = new ArrayList<>();
     private String subtitle = "";
     private Units units = Units.METRIC;
-    private @Nullable TemperatureBand uncertainty;
+    private @Nullable ShadedBand uncertainty;
     private @Nullable Range comfortable;
     private @Nullable Range alarm;
     private @Nullable DoubleFunction<String> clock;
@@ -223,7 +223,7 @@ public final class TemperatureChart extends Picture {
      * @param band the range
      * @return this
      */
-    public Builder uncertainty(TemperatureBand band) {
+    public Builder uncertainty(ShadedBand band) {
       uncertainty = band;
       return this;
     }
@@ -256,7 +256,7 @@ public final class TemperatureChart extends Picture {
      * @param leg the leg
      * @return this
      */
-    public Builder leg(Leg leg) {
+    public Builder leg(ChartLeg leg) {
       legs.add(leg);
       return this;
     }
@@ -284,7 +284,7 @@ public final class TemperatureChart extends Picture {
       for (Curve curve : curves) {
         end = Math.max(end, curve.points().get(curve.points().size() - 1).time());
       }
-      for (Leg leg : legs) {
+      for (ChartLeg leg : legs) {
         end = Math.max(end, leg.time().high());
       }
       boolean days = end > Times.DAY;

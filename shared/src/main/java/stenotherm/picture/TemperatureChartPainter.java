@@ -211,7 +211,7 @@ final class TemperatureChartPainter {
   private List<LegLabel> legLabels(Frame frame) {
     List<LegLabel> labels = new ArrayList<>();
     for (int i = chart.legs().size() - 1; i >= 0; i--) {
-      Leg leg = chart.legs().get(i);
+      ChartLeg leg = chart.legs().get(i);
       double start = frame.acrossOf(Times.toHours(leg.time().low()));
       double end = frame.acrossOf(Times.toHours(leg.time().high()));
       double width = Letters.width(leg.name(), Look.LABEL) + 8;
@@ -257,7 +257,7 @@ final class TemperatureChartPainter {
     double stripTop = frame.top() - LEG_ROW;
     Pen boundary = new Pen(new Color(120, 120, 120), 1, Dash.SHORT);
     for (int i = 0; i < chart.legs().size(); i++) {
-      Leg leg = chart.legs().get(i);
+      ChartLeg leg = chart.legs().get(i);
       double start = frame.acrossOf(Times.toHours(leg.time().low()));
       double end = frame.acrossOf(Times.toHours(leg.time().high()));
       canvas.fill(

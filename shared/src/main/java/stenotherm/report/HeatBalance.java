@@ -21,12 +21,12 @@ import stenotherm.parcel.PlacedWarmer;
  * @param givers heat by what gave it, the most first [J]
  * @param takers heat by what took it, the most first [J]
  */
-record HeatBalance(List<Part> givers, List<Part> takers) {
+record HeatBalance(List<HeatShare> givers, List<HeatShare> takers) {
   /** Less than this part of all heat is not worth a line of its own. */
   private static final double WORTH_A_LINE = 0.005;
 
   /** A giver or taker. */
-  record Part(String name, double heat) {}
+  record HeatShare(String name, double heat) {}
 
   static HeatBalance of(Judged row) {
     HeatLedger ledger = row.planned().ledger();
@@ -75,19 +75,19 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
     return liquid[liquid.length - 1] > liquid[0];
   }
 
-  private static List<Part> sorted(Map<String, Double> heats, double all) {
-    List<Part> parts = new ArrayList<>();
+  private static List<HeatShare> sorted(Map<String, Double> heats, double all) {
+    List<HeatShare> parts = new ArrayList<>();
     double small = 0;
     for (Map.Entry<String, Double> entry : heats.entrySet()) {
       if (entry.getValue() > WORTH_A_LINE * all) {
-        parts.add(new Part(entry.getKey(), entry.getValue()));
+        parts.add(new HeatShare(entry.getKey(), entry.getValue()));
       } else {
         small += entry.getValue();
       }
     }
-    parts.sort(Comparator.comparingDouble(Part::heat).reversed());
+    parts.sort(Comparator.comparingDouble(HeatShare::heat).reversed());
     if (small > WORTH_A_LINE * all) {
-      parts.add(new Part("all else", small));
+      parts.add(new HeatShare("all else", small));
     }
     return List.copyOf(parts);
   }
@@ -115,6 +115,6 @@ record HeatBalance(List<Part> givers, List<Part> takers) {
 
   /** The heat of all givers together [J]. */
   double given() {
-    return givers.stream().mapToDouble(Part::heat).sum();
+    return givers.stream().mapToDouble(HeatShare::heat).sum();
   }
 }

@@ -22,16 +22,18 @@ import stenotherm.journey.Journey;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedPack;
+import stenotherm.picture.ChartLeg;
 import stenotherm.picture.Curve;
 import stenotherm.picture.HeatChart;
+import stenotherm.picture.MarginBar;
 import stenotherm.picture.MarginChart;
 import stenotherm.picture.Marker;
 import stenotherm.picture.Outline;
 import stenotherm.picture.SectionField;
 import stenotherm.picture.SectionPicture;
 import stenotherm.picture.SectionSheet;
+import stenotherm.picture.ShadedBand;
 import stenotherm.picture.Spot;
-import stenotherm.picture.TemperatureBand;
 import stenotherm.picture.TemperatureChart;
 import stenotherm.transit.Snapshot;
 import stenotherm.transit.TransitResult;
@@ -68,7 +70,7 @@ final class Pictures {
       double nominal = assessment.verdict().nominal();
       double other = assessment.verdict().best();
       chart.margin(
-          new stenotherm.picture.Margin(
+          new MarginBar(
               row.label(),
               nominal,
               new Range(
@@ -114,7 +116,7 @@ final class Pictures {
     String cup = tightestCup.name();
     chart
         .uncertainty(
-            new TemperatureBand(
+            new ShadedBand(
                 "coldest to hottest part, worse ends",
                 curve("low", assessment.coldEnd().times(), assessment.coldEnd().coldest(cup), end),
                 curve("high", assessment.hotEnd().times(), assessment.hotEnd().hottest(cup), end)))
@@ -126,17 +128,15 @@ final class Pictures {
                     + words.temperature(tightest.temperature())
                     + ", "
                     + Words.moment(journey, tightest.time()),
-                new Curve.Point(tightest.time(), tightest.temperature())))
+                new Curve.Reading(tightest.time(), tightest.temperature())))
         .clock(
             time ->
                 end > Times.DAY ? Words.dayAndClock(journey, time) : Words.clock(journey, time));
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double to = Math.min(planned, journey.start(leg + 1));
-      chart.leg(
-          new stenotherm.picture.Leg(
-              journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
+      chart.leg(new ChartLeg(journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
     }
-    chart.leg(new stenotherm.picture.Leg("if late", new Range(planned, end)));
+    chart.leg(new ChartLeg("if late", new Range(planned, end)));
     return chart.build();
   }
 
@@ -148,16 +148,16 @@ final class Pictures {
   }
 
   private static Curve curve(String name, double[] times, double[] values, double end) {
-    List<Curve.Point> points = new ArrayList<>();
+    List<Curve.Reading> points = new ArrayList<>();
     for (int i = 0; i < times.length && times[i] <= end; i++) {
-      points.add(new Curve.Point(times[i], values[i]));
+      points.add(new Curve.Reading(times[i], values[i]));
     }
     return new Curve(name, points);
   }
 
   /** The ambient temperature leg by leg, so that a change of legs is a jump. */
   private static Curve ambient(Journey journey, double[] times, double end) {
-    List<Curve.Point> points = new ArrayList<>();
+    List<Curve.Reading> points = new ArrayList<>();
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double from = journey.start(leg);
       double to = journey.start(leg + 1);
@@ -165,7 +165,7 @@ final class Pictures {
         if (time >= from && time <= to && time <= end) {
           var function = journey.legs().get(leg).surroundings().ambient();
           double value = time == to ? function.before(time) : function.at(time);
-          points.add(new Curve.Point(time, value));
+          points.add(new Curve.Reading(time, value));
         }
       }
     }
@@ -218,7 +218,7 @@ final class Pictures {
   /** Where a packing's heat comes from and goes to until the planned opening. */
   static HeatChart heat(Judged row) {
     HeatBalance balance = HeatBalance.of(row);
-    HeatBalance.Part first = balance.takers().get(0);
+    HeatBalance.HeatShare first = balance.takers().get(0);
     HeatChart.Builder chart =
         HeatChart.titled(
                 row.label()

@@ -16,7 +16,8 @@ import stenotherm.text.Node;
  * @param spread how far outdoor temperatures may lie off [K]
  * @param sun where it is and its sky; empty if the file does not say where
  */
-record Site(Place place, Node node, List<Range> days, double spread, Optional<Sun> sun) {
+record DescribedPlace(
+    Place place, Node node, List<Range> days, double spread, Optional<SkyAbove> sun) {
   /** Coordinates in degrees, north and east positive, and the sky above them. */
-  record Sun(double latitude, double longitude, Sky sky) {}
+  record SkyAbove(double latitude, double longitude, Sky sky) {}
 }

@@ -13,8 +13,8 @@ import stenotherm.text.Keys;
  * @param keys its keys in the order in which messages and the reference page list them
  * @param refused keys that are refused by name, with the reason as a clause
  */
-record Part(String name, String meaning, List<Key> keys, Map<String, String> refused) {
-  Part {
+record FilePart(String name, String meaning, List<Key> keys, Map<String, String> refused) {
+  FilePart {
     keys = List.copyOf(keys);
     refused = new LinkedHashMap<>(refused);
   }

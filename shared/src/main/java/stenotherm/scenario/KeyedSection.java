@@ -10,12 +10,12 @@ import stenotherm.text.SequenceNode;
  * A mapping of the file, read by its part of the vocabulary. A value that the file leaves out comes
  * from the key's preset and is told among the assumptions.
  */
-final class Section {
+final class KeyedSection {
   private final MappingNode node;
-  private final Part part;
+  private final FilePart part;
   private final Assumptions assumptions;
 
-  private Section(MappingNode node, Part part, Assumptions assumptions) {
+  private KeyedSection(MappingNode node, FilePart part, Assumptions assumptions) {
     this.node = node;
     this.part = part;
     this.assumptions = assumptions;
@@ -25,7 +25,7 @@ final class Section {
    * Refuses keys that the part does not have and lists without items, before any value is read: an
    * empty list says nothing that leaving the key out would not say better.
    */
-  static Section of(Node node, Part part, Assumptions assumptions) {
+  static KeyedSection of(Node node, FilePart part, Assumptions assumptions) {
     MappingNode mapping = node.asMapping().withKeys(part.rule());
     for (String key : mapping.keys()) {
       Node value = mapping.require(key);
@@ -33,7 +33,7 @@ final class Section {
         throw value.fail("must not be an empty list, write an item or leave the key out");
       }
     }
-    return new Section(mapping, part, assumptions);
+    return new KeyedSection(mapping, part, assumptions);
   }
 
   Assumptions assumptions() {

@@ -13,13 +13,13 @@ import stenotherm.base.Range;
  * @param longitude east of Greenwich positive, −180 to 180 [°]
  * @param utcOffset the local clock's offset from UTC, summer time included
  */
-public record Site(double latitude, double longitude, ZoneOffset utcOffset) {
+public record SunSite(double latitude, double longitude, ZoneOffset utcOffset) {
   /**
    * Checks the coordinates.
    *
    * @throws stenotherm.base.InvalidInputException if a coordinate is out of its range
    */
-  public Site {
+  public SunSite {
     Checks.within("latitude", latitude, new Range(-90, 90), "°", "North is positive.");
     Checks.within(
         "longitude",

@@ -12,7 +12,7 @@ import stenotherm.base.InvalidInputException;
  * @param line the line, counted from 1
  * @param column the column, counted from 1 in Unicode characters
  */
-public record Position(String file, int line, int column) {
+public record TextPosition(String file, int line, int column) {
   /**
    * Checks the components.
    *
@@ -21,7 +21,7 @@ public record Position(String file, int line, int column) {
    * @param column the column
    * @throws InvalidInputException if the file's name is blank or a number is below 1
    */
-  public Position {
+  public TextPosition {
     Checks.name("file name", file);
     if (line < 1 || column < 1) {
       throw new InvalidInputException(

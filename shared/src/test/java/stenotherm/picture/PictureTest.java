@@ -64,15 +64,16 @@ class PictureTest {
             .comfortable(new Range(fromCelsius(-200), fromCelsius(500)))
             .clock(seconds -> "12:00");
     for (int i = 0; i < 30; i++) {
-      builder.leg(new Leg("leg with a long name " + i, new Range(i * 240, i * 240)));
-      builder.marker(new Marker("point " + i, new Curve.Point(i * 240, warm)));
+      builder.leg(new ChartLeg("leg with a long name " + i, new Range(i * 240, i * 240)));
+      builder.marker(new Marker("point " + i, new Curve.Reading(i * 240, warm)));
     }
     return builder.build();
   }
 
   private static Picture oneMargin() {
-    Margin margin =
-        new Margin("a name without end ".repeat(10), 0, new Range(0, 0), "a note <&> ".repeat(9));
+    MarginBar margin =
+        new MarginBar(
+            "a name without end ".repeat(10), 0, new Range(0, 0), "a note <&> ".repeat(9));
     return MarginChart.titled("Nothing \"left\" & nothing <lost>").margin(margin).build();
   }
 
@@ -216,7 +217,7 @@ class PictureTest {
     for (String text : List.of(">temperature [°F]<", ">[°C]<", ">alarm below 46 °F (8 °C)<")) {
       assertTrue(chart.contains(text), text + " in " + chart);
     }
-    Margin five = new Margin("foam", 5 / 1.8, new Range(-1 / 1.8, 10 / 1.8), "");
+    MarginBar five = new MarginBar("foam", 5 / 1.8, new Range(-1 / 1.8, 10 / 1.8), "");
     String margins =
         MarginChart.titled("Margins").units(Units.US).margin(five).build().svg(900, 220);
     for (String text : List.of(">5.0 F° (−1.0 to 10.0)<", ">[F°]<", ">[K]<")) {

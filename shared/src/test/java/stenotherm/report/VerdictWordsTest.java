@@ -61,7 +61,8 @@ class VerdictWordsTest {
   }
 
   private static Assessment assessment(TransitResult run, Margin tightest) {
-    DiscretisationEstimate grid = DiscretisationEstimate.of(new double[] {1, 1, 1}, new double[] {4, 2, 1});
+    DiscretisationEstimate grid =
+        DiscretisationEstimate.of(new double[] {1, 1, 1}, new double[] {4, 2, 1});
     Verdict verdict = new Verdict(Level.TIGHT, tightest, 1.25, 2, List.of(Verdict.DEFER));
     return new Assessment(
         run, run, run, List.of(), 18, List.of(), grid, grid, new DelayMargin.AtLeast(1), verdict);
