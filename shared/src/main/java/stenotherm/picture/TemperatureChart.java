@@ -25,19 +25,17 @@ import stenotherm.words.Units;
  * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
  */
 public final class TemperatureChart extends Picture {
-  private final String subtitle;
-  private final List<Curve> curves;
-  private final Optional<ShadedBand> uncertainty;
-  private final Optional<Range> comfortable;
-  private final Optional<Range> alarm;
-  private final List<ChartLeg> legs;
-  private final List<Marker> markers;
-  private final Optional<DoubleFunction<String>> clock;
-  private final Units units;
+  final List<Curve> curves;
+  final Optional<ShadedBand> uncertainty;
+  final Optional<Range> comfortable;
+  final Optional<Range> alarm;
+  final List<ChartLeg> legs;
+  final List<Marker> markers;
+  final Optional<DoubleFunction<String>> clock;
+  final Units units;
 
   private TemperatureChart(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     curves = Checks.notEmpty("curves", builder.curves);
     uncertainty = Optional.ofNullable(builder.uncertainty);
     comfortable = Optional.ofNullable(builder.comfortable);
@@ -96,44 +94,8 @@ public final class TemperatureChart extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    new TemperatureChartPainter(canvas, this).paint();
-  }
-
-  String subtitle() {
-    return subtitle;
-  }
-
-  List<Curve> curves() {
-    return curves;
-  }
-
-  Optional<ShadedBand> uncertainty() {
-    return uncertainty;
-  }
-
-  Optional<Range> comfortable() {
-    return comfortable;
-  }
-
-  Optional<Range> alarm() {
-    return alarm;
-  }
-
-  List<ChartLeg> legs() {
-    return legs;
-  }
-
-  List<Marker> markers() {
-    return markers;
-  }
-
-  Optional<DoubleFunction<String>> clock() {
-    return clock;
-  }
-
-  Units units() {
-    return units;
+  void draw(Canvas canvas, double top) {
+    new TemperatureChartPainter(canvas, this).paint(top);
   }
 
   /** The time axis [h]. */
@@ -168,12 +130,10 @@ public final class TemperatureChart extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
+  public static final class Builder extends Titled<Builder> {
     private final List<Curve> curves = new ArrayList<>();
     private final List<ChartLeg> legs = new ArrayList<>();
     private final List<Marker> markers = new ArrayList<>();
-    private String subtitle = "";
     private Units units = Units.METRIC;
     private @Nullable ShadedBand uncertainty;
     private @Nullable Range comfortable;
@@ -181,18 +141,7 @@ public final class TemperatureChart extends Picture {
     private @Nullable DoubleFunction<String> clock;
 
     private Builder(String title) {
-      this.title = title;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
+      super(title);
     }
 
     /**
@@ -303,6 +252,11 @@ public final class TemperatureChart extends Picture {
      */
     public Builder clock(DoubleFunction<String> format) {
       clock = format;
+      return this;
+    }
+
+    @Override
+    Builder self() {
       return this;
     }
 

@@ -3,7 +3,6 @@ package stenotherm.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Axis;
@@ -212,7 +211,11 @@ final class Pictures {
   }
 
   private static String axisName(Axis axis) {
-    return axis == Axis.Z ? "height" : axis.name().toLowerCase(Locale.ROOT);
+    return switch (axis) {
+      case X -> "length";
+      case Y -> "width";
+      case Z -> "height";
+    };
   }
 
   /** Where a packing's heat comes from and goes to until the planned opening. */

@@ -54,7 +54,7 @@ class InputsTest {
     SectionField field = new SectionField(TWO, TWO, temperatures);
     temperatures[0][0] = 0;
 
-    assertEquals(290, field.temperature(0, 0));
+    assertEquals(new Range(290, 290), field.temperatureRange());
     assertRefused(() -> new SectionField(TWO, TWO, temperatures));
     assertRefused(() -> new SectionField(TWO, TWO, new double[][] {{290, 290}}));
     assertRefused(() -> new SectionField(TWO, TWO, new double[][] {}));
