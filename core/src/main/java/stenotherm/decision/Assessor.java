@@ -1,14 +1,11 @@
 package stenotherm.decision;
 
-import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -16,13 +13,10 @@ import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Orientation;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Times;
 import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.journey.Journey;
-import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Factor;
@@ -53,9 +47,6 @@ public final class Assessor {
 
   /** Margins this close are the same: what the steps of a screening run leave [K]. */
   private static final double SAME_MARGIN = 0.05;
-
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
   private final Parcel parcel;
   private final Journey journey;
@@ -135,6 +126,17 @@ public final class Assessor {
           "packing '" + parcel.name() + "'", "is not the one that was assessed");
     }
     return new LegDelay(model(COARSE), assessment, journey, leg, settings.longestHold()).margin();
+  }
+
+  /**
+   * Runs through the journey until the planned opening with nothing varied, on the full grid.
+   *
+   * @param listener told of each stored value, in simulated seconds; may stop the run
+   * @return the history; partial if the outcome is not completed
+   * @throws InvalidInputException if an ambient does not cover its time
+   */
+  public TransitResult untilOpening(ProgressListener listener) {
+    return model(FINE).run(journey, Variation.NOMINAL, listener);
   }
 
   /** The model on a grid of a scale. */
@@ -350,30 +352,7 @@ public final class Assessor {
           tightest,
           nominalMargin,
           best,
-          sentence(tightest, nominalMargin, best),
           cautions(runs.get(0)));
-    }
-
-    private String sentence(Margin tightest, double nominal, double best) {
-      // what is stored at a change of legs belongs to the one that ends
-      int number = held.legUntil(tightest.time());
-      LocalDateTime clock = held.localClock(tightest.time(), number);
-      Leg leg = held.legs().get(number);
-      Orientation orientation = leg.surroundings().orientation();
-      String left =
-          tightest.kelvin() < 0
-              ? String.format(Locale.ROOT, "%.1f K beyond the alarm band", -tightest.kelvin())
-              : String.format(Locale.ROOT, "%.1f K left", tightest.kelvin());
-      return String.format(
-          Locale.ROOT,
-          "%s is tightest: %s at %s (%.1f h after sealing), %s; nominal %.1f K, at best %.1f K.",
-          tightest.side().words(),
-          left,
-          CLOCK.format(clock),
-          Times.toHours(tightest.time()),
-          leg.name() + (orientation == Orientation.LID_UP ? "" : ", " + orientation.words()),
-          nominal,
-          best);
     }
 
     private List<String> cautions(TransitResult nominal) {

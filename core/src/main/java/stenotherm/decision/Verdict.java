@@ -3,8 +3,7 @@ package stenotherm.decision;
 import java.util.List;
 
 /**
- * A verdict: which side is tightest, how much is left and when, in a sentence with its range. Never
- * a permission.
+ * A verdict: which side is tightest, how much is left and when, with its range. Never a permission.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
@@ -12,16 +11,10 @@ import java.util.List;
  * @param tightest the margin at the worse end, on the tighter side
  * @param nominal the nominal margin on that side [K]
  * @param best the margin on that side at the other end of the range [K]
- * @param sentence the verdict in a sentence, times on the local clock
  * @param cautions what must be said beside it
  */
 public record Verdict(
-    Level level,
-    Margin tightest,
-    double nominal,
-    double best,
-    String sentence,
-    List<String> cautions) {
+    Level level, Margin tightest, double nominal, double best, List<String> cautions) {
   /** What comes before any calculation. */
   public static final String DEFER =
       "A calculation on stated assumptions, not a permission: carrier rules, the IATA Live Animals Regulations,"

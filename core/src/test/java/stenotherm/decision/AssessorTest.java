@@ -10,7 +10,6 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -73,7 +72,6 @@ class AssessorTest {
   private static void assertSober(Verdict verdict) {
     Pattern word = Pattern.compile("\\bsafe\\b", Pattern.CASE_INSENSITIVE);
     List<String> all = new ArrayList<>(verdict.cautions());
-    all.add(verdict.sentence());
     for (Level level : Level.values()) {
       all.add(level.words());
     }
@@ -161,15 +159,6 @@ class AssessorTest {
     double temperature = verdict.tightest().temperature();
     assertEquals(temperature - 283.15, verdict.tightest().kelvin(), 1e-9);
     assertTrue(temperature > 257.15 && temperature < 280);
-    assertEquals(
-        String.format(
-            Locale.ROOT,
-            "cold side is tightest: %.1f K beyond the alarm band at 22:30 on 31 January (2.5 h"
-                + " after sealing), night; nominal %.1f K, at best %.1f K.",
-            -verdict.tightest().kelvin(),
-            verdict.nominal(),
-            verdict.best()),
-        verdict.sentence());
     assertTrue(verdict.tightest().kelvin() < verdict.nominal());
     assertTrue(verdict.nominal() < verdict.best());
     assertSober(verdict);
@@ -208,7 +197,7 @@ class AssessorTest {
 
   /** Two legs in two time zones; the second warms up until the opening. */
   @Test
-  void theSentenceTellsClockAndLegOfTheTightestMoment() {
+  void theTightestMomentIsOnTheClockOfItsLeg() {
     Parcel parcel =
         Packings.warmed(
             List.of(new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), 0)));
@@ -230,21 +219,8 @@ class AssessorTest {
     double time = verdict.tightest().time();
     assertEquals(18 * HOUR, time);
     // 20:00 in the east, 18 hours on, three hours back
-    String left =
-        String.format(
-            Locale.ROOT,
-            verdict.tightest().kelvin() < 0 ? "%.1f K beyond the alarm band" : "%.1f K left",
-            Math.abs(verdict.tightest().kelvin()));
-    assertEquals(
-        "hot side is tightest: "
-            + left
-            + String.format(
-                Locale.ROOT,
-                " at 11:00 on 1 February (18.0 h after sealing), hot depot; nominal %.1f K, at best"
-                    + " %.1f K.",
-                verdict.nominal(),
-                verdict.best()),
-        verdict.sentence());
+    Journey held = assessment.nominal().journey();
+    assertEquals(LocalDateTime.of(2026, 2, 1, 11, 0), held.localClock(time, held.legUntil(time)));
     assertEquals(305.15 - verdict.tightest().temperature(), verdict.tightest().kelvin(), 1e-9);
     Variation hot = assessment.hotEnd().variation();
     assertEquals(End.HIGH, hot.of(Factor.AMBIENT));
@@ -320,19 +296,15 @@ class AssessorTest {
 
   /** The last values of a leg are its own, though the next begins at the same time. */
   @Test
-  void theSentenceNamesTheLegThatEnds() {
+  void theTightestMomentIsOfTheLegThatEnds() {
     Leg cold = leg("cold truck", EAST, 5, Ambient.constant(268.15));
     Leg side = cold.in(cold.surroundings().lying(Orientation.X_MAX_UP).atAltitude(1500));
     Journey journey = journey(295.15, side, leg("room", WEST, 6, Ambient.constant(295.15)));
-    Verdict verdict = assess(Packings.plain(), journey).verdict();
-    assertEquals(5 * HOUR, verdict.tightest().time(), 0.2 * HOUR);
-    assertTrue(
-        verdict
-            .sentence()
-            .contains(
-                " at 01:00 on 1 February (5.0 h after sealing), cold truck, on its side, face xMax"
-                    + " up; nominal"),
-        verdict.sentence());
+    Assessment assessment = assess(Packings.plain(), journey);
+    Verdict verdict = assessment.verdict();
+    double time = verdict.tightest().time();
+    assertEquals(5 * HOUR, time, 0.2 * HOUR);
+    assertEquals(0, assessment.nominal().journey().legUntil(time));
     assertTrue(
         verdict.cautions().stream().anyMatch(each -> each.startsWith("In 'cold truck' the parcel")),
         verdict.cautions().toString());

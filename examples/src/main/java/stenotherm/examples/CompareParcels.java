@@ -9,9 +9,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -22,6 +20,10 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
+import stenotherm.report.Comparison;
+import stenotherm.report.ComparisonReport;
+import stenotherm.report.Judged;
+import stenotherm.report.ReportFolder;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.text.TextFormatException;
@@ -63,9 +65,6 @@ public final class CompareParcels implements Callable<Integer> {
   private static final String SHIPPED = "cold-night.yaml";
   private static final int MOST_THREADS = 256;
 
-  /** Percent between two lines of progress. */
-  private static final int LINE_EVERY = 25;
-
   @Parameters(
       arity = "0..1",
       paramLabel = "SCENARIO",
@@ -93,9 +92,6 @@ public final class CompareParcels implements Callable<Integer> {
       hidden = true,
       description = "Cell widths times this, for quick tries (2) and convergence studies (0.7).")
   private double meshScale = 1;
-
-  private final boolean watched = isWatched();
-  private int nextLine = LINE_EVERY;
 
   @Spec private @Nullable CommandSpec spec;
 
@@ -137,7 +133,8 @@ public final class CompareParcels implements Callable<Integer> {
     } catch (IOException problem) {
       return complain(BAD_SCENARIO, "cannot read the scenario: " + inWords(problem));
     }
-    ReportFolder folder = new ReportFolder(out == null ? defaultFolder() : out);
+    ReportFolder folder =
+        new ReportFolder(out == null ? defaultFolder() : out, ComparisonReport.FILES);
     try {
       folder.check();
     } catch (IOException problem) {
@@ -145,38 +142,33 @@ public final class CompareParcels implements Callable<Integer> {
     }
     List<Judged> rows;
     try {
-      rows =
-          Comparison.run(
-              scenario,
-              TransitSettings.standard().meshScaled(meshScale),
-              threads,
-              this::showProgress);
-      endProgress();
+      rows = compare(scenario);
     } catch (InvalidInputException problem) {
-      endProgress();
       return complain(BAD_SCENARIO, scenarioName() + ": " + problem.getMessage());
     } catch (IllegalStateException problem) {
-      endProgress();
       return complain(FAILED, "computation ended early: " + problem.getMessage());
     }
-    Console.print(scenario, rows, out());
-    return write(scenario, rows, folder);
-  }
-
-  private int write(Scenario scenario, List<Judged> rows, ReportFolder folder) {
-    Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(ReportFolder.REPORT, HtmlReport.of(scenario, rows));
-    files.put(ReportFolder.SUMMARY, DataFiles.summary(scenario, rows));
-    files.put(ReportFolder.HISTORY, DataFiles.history(rows));
+    ComparisonReport report = new ComparisonReport(scenario, rows);
+    report.print(out());
     try {
-      folder.write(files);
+      folder.write(report.files());
     } catch (IOException problem) {
       return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
     }
     out().println();
-    out().println("Report: " + folder.report());
+    out().println("Report: " + folder.file(ComparisonReport.PAGE));
     out().flush();
     return 0;
+  }
+
+  private List<Judged> compare(Scenario scenario) {
+    TransitSettings settings = TransitSettings.standard().meshScaled(meshScale);
+    Progress progress = new Progress(err());
+    try {
+      return Comparison.run(scenario, settings, threads, progress::show);
+    } finally {
+      progress.end();
+    }
   }
 
   private void checkOptions() {
@@ -225,37 +217,6 @@ public final class CompareParcels implements Callable<Integer> {
     err().println(message);
     err().flush();
     return code;
-  }
-
-  /** One line that counts up for somebody who watches, a few lines for a file. */
-  private void showProgress(int percent) {
-    if (watched) {
-      err().print("\rcomputing: " + percent + " %");
-    } else if (percent >= nextLine) {
-      err().println("computing: " + percent + " %");
-      nextLine = percent - percent % LINE_EVERY + LINE_EVERY;
-    }
-    err().flush();
-  }
-
-  /** Tells whether somebody watches the console; from Java 22 on there may be one without. */
-  @SuppressWarnings("SystemConsoleNull") // isTerminal is asked for where there is one
-  private static boolean isWatched() {
-    java.io.Console console = System.console();
-    if (console == null) {
-      return false;
-    }
-    try {
-      return Boolean.TRUE.equals(java.io.Console.class.getMethod("isTerminal").invoke(console));
-    } catch (ReflectiveOperationException before22) {
-      return true;
-    }
-  }
-
-  private void endProgress() {
-    if (watched) {
-      err().println();
-    }
   }
 
   private CommandLine command() {

@@ -26,8 +26,8 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.Walls;
 import stenotherm.sun.FaceIrradiance;
 import stenotherm.sun.OpticalDepths;
-import stenotherm.sun.Site;
 import stenotherm.sun.Sky;
+import stenotherm.sun.SunSite;
 import stenotherm.transit.TransitResult;
 
 /**
@@ -53,10 +53,10 @@ public final class DayInTheSun {
     var day = new Range(fromCelsius(18), fromCelsius(28));
     TimeFunction air =
         new DailyExtremes(-Times.fromHours(8), List.of(day), DiurnalShape.onClock(1));
-    var site = new Site(40, -75, Sample.CLOCK);
+    var site = new SunSite(40, -75, SampleParcel.CLOCK);
     Sky sky = Sky.cloudless(OpticalDepths.HAZY_SUMMER);
     var time = new Range(0, Times.fromHours(HOURS));
-    Map<Face, TimeFunction> sun = FaceIrradiance.of(site, sky, 90, Sample.MORNING, time);
+    Map<Face, TimeFunction> sun = FaceIrradiance.of(site, sky, 90, SampleParcel.MORNING, time);
     Map<Face, TimeFunction> onLid = Map.of(Face.Z_MAX, sun.get(Face.Z_MAX));
     // half a lid's width in the shadow of a wall
     // the western half of the lid lies in shadow
@@ -72,42 +72,46 @@ public final class DayInTheSun {
     places.put("the lid", paint -> shade.under(new Sunshine(onLid, paint, 0)));
     places.put("lid and sides", paint -> shade.under(new Sunshine(sun, paint, 0)));
     List<TransitResult> brownBoxes = new ArrayList<>();
-    Sample.print("                 hottest part [°C]   to the alarm band [K]   hottest lid [°C]");
-    Sample.print("sun on            white   brown         white    brown        white   brown");
+    SampleParcel.print(
+        "                 hottest part [°C]   to the alarm band [K]   hottest lid [°C]");
+    SampleParcel.print(
+        "sun on            white   brown         white    brown        white   brown");
     places.forEach(
         (name, under) -> {
           TransitResult white =
-              Sample.send(box(), Sample.wait(under.apply(SolarAbsorptance.WHITE_PAINT), HOURS));
+              SampleParcel.send(
+                  box(), SampleParcel.wait(under.apply(SolarAbsorptance.WHITE_PAINT), HOURS));
           TransitResult brown =
-              Sample.send(box(), Sample.wait(under.apply(SolarAbsorptance.KRAFT_BOARD), HOURS));
+              SampleParcel.send(
+                  box(), SampleParcel.wait(under.apply(SolarAbsorptance.KRAFT_BOARD), HOURS));
           brownBoxes.add(brown);
-          Sample.print(
+          SampleParcel.print(
               "%-15s  %6.1f  %6.1f        %6.1f   %6.1f       %6.1f  %6.1f",
               name,
-              Sample.celsius(hottest(white)),
-              Sample.celsius(hottest(brown)),
+              SampleParcel.celsius(hottest(white)),
+              SampleParcel.celsius(hottest(brown)),
               left(white),
               left(brown),
-              Sample.celsius(lid(white)),
-              Sample.celsius(lid(brown)));
+              SampleParcel.celsius(lid(white)),
+              SampleParcel.celsius(lid(brown)));
         });
     TransitResult all = brownBoxes.get(3);
-    Sample.print(
+    SampleParcel.print(
         "Sun on the lid makes the hottest part of a gecko in a brown box %.1f K hotter than shade"
             + " does, sun on lid and sides %.1f K: the margin falls from %.1f K to %.1f K.",
         hottest(brownBoxes.get(2)) - hottest(brownBoxes.get(0)),
         hottest(all) - hottest(brownBoxes.get(0)),
         left(brownBoxes.get(0)),
         left(all));
-    Sample.printCautions(all);
+    SampleParcel.printCautions(all);
   }
 
   private static double hottest(TransitResult result) {
-    return Sample.exposure(result).hottest().temperature();
+    return SampleParcel.exposure(result).hottest().temperature();
   }
 
   private static double left(TransitResult result) {
-    return Sample.exposure(result).hotMargin(Limit.ALARM);
+    return SampleParcel.exposure(result).hotMargin(Limit.ALARM);
   }
 
   private static double lid(TransitResult result) {
@@ -115,13 +119,13 @@ public final class DayInTheSun {
   }
 
   private static Parcel box() {
-    Walls walls = Sample.walls(0.03);
+    Walls walls = SampleParcel.walls(0.03);
     return new Parcel(
         "box",
         walls.around(new Dimensions(0.19, 0.16, 0.14)),
         walls,
         Materials.SHREDDED_PAPER,
-        List.of(Sample.cup(0.04)),
+        List.of(SampleParcel.cup(0.04)),
         List.of());
   }
 }

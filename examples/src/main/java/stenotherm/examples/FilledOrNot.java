@@ -39,10 +39,10 @@ public final class FilledOrNot {
    */
   public static void main(String[] args) {
     // invented: the cup on the floor of a box that is left half a day in a room at 5 °C
-    Walls walls = Sample.walls(0.03);
+    Walls walls = SampleParcel.walls(0.03);
     Box outer = walls.around(new Dimensions(0.19, 0.16, 0.14));
     Surroundings room = Surroundings.of(Ambient.constant(fromCelsius(5)), 0, FaceFilms.indoors());
-    Journey wait = Sample.wait(room, 12);
+    Journey wait = SampleParcel.wait(room, 12);
     Map<String, Filling> fillings = new LinkedHashMap<>();
     fillings.put("shredded paper", new Filling.Loose(Materials.SHREDDED_PAPER));
     fillings.put("crumpled newspaper", new Filling.Loose(Materials.CRUMPLED_NEWSPAPER));
@@ -50,42 +50,46 @@ public final class FilledOrNot {
     fillings.put("nothing", Filling.none());
     List<TransitResult> cooled = new ArrayList<>();
     List<TransitResult> warmed = new ArrayList<>();
-    Sample.print("                           no warmer:        warmer on the lid, after 12 h:");
-    Sample.print("filled with                alarm band left   animal's coldest  warmer's hottest");
+    SampleParcel.print(
+        "                           no warmer:        warmer on the lid, after 12 h:");
+    SampleParcel.print(
+        "filled with                alarm band left   animal's coldest  warmer's hottest");
     fillings.forEach(
         (name, filling) -> {
-          TransitResult cold = Sample.send(box(outer, walls, filling, List.of()), wait);
+          TransitResult cold = SampleParcel.send(box(outer, walls, filling, List.of()), wait);
           TransitResult warm =
-              Sample.send(box(outer, walls, filling, List.of(Sample.warmer(Face.Z_MAX))), wait);
+              SampleParcel.send(
+                  box(outer, walls, filling, List.of(SampleParcel.warmer(Face.Z_MAX))), wait);
           cooled.add(cold);
           warmed.add(warm);
-          Sample.print(
+          SampleParcel.print(
               "%-25s  after %.1f h       %7.1f °C        %7.1f °C",
               name,
               alarmLeft(cold),
-              Sample.celsius(coldest(warm)),
-              Sample.celsius(Sample.last(warm.hottest(Sample.WARMER))));
+              SampleParcel.celsius(coldest(warm)),
+              SampleParcel.celsius(SampleParcel.last(warm.hottest(SampleParcel.WARMER))));
         });
     int none = fillings.size() - 1;
-    Sample.print(
+    SampleParcel.print(
         "Taking out the shredded paper leaves the gecko %.1f h instead of %.1f h in its alarm band,"
             + " but with a warmer on the lid its coldest part changes by %s K.",
         alarmLeft(cooled.get(none)),
         alarmLeft(cooled.get(0)),
-        new Words(Figures.METRIC).change(coldest(warmed.get(none)) - coldest(warmed.get(0))));
-    Sample.printCautions(warmed.get(none));
+        Figures.METRIC.change(coldest(warmed.get(none)) - coldest(warmed.get(0))));
+    SampleParcel.printCautions(warmed.get(none));
   }
 
   private static Parcel box(Box outer, Walls walls, Filling filling, List<PlacedWarmer> warmers) {
-    return new Parcel("box", outer, walls, filling, List.of(Sample.cup(0)), warmers, List.of());
+    return new Parcel(
+        "box", outer, walls, filling, List.of(SampleParcel.cup(0)), warmers, List.of());
   }
 
   private static double alarmLeft(TransitResult result) {
-    var breach = Sample.exposure(result).outside(Limit.ALARM).firstBreach();
+    var breach = SampleParcel.exposure(result).outside(Limit.ALARM).firstBreach();
     return Times.toHours(breach.orElse(result.journey().duration()));
   }
 
   private static double coldest(TransitResult result) {
-    return Sample.last(result.coldest(Sample.CUP));
+    return SampleParcel.last(result.coldest(SampleParcel.CUP));
   }
 }

@@ -39,15 +39,18 @@ public final class FoamOrSize {
     // invented: foam and fill, six hours at 0 °C without a warmer, twelve with one
     Surroundings room = Surroundings.of(Ambient.constant(fromCelsius(0)), 0, FaceFilms.indoors());
     double[][] hours = new double[FOAM.length][FILL.length];
-    Sample.print("Hours in the alarm band without a warmer (litres outside):");
-    Sample.print("fill on all sides     25 mm        40 mm        55 mm");
+    SampleParcel.print("Hours in the alarm band without a warmer (litres outside):");
+    SampleParcel.print("fill on all sides     25 mm        40 mm        55 mm");
     for (int row = 0; row < FOAM.length; row++) {
       StringBuilder line = new StringBuilder();
       for (int column = 0; column < FILL.length; column++) {
         Parcel parcel = box(FOAM[row], FILL[column], List.of());
-        TransitResult result = Sample.send(parcel, Sample.wait(room, 6));
+        TransitResult result = SampleParcel.send(parcel, SampleParcel.wait(room, 6));
         double left =
-            Sample.exposure(result).outside(Limit.ALARM).firstBreach().orElse(Times.fromHours(6));
+            SampleParcel.exposure(result)
+                .outside(Limit.ALARM)
+                .firstBreach()
+                .orElse(Times.fromHours(6));
         hours[row][column] = Times.toHours(left);
         line.append(
             String.format(
@@ -56,27 +59,27 @@ public final class FoamOrSize {
                 hours[row][column],
                 Volumes.toLitres(parcel.outerVolume())));
       }
-      Sample.print("foam of %.0f mm      %s", Lengths.toMillimetres(FOAM[row]), line);
+      SampleParcel.print("foam of %.0f mm      %s", Lengths.toMillimetres(FOAM[row]), line);
     }
-    Parcel foamy = box(FOAM[2], FILL[0], List.of(Sample.warmer(Face.Z_MAX)));
-    Parcel filled = box(FOAM[0], FILL[2], List.of(Sample.warmer(Face.Z_MAX)));
-    TransitResult warmFoamy = Sample.send(foamy, Sample.wait(room, 12));
-    TransitResult warmFilled = Sample.send(filled, Sample.wait(room, 12));
-    Sample.print(
+    Parcel foamy = box(FOAM[2], FILL[0], List.of(SampleParcel.warmer(Face.Z_MAX)));
+    Parcel filled = box(FOAM[0], FILL[2], List.of(SampleParcel.warmer(Face.Z_MAX)));
+    TransitResult warmFoamy = SampleParcel.send(foamy, SampleParcel.wait(room, 12));
+    TransitResult warmFilled = SampleParcel.send(filled, SampleParcel.wait(room, 12));
+    SampleParcel.print(
         "Each litre from the smallest box on adds %.2f h if it goes into foam, %.2f h if into fill;"
             + " with a warmer on the lid the coldest part is at %.1f °C after 12 h with 45 mm of"
             + " foam, %.1f °C with 15 mm in a box of the same size.",
         perLitre(hours[2][0] - hours[0][0], foamy),
         perLitre(hours[0][2] - hours[0][0], filled),
-        Sample.celsius(Sample.last(warmFoamy.coldest(Sample.CUP))),
-        Sample.celsius(Sample.last(warmFilled.coldest(Sample.CUP))));
-    Sample.printCautions(warmFoamy);
+        SampleParcel.celsius(SampleParcel.last(warmFoamy.coldest(SampleParcel.CUP))),
+        SampleParcel.celsius(SampleParcel.last(warmFilled.coldest(SampleParcel.CUP))));
+    SampleParcel.printCautions(warmFoamy);
   }
 
   /** The same fill on every side of the cup. */
   private static Parcel box(double foam, double fill, List<PlacedWarmer> warmers) {
-    Walls walls = Sample.walls(foam);
-    Dimensions cup = Sample.CUP_SIZE;
+    Walls walls = SampleParcel.walls(foam);
+    Dimensions cup = SampleParcel.CUP_SIZE;
     var inner =
         new Dimensions(cup.length() + 2 * fill, cup.width() + 2 * fill, cup.height() + 2 * fill);
     return new Parcel(
@@ -84,7 +87,7 @@ public final class FoamOrSize {
         walls.around(inner),
         walls,
         Materials.SHREDDED_PAPER,
-        List.of(Sample.cup(fill)),
+        List.of(SampleParcel.cup(fill)),
         warmers);
   }
 

@@ -33,6 +33,7 @@ import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Walls;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.FaceNames;
 
 /**
  * Which pack carries a gecko through a hot day: none, one or two, of paraffin or of frozen gel, and
@@ -64,7 +65,7 @@ public final class SummerPack {
     var day = new Range(fromCelsius(24), fromCelsius(37));
     TimeFunction air =
         new DailyExtremes(-Times.fromHours(8), List.of(day, day), DiurnalShape.onClock(1));
-    Journey lane = Sample.wait(Surroundings.of(air, 0, FaceFilms.indoors()), 24);
+    Journey lane = SampleParcel.wait(Surroundings.of(air, 0, FaceFilms.indoors()), 24);
     Map<String, List<PlacedPack>> choices = new LinkedHashMap<>();
     choices.put("no pack", List.of());
     choices.put("paraffin on lid", packs(PARAFFIN, 15, Face.Z_MAX));
@@ -72,25 +73,26 @@ public final class SummerPack {
     choices.put("gel on lid", packs(GEL, -5, Face.Z_MAX));
     choices.put("gel, lid and floor", packs(GEL, -5, Face.Z_MAX, Face.Z_MIN));
     List<TransitResult> results = new ArrayList<>();
-    Sample.print("                         hottest  coldest  left to the alarm band  pack on lid");
-    Sample.print("packs                      [°C]     [°C]   hot [K]    cold [K]     melted");
+    SampleParcel.print(
+        "                         hottest  coldest  left to the alarm band  pack on lid");
+    SampleParcel.print("packs                      [°C]     [°C]   hot [K]    cold [K]     melted");
     choices.forEach(
         (name, packs) -> {
-          TransitResult result = Sample.send(box(packs), lane);
+          TransitResult result = SampleParcel.send(box(packs), lane);
           results.add(result);
-          Exposure exposure = Sample.exposure(result);
-          Sample.print(
+          Exposure exposure = SampleParcel.exposure(result);
+          SampleParcel.print(
               "%-23s  %6.1f   %6.1f   %6.1f     %6.1f       %s",
               name,
-              Sample.celsius(exposure.hottest().temperature()),
-              Sample.celsius(exposure.coldest().temperature()),
+              SampleParcel.celsius(exposure.hottest().temperature()),
+              SampleParcel.celsius(exposure.coldest().temperature()),
               exposure.hotMargin(Limit.ALARM),
               exposure.coldMargin(Limit.ALARM),
               packs.isEmpty() ? "-" : melted(result));
         });
     List<String> names = List.copyOf(choices.keySet());
     TransitResult best = Collections.max(results, Comparator.comparingDouble(SummerPack::left));
-    Sample.print(
+    SampleParcel.print(
         "Most is left with '%s': %.1f K on the tighter side; '%s' leaves %.1f K, '%s' %.1f K.",
         names.get(results.indexOf(best)),
         left(best),
@@ -98,12 +100,12 @@ public final class SummerPack {
         left(results.get(0)),
         names.get(names.size() - 1),
         left(results.get(results.size() - 1)));
-    Sample.printCautions(results.get(1));
+    SampleParcel.printCautions(results.get(1));
   }
 
   /** On the tighter side of the alarm band [K]. */
   private static double left(TransitResult result) {
-    Exposure exposure = Sample.exposure(result);
+    Exposure exposure = SampleParcel.exposure(result);
     return Math.min(exposure.hotMargin(Limit.ALARM), exposure.coldMargin(Limit.ALARM));
   }
 
@@ -113,7 +115,7 @@ public final class SummerPack {
         .map(
             face ->
                 new PlacedPack(
-                    "pack on " + Words.face(face),
+                    "pack on " + FaceNames.of(face),
                     pack,
                     Placement.onFace(face, Mounting.taped()),
                     start))
@@ -121,13 +123,13 @@ public final class SummerPack {
   }
 
   private static Parcel box(List<PlacedPack> packs) {
-    Walls walls = Sample.walls(0.03);
+    Walls walls = SampleParcel.walls(0.03);
     return new Parcel(
         "box",
         walls.around(new Dimensions(0.19, 0.16, 0.15)),
         walls,
         new Filling.Loose(Materials.SHREDDED_PAPER),
-        List.of(Sample.cup(0.045)),
+        List.of(SampleParcel.cup(0.045)),
         List.of(),
         packs);
   }
@@ -140,6 +142,6 @@ public final class SummerPack {
         return String.format(Locale.ROOT, "after %.0f h", Times.toHours(result.times()[row]));
       }
     }
-    return String.format(Locale.ROOT, "%.0f %%", 100 * Sample.last(liquid));
+    return String.format(Locale.ROOT, "%.0f %%", 100 * SampleParcel.last(liquid));
   }
 }

@@ -41,48 +41,49 @@ public final class WarmerGap {
    */
   public static void main(String[] args) {
     // invented: half a day in a room at 15 °C; at the widest gap the warmer lies under the lid
-    Walls walls = Sample.walls(0.03);
-    double top = 0.02 + Sample.CUP_SIZE.height();
+    Walls walls = SampleParcel.walls(0.03);
+    double top = 0.02 + SampleParcel.CUP_SIZE.height();
     double pad = Warmers.FORTY_HOUR.size().thickness();
     Box outer = walls.around(new Dimensions(0.19, 0.16, top + GAPS[GAPS.length - 1] + pad));
     Surroundings room = Surroundings.of(Ambient.constant(fromCelsius(15)), 0, FaceFilms.indoors());
-    Journey wait = Sample.wait(room, 12);
+    Journey wait = SampleParcel.wait(room, 12);
     List<TransitResult> results = new ArrayList<>();
-    Sample.print("fill between  hottest part  left to the  hottest part");
-    Sample.print("   [mm]       [°C]          alarm band   of the warmer [°C]");
+    SampleParcel.print("fill between  hottest part  left to the  hottest part");
+    SampleParcel.print("   [mm]       [°C]          alarm band   of the warmer [°C]");
     for (double gap : GAPS) {
       var place = new Placement.InCavity(new Position(0, 0, top + gap), Axis.Z);
       var warmer =
-          new PlacedWarmer(Sample.WARMER, Warmers.FORTY_HOUR, place, -Times.fromHours(0.5));
+          new PlacedWarmer(SampleParcel.WARMER, Warmers.FORTY_HOUR, place, -Times.fromHours(0.5));
       var parcel =
           new Parcel(
               "box",
               outer,
               walls,
               Materials.SHREDDED_PAPER,
-              List.of(Sample.cup(0.02)),
+              List.of(SampleParcel.cup(0.02)),
               List.of(warmer));
-      TransitResult result = Sample.send(parcel, wait);
+      TransitResult result = SampleParcel.send(parcel, wait);
       results.add(result);
-      Sample.print(
+      SampleParcel.print(
           "%7.0f       %4.1f          %5.1f K      %4.1f",
           Lengths.toMillimetres(gap),
-          Sample.celsius(Sample.exposure(result).hottest().temperature()),
+          SampleParcel.celsius(SampleParcel.exposure(result).hottest().temperature()),
           left(result),
-          Sample.celsius(Arrays.stream(result.hottest(Sample.WARMER)).max().orElseThrow()));
+          SampleParcel.celsius(
+              Arrays.stream(result.hottest(SampleParcel.WARMER)).max().orElseThrow()));
     }
     int enough = 0;
     while (enough < GAPS.length - 1 && left(results.get(enough)) < 0) {
       enough++;
     }
-    Sample.print(
+    SampleParcel.print(
         "Lying on the cup the warmer brings the gecko's hottest part to a margin of %.1f K;"
             + " %.0f mm of fill between them leave %.1f K.",
         left(results.get(0)), Lengths.toMillimetres(GAPS[enough]), left(results.get(enough)));
-    Sample.printCautions(results.get(0));
+    SampleParcel.printCautions(results.get(0));
   }
 
   private static double left(TransitResult result) {
-    return Sample.exposure(result).hotMargin(Limit.ALARM);
+    return SampleParcel.exposure(result).hotMargin(Limit.ALARM);
   }
 }

@@ -18,6 +18,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Walls;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.FaceNames;
 
 /**
  * Does a warmer do more on the lid, on a side wall or on the floor, and where does its heat go?
@@ -28,11 +29,11 @@ public final class WarmerPlace {
   /** What one place came to. */
   private record Row(String place, TransitResult result) {
     double coldest() {
-      return Sample.last(result.coldest(Sample.CUP));
+      return SampleParcel.last(result.coldest(SampleParcel.CUP));
     }
 
     double out(Face face) {
-      return -Sample.last(result.heatFlow(face));
+      return -SampleParcel.last(result.heatFlow(face));
     }
 
     double outTogether() {
@@ -49,32 +50,32 @@ public final class WarmerPlace {
    */
   public static void main(String[] args) {
     // invented: 40 mm of fill on every side of the cup, a day in a room at 5 °C
-    Walls walls = Sample.walls(0.03);
+    Walls walls = SampleParcel.walls(0.03);
     Box outer = walls.around(new Dimensions(0.19, 0.16, 0.14));
     Surroundings room = Surroundings.of(Ambient.constant(fromCelsius(5)), 0, FaceFilms.indoors());
-    Journey day = Sample.wait(room, 24);
+    Journey day = SampleParcel.wait(room, 24);
     List<Row> rows = new ArrayList<>();
-    Sample.print("after 24 h   animal [°C]       heat out by [W]        warmer");
-    Sample.print("warmer on    coldest  hottest   lid  sides  floor    gives [W]");
+    SampleParcel.print("after 24 h   animal [°C]       heat out by [W]        warmer");
+    SampleParcel.print("warmer on    coldest  hottest   lid  sides  floor    gives [W]");
     for (Face face : List.of(Face.Z_MAX, Face.Y_MIN, Face.Z_MIN)) {
-      PlacedWarmer warmer = Sample.warmer(face);
+      PlacedWarmer warmer = SampleParcel.warmer(face);
       var parcel =
           new Parcel(
               "box",
               outer,
               walls,
               Materials.SHREDDED_PAPER,
-              List.of(Sample.cup(0.04)),
+              List.of(SampleParcel.cup(0.04)),
               List.of(warmer));
-      Row row = new Row(Words.face(face), Sample.send(parcel, day));
+      Row row = new Row(FaceNames.of(face), SampleParcel.send(parcel, day));
       rows.add(row);
       double lid = row.out(Face.Z_MAX);
       double floor = row.out(Face.Z_MIN);
-      Sample.print(
+      SampleParcel.print(
           "%-11s  %7.1f  %7.1f  %4.2f   %4.2f   %4.2f         %4.2f",
           row.place(),
-          Sample.celsius(row.coldest()),
-          Sample.celsius(Sample.last(row.result().hottest(Sample.CUP))),
+          SampleParcel.celsius(row.coldest()),
+          SampleParcel.celsius(SampleParcel.last(row.result().hottest(SampleParcel.CUP))),
           lid,
           row.outTogether() - lid - floor,
           floor,
@@ -82,9 +83,9 @@ public final class WarmerPlace {
     }
     Row best = rows.stream().max(Comparator.comparingDouble(Row::coldest)).orElseThrow();
     Row worst = rows.stream().min(Comparator.comparingDouble(Row::coldest)).orElseThrow();
-    Sample.print(
+    SampleParcel.print(
         "The coldest part of the gecko is warmest with the warmer on the %s, %.1f K above the %s.",
         best.place(), best.coldest() - worst.coldest(), worst.place());
-    Sample.printCautions(best.result());
+    SampleParcel.printCautions(best.result());
   }
 }

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
 import picocli.CommandLine;
 import stenotherm.decision.Verdict;
+import stenotherm.report.Cautions;
 import stenotherm.warmer.WarmerClass;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -95,7 +96,7 @@ class CompareParcelsTest {
             "warm, \"foam\", with warmer: ",
             "tightest",
             WarmerClass.AIR_CAUTION,
-            Words.ILLUSTRATIVE,
+            Cautions.ILLUSTRATIVE,
             Verdict.DEFER,
             "Report: ")) {
       assertTrue(one.out().contains(expected), expected + " in\n" + one.out());
@@ -150,7 +151,7 @@ class CompareParcelsTest {
             "<h2>Assumptions and their sources</h2>",
             "<h1>Small &lt;test&gt; &amp; &quot;more&quot;</h1>",
             WarmerClass.AIR_CAUTION,
-            Words.ILLUSTRATIVE,
+            Cautions.ILLUSTRATIVE,
             Verdict.DEFER)) {
       assertTrue(html.contains(expected), expected);
     }
@@ -194,7 +195,7 @@ class CompareParcelsTest {
     assertTrue(heat.get("stored_in_blocks").has("fill"));
     assertEquals(2, first.get("coefficients_of_legs").size());
     assertTrue(first.get("outer_volume_m3").asDouble() > 0.2 * 0.17 * 0.15 - 1e-12);
-    assertTrue(first.get("mean_heat_into_parcel_until_opening_W").get("zMax").asDouble() < 0);
+    assertTrue(first.get("mean_heat_into_parcel_until_opening_W").get("lid").asDouble() < 0);
     assertTrue(first.get("cautions").toString().contains(WarmerClass.AIR_CAUTION));
   }
 

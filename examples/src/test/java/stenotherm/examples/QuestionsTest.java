@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stenotherm.decision.Verdict;
 import stenotherm.parcel.PackClass;
+import stenotherm.report.Cautions;
 import stenotherm.warmer.WarmerClass;
 
 /** What the programs with one question each print: in physical order, and as the README says. */
@@ -65,7 +66,7 @@ class QuestionsTest {
   void warmerPlace() throws IOException {
     run(WarmerPlace::main);
     double[] lid = row("lid ");
-    double[] side = row("side yMin ");
+    double[] side = row("front ");
     double[] floor = row("floor ");
     assertTrue(side[0] < lid[0] && lid[0] < floor[0], "the animal lies on the floor of its cup");
     assertTrue(side[1] - side[0] > lid[1] - lid[0], "warmed from one side, least even");
@@ -76,7 +77,7 @@ class QuestionsTest {
     }
     assertInReadme(line("The coldest part"));
     assertTrue(lines.contains(WarmerClass.AIR_CAUTION));
-    assertTrue(lines.contains(Words.ILLUSTRATIVE));
+    assertTrue(lines.contains(Cautions.ILLUSTRATIVE));
     assertGridWithin(0.3);
   }
 

@@ -1,31 +1,32 @@
 package stenotherm.picture;
 
-import java.awt.Color;
-import java.awt.Shape;
-import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /**
- * A surface to draw on, in pixels from the upper left corner; the few things that both formats can
- * do alike.
+ * A surface to draw on, written as SVG 1.1. Texts stay texts, fixed at their start, middle or end,
+ * so that they stand right in whatever sans-serif font the reader has.
  */
-interface Canvas {
-  /** Width [pixel]. */
-  int width();
+final class Canvas {
+  private static final double HALO_WIDTH = 3;
+  private static final Color HALO = new Color(255, 255, 255, 0.88);
 
-  /** Height [pixel]. */
-  int height();
+  private final int width;
+  private final int height;
+  private final StringBuilder elements = new StringBuilder();
 
-  /** Fills a shape with smooth edges. */
-  void fill(Shape shape, Color color);
-
-  /** Fills a rectangle without smoothing, so that neighbours leave no seam. */
-  void fillCell(Rectangle2D cell, Color color);
-
-  /** Draws a line. */
-  void stroke(Shape shape, Pen pen);
-
-  /** Writes one line of text. */
-  void write(String text, Anchor anchor, Lettering lettering);
+  Canvas(int width, int height, String title) {
+    this.width = width;
+    this.height = height;
+    elements.append(
+        """
+        <?xml version="1.0" encoding="UTF-8"?>
+        <svg xmlns="http://www.w3.org/2000/svg" width="%1$d" height="%2$d" \
+        viewBox="0 0 %1$d %2$d" role="img" font-family="sans-serif">
+        <title>%3$s</title>
+        <rect width="%1$d" height="%2$d" fill="#ffffff"/>
+        """
+            .formatted(width, height, escaped(title)));
+  }
 
   /** How a line is drawn. */
   record Pen(Color color, double width, Dash dash) {
@@ -36,32 +37,30 @@ interface Canvas {
 
   /** Line patterns; a second means besides colour to tell lines apart. */
   enum Dash {
-    SOLID,
-    LONG(9, 4),
-    SHORT(4, 3),
-    DOTTED(1.5, 3),
-    MIXED(9, 3, 2, 3);
+    SOLID(""),
+    LONG("9 4"),
+    SHORT("4 3"),
+    DOTTED("1.5 3"),
+    MIXED("9 3 2 3");
 
-    private final double[] lengths;
+    private final String lengths;
 
-    Dash(double... lengths) {
+    Dash(String lengths) {
       this.lengths = lengths;
-    }
-
-    /** Lengths drawn and skipped in turn [pixel]; none for an unbroken line. */
-    double[] lengths() {
-      return lengths.clone();
     }
   }
 
-  /** Where a text stands: a point on its baseline, and which part of the text is there. */
-  record Anchor(double x, double y, Alignment alignment) {}
-
   /** The part of a text that its point fixes. */
   enum Alignment {
-    START,
-    MIDDLE,
-    END
+    START("start"),
+    MIDDLE("middle"),
+    END("end");
+
+    private final String word;
+
+    Alignment(String word) {
+      this.word = word;
+    }
   }
 
   /**
@@ -93,5 +92,188 @@ interface Canvas {
     Lettering runningUpwards() {
       return new Lettering(size, bold, color, halo, true);
     }
+  }
+
+  int width() {
+    return width;
+  }
+
+  int height() {
+    return height;
+  }
+
+  void fill(Area area, Color color) {
+    rectangle(area);
+    paint("fill", color);
+    end();
+  }
+
+  void outline(Area area, Pen pen) {
+    rectangle(area);
+    pen(pen);
+    end();
+  }
+
+  private void rectangle(Area area) {
+    elements.append("<rect");
+    attribute("x", area.left());
+    attribute("y", area.top());
+    attribute("width", area.width());
+    attribute("height", area.height());
+  }
+
+  /** Draws the ellipse that touches an area from inside. */
+  void ellipse(Area area, Pen pen) {
+    elements.append("<ellipse");
+    attribute("cx", area.middle().x());
+    attribute("cy", area.middle().y());
+    attribute("rx", area.width() / 2);
+    attribute("ry", area.height() / 2);
+    pen(pen);
+    end();
+  }
+
+  /** Draws a filled circle with a rim. */
+  void dot(Pixel middle, double radius, Color color, Pen rim) {
+    elements.append("<circle");
+    attribute("cx", middle.x());
+    attribute("cy", middle.y());
+    attribute("r", radius);
+    elements.append(" stroke-width=\"").append(number(rim.width())).append('"');
+    paint("stroke", rim.color());
+    paint("fill", color);
+    end();
+  }
+
+  void line(double x1, double y1, double x2, double y2, Pen pen) {
+    line(List.of(new Pixel(x1, y1), new Pixel(x2, y2)), pen);
+  }
+
+  /** Joins points by straight lines. */
+  void line(List<Pixel> points, Pen pen) {
+    lines(List.of(points), pen);
+  }
+
+  void lines(List<List<Pixel>> lines, Pen pen) {
+    elements.append("<path d=\"");
+    lines.forEach(points -> path(points, ""));
+    elements.append("\" stroke-linejoin=\"round\"");
+    pen(pen);
+    end();
+  }
+
+  /** Fills what is within an odd number of closed lines. */
+  void fill(List<List<Pixel>> loops, Color color) {
+    elements.append("<path d=\"");
+    loops.forEach(points -> path(points, "Z"));
+    elements.append("\" fill-rule=\"evenodd\"");
+    paint("fill", color);
+    end();
+  }
+
+  private void path(List<Pixel> points, String last) {
+    for (int i = 0; i < points.size(); i++) {
+      elements.append(i == 0 ? 'M' : i == 1 ? 'L' : ' ');
+      elements.append(number(points.get(i).x())).append(' ').append(number(points.get(i).y()));
+    }
+    elements.append(last);
+  }
+
+  /** Writes one line of text whose start, middle or end stands on a point. */
+  void write(String text, Pixel place, Alignment alignment, Lettering lettering) {
+    if (lettering.halo()) {
+      // An element of its own: not every reader knows how to paint a rim behind the letters.
+      text(place, alignment, lettering);
+      elements.append(" stroke-linejoin=\"round\" aria-hidden=\"true\"");
+      attribute("stroke-width", HALO_WIDTH);
+      paint("stroke", HALO);
+      paint("fill", HALO);
+      elements.append('>').append(escaped(text)).append("</text>\n");
+    }
+    text(place, alignment, lettering);
+    paint("fill", lettering.color());
+    elements.append('>').append(escaped(text)).append("</text>\n");
+  }
+
+  private void text(Pixel place, Alignment alignment, Lettering lettering) {
+    elements.append("<text");
+    attribute("x", place.x());
+    attribute("y", place.y());
+    attribute("font-size", lettering.size());
+    if (lettering.bold()) {
+      elements.append(" font-weight=\"bold\"");
+    }
+    if (alignment != Alignment.START) {
+      elements.append(" text-anchor=\"").append(alignment.word).append('"');
+    }
+    if (lettering.upwards()) {
+      elements.append(" transform=\"rotate(-90 ").append(number(place.x())).append(' ');
+      elements.append(number(place.y())).append(")\"");
+    }
+  }
+
+  private void attribute(String name, double value) {
+    elements.append(' ').append(name).append("=\"").append(number(value)).append('"');
+  }
+
+  private void paint(String attribute, Color color) {
+    elements.append(' ').append(attribute).append("=\"").append(color.hex()).append('"');
+    if (color.opacity() < 1) {
+      attribute(attribute + "-opacity", color.opacity());
+    }
+  }
+
+  private void pen(Pen pen) {
+    elements.append(" fill=\"none\"");
+    attribute("stroke-width", pen.width());
+    if (pen.dash() != Dash.SOLID) {
+      elements.append(" stroke-dasharray=\"").append(pen.dash().lengths).append('"');
+    }
+    paint("stroke", pen.color());
+  }
+
+  private void end() {
+    elements.append("/>\n");
+  }
+
+  /** A hundredth of a pixel is finer than any reader shows. */
+  private static String number(double value) {
+    long hundredths = Math.round(value * 100);
+    String sign = hundredths < 0 ? "-" : "";
+    long whole = Math.abs(hundredths) / 100;
+    long rest = Math.abs(hundredths) % 100;
+    if (rest == 0) {
+      return sign + whole;
+    }
+    String digits = rest < 10 ? "0" + rest : rest % 10 == 0 ? "" + rest / 10 : "" + rest;
+    return sign + whole + "." + digits;
+  }
+
+  private static String escaped(String text) {
+    StringBuilder escaped = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            character -> {
+              switch (character) {
+                case '<' -> escaped.append("&lt;");
+                case '>' -> escaped.append("&gt;");
+                case '&' -> escaped.append("&amp;");
+                case '"' -> escaped.append("&quot;");
+                default -> {
+                  // XML 1.0 cannot hold control characters and lone surrogates at all.
+                  boolean allowed =
+                      character >= 0x20
+                          && !(character >= 0xD800 && character <= 0xDFFF)
+                          && character != 0xFFFE
+                          && character != 0xFFFF;
+                  escaped.appendCodePoint(allowed ? character : ' ');
+                }
+              }
+            });
+    return escaped.toString();
+  }
+
+  String svg() {
+    return elements + "</svg>\n";
   }
 }

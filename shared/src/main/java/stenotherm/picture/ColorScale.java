@@ -1,6 +1,5 @@
 package stenotherm.picture;
 
-import java.awt.Color;
 import stenotherm.base.Range;
 
 /**
@@ -13,16 +12,15 @@ import stenotherm.base.Range;
  * points chosen here.
  */
 record ColorScale(Range range) {
-  /** Enough that steps cannot be seen; few enough that neighbouring cells often share a colour. */
-  static final int LEVELS = 96;
+  /** Enough that steps can hardly be seen; few enough for a small file. */
+  static final int LEVELS = 64;
 
   private static final double[] COLDEST = {0.30, -0.010, -0.115};
   private static final double[] WARMEST = {0.94, -0.030, 0.150};
 
-  /** The level of a temperature, 0 to {@link #LEVELS} - 1. */
-  int level(double temperature) {
-    double share = (temperature - range.low()) / (range.high() - range.low());
-    return (int) Math.max(0, Math.min(LEVELS - 1, Math.floor(share * LEVELS)));
+  /** The temperature from which on a level's colour holds, levels 0 to {@link #LEVELS} - 1 [K]. */
+  double from(int level) {
+    return range.low() + (range.high() - range.low()) * level / LEVELS;
   }
 
   static Color color(int level) {

@@ -14,7 +14,7 @@ import stenotherm.base.InvalidInputException;
  * @param points the points in time order, joined by straight lines, at least two; two points at one
  *     time are a jump
  */
-public record Curve(String name, List<Point> points) {
+public record Curve(String name, List<Reading> points) {
   /**
    * A point of a curve.
    *
@@ -23,7 +23,7 @@ public record Curve(String name, List<Point> points) {
    * @param time time from sealing [s]
    * @param temperature temperature [K]
    */
-  public record Point(double time, double temperature) {
+  public record Reading(double time, double temperature) {
     /**
      * Checks the point.
      *
@@ -32,7 +32,7 @@ public record Curve(String name, List<Point> points) {
      * @throws InvalidInputException if the time is not finite or the temperature not one that
      *     anything has
      */
-    public Point {
+    public Reading {
       Checks.finite("time", time, "s");
       Checks.temperature("temperature", temperature);
     }
@@ -76,9 +76,9 @@ public record Curve(String name, List<Point> points) {
           "curve '" + name + "'",
           times.length + " times for " + temperatures.length + " temperatures");
     }
-    List<Point> points = new ArrayList<>();
+    List<Reading> points = new ArrayList<>();
     for (int i = 0; i < times.length; i++) {
-      points.add(new Point(times[i], temperatures[i]));
+      points.add(new Reading(times[i], temperatures[i]));
     }
     return new Curve(name, points);
   }

@@ -1,17 +1,14 @@
 package stenotherm.picture;
 
-import java.awt.Color;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
+import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.picture.Canvas.Alignment;
-import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Pen;
 import stenotherm.words.Figures;
 
@@ -25,15 +22,13 @@ import stenotherm.words.Figures;
 public final class HeatChart extends Picture {
   private static final double ROW = 22;
   private static final double HEADER = 24;
-  private static final double AXIS_HEIGHT = 46;
 
   /** What is left open is shown from this part of the whole on. */
   private static final double VISIBLE = 0.005;
 
-  private final String subtitle;
   private final Measure measure;
-  private final List<Part> sources;
-  private final List<Part> takers;
+  private final List<Bar> sources;
+  private final List<Bar> takers;
 
   /**
    * What the bars measure.
@@ -42,15 +37,17 @@ public final class HeatChart extends Picture {
    */
   public enum Measure {
     /** Heat flow [W]. */
-    POWER("W", 1, Figures::power),
+    POWER("heat flow", "W", 1, Figures::power),
     /** Heat over some time [J], shown in kJ. */
-    HEAT("kJ", 1000, Figures::heat);
+    HEAT("heat", "kJ", 1000, Figures::heat);
 
+    private final String name;
     private final String unit;
     private final double scale;
     private final DoubleFunction<String> words;
 
-    Measure(String unit, double scale, DoubleFunction<String> words) {
+    Measure(String name, String unit, double scale, DoubleFunction<String> words) {
+      this.name = name;
       this.unit = unit;
       this.scale = scale;
       this.words = words;
@@ -58,24 +55,23 @@ public final class HeatChart extends Picture {
   }
 
   /** A bar: its name and how much it gives or takes, in SI units. */
-  private record Part(String name, double value) {}
+  private record Bar(String name, double value) {}
 
   private HeatChart(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     measure = builder.measure;
     sources = Checks.notEmpty("sources of heat", builder.sources);
-    List<Part> all = new ArrayList<>(Checks.notEmpty("takers of heat", builder.takers));
+    List<Bar> all = new ArrayList<>(Checks.notEmpty("takers of heat", builder.takers));
     double open = sum(sources) - sum(all);
     if (Math.abs(open)
         > VISIBLE * sources.stream().mapToDouble(part -> Math.abs(part.value)).sum()) {
-      all.add(new Part("not accounted for", open));
+      all.add(new Bar("not accounted for", open));
     }
     takers = List.copyOf(all);
   }
 
-  private static double sum(List<Part> parts) {
-    return parts.stream().mapToDouble(Part::value).sum();
+  private static double sum(List<Bar> parts) {
+    return parts.stream().mapToDouble(Bar::value).sum();
   }
 
   /**
@@ -90,118 +86,77 @@ public final class HeatChart extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    double top = Look.writeHeading(canvas, title(), subtitle) + 2;
-    double bottom = canvas.height() - AXIS_HEIGHT;
-    double row = (bottom - top - 2 * HEADER) / (sources.size() + takers.size());
-    if (row < ROW) {
-      throw tooSmall(
-          "a chart of " + (sources.size() + takers.size()) + " parts",
-          "a height of at least "
-              + (int)
-                  Math.ceil(top + 2 * HEADER + (sources.size() + takers.size()) * ROW + AXIS_HEIGHT)
-              + " pixels");
-    }
-    double names = Math.min(widestName(), 0.3 * canvas.width());
-    double values = widestValue();
-    Frame frame =
-        new Frame(
-            new Rectangle2D.Double(
-                Look.EDGE + names + 14,
-                top,
-                canvas.width() - 2 * Look.EDGE - names - values - 28,
-                bottom - top),
-            axis(),
-            new Range(0, 1));
-    paintGrid(canvas, frame);
-    double y = paintGroup(canvas, frame, new Group("heat comes from", sources, true), top, row);
-    canvas.stroke(
-        new Line2D.Double(Look.EDGE, y, canvas.width() - Look.EDGE, y), new Pen(Look.GRID, 1));
-    paintGroup(canvas, frame, new Group("heat goes to", takers, false), y, row);
-    double zero = frame.acrossOf(0);
-    canvas.stroke(new Line2D.Double(zero, top, zero, bottom), new Pen(Look.INK, 1.6));
+  void draw(Canvas canvas, double headingEnd) {
+    int count = sources.size() + takers.size();
+    double top = headingEnd + 2;
+    double bottom = canvas.height() - Plot.spaceBelow(1);
+    double row = (bottom - top - 2 * HEADER) / count;
+    requireHeight("a chart of " + count + " parts", canvas, count * (ROW - row));
+    Group from = new Group("heat comes from", sources, Look.VERMILLION);
+    Group to = new Group("heat goes to", takers, Look.BLUE);
+    double names = Math.min(Math.max(from.widestName(), to.widestName()), 0.3 * canvas.width());
+    Plot plot = Plot.ofRows(canvas, new Range(top, bottom), names, widestValue(), axis());
+    double ticks = plot.area().width() / 60;
+    plot.axis(Plot.Edge.BELOW, Plot.Tick.all(Ticks.decimal(plot.x(), ticks)), Plot.Mark.GRID);
+    String sign = plot.x().low() < 0 ? "; left of zero: the other way round" : "";
+    plot.title(Plot.Edge.BELOW, measure.name + " [" + measure.unit + "]" + sign);
+    double y = paint(canvas, plot, from, top, row);
+    canvas.line(Look.EDGE, y, canvas.width() - Look.EDGE, y, new Pen(Look.GRID, 1));
+    paint(canvas, plot, to, y, row);
+    double zero = plot.acrossOf(0);
+    canvas.line(zero, top, zero, bottom, new Pen(Look.INK, 1.6));
   }
 
   /** Bars under one heading. */
-  private record Group(String heading, List<Part> parts, boolean source) {}
-
-  private double widestName() {
-    double widest = 0;
-    for (Group group :
-        List.of(
-            new Group("heat comes from", sources, true),
-            new Group("heat goes to", takers, false))) {
-      widest = Math.max(widest, Letters.width(group.heading, Look.LABEL.inBold()));
-      for (Part part : group.parts) {
-        widest = Math.max(widest, Letters.width(part.name, Look.LABEL));
-      }
+  private record Group(String heading, List<Bar> bars, Color color) {
+    double widestName() {
+      return Math.max(
+          Letters.width(heading, Look.LABEL.inBold()),
+          bars.stream().mapToDouble(bar -> Letters.width(bar.name, Look.LABEL)).max().orElse(0));
     }
-    return widest;
+  }
+
+  private Stream<Bar> bars() {
+    return Stream.concat(sources.stream(), takers.stream());
   }
 
   private double widestValue() {
-    double widest = 0;
-    for (List<Part> parts : List.of(sources, takers)) {
-      for (Part part : parts) {
-        widest = Math.max(widest, Letters.width(valueOf(part), Look.LABEL.inBold()));
-      }
-    }
-    return widest;
+    return bars()
+        .mapToDouble(bar -> Letters.width(valueOf(bar), Look.LABEL.inBold()))
+        .max()
+        .orElse(0);
   }
 
   private Range axis() {
-    double low = 0;
-    double high = 0;
-    for (List<Part> parts : List.of(sources, takers)) {
-      for (Part part : parts) {
-        low = Math.min(low, part.value / measure.scale);
-        high = Math.max(high, part.value / measure.scale);
-      }
-    }
-    double length = high - low;
-    return length == 0
-        ? new Range(0, 1)
-        : new Range(low - (low < 0 ? 0.04 * length : 0), high + 0.04 * length);
-  }
-
-  private void paintGrid(Canvas canvas, Frame frame) {
-    for (double tick : Ticks.decimal(frame.x(), frame.area().getWidth() / 60)) {
-      double x = frame.acrossOf(tick);
-      canvas.stroke(new Line2D.Double(x, frame.top(), x, frame.bottom()), new Pen(Look.GRID, 1));
-      canvas.write(
-          Look.plain(tick), new Anchor(x, frame.bottom() + 15, Alignment.MIDDLE), Look.TICK);
-    }
-    String sign = frame.x().low() < 0 ? "; left of zero: the other way round" : "";
-    canvas.write(
-        (measure == Measure.POWER ? "heat flow [" : "heat [") + measure.unit + "]" + sign,
-        new Anchor(frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE),
-        Look.LABEL.inColor(Look.QUIET_INK));
+    double low = Math.min(0, bars().mapToDouble(Bar::value).min().orElse(0)) / measure.scale;
+    double high = Math.max(0, bars().mapToDouble(Bar::value).max().orElse(0)) / measure.scale;
+    double space = 0.04 * (high - low);
+    return space == 0 ? new Range(0, 1) : new Range(low - (low < 0 ? space : 0), high + space);
   }
 
   /** Draws bars under their heading and returns where the next group may begin. */
-  private double paintGroup(Canvas canvas, Frame frame, Group group, double top, double row) {
-    double right = frame.left() - 14;
-    canvas.write(group.heading, new Anchor(right, top + 16, Alignment.END), Look.LABEL.inBold());
+  private double paint(Canvas canvas, Plot plot, Group group, double top, double row) {
+    double right = plot.area().left() - Plot.ROW_GAP;
+    canvas.write(group.heading, new Pixel(right, top + 16), Alignment.END, Look.LABEL.inBold());
     double y = top + HEADER;
-    for (Part part : group.parts) {
+    for (Bar bar : group.bars) {
       double middle = y + row / 2;
-      double thick = Math.min(20, row - 6);
-      double zero = frame.acrossOf(0);
-      double end = frame.acrossOf(part.value / measure.scale);
-      Rectangle2D bar =
-          new Rectangle2D.Double(
-              Math.min(zero, end), middle - thick / 2, Math.abs(end - zero), thick);
-      Color color = group.source ? Look.VERMILLION : Look.BLUE;
+      double half = Math.min(20, row - 6) / 2;
+      double zero = plot.acrossOf(0);
+      double end = plot.acrossOf(bar.value / measure.scale);
+      Area area = new Area(Math.min(zero, end), middle - half, Math.max(zero, end), middle + half);
       // Hollow where heat runs against the heading, so that the difference needs no colour.
-      canvas.fill(bar, part.value < 0 ? Color.WHITE : Look.withAlpha(color, 150));
-      canvas.stroke(bar, new Pen(color, 1.4));
+      canvas.fill(area, bar.value < 0 ? Color.WHITE : group.color.withOpacity(0.59));
+      canvas.outline(area, new Pen(group.color, 1.4));
       canvas.write(
-          Letters.fit(part.name, right - Look.EDGE, Look.LABEL),
-          new Anchor(right, middle + 4, Alignment.END),
+          Letters.fit(bar.name, right - Look.EDGE, Look.LABEL),
+          new Pixel(right, middle + 4),
+          Alignment.END,
           Look.LABEL);
       canvas.write(
-          valueOf(part),
-          new Anchor(frame.right() + 14, middle + 4, Alignment.START),
+          valueOf(bar),
+          new Pixel(plot.area().right() + Plot.ROW_GAP, middle + 4),
+          Alignment.START,
           Look.LABEL.inBold());
       y += row;
     }
@@ -209,7 +164,7 @@ public final class HeatChart extends Picture {
   }
 
   /** The value with its share of what the sources give. */
-  private String valueOf(Part part) {
+  private String valueOf(Bar part) {
     String value = Look.minus(measure.words.apply(part.value));
     double whole = sources.stream().mapToDouble(source -> Math.max(0, source.value)).sum();
     if (whole == 0) {
@@ -224,27 +179,14 @@ public final class HeatChart extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
+  public static final class Builder extends Titled<Builder> {
     private final Measure measure;
-    private final List<Part> sources = new ArrayList<>();
-    private final List<Part> takers = new ArrayList<>();
-    private String subtitle = "";
+    private final List<Bar> sources = new ArrayList<>();
+    private final List<Bar> takers = new ArrayList<>();
 
     private Builder(String title, Measure measure) {
-      this.title = title;
+      super(title);
       this.measure = measure;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
     }
 
     /**
@@ -273,11 +215,16 @@ public final class HeatChart extends Picture {
       return this;
     }
 
-    private Part part(String name, double value) {
+    private Bar part(String name, double value) {
       Checks.name("name of a part", name);
-      return new Part(
+      return new Bar(
           name,
           Checks.finite("heat of '" + name + "'", value, measure == Measure.POWER ? "W" : "J"));
+    }
+
+    @Override
+    Builder self() {
+      return this;
     }
 
     /**

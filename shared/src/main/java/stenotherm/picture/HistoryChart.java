@@ -1,7 +1,10 @@
 package stenotherm.picture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -17,7 +20,6 @@ import stenotherm.base.Times;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class HistoryChart extends Picture {
-  private final String subtitle;
   private final String quantity;
   private final List<Line> lines;
   private final List<Sample> marks;
@@ -83,20 +85,10 @@ public final class HistoryChart extends Picture {
       this.label = label;
       this.seconds = seconds;
     }
-
-    String label() {
-      return label;
-    }
-
-    /** Length of the unit [s]. */
-    double seconds() {
-      return seconds;
-    }
   }
 
   private HistoryChart(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     quantity = Checks.name("quantity", builder.quantity);
     lines = Checks.notEmpty("curves", builder.lines);
     marks = List.copyOf(builder.marks);
@@ -119,24 +111,41 @@ public final class HistoryChart extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    new HistoryChartPainter(canvas, this).paint();
+  void draw(Canvas canvas, double top) {
+    TimeUnit unit = timeUnit();
+    Range time = new Range(time().low() / unit.seconds, time().high() / unit.seconds);
+    double right = canvas.width() - 2 * Look.EDGE;
+    double bottom = canvas.height() - Plot.spaceBelow(1);
+    Plot plot = new Plot(canvas, new Area(Plot.SIDE_SPACE, top + 4, right, bottom), time, axis());
+    plot.axis(Plot.Edge.LEFT, ticks(plot.y(), plot.area().height() / 40), Plot.Mark.GRID);
+    plot.axis(Plot.Edge.BELOW, ticks(plot.x(), plot.area().width() / 80), Plot.Mark.GRID);
+    plot.title(Plot.Edge.LEFT, quantity);
+    plot.title(Plot.Edge.BELOW, "time [" + unit.label + "]");
+    List<List<Pixel>> curves =
+        lines.stream().map(line -> Plot.reduced(pixels(plot, line.samples(), unit))).toList();
+    plot.curves(curves, 1.8);
+    pixels(plot, marks, unit).forEach(plot::point);
+    for (int i = 0; i < curves.size(); i++) {
+      plot.name(lines.get(i).name(), curves.get(i), i);
+    }
+    plot.border();
   }
 
-  String subtitle() {
-    return subtitle;
+  private static List<Pixel> pixels(Plot plot, List<Sample> samples, TimeUnit unit) {
+    return samples.stream()
+        .map(sample -> plot.pixel(sample.time() / unit.seconds, sample.value()))
+        .toList();
   }
 
-  String quantity() {
-    return quantity;
+  private static List<Plot.Tick> ticks(Range range, double most) {
+    return Plot.Tick.all(Ticks.decimal(range, most), value -> value, HistoryChart::number);
   }
 
-  List<Line> lines() {
-    return lines;
-  }
-
-  List<Sample> marks() {
-    return marks;
+  /** Small numbers keep their digits; a tick of a heat flow may be a milliwatt. */
+  private static String number(double value) {
+    return Math.abs(value) >= 0.01 || value == 0
+        ? Look.plain(value)
+        : Look.minus(String.format(Locale.ROOT, "%.3g", value));
   }
 
   /** The time that the axis shows [s]. */
@@ -148,7 +157,7 @@ public final class HistoryChart extends Picture {
     double length = time().high() - time().low();
     TimeUnit best = TimeUnit.SECONDS;
     for (TimeUnit unit : TimeUnit.values()) {
-      if (length >= 3 * unit.seconds()) {
+      if (length >= 3 * unit.seconds) {
         best = unit;
       }
     }
@@ -164,15 +173,13 @@ public final class HistoryChart extends Picture {
     return new Range(drawn.low() - margin, drawn.high() + margin);
   }
 
-  private java.util.stream.Stream<Sample> all() {
-    return java.util.stream.Stream.concat(
-        lines.stream().flatMap(line -> line.samples().stream()), marks.stream());
+  private Stream<Sample> all() {
+    return Stream.concat(lines.stream().flatMap(line -> line.samples().stream()), marks.stream());
   }
 
   private static Range span(double[] values) {
     return new Range(
-        java.util.Arrays.stream(values).min().orElseThrow(),
-        java.util.Arrays.stream(values).max().orElseThrow());
+        Arrays.stream(values).min().orElseThrow(), Arrays.stream(values).max().orElseThrow());
   }
 
   /**
@@ -180,27 +187,14 @@ public final class HistoryChart extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
+  public static final class Builder extends Titled<Builder> {
     private final String quantity;
     private final List<Line> lines = new ArrayList<>();
     private final List<Sample> marks = new ArrayList<>();
-    private String subtitle = "";
 
     private Builder(String title, String quantity) {
-      this.title = title;
+      super(title);
       this.quantity = quantity;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
     }
 
     /**
@@ -222,6 +216,11 @@ public final class HistoryChart extends Picture {
      */
     public Builder mark(Sample mark) {
       marks.add(mark);
+      return this;
+    }
+
+    @Override
+    Builder self() {
       return this;
     }
 

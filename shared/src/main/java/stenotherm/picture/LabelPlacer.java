@@ -1,7 +1,5 @@
 package stenotherm.picture;
 
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,16 +12,21 @@ final class LabelPlacer {
   /** Space that stays free around a label [pixel]. */
   private static final double CLEARANCE = 2;
 
+  private static final double LONGEST_PIECE = 4;
+
   private static final double COST_OF_LABEL = 1000;
   private static final double COST_OF_LINE = 40;
 
-  private final Rectangle2D area;
-  private final List<Rectangle2D> taken = new ArrayList<>();
-  private final List<Line2D> lines = new ArrayList<>();
+  private final Area area;
+  private final List<Area> taken = new ArrayList<>();
+  private final List<Piece> lines = new ArrayList<>();
 
-  LabelPlacer(Rectangle2D area) {
+  LabelPlacer(Area area) {
     this.area = area;
   }
+
+  /** A straight piece of a line. */
+  private record Piece(Pixel from, Pixel to) {}
 
   /**
    * A possible place of a label.
@@ -31,19 +34,41 @@ final class LabelPlacer {
    * @param box the place
    * @param cost how much another place is preferred, 0 for the best
    */
-  record Candidate(Rectangle2D box, double cost) {}
+  record Candidate(Area box, double cost) {}
 
-  void avoid(Rectangle2D box) {
+  void avoid(Area box) {
     taken.add(box);
   }
 
-  void avoid(Line2D line) {
-    lines.add(line);
+  void avoid(Pixel from, Pixel to) {
+    lines.add(new Piece(from, to));
+  }
+
+  /** Avoids a line, the more the longer the part of it that a label would cover. */
+  void avoid(List<Pixel> line) {
+    List<Pixel> points = inShortPieces(line);
+    for (int i = 1; i < points.size(); i++) {
+      avoid(points.get(i - 1), points.get(i));
+    }
+  }
+
+  /** The same line with points so close that the pieces under a label tell how much it covers. */
+  static List<Pixel> inShortPieces(List<Pixel> line) {
+    List<Pixel> points = new ArrayList<>();
+    points.add(line.get(0));
+    for (int i = 1; i < line.size(); i++) {
+      Pixel from = line.get(i - 1);
+      int pieces = Math.max(1, (int) (from.distance(line.get(i)) / LONGEST_PIECE));
+      for (int j = 1; j <= pieces; j++) {
+        points.add(from.towards(line.get(i), (double) j / pieces));
+      }
+    }
+    return points;
   }
 
   /** Takes the cheapest candidate inside the area; none if every one would cover another label. */
-  Optional<Rectangle2D> place(List<Candidate> candidates) {
-    Rectangle2D best = null;
+  Optional<Area> place(List<Candidate> candidates) {
+    Area best = null;
     double least = COST_OF_LABEL;
     for (Candidate candidate : candidates) {
       double cost = candidate.cost();
@@ -61,21 +86,16 @@ final class LabelPlacer {
     return Optional.ofNullable(best);
   }
 
-  private double costOf(Rectangle2D box, double limit) {
-    Rectangle2D wide =
-        new Rectangle2D.Double(
-            box.getX() - CLEARANCE,
-            box.getY() - CLEARANCE,
-            box.getWidth() + 2 * CLEARANCE,
-            box.getHeight() + 2 * CLEARANCE);
-    for (Rectangle2D other : taken) {
-      if (other.intersects(wide)) {
+  private double costOf(Area box, double limit) {
+    Area wide = box.grown(CLEARANCE);
+    for (Area other : taken) {
+      if (other.overlaps(wide)) {
         return COST_OF_LABEL;
       }
     }
     double cost = 0;
-    for (Line2D line : lines) {
-      if (wide.intersectsLine(line)) {
+    for (Piece line : lines) {
+      if (wide.touches(line.from(), line.to())) {
         cost += COST_OF_LINE;
         if (cost > limit) {
           break;

@@ -1,10 +1,8 @@
 package stenotherm.picture;
 
-import java.awt.Color;
 import java.util.List;
 import java.util.Locale;
 import stenotherm.picture.Canvas.Alignment;
-import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Dash;
 import stenotherm.picture.Canvas.Lettering;
 import stenotherm.words.Figures;
@@ -26,10 +24,8 @@ final class Look {
   static final Color INK = new Color(30, 30, 30);
   static final Color QUIET_INK = new Color(95, 95, 95);
   static final Color GRID = new Color(225, 225, 225);
-  static final Color SHADE = new Color(0, 0, 0, 28);
-  static final Color FAINT_SHADE = new Color(0, 0, 0, 9);
-  static final Color HALO = new Color(255, 255, 255, 225);
-  static final double HALO_WIDTH = 3;
+  static final Color SHADE = new Color(0, 0, 0, 0.11);
+  static final Color FAINT_SHADE = new Color(0, 0, 0, 0.035);
 
   /** Colours of curves in the order of the curves. */
   static final List<Color> CURVE_COLORS =
@@ -48,22 +44,18 @@ final class Look {
 
   private Look() {}
 
-  static Color withAlpha(Color color, int alpha) {
-    return new Color(color.getRed(), color.getGreen(), color.getBlue(), alpha);
-  }
-
   /** Writes title and subtitle and returns the height that they take. */
   static double writeHeading(Canvas canvas, String title, String subtitle) {
     double width = canvas.width() - 2 * EDGE;
     double y = EDGE;
     for (String line : Letters.wrap(title, width, 2, TITLE)) {
       y += 18;
-      canvas.write(line, new Anchor(EDGE, y - 3, Alignment.START), TITLE);
+      canvas.write(line, new Pixel(EDGE, y - 3), Alignment.START, TITLE);
     }
     if (!subtitle.isEmpty()) {
       y += 16;
       String line = Letters.fit(subtitle, width, SUBTITLE);
-      canvas.write(line, new Anchor(EDGE, y - 3, Alignment.START), SUBTITLE);
+      canvas.write(line, new Pixel(EDGE, y - 3), Alignment.START, SUBTITLE);
     }
     return y + 6;
   }

@@ -1,9 +1,5 @@
 package stenotherm.picture;
 
-import java.awt.Color;
-import java.awt.geom.Ellipse2D;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +7,6 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.picture.Canvas.Alignment;
-import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Lettering;
 import stenotherm.picture.Canvas.Pen;
 import stenotherm.words.Units;
@@ -26,15 +21,12 @@ import stenotherm.words.Units;
 public final class MarginChart extends Picture {
   private static final double ROW = 34;
   private static final double LINE = 14;
-  private static final double AXIS_HEIGHT = 58;
 
-  private final String subtitle;
-  private final List<Margin> margins;
+  private final List<MarginBar> margins;
   private final Units units;
 
   private MarginChart(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     margins = Checks.notEmpty("packings", builder.margins);
     units = builder.units;
   }
@@ -50,38 +42,24 @@ public final class MarginChart extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    double top = Look.writeHeading(canvas, title(), subtitle) + 18;
-    double bottom = canvas.height() - AXIS_HEIGHT;
-    double row = (bottom - top) / margins.size();
-    if (row < ROW) {
-      throw tooSmall(
-          "a chart of " + margins.size() + " packings",
-          "a height of at least "
-              + (int) Math.ceil(top + margins.size() * ROW + AXIS_HEIGHT)
-              + " pixels");
-    }
+  void draw(Canvas canvas, double headingEnd) {
+    double top = headingEnd + 18;
+    double bottom = canvas.height() - Plot.spaceBelow(2);
+    int count = margins.size();
+    double row = (bottom - top) / count;
+    requireHeight("a chart of " + count + " packings", canvas, count * (ROW - row));
     double names = namesWidth(canvas.width());
     double values = valuesWidth(canvas.width());
-    Frame frame =
-        new Frame(
-            new Rectangle2D.Double(
-                Look.EDGE + names + 14,
-                top,
-                canvas.width() - 2 * Look.EDGE - names - values - 28,
-                bottom - top),
-            axis(),
-            new Range(0, margins.size()));
-
-    paintBackground(canvas, frame);
-    for (int i = 0; i < margins.size(); i++) {
-      double middle = frame.top() + (i + 0.5) * row;
+    Plot plot = Plot.ofRows(canvas, new Range(top, bottom), names, values, axis());
+    paintAxis(canvas, plot);
+    for (int i = 0; i < count; i++) {
+      double middle = top + (i + 0.5) * row;
       int lines = (int) Math.min(3, Math.floor(row / LINE));
-      paintName(canvas, margins.get(i).name(), new Anchor(names, middle, Alignment.START), lines);
-      paintMargin(canvas, frame, margins.get(i), middle);
-      paintValues(canvas, margins.get(i), new Anchor(frame.right() + 14, middle, Alignment.START));
+      paintName(canvas, margins.get(i).name(), new Pixel(names, middle), lines);
+      paintMargin(canvas, plot, margins.get(i), middle);
+      paintValues(canvas, margins.get(i), plot.area().right() + Plot.ROW_GAP, middle);
     }
-    canvas.stroke(frame.area(), new Pen(Look.QUIET_INK, 1));
+    plot.border();
   }
 
   private double namesWidth(double pictureWidth) {
@@ -95,7 +73,7 @@ public final class MarginChart extends Picture {
 
   private double valuesWidth(double pictureWidth) {
     double widest = 0;
-    for (Margin margin : margins) {
+    for (MarginBar margin : margins) {
       widest = Math.max(widest, Letters.width(headline(margin), Look.LABEL.inBold()));
       widest = Math.max(widest, Letters.width(margin.note(), Look.TICK));
     }
@@ -111,89 +89,67 @@ public final class MarginChart extends Picture {
     return new Range(low - space, high + space);
   }
 
-  private void paintBackground(Canvas canvas, Frame frame) {
-    double zero = frame.acrossOf(0);
-    canvas.fill(
-        new Rectangle2D.Double(
-            frame.left(), frame.top(), zero - frame.left(), frame.area().getHeight()),
-        Look.SHADE);
-    double most = frame.area().getWidth() / 46;
+  private void paintAxis(Canvas canvas, Plot plot) {
+    double zero = plot.acrossOf(0);
+    canvas.fill(plot.part(new Range(plot.x().low(), 0), plot.y()), Look.SHADE);
     TemperatureScale scale = TemperatureScale.of(units);
     TemperatureScale other = scale.other();
-    for (double tick : ticks(frame, scale, most)) {
-      double x = frame.acrossOf(scale.kelvinOfDifference(tick));
-      paintTick(canvas, tick, new Anchor(x, frame.bottom() + 16, Alignment.MIDDLE));
-      canvas.stroke(new Line2D.Double(x, frame.top(), x, frame.bottom()), new Pen(Look.GRID, 1));
-    }
-    for (double tick : ticks(frame, other, most)) {
-      double x = frame.acrossOf(other.kelvinOfDifference(tick));
-      paintTick(canvas, tick, new Anchor(x, frame.bottom() + 31, Alignment.MIDDLE));
-    }
+    plot.axis(Plot.Edge.BELOW, ticks(plot, scale), Plot.Mark.GRID);
+    plot.axis(Plot.Edge.BELOW, ticks(plot, other), Plot.Mark.NONE, 2);
     String first = "[" + scale.differenceUnit() + "]";
     String second = "[" + other.differenceUnit() + "]";
-    canvas.write(
-        first, new Anchor(frame.right() + 14, frame.bottom() + 16, Alignment.START), Look.TICK);
-    canvas.write(
-        second, new Anchor(frame.right() + 14, frame.bottom() + 31, Alignment.START), Look.TICK);
-    canvas.write(
-        "margin to the edge of the alarm band " + first + ", " + second,
-        new Anchor(frame.area().getCenterX(), canvas.height() - Look.EDGE, Alignment.MIDDLE),
-        Look.LABEL.inColor(Look.QUIET_INK));
-
-    canvas.stroke(
-        new Line2D.Double(zero, frame.top() - 4, zero, frame.bottom()), new Pen(Look.INK, 2));
-    paintZeroName(canvas, frame, zero);
+    double right = plot.area().right() + Plot.ROW_GAP;
+    double bottom = plot.area().bottom();
+    canvas.write(first, new Pixel(right, bottom + 16), Alignment.START, Look.TICK);
+    canvas.write(second, new Pixel(right, bottom + 31), Alignment.START, Look.TICK);
+    plot.title(Plot.Edge.BELOW, "margin to the edge of the alarm band " + first + ", " + second, 2);
+    canvas.line(zero, plot.area().top() - 4, zero, bottom, new Pen(Look.INK, 2));
+    paintZeroName(canvas, plot.area(), zero);
   }
 
-  private static void paintZeroName(Canvas canvas, Frame frame, double zero) {
+  private static List<Plot.Tick> ticks(Plot plot, TemperatureScale scale) {
+    Range range =
+        new Range(scale.ofDifference(plot.x().low()), scale.ofDifference(plot.x().high()));
+    List<Double> ticks = Ticks.decimal(range, plot.area().width() / 46);
+    return Plot.Tick.all(ticks, scale::kelvinOfDifference, Look::plain);
+  }
+
+  private static void paintZeroName(Canvas canvas, Area area, double zero) {
     String text = "edge of the alarm band";
     Lettering lettering = Look.LABEL.inBold();
     double half = Letters.width(text, lettering) / 2;
-    double middle = Math.max(frame.left() + half, Math.min(frame.right() - half, zero));
-    canvas.write(text, new Anchor(middle, frame.top() - 7, Alignment.MIDDLE), lettering);
-    if (zero - frame.left() > half + Letters.width("outside", Look.TICK) + 12) {
-      canvas.write(
-          "outside", new Anchor(frame.left(), frame.top() - 7, Alignment.START), Look.TICK);
+    double middle = Plot.clamp(zero, area.left() + half, area.right() - half);
+    double y = area.top() - 7;
+    canvas.write(text, new Pixel(middle, y), Alignment.MIDDLE, lettering);
+    if (zero - area.left() > half + Letters.width("outside", Look.TICK) + 12) {
+      canvas.write("outside", new Pixel(area.left(), y), Alignment.START, Look.TICK);
     }
-    if (frame.right() - zero > half + Letters.width("inside", Look.TICK) + 12) {
-      canvas.write("inside", new Anchor(frame.right(), frame.top() - 7, Alignment.END), Look.TICK);
+    if (area.right() - zero > half + Letters.width("inside", Look.TICK) + 12) {
+      canvas.write("inside", new Pixel(area.right(), y), Alignment.END, Look.TICK);
     }
   }
 
-  private static List<Double> ticks(Frame frame, TemperatureScale scale, double most) {
-    double low = scale.ofDifference(frame.x().low());
-    double high = scale.ofDifference(frame.x().high());
-    return Ticks.decimal(new Range(low, high), most);
-  }
-
-  private static void paintTick(Canvas canvas, double tick, Anchor place) {
-    canvas.write(Look.plain(tick), place, Look.TICK);
-  }
-
-  private static void paintName(Canvas canvas, String name, Anchor place, int mostLines) {
+  private static void paintName(Canvas canvas, String name, Pixel place, int mostLines) {
     List<String> lines = Letters.wrap(name, place.x(), mostLines, Look.LABEL);
     double y = place.y() - (lines.size() - 1) * LINE / 2 + 4;
     for (String line : lines) {
-      canvas.write(line, new Anchor(Look.EDGE + place.x(), y, Alignment.END), Look.LABEL);
+      canvas.write(line, new Pixel(Look.EDGE + place.x(), y), Alignment.END, Look.LABEL);
       y += LINE;
     }
   }
 
-  private static void paintMargin(Canvas canvas, Frame frame, Margin margin, double y) {
-    boolean safe = margin.range().low() >= 0;
-    Color color = safe ? Look.BLUE : Look.VERMILLION;
-    double low = frame.acrossOf(margin.range().low());
-    double high = frame.acrossOf(margin.range().high());
-    Rectangle2D bar = new Rectangle2D.Double(low, y - 5, high - low, 10);
-    canvas.fill(bar, safe ? Look.withAlpha(color, 90) : Color.WHITE);
-    canvas.stroke(bar, new Pen(color, 1.6));
-    double x = frame.acrossOf(margin.nominal());
-    Ellipse2D dot = new Ellipse2D.Double(x - 6.5, y - 6.5, 13, 13);
-    canvas.fill(dot, safe ? color : Color.WHITE);
-    canvas.stroke(dot, new Pen(color, 2.4));
+  private static void paintMargin(Canvas canvas, Plot plot, MarginBar margin, double y) {
+    boolean inside = margin.range().low() >= 0;
+    Color color = inside ? Look.BLUE : Look.VERMILLION;
+    double low = plot.acrossOf(margin.range().low());
+    Area bar = new Area(low, y - 5, plot.acrossOf(margin.range().high()), y + 5);
+    canvas.fill(bar, inside ? color.withOpacity(0.35) : Color.WHITE);
+    canvas.outline(bar, new Pen(color, 1.6));
+    Pixel middle = new Pixel(plot.acrossOf(margin.nominal()), y);
+    canvas.dot(middle, 6.5, inside ? color : Color.WHITE, new Pen(color, 2.4));
   }
 
-  private String headline(Margin margin) {
+  private String headline(MarginBar margin) {
     return signed(margin.nominal())
         + " "
         + TemperatureScale.of(units).differenceUnit()
@@ -210,17 +166,18 @@ public final class MarginChart extends Picture {
     return Look.minus(text.equals("-0.0") ? "0.0" : text);
   }
 
-  private void paintValues(Canvas canvas, Margin margin, Anchor place) {
-    double width = canvas.width() - Look.EDGE - place.x();
+  private void paintValues(Canvas canvas, MarginBar margin, double x, double y) {
+    double width = canvas.width() - Look.EDGE - x;
     Lettering bold = Look.LABEL.inBold();
-    double shift = margin.note().isEmpty() ? 4 : -2;
     canvas.write(
         Letters.fit(headline(margin), width, bold),
-        new Anchor(place.x(), place.y() + shift, Alignment.START),
+        new Pixel(x, y + (margin.note().isEmpty() ? 4 : -2)),
+        Alignment.START,
         bold);
     canvas.write(
         Letters.fit(margin.note(), width, Look.TICK),
-        new Anchor(place.x(), place.y() + 12, Alignment.START),
+        new Pixel(x, y + 12),
+        Alignment.START,
         Look.TICK);
   }
 
@@ -229,25 +186,12 @@ public final class MarginChart extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
-    private final List<Margin> margins = new ArrayList<>();
-    private String subtitle = "";
+  public static final class Builder extends Titled<Builder> {
+    private final List<MarginBar> margins = new ArrayList<>();
     private Units units = Units.METRIC;
 
     private Builder(String title) {
-      this.title = title;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
+      super(title);
     }
 
     /**
@@ -267,8 +211,13 @@ public final class MarginChart extends Picture {
      * @param margin the packing's margin
      * @return this
      */
-    public Builder margin(Margin margin) {
+    public Builder margin(MarginBar margin) {
       margins.add(margin);
+      return this;
+    }
+
+    @Override
+    Builder self() {
       return this;
     }
 

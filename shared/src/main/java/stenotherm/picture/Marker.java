@@ -12,7 +12,7 @@ import stenotherm.base.InvalidInputException;
  *     04:30"}
  * @param point the point
  */
-public record Marker(String text, Curve.Point point) {
+public record Marker(String text, Curve.Reading point) {
   /**
    * Checks the text.
    *

@@ -5,8 +5,7 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * A picture that can be written in several formats. The same picture gives the same bytes on one
- * machine.
+ * A picture that can be written as SVG. The same picture gives the same bytes.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -16,9 +15,46 @@ public abstract sealed class Picture
   private static final Range HEIGHTS = new Range(200, 8000);
 
   private final String title;
+  private final String subtitle;
 
-  Picture(String title) {
-    this.title = Checks.name("title", title);
+  Picture(Titled<?> builder) {
+    this.title = Checks.name("title", builder.title);
+    this.subtitle = builder.subtitle;
+  }
+
+  /**
+   * What the builders of all pictures have in common.
+   *
+   * <p>Experimental. Not thread-safe.
+   *
+   * @param <B> the builder itself
+   */
+  public abstract static sealed class Titled<B extends Titled<B>>
+      permits TemperatureChart.Builder,
+          HistoryChart.Builder,
+          MarginChart.Builder,
+          HeatChart.Builder,
+          SectionPicture.Builder,
+          SectionSheet.Builder {
+    private final String title;
+    private String subtitle = "";
+
+    Titled(String title) {
+      this.title = title;
+    }
+
+    /**
+     * Adds a line in small letters under the title.
+     *
+     * @param text the line
+     * @return this
+     */
+    public final B subtitle(String text) {
+      subtitle = text;
+      return self();
+    }
+
+    abstract B self();
   }
 
   /**
@@ -31,23 +67,7 @@ public abstract sealed class Picture
   }
 
   /**
-   * Draws the picture as pixels.
-   *
-   * @param width width, 600 to 8000 [pixel]
-   * @param height height, 200 to 8000 [pixel]
-   * @return the bytes of a PNG file
-   * @throws InvalidInputException if a size is out of its range or too small for what the picture
-   *     shows
-   */
-  public final byte[] png(int width, int height) {
-    checkSize(width, height);
-    RasterCanvas canvas = new RasterCanvas(width, height);
-    draw(canvas);
-    return canvas.png();
-  }
-
-  /**
-   * Draws the picture as vectors.
+   * Draws the picture.
    *
    * @param width width, 600 to 8000 [pixel]
    * @param height height, 200 to 8000 [pixel]
@@ -56,20 +76,30 @@ public abstract sealed class Picture
    *     shows
    */
   public final String svg(int width, int height) {
-    checkSize(width, height);
-    SvgCanvas canvas = new SvgCanvas(width, height, title);
-    draw(canvas);
+    Checks.within("picture width", width, WIDTHS, "pixels", "900 suits most pages.");
+    Checks.within("picture height", height, HEIGHTS, "pixels", "420 suits most pages.");
+    Canvas canvas = new Canvas(width, height, title);
+    draw(canvas, Look.writeHeading(canvas, title, subtitle));
     return canvas.svg();
   }
 
-  abstract void draw(Canvas canvas);
-
-  private static void checkSize(int width, int height) {
-    Checks.within("picture width", width, WIDTHS, "pixels", "900 suits most pages.");
-    Checks.within("picture height", height, HEIGHTS, "pixels", "420 suits most pages.");
-  }
+  /**
+   * Draws what stands below the heading.
+   *
+   * @param canvas where to
+   * @param top where the heading ends [pixel]
+   */
+  abstract void draw(Canvas canvas, double top);
 
   static InvalidInputException tooSmall(String what, String size) {
     return new InvalidInputException("picture size", what + " needs " + size);
+  }
+
+  /** Refuses a height that is less than a picture needs. */
+  static void requireHeight(String what, Canvas canvas, double lack) {
+    if (lack > 0) {
+      throw tooSmall(
+          what, "a height of at least " + (int) Math.ceil(canvas.height() + lack) + " pixels");
+    }
   }
 }

@@ -1,5 +1,6 @@
 package stenotherm.picture;
 
+import java.util.Arrays;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -60,32 +61,36 @@ public final class SectionField {
     }
   }
 
-  int cellsAlongX() {
-    return xEdges.length - 1;
+  /** The field as lines and areas of a plot; up to the edges it is that of the outermost cells. */
+  Contours contours(Plot plot) {
+    double[] across = nodes(xEdges);
+    double[] up = nodes(zEdges);
+    double[][] values = new double[across.length][up.length];
+    for (int i = 0; i < across.length; i++) {
+      for (int j = 0; j < up.length; j++) {
+        values[i][j] = temperatures[cell(i, temperatures.length)][cell(j, temperatures[0].length)];
+      }
+    }
+    return new Contours(
+        Arrays.stream(across).map(plot::acrossOf).toArray(),
+        Arrays.stream(up).map(plot::downOf).toArray(),
+        values);
   }
 
-  int cellsAlongZ() {
-    return zEdges.length - 1;
+  /** The cell whose temperature a node has. */
+  private static int cell(int node, int cells) {
+    return Math.max(0, Math.min(cells - 1, node - 1));
   }
 
-  double xEdge(int index) {
-    return xEdges[index];
-  }
-
-  double zEdge(int index) {
-    return zEdges[index];
-  }
-
-  double xMiddle(int index) {
-    return (xEdges[index] + xEdges[index + 1]) / 2;
-  }
-
-  double zMiddle(int index) {
-    return (zEdges[index] + zEdges[index + 1]) / 2;
-  }
-
-  double temperature(int alongX, int alongZ) {
-    return temperatures[alongX][alongZ];
+  /** The first edge, the middles of the cells, and the last edge. */
+  private static double[] nodes(double[] edges) {
+    double[] nodes = new double[edges.length + 1];
+    nodes[0] = edges[0];
+    for (int i = 1; i < edges.length; i++) {
+      nodes[i] = (edges[i - 1] + edges[i]) / 2;
+    }
+    nodes[edges.length] = edges[edges.length - 1];
+    return nodes;
   }
 
   /** Horizontal reach [m]. */

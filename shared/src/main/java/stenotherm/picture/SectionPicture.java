@@ -7,8 +7,8 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.words.Units;
 
 /**
- * A plane section through a parcel: the temperature of every cell as a colour, the outlines of what
- * is inside with their names, points with texts, and lines of equal temperature if wanted.
+ * A plane section through a parcel: temperature as colours, the outlines of what is inside with
+ * their names, points with texts, and lines of equal temperature if wanted.
  *
  * <p>Names and texts stand in a column right of the section, each joined to its thing by a line,
  * where they cover neither the field nor each other. Both axes have the same scale.
@@ -16,18 +16,16 @@ import stenotherm.words.Units;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class SectionPicture extends Picture {
-  private final String subtitle;
-  private final SectionField field;
-  private final List<Outline> outlines;
-  private final List<Spot> spots;
-  private final List<Double> isotherms;
-  private final String horizontalAxis;
-  private final String verticalAxis;
-  private final Units units;
+  final SectionField field;
+  final List<Outline> outlines;
+  final List<Spot> spots;
+  final List<Double> isotherms;
+  final String horizontalAxis;
+  final String verticalAxis;
+  final Units units;
 
   private SectionPicture(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     field = builder.field;
     outlines = List.copyOf(builder.outlines);
     spots = List.copyOf(builder.spots);
@@ -68,40 +66,8 @@ public final class SectionPicture extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    SectionPicturePainter.paintAlone(canvas, this);
-  }
-
-  String subtitle() {
-    return subtitle;
-  }
-
-  SectionField field() {
-    return field;
-  }
-
-  List<Outline> outlines() {
-    return outlines;
-  }
-
-  List<Spot> spots() {
-    return spots;
-  }
-
-  List<Double> isotherms() {
-    return isotherms;
-  }
-
-  String horizontalAxis() {
-    return horizontalAxis;
-  }
-
-  String verticalAxis() {
-    return verticalAxis;
-  }
-
-  Units units() {
-    return units;
+  void draw(Canvas canvas, double top) {
+    SectionPicturePainter.paintAlone(canvas, this, top + 4);
   }
 
   /**
@@ -109,31 +75,18 @@ public final class SectionPicture extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
+  public static final class Builder extends Titled<Builder> {
     private final SectionField field;
     private final List<Outline> outlines = new ArrayList<>();
     private final List<Spot> spots = new ArrayList<>();
     private final List<Double> isotherms = new ArrayList<>();
-    private String subtitle = "";
     private Units units = Units.METRIC;
     private String horizontalAxis = "x";
     private String verticalAxis = "z";
 
     private Builder(String title, SectionField field) {
-      this.title = title;
+      super(title);
       this.field = field;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
     }
 
     /**
@@ -192,6 +145,11 @@ public final class SectionPicture extends Picture {
     public Builder axes(String horizontal, String vertical) {
       horizontalAxis = Checks.name("axis name", horizontal);
       verticalAxis = Checks.name("axis name", vertical);
+      return this;
+    }
+
+    @Override
+    Builder self() {
       return this;
     }
 

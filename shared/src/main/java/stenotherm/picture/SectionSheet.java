@@ -1,13 +1,11 @@
 package stenotherm.picture;
 
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.picture.Canvas.Alignment;
-import stenotherm.picture.Canvas.Anchor;
 import stenotherm.picture.Canvas.Lettering;
 
 /**
@@ -29,12 +27,10 @@ public final class SectionSheet extends Picture {
   /** The part of a section's width that its notes may take. */
   private static final double NOTES_SHARE = 0.42;
 
-  private final String subtitle;
   private final List<SectionPicture> sections;
 
   private SectionSheet(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     sections = Checks.notEmpty("sections", builder.sections);
     if (sections.size() > MOST) {
       throw new InvalidInputException(
@@ -59,11 +55,11 @@ public final class SectionSheet extends Picture {
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    Rectangle2D room = new Rectangle2D.Double(0, 0, columnWidth(width) - GAP, UNBOUNDED);
+    Area room = new Area(0, 0, columnWidth(width) - GAP, UNBOUNDED);
     double scale = commonScale(room, notesWidths(width));
     double highest = 0;
     for (SectionPicture section : sections) {
-      Range z = section.field().z();
+      Range z = section.field.z();
       highest = Math.max(highest, scale * (z.high() - z.low()));
       highest = Math.max(highest, SectionPicturePainter.notesHeight(section));
     }
@@ -72,40 +68,44 @@ public final class SectionSheet extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    double top = Look.writeHeading(canvas, title(), subtitle);
+  void draw(Canvas canvas, double top) {
     double width = columnWidth(canvas.width());
     double height = (canvas.height() - top - GAP) / rows();
     double[] notes = notesWidths(canvas.width());
-    Rectangle2D room = new Rectangle2D.Double(0, 0, width - GAP, height - CAPTION);
-    double scale = commonScale(room, notes);
+    Area first = Area.sized(0, top + CAPTION, width - GAP, height - CAPTION);
+    double scale = commonScale(first, notes);
     ColorScale colors =
         new ColorScale(
             SectionPicturePainter.colorRange(
-                sections.stream().map(SectionPicture::field).toList()));
+                sections.stream().map(section -> section.field).toList()));
     for (int i = 0; i < sections.size(); i++) {
+      SectionPicture section = sections.get(i);
       int column = i % columns();
       int row = i / columns();
-      room.setRect(column * width, top + row * height + CAPTION, room.getWidth(), room.getHeight());
-      if (!SectionPicturePainter.fits(sections.get(i), room, notes[column])) {
+      Area room =
+          Area.sized(column * width, first.top() + row * height, first.width(), first.height());
+      if (!SectionPicturePainter.fits(section, room, notes[column])) {
         throw tooSmall(
             "this sheet of sections", "1100 pixels of width and about 400 of height for each row");
       }
-      double left = room.getX() + SectionPicturePainter.LEFT_SPACE;
+      double left = room.left() + Plot.SIDE_SPACE;
       canvas.write(
-          Letters.fit(sections.get(i).title(), room.getMaxX() - left, CAPTION_LETTERS),
-          new Anchor(left, room.getY() - 7, Alignment.START),
+          Letters.fit(section.title(), room.right() - left, CAPTION_LETTERS),
+          new Pixel(left, room.top() - 7),
+          Alignment.START,
           CAPTION_LETTERS);
-      new SectionPicturePainter(canvas, sections.get(i), colors).paint(room, scale, notes[column]);
+      new SectionPicturePainter(canvas, section, colors).paint(room, scale, notes[column]);
     }
-    double barTop = top + CAPTION + 18;
-    double barHeight = canvas.height() - SectionPicturePainter.BOTTOM_SPACE - barTop;
+    double barLeft = columns() * width + GAP;
     SectionPicturePainter.paintBar(
         canvas,
-        new Rectangle2D.Double(
-            columns() * width + GAP, barTop, SectionPicturePainter.BAR_WIDTH, barHeight),
+        new Area(
+            barLeft,
+            first.top() + 18,
+            barLeft + SectionPicturePainter.BAR_WIDTH,
+            canvas.height() - SectionPicturePainter.BOTTOM_SPACE),
         colors,
-        sections.get(0).units());
+        sections.get(0).units);
   }
 
   private int columns() {
@@ -133,7 +133,7 @@ public final class SectionSheet extends Picture {
   }
 
   /** Pixels per metre with which every section fits into its room. */
-  private double commonScale(Rectangle2D room, double[] notes) {
+  private double commonScale(Area room, double[] notes) {
     double scale = Double.POSITIVE_INFINITY;
     for (int i = 0; i < sections.size(); i++) {
       double own = SectionPicturePainter.scale(sections.get(i), room, notes[i % columns()]);
@@ -147,24 +147,11 @@ public final class SectionSheet extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
+  public static final class Builder extends Titled<Builder> {
     private final List<SectionPicture> sections = new ArrayList<>();
-    private String subtitle = "";
 
     private Builder(String title) {
-      this.title = title;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
+      super(title);
     }
 
     /**
@@ -175,6 +162,11 @@ public final class SectionSheet extends Picture {
      */
     public Builder section(SectionPicture section) {
       sections.add(section);
+      return this;
+    }
+
+    @Override
+    Builder self() {
       return this;
     }
 

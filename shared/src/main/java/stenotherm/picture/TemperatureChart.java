@@ -25,19 +25,17 @@ import stenotherm.words.Units;
  * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
  */
 public final class TemperatureChart extends Picture {
-  private final String subtitle;
-  private final List<Curve> curves;
-  private final Optional<TemperatureBand> uncertainty;
-  private final Optional<Range> comfortable;
-  private final Optional<Range> alarm;
-  private final List<Leg> legs;
-  private final List<Marker> markers;
-  private final Optional<DoubleFunction<String>> clock;
-  private final Units units;
+  final List<Curve> curves;
+  final Optional<ShadedBand> uncertainty;
+  final Optional<Range> comfortable;
+  final Optional<Range> alarm;
+  final List<ChartLeg> legs;
+  final List<Marker> markers;
+  final Optional<DoubleFunction<String>> clock;
+  final Units units;
 
   private TemperatureChart(Builder builder) {
-    super(builder.title);
-    subtitle = builder.subtitle;
+    super(builder);
     curves = Checks.notEmpty("curves", builder.curves);
     uncertainty = Optional.ofNullable(builder.uncertainty);
     comfortable = Optional.ofNullable(builder.comfortable);
@@ -66,7 +64,7 @@ public final class TemperatureChart extends Picture {
   private Range time() {
     List<Double> times = new ArrayList<>();
     allCurves()
-        .forEach(curve -> times.addAll(curve.points().stream().map(Curve.Point::time).toList()));
+        .forEach(curve -> times.addAll(curve.points().stream().map(Curve.Reading::time).toList()));
     legs.forEach(leg -> times.addAll(List.of(leg.time().low(), leg.time().high())));
     markers.forEach(marker -> times.add(marker.point().time()));
     return spanOf(times);
@@ -79,7 +77,7 @@ public final class TemperatureChart extends Picture {
         .forEach(
             curve ->
                 temperatures.addAll(
-                    curve.points().stream().map(Curve.Point::temperature).toList()));
+                    curve.points().stream().map(Curve.Reading::temperature).toList()));
     markers.forEach(marker -> temperatures.add(marker.point().temperature()));
     return spanOf(temperatures);
   }
@@ -96,44 +94,8 @@ public final class TemperatureChart extends Picture {
   }
 
   @Override
-  void draw(Canvas canvas) {
-    new TemperatureChartPainter(canvas, this).paint();
-  }
-
-  String subtitle() {
-    return subtitle;
-  }
-
-  List<Curve> curves() {
-    return curves;
-  }
-
-  Optional<TemperatureBand> uncertainty() {
-    return uncertainty;
-  }
-
-  Optional<Range> comfortable() {
-    return comfortable;
-  }
-
-  Optional<Range> alarm() {
-    return alarm;
-  }
-
-  List<Leg> legs() {
-    return legs;
-  }
-
-  List<Marker> markers() {
-    return markers;
-  }
-
-  Optional<DoubleFunction<String>> clock() {
-    return clock;
-  }
-
-  Units units() {
-    return units;
+  void draw(Canvas canvas, double top) {
+    new TemperatureChartPainter(canvas, this).paint(top);
   }
 
   /** The time axis [h]. */
@@ -168,31 +130,18 @@ public final class TemperatureChart extends Picture {
    *
    * <p>Experimental. Not thread-safe.
    */
-  public static final class Builder {
-    private final String title;
+  public static final class Builder extends Titled<Builder> {
     private final List<Curve> curves = new ArrayList<>();
-    private final List<Leg> legs = new ArrayList<>();
+    private final List<ChartLeg> legs = new ArrayList<>();
     private final List<Marker> markers = new ArrayList<>();
-    private String subtitle = "";
     private Units units = Units.METRIC;
-    private @Nullable TemperatureBand uncertainty;
+    private @Nullable ShadedBand uncertainty;
     private @Nullable Range comfortable;
     private @Nullable Range alarm;
     private @Nullable DoubleFunction<String> clock;
 
     private Builder(String title) {
-      this.title = title;
-    }
-
-    /**
-     * Adds a line in small letters under the title.
-     *
-     * @param text the line
-     * @return this
-     */
-    public Builder subtitle(String text) {
-      subtitle = text;
-      return this;
+      super(title);
     }
 
     /**
@@ -223,7 +172,7 @@ public final class TemperatureChart extends Picture {
      * @param band the range
      * @return this
      */
-    public Builder uncertainty(TemperatureBand band) {
+    public Builder uncertainty(ShadedBand band) {
       uncertainty = band;
       return this;
     }
@@ -256,7 +205,7 @@ public final class TemperatureChart extends Picture {
      * @param leg the leg
      * @return this
      */
-    public Builder leg(Leg leg) {
+    public Builder leg(ChartLeg leg) {
       legs.add(leg);
       return this;
     }
@@ -284,7 +233,7 @@ public final class TemperatureChart extends Picture {
       for (Curve curve : curves) {
         end = Math.max(end, curve.points().get(curve.points().size() - 1).time());
       }
-      for (Leg leg : legs) {
+      for (ChartLeg leg : legs) {
         end = Math.max(end, leg.time().high());
       }
       boolean days = end > Times.DAY;
@@ -303,6 +252,11 @@ public final class TemperatureChart extends Picture {
      */
     public Builder clock(DoubleFunction<String> format) {
       clock = format;
+      return this;
+    }
+
+    @Override
+    Builder self() {
       return this;
     }
 

@@ -1,6 +1,6 @@
 /**
- * Pictures without a display, as SVG and PNG: temperature against time with its tolerance bands,
- * margins of compared packings, where heat comes from and goes to, and sections through a parcel.
+ * Pictures as SVG: temperature against time with its tolerance bands, margins of compared packings,
+ * where heat comes from and goes to, and sections through a parcel.
  *
  * <p>Start with {@link stenotherm.picture.TemperatureChart}, {@link
  * stenotherm.picture.MarginChart}, {@link stenotherm.picture.HeatChart} and {@link
@@ -12,8 +12,8 @@
  * <p>One look everywhere: names stand at the curves and not in a legend, every axis has its unit,
  * colours can be told apart by colour-blind readers and never judge, words do.
  *
- * <p>Limits: the pictures are laid out for 600 x 320 pixels and more; text is measured with the
- * machine's own sans-serif font, so that bytes are the same on one machine, not on every machine; a
+ * <p>Limits: the pictures are laid out for 600 x 320 pixels and more; text is laid out by the
+ * widths of one font and shown in the reader's own sans-serif font, which may be narrower; a
  * picture is drawn once and has no interaction.
  */
 @NullMarked

@@ -18,6 +18,7 @@ import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
 import stenotherm.text.Size;
+import stenotherm.words.FaceNames;
 
 /** Reads the walls of a packing and the box that they make. */
 final class BoxReader {
@@ -25,11 +26,11 @@ final class BoxReader {
 
   private static final Map<String, List<Axis>> OVERLAPS = overlaps();
 
-  private final Section packing;
+  private final KeyedSection packing;
   private final List<WallLayer> board;
   private final Walls walls;
 
-  BoxReader(Section packing) {
+  BoxReader(KeyedSection packing) {
     this.packing = packing;
     this.board = Layers.read(packing.value("board"));
     this.walls = walls();
@@ -54,7 +55,7 @@ final class BoxReader {
     Node foam = packing.require("foam");
     Walls all = foam.locate(() -> Walls.uniform(inside(foam)));
     all = replaced(all, "sides", SIDES);
-    for (Map.Entry<String, Face> each : Faces.plain().entrySet()) {
+    for (Map.Entry<String, Face> each : FaceNames.all().entrySet()) {
       all = replaced(all, each.getKey(), List.of(each.getValue()));
     }
     Node joints = packing.optional("joints").orElse(null);
@@ -92,7 +93,7 @@ final class BoxReader {
         node instanceof ScalarNode scalar
             ? scalar.shortFor(Map.of("gap", scalar.text()))
             : node.asMapping();
-    Section joints = Section.of(mapping, Vocabulary.JOINTS, packing.assumptions());
+    KeyedSection joints = KeyedSection.of(mapping, Vocabulary.JOINTS, packing.assumptions());
     ScalarNode gapNode = joints.require("gap").asScalar();
     double gap = gapNode.length();
     List<Axis> overlap = joints.value("overlap").asScalar().choice(OVERLAPS);
@@ -110,7 +111,7 @@ final class BoxReader {
           .map(size -> named(scalar, size))
           .orElseGet(() -> outer(scalar));
     }
-    Section box = Section.of(node, Vocabulary.BOX, packing.assumptions());
+    KeyedSection box = KeyedSection.of(node, Vocabulary.BOX, packing.assumptions());
     if (box.has("outer") == box.has("inner")) {
       throw node.fail("must have either outer or inner dimensions");
     }

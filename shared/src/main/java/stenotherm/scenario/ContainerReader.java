@@ -59,12 +59,12 @@ final class ContainerReader {
           Materials.WET_PAPER_TOWEL, 10.0,
           Materials.WET_SPHAGNUM, 15.0);
 
-  private final Section section;
+  private final KeyedSection section;
   private final String usualName;
   private final Optional<ScalarNode> sharedAnimal;
 
   /** A container of a section; the animal of the scenario is in it unless it says otherwise. */
-  ContainerReader(Section section, String usualName, Optional<ScalarNode> sharedAnimal) {
+  ContainerReader(KeyedSection section, String usualName, Optional<ScalarNode> sharedAnimal) {
     this.section = section;
     this.usualName = usualName;
     this.sharedAnimal = sharedAnimal;
@@ -91,12 +91,12 @@ final class ContainerReader {
   }
 
   /** A size alone is short for a container of which everything else is left out. */
-  static Section section(Node node, Assumptions assumptions) {
+  static KeyedSection section(Node node, Assumptions assumptions) {
     MappingNode mapping =
         node instanceof ScalarNode scalar
             ? scalar.shortFor(Map.of("size", scalar.text()))
             : node.asMapping();
-    return Section.of(mapping, Vocabulary.CONTAINER, assumptions);
+    return KeyedSection.of(mapping, Vocabulary.CONTAINER, assumptions);
   }
 
   /** The container, in the middle of the floor. */
@@ -247,7 +247,7 @@ final class ContainerReader {
       WallLayer layer = Layers.layer(scalar);
       return scalar.locate(() -> bedding(layer));
     }
-    Section bedding = Section.of(node, Vocabulary.BEDDING, section.assumptions());
+    KeyedSection bedding = KeyedSection.of(node, Vocabulary.BEDDING, section.assumptions());
     ScalarNode materialNode = bedding.require("material").asScalar();
     Material material = Layers.material(materialNode);
     double thickness = bedding.require("thickness").asScalar().length();

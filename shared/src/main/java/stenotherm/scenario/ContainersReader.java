@@ -26,12 +26,12 @@ final class ContainersReader {
   private static final String ON = "on-top-of";
   private static final String GAP = "gap";
 
-  private final Section root;
-  private final Section packing;
+  private final KeyedSection root;
+  private final KeyedSection packing;
   private final Assumptions assumptions;
   private final Optional<ScalarNode> animal;
 
-  ContainersReader(Section root, Section packing) {
+  ContainersReader(KeyedSection root, KeyedSection packing) {
     this.root = root;
     this.packing = packing;
     this.assumptions = packing.assumptions();
@@ -40,12 +40,12 @@ final class ContainersReader {
 
   /** Containers in a box with walls. */
   List<Container> read(Box outer, Walls walls) {
-    Section owner = packing.has(CUP) || packing.has(CONTAINERS) ? packing : root;
+    KeyedSection owner = packing.has(CUP) || packing.has(CONTAINERS) ? packing : root;
     if (owner.has(CUP) && owner.has(CONTAINERS)) {
       throw owner.node().failAt(CONTAINERS, "cannot be given together with cup");
     }
     if (!owner.has(CONTAINERS)) {
-      Section cup = ContainerReader.section(owner.require(CUP), assumptions);
+      KeyedSection cup = ContainerReader.section(owner.require(CUP), assumptions);
       if (packing.has(GAP)) {
         throw packing.node().failAt(GAP, "means nothing for a single container");
       }
@@ -54,7 +54,7 @@ final class ContainersReader {
       return placed(List.of(cup), containers, false);
     }
     List<Node> nodes = owner.require(CONTAINERS).asSequence().items();
-    List<Section> sections = new ArrayList<>();
+    List<KeyedSection> sections = new ArrayList<>();
     List<Container> containers = new ArrayList<>();
     for (Node each : nodes) {
       String usual = "container " + (sections.size() + 1);
@@ -71,8 +71,8 @@ final class ContainersReader {
     }
   }
 
-  private Container read(Node node, String usual, List<Section> sections) {
-    Section section = ContainerReader.section(node, assumptions);
+  private Container read(Node node, String usual, List<KeyedSection> sections) {
+    KeyedSection section = ContainerReader.section(node, assumptions);
     sections.add(section);
     return new ContainerReader(section, usual, animal).read();
   }
@@ -83,7 +83,7 @@ final class ContainersReader {
 
   /** Those that the file does not place stand in a row along the longer side of the cavity. */
   private List<Container> arranged(
-      List<Section> sections, List<Container> containers, Box outer, Walls walls) {
+      List<KeyedSection> sections, List<Container> containers, Box outer, Walls walls) {
     List<Container> free = new ArrayList<>();
     for (int index = 0; index < containers.size(); index++) {
       if (!sections.get(index).has(POSITION) && !sections.get(index).has(ON)) {
@@ -116,11 +116,11 @@ final class ContainersReader {
 
   /** Places those for which the file says where, and tells where a single one stands. */
   private static List<Container> placed(
-      List<Section> sections, List<Container> containers, boolean inRow) {
+      List<KeyedSection> sections, List<Container> containers, boolean inRow) {
     Map<String, Container> done = new LinkedHashMap<>();
     List<Container> all = new ArrayList<>();
     for (int index = 0; index < containers.size(); index++) {
-      Section section = sections.get(index);
+      KeyedSection section = sections.get(index);
       Container container = containers.get(index);
       Container there = within(section.node(), () -> placed(section, container, done, inRow));
       done.put(there.name(), there);
@@ -130,7 +130,7 @@ final class ContainersReader {
   }
 
   private static Container placed(
-      Section section, Container container, Map<String, Container> below, boolean inRow) {
+      KeyedSection section, Container container, Map<String, Container> below, boolean inRow) {
     Optional<Node> position = section.optional(POSITION);
     Optional<Node> on = section.optional(ON);
     if (on.isPresent()) {

@@ -6,31 +6,20 @@ import java.util.List;
 import java.util.Map;
 import stenotherm.base.Face;
 import stenotherm.text.ScalarNode;
+import stenotherm.words.FaceNames;
 
-/** The names that files use for the faces of a box. */
+/** The names that files may use for the faces of a box: those of people and the axes' labels. */
 final class Faces {
   private static final Map<String, Face> NAMES = names();
 
   private Faces() {}
 
   private static Map<String, Face> names() {
-    Map<String, Face> faces = new LinkedHashMap<>(plain());
+    Map<String, Face> faces = new LinkedHashMap<>(FaceNames.all());
     for (Face face : Face.values()) {
       faces.put(face.label(), face);
     }
     return Collections.unmodifiableMap(faces);
-  }
-
-  /** The six names that people use. */
-  static Map<String, Face> plain() {
-    Map<String, Face> faces = new LinkedHashMap<>();
-    faces.put("lid", Face.Z_MAX);
-    faces.put("floor", Face.Z_MIN);
-    faces.put("left", Face.X_MIN);
-    faces.put("right", Face.X_MAX);
-    faces.put("front", Face.Y_MIN);
-    faces.put("back", Face.Y_MAX);
-    return faces;
   }
 
   static List<String> all() {

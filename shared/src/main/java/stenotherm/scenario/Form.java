@@ -3,15 +3,13 @@ package stenotherm.scenario;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import stenotherm.text.Quantity;
 
 /**
- * How a value of a scenario file is written. The reader reads it by its own means; what is stated
- * here is for people, for editors and for examples in messages.
+ * What a value of a scenario file says, for people, for editors and for examples in messages. How
+ * it is written is known to its reader alone.
  */
 sealed interface Form {
   /** What may be written, for the reference page, in Markdown. */
@@ -20,11 +18,11 @@ sealed interface Form {
   /** A value as a file could have it, on one line. */
   String example();
 
-  /** The form as JSON Schema; never stricter than the reader. */
+  /** Kind, names and examples as JSON Schema; never stricter than the reader. */
   Map<String, Object> schema();
 
   /** The mappings that the value may be or hold. */
-  List<Part> parts();
+  List<FilePart> parts();
 
   /** The forms with a name that this one is or holds, outer ones first. */
   List<Called> called();
@@ -57,7 +55,7 @@ sealed interface Form {
     }
 
     @Override
-    public List<Part> parts() {
+    public List<FilePart> parts() {
       return form.parts();
     }
 
@@ -76,7 +74,7 @@ sealed interface Form {
    * @param schema its JSON Schema without the examples
    * @param examples values as a file could have them, at least one
    */
-  record Text(String words, Map<String, Object> schema, List<String> examples) implements Form {
+  record Single(String words, Map<String, Object> schema, List<String> examples) implements Form {
     @Override
     public String example() {
       return examples.get(0);
@@ -92,7 +90,7 @@ sealed interface Form {
     }
 
     @Override
-    public List<Part> parts() {
+    public List<FilePart> parts() {
       return List.of();
     }
 
@@ -134,7 +132,7 @@ sealed interface Form {
     }
 
     @Override
-    public List<Part> parts() {
+    public List<FilePart> parts() {
       return item.parts();
     }
 
@@ -149,7 +147,7 @@ sealed interface Form {
    *
    * @param part which
    */
-  record Table(Part part) implements Form {
+  record Keyed(FilePart part) implements Form {
     @Override
     public String words() {
       return "keys of [" + part.name() + "](#" + part.anchor() + ")";
@@ -169,7 +167,7 @@ sealed interface Form {
     }
 
     @Override
-    public List<Part> parts() {
+    public List<FilePart> parts() {
       return List.of(part);
     }
 
@@ -201,7 +199,7 @@ sealed interface Form {
     }
 
     @Override
-    public List<Part> parts() {
+    public List<FilePart> parts() {
       return forms.stream().flatMap(form -> form.parts().stream()).toList();
     }
 
@@ -213,43 +211,37 @@ sealed interface Form {
 
   /** A text of any kind; what looks like a number to YAML is text here, too. */
   static Form text(String words, String... examples) {
-    return new Text(
+    return new Single(
         words, Map.of("type", List.of("string", "number", "boolean")), List.of(examples));
   }
 
   /** One of some names. */
   static Form oneOf(List<String> names) {
-    return new Text(
+    return new Single(
         names.stream().map(name -> "`" + name + "`").collect(Collectors.joining(", ")),
         Map.of("enum", names),
         names);
   }
 
-  /** A text that matches a pattern as a whole. */
-  static Form matching(String words, String pattern, List<String> examples) {
-    return new Text(words, stringOf(pattern), examples);
+  /** A text that needs more than a bare number; the reader knows how it is written. */
+  static Form written(String words, List<String> examples) {
+    return new Single(words, Map.of("type", "string"), examples);
   }
 
   /** A number with its unit. */
   static Form of(Quantity quantity, String example) {
     String fractions = quantity == Quantity.LENGTH ? "; fractions such as `1 1/2 in`, too" : "";
-    return new Text(
+    return written(
         quantity.kind() + " (" + String.join(", ", quantity.unitNames()) + fractions + ")",
-        stringOf(quantity.pattern()),
         List.of(example));
-  }
-
-  /** A name and a number with its unit after it. */
-  static Form named(String words, Quantity quantity, List<String> examples) {
-    return new Text(words, stringOf("[\\s\\S]*\\S[\\s,]\\s*" + quantity.pattern()), examples);
   }
 
   static Form called(String name, Form form) {
     return new Called(name, form);
   }
 
-  static Form table(Part part) {
-    return new Table(part);
+  static Form table(FilePart part) {
+    return new Keyed(part);
   }
 
   static Form listOf(Form item) {
@@ -258,34 +250,5 @@ sealed interface Form {
 
   static Form either(Form... forms) {
     return new Either(List.of(forms));
-  }
-
-  /** Letters of any case, as the reader takes names of catalogues. */
-  static String anyCase(List<String> names) {
-    List<String> patterns = new ArrayList<>();
-    for (String name : names) {
-      patterns.add(
-          name.codePoints()
-              .mapToObj(Character::toString)
-              .map(
-                  letter ->
-                      Character.isLetter(letter.codePointAt(0))
-                          ? "["
-                              + letter.toLowerCase(Locale.ROOT)
-                              + letter.toUpperCase(Locale.ROOT)
-                              + "]"
-                          : Pattern.compile("[^\\w\\s]").matcher(letter).matches()
-                              ? "\\" + letter
-                              : letter)
-              .collect(Collectors.joining()));
-    }
-    return "(?:" + String.join("|", patterns) + ")";
-  }
-
-  private static Map<String, Object> stringOf(String pattern) {
-    Map<String, Object> schema = new LinkedHashMap<>();
-    schema.put("type", "string");
-    schema.put("pattern", "^\\s*(?:" + pattern + ")\\s*$");
-    return schema;
   }
 }

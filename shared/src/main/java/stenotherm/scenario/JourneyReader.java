@@ -66,7 +66,7 @@ final class JourneyReader {
 
   Journey read(Node node) {
     MappingNode mapping = node instanceof ScalarNode scalar ? spelledOut(scalar) : node.asMapping();
-    Section journey = Section.of(mapping, Vocabulary.JOURNEY, assumptions);
+    KeyedSection journey = KeyedSection.of(mapping, Vocabulary.JOURNEY, assumptions);
     boolean legs = journey.has(LEGS);
     if (legs == journey.has(TEMPLATE)) {
       throw legs
@@ -90,7 +90,7 @@ final class JourneyReader {
 
   /** What the legs of a journey share. */
   record Trip(
-      Section journey, Sites sites, ScalarNode sealed, LocalDateTime sealing, double start) {}
+      KeyedSection journey, Sites sites, ScalarNode sealed, LocalDateTime sealing, double start) {}
 
   private static MappingNode spelledOut(ScalarNode scalar) {
     String text = scalar.text();
@@ -107,7 +107,7 @@ final class JourneyReader {
   }
 
   /** A date that only names hours has a preset; one that decides about weather or sun has none. */
-  private static ScalarNode sealed(Section journey, Sites sites) {
+  private static ScalarNode sealed(KeyedSection journey, Sites sites) {
     if (!journey.has("from") && sites.origin().days().isEmpty()) {
       throw journey
           .node()
@@ -118,7 +118,7 @@ final class JourneyReader {
     return (matters || sunny ? journey.require(SEALED) : journey.value(SEALED)).asScalar();
   }
 
-  private static double start(Section journey) {
+  private static double start(KeyedSection journey) {
     ScalarNode node = journey.value("start").asScalar();
     double temperature = node.temperature();
     return node.locate(
@@ -135,7 +135,9 @@ final class JourneyReader {
       LegReader reader =
           Names.within(
               each,
-              () -> LegReader.of(Section.of(each, Vocabulary.LEG, assumptions), trip, start, hold));
+              () ->
+                  LegReader.of(
+                      KeyedSection.of(each, Vocabulary.LEG, assumptions), trip, start, hold));
       readers.add(reader);
       time += reader.lasting();
     }
@@ -155,8 +157,8 @@ final class JourneyReader {
   private Journey named(Trip trip) {
     ScalarNode name = trip.journey().require(TEMPLATE).asScalar();
     JourneyTemplate template = name.locate(() -> JourneyTemplates.named(name.text()));
-    Site from = trip.sites().origin();
-    Site to = trip.sites().destination();
+    DescribedPlace from = trip.sites().origin();
+    DescribedPlace to = trip.sites().destination();
     List<Double> durations = template.durations(trip.sealing(), from.place(), to.place());
     double end = durations.stream().mapToDouble(Double::doubleValue).sum();
     Weather weather = weather(trip, end);
@@ -194,7 +196,7 @@ final class JourneyReader {
 
   private Outdoors outdoors(
       Trip trip, Weather weather, JourneyTemplate template, TemplateLeg.JourneyEnd end) {
-    Site site =
+    DescribedPlace site =
         end == TemplateLeg.JourneyEnd.ORIGIN ? trip.sites().origin() : trip.sites().destination();
     boolean sunlit =
         template.legs().stream().anyMatch(leg -> leg.end() == end && leg.situation().sunlit());
@@ -224,7 +226,7 @@ final class JourneyReader {
     return trip.journey().value("surface").asScalar().choice(SURFACES);
   }
 
-  private static List<ScalarNode> delays(Section journey) {
+  private static List<ScalarNode> delays(KeyedSection journey) {
     Node node = journey.optional(DELAY).orElse(null);
     if (node == null) {
       return List.of();
@@ -240,7 +242,7 @@ final class JourneyReader {
     return parts;
   }
 
-  private static double delaySum(Section journey) {
+  private static double delaySum(KeyedSection journey) {
     double sum = 0;
     for (ScalarNode node : delays(journey)) {
       double delay = node.piece(delayParts(node).group(1)).duration();

@@ -73,16 +73,20 @@ final class LegReader {
   private static final Map<String, Underside> UNDERSIDES =
       Map.of("hard floor", Underside.Resting.onHardFloor(), "wire shelf", new Underside.Open());
 
-  private final Section section;
+  private final KeyedSection section;
   private final JourneyReader.Trip trip;
   private final String name;
-  private final Site site;
+  private final DescribedPlace site;
   private final double start;
   private final double duration;
   private final double delay;
 
   private LegReader(
-      Section section, JourneyReader.Trip trip, String name, Site site, double start) {
+      KeyedSection section,
+      JourneyReader.Trip trip,
+      String name,
+      DescribedPlace site,
+      double start) {
     this.section = section;
     this.trip = trip;
     this.name = name;
@@ -93,9 +97,9 @@ final class LegReader {
   }
 
   /** Reads name, place and duration of a leg that starts at a time since sealing [s]. */
-  static LegReader of(Section section, JourneyReader.Trip trip, double start, double hold) {
+  static LegReader of(KeyedSection section, JourneyReader.Trip trip, double start, double hold) {
     String name = section.require("name").asScalar().text();
-    Site site = trip.sites().at(section.require("at").asScalar());
+    DescribedPlace site = trip.sites().at(section.require("at").asScalar());
     LegReader leg = new LegReader(section, trip, name, site, start);
     leg.checkHold(hold);
     return leg;
@@ -429,13 +433,13 @@ final class LegReader {
     }
     List<Contact> contacts = new ArrayList<>();
     for (MappingNode each : node.asSequence().mappings()) {
-      contacts.add(contact(Section.of(each, Vocabulary.CONTACT, section.assumptions()), air));
+      contacts.add(contact(KeyedSection.of(each, Vocabulary.CONTACT, section.assumptions()), air));
     }
     return contacts;
   }
 
   /** Something that touches a part of a face. */
-  private static Contact contact(Section contact, Air air) {
+  private static Contact contact(KeyedSection contact, Air air) {
     Face face = Faces.of(contact.require("face").asScalar());
     Range first = part(contact.value("along").asScalar());
     Range second = part(contact.value("across").asScalar());

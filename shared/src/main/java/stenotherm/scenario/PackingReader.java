@@ -42,9 +42,9 @@ final class PackingReader {
   private static final Pattern LIQUID = Pattern.compile("(.+%)\\s*liquid", Pattern.DOTALL);
 
   private final Assumptions assumptions;
-  private final Section root;
+  private final KeyedSection root;
 
-  PackingReader(Assumptions assumptions, Section root) {
+  PackingReader(Assumptions assumptions, KeyedSection root) {
     this.assumptions = assumptions;
     this.root = root;
   }
@@ -57,7 +57,7 @@ final class PackingReader {
     for (MappingNode each : nodes) {
       parcels.add(
           Names.within(
-              each, () -> packing(Section.of(each, Vocabulary.PACKING, assumptions), names)));
+              each, () -> packing(KeyedSection.of(each, Vocabulary.PACKING, assumptions), names)));
     }
     boolean allHaveTheirOwn =
         nodes.stream().allMatch(each -> SHARED.stream().anyMatch(each.keys()::contains));
@@ -69,7 +69,7 @@ final class PackingReader {
     return parcels;
   }
 
-  private Parcel packing(Section packing, Set<String> earlier) {
+  private Parcel packing(KeyedSection packing, Set<String> earlier) {
     ScalarNode nameNode = packing.require("name").asScalar();
     String name = nameNode.text();
     if (!earlier.add(name)) {
@@ -94,7 +94,7 @@ final class PackingReader {
             });
   }
 
-  private static Filling filling(Section packing) {
+  private static Filling filling(KeyedSection packing) {
     ScalarNode fill = packing.require("fill").asScalar();
     boolean isAir = fill.text().equalsIgnoreCase(Materials.STILL_AIR.name());
     if (fill.text().equals(Layers.NONE) || isAir) {
@@ -107,7 +107,7 @@ final class PackingReader {
     return new Filling.Loose(Layers.material(fill));
   }
 
-  private List<PlacedWarmer> warmers(Section packing, List<Container> containers) {
+  private List<PlacedWarmer> warmers(KeyedSection packing, List<Container> containers) {
     if (packing.has(WARMERS)) {
       for (String key : WARMER_KEYS) {
         if (packing.has(key)) {
@@ -135,21 +135,23 @@ final class PackingReader {
       return List.of();
     }
     MappingNode warmer = packing.node().only(WARMER_KEYS);
-    return List.of(warmer(Section.of(warmer, Vocabulary.WARMER, assumptions), WARMER, containers));
+    return List.of(
+        warmer(KeyedSection.of(warmer, Vocabulary.WARMER, assumptions), WARMER, containers));
   }
 
   private PlacedWarmer item(Node node, String key, String usual, List<Container> containers) {
     if (node instanceof ScalarNode scalar) {
       MappingNode spelledOut = scalar.shortFor(Map.of(key, scalar.text()));
-      return warmer(Section.of(spelledOut, Vocabulary.WARMER, assumptions), usual, containers);
+      return warmer(KeyedSection.of(spelledOut, Vocabulary.WARMER, assumptions), usual, containers);
     }
     MappingNode mapping = node.asMapping();
     return Names.within(
         mapping,
-        () -> warmer(Section.of(mapping, Vocabulary.WARMER, assumptions), usual, containers));
+        () -> warmer(KeyedSection.of(mapping, Vocabulary.WARMER, assumptions), usual, containers));
   }
 
-  private static PlacedWarmer warmer(Section section, String usual, List<Container> containers) {
+  private static PlacedWarmer warmer(
+      KeyedSection section, String usual, List<Container> containers) {
     PlacementReader.Placed placed = new PlacementReader(section, WARMER, containers).read();
     WarmerClass kind = placed.kind().locate(() -> Warmers.named(placed.kind().text()));
     String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
@@ -172,7 +174,7 @@ final class PackingReader {
     return away == 0 ? 0 : -away;
   }
 
-  private List<PlacedPack> packs(Section packing, List<Container> containers) {
+  private List<PlacedPack> packs(KeyedSection packing, List<Container> containers) {
     Node node = packing.optional("packs").orElse(null);
     if (node == null) {
       return List.of();
@@ -182,12 +184,13 @@ final class PackingReader {
       String usual = "pack " + (packs.size() + 1);
       packs.add(
           Names.within(
-              each, () -> pack(Section.of(each, Vocabulary.PACK, assumptions), usual, containers)));
+              each,
+              () -> pack(KeyedSection.of(each, Vocabulary.PACK, assumptions), usual, containers)));
     }
     return packs;
   }
 
-  private static PlacedPack pack(Section section, String usual, List<Container> containers) {
+  private static PlacedPack pack(KeyedSection section, String usual, List<Container> containers) {
     PlacementReader.Placed placed = new PlacementReader(section, "pack", containers).read();
     Material contents = Layers.material(placed.kind());
     Size extents = section.require("size").asScalar().size();

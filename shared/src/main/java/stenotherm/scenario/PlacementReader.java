@@ -23,7 +23,7 @@ final class PlacementReader {
 
   private static final Pattern ON = Pattern.compile("(.+?)\\s+on\\s+(.+)", Pattern.DOTALL);
 
-  private final Section section;
+  private final KeyedSection section;
   private final ScalarNode what;
   private final String noun;
   private final List<Container> containers;
@@ -32,7 +32,7 @@ final class PlacementReader {
   record Placed(ScalarNode kind, Placement placement) {}
 
   /** A thing of a section, which names it and perhaps its place under a key. */
-  PlacementReader(Section section, String key, List<Container> containers) {
+  PlacementReader(KeyedSection section, String key, List<Container> containers) {
     this.section = section;
     this.what = section.require(key).asScalar();
     this.noun = key;

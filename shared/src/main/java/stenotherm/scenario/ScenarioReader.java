@@ -65,7 +65,7 @@ public final class ScenarioReader {
     MappingNode file = document.root().asMapping();
     checkFormat(file);
     Assumptions assumptions = new Assumptions();
-    Section root = Section.of(file, Vocabulary.SCENARIO, assumptions);
+    KeyedSection root = KeyedSection.of(file, Vocabulary.SCENARIO, assumptions);
     String title = root.require("title").asScalar().text();
     Units units = root.value("units").asScalar().choice(UNITS);
     double hold = hold(root.value("hold").asScalar());

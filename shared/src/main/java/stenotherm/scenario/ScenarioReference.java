@@ -37,7 +37,7 @@ public final class ScenarioReference {
         the closest key there is. What a preset fills in is told among the assumptions of the report. Editors that know JSON Schema
         complete keys with `scenario.schema.json`.
         """);
-    for (Part part : Vocabulary.parts()) {
+    for (FilePart part : Vocabulary.parts()) {
       page.append("\n## ").append(part.name()).append("\n\n").append(part.meaning()).append("\n\n");
       page.append("| key | value | meaning | if left out |\n|---|---|---|---|\n");
       for (Key key : part.keys()) {
@@ -76,9 +76,9 @@ public final class ScenarioReference {
   }
 
   /**
-   * Returns the JSON Schema, draft 2020-12. It knows every key and the form of every value; whether
-   * a name exists or things fit is left to the reader, so that the schema never refuses what the
-   * reader takes.
+   * Returns the JSON Schema, draft 2020-12. It knows every key, the few words that some values are
+   * chosen from, and examples of all others. How a value is written is left to the reader, so that
+   * the schema never refuses what the reader takes.
    *
    * @return the schema as JSON
    */
@@ -94,7 +94,7 @@ public final class ScenarioReference {
     return json(schema);
   }
 
-  private static Map<String, Object> schemaOf(Part part) {
+  private static Map<String, Object> schemaOf(FilePart part) {
     Map<String, Object> properties = new LinkedHashMap<>();
     for (Key key : part.keys()) {
       Map<String, Object> property = new LinkedHashMap<>();

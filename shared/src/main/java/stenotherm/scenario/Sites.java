@@ -29,15 +29,15 @@ final class Sites {
   private static final Map<String, OpticalDepths> SKIES = skies();
 
   private final Assumptions assumptions;
-  private final Section journey;
-  private final Map<String, Site> sites = new LinkedHashMap<>();
+  private final KeyedSection journey;
+  private final Map<String, DescribedPlace> sites = new LinkedHashMap<>();
 
-  private Sites(Assumptions assumptions, Section journey) {
+  private Sites(Assumptions assumptions, KeyedSection journey) {
     this.assumptions = assumptions;
     this.journey = journey;
   }
 
-  static Sites read(Assumptions assumptions, Section journey) {
+  static Sites read(Assumptions assumptions, KeyedSection journey) {
     Sites sites = new Sites(assumptions, journey);
     sites.sites.put(ORIGIN, sites.site(journey.value("from")));
     sites.sites.put(DESTINATION, sites.site(journey.value("to")));
@@ -56,42 +56,42 @@ final class Sites {
     return List.copyOf(SKIES.keySet());
   }
 
-  Site origin() {
+  DescribedPlace origin() {
     return sites.getOrDefault(ORIGIN, sites.values().iterator().next());
   }
 
-  Site destination() {
+  DescribedPlace destination() {
     return sites.getOrDefault(DESTINATION, origin());
   }
 
-  Collection<Site> all() {
+  Collection<DescribedPlace> all() {
     return sites.values();
   }
 
   /** The place that a leg names. */
-  Site at(ScalarNode name) {
+  DescribedPlace at(ScalarNode name) {
     return name.choice(Collections.unmodifiableMap(sites));
   }
 
   private void addPlaces(SequenceNode list) {
     for (MappingNode each : list.mappings()) {
-      Site site = Names.within(each, () -> site(each));
+      DescribedPlace site = Names.within(each, () -> site(each));
       if (sites.put(site.place().name(), site) != null) {
         throw each.failAt("name", "an earlier place has the same name, give each its own");
       }
     }
   }
 
-  private Site site(Node node) {
+  private DescribedPlace site(Node node) {
     MappingNode mapping = node instanceof ScalarNode scalar ? spelledOut(scalar) : node.asMapping();
-    Section section = Section.of(mapping, Vocabulary.PLACE, assumptions);
+    KeyedSection section = KeyedSection.of(mapping, Vocabulary.PLACE, assumptions);
     String name = section.require("name").asScalar().text();
     ZoneOffset offset = section.require("utc").asScalar().utcOffset();
     ScalarNode spreadNode = section.value("spread").asScalar();
     double spread = spreadNode.temperatureDifference();
     spreadNode.locate(() -> Checks.notNegative("outdoor spread", spread, "K"));
     Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
-    return new Site(
+    return new DescribedPlace(
         new Place(name, offset), node, days == null ? List.of() : days(days), spread, sun(section));
   }
 
@@ -127,7 +127,7 @@ final class Sites {
     return range;
   }
 
-  private static Optional<Site.Sun> sun(Section section) {
+  private static Optional<DescribedPlace.SkyAbove> sun(KeyedSection section) {
     boolean north = section.has("latitude");
     if (north != section.has("longitude")) {
       throw section
@@ -152,7 +152,7 @@ final class Sites {
     ScalarNode clouds = section.value("clouds").asScalar();
     double cover = clouds.percentage();
     Sky sky = clouds.locate(() -> new Sky(depths, cover, Sky.COMMON_GROUND));
-    return Optional.of(new Site.Sun(degreesNorth, degreesEast, sky));
+    return Optional.of(new DescribedPlace.SkyAbove(degreesNorth, degreesEast, sky));
   }
 
   private static double within(ScalarNode node, String field, double most, String hint) {

@@ -25,14 +25,12 @@ import stenotherm.weather.RecordedWeather;
 import stenotherm.words.Units;
 
 /**
- * Every key of a scenario file: how its value is written, what it means and what holds if it is
- * left out. The reader's rules, the reference page and the schema for editors come from here.
+ * Every key of a scenario file: what it means, what its value says and what holds if it is left
+ * out. The reader's rules for keys, the reference page and the schema for editors come from here;
+ * how a value is written is known to its reader alone.
  */
 final class Vocabulary {
   private static final String ASSUMED = "assumed";
-
-  /** What stands between lengths. */
-  private static final String BY = "\\s*[x×X]\\s*";
 
   private static final Form LENGTH = Form.called("length", Form.of(Quantity.LENGTH, "10 mm"));
   private static final Form DURATION = Form.called("duration", Form.of(Quantity.DURATION, "8 h"));
@@ -40,16 +38,15 @@ final class Vocabulary {
       Form.called("temperature", Form.of(Quantity.TEMPERATURE, "21 °C"));
 
   private static final Form YES_NO =
-      new Form.Text(
+      new Form.Single(
           "`yes` or `no`", Map.of("enum", List.of("yes", "no", true, false)), List.of("yes", "no"));
 
   private static final Form LAYER =
       Form.called(
           "layer",
-          Form.named(
+          Form.written(
               "material and thickness, such as `EPS 20, 19 mm` or `EPS 20 3/4 in` (the number after"
                   + " EPS is its density in kg/m3)",
-              Quantity.LENGTH,
               List.of(
                   "EPS 20, 19 mm",
                   "EPS 20 3/4 in",
@@ -63,49 +60,37 @@ final class Vocabulary {
   private static final Form SIZE =
       Form.called(
           "size",
-          Form.matching(
-              "length x width x height",
-              sizePattern(),
-              List.of("300 x 200 x 150 mm", "8 x 8 x 7 in")));
+          Form.written("length x width x height", List.of("300 x 200 x 150 mm", "8 x 8 x 7 in")));
 
   private static final Form DATE_TIME =
       Form.called(
           "date and time",
-          Form.matching(
+          Form.written(
               "date and time on the 24-hour clock, such as `2014-01-15 18:00`",
-              "\\d{4}-\\d\\d-\\d\\d(?:T|\\s+)\\d\\d:\\d\\d(?::\\d\\d)?",
               List.of("2014-01-15 18:00")));
-
-  private static final String OFFSET_PATTERN =
-      "(?:UTC|Z|UTC\\s*[+\\-−]\\d{1,2}(?::?\\d\\d)?|[+\\-−]\\d\\d:\\d\\d)";
 
   private static final Form PLACE_SHORT =
       Form.called(
           "place and offset",
-          Form.matching(
-              "name and offset from UTC, such as `New York, UTC-5`",
-              "[\\s\\S]+,\\s*" + OFFSET_PATTERN,
-              List.of("New York, UTC-5")));
+          Form.written(
+              "name and offset from UTC, such as `New York, UTC-5`", List.of("New York, UTC-5")));
 
   private static final Form DELAY_IN =
       Form.called(
           "delay and leg",
-          Form.matching(
-              "duration and leg, such as `12 h in sorting hub`",
-              Quantity.DURATION.pattern() + "in\\s+[\\s\\S]+",
-              List.of("12 h in sorting hub")));
+          Form.written(
+              "duration and leg, such as `12 h in sorting hub`", List.of("12 h in sorting hub")));
 
   private static final Form ANIMAL =
       Form.called(
-          "animal and mass",
-          Form.named("animal of the catalogue and its mass", Quantity.MASS, animals()));
+          "animal and mass", Form.written("animal of the catalogue and its mass", animals()));
 
   /** Dry pads that take up a stated mass of water. */
   static final List<Material> PADS =
       List.of(Materials.DRY_PAPER_TOWEL, Materials.SPHAGNUM_DRY, Materials.COIR);
 
-  static final Part BEDDING =
-      new Part(
+  static final FilePart BEDDING =
+      new FilePart(
           "bedding",
           "A layer on the floor of a container, with its water.",
           List.of(
@@ -130,17 +115,15 @@ final class Vocabulary {
           "container size",
           Form.either(
               SIZE,
-              Form.matching(
-                  "diameter x height, such as `100 x 60 mm`", twoLengths(), List.of("100 x 60 mm")),
-              Form.matching(
+              Form.written("diameter x height, such as `100 x 60 mm`", List.of("100 x 60 mm")),
+              Form.written(
                   "[container](#containers) by name, such as `8 fl oz` or `8 oz deli cup`",
-                  vesselNames(),
                   vesselSizes())));
 
   private static final Form POSITION = Form.called("position", new Form.Items(LENGTH, 2, 3));
 
-  static final Part CONTAINER =
-      new Part(
+  static final FilePart CONTAINER =
+      new FilePart(
           "container",
           "A cup, bag or vial with bedding on its floor and an animal on the bedding. A size alone is"
               + " short for a container of which everything else is left out.",
@@ -203,8 +186,7 @@ final class Vocabulary {
   private static final Form RANGE =
       Form.called(
           "low and high",
-          Form.matching(
-              "daily low and high, such as `28 to 46 °F`", rangePattern(), List.of("28 to 46 °F")));
+          Form.written("daily low and high, such as `28 to 46 °F`", List.of("28 to 46 °F")));
 
   private static final Form DIFFERENCE =
       Form.called("temperature difference", Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K"));
@@ -215,13 +197,10 @@ final class Vocabulary {
   private static final Form SHARE =
       Form.called(
           "part of a face",
-          Form.matching(
-              "part of the face, such as `0 % to 50 %`",
-              Quantity.PERCENTAGE.pattern() + "to\\s+" + Quantity.PERCENTAGE.pattern(),
-              List.of("0 % to 50 %")));
+          Form.written("part of the face, such as `0 % to 50 %`", List.of("0 % to 50 %")));
 
-  static final Part CONTACT =
-      new Part(
+  static final FilePart CONTACT =
+      new FilePart(
           "contact",
           "Something that touches a part of a face of the parcel during a leg.",
           List.of(
@@ -241,8 +220,8 @@ final class Vocabulary {
                   .where("for a neighbour with a temperature")),
           Map.of());
 
-  static final Part LEG =
-      new Part(
+  static final FilePart LEG =
+      new FilePart(
           "leg",
           "A part of the journey under one kind of surroundings.",
           List.of(
@@ -256,10 +235,8 @@ final class Vocabulary {
               Key.optional(
                   "until",
                   Form.either(
-                      Form.matching(
-                          "time on the clock of the place, such as `06:30`",
-                          "\\d\\d:\\d\\d(?::\\d\\d)?",
-                          List.of("06:30")),
+                      Form.written(
+                          "time on the clock of the place, such as `06:30`", List.of("06:30")),
                       DATE_TIME),
                   "when it ends, instead of `for`",
                   "`for` must be given"),
@@ -267,22 +244,15 @@ final class Vocabulary {
               Key.required(
                   "ambient",
                   Form.either(
-                      Form.matching(
+                      Form.written(
                           "`outdoors`, also warmer and late as in `outdoors + 3 K, lag 2 h`",
-                          "outdoors[\\s\\S]*",
                           List.of("outdoors", "outdoors + 3 K, lag 2 h")),
                       TEMPERATURE,
                       RANGE,
-                      Form.matching(
-                          "[surroundings](#surroundings) by name",
-                          Form.anyCase(LegReader.situationNames()),
-                          LegReader.situationNames()),
+                      Form.written(
+                          "[surroundings](#surroundings) by name", LegReader.situationNames()),
                       Form.listOf(
-                          Form.matching(
-                              "reading such as `18:00 12 °C`",
-                              "(?:\\d{4}-\\d\\d-\\d\\d[T\\s]+)?\\d{1,2}:\\d\\d\\s+"
-                                  + Quantity.TEMPERATURE.pattern(),
-                              List.of("18:00 12 °C")))),
+                          Form.written("reading such as `18:00 12 °C`", List.of("18:00 12 °C")))),
                   "temperature of air and surroundings"),
               Key.optional(
                   "spread",
@@ -334,8 +304,8 @@ final class Vocabulary {
   private static final Form DAYS =
       Form.called("lows and highs", Form.either(RANGE, Form.listOf(RANGE)));
 
-  static final Part PLACE =
-      new Part(
+  static final FilePart PLACE =
+      new FilePart(
           "place",
           "A place with its clock, its weather and its sun. `New York, UTC-5` is short for name and"
               + " utc.",
@@ -343,8 +313,7 @@ final class Vocabulary {
               Key.required("name", Form.text("any text", "New York"), "its name"),
               Key.required(
                   "utc",
-                  Form.matching(
-                      "offset from UTC, such as `UTC-5`", OFFSET_PATTERN, List.of("UTC-5")),
+                  Form.written("offset from UTC, such as `UTC-5`", List.of("UTC-5")),
                   "how far its clock is ahead of UTC"),
               Key.optional(
                   "lows/highs",
@@ -371,16 +340,15 @@ final class Vocabulary {
                   .where("with latitude and longitude")),
           Map.of());
 
-  static final Part JOURNEY =
-      new Part(
+  static final FilePart JOURNEY =
+      new FilePart(
           "journey",
           "Where the parcel goes, from sealing to opening. `overnight by air, 28 to 45 °F` is short"
               + " for template and lows/highs.",
           List.of(
               Key.optional(
                   "template",
-                  Form.matching(
-                      "[journey](#journeys) by name", Form.anyCase(templates()), templates()),
+                  Form.written("[journey](#journeys) by name", templates()),
                   "a common kind of journey instead of legs",
                   "`legs` must be given"),
               Key.preset(
@@ -435,8 +403,8 @@ final class Vocabulary {
                   "`template` must be given")),
           Map.of());
 
-  static final Part BOX =
-      new Part(
+  static final FilePart BOX =
+      new FilePart(
           "box",
           "The box by its outer or by its inner dimensions.",
           List.of(
@@ -449,8 +417,8 @@ final class Vocabulary {
                   "`outer` must be given")),
           Map.of());
 
-  static final Part JOINTS =
-      new Part(
+  static final FilePart JOINTS =
+      new FilePart(
           "joints",
           "How the panels inside the board meet. A length alone is short for the gap.",
           List.of(
@@ -483,9 +451,8 @@ final class Vocabulary {
       Key.preset(
           "opened",
           Form.either(
-              Form.matching(
+              Form.written(
                   "time before sealing, such as `30 min before sealing`",
-                  Quantity.DURATION.pattern() + "\\s*before\\s+sealing",
                   List.of("30 min before sealing")),
               Form.oneOf(List.of("at sealing"))),
           "when the warmer was opened",
@@ -495,9 +462,8 @@ final class Vocabulary {
   private static final Form WARMER_ON =
       Form.called(
           "warmer in its place",
-          Form.matching(
+          Form.written(
               "[warmer](#warmers) and face or container, such as `40 hour warmer on lid`",
-              "[\\s\\S]+\\s+on\\s+[\\s\\S]+",
               warmersOnLid()));
 
   private static final List<Key> PLACE_KEYS =
@@ -524,8 +490,8 @@ final class Vocabulary {
                   "assumed, it lies flat")
               .where("loose or on a container"));
 
-  static final Part WARMER =
-      new Part(
+  static final FilePart WARMER =
+      new FilePart(
           "warmer",
           "A warmer in its place. `40 hour warmer on lid` alone is short for one of which everything"
               + " else is left out.",
@@ -543,8 +509,8 @@ final class Vocabulary {
               OPENED),
           refusedInWarmers());
 
-  static final Part PACK =
-      new Part(
+  static final FilePart PACK =
+      new FilePart(
           "pack",
           "A pack that stores cold or heat, in its place.",
           with(
@@ -576,14 +542,12 @@ final class Vocabulary {
                   "start",
                   Form.either(
                       Form.of(Quantity.TEMPERATURE, "-18 °C"),
-                      Form.matching(
-                          "melted part, such as `25 % liquid`",
-                          Quantity.PERCENTAGE.pattern() + "liquid", List.of("25 % liquid"))),
+                      Form.written("melted part, such as `25 % liquid`", List.of("25 % liquid"))),
                   "its temperature at sealing, or how much of it is melted at its melting point")),
           Map.of());
 
-  static final Part PACKING =
-      new Part(
+  static final FilePart PACKING =
+      new FilePart(
           "packing",
           "A way to pack the animals; all packings are compared.",
           List.of(
@@ -592,8 +556,7 @@ final class Vocabulary {
                   "box",
                   Form.either(
                       SIZE,
-                      Form.matching(
-                          "[carton](#cartons) by name", Form.anyCase(boxSizes()), boxSizes()),
+                      Form.written("[carton](#cartons) by name", boxSizes()),
                       Form.table(BOX)),
                   "outer length, width and height; a carton is named by its inner ones"),
               Key.preset(
@@ -662,14 +625,14 @@ final class Vocabulary {
               Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs")),
           Map.of("vent", "air that passes through holes is not computed"));
 
-  static final Part SCENARIO =
-      new Part(
+  static final FilePart SCENARIO =
+      new FilePart(
           "scenario",
           "The whole file.",
           List.of(
               Key.required(
                   "format",
-                  new Form.Text("`1`", Map.of("enum", List.of(1, "1")), List.of("1")),
+                  new Form.Single("`1`", Map.of("enum", List.of(1, "1")), List.of("1")),
                   "version of the format; the first key"),
               Key.required(
                   "title", Form.text("any text", "A gecko goes west"), "title of the report"),
@@ -704,10 +667,9 @@ final class Vocabulary {
                   "journey",
                   Form.either(
                       Form.table(JOURNEY),
-                      Form.matching(
+                      Form.written(
                           "[journey](#journeys) by name and daily low and high, such as `overnight by"
                               + " air, 28 to 45 °F`",
-                          "[\\s\\S]+,\\s*" + rangePattern(),
                           templates().stream().map(name -> name + ", 28 to 45 °F").toList())),
                   "where the parcel goes"),
               Key.required(
@@ -717,11 +679,11 @@ final class Vocabulary {
   private Vocabulary() {}
 
   /** All parts, the whole file first, each after one that mentions it. */
-  static List<Part> parts() {
-    Set<Part> all = new LinkedHashSet<>();
-    List<Part> open = new ArrayList<>(List.of(SCENARIO));
+  static List<FilePart> parts() {
+    Set<FilePart> all = new LinkedHashSet<>();
+    List<FilePart> open = new ArrayList<>(List.of(SCENARIO));
     while (!open.isEmpty()) {
-      Part part = open.remove(0);
+      FilePart part = open.remove(0);
       if (all.add(part)) {
         part.keys().forEach(key -> open.addAll(key.form().parts()));
       }
@@ -743,7 +705,7 @@ final class Vocabulary {
    * @return the value, empty if there is no such key
    */
   static String exampleAt(String path) {
-    List<Part> open = List.of(SCENARIO);
+    List<FilePart> open = List.of(SCENARIO);
     String example = "";
     for (String name : path.replaceAll("\\[\\d+]", "").split("\\.", -1)) {
       List<Key> keys =
@@ -787,12 +749,6 @@ final class Vocabulary {
     return VesselSizes.all().stream().map(VesselSize::name).toList();
   }
 
-  /** Cups are named by fluid ounces, with or without the words around the number. */
-  private static String vesselNames() {
-    return Form.anyCase(vesselSizes())
-        + "|[0-9]+\\s*(?:[fF][lL]\\s*)?[oO][zZ](?:\\s+[dD][eE][lL][iI])?(?:\\s+[cC][uU][pP])?";
-  }
-
   private static List<String> boxSizes() {
     return BoxSizes.all().stream().map(BoxSize::name).toList();
   }
@@ -824,23 +780,5 @@ final class Vocabulary {
 
   private static List<String> panels() {
     return Layers.PANELS.stream().map(VacuumPanel::name).toList();
-  }
-
-  private static String sizePattern() {
-    return anyLength() + BY + anyLength() + BY + Quantity.LENGTH.pattern();
-  }
-
-  private static String twoLengths() {
-    return anyLength() + BY + Quantity.LENGTH.pattern();
-  }
-
-  /** A length with or without its unit. */
-  private static String anyLength() {
-    return "(?:" + Quantity.LENGTH.pattern() + "|" + Quantity.lengthNumber() + ")";
-  }
-
-  private static String rangePattern() {
-    String temperature = Quantity.TEMPERATURE.pattern();
-    return "(?:" + temperature + "|" + Quantity.number() + ")to\\s+" + temperature;
   }
 }

@@ -32,7 +32,7 @@ final class Weather {
   private final Place origin;
   private final double end;
   private final double slack;
-  private final Map<Site, DailyExtremes> courses = new HashMap<>();
+  private final Map<DescribedPlace, DailyExtremes> courses = new HashMap<>();
 
   /** Weather until a planned end, in time since sealing, and for delays after it [s]. */
   Weather(
@@ -60,19 +60,19 @@ final class Weather {
     return new Range(0, end);
   }
 
-  Source source(Site site) {
+  Source source(DescribedPlace site) {
     return site.days().isEmpty() ? RecordedWeather.bundled().source() : GIVEN;
   }
 
   /** Outdoor temperature [K against s since sealing]. */
-  TimeFunction outdoors(Site site) {
+  TimeFunction outdoors(DescribedPlace site) {
     return courses.computeIfAbsent(
         site,
         each -> each.days().isEmpty() ? course(site, recorded(site)) : course(site, given(site)));
   }
 
   /** A daily course from one low and high for all days [K against s since sealing]. */
-  DailyExtremes daily(Site site, Range range) {
+  DailyExtremes daily(DescribedPlace site, Range range) {
     List<Range> days = new ArrayList<>();
     for (LocalDate day = firstDay(site); !day.isAfter(lastDay(site)); day = day.plusDays(1)) {
       days.add(range);
@@ -80,7 +80,7 @@ final class Weather {
     return course(site, days);
   }
 
-  private List<Range> given(Site site) {
+  private List<Range> given(DescribedPlace site) {
     LocalDate sealingDay = site.place().clockAt(0, sealing, origin).toLocalDate();
     int last = site.days().size() - 1;
     List<Range> days = new ArrayList<>();
@@ -95,7 +95,7 @@ final class Weather {
     return days;
   }
 
-  private List<Range> recorded(Site site) {
+  private List<Range> recorded(DescribedPlace site) {
     RecordedWeather weather = RecordedWeather.bundled();
     String name = site.place().name();
     List<DayExtremes> all = site.node().locate(() -> weather.days(name));
@@ -122,7 +122,7 @@ final class Weather {
         .toList();
   }
 
-  private DailyExtremes course(Site site, List<Range> days) {
+  private DailyExtremes course(DescribedPlace site, List<Range> days) {
     assumptions.add(
         "Course of a day between its low at 5 h and its high from 14 h to 15 h, the local clock"
             + " taken as solar time",
@@ -131,11 +131,11 @@ final class Weather {
     return new DailyExtremes(midnight, days, DiurnalShape.SOLAR_TIME);
   }
 
-  private LocalDate firstDay(Site site) {
+  private LocalDate firstDay(DescribedPlace site) {
     return site.place().clockAt(0, sealing, origin).toLocalDate().minusDays(1);
   }
 
-  private LocalDate lastDay(Site site) {
+  private LocalDate lastDay(DescribedPlace site) {
     return site.place().clockAt(end, sealing, origin).toLocalDate().plusDays(1);
   }
 
@@ -143,12 +143,12 @@ final class Weather {
    * Sun and sky over some time [s] on a parcel whose first length points to a heading [°]; needs
    * coordinates.
    */
-  Sunshine sunshine(Site site, double heading, SolarAbsorptance surface, Range times) {
-    Site.Sun sun = site.sun().orElseThrow();
+  Sunshine sunshine(DescribedPlace site, double heading, SolarAbsorptance surface, Range times) {
+    DescribedPlace.SkyAbove sun = site.sun().orElseThrow();
     Place place = site.place();
     Map<Face, TimeFunction> irradiance =
         FaceIrradiance.of(
-            new stenotherm.sun.Site(sun.latitude(), sun.longitude(), place.utcOffset()),
+            new stenotherm.sun.SunSite(sun.latitude(), sun.longitude(), place.utcOffset()),
             sun.sky(),
             heading,
             place.clockAt(0, sealing, origin),

@@ -58,7 +58,7 @@ public final class FaceIrradiance {
    *     length
    */
   public static Map<Face, TimeFunction> of(
-      Site site, Sky sky, double heading, LocalDateTime start, Range time) {
+      SunSite site, Sky sky, double heading, LocalDateTime start, Range time) {
     Checks.within("heading", heading, HEADINGS, "°", "North is 0, east 90.");
     Checks.interval(time.low(), time.high());
     SunTrack track = new SunTrack(site, start, new HashMap<>());
@@ -93,7 +93,7 @@ public final class FaceIrradiance {
   }
 
   /** The sun in time, from a moment; all faces see one sun, so each position is found once. */
-  private record SunTrack(Site site, LocalDateTime start, Map<Double, SunPosition> found) {
+  private record SunTrack(SunSite site, LocalDateTime start, Map<Double, SunPosition> found) {
     LocalDateTime clock(double time) {
       return start.plusNanos(Math.round(time * 1e9));
     }

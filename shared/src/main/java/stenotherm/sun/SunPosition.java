@@ -41,7 +41,7 @@ public record SunPosition(double zenithAngle, double azimuth) {
    * @param localTime the local clock there
    * @return the position
    */
-  public static SunPosition at(Site site, LocalDateTime localTime) {
+  public static SunPosition at(SunSite site, LocalDateTime localTime) {
     OffsetDateTime time = localTime.atOffset(site.utcOffset());
     SolarPosition position =
         SPA.calculateSolarPosition(

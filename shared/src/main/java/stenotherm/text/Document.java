@@ -126,7 +126,7 @@ public final class Document {
 
   static TextFormatException tooLarge(String fileName) {
     return new TextFormatException(
-        new Position(fileName, 1, 1), "", "is larger than " + MAXIMUM_BYTES + " bytes");
+        new TextPosition(fileName, 1, 1), "", "is larger than " + MAXIMUM_BYTES + " bytes");
   }
 
   /**

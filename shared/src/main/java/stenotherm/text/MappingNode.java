@@ -17,19 +17,19 @@ import stenotherm.base.Range;
  */
 public final class MappingNode implements Node {
   /** A value and where its key stands. */
-  record Entry(Position keyPosition, Node value) {}
+  record Entry(TextPosition keyPosition, Node value) {}
 
-  private final Position position;
+  private final TextPosition position;
   private final String path;
   private final Map<String, Entry> entries;
   private final @Nullable Keys keys;
 
-  MappingNode(Position position, String path, Map<String, Entry> entries) {
+  MappingNode(TextPosition position, String path, Map<String, Entry> entries) {
     this(position, path, Collections.unmodifiableMap(new LinkedHashMap<>(entries)), null);
   }
 
   private MappingNode(
-      Position position, String path, Map<String, Entry> entries, @Nullable Keys keys) {
+      TextPosition position, String path, Map<String, Entry> entries, @Nullable Keys keys) {
     this.position = position;
     this.path = path;
     this.entries = entries;
@@ -37,7 +37,7 @@ public final class MappingNode implements Node {
   }
 
   @Override
-  public Position position() {
+  public TextPosition position() {
     return position;
   }
 
@@ -155,7 +155,7 @@ public final class MappingNode implements Node {
    * @return the place in the file
    * @throws IllegalArgumentException if the file does not give it
    */
-  public Position keyPosition(String key) {
+  public TextPosition keyPosition(String key) {
     Entry entry = entries.get(key);
     if (entry == null) {
       throw new IllegalArgumentException("the mapping has no key '" + key + "'");

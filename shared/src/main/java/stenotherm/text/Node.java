@@ -15,7 +15,7 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
    *
    * @return the place in the file
    */
-  Position position();
+  TextPosition position();
 
   /**
    * Returns how the value is reached from the top of the document.

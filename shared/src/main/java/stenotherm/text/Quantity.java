@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import stenotherm.base.Lengths;
 import stenotherm.base.Masses;
 import stenotherm.base.Range;
@@ -18,7 +17,7 @@ import stenotherm.base.Volumes;
 
 /**
  * A quantity as files write it: a number and one of the quantity's units. The units of a kind are
- * written down once, here, and messages, reference pages and schemas list them from here.
+ * written down once, here, and messages and reference pages list them from here.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -106,9 +105,6 @@ public enum Quantity {
   /** A share, read as a number from 0 to 1 for 0 % to 100 %. */
   PERCENTAGE("a percentage", "20 %", unit("%", percent -> percent / 100, "percent"));
 
-  /** What may stand between the letters of a unit and around it. */
-  private static final String BLANKS = "[\\s·\\u00a0]*";
-
   /** How a range of temperatures is written. */
   static final String RANGE_FORM = "must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]";
 
@@ -155,58 +151,6 @@ public enum Quantity {
    */
   public List<String> unitNames() {
     return units.stream().map(Unit::name).toList();
-  }
-
-  /**
-   * Returns a regular expression, in the dialect of JSON Schema, that every accepted text matches:
-   * a number and a unit, without anchors. It is looser than the reader, never stricter.
-   *
-   * @return the expression
-   */
-  public String pattern() {
-    String units =
-        this.units.stream()
-            .flatMap(unit -> unit.spellings().stream())
-            .map(Quantity::loosely)
-            .collect(Collectors.joining("|"));
-    String number = this == LENGTH ? lengthNumber() : number();
-    String term = number + "(?:" + units + ")" + BLANKS;
-    return this == DURATION ? "(?:" + term + ")+" : term;
-  }
-
-  /**
-   * Returns a regular expression like {@link #pattern} for a number whose unit stands elsewhere.
-   *
-   * @return the expression
-   */
-  public static String number() {
-    return Numbers.NUMBER.pattern() + BLANKS;
-  }
-
-  /**
-   * Returns a regular expression like {@link #number()} for a length, which may be a fraction.
-   *
-   * @return the expression
-   */
-  public static String lengthNumber() {
-    return "(?:" + Numbers.FRACTION.pattern() + "|" + Numbers.NUMBER.pattern() + ")" + BLANKS;
-  }
-
-  /** The spelling with everything that {@link #normalised} evens out. */
-  private static String loosely(String spelling) {
-    return spelling
-        .codePoints()
-        .mapToObj(
-            character ->
-                switch (character) {
-                  case '°' -> "[°º˚]";
-                  case '"' -> "[\"″”]";
-                  case '2' -> "[2²]";
-                  case '3' -> "[3³]";
-                  case '(', ')', '/' -> "\\" + Character.toString(character);
-                  default -> Character.toString(character);
-                })
-        .collect(Collectors.joining(BLANKS));
   }
 
   private static Unit unit(String name, DoubleUnaryOperator toSi, String... otherSpellings) {

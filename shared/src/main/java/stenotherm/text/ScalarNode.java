@@ -35,18 +35,18 @@ public final class ScalarNode implements Node {
   private static final Map<String, Boolean> YES_NO =
       Map.of("yes", true, "no", false, "true", true, "false", false);
 
-  private final Position position;
+  private final TextPosition position;
   private final String path;
   private final String raw;
 
-  ScalarNode(Position position, String path, String raw) {
+  ScalarNode(TextPosition position, String path, String raw) {
     this.position = position;
     this.path = path;
     this.raw = raw;
   }
 
   @Override
-  public Position position() {
+  public TextPosition position() {
     return position;
   }
 

@@ -9,18 +9,18 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class SequenceNode implements Node {
-  private final Position position;
+  private final TextPosition position;
   private final String path;
   private final List<Node> items;
 
-  SequenceNode(Position position, String path, List<Node> items) {
+  SequenceNode(TextPosition position, String path, List<Node> items) {
     this.position = position;
     this.path = path;
     this.items = List.copyOf(items);
   }
 
   @Override
-  public Position position() {
+  public TextPosition position() {
     return position;
   }
 

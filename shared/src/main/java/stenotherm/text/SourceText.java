@@ -27,16 +27,16 @@ final class SourceText {
     return offset < characters.length ? characters[offset] : 0;
   }
 
-  Position at(int line, int column) {
-    return new Position(fileName, line, column);
+  TextPosition at(int line, int column) {
+    return new TextPosition(fileName, line, column);
   }
 
-  Position end() {
+  TextPosition end() {
     return positionOf(characters.length);
   }
 
   /** Returns what stands before a place on the same line. */
-  String before(Position place) {
+  String before(TextPosition place) {
     int offset = 0;
     for (int line = 1; line < place.line() && offset < characters.length; offset++) {
       if (characters[offset] == '\n') {
@@ -75,7 +75,7 @@ final class SourceText {
     }
   }
 
-  private Position positionOf(int offset) {
+  private TextPosition positionOf(int offset) {
     int line = 1;
     int column = 1;
     for (int i = 0; i < offset; i++) {

@@ -24,14 +24,14 @@ final class SyntaxFaults {
 
   static TextFormatException translate(SourceText source, JsonProcessingException fault) {
     if (fault.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
-      Position found = positionOf(source, marked.getProblemMark());
-      Position begun =
+      TextPosition found = positionOf(source, marked.getProblemMark());
+      TextPosition begun =
           marked.getContextMark() == null ? found : positionOf(source, marked.getContextMark());
       String problem = marked.getProblem() == null ? "" : marked.getProblem();
       return translate(source, new Fault(problem, begun, found), fault);
     }
     JsonLocation location = fault.getLocation();
-    Position position =
+    TextPosition position =
         location == null || location.getLineNr() < 1 || location.getColumnNr() < 1
             ? source.at(1, 1)
             : source.at(location.getLineNr(), location.getColumnNr());
@@ -45,13 +45,13 @@ final class SyntaxFaults {
   /**
    * What the parser says, where the part that it was reading began, and where it could not go on.
    */
-  private record Fault(String problem, Position begun, Position found) {
+  private record Fault(String problem, TextPosition begun, TextPosition found) {
     boolean starts(String words) {
       return problem.startsWith(words);
     }
   }
 
-  private static Position positionOf(SourceText source, Mark mark) {
+  private static TextPosition positionOf(SourceText source, Mark mark) {
     return source.at(mark.getLine() + 1, mark.getColumn() + 1);
   }
 

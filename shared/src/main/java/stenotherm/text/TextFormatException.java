@@ -40,7 +40,7 @@ public final class TextFormatException extends RuntimeException {
    *     fault belongs to no key
    * @param problem what is wrong and what is allowed, as a clause that follows the path
    */
-  public TextFormatException(Position position, String path, String problem) {
+  public TextFormatException(TextPosition position, String path, String problem) {
     this(position, path, problem, null);
   }
 
@@ -53,12 +53,12 @@ public final class TextFormatException extends RuntimeException {
    * @param cause what the other check said, or null
    */
   public TextFormatException(
-      Position position, String path, String problem, @Nullable Throwable cause) {
+      TextPosition position, String path, String problem, @Nullable Throwable cause) {
     this(position, path, "", problem, cause);
   }
 
   private TextFormatException(
-      Position position, String path, String owner, String problem, @Nullable Throwable cause) {
+      TextPosition position, String path, String owner, String problem, @Nullable Throwable cause) {
     super(position + ": " + prefix(path, owner) + problem, cause);
     this.file = position.file();
     this.line = position.line();
@@ -92,8 +92,8 @@ public final class TextFormatException extends RuntimeException {
    *
    * @return the place in the file
    */
-  public Position position() {
-    return new Position(file, line, column);
+  public TextPosition position() {
+    return new TextPosition(file, line, column);
   }
 
   /**

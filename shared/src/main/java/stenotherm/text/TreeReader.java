@@ -70,7 +70,7 @@ final class TreeReader {
 
   /** Reads the value whose first token is the parser's current one. */
   private Node readValue(YAMLParser parser, String path, int depth) throws IOException {
-    Position position = positionOf(parser);
+    TextPosition position = positionOf(parser);
     refuseReferences(parser, position, path);
     JsonToken token = parser.currentToken();
     if ((token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY)
@@ -102,13 +102,13 @@ final class TreeReader {
         + " or remove the line";
   }
 
-  private MappingNode readMapping(YAMLParser parser, Position position, String path, int depth)
+  private MappingNode readMapping(YAMLParser parser, TextPosition position, String path, int depth)
       throws IOException {
     Map<String, MappingNode.Entry> entries = new LinkedHashMap<>();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
       String key = parser.currentName();
       String keyPath = MappingNode.pathOf(path, key);
-      Position keyPosition = positionOf(parser);
+      TextPosition keyPosition = positionOf(parser);
       refuseReferences(parser, keyPosition, path);
       if (key.isBlank()) {
         throw new TextFormatException(keyPosition, path, "has an empty key before ':'");
@@ -132,8 +132,8 @@ final class TreeReader {
     return new MappingNode(position, path, entries);
   }
 
-  private SequenceNode readSequence(YAMLParser parser, Position position, String path, int depth)
-      throws IOException {
+  private SequenceNode readSequence(
+      YAMLParser parser, TextPosition position, String path, int depth) throws IOException {
     List<Node> items = new ArrayList<>();
     while (parser.nextToken() != JsonToken.END_ARRAY) {
       items.add(readValue(parser, path + "[" + items.size() + "]", depth + 1));
@@ -145,7 +145,7 @@ final class TreeReader {
    * Refuses anchors, aliases and tags. The parser resolves some of them silently, but a plain text
    * cannot start with their signs, so the first character of a node tells.
    */
-  private void refuseReferences(YAMLParser parser, Position position, String path) {
+  private void refuseReferences(YAMLParser parser, TextPosition position, String path) {
     int first = source.characterAt((int) parser.currentTokenLocation().getCharOffset());
     String what =
         switch (first) {
@@ -162,7 +162,7 @@ final class TreeReader {
     }
   }
 
-  private Position positionOf(YAMLParser parser) {
+  private TextPosition positionOf(YAMLParser parser) {
     JsonLocation location = parser.currentTokenLocation();
     return source.at(location.getLineNr(), location.getColumnNr());
   }

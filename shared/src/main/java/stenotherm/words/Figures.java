@@ -90,6 +90,19 @@ public record Figures(Units units) {
   }
 
   /**
+   * Writes a change of a difference of temperature as a number with its sign, for a column whose
+   * head has the {@link #differenceUnit() unit}: to a tenth of the reader's degree.
+   *
+   * @param kelvin the change [K]
+   * @return for example {@code "+2.5"}, in US units {@code "+4.5"}; no change is {@code "0.0"}
+   * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
+   */
+  public String change(double kelvin) {
+    String text = degrees(kelvin);
+    return text.startsWith("-") || text.equals("0.0") ? text : "+" + text;
+  }
+
+  /**
    * Returns the unit of differences of temperature.
    *
    * @return {@code "K"}, in US units {@code "F°"}

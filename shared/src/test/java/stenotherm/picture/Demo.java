@@ -52,23 +52,23 @@ final class Demo {
                 "warmer, surface",
                 hour -> 14 + 20 * (1 - Math.exp(-hour / 0.7)) * Math.exp(-hour / 14)))
         .uncertainty(
-            new TemperatureBand(
+            new ShadedBand(
                 "range of foam, fill and outdoor air",
                 curve("low", hour -> cup(hour) - 0.13 * Math.min(hour, 9)),
                 curve("high", hour -> cup(hour) + 0.2 * Math.min(hour, 9))))
         .comfortable(celsius(15, 24))
         .alarm(celsius(8, 30))
-        .leg(new Leg("home", hours(0, 1)))
-        .leg(new Leg("van to hub", hours(1, 3)))
-        .leg(new Leg("sorting hall", hours(3, 5)))
-        .leg(new Leg("aircraft", hours(5, 8)))
-        .leg(new Leg("hub", hours(8, 9)))
-        .leg(new Leg("delivery van", hours(9, 11)))
-        .leg(new Leg("porch", hours(11, HOURS)))
+        .leg(new ChartLeg("home", hours(0, 1)))
+        .leg(new ChartLeg("van to hub", hours(1, 3)))
+        .leg(new ChartLeg("sorting hall", hours(3, 5)))
+        .leg(new ChartLeg("aircraft", hours(5, 8)))
+        .leg(new ChartLeg("hub", hours(8, 9)))
+        .leg(new ChartLeg("delivery van", hours(9, 11)))
+        .leg(new ChartLeg("porch", hours(11, HOURS)))
         .marker(
             new Marker(
                 "coldest: 12.5 °C (54 °F) at 05:30",
-                new Curve.Point(Times.fromHours(11.5), fromCelsius(cup(11.5)))))
+                new Curve.Reading(Times.fromHours(11.5), fromCelsius(cup(11.5)))))
         .sealedAt(LocalDateTime.of(2013, 12, 12, 18, 0));
   }
 
@@ -86,18 +86,18 @@ final class Demo {
     return MarginChart.titled("The small box with thick foam is the only packing that stays inside")
         .subtitle("overnight by air, lows −2 °C (28 °F); dot: as stated, bar: ends of the ranges")
         .margin(
-            new Margin(
+            new MarginBar(
                 "small box, foam 38 mm, 1 warmer", 4.2, new Range(1.1, 6.0), "cold side at 05:30"))
         .margin(
-            new Margin(
+            new MarginBar(
                 "large box, foam 38 mm, 1 warmer", 2.5, new Range(-0.8, 4.4), "cold side at 05:30"))
         .margin(
-            new Margin(
+            new MarginBar(
                 "large box, foam 19 mm, 2 warmers taped to the lid, loose paper fill",
                 0.6,
                 new Range(-2.9, 3.0),
                 "warm side at 13:00, sorting hall"))
-        .margin(new Margin("mailing bag", -6.4, new Range(-8.2, -4.9), "cold side at 04:00"))
+        .margin(new MarginBar("mailing bag", -6.4, new Range(-8.2, -4.9), "cold side at 04:00"))
         .build();
   }
 
@@ -181,11 +181,11 @@ final class Demo {
             .marker(
                 new Marker(
                     "coldest: 6.5 °C (44 °F) at 06:00",
-                    new Curve.Point(Times.fromHours(86), fromCelsius(6.2))))
+                    new Curve.Reading(Times.fromHours(86), fromCelsius(6.2))))
             .sealedAt(LocalDateTime.of(2013, 12, 13, 16, 0));
     double start = 0;
     for (int i = 0; i < ends.length; i++) {
-      chart.leg(new Leg(names[i], hours(start, ends[i])));
+      chart.leg(new ChartLeg(names[i], hours(start, ends[i])));
       start = ends[i];
     }
     return chart.build();
@@ -200,7 +200,8 @@ final class Demo {
       String name = foams[i / 2] + (i % 2 == 0 ? ", no warmer" : ", one warmer on the lid");
       double nominal = -7.5 + 1.7 * i;
       chart.margin(
-          new Margin(name, nominal, new Range(nominal - 2.1, nominal + 1.4), "cold side at 05:30"));
+          new MarginBar(
+              name, nominal, new Range(nominal - 2.1, nominal + 1.4), "cold side at 05:30"));
     }
     return chart.build();
   }

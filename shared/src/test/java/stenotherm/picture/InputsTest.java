@@ -24,7 +24,7 @@ class InputsTest {
     assertRefused(() -> Curve.of("a", new double[] {0}, temperatures));
     assertRefused(() -> Curve.of("a", new double[] {0}, new double[] {290}));
     assertRefused(() -> Curve.of("a", TWO, new double[] {290, Double.NaN}));
-    assertRefused(() -> new Curve.Point(Double.POSITIVE_INFINITY, 290));
+    assertRefused(() -> new Curve.Reading(Double.POSITIVE_INFINITY, 290));
     assertRefused(() -> TemperatureChart.titled("a").build());
     Curve instant = Curve.of("a", new double[] {5, 5}, temperatures);
     assertRefused(() -> TemperatureChart.titled("a").curve(instant).build());
@@ -38,13 +38,13 @@ class InputsTest {
     Curve curve = Curve.of("a", TWO, temperatures);
     temperatures[0] = 0;
 
-    assertEquals(List.of(new Curve.Point(0, 290), new Curve.Point(1, 291)), curve.points());
+    assertEquals(List.of(new Curve.Reading(0, 290), new Curve.Reading(1, 291)), curve.points());
   }
 
   @Test
   void marginsCheckThemselves() {
-    assertRefused(() -> new Margin("a", 5, new Range(0, 4), ""));
-    assertRefused(() -> new Margin("a", 5, new Range(0, Double.POSITIVE_INFINITY), ""));
+    assertRefused(() -> new MarginBar("a", 5, new Range(0, 4), ""));
+    assertRefused(() -> new MarginBar("a", 5, new Range(0, Double.POSITIVE_INFINITY), ""));
     assertRefused(() -> MarginChart.titled("a").build());
   }
 
@@ -54,7 +54,7 @@ class InputsTest {
     SectionField field = new SectionField(TWO, TWO, temperatures);
     temperatures[0][0] = 0;
 
-    assertEquals(290, field.temperature(0, 0));
+    assertEquals(new Range(290, 290), field.temperatureRange());
     assertRefused(() -> new SectionField(TWO, TWO, temperatures));
     assertRefused(() -> new SectionField(TWO, TWO, new double[][] {{290, 290}}));
     assertRefused(() -> new SectionField(TWO, TWO, new double[][] {}));

@@ -4,9 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.Color;
-import java.awt.geom.Line2D;
-import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -25,12 +23,12 @@ class PartsTest {
 
   @Test
   void labelsKeepClearOfLabelsAndLines() {
-    LabelPlacer placer = new LabelPlacer(new Rectangle2D.Double(0, 0, 100, 100));
-    Candidate first = new Candidate(new Rectangle2D.Double(10, 10, 20, 10), 0);
-    Candidate second = new Candidate(new Rectangle2D.Double(10, 50, 20, 10), 5);
-    Candidate outside = new Candidate(new Rectangle2D.Double(90, 10, 20, 10), 0);
+    LabelPlacer placer = new LabelPlacer(new Area(0, 0, 100, 100));
+    Candidate first = new Candidate(Area.sized(10, 10, 20, 10), 0);
+    Candidate second = new Candidate(Area.sized(10, 50, 20, 10), 5);
+    Candidate outside = new Candidate(Area.sized(90, 10, 20, 10), 0);
 
-    placer.avoid(new Line2D.Double(0, 55, 100, 55));
+    placer.avoid(new Pixel(0, 55), new Pixel(100, 55));
     assertEquals(Optional.of(first.box()), placer.place(List.of(outside, second, first)));
     assertEquals(Optional.of(second.box()), placer.place(List.of(outside, second, first)));
     assertEquals(Optional.empty(), placer.place(List.of(outside, second, first)));
@@ -42,7 +40,7 @@ class PartsTest {
     for (int level = 0; level < ColorScale.LEVELS; level++) {
       Color color = ColorScale.color(level);
       // Luma: what is left of a colour in a grey print.
-      double luma = 0.299 * color.getRed() + 0.587 * color.getGreen() + 0.114 * color.getBlue();
+      double luma = 0.299 * color.red() + 0.587 * color.green() + 0.114 * color.blue();
       assertTrue(luma > last, "level " + level);
       last = luma;
     }
@@ -52,26 +50,94 @@ class PartsTest {
   void colorsCoverTheRange() {
     ColorScale scale = new ColorScale(new Range(270, 300));
 
-    assertEquals(0, scale.level(270));
-    assertEquals(0, scale.level(200));
-    assertEquals(ColorScale.LEVELS / 2, scale.level(285));
-    assertEquals(ColorScale.LEVELS - 1, scale.level(300));
+    assertEquals(270, scale.from(0));
+    assertEquals(285, scale.from(ColorScale.LEVELS / 2), 1e-9);
+    assertEquals(300, scale.from(ColorScale.LEVELS), 1e-9);
+  }
+
+  /** A field of 0 to 30 across, on a grid that is not uniform. */
+  private static Contours slope() {
+    double[] nodes = {0, 5, 20, 30};
+    double[][] values = new double[4][4];
+    for (int i = 0; i < 4; i++) {
+      Arrays.fill(values[i], nodes[i]);
+    }
+    return new Contours(nodes, nodes, values);
   }
 
   @Test
-  void isothermOfALinearFieldIsStraight() {
-    double[] edges = {0, 1, 3, 4};
-    double[][] temperatures = {{300.5, 300.5, 300.5}, {302, 302, 302}, {303.5, 303.5, 303.5}};
-    SectionField field = new SectionField(edges, edges, temperatures);
+  void aLineOfALinearFieldIsStraightAndWhole() {
+    List<List<Pixel>> lines = slope().lines(12);
 
-    List<Line2D> pieces = Isotherms.find(field, 301);
-
-    assertEquals(2, pieces.size());
-    for (Line2D piece : pieces) {
-      assertEquals(1, piece.getX1(), 1e-12);
-      assertEquals(1, piece.getX2(), 1e-12);
+    assertEquals(1, lines.size());
+    assertEquals(2, lines.get(0).size(), "points between add nothing");
+    for (Pixel point : lines.get(0)) {
+      assertEquals(12, point.x(), 1e-12);
     }
-    assertTrue(Isotherms.find(field, 400).isEmpty());
+    assertEquals(30, lines.get(0).get(0).distance(lines.get(0).get(1)), 1e-12);
+    assertTrue(slope().lines(400).isEmpty());
+  }
+
+  @Test
+  void anAreaIsClosedAlongTheEdge() {
+    List<List<Pixel>> loops = slope().areas(12);
+
+    assertEquals(1, loops.size());
+    assertEquals(loops.get(0).get(0), loops.get(0).get(loops.get(0).size() - 1));
+    assertEquals((30 - 12) * 30, Math.abs(area(loops.get(0))), 1e-9);
+    assertEquals(30 * 30, Math.abs(area(slope().areas(-1).get(0))), 1e-9);
+  }
+
+  /** A hill inside: a closed line, and a hole in what is lower than its top. */
+  @Test
+  void aHillHasAClosedLine() {
+    double[] nodes = new double[41];
+    double[][] values = new double[41][41];
+    for (int i = 0; i <= 40; i++) {
+      nodes[i] = 10 * i;
+      for (int j = 0; j <= 40; j++) {
+        values[i][j] = -Math.hypot(10 * i - 200, 10 * j - 200);
+      }
+    }
+    Contours hill = new Contours(nodes, nodes, values);
+    List<List<Pixel>> lines = hill.lines(-100);
+
+    assertEquals(1, lines.size());
+    assertEquals(lines.get(0).get(0), lines.get(0).get(lines.get(0).size() - 1));
+    assertEquals(Math.PI * 1e4, Math.abs(area(lines.get(0))), 100, "a circle of radius 100");
+    for (Pixel point : lines.get(0)) {
+      assertEquals(100, point.distance(new Pixel(200, 200)), 0.5);
+    }
+    for (double[] column : values) {
+      for (int j = 0; j < column.length; j++) {
+        column[j] = -column[j];
+      }
+    }
+    List<List<Pixel>> around = new Contours(nodes, nodes, values).areas(100);
+    assertEquals(2, around.size(), "the edge and the hole");
+  }
+
+  /** Signed area by Gauss's formula [pixel2]. */
+  private static double area(List<Pixel> loop) {
+    double sum = 0;
+    for (int i = 1; i < loop.size(); i++) {
+      Pixel from = loop.get(i - 1);
+      Pixel to = loop.get(i);
+      sum += from.x() * to.y() - to.x() * from.y();
+    }
+    return sum / 2;
+  }
+
+  @Test
+  void linesTouchAreasWhereTheyCross() {
+    Area area = new Area(10, 10, 20, 20);
+    assertTrue(area.touches(new Pixel(0, 15), new Pixel(30, 15)));
+    assertTrue(area.touches(new Pixel(12, 12), new Pixel(13, 13)));
+    assertTrue(area.touches(new Pixel(15, 0), new Pixel(15, 10)));
+    assertTrue(area.touches(new Pixel(5, 16), new Pixel(16, 5)));
+    assertFalse(area.touches(new Pixel(5, 14), new Pixel(14, 5)));
+    assertFalse(area.touches(new Pixel(0, 25), new Pixel(30, 25)));
+    assertFalse(area.touches(new Pixel(0, 15), new Pixel(9, 15)));
   }
 
   @Test

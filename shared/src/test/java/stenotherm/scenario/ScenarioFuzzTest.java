@@ -85,7 +85,7 @@ class ScenarioFuzzTest {
   }
 
   /** Walks the file by the vocabulary: whatever has a preset and is not given must be told. */
-  private static void presetsAreTold(JsonNode node, Part part, List<String> told, String text) {
+  private static void presetsAreTold(JsonNode node, FilePart part, List<String> told, String text) {
     for (Key key : part.keys()) {
       JsonNode value = node.get(key.name());
       if (value == null) {
@@ -96,7 +96,7 @@ class ScenarioFuzzTest {
             () -> start + "\n" + text);
         continue;
       }
-      for (Part inner : key.form().parts()) {
+      for (FilePart inner : key.form().parts()) {
         List<JsonNode> mappings = new ArrayList<>();
         (value.isArray() ? value : List.of(value)).forEach(mappings::add);
         for (JsonNode each : mappings) {

@@ -57,8 +57,8 @@ import stenotherm.parcel.VesselSizes;
 import stenotherm.parcel.WallLayer;
 import stenotherm.sun.FaceIrradiance;
 import stenotherm.sun.OpticalDepths;
-import stenotherm.sun.Site;
 import stenotherm.sun.Sky;
+import stenotherm.sun.SunSite;
 import stenotherm.warmer.Warmers;
 import stenotherm.words.Units;
 
@@ -342,7 +342,7 @@ class WholeScenarioTest {
     assertEquals(0.7 * SolAir.CLEAR_SKY_LOSS, sun.skyLoss(), 1e-9);
     Map<Face, TimeFunction> expected =
         FaceIrradiance.of(
-            new Site(47.6, -122.3, ZoneOffset.ofHours(-7)),
+            new SunSite(47.6, -122.3, ZoneOffset.ofHours(-7)),
             new Sky(OpticalDepths.HAZY_SUMMER, 0.3, Sky.COMMON_GROUND),
             180,
             LocalDateTime.of(2014, 7, 10, 15, 0),

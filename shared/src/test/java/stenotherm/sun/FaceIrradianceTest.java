@@ -16,7 +16,7 @@ import stenotherm.base.TimeFunction;
 
 class FaceIrradianceTest {
   private static final double HOUR = 3600;
-  private static final Site GOLDEN = new Site(39.742476, -105.1786, ZoneOffset.ofHours(-7));
+  private static final SunSite GOLDEN = new SunSite(39.742476, -105.1786, ZoneOffset.ofHours(-7));
   private static final Sky SKY = Sky.cloudless(OpticalDepths.CLEAR_WINTER);
   private static final LocalDateTime MIDNIGHT = LocalDateTime.of(2003, 10, 17, 0, 0);
   private static final Range TWO_DAYS = new Range(0, 48 * HOUR);
@@ -81,7 +81,7 @@ class FaceIrradianceTest {
     }
     Map<Face, TimeFunction> polarNight =
         FaceIrradiance.of(
-            new Site(80, 0, ZoneOffset.UTC),
+            new SunSite(80, 0, ZoneOffset.UTC),
             SKY,
             0,
             LocalDateTime.of(2024, 12, 21, 0, 0),
@@ -104,7 +104,7 @@ class FaceIrradianceTest {
   /** South of the tropics the sun passes through north. */
   @Test
   void southernNoonIsInTheNorth() {
-    Site south = new Site(-35, 149, ZoneOffset.ofHours(10));
+    SunSite south = new SunSite(-35, 149, ZoneOffset.ofHours(10));
     Map<Face, TimeFunction> faces =
         FaceIrradiance.of(south, SKY, 0, LocalDateTime.of(2024, 6, 21, 0, 0), TWO_DAYS);
 

@@ -10,7 +10,7 @@ import stenotherm.base.InvalidInputException;
 
 /** The printed example of NREL/TP-560-34302, appendix A.5. */
 class SunPositionTest {
-  private static final Site GOLDEN = new Site(39.742476, -105.1786, ZoneOffset.ofHours(-7));
+  private static final SunSite GOLDEN = new SunSite(39.742476, -105.1786, ZoneOffset.ofHours(-7));
 
   /**
    * Without refraction the example's zenith angle is 50.127954 (an independent implementation of
@@ -51,7 +51,7 @@ class SunPositionTest {
 
   @Test
   void sameMomentOnTwoClocks() {
-    Site onUtc = new Site(GOLDEN.latitude(), GOLDEN.longitude(), ZoneOffset.UTC);
+    SunSite onUtc = new SunSite(GOLDEN.latitude(), GOLDEN.longitude(), ZoneOffset.UTC);
 
     assertEquals(
         SunPosition.at(GOLDEN, LocalDateTime.of(2003, 10, 17, 20, 30)),
@@ -60,12 +60,12 @@ class SunPositionTest {
 
   @Test
   void refusesPlacesThatAreNowhere() {
-    assertThrows(InvalidInputException.class, () -> new Site(90.1, 0, ZoneOffset.UTC));
-    assertThrows(InvalidInputException.class, () -> new Site(Double.NaN, 0, ZoneOffset.UTC));
+    assertThrows(InvalidInputException.class, () -> new SunSite(90.1, 0, ZoneOffset.UTC));
+    assertThrows(InvalidInputException.class, () -> new SunSite(Double.NaN, 0, ZoneOffset.UTC));
     assertEquals(
         "longitude: 181 ° must lie between -180 ° and 180 °. East is positive: all of the Americas"
             + " is negative.",
-        assertThrows(InvalidInputException.class, () -> new Site(0, 181, ZoneOffset.UTC))
+        assertThrows(InvalidInputException.class, () -> new SunSite(0, 181, ZoneOffset.UTC))
             .getMessage());
     assertThrows(InvalidInputException.class, () -> new SunPosition(181, 0));
     assertThrows(InvalidInputException.class, () -> new SunPosition(0, -1));

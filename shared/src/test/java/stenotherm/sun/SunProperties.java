@@ -28,7 +28,7 @@ class SunProperties {
       @ForAll @DoubleRange(min = -360, max = 360) double heading,
       @ForAll @DoubleRange(min = 0, max = 1) double cloud,
       @ForAll @IntRange(min = 1, max = 365) int day) {
-    Site site = new Site(latitude, longitude, ZoneOffset.UTC);
+    SunSite site = new SunSite(latitude, longitude, ZoneOffset.UTC);
     Sky sky = new Sky(OpticalDepths.CLEAR_WINTER, cloud, 0.8);
     LocalDateTime start = LocalDateTime.of(2025, 1, 1, 0, 0).plusDays(day - 1);
 

@@ -101,7 +101,7 @@ class NodeTest {
     assertTrue(fault.getCause() instanceof InvalidInputException);
     assertEquals("thickness", fault.path());
     assertEquals("foam: -0.001 m must be a finite number above 0", fault.problem());
-    assertEquals(new Position("f", 1, 12), fault.position());
+    assertEquals(new TextPosition("f", 1, 12), fault.position());
     assertSame(node, node.locate(() -> node));
   }
 
@@ -189,6 +189,6 @@ class NodeTest {
     assertThrows(InvalidInputException.class, () -> Keys.of("a", "a"));
     assertThrows(InvalidInputException.class, () -> KEYS.refuse("format", "twice"));
     assertThrows(InvalidInputException.class, () -> Keys.of(" "));
-    assertThrows(InvalidInputException.class, () -> new Position("f", 0, 1));
+    assertThrows(InvalidInputException.class, () -> new TextPosition("f", 0, 1));
   }
 }

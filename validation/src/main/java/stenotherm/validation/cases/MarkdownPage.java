@@ -39,7 +39,7 @@ final class MarkdownPage implements Page {
   @Override
   public void picture(String name, Picture picture) {
     markdown.append("![").append(escaped(picture.title())).append("](");
-    markdown.append(CaseReportFolder.PLOTS).append('/').append(name).append(".svg)\n\n");
+    markdown.append(ReportFiles.PLOTS).append('/').append(name).append(".svg)\n\n");
   }
 
   /** Texts come from files; what Markdown would read as its own is escaped. */

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
+import stenotherm.report.ReportFolder;
 import stenotherm.validation.benchmark.ScipyComparison;
 import stenotherm.validation.cases.CaseResult.Status;
 import stenotherm.validation.studies.Findings.Exhibit;
@@ -56,7 +57,8 @@ public final class RunCases implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       required = true,
-      description = "Folder for the results; made if it does not exist.")
+      description =
+          "Folder for the results: new, empty, or with an earlier report, which is replaced.")
   private @Nullable Path out;
 
   @Option(
@@ -106,13 +108,15 @@ public final class RunCases implements Callable<Integer> {
       return WRONG;
     }
     try {
+      ReportFolder folder =
+          new ReportFolder(java.util.Objects.requireNonNull(out), ReportFiles.NAMES);
+      folder.check();
       List<CaseResult> results = run(cases(), console);
-      Path folder = java.util.Objects.requireNonNull(out);
       Optional<ScipyComparison.Result> comparison = compare(console);
-      CaseReportFolder.write(folder, results, List.of(section(comparison)));
+      folder.write(ReportFiles.of(results, List.of(section(comparison))));
       summary(results, console);
       comparison.ifPresent(result -> console.println(ScipyComparison.TITLE + ": " + words(result)));
-      console.println("Report: " + folder.resolve(CaseReportFolder.HTML));
+      console.println("Report: " + folder.file(ReportFiles.HTML));
       boolean differs =
           comparison.filter(result -> result.status() == ScipyComparison.Ending.FAILED).isPresent();
       return differs ? FAILED : status(results);

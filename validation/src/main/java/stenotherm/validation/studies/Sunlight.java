@@ -3,8 +3,8 @@ package stenotherm.validation.studies;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import stenotherm.sun.Site;
 import stenotherm.sun.SunPosition;
+import stenotherm.sun.SunSite;
 import stenotherm.validation.studies.Check.Expected;
 
 /** The printed example of a solar position algorithm. */
@@ -20,7 +20,7 @@ final class Sunlight implements Study {
 
   @Override
   public Findings run(Depth depth) {
-    Site site = new Site(39.742476, -105.1786, ZoneOffset.ofHours(-7));
+    SunSite site = new SunSite(39.742476, -105.1786, ZoneOffset.ofHours(-7));
     SunPosition noon = SunPosition.at(site, LocalDateTime.of(2003, 10, 17, 12, 30, 30));
     SunPosition transit = SunPosition.at(site, LocalDateTime.of(2003, 10, 17, 11, 46, 5));
     SunPosition rise = SunPosition.at(site, LocalDateTime.of(2003, 10, 17, 6, 12, 43));

@@ -1,0 +1,51 @@
+package stenotherm.examples;
+
+import java.io.PrintWriter;
+
+/**
+ * Shows how far a computation is: one line that counts up for somebody who watches, a few lines for
+ * a file.
+ */
+final class Progress {
+  /** Percent between two lines. */
+  private static final int LINE_EVERY = 25;
+
+  private final PrintWriter out;
+  private final boolean watched = isWatched();
+  private int nextLine = LINE_EVERY;
+
+  Progress(PrintWriter out) {
+    this.out = out;
+  }
+
+  void show(int percent) {
+    if (watched) {
+      out.print("\rcomputing: " + percent + " %");
+    } else if (percent >= nextLine) {
+      out.println("computing: " + percent + " %");
+      nextLine = percent - percent % LINE_EVERY + LINE_EVERY;
+    }
+    out.flush();
+  }
+
+  /** Ends the line that counts up. */
+  void end() {
+    if (watched) {
+      out.println();
+    }
+  }
+
+  /** Tells whether somebody watches the console; from Java 22 on there may be one without. */
+  @SuppressWarnings("SystemConsoleNull") // isTerminal is asked for where there is one
+  private static boolean isWatched() {
+    java.io.Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return Boolean.TRUE.equals(java.io.Console.class.getMethod("isTerminal").invoke(console));
+    } catch (ReflectiveOperationException before22) {
+      return true;
+    }
+  }
+}

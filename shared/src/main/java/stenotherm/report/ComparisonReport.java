@@ -1,0 +1,58 @@
+package stenotherm.report;
+
+import java.io.PrintWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import stenotherm.scenario.Scenario;
+
+/**
+ * What a comparison of packings tells: as text for a console, and as the files of a report, a page
+ * for people and two files with all digits for programs.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ *
+ * @param scenario what was compared
+ * @param rows what came out, as from {@link Comparison}
+ */
+public record ComparisonReport(Scenario scenario, List<Judged> rows) {
+  /** The page, which needs nothing else, neither a network nor a script. */
+  public static final String PAGE = "report.html";
+
+  /** All numbers of the comparison in SI units, as JSON. */
+  public static final String SUMMARY = "summary.json";
+
+  /** Temperatures over time in SI units, as CSV. */
+  public static final String HISTORY = "history.csv";
+
+  /** Names of all files. */
+  public static final Set<String> FILES = Set.of(PAGE, SUMMARY, HISTORY);
+
+  /** Copies the rows. */
+  public ComparisonReport {
+    rows = List.copyOf(rows);
+  }
+
+  /**
+   * Writes the files to memory; the same comparison gives the same bytes.
+   *
+   * @return contents by name
+   */
+  public Map<String, byte[]> files() {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(PAGE, HtmlReport.of(scenario, rows));
+    files.put(SUMMARY, DataFiles.summary(scenario, rows));
+    files.put(HISTORY, DataFiles.history(rows));
+    return files;
+  }
+
+  /**
+   * Prints the comparison as text.
+   *
+   * @param out where to
+   */
+  public void print(PrintWriter out) {
+    ConsoleReport.print(scenario, rows, out);
+  }
+}

@@ -1,0 +1,82 @@
+package stenotherm.report;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import stenotherm.scenario.Scenario;
+import stenotherm.words.Figures;
+
+/** The comparison as text. */
+final class ConsoleReport {
+  private final Scenario scenario;
+  private final List<Judged> rows;
+  private final PrintWriter out;
+  private final VerdictWords verdicts;
+  private final Tables tables;
+
+  private ConsoleReport(Scenario scenario, List<Judged> rows, PrintWriter out) {
+    this.scenario = scenario;
+    this.rows = rows;
+    this.out = out;
+    Words words = new Words(new Figures(scenario.units()));
+    this.verdicts = new VerdictWords(words.figures());
+    this.tables = new Tables(words, rows);
+  }
+
+  static void print(Scenario scenario, List<Judged> rows, PrintWriter out) {
+    new ConsoleReport(scenario, rows, out).print();
+  }
+
+  private void print() {
+    out.println(scenario.title());
+    out.println();
+    out.println(verdicts.headline(rows));
+    verdicts.warmerEffects(rows).forEach(out::println);
+    print(tables.temperatures());
+    print(tables.margins());
+    tables.animals().ifPresent(this::print);
+    tables.packs().ifPresent(this::print);
+    tables.legDelays().ifPresent(this::print);
+    out.println();
+    for (Judged row : rows) {
+      out.println(row.label() + ": " + row.assessment().verdict().level().words() + ".");
+      out.println("  " + verdicts.sentence(row.assessment()));
+      verdicts.costliest(row).ifPresent(sentence -> out.println("  " + sentence));
+    }
+    out.println();
+    out.println("Mind:");
+    Cautions.of(rows).forEach(caution -> out.println("- " + caution));
+    out.println();
+    out.println(
+        "All this rests on "
+            + StatedAssumptions.sentences(scenario).size()
+            + " assumptions, which the report lists with their sources.");
+  }
+
+  private void print(TextTable table) {
+    out.println();
+    out.println(table.caption() + ":");
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(table.head());
+    lines.addAll(table.lines());
+    int[] widths =
+        IntStream.range(0, table.head().size())
+            .map(column -> lines.stream().mapToInt(l -> l.get(column).length()).max().orElse(0))
+            .toArray();
+    lines.add(1, Arrays.stream(widths).mapToObj("-"::repeat).toList());
+    for (List<String> line : lines) {
+      out.println(
+          IntStream.range(0, line.size())
+              .mapToObj(column -> padded(line.get(column), widths[column]))
+              .collect(Collectors.joining("  "))
+              .stripTrailing());
+    }
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(width - text.length());
+  }
+}

@@ -1,0 +1,255 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import stenotherm.base.Face;
+import stenotherm.conduction.DiscretisationEstimate;
+import stenotherm.conduction.HeatLedger;
+import stenotherm.decision.Assessment;
+import stenotherm.decision.DelayMargin;
+import stenotherm.decision.Margin;
+import stenotherm.decision.Sensitivity;
+import stenotherm.decision.Side;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.scenario.Scenario;
+import stenotherm.transit.LegCoefficients;
+import stenotherm.transit.TransitResult;
+import stenotherm.words.FaceNames;
+import stenotherm.words.Figures;
+
+/** The files for other programs: all digits, SI units. */
+final class DataFiles {
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT);
+
+  private static final ObjectMapper MAPPER =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  private DataFiles() {}
+
+  static byte[] summary(Scenario scenario, List<Judged> rows) {
+    ObjectNode root = MAPPER.createObjectNode();
+    VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
+    root.put("format", 2);
+    root.put("title", scenario.title());
+    root.put("headline", verdicts.headline(rows));
+    root.put("units_of_sentences", scenario.units().label());
+    root.put("planned_duration_s", scenario.journey().duration());
+    root.put("longest_hold_s", scenario.longestHold());
+    ArrayNode packings = root.putArray("packings");
+    rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
+    Cautions.of(rows).forEach(root.putArray("cautions")::add);
+    StatedAssumptions.sentences(scenario).forEach(root.putArray("assumptions")::add);
+    try {
+      // one line end everywhere: the same bytes on every system
+      String text = MAPPER.writeValueAsString(root).replace("\r\n", "\n") + "\n";
+      return text.getBytes(StandardCharsets.UTF_8);
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static void addRow(ObjectNode node, Judged row, VerdictWords verdicts) {
+    Assessment assessment = row.assessment();
+    node.put("packing", row.parcel().name());
+    node.put("warmer", row.hasWarmer());
+    node.put("outer_volume_m3", row.parcel().outerVolume());
+    node.put("mass_kg", row.parcel().mass());
+    node.put("level", assessment.verdict().level().name());
+    node.put("level_words", assessment.verdict().level().words());
+    node.put("sentence", verdicts.sentence(assessment));
+    node.put("engine", row.planned().engine());
+    row.planned()
+        .coefficientChange()
+        .ifPresent(change -> node.put("coefficient_change_left", change));
+    for (Side side : Side.values()) {
+      ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
+      addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
+      addMargin(margin.putObject("worst"), row.held(), assessment.worstMargin(side));
+      addMargin(margin.putObject("best"), row.held(), assessment.bestMargin(side));
+      addGrid(
+          margin.putObject("grid"),
+          side == Side.COLD ? assessment.coldGrid() : assessment.hotGrid());
+      margin.put("error_K", assessment.error(side));
+    }
+    ArrayNode animals = node.putArray("animals");
+    row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));
+    addDelay(node.putObject("delay"), assessment.delay());
+    addLegDelays(node.putArray("delay_of_a_single_leg"), row);
+    ArrayNode sensitivities = node.putArray("sensitivities");
+    for (Sensitivity sensitivity : assessment.sensitivities()) {
+      ObjectNode one = sensitivities.addObject();
+      one.put("factor", sensitivity.factor().words());
+      one.put("cold_margin_at_low_K", sensitivity.cold().atLow());
+      one.put("cold_margin_at_high_K", sensitivity.cold().atHigh());
+      one.put("hot_margin_at_low_K", sensitivity.hot().atLow());
+      one.put("hot_margin_at_high_K", sensitivity.hot().atHigh());
+    }
+    ObjectNode heat = node.putObject("mean_heat_into_parcel_until_opening_W");
+    for (Face face : Face.values()) {
+      heat.put(FaceNames.of(face), FaceHeat.mean(row, face));
+    }
+    addLedger(node.putObject("heat_until_opening_J"), row.planned().ledger());
+    ArrayNode coefficients = node.putArray("coefficients_of_legs");
+    for (LegCoefficients leg : row.planned().coefficients()) {
+      ObjectNode one = coefficients.addObject();
+      one.put("leg", row.held().legs().get(leg.leg()).name());
+      ObjectNode surfaces = one.putObject("surfaces_W_per_m2_K");
+      putNamed(surfaces, leg.surfaces());
+      ObjectNode conductivities = one.putObject("conductivities_W_per_m_K");
+      putNamed(conductivities, leg.conductivities());
+    }
+    node.put("cells", assessment.nominal().cells());
+    ArrayNode cautions = node.putArray("cautions");
+    assessment.verdict().cautions().forEach(caution -> cautions.add(FaceNames.in(caution)));
+  }
+
+  private static void addMargin(ObjectNode node, Journey journey, Margin margin) {
+    node.put("margin_K", margin.kelvin());
+    node.put("temperature_K", margin.temperature());
+    node.put("time_s", margin.time());
+    node.put("local_clock", CLOCK.format(journey.localClock(margin.time())));
+    node.put("cup", margin.cup());
+  }
+
+  private static void addAnimal(ObjectNode node, Judged row, Container cup) {
+    node.put("cup", cup.name());
+    node.put("animal", Judged.animal(cup).name());
+    for (Side side : Side.values()) {
+      MarginSpread spread = MarginSpread.of(row.assessment(), cup.name(), side);
+      ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
+      addMargin(margin.putObject("nominal"), row.held(), spread.nominal());
+      addMargin(margin.putObject("worst"), row.held(), spread.worst());
+      addMargin(margin.putObject("best"), row.held(), spread.best());
+    }
+  }
+
+  private static void addLegDelays(ArrayNode node, Judged row) {
+    for (int leg = 0; leg < row.legDelays().size(); leg++) {
+      ObjectNode one = node.addObject();
+      one.put("leg", row.held().legs().get(leg).name());
+      addDelay(one, row.legDelays().get(leg));
+    }
+  }
+
+  private static void addLedger(ObjectNode node, HeatLedger ledger) {
+    ObjectNode boundaries = node.putObject("in_through_boundaries");
+    putNamed(boundaries, ledger.boundaries());
+    ObjectNode sources = node.putObject("given_by_warmers");
+    putNamed(sources, ledger.sources());
+    ObjectNode stored = node.putObject("stored_in_blocks");
+    putNamed(stored, ledger.storedIn());
+    node.put("residual", ledger.residual());
+  }
+
+  /** Values by names in which faces are called as people call them. */
+  private static void putNamed(ObjectNode node, Map<String, Double> values) {
+    values.forEach((name, value) -> node.put(FaceNames.in(name), value));
+  }
+
+  private static void addGrid(ObjectNode node, DiscretisationEstimate grid) {
+    node.put("error_K", grid.error());
+    if (Double.isNaN(grid.order())) {
+      node.putNull("order");
+    } else {
+      node.put("order", grid.order());
+    }
+  }
+
+  private static void addDelay(ObjectNode node, DelayMargin delay) {
+    if (delay instanceof DelayMargin.AlreadyOutside already) {
+      node.put("kind", "already outside");
+      node.put("before_opening_s", already.before());
+    } else if (delay instanceof DelayMargin.Until until) {
+      node.put("kind", "until");
+      node.put("hold_s", until.hold());
+    } else if (delay instanceof DelayMargin.AtLeast atLeast) {
+      node.put("kind", "at least");
+      node.put("hold_s", atLeast.hold());
+    }
+  }
+
+  static byte[] history(List<Judged> rows) {
+    StringBuilder text =
+        new StringBuilder(
+            "packing,warmer,cup,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
+                + "animal_hottest_K,cold_end_coldest_K,hot_end_hottest_K,warmer_max_K,"
+                + "packs_liquid_fraction\n");
+    for (Judged row : rows) {
+      for (Container cup : row.parcel().occupied()) {
+        addHistory(text, row, cup.name());
+      }
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void addHistory(StringBuilder text, Judged row, String cup) {
+    TransitResult nominal = row.assessment().nominal();
+    double[] times = nominal.times();
+    double[] mean = nominal.mean(cup);
+    double[] coldest = nominal.coldest(cup);
+    double[] hottest = nominal.hottest(cup);
+    double[] worstCold = row.assessment().coldEnd().coldest(cup);
+    double[] worstHot = row.assessment().hotEnd().hottest(cup);
+    double[][] warmers =
+        row.parcel().warmers().stream()
+            .map(PlacedWarmer::name)
+            .map(nominal::hottest)
+            .toArray(double[][]::new);
+    List<PlacedPack> melting =
+        row.parcel().packs().stream().filter(pack -> pack.pack().melts()).toList();
+    double[][] fractions =
+        melting.stream()
+            .map(PlacedPack::name)
+            .map(nominal::liquidFraction)
+            .toArray(double[][]::new);
+    double mass = melting.stream().mapToDouble(pack -> pack.pack().mass()).sum();
+    Journey journey = row.held();
+    for (int i = 0; i < times.length; i++) {
+      text.append(quoted(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
+      text.append(quoted(cup)).append(',').append(times[i]).append(',');
+      text.append(CLOCK.format(journey.localClock(times[i])));
+      double ambient =
+          journey.legs().get(journey.legAt(times[i])).surroundings().ambient().at(times[i]);
+      for (double value :
+          new double[] {
+            ambient, mean[i], coldest[i], hottest[i], worstCold[i], worstHot[i],
+          }) {
+        text.append(',').append(value);
+      }
+      text.append(',');
+      if (warmers.length > 0) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double[] warmer : warmers) {
+          most = Math.max(most, warmer[i]);
+        }
+        text.append(most);
+      }
+      text.append(',');
+      if (!melting.isEmpty()) {
+        double liquid = 0;
+        for (int pack = 0; pack < melting.size(); pack++) {
+          liquid += fractions[pack][i] * melting.get(pack).pack().mass() / mass;
+        }
+        text.append(liquid);
+      }
+      text.append('\n');
+    }
+  }
+
+  private static String quoted(String text) {
+    boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+    return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+  }
+}

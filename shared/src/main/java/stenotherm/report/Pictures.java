@@ -1,0 +1,370 @@
+package stenotherm.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import stenotherm.animal.Limit;
+import stenotherm.animal.Tolerance;
+import stenotherm.base.Axis;
+import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.conduction.TemperatureField;
+import stenotherm.decision.Assessment;
+import stenotherm.decision.Margin;
+import stenotherm.decision.Side;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Point;
+import stenotherm.grid.Shape;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.PlacedPack;
+import stenotherm.picture.ChartLeg;
+import stenotherm.picture.Curve;
+import stenotherm.picture.HeatChart;
+import stenotherm.picture.MarginBar;
+import stenotherm.picture.MarginChart;
+import stenotherm.picture.Marker;
+import stenotherm.picture.Outline;
+import stenotherm.picture.SectionField;
+import stenotherm.picture.SectionPicture;
+import stenotherm.picture.SectionSheet;
+import stenotherm.picture.ShadedBand;
+import stenotherm.picture.Spot;
+import stenotherm.picture.TemperatureChart;
+import stenotherm.transit.Snapshot;
+import stenotherm.transit.TransitResult;
+import stenotherm.words.Units;
+
+/** The pictures of a report, in the reader's units. */
+final class Pictures {
+  /** How much of the hold a chart shows, as a part of the planned duration. */
+  private static final double SHOWN_HOLD = 0.3;
+
+  /** Distances of isotherms that are worth drawing, in degrees of the reader's scale. */
+  private static final double[] ISOTHERM_STEPS = {1, 2, 5, 10, 20};
+
+  private static final int MOST_ISOTHERMS = 6;
+
+  private final Words words;
+  private final VerdictWords verdicts;
+
+  Pictures(Words words) {
+    this.words = words;
+    this.verdicts = new VerdictWords(words.figures());
+  }
+
+  MarginChart margins(List<Judged> rows) {
+    MarginChart.Builder chart =
+        MarginChart.titled(verdicts.margins(rows))
+            .units(words.figures().units())
+            .subtitle(
+                "tighter side of each packing; dot: nominal; bar: all uncertain quantities at the"
+                    + " ends of their ranges");
+    for (Judged row : rows) {
+      Assessment assessment = row.assessment();
+      Margin tightest = assessment.verdict().tightest();
+      double nominal = assessment.verdict().nominal();
+      double other = assessment.verdict().best();
+      chart.margin(
+          new MarginBar(
+              row.label(),
+              nominal,
+              new Range(
+                  Math.min(nominal, Math.min(tightest.kelvin(), other)),
+                  Math.max(nominal, Math.max(tightest.kelvin(), other))),
+              tightest.side().words() + ", " + Words.moment(row.held(), tightest.time())));
+    }
+    return chart.build();
+  }
+
+  static int marginsHeight(List<Judged> rows) {
+    return Math.max(220, 170 + 46 * rows.size());
+  }
+
+  TemperatureChart temperatures(Judged row) {
+    Assessment assessment = row.assessment();
+    Journey journey = row.held();
+    Container tightestCup = row.cup();
+    double planned = assessment.plannedEnd();
+    double end = Math.min(journey.duration(), planned * (1 + SHOWN_HOLD));
+    Tolerance tolerance = Judged.animal(tightestCup).tolerance();
+    Margin tightest = assessment.nominalMargin(row.side());
+    TemperatureChart.Builder chart =
+        TemperatureChart.titled(row.label() + ": " + verdicts.summary(row))
+            .units(words.figures().units())
+            .subtitle(
+                "band: coldest to hottest part of "
+                    + Judged.animal(tightestCup).name()
+                    + " in '"
+                    + tightestCup.name()
+                    + "', all uncertain quantities at their worse ends")
+            .curve(mean(row, tightestCup, end));
+    for (Container cup : row.parcel().occupied()) {
+      if (!cup.equals(tightestCup)) {
+        chart.curve(mean(row, cup, end));
+      }
+    }
+    double[] times = assessment.nominal().times();
+    chart.curve(ambient(journey, times, end));
+    for (PlacedPack pack : row.parcel().packs()) {
+      chart.curve(curve(pack.name(), times, assessment.nominal().mean(pack.name()), end));
+    }
+    String cup = tightestCup.name();
+    chart
+        .uncertainty(
+            new ShadedBand(
+                "coldest to hottest part, worse ends",
+                curve("low", assessment.coldEnd().times(), assessment.coldEnd().coldest(cup), end),
+                curve("high", assessment.hotEnd().times(), assessment.hotEnd().hottest(cup), end)))
+        .comfortable(tolerance.band(Limit.COMFORTABLE).range())
+        .alarm(tolerance.band(Limit.ALARM).range())
+        .marker(
+            new Marker(
+                (row.side() == Side.COLD ? "nominal coldest: " : "nominal hottest: ")
+                    + words.temperature(tightest.temperature())
+                    + ", "
+                    + Words.moment(journey, tightest.time()),
+                new Curve.Reading(tightest.time(), tightest.temperature())))
+        .clock(
+            time ->
+                end > Times.DAY ? Words.dayAndClock(journey, time) : Words.clock(journey, time));
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      double to = Math.min(planned, journey.start(leg + 1));
+      chart.leg(new ChartLeg(journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
+    }
+    chart.leg(new ChartLeg("if late", new Range(planned, end)));
+    return chart.build();
+  }
+
+  private static Curve mean(Judged row, Container cup, double end) {
+    boolean several = row.parcel().occupied().size() > 1;
+    String name = several ? "animal in " + cup.name() + ", mean" : "animal, mean";
+    TransitResult nominal = row.assessment().nominal();
+    return curve(name, nominal.times(), nominal.mean(cup.name()), end);
+  }
+
+  private static Curve curve(String name, double[] times, double[] values, double end) {
+    List<Curve.Reading> points = new ArrayList<>();
+    for (int i = 0; i < times.length && times[i] <= end; i++) {
+      points.add(new Curve.Reading(times[i], values[i]));
+    }
+    return new Curve(name, points);
+  }
+
+  /** The ambient temperature leg by leg, so that a change of legs is a jump. */
+  private static Curve ambient(Journey journey, double[] times, double end) {
+    List<Curve.Reading> points = new ArrayList<>();
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      double from = journey.start(leg);
+      double to = journey.start(leg + 1);
+      for (double time : times) {
+        if (time >= from && time <= to && time <= end) {
+          var function = journey.legs().get(leg).surroundings().ambient();
+          double value = time == to ? function.before(time) : function.at(time);
+          points.add(new Curve.Reading(time, value));
+        }
+      }
+    }
+    return new Curve("ambient", points);
+  }
+
+  /** From the side and from above, when the animals are coldest and when they are hottest. */
+  SectionSheet sections(Judged row) {
+    SectionSheet.Builder sheet =
+        SectionSheet.titled(row.label() + ": nominal fields until opening")
+            .subtitle(
+                "cuts through the middle of the animal"
+                    + (row.parcel().occupied().size() > 1 ? " in '" + row.cup().name() + "'" : ""));
+    for (Side side : List.of(Side.COLD, Side.HOT)) {
+      for (Axis normal : List.of(normal(row), Axis.Z)) {
+        sheet.section(section(row, side, normal));
+      }
+    }
+    return sheet.build();
+  }
+
+  private SectionPicture section(Judged row, Side side, Axis normal) {
+    boolean cold = side == Side.COLD;
+    Snapshot moment = cold ? row.planned().coldestMoment() : row.planned().hottestMoment();
+    Box animal = box(row, row.cup().animalBlock());
+    double at = animal.centre().along(normal);
+    TemperatureField.PlaneSection section = moment.field().section(normal, at);
+    String when = (cold ? "coldest, " : "hottest, ") + Words.moment(row.held(), moment.time());
+    SectionPicture.Builder picture =
+        SectionPicture.titled(
+                when + (normal == Axis.Z ? ", from above" : ", from the side"), fieldOf(section))
+            .units(words.figures().units())
+            .axes(axisName(section.across()), axisName(section.up()));
+    for (Block block : row.parcel().layout().blocks()) {
+      String name = nameInPicture(row, block);
+      Shape shape = block instanceof Block.Solid solid ? solid.shape() : Shape.BOX;
+      if (!name.isEmpty()) {
+        Outline.of(name, block.box(), shape, normal, at).ifPresent(picture::outline);
+      }
+    }
+    isotherms(section.values()).forEach(picture::isotherm);
+    picture.spot(extreme(moment.field(), animal, normal, cold));
+    return picture.build();
+  }
+
+  private static String axisName(Axis axis) {
+    return switch (axis) {
+      case X -> "length";
+      case Y -> "width";
+      case Z -> "height";
+    };
+  }
+
+  /** Where a packing's heat comes from and goes to until the planned opening. */
+  static HeatChart heat(Judged row) {
+    HeatBalance balance = HeatBalance.of(row);
+    HeatBalance.HeatShare first = balance.takers().get(0);
+    HeatChart.Builder chart =
+        HeatChart.titled(
+                row.label()
+                    + ": "
+                    + Math.round(100 * first.heat() / balance.given())
+                    + " % of the heat goes "
+                    + first.name(),
+                HeatChart.Measure.HEAT)
+            .subtitle("from sealing to the planned opening, nominal run");
+    balance.givers().forEach(part -> chart.from(part.name(), part.heat()));
+    balance.takers().forEach(part -> chart.to(part.name(), part.heat()));
+    return chart.build();
+  }
+
+  static int heatHeight(Judged row) {
+    HeatBalance balance = HeatBalance.of(row);
+    return 160 + 26 * (balance.givers().size() + balance.takers().size());
+  }
+
+  private static Box box(Judged row, String block) {
+    var layout = row.parcel().layout();
+    return layout.blocks().get(layout.indexOf(block)).box();
+  }
+
+  /** Across the parcel's length, unless only a cut along its width meets a warmer or a pack. */
+  private static Axis normal(Judged row) {
+    Box animal = box(row, row.cup().animalBlock());
+    boolean byLength = false;
+    boolean byWidth = false;
+    List<String> names = new ArrayList<>();
+    row.parcel().warmers().forEach(warmer -> names.add(warmer.name()));
+    row.parcel().packs().forEach(pack -> names.add(pack.name()));
+    for (String name : names) {
+      Box pad = box(row, name);
+      byLength |= cuts(pad, Axis.Y, animal.centre().y());
+      byWidth |= cuts(pad, Axis.X, animal.centre().x());
+    }
+    return byWidth && !byLength ? Axis.X : Axis.Y;
+  }
+
+  private static boolean cuts(Box box, Axis normal, double at) {
+    return box.min().along(normal) <= at && at <= box.max().along(normal);
+  }
+
+  /** Empty for blocks whose outline would only repeat another one's. */
+  private static String nameInPicture(Judged row, Block block) {
+    String name = block.name();
+    if (block.equals(row.parcel().layout().blocks().get(0))) {
+      return "outer side of the wall";
+    }
+    if (name.equals("fill")) {
+      return "inner side of the wall";
+    }
+    if (name.startsWith("wall ")) {
+      return "";
+    }
+    boolean several = row.parcel().containers().size() > 1;
+    for (Container container : row.parcel().containers()) {
+      String within = several ? " in " + container.name() : "";
+      if (name.equals(container.airBlock())) {
+        return container.name();
+      }
+      if (name.equals(container.animalBlock())) {
+        return "animal" + within;
+      }
+      for (Bedding layer : container.bedding()) {
+        if (name.equals(container.beddingBlock(layer))) {
+          return layer.name() + within;
+        }
+      }
+    }
+    return name;
+  }
+
+  private static SectionField fieldOf(TemperatureField.PlaneSection section) {
+    double[] across = section.acrossLines();
+    double[] up = section.upLines();
+    double[] values = section.values();
+    int columns = across.length - 1;
+    double[][] cells = new double[columns][up.length - 1];
+    for (int column = 0; column < columns; column++) {
+      for (int row = 0; row < up.length - 1; row++) {
+        cells[column][row] = values[column + columns * row];
+      }
+    }
+    return new SectionField(across, up, cells);
+  }
+
+  /** Round temperatures on the reader's scale, not more than can be told apart. */
+  private List<Double> isotherms(double[] values) {
+    double low = onScale(Arrays.stream(values).min().orElseThrow());
+    double high = onScale(Arrays.stream(values).max().orElseThrow());
+    double step = ISOTHERM_STEPS[ISOTHERM_STEPS.length - 1];
+    for (double candidate : ISOTHERM_STEPS) {
+      if ((high - low) / candidate <= MOST_ISOTHERMS) {
+        step = candidate;
+        break;
+      }
+    }
+    List<Double> all = new ArrayList<>();
+    for (double degrees = Math.ceil(low / step) * step; degrees < high; degrees += step) {
+      all.add(
+          inUsUnits() ? Temperatures.fromFahrenheit(degrees) : Temperatures.fromCelsius(degrees));
+    }
+    return all;
+  }
+
+  private double onScale(double kelvin) {
+    return inUsUnits() ? Temperatures.toFahrenheit(kelvin) : Temperatures.toCelsius(kelvin);
+  }
+
+  private boolean inUsUnits() {
+    return words.figures().units() == Units.US;
+  }
+
+  /** Where in the section the animal is coldest or hottest. */
+  private Spot extreme(TemperatureField field, Box animal, Axis normal, boolean cold) {
+    int parts = 8;
+    Axis across = normal == Axis.X ? Axis.Y : Axis.X;
+    Axis up = normal == Axis.Z ? Axis.Y : Axis.Z;
+    double sign = cold ? 1 : -1;
+    double least = Double.POSITIVE_INFINITY;
+    Point best = animal.centre();
+    for (int i = 0; i <= parts; i++) {
+      for (int j = 0; j <= parts; j++) {
+        double a = animal.min().along(across) + animal.size(across) * i / parts;
+        double b = animal.min().along(up) + animal.size(up) * j / parts;
+        Point point =
+            switch (normal) {
+              case X -> new Point(animal.centre().x(), a, b);
+              case Y -> new Point(a, animal.centre().y(), b);
+              case Z -> new Point(a, b, animal.centre().z());
+            };
+        double value = sign * field.at(point);
+        if (value < least) {
+          least = value;
+          best = point;
+        }
+      }
+    }
+    return new Spot(
+        (cold ? "coldest here: " : "hottest here: ") + words.temperature(sign * least),
+        best.along(across),
+        best.along(up));
+  }
+}
