@@ -318,6 +318,18 @@ public final class ReducedModel {
   }
 
   /**
+   * Returns the boundaries.
+   *
+   * @return the boundary ports, the first of the inputs
+   */
+  public List<Port.BoundaryPort> boundaryPorts() {
+    return body.inputs.stream()
+        .filter(Port.BoundaryPort.class::isInstance)
+        .map(Port.BoundaryPort.class::cast)
+        .toList();
+  }
+
+  /**
    * Returns the names of the blocks whose conductivity varies.
    *
    * @return the names, in the order of factors

@@ -37,11 +37,32 @@ final class FaceParts {
   private final List<Part> parts = new ArrayList<>();
   private final List<Contact> contacts;
 
-  FaceParts(List<Journey> journeys, Box outer) {
-    contacts = journeys.stream().flatMap(FaceParts::contactsOf).distinct().toList();
+  private FaceParts(Box outer, List<Contact> contacts) {
+    this.contacts = contacts;
     for (Face face : Face.values()) {
       addParts(face, contacts.stream().filter(contact -> contact.face() == face).toList(), outer);
     }
+  }
+
+  /** The parts of the faces that meet something else on any of some journeys. */
+  static FaceParts on(List<Journey> journeys, Box outer) {
+    return of(journeys.stream().flatMap(FaceParts::contactsOf).toList(), outer);
+  }
+
+  /** The parts of the faces that some contacts cover. */
+  static FaceParts of(List<Contact> contacts, Box outer) {
+    List<Contact> different = new ArrayList<>();
+    for (Contact contact : contacts) {
+      if (different.stream().noneMatch(contact::coversSameAs)) {
+        different.add(contact);
+      }
+    }
+    return new FaceParts(outer, List.copyOf(different));
+  }
+
+  /** One contact for each part of a face that any covers. */
+  List<Contact> contacts() {
+    return contacts;
   }
 
   private void addParts(Face face, List<Contact> contacts, Box outer) {

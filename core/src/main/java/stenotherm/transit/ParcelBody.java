@@ -22,6 +22,7 @@ import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.material.Material;
+import stenotherm.modal.ReducedModel;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
@@ -46,23 +47,34 @@ final class ParcelBody {
   private final Set<String> air;
   private final List<String> varying;
 
-  /**
-   * Describes a packing.
-   *
-   * @param network its cells
-   */
-  ParcelBody(Parcel parcel, FaceParts parts, HeatNetwork network) {
+  private ParcelBody(
+      Parcel parcel, FaceParts parts, List<Port.BoundaryPort> ports, List<String> varying) {
     this.parcel = parcel;
     this.parts = parts;
-    this.ports = network.boundaryPorts();
-    this.air = Set.copyOf(parcel.conductivities(Orientation.LID_UP, ANY_TEMPERATURE).keySet());
-    this.varying = findVarying(network);
+    this.ports = ports;
+    this.air = air(parcel);
+    this.varying = varying;
     Map<TransitOutput, Probe> read = findOutputs();
     this.outputs = List.copyOf(read.keySet());
     this.probes = List.copyOf(read.values());
   }
 
-  private List<String> findVarying(HeatNetwork network) {
+  /** Describes a packing by its cells. */
+  static ParcelBody of(Parcel parcel, FaceParts parts, HeatNetwork network) {
+    return new ParcelBody(parcel, parts, network.boundaryPorts(), findVarying(parcel, network));
+  }
+
+  /** Describes a packing by a model that was made of it. */
+  static ParcelBody of(Parcel parcel, FaceParts parts, ReducedModel model) {
+    return new ParcelBody(parcel, parts, model.boundaryPorts(), model.varying());
+  }
+
+  private static Set<String> air(Parcel parcel) {
+    return Set.copyOf(parcel.conductivities(Orientation.LID_UP, ANY_TEMPERATURE).keySet());
+  }
+
+  private static List<String> findVarying(Parcel parcel, HeatNetwork network) {
+    Set<String> air = air(parcel);
     Map<String, Material> low = solids(parcel.at(-END, -END));
     Map<String, Material> high = solids(parcel.at(END, END));
     List<String> names = new ArrayList<>();

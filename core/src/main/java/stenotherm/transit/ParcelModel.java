@@ -1,11 +1,15 @@
 package stenotherm.transit;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -37,31 +41,42 @@ import stenotherm.parcel.Parcel;
  */
 public final class ParcelModel {
   private final ParcelBody body;
-  private final TransitSettings settings;
   private final Set<String> inOneAir;
+  private final int cells;
+  private final double interval;
 
-  /** The network with nominal materials. */
-  private final HeatNetwork nominal;
-
-  /** Why every cell is stepped; empty if that was asked for. */
-  private final String reasonForCells;
+  /** What stepping every cell takes; none in a model that was read. */
+  private final @Nullable Stepping stepping;
 
   private final @Nullable ReducedParcel reduced;
   private final @Nullable Reduction reduction;
 
+  /**
+   * What stepping every cell takes.
+   *
+   * @param network the network with nominal materials
+   * @param settings how finely
+   * @param reason why every cell is stepped; empty if that was asked for
+   */
+  private record Stepping(HeatNetwork network, IntegratorSettings settings, String reason) {
+    boolean isLive() {
+      return settings.conductivities() == IntegratorSettings.Conductivities.LIVE;
+    }
+  }
+
   private ParcelModel(
       ParcelBody body,
-      TransitSettings settings,
       Set<String> inOneAir,
-      HeatNetwork nominal,
-      String reasonForCells,
+      int cells,
+      double interval,
+      @Nullable Stepping stepping,
       @Nullable ReducedParcel reduced,
       @Nullable Reduction reduction) {
     this.body = body;
-    this.settings = settings;
     this.inOneAir = inOneAir;
-    this.nominal = nominal;
-    this.reasonForCells = reasonForCells;
+    this.cells = cells;
+    this.interval = interval;
+    this.stepping = stepping;
     this.reduced = reduced;
     this.reduction = reduction;
   }
@@ -98,20 +113,73 @@ public final class ParcelModel {
     if (journeys.isEmpty()) {
       throw new InvalidInputException("journeys", "there is none; a model is built for journeys");
     }
-    FaceParts parts = new FaceParts(journeys, parcel.outer());
-    HeatNetwork nominal = parcel.network(settings.mesh(), parts.patches());
-    ParcelBody body = new ParcelBody(parcel, parts, nominal);
+    FaceParts parts = FaceParts.on(journeys, parcel.outer());
+    HeatNetwork network = parcel.network(settings.mesh(), parts.patches());
+    ParcelBody body = ParcelBody.of(parcel, parts, network);
     List<Course> courses =
         journeys.stream().map(each -> new Course(body, each, Variation.NOMINAL)).toList();
-    Set<String> inOneAir = inOneAir(courses);
-    Optional<String> cells = reasonForCells(parcel, settings);
-    if (cells.isPresent()) {
-      return new ParcelModel(body, settings, inOneAir, nominal, cells.get(), null, null);
+    Optional<String> reason = reasonForCells(parcel, settings);
+    ReducedParcel reduced = null;
+    Reduction reduction = null;
+    if (reason.isEmpty()) {
+      reduced = new ReducedParcelBuilder(body, network, courses, settings.threads()).build();
+      reduction = new Reduction(reduced.model().modes(), errors(reduced, courses, settings));
     }
-    ReducedParcel reduced =
-        new ReducedParcelBuilder(body, nominal, courses, settings.threads()).build();
-    Reduction reduction = new Reduction(reduced.model().modes(), errors(reduced, courses, settings));
-    return new ParcelModel(body, settings, inOneAir, nominal, "", reduced, reduction);
+    return new ParcelModel(
+        body,
+        inOneAir(courses),
+        network.solidCellCount(),
+        settings.interval(),
+        new Stepping(network, settings.stepping(), reason.orElse("")),
+        reduced,
+        reduction);
+  }
+
+  /**
+   * Writes what runs need, without the cells: some megabytes. The class that reads it documents
+   * each byte.
+   *
+   * @param out where to write to; neither flushed nor closed
+   * @throws IOException if it cannot be written to
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
+   */
+  public void write(DataOutput out) throws IOException {
+    if (reduced == null || reduction == null) {
+      throw new IllegalStateException("every cell of this packing is stepped: no model to store");
+    }
+    TreeSet<String> names = new TreeSet<>(inOneAir);
+    StoredParcel.write(
+        body,
+        new StoredParcel.Content(cells, interval, names, reduced, reduction.errors()),
+        out);
+  }
+
+  /**
+   * Reads a model that was written. Its runs have the same bits as those of the model that was
+   * written; fields and {@link #runEveryCell} need the cells and throw an {@link
+   * IllegalStateException} that says so. Safe to use on data of unknown origin, as {@link
+   * stenotherm.modal.ReducedModel#read}.
+   *
+   * @param in where to read from; exactly the model is read
+   * @param parcel the packing that the model was built for
+   * @return the model
+   * @throws InvalidInputException if it was stored of another packing
+   * @throws stenotherm.modal.ModelFormatException if it is no stored model, one of another version,
+   *     or damaged
+   * @throws IOException if it cannot be read from
+   */
+  public static ParcelModel read(DataInput in, Parcel parcel) throws IOException {
+    StoredParcel.Read read = StoredParcel.read(in, parcel);
+    StoredParcel.Content content = read.content();
+    ReducedParcel reduced = content.reduced();
+    return new ParcelModel(
+        read.body(),
+        content.inOneAir(),
+        content.cells(),
+        content.interval(),
+        null,
+        reduced,
+        new Reduction(reduced.model().modes(), content.errors()));
   }
 
   /** Names of the boundaries that meet the same air in all of some courses. */
@@ -182,7 +250,7 @@ public final class ParcelModel {
     if (reduced == null) {
       return stepped(course, listener);
     }
-    return reduced.run(course, settings.interval(), reduction, cells(), listener);
+    return reduced.run(course, interval, reduction, cells, listener);
   }
 
   /**
@@ -200,7 +268,7 @@ public final class ParcelModel {
       return stepped(course, ProgressListener.NONE);
     }
     Schedule schedule = reduced.schedule(course);
-    EngineChoice choice = new EngineChoice(cells(), "", null, schedule.change());
+    EngineChoice choice = new EngineChoice(cells, "", null, schedule.change());
     return stepped(
         course,
         engine ->
@@ -215,14 +283,15 @@ public final class ParcelModel {
   }
 
   private TransitResult stepped(Course course, ProgressListener listener) {
-    VariedCells varied = new VariedCells(course, nominal);
-    boolean live =
-        settings.stepping().conductivities() == IntegratorSettings.Conductivities.LIVE;
+    Stepping how = stepping();
+    VariedCells varied = new VariedCells(course, how.network);
     return stepped(
         course,
         engine ->
-            live ? new Live(course, engine, varied) : new Settling(course, engine, varied),
-        EngineChoice.full(cells(), reasonForCells),
+            how.isLive()
+                ? new Live(course, engine, varied)
+                : new Settling(course, engine, varied),
+        EngineChoice.full(cells, how.reason),
         listener);
   }
 
@@ -230,16 +299,24 @@ public final class ParcelModel {
       Course course, RegimeOf regime, EngineChoice choice, ProgressListener listener) {
     FullEngine engine = fullEngine(course);
     Recorder recorder =
-        new Recorder(
-            course, engine, time -> fieldAt(course, regime, time), settings.interval(), listener);
-    Run run = new Run(course, regime.on(engine), engine, settings.interval());
+        new Recorder(course, engine, time -> fieldAt(course, regime, time), interval, listener);
+    Run run = new Run(course, regime.on(engine), engine, interval);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(outcome, run.coefficients(), choice);
   }
 
+  private Stepping stepping() {
+    if (stepping == null) {
+      throw new IllegalStateException(
+          "the model was read without its cells; stepping every cell needs them");
+    }
+    return stepping;
+  }
+
   private FullEngine fullEngine(Course course) {
-    HeatNetwork network = new VariedCells(course, nominal).network();
-    return new FullEngine(network, body.probes(), course.initialState(), settings.stepping());
+    HeatNetwork network = new VariedCells(course, stepping().network).network();
+    return new FullEngine(
+        network, body.probes(), course.initialState(), stepping().settings);
   }
 
   /** The field of a moment, by going through the journey until then. */
@@ -247,7 +324,7 @@ public final class ParcelModel {
     return () -> {
       FullEngine engine = fullEngine(course);
       TemperatureField[] found = new TemperatureField[1];
-      new Run(course, regime.on(engine), engine, settings.interval())
+      new Run(course, regime.on(engine), engine, interval)
           .go(
               new Run.Visitor() {
                 @Override
@@ -322,7 +399,7 @@ public final class ParcelModel {
    * @return number of solid cells
    */
   public int cells() {
-    return nominal.solidCellCount();
+    return cells;
   }
 
   /**

@@ -9,7 +9,6 @@ import java.util.Map;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.animal.Limit;
-import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.Times;
 import stenotherm.grid.Box;
@@ -46,7 +45,7 @@ public final class FilledOrNot {
     Map<String, Filling> fillings = new LinkedHashMap<>();
     fillings.put("shredded paper", new Filling.Loose(Materials.SHREDDED_PAPER));
     fillings.put("crumpled newspaper", new Filling.Loose(Materials.CRUMPLED_NEWSPAPER));
-    fillings.put("nothing, lined with foil", new Filling.Unfilled(0.05, End.NOMINAL));
+    fillings.put("nothing, lined with foil", new Filling.Unfilled(0.05, 0));
     fillings.put("nothing", Filling.none());
     List<TransitResult> cooled = new ArrayList<>();
     List<TransitResult> warmed = new ArrayList<>();
