@@ -19,14 +19,14 @@ final class LabelPlacer {
 
   private final Area area;
   private final List<Area> taken = new ArrayList<>();
-  private final List<Piece> lines = new ArrayList<>();
+  private final List<Stretch> lines = new ArrayList<>();
 
   LabelPlacer(Area area) {
     this.area = area;
   }
 
   /** A straight piece of a line. */
-  private record Piece(Pixel from, Pixel to) {}
+  private record Stretch(Pixel from, Pixel to) {}
 
   /**
    * A possible place of a label.
@@ -41,7 +41,7 @@ final class LabelPlacer {
   }
 
   void avoid(Pixel from, Pixel to) {
-    lines.add(new Piece(from, to));
+    lines.add(new Stretch(from, to));
   }
 
   /** Avoids a line, the more the longer the part of it that a label would cover. */
@@ -94,7 +94,7 @@ final class LabelPlacer {
       }
     }
     double cost = 0;
-    for (Piece line : lines) {
+    for (Stretch line : lines) {
       if (wide.touches(line.from(), line.to())) {
         cost += COST_OF_LINE;
         if (cost > limit) {

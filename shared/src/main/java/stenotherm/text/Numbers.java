@@ -14,7 +14,7 @@ final class Numbers {
    * A number at the start of a text. The typographic minus is what word processors make of a
    * hyphen.
    */
-  static final Pattern NUMBER =
+  private static final Pattern NUMBER =
       Pattern.compile("[+\\-−]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][+-]?[0-9]+)?");
 
   /**

@@ -28,7 +28,7 @@ final class SyntaxFaults {
       TextPosition begun =
           marked.getContextMark() == null ? found : positionOf(source, marked.getContextMark());
       String problem = marked.getProblem() == null ? "" : marked.getProblem();
-      return translate(source, new Fault(problem, begun, found), fault);
+      return translate(source, new SyntaxFault(problem, begun, found), fault);
     }
     JsonLocation location = fault.getLocation();
     TextPosition position =
@@ -45,7 +45,7 @@ final class SyntaxFaults {
   /**
    * What the parser says, where the part that it was reading began, and where it could not go on.
    */
-  private record Fault(String problem, TextPosition begun, TextPosition found) {
+  private record SyntaxFault(String problem, TextPosition begun, TextPosition found) {
     boolean starts(String words) {
       return problem.startsWith(words);
     }
@@ -56,7 +56,7 @@ final class SyntaxFaults {
   }
 
   private static TextFormatException translate(
-      SourceText source, Fault fault, JsonProcessingException cause) {
+      SourceText source, SyntaxFault fault, JsonProcessingException cause) {
     if (fault.starts("could not find expected ':'")) {
       return new TextFormatException(
           fault.begun(), "", "is no 'key: value', a ':' is missing", cause);
@@ -69,7 +69,7 @@ final class SyntaxFaults {
     return new TextFormatException(fault.found(), "", inOurWords(source, fault), cause);
   }
 
-  private static String inOurWords(SourceText source, Fault fault) {
+  private static String inOurWords(SourceText source, SyntaxFault fault) {
     Matcher cannotStart = CANNOT_START.matcher(fault.problem());
     if (cannotStart.matches()) {
       return cannotStart.group(1).startsWith("\\t")
@@ -105,7 +105,7 @@ final class SyntaxFaults {
     return GENERAL;
   }
 
-  private static String textAfterValue(SourceText source, Fault fault) {
+  private static String textAfterValue(SourceText source, SyntaxFault fault) {
     String before = source.before(fault.found());
     if (LIST.matcher(before).matches() && fault.problem().contains("<scalar>")) {
       return "has text after a list, write the unit in each item ([28 °F, 45 °F]) or a range as"
