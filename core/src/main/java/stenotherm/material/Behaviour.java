@@ -39,6 +39,15 @@ public sealed interface Behaviour {
     return Optional.empty();
   }
 
+  /**
+   * Returns how the voids of a loose fill conduct and radiate.
+   *
+   * @return the law; nothing if the material is no such fill
+   */
+  default Optional<FillLaw> fillLaw() {
+    return Optional.empty();
+  }
+
   /** Properties that do not depend on temperature. */
   record Constant() implements Behaviour {
     @Override
@@ -105,6 +114,11 @@ public sealed interface Behaviour {
     @Override
     public double conductivityRatio(double temperature) {
       return law.conductivity(temperature) / law.conductivity(referenceTemperature);
+    }
+
+    @Override
+    public Optional<FillLaw> fillLaw() {
+      return Optional.of(law);
     }
 
     @Override

@@ -86,17 +86,20 @@ public record FillConvection(
    * @return its convection; empty if the material does not behave as voids do
    */
   public static Optional<FillConvection> of(Material fill) {
-    if (fill.behaviour() instanceof Behaviour.Voids voids && voids.law().voidSize() > 0) {
-      double size = voids.law().voidSize();
-      double permeability = POROSITY * size * size / KOZENY;
-      return Optional.of(
-          new FillConvection(
-              fill.conductivity(),
-              size,
-              new Range(permeability / SPREAD, permeability * SPREAD),
-              PERMEABILITY_SOURCE));
-    }
-    return Optional.empty();
+    return fill.behaviour()
+        .fillLaw()
+        .map(FillLaw::voidSize)
+        .filter(size -> size > 0)
+        .map(size -> ofVoids(fill, size));
+  }
+
+  private static FillConvection ofVoids(Material fill, double size) {
+    double permeability = POROSITY * size * size / KOZENY;
+    return new FillConvection(
+        fill.conductivity(),
+        size,
+        new Range(permeability / SPREAD, permeability * SPREAD),
+        PERMEABILITY_SOURCE);
   }
 
   /**

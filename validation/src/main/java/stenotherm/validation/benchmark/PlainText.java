@@ -3,26 +3,31 @@ package stenotherm.validation.benchmark;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import stenotherm.validation.studies.ExhibitSheet;
 import stenotherm.validation.studies.Findings.Exhibit;
 
 /** Shows exhibits of a report on a console. */
-final class PlainText {
+record PlainText(PrintWriter console) implements ExhibitSheet {
   private static final String GAP = "  ";
 
-  private PlainText() {}
-
-  /** Prints a paragraph or a table, after an empty line. */
+  /** Prints exhibits, each after an empty line. */
   static void print(Exhibit exhibit, PrintWriter console) {
+    exhibit.showOn(new PlainText(console));
+  }
+
+  @Override
+  public void paragraph(String text) {
     console.println();
-    if (exhibit instanceof Exhibit.Paragraph text) {
-      console.println(text.text());
-      return;
-    }
-    Exhibit.Tabulation table = (Exhibit.Tabulation) exhibit;
+    console.println(text);
+  }
+
+  @Override
+  public void table(List<String> header, List<List<String>> body) {
+    console.println();
     List<List<String>> rows = new ArrayList<>();
-    rows.add(table.header());
-    rows.addAll(table.rows());
-    int[] width = new int[table.header().size()];
+    rows.add(header);
+    rows.addAll(body);
+    int[] width = new int[header.size()];
     for (List<String> row : rows) {
       for (int column = 0; column < width.length; column++) {
         width[column] = Math.max(width[column], row.get(column).length());

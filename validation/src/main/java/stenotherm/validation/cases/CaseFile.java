@@ -72,9 +72,7 @@ record CaseFile(
     body.boundaries().forEach(builder::boundary);
     body.environments().forEach(builder::boundary);
     body.powers().forEach(builder::source);
-    if (run instanceof RunPlan.Transient history) {
-      builder.initial(history.initial());
-    }
+    run.history().ifPresent(history -> builder.initial(history.initial()));
     return builder.build();
   }
 }

@@ -272,9 +272,10 @@ final class CaseRunner {
   }
 
   private GridRun solve(Attempt attempt, ConductionProblem problem) throws Unfinished {
-    if (!(file.run() instanceof RunPlan.Transient history)) {
+    if (file.run().history().isEmpty()) {
       return GridRun.steady(file, problem);
     }
+    RunPlan.Transient history = file.run().history().get();
     ProgressListener watch =
         (done, total) ->
             GridRun.since(start) < limits.seconds()
@@ -365,7 +366,7 @@ final class CaseRunner {
   }
 
   private List<Picture> pictures(Attempt attempt) {
-    if (!(file.run() instanceof RunPlan.Transient) || attempt.grids().isEmpty()) {
+    if (file.run().history().isEmpty() || attempt.grids().isEmpty()) {
       return List.of();
     }
     int grid = 0;

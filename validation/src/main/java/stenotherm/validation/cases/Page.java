@@ -2,9 +2,10 @@ package stenotherm.validation.cases;
 
 import java.util.List;
 import stenotherm.picture.Picture;
+import stenotherm.validation.studies.ExhibitSheet;
 
 /** A report in some format; texts are plain and are escaped as the format needs. */
-interface Page {
+interface Page extends ExhibitSheet {
   /** Width of a picture [pixel]. */
   int WIDTH = 860;
 
@@ -14,12 +15,7 @@ interface Page {
   /** Starts a section; level 1 is the title. */
   void heading(int level, String text);
 
-  void paragraph(String text);
-
   void list(List<String> items);
-
-  /** A table of texts. */
-  void table(List<String> header, List<List<String>> rows);
 
   /**
    * A picture.

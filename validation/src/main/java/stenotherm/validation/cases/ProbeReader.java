@@ -141,9 +141,9 @@ final class ProbeReader {
               + ", the heat flow through either is infinite and no grid converges to it");
     }
     Optional<TimeFunction> held = geometry.prescribed(face);
-    if (run instanceof RunPlan.Transient history && held.isPresent()) {
+    if (run.history().isPresent() && held.isPresent()) {
       TimeFunction value = held.get();
-      double before = when == 0 ? history.initial() : value.before(when);
+      double before = when == 0 ? run.history().get().initial() : value.before(when);
       if (before != value.at(when)) {
         throw node.fail(
             "the prescribed temperature of "

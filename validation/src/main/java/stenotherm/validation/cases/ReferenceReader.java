@@ -57,14 +57,13 @@ final class ReferenceReader {
   }
 
   private OptionalDouble time(MappingNode node) {
-    if (run instanceof RunPlan.Transient history) {
+    if (run.history().isPresent()) {
+      double until = run.history().get().until();
       Node given = node.require("time");
       double time = given.asScalar().number();
-      if (!(time >= 0 && time <= history.until())) {
+      if (!(time >= 0 && time <= until)) {
         throw given.fail(
-            Checks.show(time, "s")
-                + " must lie within the run, 0 s to "
-                + Checks.show(history.until(), "s"));
+            Checks.show(time, "s") + " must lie within the run, 0 s to " + Checks.show(until, "s"));
       }
       return OptionalDouble.of(time);
     }

@@ -66,7 +66,7 @@ final class Report {
     cases();
     for (Section section : more) {
       page.heading(2, section.title());
-      section.exhibits().forEach(this::exhibit);
+      section.exhibits().forEach(exhibit -> exhibit.showOn(page));
     }
     Prose.write("not-validated.md", 2, page);
     legend();
@@ -215,19 +215,11 @@ final class Report {
         }
         page.table(List.of("cells", "time steps", "seconds"), rows);
       }
-      result.exhibits().forEach(this::exhibit);
+      result.exhibits().forEach(exhibit -> exhibit.showOn(page));
       int number = 0;
       for (Picture picture : result.pictures()) {
         page.picture(pictureName(result, number++), picture);
       }
-    }
-  }
-
-  private void exhibit(Exhibit exhibit) {
-    if (exhibit instanceof Exhibit.Tabulation table) {
-      page.table(table.header(), table.rows());
-    } else {
-      page.paragraph(((Exhibit.Paragraph) exhibit).text());
     }
   }
 

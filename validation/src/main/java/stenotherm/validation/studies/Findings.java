@@ -39,11 +39,23 @@ public record Findings(List<Check> checks, List<Cost> runs, List<Exhibit> exhibi
   /** Something that the report shows beside the checks. */
   public sealed interface Exhibit {
     /**
+     * Shows the exhibit.
+     *
+     * @param sheet where to
+     */
+    void showOn(ExhibitSheet sheet);
+
+    /**
      * A paragraph.
      *
      * @param text what it says
      */
-    record Paragraph(String text) implements Exhibit {}
+    record Paragraph(String text) implements Exhibit {
+      @Override
+      public void showOn(ExhibitSheet sheet) {
+        sheet.paragraph(text);
+      }
+    }
 
     /**
      * A table.
@@ -56,6 +68,11 @@ public record Findings(List<Check> checks, List<Cost> runs, List<Exhibit> exhibi
       public Tabulation {
         header = List.copyOf(header);
         rows = rows.stream().map(List::copyOf).toList();
+      }
+
+      @Override
+      public void showOn(ExhibitSheet sheet) {
+        sheet.table(header, rows);
       }
     }
   }
