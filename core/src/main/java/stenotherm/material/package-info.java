@@ -6,8 +6,9 @@
  * stenotherm.material.Materials}; how surfaces radiate is in {@link
  * stenotherm.material.Emissivity}.
  *
- * <p>Limits: properties are isotropic, and constant within one run; a law that depends on
- * temperature is evaluated at a stated mean temperature before the run.
+ * <p>Limits: properties are isotropic. Where a conductivity depends on temperature, whoever runs a
+ * body says at which temperature it is taken: a mean one, held for a part of a run, or that of each
+ * cell at every step.
  */
 @NullMarked
 package stenotherm.material;
