@@ -6,11 +6,9 @@
  * stenotherm.material.Materials}; how surfaces radiate is in {@link
  * stenotherm.material.Emissivity}.
  *
- * <p>Limits: properties are isotropic. Within a run conductivities stay as stated or replaced
- * unless it is asked to let them follow temperature; heat capacities are constant but where
- * something melts. A density never changes.
- *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Limits: properties are isotropic. Where a conductivity depends on temperature, whoever runs a
+ * body says at which temperature it is taken: a mean one, held for a part of a run, or that of each
+ * cell at every step.
  */
 @NullMarked
 package stenotherm.material;

@@ -19,7 +19,10 @@ import stenotherm.parcel.PackClass;
 import stenotherm.report.Cautions;
 import stenotherm.warmer.WarmerClass;
 
-/** What the programs with one question each print: in physical order, and as the README says. */
+/**
+ * What the programs with one question each print: in physical order, and as the page of examples
+ * says.
+ */
 class QuestionsTest {
   private static final Pattern NUMBER = Pattern.compile("-?\\d+(\\.\\d+)?");
 
@@ -52,9 +55,8 @@ class QuestionsTest {
         .toArray();
   }
 
-  private void assertInReadme(String answer) throws IOException {
-    String readme = Files.readString(Path.of("..", "README.md"));
-    assertTrue(readme.contains("| " + answer + " |"), answer);
+  private void assertInPage(String answer) throws IOException {
+    assertTrue(Files.readString(Path.of("README.md")).contains("| " + answer + " |"), answer);
   }
 
   private void assertGridWithin(double kelvin) {
@@ -75,7 +77,7 @@ class QuestionsTest {
       // what was stored while the warmer was stronger still comes out: some per cent of its power
       assertEquals(place[5], place[2] + place[3] + place[4], 0.1);
     }
-    assertInReadme(line("The coldest part"));
+    assertInPage(line("The coldest part"));
     assertTrue(lines.contains(WarmerClass.AIR_CAUTION));
     assertTrue(lines.contains(Cautions.ILLUSTRATIVE));
     assertGridWithin(0.3);
@@ -89,7 +91,7 @@ class QuestionsTest {
       assertTrue(hottest[gap] < hottest[gap - 1], Arrays.toString(hottest));
     }
     assertEquals(32 - hottest[0], numbers(lines.get(2))[2], ROUNDED, "alarm band ends at 32 °C");
-    assertInReadme(line("Lying on the cup"));
+    assertInPage(line("Lying on the cup"));
     assertTrue(lines.contains(WarmerClass.AIR_CAUTION));
     assertGridWithin(0.3);
   }
@@ -105,7 +107,7 @@ class QuestionsTest {
     assertTrue(newspaper[0] > foil[0] && foil[0] > nothing[0]);
     assertTrue(paper[1] < nothing[1], "bare air passes more of the warmer's heat on");
     assertTrue(foil[2] > paper[2] && paper[2] > nothing[2], "the warmer is hot where heat stays");
-    assertInReadme(line("Taking out"));
+    assertInPage(line("Taking out"));
     assertTrue(lines.stream().anyMatch(each -> each.startsWith("The parcel is not filled")));
     assertGridWithin(0.3);
   }
@@ -123,7 +125,7 @@ class QuestionsTest {
     assertEquals(rows[0][5], rows[2][1], "the same box");
     // hand: 45 + 4 + 25 mm on each side of a cup of 110 x 80 x 60 mm
     assertEquals(0.258 * 0.228 * 0.208 * 1000, rows[2][1], 0.05);
-    assertInReadme(line("Each litre"));
+    assertInPage(line("Each litre"));
     assertTrue(lines.contains(WarmerClass.AIR_CAUTION));
     assertGridWithin(0.3);
   }
@@ -140,7 +142,7 @@ class QuestionsTest {
     assertTrue(two[1] > 18 && gels[1] < gel[1] && gel[1] < one[1], "none colder than it melts at");
     assertTrue(two[4] < one[4] && one[4] < 100, "two packs share the heat");
     assertTrue(gel[4] < gels[4] && gels[4] <= 24, "hours");
-    assertInReadme(line("Most is left"));
+    assertInPage(line("Most is left"));
     assertTrue(lines.contains(PackClass.SUPERCOOLING_CAUTION));
     assertGridWithin(0.3);
   }
@@ -161,7 +163,7 @@ class QuestionsTest {
     assertTrue(half[1] > half[0] && lid[1] > lid[0] && all[1] > all[0], "brown absorbs more");
     // hand: 0.60 of 940 W/m2 at noon over a film of 12.9 W/(m2 K) is 44 K above air at 25 °C
     assertEquals(25 + 44, lid[5], 4);
-    assertInReadme(line("Sun on the lid"));
+    assertInPage(line("Sun on the lid"));
     assertGridWithin(0.3);
   }
 }

@@ -8,55 +8,68 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stenotherm.scenario.ScenarioReader;
 
-/** What the README shows is what the programs are and print. */
+/** What the top page and the page of examples show is what the programs are and print. */
 class ReadmeTest {
-  private static final Path ROOT = Path.of("..");
+  private static final Path TOP = Path.of("../README.md");
+  private static final Path EXAMPLES = Path.of("README.md");
 
-  private static String readme() throws IOException {
-    return Files.readString(ROOT.resolve("README.md"));
+  private static List<String> blocks(Path page, String language) throws IOException {
+    return Pattern.compile("^```" + language + "\n(.*?)^```$", Pattern.DOTALL | Pattern.MULTILINE)
+        .matcher(Files.readString(page))
+        .results()
+        .map(block -> block.group(1))
+        .toList();
+  }
+
+  private static boolean showsWhatIsPrinted(Path page, Consumer<String[]> program)
+      throws IOException {
+    String printed = String.join("\n", Printed.by(program));
+    return blocks(page, "text").contains(printed.strip() + "\n");
   }
 
   @Test
-  void showsTheShippedScenario() throws IOException {
+  void topPageBeginsWithTheMainJobAndTheTests() throws IOException {
+    List<String> commands = blocks(TOP, "sh");
+    assertTrue(Files.readString(Path.of("../.ci/run")).contains("step " + commands.get(0)));
+    assertEquals("mvn -B -ntp verify\n", commands.get(1));
+  }
+
+  @Test
+  void topPageShowsAShortScenarioThatCanBeRead() throws IOException {
+    List<String> scenarios = blocks(TOP, "yaml");
+    assertEquals(1, scenarios.size());
+    assertTrue(scenarios.get(0).lines().count() <= 15, "a first scenario fits on 15 lines");
+    assertFalse(ScenarioReader.read("README.md", scenarios.get(0)).packings().isEmpty());
+  }
+
+  @Test
+  void examplesShowTheShippedScenario() throws IOException {
     String scenario =
         Files.readString(Path.of("src/main/resources/stenotherm/examples/cold-night.yaml"));
     assertTrue(scenario.lines().count() <= 20, "a scenario fits on 20 lines");
-    assertTrue(readme().contains("```yaml\n" + scenario.strip() + "\n```"));
+    assertEquals(List.of(scenario.strip() + "\n"), blocks(EXAMPLES, "yaml"));
   }
 
   @Test
-  void showsOnlyScenariosThatCanBeRead() throws IOException {
-    List<String> blocks =
-        Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL)
-            .matcher(readme())
-            .results()
-            .map(block -> block.group(1))
-            .filter(block -> !block.startsWith("id: ")) // a case, which a test of validation runs
-            .toList();
-    assertEquals(2, blocks.size());
-    for (String block : blocks) {
-      assertFalse(ScenarioReader.read("README.md", block).packings().isEmpty());
-    }
-  }
-
-  @Test
-  void showsTheEmbeddingExampleAndWhatItPrints() throws IOException {
+  void topPageShowsTheBeginningOfTheEmbeddingExampleAndWhatItPrints() throws IOException {
     String source =
         Files.readString(Path.of("src/main/java/stenotherm/examples/EmbeddedParcel.java"));
     String body = source.substring(source.indexOf("    var gecko"), source.lastIndexOf("  }\n}"));
-    assertTrue(withoutSpace(readme()).contains("```java" + withoutSpace(body) + "```"));
-    String printed = String.join("\n", Printed.by(EmbeddedParcel::main));
-    assertTrue(readme().contains("```text\n" + printed.strip() + "\n```"));
+    List<String> shown = blocks(TOP, "java");
+    assertEquals(1, shown.size());
+    assertTrue(shown.get(0).lines().count() <= 15, "a first program fits on 15 lines");
+    assertTrue(withoutSpace(body).startsWith(withoutSpace(shown.get(0))), shown.get(0));
+    assertTrue(showsWhatIsPrinted(TOP, EmbeddedParcel::main));
   }
 
   @Test
-  void showsWhatTheWallCornerPrints() throws IOException {
-    String printed = String.join("\n", Printed.by(WallCorner::main));
-    assertTrue(readme().contains("```text\n" + printed.strip() + "\n```"));
+  void examplesShowWhatTheWallCornerPrints() throws IOException {
+    assertTrue(showsWhatIsPrinted(EXAMPLES, WallCorner::main));
   }
 
   private static String withoutSpace(String text) {

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
 
-/** Every scenario that is shipped runs, on a coarse mesh, and is listed in the README. */
+/** Every scenario that is shipped runs, on a coarse mesh, and is listed in the page of examples. */
 class ShippedScenariosTest {
   private static final Path FOLDER = Path.of("src/main/resources/stenotherm/examples");
 
@@ -52,11 +52,11 @@ class ShippedScenariosTest {
 
   @Test
   void allAreRunAndListed() throws IOException {
-    String readme = Files.readString(Path.of("../README.md"));
+    String page = Files.readString(Path.of("README.md"));
     try (Stream<Path> files = Files.list(FOLDER)) {
       List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();
       assertEquals(List.of("cold-night.yaml", "summer-day.yaml", "two-frogs-by-air.yaml"), names);
-      names.forEach(name -> assertTrue(readme.contains(name), name));
+      names.forEach(name -> assertTrue(page.contains(name), name));
     }
   }
 }

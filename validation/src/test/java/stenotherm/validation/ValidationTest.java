@@ -3,8 +3,15 @@ package stenotherm.validation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 
@@ -28,6 +35,25 @@ class ValidationTest {
     assertTrue(out.toString().contains("transit-accuracy"), out::toString);
     assertTrue(out.toString().contains("modal-report"), out::toString);
     assertTrue(out.toString().contains("scipy-comparison"), out::toString);
+  }
+
+  @Test
+  void thePageListsTheCommandsAndTheExitCodes() throws IOException {
+    String page = Files.readString(Path.of("README.md"));
+    Map<String, CommandLine> commands = Validation.commandLine().getSubcommands();
+    Set<String> listed =
+        Pattern.compile("^\\| `([a-z-]+)` \\|", Pattern.MULTILINE)
+            .matcher(page.substring(page.indexOf("## Commands")))
+            .results()
+            .map(row -> row.group(1))
+            .collect(Collectors.toSet());
+    assertEquals(commands.keySet(), listed);
+    Map<String, String> exitCodes =
+        commands.get("run").getCommandSpec().usageMessage().exitCodeList();
+    assertEquals(5, exitCodes.size());
+    exitCodes.forEach(
+        (code, meaning) ->
+            assertTrue(page.contains("| " + code + " | " + meaning + " |"), meaning));
   }
 
   @Test

@@ -62,7 +62,7 @@ class CaseRunnerTest {
 
   @Test
   void theCaseInTheReadmePasses() throws IOException {
-    String readme = Files.readString(Path.of("../README.md"));
+    String readme = Files.readString(Path.of("README.md"));
     int start = readme.indexOf("```yaml\nid: ") + "```yaml\n".length();
     CaseResult result = run(readme.substring(start, readme.indexOf("```", start)), SMALL, 0);
     assertEquals(Status.PASSED, result.status());

@@ -81,7 +81,7 @@ class ReferenceTransitTest {
     TransitResult frozen = run(ReferenceTransit.FROZEN);
     TransitDifference freezing = TransitDifference.of(frozen, run(ReferenceTransit.LIVE));
     assertTrue(freezing.mean() > 0.001, freezing::toString);
-    // the README's figure, rounded up
+    // as the limits in the top README say
     assertTrue(Math.max(freezing.coldest(), freezing.hottest()) < 0.12, freezing::toString);
     for (Factor factor :
         List.of(Factor.FILL_CONDUCTIVITY, Factor.SURFACE_FILM, Factor.WARMER_STRENGTH)) {
