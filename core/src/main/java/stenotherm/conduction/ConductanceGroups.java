@@ -24,6 +24,9 @@ final class ConductanceGroups {
   /** Position of each block of the layout among the varying ones, or -1. */
   private final int[] varying;
 
+  /** Position of each cell within the group that is being made. */
+  private final int[] position;
+
   private final Map<ConductanceGroup.Key, Gathered> all = new LinkedHashMap<>();
 
   /** Conductances of one group by and by. */
@@ -55,6 +58,7 @@ final class ConductanceGroups {
     this.network = network;
     this.pad = pad;
     this.varying = new int[network.grid().layout().blocks().size()];
+    this.position = new int[network.grid().cellCount()];
     Arrays.fill(varying, ConductanceGroup.FIXED);
     for (int index = 0; index < blocks.size(); index++) {
       varying[network.grid().layout().indexOf(blocks.get(index))] = index;
@@ -153,24 +157,32 @@ final class ConductanceGroups {
         .add(cell, next, value, shareOfFirst, shareOfSecond);
   }
 
+  /** The cells of a group, ascending, each once. */
+  private static int[] cellsOf(Gathered gathered) {
+    int[] all = Arrays.copyOf(gathered.one, 2 * gathered.count);
+    System.arraycopy(gathered.other, 0, all, gathered.count, gathered.count);
+    Arrays.sort(all);
+    int count = 0;
+    for (int cell : all) {
+      if (count == 0 || all[count - 1] != cell) {
+        all[count++] = cell;
+      }
+    }
+    return Arrays.copyOf(all, count);
+  }
+
   private ConductanceGroup made(ConductanceGroup.Key key, Gathered gathered) {
     boolean outer = key.port() >= 0;
-    int[] cells =
-        Arrays.stream(
-                new int[][] {
-                  Arrays.copyOf(gathered.one, gathered.count),
-                  Arrays.copyOf(gathered.other, gathered.count)
-                })
-            .flatMapToInt(Arrays::stream)
-            .sorted()
-            .distinct()
-            .toArray();
+    int[] cells = cellsOf(gathered);
+    for (int i = 0; i < cells.length; i++) {
+      position[cells[i]] = i;
+    }
     int[] rowStart = new int[cells.length + 1];
     int[] one = new int[gathered.count];
     int[] other = new int[gathered.count];
     for (int e = 0; e < gathered.count; e++) {
-      one[e] = Arrays.binarySearch(cells, gathered.one[e]);
-      other[e] = Arrays.binarySearch(cells, gathered.other[e]);
+      one[e] = position[gathered.one[e]];
+      other[e] = position[gathered.other[e]];
       rowStart[one[e] + 1]++;
       if (!outer) {
         rowStart[other[e] + 1]++;

@@ -9,6 +9,8 @@
  * <p>Limits: properties are isotropic. Where a conductivity depends on temperature, whoever runs a
  * body says at which temperature it is taken: a mean one, held for a part of a run, or that of each
  * cell at every step.
+ *
+ * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */
 @NullMarked
 package stenotherm.material;
