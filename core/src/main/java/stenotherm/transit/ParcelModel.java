@@ -287,10 +287,7 @@ public final class ParcelModel {
     VariedCells varied = new VariedCells(course, how.network);
     return stepped(
         course,
-        engine ->
-            how.isLive()
-                ? new Live(course, engine, varied)
-                : new Settling(course, engine, varied),
+        engine -> new FollowedState(course, engine, varied, how.isLive()),
         EngineChoice.full(cells, how.reason),
         listener);
   }
