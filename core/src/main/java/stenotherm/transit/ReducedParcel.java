@@ -3,6 +3,7 @@ package stenotherm.transit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,11 +38,13 @@ final class ReducedParcel {
   /** Passages under settings of a run's own: each costs the modes of each stage. */
   private static final int MOST_OWN = 3;
 
-  /** Legs that last longer are split [s]. */
-  private static final double LONG = 6 * 3600;
+  /**
+   * When after a leg's beginning its coefficients are taken anew [s], if it lasts half as long
+   * again: surfaces, walls and fill settle one after another, ever more slowly.
+   */
+  private static final List<Double> SETTLING = java.util.Arrays.stream(System.getProperty("SPLITS","1,4").split(",")).map(x -> 3600*Double.parseDouble(x)).toList();
 
-  /** When after a long leg's beginning [s]: the time that walls and fill take, about. */
-  private static final double SETTLING = 2 * 3600;
+  private static final double WORTH = Double.parseDouble(System.getProperty("WORTH","1.5"));
 
   /** Where only kinks and ends of stages matter [s]. */
   private static final double NO_INTERVAL = Double.MAX_VALUE;
@@ -110,11 +113,18 @@ final class ReducedParcel {
     return new Schedule(stages, used, change(wanted, used));
   }
 
-  /** A long leg has coefficients of its own while the parcel settles, and so has a delay. */
+  /** A leg has other coefficients while the parcel settles, and so has a delay. */
   private static Set<Double> splits(Course course, int leg) {
     double from = course.journey().start(leg);
     double planned = course.plannedEnd(leg);
-    return planned - from > LONG ? Set.of(from + SETTLING, planned) : Set.of(planned);
+    Set<Double> splits = new HashSet<>();
+    splits.add(planned);
+    for (double after : SETTLING) {
+      if (planned - from >= WORTH * after) {
+        splits.add(from + after);
+      }
+    }
+    return splits;
   }
 
   /** The settings at hand that are nearest; none if a stage has no likeness among them. */
