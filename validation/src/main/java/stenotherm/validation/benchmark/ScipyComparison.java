@@ -147,7 +147,7 @@ public final class ScipyComparison {
       status = conclude(solved, own, exact, exhibits);
     } catch (ScipyScript.Unsolved unsolved) {
       status = unsolved.status;
-      exhibits.add(new Exhibit.Paragraph(unsolved.getMessage()));
+      exhibits.add(new Exhibit.Paragraph(String.valueOf(unsolved.getMessage())));
     }
     exhibits.add(0, new Exhibit.Paragraph(about()));
     exhibits.add(1, new Exhibit.Tabulation(COLUMNS, rows));

@@ -30,10 +30,7 @@ final class ProbeReader {
   /** Faces that carry heat, and environments, by name. */
   private final Map<String, String> boundaries = new LinkedHashMap<>();
 
-  private final CaseFile.Body body;
-
   ProbeReader(CaseFile.Body body, CaseGeometry geometry) {
-    this.body = body;
     this.geometry = geometry;
     for (Block block : body.layout().blocks()) {
       blocks.put(block.name(), block.name());
