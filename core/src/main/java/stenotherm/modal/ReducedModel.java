@@ -5,6 +5,7 @@ import java.io.DataOutput;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.ReducibleNetwork;
 import stenotherm.conduction.TemperatureField;
+import stenotherm.grid.Block;
 
 /**
  * A linear heat network reduced to a few modes, for any number of runs under any surface
@@ -60,7 +62,7 @@ public final class ReducedModel {
   private final @Nullable Cells cells;
 
   /** What a model keeps of its cells. */
-  private record Cells(HeatNetwork network, KrylovBasis basis) {}
+  record Cells(HeatNetwork network, KrylovBasis basis) {}
 
   /**
    * What is read.
@@ -87,7 +89,12 @@ public final class ReducedModel {
       List<Spanned> spanned,
       long iterations) {}
 
-  private ReducedModel(Content content, @Nullable Cells cells) {
+  /**
+   * Finds the modes under the coefficients that are spanned.
+   *
+   * @throws IllegalStateException if there are none, as in a model that was read
+   */
+  ReducedModel(Content content, @Nullable Cells cells) {
     this.plan = content.plan;
     this.body = content.body;
     this.varying = content.varying;
@@ -155,16 +162,24 @@ public final class ReducedModel {
    * @return the configuration
    * @throws InvalidInputException if the number of values is wrong, a film is negative or not
    *     finite, or a factor not finite and above 0
+   * @throws IllegalStateException if a model that was read has no modes there
    */
   public ModalConfiguration configuration(double[] films, double[] factors) {
     network.check(films, factors, varying.size());
+    return new ModalConfiguration(this, checked(films, body.inputs), factors, false);
+  }
+
+  /** The coefficients of films; 0 for boundaries that are none. */
+  private static double[] checked(double[] films, List<? extends Port> ports) {
+    double[] checked = new double[films.length];
     for (int port = 0; port < films.length; port++) {
-      if (((Port.BoundaryPort) body.inputs.get(port)).kind() == BoundaryKind.CONVECTION) {
+      if (((Port.BoundaryPort) ports.get(port)).kind() == BoundaryKind.CONVECTION) {
         Checks.notNegative(
-            "surface coefficient of " + body.inputs.get(port).name(), films[port], "W/(m2 K)");
+            "surface coefficient of " + ports.get(port).name(), films[port], "W/(m2 K)");
+        checked[port] = films[port];
       }
     }
-    return new ModalConfiguration(this, films, factors, false);
+    return checked;
   }
 
   /**
@@ -206,7 +221,7 @@ public final class ReducedModel {
    * @throws IOException if it cannot be read from
    */
   public static ReducedModel read(DataInput in) throws IOException {
-    return new ReducedModel(StoredModel.read(in), null);
+    return StoredModel.read(in);
   }
 
   /**
@@ -215,8 +230,7 @@ public final class ReducedModel {
    * @param coordinates coordinates in the basis
    * @param inputs values of the ports
    */
-  TemperatureField field(
-      double[] coordinates, double[] inputs, double[] films, double[] factors) {
+  TemperatureField field(double[] coordinates, double[] inputs, double[] films, double[] factors) {
     Cells own = cells();
     Map<String, Double> named = new LinkedHashMap<>();
     for (int block = 0; block < factors.length; block++) {
@@ -228,8 +242,7 @@ public final class ReducedModel {
 
   private Cells cells() {
     if (cells == null) {
-      throw new IllegalStateException(
-          "the model was read without its cells; the field needs them");
+      throw new IllegalStateException("the model was read without its cells; the field needs them");
     }
     return cells;
   }
@@ -279,7 +292,9 @@ public final class ReducedModel {
     for (int row = 0; row < plan.linear.size(); row++) {
       if (boundaryOf[row] >= 0) {
         outputs.replace(
-            row, plan.isHeatFlow(row) ? projection.flows() : projection.surfaces(), boundaryOf[row]);
+            row,
+            plan.isHeatFlow(row) ? projection.flows() : projection.surfaces(),
+            boundaryOf[row]);
       }
     }
     return outputs;
@@ -368,9 +383,20 @@ public final class ReducedModel {
      *
      * @param blocks their names
      * @return this builder
-     * @throws InvalidInputException if configurations were given before
+     * @throws InvalidInputException if configurations were given before, a block is named twice, or
+     *     there is no solid block of that name
      */
     public Builder varying(List<String> blocks) {
+      for (String block : blocks) {
+        if (Collections.frequency(blocks, block) > 1) {
+          throw new InvalidInputException("varying blocks", "'" + block + "' is named twice");
+        }
+        int index = network.grid().layout().indexOf(block);
+        if (!(network.grid().layout().blocks().get(index) instanceof Block.Solid)) {
+          throw new InvalidInputException(
+              "varying blocks", "'" + block + "' is an environment, which conducts nothing");
+        }
+      }
       if (!spanned.isEmpty()) {
         throw new InvalidInputException(
             "varying blocks", "must be named before the first configuration is given");
@@ -396,13 +422,17 @@ public final class ReducedModel {
         throw new InvalidInputException(
             "factors", factors.length + " values given, " + varying.size() + " needed");
       }
+      for (double factor : factors) {
+        Checks.positive("factor on a conductivity", factor, "");
+      }
       ReducibleNetwork.check(network, films);
+      double[] own = checked(films, network.boundaryPorts());
       for (Spanned known : spanned) {
-        if (Arrays.equals(known.films, films) && Arrays.equals(known.factors, factors)) {
+        if (Arrays.equals(known.films, own) && Arrays.equals(known.factors, factors)) {
           return this;
         }
       }
-      spanned.add(new Spanned(films.clone(), factors.clone()));
+      spanned.add(new Spanned(own, factors.clone()));
       return this;
     }
 
@@ -473,8 +503,7 @@ public final class ReducedModel {
             "configurations", "there is none; a model needs coefficients that its basis spans");
       }
       List<Configuration> configurations = spanned.stream().map(this::configuration).toList();
-      ReducibleNetwork given =
-          new ReducibleNetwork(network, spanned.get(0).films);
+      ReducibleNetwork given = new ReducibleNetwork(network, spanned.get(0).films);
       InputGroups groups = new InputGroups(given.inputs(), together);
       List<ResolventSolver> reductions = new ArrayList<>();
       for (Configuration each : configurations) {

@@ -16,7 +16,8 @@ import stenotherm.conduction.ReducibleNetwork;
  * where one number g follows from films and factors for a whole group. So a configuration costs a
  * sum of small matrices and touches no cell. Immutable.
  *
- * <p>The share of a source on a surface that each side takes is that of the network as it was given.
+ * <p>The share of a source on a surface that each side takes is that of the network as it was
+ * given.
  */
 final class ReducedNetwork {
   final int size;
@@ -62,14 +63,20 @@ final class ReducedNetwork {
       return 1 / resistance;
     }
 
-    /** Resistance from the centres of the cells to the outer surface [m2 K/W]. */
+    /** Resistance from the centres of the cells to their surface [m2 K/W]. */
+    double half(double[] factors) {
+      return first < 0 ? ofFirst : ofFirst / factors[first];
+    }
+
+    /** Resistance from the centres of the cells to what the boundary meets [m2 K/W]. */
     double inner(double[] factors) {
-      return (first < 0 ? ofFirst : ofFirst / factors[first]) + ofSecond;
+      return half(factors) + ofSecond;
     }
   }
 
   /** Projects a network on a basis. */
-  ReducedNetwork(ReducibleNetwork operator, List<String> varying, KrylovBasis basis, Workers workers) {
+  ReducedNetwork(
+      ReducibleNetwork operator, List<String> varying, KrylovBasis basis, Workers workers) {
     this.ports = operator.inputs();
     this.size = basis.size();
     this.inputs = ports.size();
@@ -155,8 +162,12 @@ final class ReducedNetwork {
   Projection at(double[] films, double[] factors) {
     double[] lower = new double[size * (size + 1) / 2];
     double[] drive = new double[size * inputs];
-    Projection.Rows flows = new Projection.Rows(boundaries, new double[size][boundaries], new double[inputs][boundaries]);
-    Projection.Rows surfaces = new Projection.Rows(boundaries, new double[size][boundaries], new double[inputs][boundaries]);
+    Projection.Rows flows =
+        new Projection.Rows(
+            boundaries, new double[size][boundaries], new double[inputs][boundaries]);
+    Projection.Rows surfaces =
+        new Projection.Rows(
+            boundaries, new double[size][boundaries], new double[inputs][boundaries]);
     for (Term term : terms) {
       double[] areas = term.areas;
       if (areas == null) {
@@ -166,17 +177,17 @@ final class ReducedNetwork {
       int port = term.port;
       boolean flux = kind(port) == BoundaryKind.FLUX;
       double conductance = conductance(term, films, factors);
-      double inner = term.inner(factors);
+      double half = term.half(factors);
       add(conductance, term.matrix, lower);
       double perUnit = flux ? 1 : conductance;
       double wholeArea = ((Port.BoundaryPort) ports.get(port)).area();
       for (int j = 0; j < size; j++) {
         drive[j * inputs + port] += perUnit * areas[j];
         flows.ofVector()[j][port] -= conductance * areas[j];
-        surfaces.ofVector()[j][port] += (1 - conductance * inner) * areas[j] / wholeArea;
+        surfaces.ofVector()[j][port] += (1 - conductance * half) * areas[j] / wholeArea;
       }
       flows.ofInput()[port][port] += perUnit * term.area;
-      surfaces.ofInput()[port][port] += perUnit * inner * term.area / wholeArea;
+      surfaces.ofInput()[port][port] += perUnit * half * term.area / wholeArea;
     }
     for (int source = 0; source < ofSource.length; source++) {
       for (int j = 0; j < size; j++) {

@@ -204,12 +204,14 @@ final class StoredModel {
     out.text(of);
   }
 
-  static ReducedModel.Content read(DataInput from) throws IOException {
+  static ReducedModel read(DataInput from) throws IOException {
     StoredInput in = new StoredInput(from);
     try {
-      return read(in);
+      return new ReducedModel(read(in), null);
     } catch (InvalidInputException refused) {
       throw in.wrong(refused.field(), refused.problem());
+    } catch (IllegalStateException withoutModes) {
+      throw in.wrong("conductances", String.valueOf(withoutModes.getMessage()));
     }
   }
 
@@ -278,13 +280,20 @@ final class StoredModel {
     return new ReducedModel.Rows(outputs, firstCandidate, coarser);
   }
 
-  private static List<ReducedModel.Spanned> readSpanned(
-      int boundaries, int varying, StoredInput in) throws IOException {
+  private static List<ReducedModel.Spanned> readSpanned(int boundaries, int varying, StoredInput in)
+      throws IOException {
     int count = in.count("configurations", 1, MOST_CONFIGURATIONS);
     List<ReducedModel.Spanned> spanned = new ArrayList<>();
     for (int c = 0; c < count; c++) {
-      double[] films = readPositive("surface coefficient", boundaries, in);
-      spanned.add(new ReducedModel.Spanned(films, readPositive("factor", varying, in)));
+      double[] films = in.reals("surface coefficient", boundaries);
+      double[] factors = in.reals("factor", varying);
+      if (!Arrays.stream(films).allMatch(film -> film >= 0)) {
+        throw in.wrong("surface coefficient", Arrays.toString(films) + " must not be negative");
+      }
+      if (!Arrays.stream(factors).allMatch(factor -> factor > 0)) {
+        throw in.wrong("factor", Arrays.toString(factors) + " must be above 0");
+      }
+      spanned.add(new ReducedModel.Spanned(films, factors));
     }
     return spanned;
   }
@@ -416,15 +425,6 @@ final class StoredModel {
       }
     }
     return first;
-  }
-
-  private static double[] readPositive(String field, int count, StoredInput in)
-      throws IOException {
-    double[] values = new double[count];
-    for (int i = 0; i < count; i++) {
-      values[i] = in.notNegative(field);
-    }
-    return values;
   }
 
   private static double[][] readRows(String field, int count, int length, StoredInput in)

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -19,7 +18,6 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
-import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.ReducibleNetwork;
 
@@ -107,7 +105,7 @@ class BuildingTest {
   @Test
   void conductanceIsTheTripleProduct() {
     RandomBody body = new RandomBody(1, 2);
-    Configuration configuration = Configuration.of(new KnownNetwork(0, body.network), body.films());
+    Configuration configuration = new Configuration(body.network, body.films());
     ResolventSolver solver = solver(configuration);
     ReducibleNetwork operator = solver.operator(0);
     KrylovBasis basis = basisOf(operator, ALONE);
@@ -150,33 +148,49 @@ class BuildingTest {
   void numberOfThreadsChangesNoBit() {
     RandomBody body = new RandomBody(5, 4);
     double[][] films = {body.films(), body.films()};
-    HeatNetwork other = body.network.withConductivities(Map.of("fill", 0.1));
-    double[][] values = new double[2][];
+    double[] factors = {0.9, 1.5};
+    ReducedModel[] models = new ReducedModel[2];
     for (int run = 0; run < 2; run++) {
-      ReducedModel.Builder builder =
-          ReducedModel.builder(RandomBody.PROBES).startsApart("animal").threads(1 + 2 * run);
-      for (double[] each : films) {
-        builder.configuration(body.network, each);
-      }
-      ReducedModel model = builder.build().with(other, films[1]);
-      values[run] = outputs(model, films[0], body.network, other);
-      assertArrayEquals(model.rates(2), builder.build().with(other, films[1]).rates(2), 0.0);
+      models[run] =
+          body.builder()
+              .threads(1 + 2 * run)
+              .spanning(films[0], RandomBody.GIVEN)
+              .spanning(films[1], factors)
+              .build();
     }
-    assertArrayEquals(values[0], values[1], 0.0);
+    assertArrayEquals(
+        models[0].configuration(films[0], factors).rates(),
+        models[1].configuration(films[0], factors).rates());
+    assertArrayEquals(outputs(models[0], films[0], factors), outputs(models[1], films[0], factors));
   }
 
-  private static double[] outputs(
-      ReducedModel model, double[] films, HeatNetwork first, HeatNetwork then) {
+  private static double[] outputs(ReducedModel model, double[] films, double[] factors) {
     ModalEngine engine = model.engine(InitialState.uniform(290).with("animal", 294));
-    engine.useCoefficients(films);
-    engine.use(first);
     double[] inputs = RandomBody.inputs(new Random(5));
     engine.advance(3000, inputs, inputs);
-    engine.use(then);
+    engine.use(model.configuration(films, factors));
     engine.advance(3000, inputs, inputs);
     double[] values = new double[RandomBody.PROBES.size()];
     engine.read(values);
     return values;
+  }
+
+  /** What was found or done before leaves no trace. */
+  @Test
+  void otherConfigurationsBeforeChangeNoBit() {
+    RandomBody body = new RandomBody(5, 4);
+    double[] films = body.films();
+    double[] factors = {0.9, 1.5};
+    ReducedModel model = body.model(films, body.films());
+    double[] expected = outputs(model, films, factors);
+    for (int other = 0; other < 5; other++) {
+      model.configuration(body.films(), new double[] {0.5 + 0.3 * other, 2 - 0.2 * other});
+      outputs(model, body.films(), RandomBody.GIVEN);
+    }
+    assertArrayEquals(expected, outputs(model, films, factors));
+    ReducedModel again = body.model(films, model.spanned().get(1).films());
+    again.configuration(films, new double[] {3, 0.2});
+    assertArrayEquals(expected, outputs(again, films, factors));
   }
 
   @Test
@@ -193,44 +207,45 @@ class BuildingTest {
                   }
                 }));
     assertThrows(
-        InvalidInputException.class, () -> ReducedModel.builder(List.of()).threads(0).build());
+        InvalidInputException.class,
+        () -> ReducedModel.builder(new RandomBody(1, 2).network, List.of()).threads(0));
   }
 
   /**
-   * A fill that conducts a third more, a wall that conducts a tenth less and other films are taken
-   * up with few more vectors: a model that was built for them agrees in means within 1 mK and in
-   * extremes within 0.03 K after jumps by some ten kelvins, as measured for bodies of this kind.
+   * Whichever configuration is named first, all of whose solutions enter the basis: the same
+   * answers, within a fifth of what a model may be off, minutes after jumps by some ten kelvins.
    */
-  @Property(seed = "4201", tries = 3)
-  void takesUpOtherPropertiesWithFewVectors(@ForAll @LongRange(min = 0, max = 1000) long seed) {
+  @Property(seed = "4201", tries = 4)
+  void anyConfigurationMayComeFirst(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, 4);
-    double[] films = body.films();
-    double[] others = body.films();
-    HeatNetwork other = body.network.withConductivities(Map.of("fill", 0.08, "foam", 0.032));
-    ReducedModel base = body.model(films);
-    ReducedModel extended = base.with(other, others);
-    ReducedModel.Builder builder = ReducedModel.builder(RandomBody.PROBES).startsApart("animal");
-    ReducedModel built =
-        builder.configuration(body.network, films).configuration(other, others).build();
-    assertTrue(extended.modes() < 1.9 * base.modes(), () -> base.modes() + ", " + extended.modes());
-    double[] inputs = RandomBody.inputs(new Random(seed));
-    ModalEngine one = extended.engine(InitialState.uniform(290));
-    ModalEngine two = built.engine(InitialState.uniform(290));
-    double[] values = new double[RandomBody.PROBES.size()];
-    double[] expected = values.clone();
-    for (ModalEngine engine : List.of(one, two)) {
-      engine.advance(3600, inputs, inputs);
-      engine.use(other);
-      engine.useCoefficients(others);
+    double[][] films = {body.films(), body.films(), body.films()};
+    double[][] factors = {{1, 1}, {0.8, 1.4}, {1.2, 0.8}};
+    List<ReducedModel> models = new ArrayList<>();
+    for (int first = 0; first < 3; first++) {
+      ReducedModel.Builder builder = body.builder();
+      for (int n = 0; n < 3; n++) {
+        builder.spanning(films[(first + n) % 3], factors[(first + n) % 3]);
+      }
+      models.add(builder.build());
     }
-    for (int step = 0; step < 20; step++) {
-      one.advance(900, inputs, inputs);
-      two.advance(900, inputs, inputs);
-      one.read(values);
-      two.read(expected);
-      for (int output = 0; output < values.length; output++) {
+    double[][] values = new double[3][RandomBody.PROBES.size()];
+    double[] inputs = RandomBody.inputs(new Random(seed));
+    List<ModalEngine> engines =
+        models.stream().map(each -> each.engine(InitialState.uniform(290))).toList();
+    for (int step = 0; step < 12; step++) {
+      for (int model = 0; model < 3; model++) {
+        ModalEngine engine = engines.get(model);
+        int now = step / 4;
+        engine.use(models.get(model).configuration(films[now], factors[now]));
+        engine.advance(900, inputs, inputs);
+        engine.read(values[model]);
+      }
+      for (int output = 0; output < values[0].length; output++) {
         boolean isExtreme = output >= 2 && output <= 4;
-        assertEquals(expected[output], values[output], isExtreme ? 0.03 : 1e-3);
+        double allowed = isExtreme ? 0.01 : 0.004;
+        String name = RandomBody.PROBES.get(output).name();
+        assertEquals(values[0][output], values[1][output], allowed, name);
+        assertEquals(values[0][output], values[2][output], allowed, name);
       }
     }
   }
@@ -240,13 +255,13 @@ class BuildingTest {
   void manyConfigurationsShareTheBasisOfFour(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, 4);
     List<double[]> films = new ArrayList<>();
-    ReducedModel.Builder builder = ReducedModel.builder(RandomBody.PROBES);
+    ReducedModel.Builder builder = body.builder();
     for (int c = 0; c < 7; c++) {
       films.add(body.films());
-      builder.configuration(body.network, films.get(c));
+      builder.spanning(films.get(c), RandomBody.GIVEN);
     }
     ReducedModel model = builder.build();
-    assertEquals(7, model.configurations());
+    assertEquals(7, model.spanned().size());
     double[] inputs = RandomBody.inputs(new Random(seed));
     double[] values = new double[RandomBody.PROBES.size()];
     int exact = 0;
@@ -273,7 +288,7 @@ class BuildingTest {
     for (double film : new double[] {5, 5.1, 20, 10, 5.2, 19}) {
       double[] films = new double[6];
       Arrays.fill(films, film);
-      all.add(solver(Configuration.of(new KnownNetwork(0, body.network), films)));
+      all.add(solver(new Configuration(body.network, films)));
     }
     ReducibleNetwork operator = all.get(0).operator(0);
     KrylovBasis basis = new KrylovBasis(operator);

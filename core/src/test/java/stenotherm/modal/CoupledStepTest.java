@@ -66,8 +66,8 @@ class CoupledStepTest {
   }
 
   private static HeatEngine modal() {
-    return ReducedModel.builder(MEAN)
-        .configuration(lump(), FILMS)
+    return ReducedModel.builder(lump(), MEAN)
+        .spanning(FILMS, new double[0])
         .build()
         .engine(InitialState.uniform(START));
   }

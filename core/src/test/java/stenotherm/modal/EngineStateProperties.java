@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.function.ObjIntConsumer;
 import java.util.function.Supplier;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -34,8 +35,13 @@ import stenotherm.material.Materials;
 
 /** An engine that has gone back goes on to the same bits as one that never left. */
 class EngineStateProperties {
-  /** A body, the networks that it may go on with, and engines of it. */
-  private record Subject(List<HeatNetwork> networks, Supplier<HeatEngine> engines) {}
+  /** Engines of a body, and how one goes on with one of two sets of conductivities. */
+  private record Subject(ObjIntConsumer<HeatEngine> goesOver, Supplier<HeatEngine> engines) {}
+
+  /** Goes on with one of two networks by the full engine. */
+  private static ObjIntConsumer<HeatEngine> between(HeatNetwork one, HeatNetwork other) {
+    return (engine, which) -> ((FullEngine) engine).use(which == 0 ? one : other);
+  }
 
   private static Box cube(double from, double to) {
     return new Box(new Point(from, from, from), new Point(to, to, to));
@@ -69,7 +75,7 @@ class EngineStateProperties {
     IntegratorSettings frozen = IntegratorSettings.adaptive(0.01);
     IntegratorSettings settings = kind == Conductivities.LIVE ? frozen.live() : frozen;
     return new Subject(
-        List.of(network, network.withConductivities(Map.of("foam", 0.05))),
+        between(network, network.withConductivities(Map.of("foam", 0.05))),
         () -> {
           InitialState start = InitialState.uniform(280).partlyMelted("pack", 0.4);
           return new FullEngine(network, OF_PACK, start, settings);
@@ -79,18 +85,21 @@ class EngineStateProperties {
   private static Subject full(long seed) {
     RandomBody body = new RandomBody(seed, 4);
     return new Subject(
-        List.of(body.network, body.network.withConductivities(Map.of("fill", 0.1))),
+        between(body.network, body.network.withConductivities(Map.of("fill", 0.1))),
         () ->
             new FullEngine(
                 body.network, RandomBody.PROBES, 290, IntegratorSettings.adaptive(0.01)));
   }
 
-  /** Its run meets films and a network that the model was not built for. */
+  /** Its run meets films and conductivities that the model was not built for. */
   private static Subject modal(long seed) {
     RandomBody body = new RandomBody(seed, 4);
-    ReducedModel model = body.model(films(new Random(seed)));
+    double[] films = films(new Random(seed));
+    ReducedModel model = body.model(films);
+    List<ModalConfiguration> two =
+        List.of(model.spanned().get(0), model.configuration(films, new double[] {0.9, 1.4}));
     return new Subject(
-        List.of(body.network, body.network.withConductivities(Map.of("fill", 0.1))),
+        (engine, which) -> ((ModalEngine) engine).use(two.get(which)),
         () -> model.engine(InitialState.uniform(290)));
   }
 
@@ -110,7 +119,7 @@ class EngineStateProperties {
   }
 
   /**
-   * Some intervals, in which inputs, films and the network jump now and then.
+   * Some intervals, in which inputs, films and conductivities jump now and then.
    *
    * @param from inputs that the first starts with
    * @return inputs at the end
@@ -127,7 +136,7 @@ class EngineStateProperties {
         engine.useCoefficients(films(random));
       }
       if (random.nextInt(4) == 0) {
-        engine.use(subject.networks.get(random.nextInt(2)));
+        subject.goesOver.accept(engine, random.nextInt(2));
       }
       double[] until = inputs(engine, random);
       engine.advance(300 + 600 * random.nextInt(3), now, until);

@@ -8,7 +8,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.InitialState;
@@ -41,6 +40,10 @@ class MeansAndTogetherTest {
     }
     assertEquals(sums[0], engine.meanField().mean("animal"), 1e-4);
     assertEquals(sums[1], engine.meanField().surfaceMean("zMax"), 1e-4);
+    // without the field the same
+    assertEquals(engine.meanField().mean("animal"), engine.meanOf(List.of("animal"))[0], 1e-9);
+    int top = faces(engine.inputs()).indexOf("zMax");
+    assertEquals(engine.meanField().surfaceMean("zMax"), engine.meanSurfaces()[top], 1e-9);
   }
 
   /** One step of any length has the exact mean. */
@@ -83,7 +86,11 @@ class MeansAndTogetherTest {
     RandomBody body = new RandomBody(6, 4);
     double[] films = body.films();
     ReducedModel each = body.model(films);
-    ReducedModel one = builder().together(faces(each)).configuration(body.network, films).build();
+    ReducedModel one =
+        body.builder()
+            .together(Set.copyOf(faces(each.inputs())))
+            .spanning(films, RandomBody.GIVEN)
+            .build();
     assertTrue(one.modes() < each.modes() / 2, () -> one.modes() + " of " + each.modes());
     double[] inputs = RandomBody.inputs(new Random(6));
     Arrays.fill(inputs, 0, 6, 280);
@@ -103,15 +110,8 @@ class MeansAndTogetherTest {
     assertThrows(InvalidInputException.class, () -> second.advance(900, inputs, inputs));
   }
 
-  private static ReducedModel.Builder builder() {
-    return ReducedModel.builder(RandomBody.PROBES).startsApart("animal");
-  }
-
-  private static Set<String> faces(ReducedModel model) {
-    return model.inputs().stream()
-        .filter(port -> port.unit().equals("K"))
-        .map(Port::name)
-        .collect(Collectors.toSet());
+  private static List<String> faces(List<Port> inputs) {
+    return inputs.stream().filter(port -> port.unit().equals("K")).map(Port::name).toList();
   }
 
   @Test
@@ -119,7 +119,7 @@ class MeansAndTogetherTest {
     RandomBody body = new RandomBody(6, 4);
     for (Set<String> wrong : List.of(Set.of("zMax", "nothing"), Set.of("zMax", "warmer"))) {
       ReducedModel.Builder builder =
-          builder().together(wrong).configuration(body.network, body.films());
+          body.builder().together(wrong).spanning(body.films(), RandomBody.GIVEN);
       assertThrows(InvalidInputException.class, builder::build);
     }
   }
@@ -129,7 +129,7 @@ class MeansAndTogetherTest {
     RandomBody body = new RandomBody(7, 4);
     double[] films = body.films();
     ReducedModel whole = body.model(films);
-    ReducedModel scout = builder().scouting().configuration(body.network, films).build();
+    ReducedModel scout = body.builder().scouting().spanning(films, RandomBody.GIVEN).build();
     assertTrue(scout.modes() < whole.modes(), () -> scout.modes() + " of " + whole.modes());
     double[] inputs = RandomBody.inputs(new Random(7));
     ModalEngine first = whole.engine(START);

@@ -2,6 +2,7 @@ package stenotherm.modal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import stenotherm.base.Face;
@@ -34,6 +35,12 @@ final class RandomBody {
           new Probe.Maximum("hottest", "warmer"),
           new Probe.SurfaceMean("top", "zMax"),
           new Probe.HeatFlow("in", "zMax"));
+
+  /** Blocks whose conductivity varies. */
+  static final List<String> VARYING = List.of("foam", "fill");
+
+  /** Factors of the body as it is. */
+  static final double[] GIVEN = {1, 1};
 
   private final Random random;
   private static final ThinResistance CONTACT = ThinResistance.around(Set.of("animal"), 0.005);
@@ -110,13 +117,23 @@ final class RandomBody {
     return inputs;
   }
 
-  /** A model for the films given, with an animal that may start apart. */
+  /** A builder of a model with an animal that may start apart. */
+  ReducedModel.Builder builder() {
+    return ReducedModel.builder(network, PROBES).varying(VARYING).startsApart("animal");
+  }
+
+  /** A model for the films given and the conductivities of the body. */
   ReducedModel model(double[]... films) {
-    ReducedModel.Builder builder = ReducedModel.builder(PROBES).startsApart("animal");
+    ReducedModel.Builder builder = builder();
     for (double[] each : films) {
-      builder.configuration(network, each);
+      builder.spanning(each, GIVEN);
     }
     return builder.build();
+  }
+
+  /** The body with factors on the conductivities of the blocks that vary. */
+  HeatNetwork withFactors(double[] factors) {
+    return network.withFactors(Map.of(VARYING.get(0), factors[0], VARYING.get(1), factors[1]));
   }
 
   /** Steady outputs by the full solver, which has the whole problem's boundaries. */

@@ -2,19 +2,17 @@ package stenotherm.modal;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.management.ManagementFactory;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
-import stenotherm.conduction.IntegratorSettings.Conductivities;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -25,6 +23,8 @@ import stenotherm.material.Material;
 import stenotherm.material.Materials;
 
 class ReducedModelTest {
+  private static final double[] NONE = {};
+
   private static HeatNetwork cube(Material material) {
     Box box = new Box(new Point(0, 0, 0), new Point(0.1, 0.1, 0.1));
     return HeatNetwork.builder(
@@ -38,10 +38,10 @@ class ReducedModelTest {
   void closedBodyKeepsItsHeat() {
     Material material = Material.of("any", 0.5, 1000, 4000);
     ReducedModel model =
-        ReducedModel.builder(List.of(new Probe.Mean("mean", "pack")))
-            .configuration(cube(material), new double[0])
+        ReducedModel.builder(cube(material), List.of(new Probe.Mean("mean", "pack")))
+            .spanning(NONE, NONE)
             .build();
-    assertEquals(0, model.rates(0)[0]);
+    assertEquals(0, Arrays.stream(model.spanned().get(0).rates()).min().orElseThrow());
     ModalEngine engine = model.engine(InitialState.uniform(300));
     engine.advance(1000, new double[] {0}, new double[] {8});
     double[] mean = new double[1];
@@ -52,20 +52,11 @@ class ReducedModelTest {
   }
 
   @Test
-  void meltingAndLiveConductivitiesAreRefused() {
-    Material ice = Materials.ICE_PACK;
-    HeatNetwork pack = cube(ice);
-    String reason = "is not linear, since 'pack' can melt; step every cell instead";
-    assertEquals(Optional.of(reason), ReducedModel.reasonAgainst(pack, Conductivities.FROZEN));
+  void whatMeltsIsRefused() {
     assertRefused(
-        "network: " + reason,
-        () -> ReducedModel.builder(List.of()).configuration(pack, new double[0]));
-    HeatNetwork foam = cube(Materials.EPS_20);
-    assertEquals(Optional.empty(), ReducedModel.reasonAgainst(foam, Conductivities.FROZEN));
-    assertTrue(
-        ReducedModel.reasonAgainst(foam, Conductivities.LIVE)
-            .orElseThrow()
-            .startsWith("is not linear while the conductivity of 'pack' follows temperature"));
+        "network: is not linear, since 'pack' can melt; step every cell instead",
+        () ->
+            ReducedModel.builder(cube(Materials.ICE_PACK), List.of()).spanning(NONE, NONE).build());
   }
 
   private static void assertRefused(String message, Runnable call) {
@@ -76,11 +67,21 @@ class ReducedModelTest {
   void whatDoesNotFitIsRefused() {
     RandomBody body = new RandomBody(1, 4);
     assertRefused(
-        "configurations: there is none; a model needs the network and its coefficients",
-        () -> ReducedModel.builder(List.of()).build());
+        "configurations: there is none; a model needs coefficients that its basis spans",
+        () -> body.builder().build());
+    double[] films = body.films();
     assertRefused(
         "coefficients: 2 values given, 6 needed",
-        () -> ReducedModel.builder(List.of()).configuration(body.network, new double[2]));
+        () -> body.builder().spanning(new double[2], RandomBody.GIVEN));
+    assertRefused(
+        "factors: 1 values given, 2 needed",
+        () -> body.builder().spanning(films, new double[] {1}));
+    assertRefused(
+        "varying blocks: must be named before the first configuration is given",
+        () -> body.builder().spanning(films, RandomBody.GIVEN).varying(List.of()));
+    for (List<String> blocks : List.of(List.of("fill", "fill"), List.of("nothing"))) {
+      assertThrows(InvalidInputException.class, () -> body.builder().varying(blocks));
+    }
     ReducedModel model = body.model(body.films());
     assertRefused(
         "initial temperature of warmer: differs from that of the rest, but the model was built for"
@@ -93,6 +94,63 @@ class ReducedModelTest {
     assertRefused(
         "inputs at end: 2 values given, 8 needed", () -> engine.advance(1, inputs, new double[2]));
     assertEquals(0, engine.time());
+  }
+
+  /** By the builder, and by a model that is there. */
+  @Test
+  void coefficientsThatCannotBeAreRefused() {
+    RandomBody body = new RandomBody(1, 4);
+    ReducedModel model = body.model(body.films());
+    for (double wrong : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      double[] films = body.films();
+      films[3] = wrong;
+      assertRefusedAs(
+          "surface coefficient", () -> body.builder().spanning(films, RandomBody.GIVEN));
+      assertRefusedAs("surface coefficient", () -> model.configuration(films, RandomBody.GIVEN));
+      assertRefusedAs(
+          "surface coefficient",
+          () -> model.engine(InitialState.uniform(290)).useCoefficients(films));
+    }
+    double[] films = body.films();
+    for (double wrong : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
+      double[] factors = {1, wrong};
+      assertRefusedAs("factor", () -> body.builder().spanning(films, factors));
+      assertRefusedAs("factor", () -> model.configuration(films, factors));
+    }
+    assertRefused(
+        "coefficients: 2 values given, 6 needed",
+        () -> model.configuration(new double[2], RandomBody.GIVEN));
+    assertRefused(
+        "factors: 3 values given, 2 needed", () -> model.configuration(films, new double[3]));
+    ReducedModel other = body.model(films);
+    assertRefused(
+        "configuration: belongs to another model",
+        () -> model.engine(InitialState.uniform(290)).use(other.spanned().get(0)));
+  }
+
+  private static void assertRefusedAs(String field, Runnable call) {
+    String message = assertThrows(InvalidInputException.class, call::run).getMessage();
+    assertTrue(message.startsWith(field), message);
+  }
+
+  /** They follow the film at once, which a basis of the network as it was given does not know. */
+  @Test
+  void outputsOnAnOuterSurfaceAreRefused() {
+    RandomBody body = new RandomBody(1, 4);
+    for (Probe probe :
+        List.of(new Probe.At("corner", new Point(0, 0, 0)), new Probe.Minimum("coldest", "foam"))) {
+      String message =
+          assertThrows(
+                  InvalidInputException.class,
+                  () ->
+                      ReducedModel.builder(body.network, List.of(probe))
+                          .spanning(body.films(), NONE)
+                          .build())
+              .getMessage();
+      assertTrue(message.contains("lies on the outer surface at 'xMin'"), message);
+      assertTrue(
+          message.contains(probe instanceof Probe.At ? "'corner'" : "extreme of a block"), message);
+    }
   }
 
   @Test
@@ -110,7 +168,6 @@ class ReducedModelTest {
     RandomBody body = new RandomBody(3, 4);
     double[] films = body.films();
     ReducedModel model = body.model(films);
-    assertSame(model, model.with(body.network, films));
     ModalEngine engine = model.engine(InitialState.uniform(290).with("animal", 295));
     double[] inputs = RandomBody.inputs(new Random(3));
     engine.advance(2000, inputs, inputs);
@@ -118,23 +175,25 @@ class ReducedModelTest {
     engine.read(values);
     assertEquals(engine.field().mean("animal"), values[0], 1e-9);
     assertEquals(engine.field().surfaceMean("zMax"), values[5], 1e-9);
-    double[] missed = new double[values.length];
-    engine.missedNow(missed);
-    // single precision of some 300 K
-    assertEquals(values[2] - engine.field().minimum("animal"), missed[2], 1e-4);
-    assertEquals(engine.field().maximum("animal") - values[3], missed[3], 1e-4);
-    assertEquals(engine.field().maximum("warmer") - values[4], missed[4], 1e-4);
-    assertEquals(0, missed[0]);
+    assertExtremes(engine, values);
   }
 
-  /** What the nodes chosen miss on the way, where everything has just jumped. */
+  /** What the chosen nodes may miss of the extremes of the field [K]. */
+  private static void assertExtremes(ModalEngine engine, double[] values) {
+    // half of what extremes may be off by
+    assertEquals(engine.field().minimum("animal"), values[2], 0.025);
+    assertEquals(engine.field().maximum("animal"), values[3], 0.025);
+    assertEquals(engine.field().maximum("warmer"), values[4], 0.025);
+  }
+
+  /** On the way, where everything has just jumped. */
   @Test
   void extremesMissLittle() {
     for (int seed = 1; seed < 5; seed++) {
       RandomBody body = new RandomBody(seed, 4);
       ModalEngine engine =
           body.model(body.films()).engine(InitialState.uniform(290).with("animal", 294));
-      double[] missed = new double[RandomBody.PROBES.size()];
+      double[] values = new double[RandomBody.PROBES.size()];
       Random random = new Random(seed);
       double[] from = RandomBody.inputs(random);
       for (int step = 0; step < 40; step++) {
@@ -142,13 +201,27 @@ class ReducedModelTest {
           from = RandomBody.inputs(random);
         }
         engine.advance(step % 10 < 5 ? 120 : 1800, from, from);
-        engine.missedNow(missed);
-        for (double each : missed) {
-          // half of what extremes may be off by
-          assertTrue(each < 0.025, () -> each + " K");
-        }
+        engine.read(values);
+        assertExtremes(engine, values);
       }
     }
+  }
+
+  /** A configuration reads the same whether its outputs are put into its modes or not. */
+  @Test
+  void manyReadingsAreTheSameAsFew() {
+    RandomBody body = new RandomBody(3, 4);
+    ReducedModel model = body.model(body.films());
+    ModalConfiguration few = model.configuration(body.films(), new double[] {1.1, 0.8});
+    double[] inputs = RandomBody.inputs(new Random(3));
+    double[][] values = new double[2][RandomBody.PROBES.size()];
+    for (int run = 0; run < 2; run++) {
+      ModalEngine engine = model.engine(InitialState.uniform(290));
+      engine.use(run == 0 ? few : few.forManyReadings());
+      engine.advance(2000, inputs, inputs);
+      engine.read(values[run]);
+    }
+    assertArrayEquals(values[0], values[1], 1e-9);
   }
 
   @Test
@@ -184,7 +257,6 @@ class ReducedModelTest {
       }
       engine.advance(step % 2 == 0 ? 900 : 600, inputs, inputs);
       engine.read(values);
-      engine.missedNow(values);
     }
     // what the measurement itself takes
     assertTrue(threads.getCurrentThreadAllocatedBytes() - before < 1000);

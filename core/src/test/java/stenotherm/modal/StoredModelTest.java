@@ -13,7 +13,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.zip.CRC32;
@@ -53,21 +52,25 @@ class StoredModelTest {
 
   private static final double[] STILL = {0, 5};
   private static final double[] WINDY = {0, 20};
+  private static final double[] GIVEN = {1};
+  private static final double[] WET = {1.25};
 
   private static final ReducedModel MODEL =
       ReducedModel.builder(
+              NETWORK,
               List.of(
                   new Probe.Mean("mean", "core"),
                   new Probe.Minimum("coldest", "core"),
                   new Probe.Maximum("warmest", "core"),
-                  new Probe.At("corner", new Point(0, 0, 0)),
+                  new Probe.At("inside", new Point(0.02, 0.05, 0.05)),
                   new Probe.SurfaceMean("top", "zMax"),
                   new Probe.HeatFlow("in", "zMax"),
                   new Probe.InnerSurfaceMean(
                       "side", new InnerSurface(Set.of("core"), Face.X_MIN, Set.of("foam")))))
-          .configuration(NETWORK, STILL)
-          .configuration(NETWORK.withConductivities(Map.of("foam", 0.05)), STILL)
-          .configuration(NETWORK, WINDY)
+          .varying(List.of("foam"))
+          .spanning(STILL, GIVEN)
+          .spanning(STILL, WET)
+          .spanning(WINDY, GIVEN)
           .startsApart("core")
           .build();
 
@@ -103,8 +106,8 @@ class StoredModelTest {
       double[] from = {10, 270 + 20 * random.nextDouble(), random.nextDouble()};
       double[] until = {0, 270 + 20 * random.nextDouble(), 1};
       if (step % 5 == 0) {
-        expected.useConfiguration(step / 5 % 3);
-        engine.useConfiguration(step / 5 % 3);
+        expected.use(configuration(MODEL, step / 5));
+        engine.use(configuration(stored, step / 5));
       }
       HeatEngine.State state = engine.save();
       engine.advance(60, from, from);
@@ -117,21 +120,28 @@ class StoredModelTest {
     assertArrayEquals(expected.errorEstimates(), engine.errorEstimates());
     assertEquals(expected.ledger(), engine.ledger());
     assertEquals(expected.work().iterations(), engine.work().iterations());
-    // films of the network in use are found by their coefficients as well
-    expected.useConfiguration(0);
-    engine.useConfiguration(0);
     expected.useCoefficients(WINDY);
     engine.useCoefficients(WINDY);
     assertArrayEquals(values(expected), values(engine));
-    assertArrayEquals(WINDY, stored.coefficients(2));
+    assertEquals(3, stored.spanned().size());
+    assertArrayEquals(STILL, stored.spanned().get(1).films());
+    assertArrayEquals(WET, stored.spanned().get(1).factors());
+    assertEquals(List.of("foam"), stored.varying());
+  }
+
+  /** One that the model spans, or another. */
+  private static ModalConfiguration configuration(ReducedModel model, int number) {
+    return number % 2 == 0
+        ? model.spanned().get(number / 2)
+        : model.configuration(new double[] {0, 3 + number}, new double[] {1 + 0.1 * number});
   }
 
   @Test
   void keepsWhichInputsGoTogether() throws IOException {
     RandomBody body = new RandomBody(1, 3);
     ReducedModel model =
-        ReducedModel.builder(RandomBody.PROBES)
-            .configuration(body.network, body.films())
+        body.builder()
+            .spanning(body.films(), RandomBody.GIVEN)
             .together(Set.of("xMin", "xMax", "zMin"))
             .build();
     ReducedModel stored = read(bytes(model));
@@ -150,21 +160,30 @@ class StoredModelTest {
   void saysWhatNeedsTheCells() throws IOException {
     ReducedModel stored = read(bytes(MODEL));
     ModalEngine engine = stored.engine(START);
-    assertWithoutCells("the field", engine::field);
-    assertWithoutCells("another network", () -> engine.use(NETWORK));
-    assertWithoutCells("another configuration", () -> stored.with(NETWORK, STILL));
-    assertWithoutCells("what extremes miss", () -> engine.missedNow(new double[7]));
-    engine.useCoefficients(new double[] {0, 7});
-    assertWithoutCells("another configuration", () -> values(engine));
-    assertEquals(
-        "configuration: 3 must lie between 0 and 2",
-        assertThrows(InvalidInputException.class, () -> engine.useConfiguration(3)).getMessage());
+    engine.advance(60, new double[3], new double[3]);
+    for (Runnable call :
+        List.<Runnable>of(
+            engine::field, engine::meanField, () -> engine.moment().get(), stored::body)) {
+      assertEquals(
+          "the model was read without its cells; the field needs them",
+          assertThrows(IllegalStateException.class, call::run).getMessage());
+    }
   }
 
-  private static void assertWithoutCells(String purpose, Runnable call) {
-    assertEquals(
-        "the model was read without its cells; " + purpose + " needs them",
-        assertThrows(IllegalStateException.class, call::run).getMessage());
+  /** Boundaries that are no films have no coefficient: what stands in its place is not kept. */
+  @Test
+  void anythingMayStandForTheFilmOfAFlux() throws IOException {
+    double[] films = {Double.NaN, 5};
+    ReducedModel model =
+        ReducedModel.builder(NETWORK, MODEL.outputs())
+            .spanning(films, new double[0])
+            .spanning(new double[] {-1, 5}, new double[0])
+            .startsApart("core")
+            .build();
+    assertEquals(1, model.spanned().size());
+    ReducedModel stored = read(bytes(model));
+    assertEquals(0, model.configuration(films, new double[0]).films()[0]);
+    assertEquals(0, stored.spanned().get(0).films()[0]);
   }
 
   private static ModelFormatException refused(byte[] bytes) {
@@ -181,9 +200,9 @@ class StoredModelTest {
         "stored model, magic number at byte 0: the data end here",
         refused(new byte[0]).getMessage());
     byte[] later = bytes.clone();
-    later[11] = 2;
+    later[11] = 1;
     assertEquals(
-        "stored model, version at byte 12: 2 is unknown; 1 is read here",
+        "stored model, version at byte 12: 1 is unknown; 2 is read here",
         refused(later).getMessage());
     byte[] many = bytes.clone();
     ByteBuffer.wrap(many).putInt(12, Integer.MAX_VALUE);
@@ -254,8 +273,8 @@ class StoredModelTest {
         ReducedModel model = read(mutant);
         ModalEngine engine = model.engine(InitialState.uniform(290));
         double[] inputs = new double[model.inputs().size()];
-        for (int c = 0; c < model.configurations(); c++) {
-          engine.useConfiguration(c);
+        for (ModalConfiguration each : model.spanned()) {
+          engine.use(each);
           engine.advance(60, inputs, inputs);
           values(engine);
         }

@@ -193,7 +193,8 @@ class InnerHeatTest {
     HeatNetwork network = parcel.network(MESH, List.of(), ALL);
     List<Probe> probes = probes(parcel);
     double[] films = films(network);
-    ReducedModel model = ReducedModel.builder(probes).configuration(network, films).build();
+    ReducedModel model =
+        ReducedModel.builder(network, probes).spanning(films, new double[0]).build();
     for (int source = 0; source < network.sourcePorts().size(); source++) {
       String name = network.sourcePorts().get(source).name();
       double[] inputs = inputs(network, source);

@@ -18,6 +18,7 @@ import stenotherm.validation.agreement.AgreementReport;
 import stenotherm.validation.benchmark.CompareWithScipy;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.ModalReport;
+import stenotherm.validation.benchmark.ModelRunsReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
@@ -37,6 +38,7 @@ import stenotherm.validation.fault.RunFaults;
       Validation.TransientAccuracy.class,
       Validation.TransitAccuracy.class,
       Validation.ModalAccuracy.class,
+      Validation.ModelRunsAccuracy.class,
       CompareWithScipy.class
     },
     synopsisSubcommandLabel = "COMMAND",
@@ -88,13 +90,30 @@ public final class Validation {
       description = {
         "Builds reduced models of a parcel of more than 60,000 cells and follows a journey of two"
             + " days with them.",
-        "Prints what building, projecting and stepping cost, how building grows with the cells, and"
-            + " the errors against the full solver."
+        "Prints what building, finding modes and stepping cost, and the errors against the full"
+            + " solver."
       })
   static final class ModalAccuracy implements Callable<Integer> {
     @Override
     public Integer call() {
       return ModalReport.print(new PrintWriter(System.out, true, StandardCharsets.UTF_8)) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link ModelRunsReport}. */
+  @Command(
+      name = "model-runs",
+      description = {
+        "Builds models of a parcel of more than 60,000 cells and runs journeys with them.",
+        "Prints what building and running cost, beside stepping every cell, and the errors against"
+            + " that."
+      })
+  static final class ModelRunsAccuracy implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      return ModelRunsReport.print(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
+          ? 0
+          : 1;
     }
   }
 
@@ -122,8 +141,8 @@ public final class Validation {
   @Command(
       name = "modal-agreement",
       description = {
-        "Draws parcels and journeys at random and runs each with a reduced model and with the full"
-            + " solver.",
+        "Draws parcels, journeys and variations at random and runs each with a reduced model and by"
+            + " stepping every cell.",
         "Prints how far animals and warmers are apart, and what the error estimates are worth."
       })
   static final class ModelAccuracy implements Callable<Integer> {

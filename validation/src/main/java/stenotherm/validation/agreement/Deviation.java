@@ -4,8 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import stenotherm.base.InvalidInputException;
-import stenotherm.parcel.Container;
-import stenotherm.parcel.PlacedWarmer;
+import stenotherm.transit.TransitOutput;
 import stenotherm.transit.TransitResult;
 
 /**
@@ -15,7 +14,7 @@ import stenotherm.transit.TransitResult;
  * @param isExtreme whether it is an extreme over a body rather than its mean
  * @param largest the largest difference in magnitude [K]
  * @param time when it occurs [s]
- * @param estimate what the reduced run takes it for [K]
+ * @param estimate what the model takes it for, over runs that span what is uncertain [K]
  */
 record Deviation(String output, boolean isExtreme, double largest, double time, double estimate) {
   /** What part of what is allowed it is. */
@@ -23,43 +22,37 @@ record Deviation(String output, boolean isExtreme, double largest, double time, 
     return largest / (isExtreme ? ModelAgreement.EXTREME_LIMIT : ModelAgreement.MEAN_LIMIT);
   }
 
-  /** The deviations of animals and warmers. */
+  /** The deviations of animals, warmers and packs. */
   static List<Deviation> of(TransitResult reduced, TransitResult full) {
     if (!reduced.outcome().isCompleted() || !full.outcome().isCompleted()) {
       throw new InvalidInputException(
           "run", "did not complete: " + reduced.outcome() + ", " + full.outcome());
     }
-    Map<String, Double> estimates =
+    Map<TransitOutput, Double> estimates =
         reduced
             .reduction()
             .orElseThrow(() -> new InvalidInputException("run", "was not reduced"))
             .errors();
     double[] times = reduced.times();
     List<Deviation> all = new ArrayList<>();
-    for (Container cup : reduced.parcel().occupied()) {
-      String name = cup.name();
-      all.add(of(name + " mean", false, times, reduced.mean(name), full.mean(name), estimates));
-      all.add(
-          of(name + " coldest", true, times, reduced.coldest(name), full.coldest(name), estimates));
-      all.add(
-          of(name + " hottest", true, times, reduced.hottest(name), full.hottest(name), estimates));
-    }
-    for (PlacedWarmer warmer : reduced.parcel().warmers()) {
-      String name = warmer.name();
-      all.add(of(name + " mean", false, times, reduced.mean(name), full.mean(name), estimates));
-      all.add(
-          of(name + " hottest", true, times, reduced.hottest(name), full.hottest(name), estimates));
-    }
+    estimates.forEach(
+        (output, estimate) -> {
+          String of = output.of();
+          switch (output.quantity()) {
+            case MEAN -> all.add(of(output, times, reduced.mean(of), full.mean(of), estimate));
+            case COLDEST ->
+                all.add(of(output, times, reduced.coldest(of), full.coldest(of), estimate));
+            case HOTTEST ->
+                all.add(of(output, times, reduced.hottest(of), full.hottest(of), estimate));
+            // heat flows and temperatures of faces decide nothing
+            default -> {}
+          }
+        });
     return List.copyOf(all);
   }
 
   private static Deviation of(
-      String output,
-      boolean isExtreme,
-      double[] times,
-      double[] values,
-      double[] exact,
-      Map<String, Double> estimates) {
+      TransitOutput output, double[] times, double[] values, double[] exact, double estimate) {
     double largest = 0;
     double time = 0;
     for (int row = 0; row < times.length; row++) {
@@ -70,10 +63,7 @@ record Deviation(String output, boolean isExtreme, double largest, double time, 
         time = times[row];
       }
     }
-    Double estimate = estimates.get(output);
-    if (estimate == null) {
-      throw new InvalidInputException("output", "there is no error estimate of '" + output + "'");
-    }
-    return new Deviation(output, isExtreme, largest, time, estimate);
+    boolean isExtreme = output.quantity() != TransitOutput.Quantity.MEAN;
+    return new Deviation(output.words(), isExtreme, largest, time, estimate);
   }
 }

@@ -1,27 +1,29 @@
 package stenotherm.validation.agreement;
 
 import java.util.List;
+import java.util.stream.Stream;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
-import stenotherm.transit.Transit;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /**
- * A reduced model held against the full solver under the same coefficients, on the same grid.
+ * A reduced model held against stepping every cell under the same coefficients, on the same grid:
+ * as it was built for, and with uncertain quantities elsewhere.
  *
  * <p>Internal. A value, thus thread-safe.
  *
- * @param reduced the run of the reduced model
- * @param full that of the full solver
- * @param deviations of the means and extremes of all animals and warmers
+ * @param nominal the run of the reduced model with everything nominal
+ * @param ofNominal deviations of the means and extremes of all animals and warmers in it
+ * @param ofVaried the same of the run with uncertain quantities elsewhere
  */
-record ModelAgreement(TransitResult reduced, TransitResult full, List<Deviation> deviations) {
+record ModelAgreement(TransitResult nominal, List<Deviation> ofNominal, List<Deviation> ofVaried) {
   /** The most that a mean may be off [K]. */
   static final double MEAN_LIMIT = 0.02;
 
@@ -38,15 +40,23 @@ record ModelAgreement(TransitResult reduced, TransitResult full, List<Deviation>
   static final Range CELLS = new Range(8000, 15000);
 
   /** Compares the two on a parcel and a journey. */
-  static ModelAgreement of(Parcel parcel, Journey journey, TransitSettings settings) {
-    TransitResult reduced = Transit.run(parcel, journey, Variation.NOMINAL, settings);
-    TransitResult full = Transit.run(parcel, journey, Variation.NOMINAL, settings.full());
-    return new ModelAgreement(reduced, full, Deviation.of(reduced, full));
+  static ModelAgreement of(
+      Parcel parcel, Journey journey, Variation variation, TransitSettings settings) {
+    ParcelModel model = ParcelModel.of(parcel, journey, settings);
+    TransitResult nominal = model.run(journey, Variation.NOMINAL);
+    return new ModelAgreement(
+        nominal,
+        Deviation.of(nominal, model.runEveryCell(journey, Variation.NOMINAL)),
+        Deviation.of(model.run(journey, variation), model.runEveryCell(journey, variation)));
+  }
+
+  /** All deviations. */
+  List<Deviation> all() {
+    return Stream.concat(ofNominal.stream(), ofVaried.stream()).toList();
   }
 
   /** Settings with a value every quarter of an hour. */
   static TransitSettings settings(MeshControl mesh, double stepTolerance) {
-    return new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance))
-        .reduced();
+    return new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
   }
 }

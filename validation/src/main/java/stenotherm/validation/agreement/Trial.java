@@ -6,22 +6,42 @@ import stenotherm.base.Range;
 import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
+import stenotherm.transit.Factor;
+import stenotherm.transit.Variation;
 
-/** A parcel and a journey drawn at random. */
-record Trial(Parcel parcel, Journey journey) {
+/** A parcel, a journey and where uncertain quantities lie, drawn at random. */
+record Trial(Parcel parcel, Journey journey, Variation variation) {
   /** How many numbers a parcel takes at most. */
   static final int PARCEL_NUMBERS = 100;
 
   /** The same of a journey. */
   static final int JOURNEY_NUMBERS = 200;
 
+  /** The same of a variation. */
+  static final int VARIATION_NUMBERS = 20;
+
   /** Hours of the longest journeys. */
   static final double MOST_HOURS = 72;
 
-  /** Draws a parcel and a journey, each from numbers of its own. */
-  static Trial of(List<Integer> parcel, List<Integer> journey, double mostHours) {
+  /** Draws a parcel, a journey and a variation, each from numbers of its own. */
+  static Trial of(
+      List<Integer> parcel, List<Integer> journey, List<Integer> variation, double mostHours) {
     return new Trial(
-        RandomParcel.of(new Draws(parcel)), RandomJourney.of(new Draws(journey), mostHours));
+        RandomParcel.of(new Draws(parcel)),
+        RandomJourney.of(new Draws(journey), mostHours),
+        variation(new Draws(variation)));
+  }
+
+  private static Variation variation(Draws draws) {
+    Variation variation = Variation.NOMINAL;
+    for (Factor factor : Factor.values()) {
+      boolean varied = draws.chance(0.7);
+      double position = draws.within(-1, 1);
+      variation = varied ? variation.with(factor, position) : variation;
+    }
+    boolean varied = draws.chance(0.5);
+    double offset = draws.within(-8, 8);
+    return varied ? variation.withOffset(offset) : variation;
   }
 
   /** Draws until there is one that a mesh of a number of cells fits. */
@@ -32,6 +52,7 @@ record Trial(Parcel parcel, Journey journey) {
           of(
               Draws.numbers(random, PARCEL_NUMBERS),
               Draws.numbers(random, JOURNEY_NUMBERS),
+              Draws.numbers(random, VARIATION_NUMBERS),
               MOST_HOURS);
     } while (!trial.fits(cells));
     return trial;
@@ -47,8 +68,9 @@ record Trial(Parcel parcel, Journey journey) {
     return Meshes.of(parcel, journey, cells);
   }
 
-  /** Compares a reduced model with the full solver at a step tolerance [K]. */
+  /** Makes a reduced model and compares its runs with stepping every cell. */
   ModelAgreement agreement(Range cells, double stepTolerance) {
-    return ModelAgreement.of(parcel, journey, ModelAgreement.settings(mesh(cells), stepTolerance));
+    return ModelAgreement.of(
+        parcel, journey, variation, ModelAgreement.settings(mesh(cells), stepTolerance));
   }
 }

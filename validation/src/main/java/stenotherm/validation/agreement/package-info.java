@@ -1,6 +1,6 @@
 /**
- * How far reduced models are from the full solver: parcels and journeys drawn at random, run with
- * both under the same coefficients on the same grid.
+ * How far reduced models are from stepping every cell: parcels, journeys and variations drawn at
+ * random, run both ways under the same coefficients on the same grid.
  *
  * <p>{@link stenotherm.validation.agreement.AgreementReport} draws any number of them and prints a
  * table; tests draw some.

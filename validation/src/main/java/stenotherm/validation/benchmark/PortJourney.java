@@ -18,7 +18,6 @@ import stenotherm.conduction.InitialState;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.MeshControl;
-import stenotherm.modal.ModalEngine;
 import stenotherm.modal.ReducedModel;
 
 /**
@@ -85,10 +84,6 @@ final class PortJourney {
     return films;
   }
 
-  HeatNetwork network() {
-    return network;
-  }
-
   int cells() {
     return network.solidCellCount();
   }
@@ -124,17 +119,17 @@ final class PortJourney {
    * @param threads number of threads that build it
    */
   ReducedModel model(int sets, int threads) {
-    return model(ReducedModel.builder(probes), sets, threads);
+    return model(ReducedModel.builder(network, probes), sets, threads);
   }
 
   /** Builds a reduced model to which all faces meet the same air, as they do on this journey. */
   ReducedModel modelInOneAir(int threads) {
     Set<String> faces = Arrays.stream(Face.values()).map(Face::label).collect(Collectors.toSet());
-    return model(ReducedModel.builder(probes).together(faces), filmSets.size(), threads);
+    return model(ReducedModel.builder(network, probes).together(faces), filmSets.size(), threads);
   }
 
   private ReducedModel model(ReducedModel.Builder builder, int sets, int threads) {
-    filmSets.subList(0, sets).forEach(films -> builder.configuration(network, films));
+    filmSets.subList(0, sets).forEach(films -> builder.spanning(films, new double[0]));
     return builder.threads(threads).build();
   }
 
@@ -167,27 +162,5 @@ final class PortJourney {
       engine.advance(ReferenceTransient.STORED_EVERY, atStart[step], atEnd[step]);
       engine.read(rows[step]);
     }
-  }
-
-  /**
-   * What the extremes of a model miss on the journey at most, one for each output [K].
-   *
-   * @param changesFilms whether the films change on the way, or are the model's first ones
-   */
-  double[] missed(ReducedModel model, boolean changesFilms) {
-    ModalEngine engine = model.engineWithoutEstimates(initialState());
-    double[] most = new double[probes.size()];
-    double[] now = new double[most.length];
-    for (int step = 0; step < steps; step++) {
-      if (changesFilms) {
-        engine.useCoefficients(coefficients[step]);
-      }
-      engine.advance(ReferenceTransient.STORED_EVERY, atStart[step], atEnd[step]);
-      engine.missedNow(now);
-      for (int output = 0; output < most.length; output++) {
-        most[output] = Math.max(most[output], now[output]);
-      }
-    }
-    return most;
   }
 }

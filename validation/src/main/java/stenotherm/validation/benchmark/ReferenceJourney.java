@@ -9,6 +9,7 @@ import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -49,7 +50,7 @@ public final class ReferenceJourney {
    * @return the history
    */
   public static TransitResult reduced(MeshControl mesh) {
-    return run(new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard()).reduced());
+    return run(new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard()));
   }
 
   /**
@@ -62,6 +63,24 @@ public final class ReferenceJourney {
   public static TransitResult run(MeshControl mesh, double stepTolerance) {
     var stepping = IntegratorSettings.adaptive(stepTolerance);
     return run(new TransitSettings(mesh, Times.HOUR / 4, stepping).full());
+  }
+
+  /**
+   * Runs the journey by stepping every cell under the coefficients of the reduced model, stored
+   * every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @param stepTolerance largest estimated local error of a step [K]
+   * @return the history
+   */
+  public static TransitResult everyCell(MeshControl mesh, double stepTolerance) {
+    Scenario scenario = scenario();
+    var stepping = IntegratorSettings.adaptive(stepTolerance);
+    return ParcelModel.of(
+            scenario.packings().get(0),
+            scenario.journey(),
+            new TransitSettings(mesh, Times.HOUR / 4, stepping))
+        .runEveryCell(scenario.journey(), Variation.NOMINAL);
   }
 
   private static TransitResult run(TransitSettings settings) {

@@ -46,6 +46,7 @@ import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -147,8 +148,21 @@ public enum ReferenceTransit {
    */
   public TransitResult reduced(MeshControl mesh) {
     var settings = new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.standard());
-    return Transit.run(
-        parcel(), journey(), Variation.NOMINAL, live ? settings.live() : settings.reduced());
+    return Transit.run(parcel(), journey(), Variation.NOMINAL, live ? settings.live() : settings);
+  }
+
+  /**
+   * Runs the journey by stepping every cell under the coefficients of the reduced model, stored
+   * every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @param stepTolerance largest estimated local error of a step [K]
+   * @return the history
+   */
+  public TransitResult everyCell(MeshControl mesh, double stepTolerance) {
+    var settings =
+        new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
+    return ParcelModel.of(parcel(), journey(), settings).runEveryCell(journey(), Variation.NOMINAL);
   }
 
   private Parcel parcel() {

@@ -43,11 +43,4 @@ class ModalReportTest {
     assertEquals(8, journey.inputCount());
     assertEquals(8, journey.probes().size());
   }
-
-  @Test
-  void exponentOfAPower() {
-    // exact for a power law; rounding alone
-    assertEquals(
-        1.25, ModalReport.exponent(new double[] {1, 16, 81}, new double[] {3, 96, 3 * 243}), 1e-12);
-  }
 }
