@@ -19,31 +19,35 @@ import stenotherm.modal.ReducedModel;
  * A packing reduced to a few modes: finds the coefficients of a course and runs through it, without
  * any cell. Immutable, thus thread-safe; a run leaves nothing behind.
  *
- * <p>Coefficients depend on temperatures and these on coefficients. So a run first goes through the
- * journey under coefficients that are near and at hand, takes the mean temperatures of each stage,
- * and the coefficients at these; and again under those, until they hardly change. Each passage
- * leaves about a tenth of the change.
+ * <p>Coefficients depend on temperatures and temperatures on coefficients: a fixed point. A run
+ * first goes through the journey under the nearest settings at hand and takes the coefficients at
+ * the mean temperatures of each stage; then it goes through again under those, until they hardly
+ * change. Each pass leaves about a tenth of the change. Coefficients that lie closer than {@link
+ * #SHARED} to those of a setting use that setting, which saves the modes of a new one.
  */
 final class ReducedParcel {
   /**
-   * Stages whose coefficients are no farther apart than that share a setting. Half as much again is
-   * lost at most, since the means are found under the shared ones; see the agreement tests.
+   * Stages whose coefficients are no farther apart than this share a setting. As the means are
+   * found under the shared coefficients, these may be off by half as much again; see the agreement
+   * tests.
    */
   static final double SHARED = 0.004;
 
-  /** Passages under settings that are at hand: each costs a run. */
+  /** Most passes under settings at hand; each costs a run. */
   private static final int MOST_NEAR = 3;
 
-  /** Passages under settings of a run's own: each costs the modes of each stage. */
+  /** Most passes under settings of a run's own; each costs the modes of each stage. */
   private static final int MOST_OWN = 3;
 
   /** Legs that last longer are split [s]. */
   private static final double LONG = 6 * 3600;
 
-  /** When after a long leg's beginning [s]: the time that walls and fill take, about. */
+  /**
+   * How long after the beginning of a long leg [s]: about the time in which walls and fill settle.
+   */
   private static final double SETTLING = 2 * 3600;
 
-  /** Where only kinks and ends of stages matter [s]. */
+  /** Interval of a run that stores nothing [s]. */
   private static final double NO_INTERVAL = Double.MAX_VALUE;
 
   private final ParcelBody body;
@@ -52,7 +56,7 @@ final class ReducedParcel {
   private final List<Schedule.Setting> atHand;
 
   /**
-   * Takes up a model.
+   * Starts from a model.
    *
    * @param reference conductivities of the blocks that vary in the network of the model [W/(m K)]
    * @param atHand settings that runs may share
@@ -117,7 +121,7 @@ final class ReducedParcel {
     return planned - from > LONG ? Set.of(from + SETTLING, planned) : Set.of(planned);
   }
 
-  /** The settings at hand that are nearest; none if a stage has no likeness among them. */
+  /** The nearest setting at hand for each stage; empty if a stage has none. */
   private List<Schedule.Setting> near(List<Coefficients> wanted) {
     List<Schedule.Setting> near = new ArrayList<>();
     for (Coefficients each : wanted) {
@@ -165,8 +169,7 @@ final class ReducedParcel {
     }
     double distance = 0;
     for (int stage = 0; stage < wanted.size(); stage++) {
-      distance =
-          Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
+      distance = Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
     }
     return distance;
   }
@@ -208,8 +211,7 @@ final class ReducedParcel {
   /** The mean field of the longest stage of a course. */
   TemperatureField meanField(Course course) {
     Schedule schedule = schedule(course);
-    Stage longest =
-        Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
+    Stage longest = Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     List<TemperatureField> found = new ArrayList<>();
     new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
@@ -235,8 +237,7 @@ final class ReducedParcel {
       Course course, double interval, Reduction reduction, int cells, ProgressListener listener) {
     Schedule schedule = schedule(course);
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Recorder recorder =
-        new Recorder(course, engine, time -> engine.moment(), interval, listener);
+    Recorder recorder = new Recorder(course, engine, time -> engine.moment(), interval, listener);
     Run run = new Run(course, schedule.on(engine, course), engine, interval);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(

@@ -7,8 +7,8 @@ import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.TemperatureField;
 
 /**
- * Coefficients that are taken from the state as a run meets it, and stay until they are taken again
- * as the parcel settles: for what steps every cell.
+ * Coefficients of the full solver: taken from its state as a leg begins and again as the parcel
+ * settles, constant in between.
  */
 final class Settling implements Regime {
   /**
