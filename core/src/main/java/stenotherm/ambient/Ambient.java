@@ -75,16 +75,16 @@ public final class Ambient {
   }
 
   /**
-   * The air in a van, a hall or a depot that follows the outdoor temperature late and dampened: T =
-   * y + offset, lag dy/dt = outdoors - y, y beginning at the outdoor temperature. A daily swing of
-   * period P is dampened to 1/sqrt(1 + (2 pi lag/P)^2) of itself: 0.97 for a lag of 1 h, 0.69 for 4
-   * h. Exact for outdoor temperatures that are linear between breakpoints, as tables and {@link
-   * DailyExtremes} are; others are taken as linear over ten minutes.
+   * The air in a van, a hall or a depot that follows the outdoor temperature, lagged and damped: T
+   * = y + offset, lag dy/dt = outdoors - y, y beginning at the outdoor temperature. A daily swing
+   * of period P is damped to 1/sqrt(1 + (2 pi lag/P)^2) of itself: 0.97 for a lag of 1 h, 0.69 for
+   * 4 h. Exact for outdoor temperatures that are linear between breakpoints, as tables and {@link
+   * DailyExtremes} are; others are taken as linear over each ten minutes.
    *
    * @param outdoors outdoor temperature [K against s]
    * @param times from when to when the result is needed [s]; the outdoor temperature must be known
    *     there
-   * @param offset how much warmer it is on the mean [K], -60 to 60
+   * @param offset how much warmer it is on average [K], -60 to 60
    * @param lag time constant [s], 0 to 7 days; 0 for none
    * @return the function; at other times it throws {@link InvalidInputException}
    * @throws InvalidInputException if a value is out of its range or the outdoor temperature is not

@@ -5,7 +5,7 @@ import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 
 /**
- * How the air in a kind of surroundings goes with the outdoor air.
+ * How the air temperature in a kind of surroundings follows from that outdoors.
  *
  * <p>Values, thus thread-safe.
  */
@@ -14,15 +14,15 @@ public sealed interface AmbientRule {
    * Returns the temperature of the air.
    *
    * @param outdoors outdoor temperature [K against s]
-   * @param times from when to when it is needed [s], at least some hours of lag before a parcel
-   *     comes
+   * @param times from when to when it is needed [s]; it should begin a few lags before the parcel
+   *     arrives
    * @return the temperature [K against s]
    * @throws InvalidInputException if the outdoor temperature is not known then
    */
   TimeFunction course(TimeFunction outdoors, Range times);
 
   /**
-   * Returns the longest time that the air remembers.
+   * Returns the time constant with which the air follows the outdoor temperature.
    *
    * @return the lag [s]; 0 if there is none
    */
@@ -42,8 +42,8 @@ public sealed interface AmbientRule {
   /**
    * Air that follows the outdoor air.
    *
-   * @param offset how much warmer it is on the mean [K], -60 to 60
-   * @param lag time constant with which it follows [s], 0 to 7 days; 0 for outdoors itself
+   * @param offset how much warmer it is on average [K], -60 to 60
+   * @param lag time constant with which it follows [s], 0 to 7 days; 0 for no lag
    */
   record Following(double offset, double lag) implements AmbientRule {
     /**

@@ -11,10 +11,10 @@ import stenotherm.base.Source;
 /**
  * The surface coefficients of the six faces of a parcel, however it lies.
  *
- * <p>Heat that leaves through the upper face flows upward and is carried off well; heat that leaves
- * through the lower one flows downward and is not. When the surroundings are warmer than the parcel
- * the two change places, so the coefficient of a face depends on the sign of the temperature
- * difference.
+ * <p>Heat that leaves through the upper face flows upward and meets a large coefficient; heat that
+ * leaves through the lower one flows downward and meets a small one. When the surroundings are
+ * warmer than the parcel the two change places, so the coefficient of a face depends on the sign of
+ * the temperature difference.
  *
  * <p>A value, thus thread-safe.
  *

@@ -12,7 +12,7 @@ import stenotherm.base.TimeFunction;
  * s (t - t0), y = x - s lag + (y0 - x0 + s lag) exp(-(t - t0)/lag).
  */
 final class LaggedFunction implements TimeFunction {
-  /** The course is handed on in pieces this long, in which it is as good as linear [s]. */
+  /** Longest piece over which the lagged value is taken as linear [s]. */
   private static final double LONGEST_PIECE = 600;
 
   private final TimeFunction input;

@@ -4,7 +4,7 @@ import stenotherm.base.Range;
 import stenotherm.base.Source;
 
 /**
- * A convective coefficient of quiet air along a plate, from a correlation of the Rayleigh number.
+ * A convective coefficient of still air along a plate, from a correlation of the Rayleigh number.
  * It tells whether the correlation was inside its range; outside, the value is an extrapolation and
  * should be shown as one.
  *

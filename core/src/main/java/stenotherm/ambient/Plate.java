@@ -4,7 +4,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
- * A flat surface at one temperature in quiet air of another.
+ * A flat surface of uniform temperature in still air of another.
  *
  * <p>A value, thus thread-safe.
  *

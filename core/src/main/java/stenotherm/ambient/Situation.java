@@ -4,19 +4,19 @@ import stenotherm.base.Checks;
 import stenotherm.base.Source;
 
 /**
- * A kind of surroundings that parcels meet: how its air goes with the outdoors, how well that is
- * known, and how heat passes the faces there.
+ * A kind of surroundings that parcels meet: how its air temperature follows from that outdoors, how
+ * uncertain it is, and how the faces exchange heat there.
  *
  * <p>A value, thus thread-safe.
  *
  * @param name what reports call it
- * @param rule how its air goes with the outdoors
- * @param spread how far its air may lie off on either side, beside what the outdoor temperature is
- *     uncertain by [K], 0 or above
+ * @param rule how its air temperature follows from that outdoors
+ * @param spread uncertainty of its air temperature, plus or minus, on top of that of the outdoor
+ *     temperature [K], 0 or above
  * @param films films of the faces there
  * @param altitude altitude whose pressure the air has [m]
  * @param sunlit whether sun and sky reach the parcel
- * @param source where all that comes from
+ * @param source where these values come from
  */
 public record Situation(
     String name,

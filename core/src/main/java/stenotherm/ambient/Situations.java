@@ -7,8 +7,8 @@ import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 
 /**
- * Kinds of surroundings that parcels meet. Hardly any of it is measured: most values are common
- * practice without a source or assumed, and say so.
+ * Kinds of surroundings that parcels meet. Few values are measured: most are assumed or common
+ * practice without a source, and say so.
  *
  * <p>Constants, thus thread-safe.
  */
@@ -100,8 +100,8 @@ public final class Situations {
           0,
           false,
           Source.practice(
-              "hubs are near room temperature in most places; extremes of 10 °C and 35 °C are"
-                  + " told"));
+              "most hubs are near room temperature; extremes of 10 °C and 35 °C have been"
+                  + " reported"));
 
   /** The hold of a pressurised aircraft, with some heating. */
   public static final Situation AIRCRAFT_HOLD =

@@ -35,8 +35,8 @@ public sealed interface Underside {
     /** Where the resistance of {@link #onHardFloor} comes from. */
     public static final Source HARD_FLOOR_SOURCE =
         Source.assumed(
-            "A carton on a hard floor keeps 3 mm of air on the mean: 0.025 W/(m K) over 3 mm and"
-                + " radiation between surfaces of emissivity 0.9 at 10 °C make 0.080 m2 K/W");
+            "A carton on a hard floor has 3 mm of air below it on average: 0.025 W/(m K) over"
+                + " 3 mm and radiation between surfaces of emissivity 0.9 at 10 °C make 0.080 m2 K/W");
 
     /**
      * Checks the resistance.

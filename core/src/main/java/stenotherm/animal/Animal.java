@@ -12,7 +12,7 @@ import stenotherm.material.Material;
  *
  * @param name common name, unique in a catalogue
  * @param species scientific name
- * @param tolerance what its body puts up with
+ * @param tolerance body temperatures that it tolerates
  * @param tissue what its body is made of
  * @param restingShape proportions of its body at rest in a cup or bag, an assumption
  * @param cautions what a user of these numbers must know, as sentences; may be empty

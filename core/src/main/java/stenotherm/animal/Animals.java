@@ -55,7 +55,8 @@ public final class Animals {
       "It dries out quickly: heat without moisture harms it sooner than these bands say.";
 
   private static final String RAMPED =
-      "The critical limits are ramped tests of minutes, not hours that can be borne.";
+      "The critical limits come from ramped tests that last minutes; nothing says that they are"
+          + " borne for hours.";
 
   private static final String WARM_KEPT =
       "Warm-kept or freshly fed captives stand cold worse than these numbers say.";

@@ -14,8 +14,8 @@ import stenotherm.base.Range;
  * is found on that line, so the durations do not depend on how densely a history is sampled as long
  * as it is linear between its points. A temperature right at a limit is not outside it.
  *
- * <p>Time outside the critical limits is counted as well, but its length means little: those limits
- * are an end within minutes.
+ * <p>Time outside the critical limits is counted as well, but its length means little: there an
+ * animal fails within minutes.
  *
  * <p>A value, thus thread-safe.
  *

@@ -15,7 +15,7 @@ import stenotherm.base.Temperatures;
  * @param source where they come from
  */
 public record TemperatureBand(Range range, Source source) {
-  /** Wider than any body, frozen or cooked, that a history may show [K]. */
+  /** Wider than the temperatures of any history [K]. */
   private static final Range TEMPERATURES = new Range(180, 400);
 
   /**

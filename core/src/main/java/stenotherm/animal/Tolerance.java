@@ -5,13 +5,12 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * What an animal's body puts up with, as three nested pairs of temperatures.
+ * The body temperatures that an animal tolerates, as three nested ranges.
  *
- * <p>The bands are for hours: keepers' practice. The critical limits are another kind of number:
- * temperatures at which animals lose their righting response, or at which half of them die, in
- * tests that ramp the temperature by 0.1 K to 1 K per minute. An animal reaches them in minutes, so
- * they are an end, never a band to plan for. They also move with what the animal was used to: the
- * lower one by up to 12 K.
+ * <p>The bands hold for hours and are keepers' practice. The critical limits are another kind of
+ * number: temperatures at which animals lose their righting response, or at which half of them die,
+ * in tests that ramp the temperature by 0.1 K to 1 K per minute. They end a test within minutes, so
+ * they are never a band to plan for. They also depend on acclimation: the lower one by up to 12 K.
  *
  * <p>A value, thus thread-safe.
  *

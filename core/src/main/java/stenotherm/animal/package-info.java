@@ -1,6 +1,7 @@
 /**
- * The passenger: which temperatures a small ectotherm is comfortable at, which ones are a cause for
- * alarm, which ones are the end of it, and how long a journey kept it where.
+ * The animal: at which temperatures a small ectotherm is comfortable, which ones are a cause for
+ * alarm, at which ones it fails within minutes, and how long a journey kept it outside each of
+ * these ranges.
  *
  * <p>Start with {@link stenotherm.animal.Animals}, whose entries carry a {@link
  * stenotherm.animal.Tolerance}, and with {@link stenotherm.animal.Exposure}, which judges a

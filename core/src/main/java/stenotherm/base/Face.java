@@ -71,11 +71,28 @@ public enum Face {
   }
 
   /**
-   * Returns the name used in files and results.
+   * Returns the name used in code, case files and names of boundaries; people read {@link #words}.
    *
    * @return {@code "xMin"} to {@code "zMax"}
    */
   public String label() {
     return axis.name().toLowerCase(java.util.Locale.ROOT) + (max ? "Max" : "Min");
+  }
+
+  /**
+   * Returns what people call the face of a parcel, as if it stood upright: left and right are the
+   * ends of its x axis, front and back those of y.
+   *
+   * @return "lid", "floor", "left", "right", "front" or "back"
+   */
+  public String words() {
+    return switch (this) {
+      case X_MIN -> "left";
+      case X_MAX -> "right";
+      case Y_MIN -> "front";
+      case Y_MAX -> "back";
+      case Z_MIN -> "floor";
+      case Z_MAX -> "lid";
+    };
   }
 }

@@ -94,7 +94,7 @@ public enum Orientation {
     return switch (this) {
       case LID_UP -> "upright";
       case LID_DOWN -> "upside down";
-      case X_MIN_UP, X_MAX_UP, Y_MIN_UP, Y_MAX_UP -> "on its side, face " + up.label() + " up";
+      case X_MIN_UP, X_MAX_UP, Y_MIN_UP, Y_MAX_UP -> "on its side, " + up.words() + " face up";
     };
   }
 }

@@ -7,19 +7,19 @@ import stenotherm.transit.TransitResult;
 import stenotherm.transit.Variation;
 
 /**
- * A packing on a journey, judged over the range of what is uncertain.
+ * A packing on a journey, judged over the ranges of its uncertain quantities.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  *
- * @param nominal the run with everything nominal, held on after the planned opening
+ * @param nominal the run with everything nominal, continued after the planned opening
  * @param coldEnd the run with every quantity at the end that is worse for the cold side
  * @param hotEnd the run with every quantity at the end that is worse for the hot side
- * @param lateEnds ends that are worse once the parcel is held after its opening, as far as they are
- *     others than those of the two runs before
+ * @param lateEnds runs at the ends that are worse while the parcel is held after the planned
+ *     opening, where these differ from the ends of the two runs before
  * @param plannedEnd the planned opening, since sealing [s]
  * @param sensitivities what each quantity does on its own
- * @param coldGrid error of the nominal coldest temperature that the grid leaves [K]
- * @param hotGrid error of the nominal hottest temperature that the grid leaves [K]
+ * @param coldGrid estimated error of the grid in the nominal coldest temperature [K]
+ * @param hotGrid estimated error of the grid in the nominal hottest temperature [K]
  * @param delay how late the parcel may be
  * @param verdict the verdict
  */
@@ -73,8 +73,8 @@ public record Assessment(
   }
 
   /**
-   * Returns an estimate of what is left of the error of computing, for the temperature that a
-   * side's margin hangs on: that of the grid and that of the reduction to a few modes.
+   * Returns an estimate of the numerical error in the temperature that decides a side's margin:
+   * that of the grid and that of the reduction to a few modes.
    *
    * @param side the side
    * @return the sum of both, never negative [K]

@@ -31,9 +31,9 @@ import stenotherm.transit.Variation;
  * coarse; that tells which end is worse for the cold and which for the hot side. Then three runs on
  * the full grid: nominal, all quantities at the ends worse for the cold side, all at those worse
  * for the hot side. Quantities are taken as independent and their worst ends as coinciding, which
- * is cautious. Which ends are worse may be others once the parcel is held after its opening; where
- * they are, up to two more runs follow the hold at those. Two coarser nominal runs give the error
- * that the grid leaves. All runs of a packing share the grid and the reduced model of each mesh.
+ * is cautious. While the parcel is held after the planned opening other ends may be worse; then up
+ * to two more runs take those. Two coarser nominal runs give an estimate of the error of the grid.
+ * All runs on one mesh share its grid and its reduced model.
  *
  * <p>Experimental. Not thread-safe: one object belongs to one thread.
  */
@@ -45,7 +45,7 @@ public final class Assessor {
   /** Widths of the three grids by which their error is estimated, as scales of the target width. */
   private static final double[] GRIDS = {COARSE, MEDIUM, FINE};
 
-  /** Margins this close are the same: what the steps of a screening run leave [K]. */
+  /** Margins this close count as equal: the error of the time steps of a screening run [K]. */
   private static final double SAME_MARGIN = 0.05;
 
   private final Parcel parcel;
@@ -55,11 +55,11 @@ public final class Assessor {
   private final Map<Double, ParcelModel> models = new HashMap<>();
 
   /**
-   * Prepares nothing yet: models are built by the first runs that need them.
+   * Builds nothing yet: the first run on a mesh builds its model.
    *
    * @param parcel the packing
    * @param journey the journey; the ambient of each of its legs must cover the longest hold as well
-   * @param settings how finely, and how long a delay to follow
+   * @param settings mesh, time steps and solver, and how long a delay to follow
    * @throws InvalidInputException if no container holds an animal
    */
   public Assessor(Parcel parcel, Journey journey, AssessmentSettings settings) {
@@ -79,8 +79,8 @@ public final class Assessor {
    *
    * @param parcel the packing
    * @param journey the journey; the ambient of its last leg must cover the longest hold as well
-   * @param settings how finely, and how long a delay to follow
-   * @param listener told of finished runs; may stop
+   * @param settings mesh, time steps and solver, and how long a delay to follow
+   * @param listener called after each run; may stop
    * @return the assessment
    * @throws stenotherm.base.InvalidInputException if an ambient does not cover its time, or no
    *     container holds an animal
@@ -95,7 +95,7 @@ public final class Assessor {
   /**
    * Judges the packing.
    *
-   * @param listener told of finished runs; may stop
+   * @param listener called after each run; may stop
    * @return the assessment
    * @throws InvalidInputException if an ambient does not cover its time
    * @throws CancellationException if the listener or an interrupt stopped it
@@ -129,9 +129,10 @@ public final class Assessor {
   }
 
   /**
-   * Runs through the journey until the planned opening with nothing varied, on the full grid.
+   * Runs through the journey until the planned opening with all quantities nominal, on the full
+   * grid.
    *
-   * @param listener told of each stored value, in simulated seconds; may stop the run
+   * @param listener called at each stored time, in simulated seconds; may stop the run
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException if an ambient does not cover its time
    */

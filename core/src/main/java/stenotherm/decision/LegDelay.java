@@ -25,8 +25,7 @@ final class LegDelay {
   private final double longest;
   private final Set<Variation> variations = new LinkedHashSet<>();
 
-  LegDelay(
-      ParcelModel model, Assessment assessment, Journey journey, int leg, double longest) {
+  LegDelay(ParcelModel model, Assessment assessment, Journey journey, int leg, double longest) {
     this.model = model;
     this.parcel = model.parcel();
     this.journey = journey;

@@ -1,8 +1,8 @@
 package stenotherm.decision;
 
 /**
- * A verdict in a few words, from the worse end of its range less the estimated error of computing:
- * what the grid leaves and what the reduction to a few modes does.
+ * A verdict in a few words: from the margin at the worse end of the range, less the estimated
+ * errors of the grid and of the reduction to a few modes.
  *
  * <p>Experimental. Thread-safe.
  */

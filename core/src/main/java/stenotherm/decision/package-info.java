@@ -1,6 +1,6 @@
 /**
- * What to make of a transit: how much margin is left, when and on which side, over which range, and
- * how long the parcel may be late.
+ * Judges a transit: how much margin is left, when and on which side, how far the uncertain
+ * quantities move it, and how late the parcel may be.
  *
  * <p>Start with {@link stenotherm.decision.Assessor}, which makes an {@link
  * stenotherm.decision.Assessment}; its {@link stenotherm.decision.Verdict} is a sentence.

@@ -28,10 +28,10 @@ public record Contact(Face face, Range first, Range second, Condition condition)
   public Contact {
     for (Range part : new Range[] {first, second}) {
       String hint = "The whole face is 0 to 1.";
-      Checks.within("contact on " + face.label(), part.low(), WHOLE, "", hint);
-      Checks.within("contact on " + face.label(), part.high(), WHOLE, "", hint);
+      Checks.within("contact on the " + face.words(), part.low(), WHOLE, "", hint);
+      Checks.within("contact on the " + face.words(), part.high(), WHOLE, "", hint);
       if (part.low() == part.high()) {
-        throw new InvalidInputException("contact on " + face.label(), "has no area");
+        throw new InvalidInputException("contact on the " + face.words(), "has no area");
       }
     }
   }

@@ -4,8 +4,8 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import stenotherm.ambient.Situation;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
@@ -24,12 +24,12 @@ import stenotherm.base.Times;
  * @param source where legs and hours come from
  */
 public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source) {
-  /** Waits of so long are told of [s]. */
+  /** Waits at least this long are reported [s]. */
   private static final double LONG_WAIT = Times.fromHours(12);
 
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
-  /** Air that lags is followed from so many lags before a leg begins, if the parcel is sealed. */
+  /** Lagged air is computed from this many lags before its leg, but not from before sealing. */
   private static final double LAGS = 4;
 
   /**
@@ -61,7 +61,7 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
 
   /**
    * Makes the journey. Every leg takes the pressure, the films and the temperature of its
-   * situation; a spread adds up with that of the outdoors where the situation follows them.
+   * situation; where its air follows the outdoor temperature, the spreads of both add up.
    *
    * @param start when and how warm the parcel is sealed
    * @param origin weather where it is sent from

@@ -16,7 +16,7 @@ import stenotherm.base.Times;
  * @param place where, for the local clock; for a leg between two places the one whose clock applies
  * @param duration how long it is planned to last [s], one minute to 30 days
  * @param delay how much longer it lasts [s], 0 to 30 days
- * @param surroundings what the parcel is among
+ * @param surroundings surroundings of the parcel
  * @param source where surroundings and duration come from
  */
 public record Leg(
@@ -53,7 +53,7 @@ public record Leg(
    * @param name what happens
    * @param place where, for the local clock
    * @param duration how long [s]
-   * @param surroundings what the parcel is among
+   * @param surroundings surroundings of the parcel
    * @param source where surroundings and duration come from
    */
   public Leg(String name, Place place, double duration, Surroundings surroundings, Source source) {
@@ -67,8 +67,8 @@ public record Leg(
    * @param place where, for the local clock
    * @param duration how long [s]
    * @param ambient temperature of air and surroundings over the time since sealing [K against s]
-   * @param ambientSpread how far the ambient may lie off on either side [K], 0 or above
-   * @param films how heat passes the faces
+   * @param ambientSpread uncertainty of the ambient temperature, plus or minus [K], 0 or above
+   * @param films films of the faces
    * @param source where ambient and duration come from
    */
   public Leg(
@@ -115,7 +115,7 @@ public record Leg(
   /**
    * The same leg in other surroundings.
    *
-   * @param other what the parcel is among
+   * @param other surroundings of the parcel
    * @return the changed leg
    */
   public Leg in(Surroundings other) {

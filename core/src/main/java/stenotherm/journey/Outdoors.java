@@ -11,7 +11,7 @@ import stenotherm.base.TimeFunction;
  *
  * @param place where
  * @param temperature outdoor temperature over the time since sealing [K against s]
- * @param spread how far it may lie off on either side [K], 0 or above
+ * @param spread uncertainty of that temperature, plus or minus [K], 0 or above
  * @param sunshine sun and sky there, for legs that they reach
  */
 public record Outdoors(Place place, TimeFunction temperature, double spread, Sunshine sunshine) {

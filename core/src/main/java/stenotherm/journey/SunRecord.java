@@ -28,7 +28,7 @@ final class SunRecord {
         .irradiance()
         .forEach((face, sun) -> check("sunlight on " + face.label(), sun, leg, from, to));
     for (Contact contact : surroundings.contacts()) {
-      String part = "sunlight on a part of " + contact.face().label();
+      String part = "sunlight on a part of the " + contact.face().words();
       contact.condition().sunlight().ifPresent(sun -> check(part, sun, leg, from, to));
     }
   }

@@ -10,13 +10,13 @@ import stenotherm.base.Orientation;
 import stenotherm.base.TimeFunction;
 
 /**
- * What a parcel is among during a leg, and how it lies.
+ * The surroundings of a parcel during a leg, and how it lies.
  *
  * <p>A value, thus thread-safe.
  *
  * @param ambient temperature of air and surroundings over the time since sealing [K against s]
- * @param spread how far the ambient may lie off on either side [K], 0 or above
- * @param films how heat passes the faces
+ * @param spread uncertainty of the ambient temperature, plus or minus [K], 0 or above
+ * @param films films of the faces
  * @param orientation how the parcel lies
  * @param altitude altitude whose pressure the air has [m]; thin air carries off less heat
  * @param sunshine sun and sky on the faces
@@ -43,7 +43,7 @@ public record Surroundings(
     for (Contact contact : contacts) {
       if (contact.condition().sunlight().isPresent() && films.rests(contact.face(), orientation)) {
         throw new InvalidInputException(
-            "contact on " + contact.face().label(),
+            "contact on the " + contact.face().words(),
             "lies in the sun, but the parcel rests on that face");
       }
     }
@@ -53,8 +53,8 @@ public record Surroundings(
    * Surroundings at sea level in which a parcel stands upright, out of the sun.
    *
    * @param ambient temperature of air and surroundings [K against s since sealing]
-   * @param spread how far it may lie off on either side [K], 0 or above
-   * @param films how heat passes the faces
+   * @param spread uncertainty of that temperature, plus or minus [K], 0 or above
+   * @param films films of the faces
    * @return the surroundings
    * @throws stenotherm.base.InvalidInputException if the spread is negative
    */

@@ -29,7 +29,7 @@ import stenotherm.material.Materials;
  * @param vessel cup, bag or vial
  * @param position where it stands
  * @param bedding layers on its floor, the lowest first; may be empty
- * @param occupant who is inside, if anybody
+ * @param occupant the animal inside, if there is one
  */
 public record Container(
     String name,
@@ -122,7 +122,10 @@ public record Container(
     return vessel.shape() == Shape.CYLINDER_X || vessel.shape() == Shape.CYLINDER_Y;
   }
 
-  /** How far above its lowest line a lying vial is as wide as a body; 0 in other vessels [m]. */
+  /**
+   * Height above its lowest line at which a lying vial is as wide as a body; 0 in other vessels
+   * [m].
+   */
   private static double chordHeight(Vessel vessel, Dimensions body) {
     if (!isLying(vessel)) {
       return 0;
@@ -153,7 +156,7 @@ public record Container(
   /**
    * Returns the name of the block that is the animal, for probes and pictures.
    *
-   * @return name of the animal's block; there is such a block only if somebody is inside
+   * @return name of the animal's block; there is such a block only with an animal inside
    */
   public String animalBlock() {
     return name + " animal";
@@ -279,7 +282,10 @@ public record Container(
         + share * AirLayer.ordinary(vertical, gap).effectiveConductivity(meanTemperature);
   }
 
-  /** Mean of the gap aside and the gap above; without an animal the smallest extent of the air. */
+  /**
+   * Mean of the gap beside and the gap above the animal; without an animal the smallest extent of
+   * the air.
+   */
   private double gap() {
     Dimensions inner = vessel.inner();
     double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();

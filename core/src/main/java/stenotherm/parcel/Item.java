@@ -41,8 +41,8 @@ record Item(String name, Box box, Shape shape) {
   }
 
   /**
-   * How deep two things are in each other [m]; zero or negative if they are not. Round things that
-   * stand side by side may share the corners of their boxes.
+   * Depth by which two things overlap [m]; zero or negative if they do not. Round things that stand
+   * side by side may share the corners of their boxes.
    */
   double overlap(Item other) {
     double depth = box.overlap(other.box);

@@ -14,13 +14,13 @@ import stenotherm.material.AirLayer;
  *
  * <p>A joint is a thin resistance between the panels that meet there: that of the air in its gap,
  * across the gap. Along the gap, from inside to outside, still air conducts about as well as the
- * foam whose place it takes, so that the strip gets no cells of its own. What leaks through a joint
- * is a matter of air, not of conduction.
+ * foam whose place it takes, so that the strip gets no cells of its own. Air that leaks through a
+ * joint is not part of it.
  *
  * <p>A value, thus thread-safe.
  *
- * @param overlap the three axes, first the one whose panels reach over all others; two panels that
- *     meet are cut so
+ * @param overlap the three axes: panels normal to the first reach over all others, those normal to
+ *     the second over those normal to the third
  * @param firstShell the outermost shell that is made of panels, 0 for the outermost of all
  * @param gap width of the gap between panels [m], 0 to 0.01; 0 for one piece, or glued without a
  *     gap

@@ -16,8 +16,8 @@ public record Mounting(double standOff, double contactResistance) {
   /**
    * Checks the numbers.
    *
-   * @throws InvalidInputException if one is negative or not finite, or something that does not
-   *     touch is given a contact
+   * @throws InvalidInputException if one is negative or not finite, or a contact resistance is
+   *     given together with a stand-off
    */
   public Mounting {
     Checks.notNegative("stand-off", standOff, "m");

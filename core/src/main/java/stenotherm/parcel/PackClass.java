@@ -23,12 +23,12 @@ import stenotherm.material.Material;
  */
 public record PackClass(
     String name, Material contents, Dimensions size, double mass, double wrap, Source source) {
-  /** What every output must say where a pack melts or freezes. */
+  /** The caution that every output must carry where a pack melts or freezes. */
   public static final String SUPERCOOLING_CAUTION =
       "Assumes that a pack freezes at the temperature at which it melts; real ones may stay liquid"
           + " several kelvin below it (supercooling is not computed).";
 
-  /** How far the bulk of a pack may differ from the density of its contents. */
+  /** Bulk density of a pack over the density of its contents [-]. */
   private static final Range FILLING = new Range(0.5, 1.1);
 
   /**

@@ -95,8 +95,8 @@ public record Parcel(
               name,
               "'"
                   + item.name()
-                  + "' sticks out of the cavity into the wall "
-                  + face.label()
+                  + "' sticks out of the cavity at the "
+                  + face.words()
                   + " by "
                   + LengthText.of(excess)
                   + "; the cavity is "
@@ -240,7 +240,8 @@ public record Parcel(
   /**
    * The same packing with walls and fill elsewhere in their ranges of conductivity.
    *
-   * @param ofWalls position of all wall layers in their ranges, see {@link stenotherm.base.Range#at}
+   * @param ofWalls position of all wall layers in their ranges, see {@link
+   *     stenotherm.base.Range#at}
    * @param ofFill position of the filling
    * @return the changed parcel
    */
@@ -251,7 +252,7 @@ public record Parcel(
 
   /**
    * Returns the blocks. Air that convects is taken at 15 °C with heat going sideways; {@link
-   * #conductivities} has the values for a way of lying.
+   * #conductivities} has the values for an orientation.
    *
    * @return walls, fill, contents of containers, warmers, packs
    */
@@ -279,7 +280,7 @@ public record Parcel(
 
   /**
    * Returns the same conductivities at a time: a warmer that has not been opened yet, or that is
-   * spent, sends no heat anywhere.
+   * spent, does not count.
    *
    * @param orientation how the parcel lies
    * @param meanTemperature mean temperature of the air [K]
@@ -296,11 +297,11 @@ public record Parcel(
   }
 
   /**
-   * Tells whether the air in the fill may move, which the conduction does not know of.
+   * Tells whether the air in the fill may move; conduction alone does not show it.
    *
    * @param orientation how the parcel lies
    * @param difference how much warmer the cavity is below than above [K]; negative if it is warmer
-   *     above, where nothing moves
+   *     above, where air stays at rest
    * @param meanTemperature mean temperature of the fill [K]
    * @return sentences; empty if the fill stays at rest, or if there is none
    * @throws InvalidInputException if the difference is not finite or the temperature not absolute

@@ -19,7 +19,7 @@ final class ParcelAir {
   private final Box cavity;
 
   /**
-   * Takes some warmers for those that send heat somewhere.
+   * Starts from the warmers that heat.
    *
    * @param heating warmers that heat
    */

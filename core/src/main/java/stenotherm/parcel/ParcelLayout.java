@@ -23,7 +23,7 @@ import stenotherm.material.Materials;
 
 /** Turns a parcel into blocks and a heat network. */
 final class ParcelLayout {
-  /** Temperature at which the conductivity of the air is taken if no other one is said [K]. */
+  /** Temperature at which the conductivity of the air is taken unless stated [K]. */
   private static final double AIR_TEMPERATURE = Temperatures.fromCelsius(15);
 
   private final Parcel parcel;

@@ -57,8 +57,8 @@ public sealed interface Placement {
      * @throws stenotherm.base.InvalidInputException if one is not finite
      */
     public OnFace {
-      Checks.finite("offset on " + face.label(), alongFirst, "m");
-      Checks.finite("offset on " + face.label(), alongSecond, "m");
+      Checks.finite("offset on the " + face.words(), alongFirst, "m");
+      Checks.finite("offset on the " + face.words(), alongSecond, "m");
     }
 
     @Override

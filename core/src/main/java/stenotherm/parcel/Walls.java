@@ -15,8 +15,8 @@ import stenotherm.grid.Point;
 
 /**
  * The walls of a parcel: for each face its layers, outermost first. Layer n of all faces together
- * forms a shell. A shell of one material without joints is one piece; else it is six panels, and
- * the joints say which of them reach over which.
+ * forms a shell. A shell of one material without joints is one piece; otherwise it is six panels,
+ * and the joints say which reach over which.
  *
  * <p>A value, thus thread-safe.
  *
@@ -34,7 +34,7 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
     for (Face face : Face.values()) {
       List<WallLayer> ofFace = layers.getOrDefault(face, List.of());
       if (ofFace.isEmpty()) {
-        throw new InvalidInputException("wall " + face.label(), "has no layer");
+        throw new InvalidInputException("wall at the " + face.words(), "has no layer");
       }
       copy.put(face, List.copyOf(ofFace));
     }
@@ -122,7 +122,8 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
   /** All layers at a position in their ranges of conductivity. */
   Walls at(double position) {
     Map<Face, List<WallLayer>> changed = new EnumMap<>(Face.class);
-    layers.forEach((face, list) -> changed.put(face, list.stream().map(l -> l.at(position)).toList()));
+    layers.forEach(
+        (face, list) -> changed.put(face, list.stream().map(l -> l.at(position)).toList()));
     return new Walls(changed, joints);
   }
 

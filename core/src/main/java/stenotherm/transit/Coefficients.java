@@ -13,14 +13,13 @@ import java.util.Map;
 @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
 record Coefficients(double[] films, double[] conductivities) {
   /**
-   * What a film counts beside a conductivity: about its share in the resistance of an insulated
-   * wall.
+   * Weight of a relative change of a film: about its share in the resistance of an insulated wall.
    */
   private static final double PART_OF_FILM = 0.2;
 
   /**
    * How far these coefficients are from others: about the relative change of the heat that a wall
-   * lets through. Infinite where a film vanishes.
+   * lets through. Infinite if one of two films is 0.
    */
   double distance(Coefficients other) {
     return Math.max(

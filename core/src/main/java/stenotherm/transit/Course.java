@@ -20,12 +20,12 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 
 /**
- * A parcel on a journey with its uncertain quantities somewhere in their ranges, whoever computes
- * it: what acts on it when, and the coefficients that follow from temperatures. Has no cells; the
- * films that it last used are its state, so that it belongs to one run.
+ * A parcel on a journey under one variation, for any engine: what acts on it at which time, and the
+ * coefficients that follow from temperatures. Has no cells. It remembers the films last used, so
+ * each run needs its own.
  */
 final class Course {
-  /** How far a surface is from the air towards the inside, before anything is known: assumed. */
+  /** First guess of (surface - air) over (inside - air) [-]: assumed. */
   private static final double SURFACE_PART = 0.2;
 
   private final ParcelBody body;
@@ -95,7 +95,7 @@ final class Course {
     return body.parcel().initialState(journey.startTemperature());
   }
 
-  /** Names of the boundaries that meet the same air all the way. */
+  /** Names of the boundaries that meet nothing but the air on the whole journey. */
   Set<String> inOneAir() {
     Set<String> names = new LinkedHashSet<>();
     for (int port = 0; port < body.ports().size(); port++) {
@@ -156,7 +156,7 @@ final class Course {
     return List.copyOf(stages);
   }
 
-  /** Temperatures during a stage as long as nobody has computed any. */
+  /** First guess of the mean temperatures of a stage. */
   Temperatures guess(Stage stage) {
     double ambient = outside.get(stage.leg()).meanAmbient(stage.from(), stage.to());
     double inside = (ambient + journey.startTemperature()) / 2;

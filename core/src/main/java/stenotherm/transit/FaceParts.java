@@ -16,8 +16,8 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 
 /**
- * The parts of faces that meet something else in any leg of a journey: the rectangles between all
- * edges of all contacts, so that in each leg a part meets one thing only.
+ * The parts of faces that meet something else in any leg of some journeys: the rectangles between
+ * all edges of all contacts, so that in each leg a part meets one thing only.
  */
 final class FaceParts {
   /** Edges this close are one edge but for round-off, as a part of the face's extent. */
@@ -97,7 +97,7 @@ final class FaceParts {
         .ifPresent(
             contact -> {
               throw new InvalidInputException(
-                  "contact on " + contact.face().label(),
+                  "contact on the " + contact.face().words(),
                   "covers a part of the face that the model was not built for; build it for this"
                       + " journey as well");
             });

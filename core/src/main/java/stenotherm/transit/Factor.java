@@ -17,7 +17,7 @@ public enum Factor {
   SURFACE_FILM("surface film"),
   /** Power of all warmers, times the strength that each states. */
   WARMER_STRENGTH("warmer strength"),
-  /** Temperatures of the air and of neighbours that touch, by the spread that each leg states. */
+  /** Temperatures of the air and of things that touch the parcel, by the spread of each leg. */
   AMBIENT("ambient temperature"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
   SOLAR_ABSORPTANCE("solar absorptance");

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The coefficients with which a leg was computed: in what was planned of it, the last of its parts;
- * where they are refreshed all the time, those with which it began.
+ * The coefficients of a leg: those of the last stage that begins before its planned end; with live
+ * coefficients, those with which the leg began.
  *
  * <p>Experimental. A value, thus thread-safe.
  *

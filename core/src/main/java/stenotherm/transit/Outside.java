@@ -79,8 +79,8 @@ final class Outside {
 
   /**
    * Surface coefficients for the mean ambient and the mean sun from one time to another, and the
-   * surface temperatures at its start [W/(m2 K)]. A face in the sun takes on about its sol-air
-   * temperature, which stands for its own then.
+   * surface temperatures at its start [W/(m2 K)]. A face in the sun is taken to have its sol-air
+   * temperature.
    */
   double[] coefficients(double[] surface, double from, double to) {
     for (int port = 0; port < meetings.length; port++) {
@@ -115,7 +115,7 @@ final class Outside {
     return surroundings.ambient().mean(from, to) + shift;
   }
 
-  /** Tells whether a boundary meets the temperature of the air and nothing else. */
+  /** Tells whether a boundary meets nothing but the air. */
   boolean meetsAirAlone(int port) {
     Meeting meeting = meetings[port];
     return !(meeting.contact() instanceof Contact.Neighbour)

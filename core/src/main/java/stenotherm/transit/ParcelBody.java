@@ -15,12 +15,12 @@ import java.util.Map;
 import java.util.Set;
 import stenotherm.base.Face;
 import stenotherm.base.Orientation;
-import stenotherm.grid.Point;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
+import stenotherm.grid.Point;
 import stenotherm.material.Material;
 import stenotherm.modal.ReducedModel;
 import stenotherm.parcel.Container;
@@ -30,10 +30,12 @@ import stenotherm.parcel.PlacedWarmer;
 
 /**
  * What all runs of a packing share: where it meets the outside, what is read of it, and which of
- * its blocks conduct otherwise from run to run or from leg to leg. Immutable.
+ * its blocks change their conductivity from run to run or from stage to stage. Immutable.
  */
 final class ParcelBody {
-  /** Positions in ranges of conductivity between which a block counts as uncertain. */
+  /**
+   * A block whose conductivity differs between minus and plus this position counts as uncertain.
+   */
   private static final double END = 1;
 
   /** Where only names are wanted, not conductivities [K]. */
@@ -64,7 +66,7 @@ final class ParcelBody {
     return new ParcelBody(parcel, parts, network.boundaryPorts(), findVarying(parcel, network));
   }
 
-  /** Describes a packing by a model that was made of it. */
+  /** Describes a packing by its reduced model. */
   static ParcelBody of(Parcel parcel, FaceParts parts, ReducedModel model) {
     return new ParcelBody(parcel, parts, model.boundaryPorts(), model.varying());
   }
@@ -81,11 +83,10 @@ final class ParcelBody {
     solids(parcel)
         .forEach(
             (name, material) -> {
-              boolean uncertain =
-                  low.get(name).conductivity() != high.get(name).conductivity();
-              boolean hasCells = network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
-              if (hasCells
-                  && (uncertain || air.contains(name) || material.followsTemperature())) {
+              boolean uncertain = low.get(name).conductivity() != high.get(name).conductivity();
+              boolean hasCells =
+                  network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
+              if (hasCells && (uncertain || air.contains(name) || material.followsTemperature())) {
                 names.add(name);
               }
             });
@@ -172,7 +173,7 @@ final class ParcelBody {
     return outputs.indexOf(new TransitOutput(quantity, of));
   }
 
-  /** Blocks whose conductivity may change: in the order of factors. */
+  /** Blocks whose conductivity may change, in the order of the factors. */
   List<String> varying() {
     return varying;
   }

@@ -27,16 +27,19 @@ import stenotherm.parcel.Parcel;
 /**
  * A packing made ready for many journeys: built once, then each run takes milliseconds.
  *
- * <p>The model is built for journeys that it is told of. Any other journey runs as well, as long as
- * the parcel touches the same things on the same parts of its faces and no face is in the sun, or
- * meets anything but the air around, that never did in those: then its basis lacks what drives it
- * and the run is refused. A run is as close to the full solver where films and conductivities are
- * like those of the journeys told, or within the ranges of the uncertain quantities.
+ * <p>The model is built for given journeys. Other journeys run as well if contacts cover only parts
+ * of faces that a contact of a given journey covers, and if each face that meets nothing but the
+ * air on all given journeys does so on the other one. Else the run is refused: the model lacks what
+ * drives it. The error estimate holds where films and conductivities are like those of the given
+ * journeys or within the ranges of the uncertain quantities.
+ *
+ * <p>Each run finds its own coefficients by going through the journey a few times on the model;
+ * nothing that one run learns reaches another.
  *
  * <p>A parcel in which something melts, or whose settings ask for it, is stepped cell by cell: the
- * model then holds the grid alone, and a run takes seconds.
+ * model then holds nothing but the grid, and a run takes seconds.
  *
- * <p>Experimental. Immutable, thus thread-safe: runs have the same bits on any thread, whatever ran
+ * <p>Experimental. Immutable, thus thread-safe: a run has the same bits on any thread, whatever ran
  * before.
  */
 public final class ParcelModel {
@@ -55,7 +58,7 @@ public final class ParcelModel {
    * What stepping every cell takes.
    *
    * @param network the network with nominal materials
-   * @param settings how finely
+   * @param settings mesh, time steps and solver
    * @param reason why every cell is stepped; empty if that was asked for
    */
   private record Stepping(HeatNetwork network, IntegratorSettings settings, String reason) {
@@ -82,11 +85,11 @@ public final class ParcelModel {
   }
 
   /**
-   * Builds the model of a packing for one journey and what is like it.
+   * Builds the model of a packing for one journey and others like it.
    *
    * @param parcel the packing
    * @param journey the journey
-   * @param settings how finely
+   * @param settings mesh, time steps and solver
    * @return the model
    * @throws InvalidInputException if the ambient of a leg does not cover its time
    * @throws CancellationException if an interrupt stopped it
@@ -97,12 +100,12 @@ public final class ParcelModel {
   }
 
   /**
-   * Builds the model of a packing for several journeys and what is like them.
+   * Builds the model of a packing for several journeys and others like them.
    *
    * @param parcel the packing
    * @param journeys the journeys, at least one; conductivities are taken cell by cell at the mean
-   *     temperatures of the first
-   * @param settings how finely
+   *     temperatures of the longest stage of the first
+   * @param settings mesh, time steps and solver
    * @return the model
    * @throws InvalidInputException if there is no journey, or the ambient of a leg does not cover
    *     its time
@@ -111,7 +114,7 @@ public final class ParcelModel {
    */
   public static ParcelModel of(Parcel parcel, List<Journey> journeys, TransitSettings settings) {
     if (journeys.isEmpty()) {
-      throw new InvalidInputException("journeys", "there is none; a model is built for journeys");
+      throw new InvalidInputException("journeys", "there is none; a model needs at least one");
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
     HeatNetwork network = parcel.network(settings.mesh(), parts.patches());
@@ -136,11 +139,11 @@ public final class ParcelModel {
   }
 
   /**
-   * Writes what runs need, without the cells: some megabytes. The class that reads it documents
-   * each byte.
+   * Writes what runs need, without the cells: some megabytes. The format is documented in {@code
+   * StoredParcel}.
    *
    * @param out where to write to; neither flushed nor closed
-   * @throws IOException if it cannot be written to
+   * @throws IOException if writing fails
    * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
    */
   public void write(DataOutput out) throws IOException {
@@ -149,9 +152,7 @@ public final class ParcelModel {
     }
     TreeSet<String> names = new TreeSet<>(inOneAir);
     StoredParcel.write(
-        body,
-        new StoredParcel.Content(cells, interval, names, reduced, reduction.errors()),
-        out);
+        body, new StoredParcel.Content(cells, interval, names, reduced, reduction.errors()), out);
   }
 
   /**
@@ -163,10 +164,10 @@ public final class ParcelModel {
    * @param in where to read from; exactly the model is read
    * @param parcel the packing that the model was built for
    * @return the model
-   * @throws InvalidInputException if it was stored of another packing
-   * @throws stenotherm.modal.ModelFormatException if it is no stored model, one of another version,
-   *     or damaged
-   * @throws IOException if it cannot be read from
+   * @throws InvalidInputException if it was built for another packing
+   * @throws stenotherm.modal.ModelFormatException if this is no stored model, or one of another
+   *     version, or damaged
+   * @throws IOException if reading fails
    */
   public static ParcelModel read(DataInput in, Parcel parcel) throws IOException {
     StoredParcel.Read read = StoredParcel.read(in, parcel);
@@ -182,7 +183,7 @@ public final class ParcelModel {
         new Reduction(reduced.model().modes(), content.errors()));
   }
 
-  /** Names of the boundaries that meet the same air in all of some courses. */
+  /** Names of the boundaries that meet nothing but the air in all of some courses. */
   static Set<String> inOneAir(List<Course> courses) {
     Set<String> names = new LinkedHashSet<>(courses.get(0).inOneAir());
     courses.forEach(course -> names.retainAll(course.inOneAir()));
@@ -226,7 +227,7 @@ public final class ParcelModel {
    * Runs the packing through a journey.
    *
    * @param journey the journey
-   * @param variation where the uncertain quantities lie
+   * @param variation where the uncertain quantities lie in their ranges
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException if the ambient of a leg does not cover its time, the journey
    *     meets what the model was not built for, or the variation names a warmer or leg that is not
@@ -240,8 +241,8 @@ public final class ParcelModel {
    * Runs the packing through a journey, watched by a listener.
    *
    * @param journey the journey
-   * @param variation where the uncertain quantities lie
-   * @param listener told of each stored value, in simulated seconds; may stop the run
+   * @param variation where the uncertain quantities lie in their ranges
+   * @param listener called at each stored time, in simulated seconds; may stop the run
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException as without a listener
    */
@@ -255,10 +256,10 @@ public final class ParcelModel {
 
   /**
    * Runs the packing through a journey by stepping every cell under the coefficients that {@link
-   * #run} would find: what the reduction leaves can be seen from the difference.
+   * #run} would find: the difference is the error of the reduction.
    *
    * @param journey the journey
-   * @param variation where the uncertain quantities lie
+   * @param variation where the uncertain quantities lie in their ranges
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException as {@link #run}
    */
@@ -271,8 +272,7 @@ public final class ParcelModel {
     EngineChoice choice = new EngineChoice(cells, "", null, schedule.change());
     return stepped(
         course,
-        engine ->
-            schedule.on(engine, course, reduced.model().body(), reduced.reference()),
+        engine -> schedule.on(engine, course, reduced.model().body(), reduced.reference()),
         choice,
         ProgressListener.NONE);
   }
@@ -312,11 +312,10 @@ public final class ParcelModel {
 
   private FullEngine fullEngine(Course course) {
     HeatNetwork network = new VariedCells(course, stepping().network).network();
-    return new FullEngine(
-        network, body.probes(), course.initialState(), stepping().settings);
+    return new FullEngine(network, body.probes(), course.initialState(), stepping().settings);
   }
 
-  /** The field of a moment, by going through the journey until then. */
+  /** The field at one time, by going through the journey until then. */
   private Supplier<TemperatureField> fieldAt(Course course, RegimeOf regime, double moment) {
     return () -> {
       FullEngine engine = fullEngine(course);
@@ -344,9 +343,7 @@ public final class ParcelModel {
   private Course course(Journey journey, Variation variation) {
     for (String warmer : variation.warmers().keySet()) {
       requireKnown(
-          "warmer",
-          warmer,
-          body.parcel().warmers().stream().map(each -> each.name()).toList());
+          "warmer", warmer, body.parcel().warmers().stream().map(each -> each.name()).toList());
     }
     for (int leg : variation.legs().keySet()) {
       if (leg < 0 || leg >= journey.legs().size()) {
@@ -357,7 +354,9 @@ public final class ParcelModel {
     }
     for (String place : variation.places().keySet()) {
       requireKnown(
-          "place", place, journey.legs().stream().map(leg -> leg.place().name()).distinct().toList());
+          "place",
+          place,
+          journey.legs().stream().map(leg -> leg.place().name()).distinct().toList());
     }
     body.parts().requireContactsOf(journey);
     Course course = new Course(body, journey, variation);
@@ -400,9 +399,9 @@ public final class ParcelModel {
   }
 
   /**
-   * Returns how the packing was reduced, and an estimate of what that costs: the largest error of
-   * each output over runs through the first journey, with all uncertain quantities nominal, at
-   * their low and at their high ends.
+   * Returns the number of modes and an estimate of the error in each output: the largest over three
+   * runs through the first journey, with all uncertain quantities nominal, all at their low ends
+   * and all at their high ends.
    *
    * @return the reduction; empty if every cell is stepped
    */
@@ -410,7 +409,7 @@ public final class ParcelModel {
     return Optional.ofNullable(reduction);
   }
 
-  /** Coefficients that runs have at hand; more are found by runs that need them. */
+  /** Number of settings at hand; a run that needs others makes its own. */
   int settingsAtHand() {
     return reduced == null ? 0 : reduced.atHand().size();
   }

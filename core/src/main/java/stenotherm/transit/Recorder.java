@@ -36,11 +36,14 @@ final class Recorder implements Run.Visitor {
 
   /** Keeps what is needed to make the field of a moment later. */
   interface Camera {
-    /** Takes up the state of the engine now; its field is made when the result is asked for it. */
+    /** Keeps the present state of the engine; its field is made when the result is asked for it. */
     Supplier<TemperatureField> take(double time);
   }
 
-  /** How much warmer the middle of a cavity's floor is than that of its ceiling, and their mean. */
+  /**
+   * How much warmer the middle of the cavity's lowest face is than that of its highest, and their
+   * mean.
+   */
   record FillDifference(double kelvin, double meanTemperature) {}
 
   /** An animal's extremes in a row, and its alarm band. */
@@ -132,7 +135,7 @@ final class Recorder implements Run.Visitor {
     hottest.offer(hot, time, camera);
   }
 
-  /** Keeps the moment of each leg when the cavity is most warmer below than above. */
+  /** Keeps the largest excess of the cavity's lowest face over its highest in each leg. */
   private void noteFill(int leg, double[] row) {
     Orientation orientation = course.journey().legs().get(leg).surroundings().orientation();
     double below = row[inside[orientation.down().ordinal()]];

@@ -20,33 +20,36 @@ import stenotherm.modal.ReducedModel;
  * A packing reduced to a few modes: finds the coefficients of a course and runs through it, without
  * any cell. Immutable, thus thread-safe; a run leaves nothing behind.
  *
- * <p>Coefficients depend on temperatures and these on coefficients. So a run first goes through the
- * journey under coefficients that are near and at hand, takes the mean temperatures of each stage,
- * and the coefficients at these; and again under those, until they hardly change. Each passage
- * leaves about a tenth of the change.
+ * <p>Coefficients depend on temperatures and temperatures on coefficients: a fixed point. A run
+ * first goes through the journey under the nearest settings at hand and takes the coefficients at
+ * the mean temperatures of each stage; then it goes through again under those, until they hardly
+ * change. Each pass leaves about a tenth of the change. Coefficients that lie closer than {@link
+ * #SHARED} to those of a setting use that setting, which saves the modes of a new one.
  */
 final class ReducedParcel {
   /**
-   * Stages whose coefficients are no farther apart than that share a setting. Half as much again is
-   * lost at most, since the means are found under the shared ones; see the agreement tests.
+   * Stages whose coefficients are no farther apart than this share a setting. As the means are
+   * found under the shared coefficients, these may be off by half as much again; see the agreement
+   * tests.
    */
   static final double SHARED = 0.004;
 
-  /** Passages under settings that are at hand: each costs a run. */
+  /** Most passes under settings at hand; each costs a run. */
   private static final int MOST_NEAR = 3;
 
-  /** Passages under settings of a run's own: each costs the modes of each stage. */
+  /** Most passes under settings of a run's own; each costs the modes of each stage. */
   private static final int MOST_OWN = 3;
 
   /**
    * When after a leg's beginning its coefficients are taken anew [s], if it lasts half as long
    * again: surfaces, walls and fill settle one after another, ever more slowly.
    */
-  private static final List<Double> SETTLING = java.util.Arrays.stream(System.getProperty("SPLITS","1,4").split(",")).map(x -> 3600*Double.parseDouble(x)).toList();
+  private static final List<Double> SETTLING = List.of(3600.0, 4 * 3600.0);
 
-  private static final double WORTH = Double.parseDouble(System.getProperty("WORTH","1.5"));
+  private static final double HALF_AS_LONG_AGAIN = 1.5;
 
-  /** Where only kinks and ends of stages matter [s]. */
+
+  /** Interval of a run that stores nothing [s]. */
   private static final double NO_INTERVAL = Double.MAX_VALUE;
 
   private final ParcelBody body;
@@ -55,7 +58,7 @@ final class ReducedParcel {
   private final List<Schedule.Setting> atHand;
 
   /**
-   * Takes up a model.
+   * Starts from a model.
    *
    * @param reference conductivities of the blocks that vary in the network of the model [W/(m K)]
    * @param atHand settings that runs may share
@@ -120,14 +123,14 @@ final class ReducedParcel {
     Set<Double> splits = new HashSet<>();
     splits.add(planned);
     for (double after : SETTLING) {
-      if (planned - from >= WORTH * after) {
+      if (planned - from >= HALF_AS_LONG_AGAIN * after) {
         splits.add(from + after);
       }
     }
     return splits;
   }
 
-  /** The settings at hand that are nearest; none if a stage has no likeness among them. */
+  /** The nearest setting at hand for each stage; empty if a stage has none. */
   private List<Schedule.Setting> near(List<Coefficients> wanted) {
     List<Schedule.Setting> near = new ArrayList<>();
     for (Coefficients each : wanted) {
@@ -175,8 +178,7 @@ final class ReducedParcel {
     }
     double distance = 0;
     for (int stage = 0; stage < wanted.size(); stage++) {
-      distance =
-          Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
+      distance = Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
     }
     return distance;
   }
@@ -218,8 +220,7 @@ final class ReducedParcel {
   /** The mean field of the longest stage of a course. */
   TemperatureField meanField(Course course) {
     Schedule schedule = schedule(course);
-    Stage longest =
-        Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
+    Stage longest = Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     List<TemperatureField> found = new ArrayList<>();
     new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
@@ -245,8 +246,7 @@ final class ReducedParcel {
       Course course, double interval, Reduction reduction, int cells, ProgressListener listener) {
     Schedule schedule = schedule(course);
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Recorder recorder =
-        new Recorder(course, engine, time -> engine.moment(), interval, listener);
+    Recorder recorder = new Recorder(course, engine, time -> engine.moment(), interval, listener);
     Run run = new Run(course, schedule.on(engine, course), engine, interval);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(

@@ -16,13 +16,13 @@ import stenotherm.parcel.PlacedPack;
 /**
  * Reduces a packing for the journeys that it is to be sent on.
  *
- * <p>A small model finds the mean temperatures of the first journey. The network's conductivities
- * are then taken cell by cell at these, so that what is left to a factor for each block is small.
- * The basis of the large model spans the coefficients that the journeys ask for and, beyond them,
- * those of walls, fill and films at the ends of their ranges.
+ * <p>A small model finds the mean temperature of each cell over the longest stage of the first
+ * journey. The network takes its conductivities at these, so that the factors of blocks stay near
+ * 1. The basis of the large model spans the coefficients that the journeys ask for and those with
+ * walls, fill and films at the ends of their ranges.
  */
 final class ReducedParcelBuilder {
-  /** Coefficients no farther apart than that need no place of their own in the basis. */
+  /** Coefficients no farther apart than this need no resolvents of their own in the basis. */
   private static final double SPANNED = 0.15;
 
   private final ParcelBody body;
@@ -36,8 +36,7 @@ final class ReducedParcelBuilder {
    * @param nominal the network of the packing, materials at the temperatures where they state their
    *     conductivity
    */
-  ReducedParcelBuilder(
-      ParcelBody body, HeatNetwork nominal, List<Course> courses, int threads) {
+  ReducedParcelBuilder(ParcelBody body, HeatNetwork nominal, List<Course> courses, int threads) {
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;
@@ -96,7 +95,7 @@ final class ReducedParcelBuilder {
     return builder;
   }
 
-  /** The small model: for the weakest and the strongest films of a first guess. */
+  /** The small model, for the weakest and the strongest films of a first guess. */
   private ReducedParcel scout() {
     List<Coefficients> guesses = new ArrayList<>();
     for (Course course : courses) {
@@ -131,7 +130,8 @@ final class ReducedParcelBuilder {
   }
 
   /**
-   * The network with the conductivity of each cell at its mean temperature over the first journey.
+   * The network with the conductivity of each cell at its mean temperature over the longest stage
+   * of the first journey.
    *
    * @param reference where to put the conductivities of the blocks that vary [W/(m K)]
    */

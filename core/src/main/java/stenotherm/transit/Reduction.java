@@ -5,15 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * How a transit was reduced to a few modes, and what that may have cost.
+ * The size of a reduced model and the error that it may cause.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param modes number of modes
- * @param errors estimate of the error that the reduction leaves in each output over the whole run,
- *     by the output's name such as "cup coldest" [K; W for heat flows]; see {@link
- *     stenotherm.modal.ModalEngine#errorEstimates()}. The error of the grid and what freezing
- *     coefficients does come on top.
+ * @param errors estimated error of the reduction in each output [K; W for heat flows]: the largest
+ *     over the runs that {@link ParcelModel#reduction} names; see {@link
+ *     stenotherm.modal.ModalEngine#errorEstimates()}. The errors of the grid and of constant
+ *     coefficients come on top
  */
 public record Reduction(int modes, Map<TransitOutput, Double> errors) {
   /** Copies the map, its order kept. */

@@ -7,9 +7,12 @@ interface Regime {
   /** The stages, one after the other from sealing until the end. */
   List<Stage> stages();
 
-  /** Lets the engine go on under the coefficients of a stage, which it is about to begin. */
+  /** Gives the engine the coefficients of the stage that it is about to begin. */
   Coefficients enter(int stage);
 
-  /** Tells whether a stage's coefficients stand for its leg rather than those before. */
+  /**
+   * Tells whether a stage's coefficients are to be reported for its leg, instead of those of
+   * earlier stages.
+   */
   boolean standsForLeg(int stage);
 }

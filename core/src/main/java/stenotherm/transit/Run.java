@@ -8,7 +8,7 @@ import stenotherm.conduction.HeatEngine;
 
 /** An engine that goes through a course. */
 final class Run {
-  /** An instant without duration: the first stored row needs inputs, not a step [s]. */
+  /** A step too short to change anything: the first stored row needs inputs [s]. */
   private static final double INSTANT = 1e-6;
 
   private final Course course;
@@ -37,7 +37,7 @@ final class Run {
     /** When the coefficients of a stage hold. */
     default void begin() {}
 
-    /** After each stop of a stage; tells how the run ended if it is not to go on. */
+    /** After each stop of a stage; returns how the run ended if it is not to go on. */
     default @Nullable Outcome stop(Stage stage, double time) {
       return null;
     }

@@ -9,7 +9,7 @@ import stenotherm.modal.ModalConfiguration;
 import stenotherm.modal.ModalEngine;
 
 /**
- * Coefficients that are known beforehand for each stage.
+ * The coefficients of each stage, found before the run that uses them.
  *
  * @param stages the stages from sealing until the end
  * @param settings what holds in each of them
@@ -54,7 +54,7 @@ record Schedule(List<Stage> stages, List<Setting> settings, double change) {
   /**
    * This schedule with every cell stepped.
    *
-   * @param reference network that the reduced model was made of
+   * @param reference network that was reduced
    * @param conductivities those of the blocks that vary in it [W/(m K)]
    */
   Regime on(FullEngine engine, Course course, HeatNetwork reference, double[] conductivities) {

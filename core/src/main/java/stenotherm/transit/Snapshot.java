@@ -4,7 +4,7 @@ import java.util.function.Supplier;
 import stenotherm.conduction.TemperatureField;
 
 /**
- * One moment of a transit, whose whole temperature field is put together when it is asked for.
+ * A moment of a transit; its temperature field is made on request.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */

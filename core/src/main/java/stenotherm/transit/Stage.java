@@ -1,7 +1,7 @@
 package stenotherm.transit;
 
 /**
- * A part of a leg that is computed under coefficients of its own.
+ * A leg or a part of one that has coefficients of its own.
  *
  * @param leg position of the leg
  * @param from its beginning, since sealing [s]

@@ -29,7 +29,7 @@ import stenotherm.parcel.Parcel;
  * long      0x5354454E50415243, "STENPARC"
  * int       version, 1
  * int       length of the part that follows [bytes], at most 2^24
- * part      long    checksum (CRC-32) of the packing's blocks in words
+ * part      long    checksum (CRC-32) of the text of the packing's blocks
  *           int     number of solid cells
  *           double  time between stored values [s]
  *           int     contacts, at most 1000; for each
@@ -55,7 +55,9 @@ final class StoredParcel {
   private static final int LONGEST = 1 << 24;
   private static final int MOST = 1000;
 
-  /** Where the version and the length stand; faults in the part are told by its beginning. */
+  /**
+   * Positions of the version and of the length; a fault inside the part is reported at the latter.
+   */
   private static final int VERSION_AT = 8;
 
   private static final int LENGTH_AT = 12;
@@ -120,7 +122,7 @@ final class StoredParcel {
     return checksum.getValue();
   }
 
-  /** A checksum of what a packing is made of. */
+  /** A checksum of the text of a packing's blocks. */
   private static long words(Parcel parcel) {
     return checksum(parcel.layout().blocks().toString().getBytes(StandardCharsets.UTF_8));
   }
@@ -143,7 +145,7 @@ final class StoredParcel {
     DataInputStream part = new DataInputStream(new ByteArrayInputStream(bytes));
     if (part.readLong() != words(parcel)) {
       throw new InvalidInputException(
-          "packing '" + parcel.name() + "'", "is not the one that the model was stored of");
+          "packing '" + parcel.name() + "'", "is not the one that the model was built for");
     }
     try {
       return read(part, in, parcel);
@@ -193,15 +195,13 @@ final class StoredParcel {
       readAll(conductivities, part);
       atHand.add(reduced.setting(new Coefficients(films, conductivities)).forManyReadings());
     }
-    Content content =
-        new Content(cells, interval, inOneAir, reduced.withAtHand(atHand), named);
+    Content content = new Content(cells, interval, inOneAir, reduced.withAtHand(atHand), named);
     return new Read(body, content);
   }
 
   private static int count(String field, int value, int most) throws ModelFormatException {
     if (value < 0 || value > most) {
-      throw new ModelFormatException(
-          field, LENGTH_AT, value + " must lie between 0 and " + most);
+      throw new ModelFormatException(field, LENGTH_AT, value + " must lie between 0 and " + most);
     }
     return value;
   }

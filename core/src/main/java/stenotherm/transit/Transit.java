@@ -7,20 +7,24 @@ import stenotherm.parcel.Parcel;
 /**
  * Sends a parcel on a journey.
  *
- * <p>Coefficients are frozen for each leg, for a leg of more than six hours in two parts: surface
- * coefficients at the mean temperatures of each face and of the ambient, conductivities that depend
- * on temperature at the mean temperature of each cell, those of air that convects at the mean of
- * its block and by how the parcel lies. A delay of a leg has coefficients of its own, so that what
- * comes before does not depend on it. These means are found beforehand, by going through the
- * journey repeatedly with a small model; {@link TransitResult#coefficientChange} tells what that
- * leaves.
+ * <p>Coefficients are constant within a stage: a leg, the first two hours and the rest of a leg of
+ * more than six, or a delay, so that nothing before a delay depends on it. Surface coefficients are
+ * those at the mean temperatures of each surface and of the ambient over the stage. Conductivities
+ * that depend on temperature are taken cell by cell, at the mean temperatures of the longest stage;
+ * in each stage they are multiplied by a factor for each block, that of the block's mean
+ * temperature. Air that convects has the conductivity of its mean temperature and of how the parcel
+ * lies.
  *
- * <p>What is linear then runs on a {@linkplain stenotherm.modal.ReducedModel reduced model}, or
- * with every cell if that is {@linkplain Solver#FASTER faster} or {@linkplain TransitSettings#full
- * asked for}. A parcel in which something melts runs on the full solver, with coefficients taken
- * from its state as a leg begins and a quarter of an hour, an hour and four hours later. With
- * {@linkplain TransitSettings#live live} coefficients conductivities follow the temperatures, films
- * and air every five minutes, on the full solver. {@link TransitResult#engine} tells which it was
+ * <p>A small model finds the mean temperatures by which the {@linkplain
+ * stenotherm.modal.ReducedModel reduced model} is built. The run then goes through the journey a
+ * few times, each time under the coefficients at the mean temperatures of the time before, until
+ * they hardly change; {@link TransitResult#coefficientChange} says by how much they still would.
+ *
+ * <p>A parcel in which something melts runs on the full solver, as does any other if that is
+ * {@linkplain TransitSettings#full asked for}. The full solver takes coefficients from its state as
+ * a leg begins and a quarter of an hour, an hour and four hours later. With {@linkplain
+ * TransitSettings#live live} coefficients conductivities follow the temperatures all the time,
+ * films and air every five minutes, on the full solver. {@link TransitResult#engine} says which ran
  * and why.
  *
  * <p>Experimental. Stateless, thus thread-safe.
@@ -33,8 +37,8 @@ public final class Transit {
    *
    * @param parcel the parcel
    * @param journey the journey
-   * @param variation which uncertain quantities are at an end of their range
-   * @param settings how finely
+   * @param variation where the uncertain quantities lie in their ranges
+   * @param settings mesh, time steps and solver
    * @return the history
    * @throws stenotherm.base.InvalidInputException if the ambient of a leg does not cover its time
    */
@@ -48,9 +52,9 @@ public final class Transit {
    *
    * @param parcel the parcel
    * @param journey the journey
-   * @param variation which uncertain quantities are at an end of their range
-   * @param settings how finely
-   * @param listener told of each stored value, in simulated seconds; may stop the run
+   * @param variation where the uncertain quantities lie in their ranges
+   * @param settings mesh, time steps and solver
+   * @param listener called at each stored time, in simulated seconds; may stop the run
    * @return the history; partial if the outcome is not completed
    * @throws stenotherm.base.InvalidInputException if the ambient of a leg does not cover its time
    */

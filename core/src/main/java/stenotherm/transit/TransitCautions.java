@@ -12,7 +12,7 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Parcel;
 
-/** What must be said beside a transit, whatever came out. */
+/** The cautions that go with every transit, whatever its result. */
 final class TransitCautions {
   private TransitCautions() {}
 
@@ -80,6 +80,6 @@ final class TransitCautions {
         + Checks.show(absorptance.range().low(), "")
         + " to "
         + Checks.show(absorptance.range().high(), "")
-        + (known ? "." : ", which nobody has measured for this parcel.");
+        + (known ? "." : ", not measured for this parcel.");
   }
 }

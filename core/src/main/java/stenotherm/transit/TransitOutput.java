@@ -34,7 +34,7 @@ public record TransitOutput(Quantity quantity, String of) {
   }
 
   /**
-   * Returns the output in words, which no other output of a parcel has.
+   * Returns the output in words, unique in a parcel.
    *
    * @return for example "cup coldest"
    */

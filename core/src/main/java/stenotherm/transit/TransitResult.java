@@ -19,7 +19,6 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.Port;
-import stenotherm.conduction.Probe;
 import stenotherm.conduction.TransientSolution;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
@@ -88,7 +87,7 @@ public final class TransitResult {
   }
 
   /**
-   * Returns which quantities were at an end of their range.
+   * Returns where the uncertain quantities lay in their ranges.
    *
    * @return the variation
    */
@@ -197,9 +196,7 @@ public final class TransitResult {
 
   /** The face and its parts. */
   private List<Port.BoundaryPort> on(Face face) {
-    return body.ports().stream()
-        .filter(port -> body.parts().faceOf(port.name()) == face)
-        .toList();
+    return body.ports().stream().filter(port -> body.parts().faceOf(port.name()) == face).toList();
   }
 
   private double[] column(TransitOutput.Quantity quantity, String of) {
@@ -275,9 +272,9 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the field when the cold margin of an animal was smallest.
+   * Returns the moment when the cold margin of an animal was smallest.
    *
-   * @return the field at that stored time
+   * @return that stored time and its field
    * @throws IllegalStateException if the run failed before it stored anything
    */
   public Snapshot coldestMoment() {
@@ -285,9 +282,9 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the field when the hot margin of an animal was smallest.
+   * Returns the moment when the hot margin of an animal was smallest.
    *
-   * @return the field at that stored time
+   * @return that stored time and its field
    * @throws IllegalStateException if the run failed before it stored anything
    */
   public Snapshot hottestMoment() {
@@ -345,7 +342,7 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the reduction that was stepped instead of every cell.
+   * Returns the reduced model that ran instead of the full solver.
    *
    * @return the reduction; empty if the full solver ran
    */
@@ -354,20 +351,20 @@ public final class TransitResult {
   }
 
   /**
-   * Returns an estimate of the error that the reduction leaves in an animal's coldest temperature.
+   * Returns the estimated error of the reduction in an animal's coldest temperature.
    *
    * @param cup name of the cup
-   * @return the largest over the run [K]; 0 if the full solver ran
+   * @return the estimate of {@link Reduction#errors} [K]; 0 if the full solver ran
    */
   public double reductionErrorOfColdest(String cup) {
     return reductionError(COLDEST, cup);
   }
 
   /**
-   * Returns an estimate of the error that the reduction leaves in an animal's hottest temperature.
+   * Returns the estimated error of the reduction in an animal's hottest temperature.
    *
    * @param cup name of the cup
-   * @return the largest over the run [K]; 0 if the full solver ran
+   * @return the estimate of {@link Reduction#errors} [K]; 0 if the full solver ran
    */
   public double reductionErrorOfHottest(String cup) {
     return reductionError(HOTTEST, cup);
@@ -379,11 +376,11 @@ public final class TransitResult {
   }
 
   /**
-   * Tells by how much a coefficient that was frozen for a leg would change if it were taken again
-   * at the mean temperatures of this run: what the search for the coefficients left.
+   * Tells by how much a coefficient would still change if it were taken again at the mean
+   * temperatures of its stage: what the search for the coefficients left.
    *
-   * @return the largest ratio of a new surface coefficient or a cell's conductivity to the old one,
-   *     less one; empty if they were not frozen beforehand
+   * @return the largest ratio of a new and an old surface coefficient or conductivity of a block,
+   *     the larger over the smaller, less one; empty if coefficients were not found beforehand
    */
   public OptionalDouble coefficientChange() {
     double change = account.choice.change();
@@ -400,7 +397,7 @@ public final class TransitResult {
   }
 
   /**
-   * Returns what must be said beside the result, without the cautions of the animals.
+   * Returns the cautions that go with the result, without those of the animals.
    *
    * @return cautions as sentences; unmodifiable
    */

@@ -6,7 +6,7 @@ import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
 
 /**
- * How finely a transit is computed.
+ * How a transit is computed: mesh, time steps, solver, threads.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
@@ -14,8 +14,8 @@ import stenotherm.grid.MeshControl;
  * @param interval time between stored values [s]
  * @param stepping time steps of the full solver; a reduced model steps exactly
  * @param solver what solves the heat equation
- * @param threads number of threads that make a reduced model, with the one that calls; they end
- *     before a run begins, and the results are the same to the last bit for any number
+ * @param threads number of threads that build a reduced model, the calling one included; they end
+ *     before a run begins, and results have the same bits for any number
  */
 public record TransitSettings(
     MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver, int threads) {
@@ -57,7 +57,7 @@ public record TransitSettings(
 
   /**
    * The same settings with films and conductivities that follow the temperatures during a leg,
-   * which takes the full solver. What freezing them does can be seen from the difference.
+   * which takes the full solver. The difference shows the effect of constant coefficients.
    *
    * @return the slower settings
    */
@@ -75,9 +75,9 @@ public record TransitSettings(
   }
 
   /**
-   * The same settings with several threads where they save time: while a reduced model is made.
+   * The same settings with several threads for building a reduced model.
    *
-   * @param number the number, with the thread that calls
+   * @param number the number, the calling thread included
    * @return the changed settings
    * @throws stenotherm.base.InvalidInputException if it is not above 0
    */

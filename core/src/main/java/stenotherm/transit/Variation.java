@@ -34,14 +34,13 @@ public record Variation(
   /** The farthest position from nominal. */
   public static final double MOST = 3;
 
-  /** The largest offset [K]. */
+  /** Possible offsets [K]. */
   private static final Range OFFSETS = new Range(-100, 100);
 
   private static final Range POSITIONS = new Range(-MOST, MOST);
 
   /** Nothing varied. */
-  public static final Variation NOMINAL =
-      new Variation(Map.of(), Map.of(), 0, Map.of(), Map.of());
+  public static final Variation NOMINAL = new Variation(Map.of(), Map.of(), 0, Map.of(), Map.of());
 
   /**
    * Copies the maps.
@@ -53,7 +52,8 @@ public record Variation(
     Map<Factor, Double> copy = new EnumMap<>(Factor.class);
     copy.putAll(positions);
     copy.forEach((factor, position) -> checkedPosition(factor.words(), position));
-    warmers.forEach((warmer, position) -> checkedPosition("strength of '" + warmer + "'", position));
+    warmers.forEach(
+        (warmer, position) -> checkedPosition("strength of '" + warmer + "'", position));
     positions = Collections.unmodifiableMap(copy);
     warmers = Collections.unmodifiableMap(new LinkedHashMap<>(warmers));
     checkedOffset("ambient offset", offset);
@@ -69,7 +69,7 @@ public record Variation(
         position,
         POSITIONS,
         "",
-        "It is no value: -1 is the low end of the range, 1 the high end.");
+        "A position is not a value: -1 is the low end of the range, 1 the high end.");
   }
 
   private static void checkedOffset(String of, double kelvin) {

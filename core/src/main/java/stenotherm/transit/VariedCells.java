@@ -5,15 +5,15 @@ import java.util.Map;
 import stenotherm.conduction.HeatNetwork;
 
 /**
- * The cells of a packing with walls and fill as a variation has them; materials follow their own
- * laws, air that convects gets its conductivity from outside.
+ * The cells of a packing with walls and fill as a variation has them. Materials follow their own
+ * laws; air that convects is given its conductivity.
  */
 final class VariedCells {
   private final ParcelBody body;
   private final HeatNetwork network;
 
   /**
-   * Takes up the materials of a course.
+   * Starts from the materials of a course.
    *
    * @param nominal network of the nominal packing, whose grid is kept
    */

@@ -18,7 +18,7 @@ import stenotherm.base.TimeFunction;
  */
 public record WarmerClass(
     String name, PadSize size, TimeFunction power, Range strength, Source source) {
-  /** What every output must say as long as the power is prescribed. */
+  /** The caution that every output must carry as long as the power is prescribed. */
   public static final String AIR_CAUTION =
       "Assumes that the warmer gets enough air; not checked yet.";
 

@@ -179,7 +179,7 @@ class JourneyTest {
     Contact spot =
         Contact.whole(Face.X_MIN, new Contact.Sunlit(rows(new double[] {0, 2}, 500, 500)));
     assertRefused(
-        "sunlight on a part of xMin in leg 'porch': its last row is 500 W/m2 at 2 h after sealing,"
+        "sunlight on a part of the left in leg 'porch': its last row is 500 W/m2 at 2 h after sealing,"
             + " but the leg ends at 6 h; add rows for the last 4 h of it, or end with 0 W/m2",
         () -> journey(porch.in(porch.surroundings().touching(List.of(spot)))));
   }

@@ -63,21 +63,21 @@ class ParcelTest {
   @Test
   void whatSticksOutIsNamedWithItsMillimetres() {
     assertRefused(
-        "packing 'sample': 'a' sticks out of the cavity into the wall xMax by 12.0 mm (0.47 in)"
+        "packing 'sample': 'a' sticks out of the cavity at the right by 12.0 mm (0.47 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(shifted("a", 0.088)), List.of()));
     assertRefused(
-        "packing 'sample': 'a' sticks out of the cavity into the wall yMin by 4.5 mm (0.18 in)"
+        "packing 'sample': 'a' sticks out of the cavity at the front by 4.5 mm (0.18 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", new Position(0, -0.0605, 0))), List.of()));
     assertRefused(
-        "packing 'sample': 'a' sticks out of the cavity into the wall zMax by 8.0 mm (0.31 in)"
+        "packing 'sample': 'a' sticks out of the cavity at the lid by 8.0 mm (0.31 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", new Position(0, 0, 0.1))), List.of()));
     PlacedWarmer far =
         Packings.pad(Packings.steady(1), Face.Z_MIN, Mounting.standingOff(0.152 - 0.005));
     assertRefused(
-        "packing 'sample': 'pad' sticks out of the cavity into the wall zMax by 1.0 mm (0.04 in)"
+        "packing 'sample': 'pad' sticks out of the cavity at the lid by 1.0 mm (0.04 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", MIDDLE)), List.of(far)));
   }
@@ -202,8 +202,9 @@ class ParcelTest {
                 Materials.SHREDDED_PAPER,
                 List.of(Packings.cup("a", MIDDLE)),
                 List.of()));
-    assertRefused("wall xMin: has no layer", () -> Walls.uniform(List.of()));
-    assertRefused("wall zMax: has no layer", () -> Packings.WALLS.with(Face.Z_MAX, List.of()));
+    assertRefused("wall at the left: has no layer", () -> Walls.uniform(List.of()));
+    assertRefused(
+        "wall at the lid: has no layer", () -> Packings.WALLS.with(Face.Z_MAX, List.of()));
   }
 
   @Test

@@ -265,7 +265,7 @@ class SurroundingsTest {
     assertEquals(12.5, left.coefficients().get(0).surfaces().get("xMax"), 1e-9);
     assertTrue(Math.abs(left.mean("cup")[1] - upright.mean("cup")[1]) > 0.01);
     assertTrue(
-        left.cautions().stream().anyMatch(each -> each.contains("on its side, face xMin up")));
+        left.cautions().stream().anyMatch(each -> each.contains("on its side, left face up")));
   }
 
   @Test

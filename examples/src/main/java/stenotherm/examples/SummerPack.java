@@ -33,7 +33,6 @@ import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Walls;
 import stenotherm.transit.TransitResult;
-import stenotherm.words.FaceNames;
 
 /**
  * Which pack carries a gecko through a hot day: none, one or two, of paraffin or of frozen gel, and
@@ -115,7 +114,7 @@ public final class SummerPack {
         .map(
             face ->
                 new PlacedPack(
-                    "pack on " + FaceNames.of(face),
+                    "pack on " + face.words(),
                     pack,
                     Placement.onFace(face, Mounting.taped()),
                     start))

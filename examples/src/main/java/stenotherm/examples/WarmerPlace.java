@@ -18,7 +18,6 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Walls;
 import stenotherm.transit.TransitResult;
-import stenotherm.words.FaceNames;
 
 /**
  * Does a warmer do more on the lid, on a side wall or on the floor, and where does its heat go?
@@ -67,7 +66,7 @@ public final class WarmerPlace {
               Materials.SHREDDED_PAPER,
               List.of(SampleParcel.cup(0.04)),
               List.of(warmer));
-      Row row = new Row(FaceNames.of(face), SampleParcel.send(parcel, day));
+      Row row = new Row(face.words(), SampleParcel.send(parcel, day));
       rows.add(row);
       double lid = row.out(Face.Z_MAX);
       double floor = row.out(Face.Z_MIN);

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Set;
 import stenotherm.base.Provenance;
 import stenotherm.decision.Verdict;
-import stenotherm.words.FaceNames;
 
 /**
  * What must be said beside the numbers of a comparison.
@@ -28,8 +27,7 @@ public final class Cautions {
         boolean inAll =
             rows.stream()
                 .allMatch(each -> each.assessment().verdict().cautions().contains(caution));
-        String text = FaceNames.in(caution);
-        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + text : text);
+        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + caution : caution);
       }
       if (isIllustrative(row)) {
         all.add(ILLUSTRATIVE);

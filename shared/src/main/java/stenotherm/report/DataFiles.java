@@ -98,7 +98,7 @@ final class DataFiles {
     }
     ObjectNode heat = node.putObject("mean_heat_into_parcel_until_opening_W");
     for (Face face : Face.values()) {
-      heat.put(FaceNames.of(face), FaceHeat.mean(row, face));
+      heat.put(face.words(), FaceHeat.mean(row, face));
     }
     addLedger(node.putObject("heat_until_opening_J"), row.planned().ledger());
     ArrayNode coefficients = node.putArray("coefficients_of_legs");
@@ -112,7 +112,7 @@ final class DataFiles {
     }
     node.put("cells", assessment.nominal().cells());
     ArrayNode cautions = node.putArray("cautions");
-    assessment.verdict().cautions().forEach(caution -> cautions.add(FaceNames.in(caution)));
+    assessment.verdict().cautions().forEach(cautions::add);
   }
 
   private static void addMargin(ObjectNode node, Journey journey, Margin margin) {

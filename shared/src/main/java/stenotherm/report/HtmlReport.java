@@ -187,7 +187,7 @@ final class HtmlReport {
     head("face", "mean until opening", "at the tightest moment");
     for (Face face : Face.values()) {
       html.append("<tr>");
-      rowHead(FaceNames.of(face));
+      rowHead(face.words());
       number(watts(FaceHeat.mean(row, face)));
       number(watts(FaceHeat.atTightest(row, face)));
       html.append("</tr>\n");

@@ -15,7 +15,6 @@ import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
-import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
 
 /**
@@ -60,7 +59,7 @@ public record VerdictWords(Figures figures) {
         + Figures.tenth(Times.toHours(tightest.time()))
         + " h after sealing), "
         + leg.name()
-        + (lying == Orientation.LID_UP ? "" : ", " + FaceNames.in(lying.words()))
+        + (lying == Orientation.LID_UP ? "" : ", " + lying.words())
         + "; nominal "
         + figures.difference(verdict.nominal())
         + ", at best "

@@ -7,7 +7,6 @@ import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
-import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
 
 /**
@@ -88,7 +87,7 @@ record Words(Figures figures) {
   static String sides(String boundary) {
     for (Face face : Face.values()) {
       if (boundary.equals(face.label()) || boundary.endsWith(" of " + face.label())) {
-        return face.axis() == Axis.Z ? FaceNames.of(face) : "four sides";
+        return face.axis() == Axis.Z ? face.words() : "four sides";
       }
     }
     return boundary;

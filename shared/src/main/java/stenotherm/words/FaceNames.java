@@ -17,7 +17,7 @@ import stenotherm.base.Face;
  */
 public final class FaceNames {
   private static final Map<String, Face> BY_NAME = byName();
-  private static final Pattern LABEL = Pattern.compile("\\b(face )?([xyz](?:Min|Max))\\b");
+  private static final Pattern LABEL = Pattern.compile("\\b[xyz](?:Min|Max)\\b");
 
   private FaceNames() {}
 
@@ -25,7 +25,7 @@ public final class FaceNames {
     Map<String, Face> faces = new LinkedHashMap<>();
     for (Face face :
         new Face[] {Face.Z_MAX, Face.Z_MIN, Face.X_MIN, Face.X_MAX, Face.Y_MIN, Face.Y_MAX}) {
-      faces.put(of(face), face);
+      faces.put(face.words(), face);
     }
     return Collections.unmodifiableMap(faces);
   }
@@ -40,36 +40,19 @@ public final class FaceNames {
   }
 
   /**
-   * Returns the name of a face.
-   *
-   * @param face the face
-   * @return for example {@code "lid"}
-   */
-  public static String of(Face face) {
-    return switch (face) {
-      case X_MIN -> "left";
-      case X_MAX -> "right";
-      case Y_MIN -> "front";
-      case Y_MAX -> "back";
-      case Z_MIN -> "floor";
-      case Z_MAX -> "lid";
-    };
-  }
-
-  /**
    * Puts the names of faces in the place of their {@link Face#label() labels}, which names of
    * boundaries and blocks are made of.
    *
-   * @param text a text, for example {@code "part 1 of zMax"} or {@code "face xMin up"}
-   * @return the same for people, for example {@code "part 1 of lid"} or {@code "left face up"}
+   * @param text a text, for example {@code "part 1 of zMax"}
+   * @return the same for people, for example {@code "part 1 of lid"}
    */
   public static String in(String text) {
     StringBuilder named = new StringBuilder();
     Matcher labels = LABEL.matcher(text);
     while (labels.find()) {
       for (Face face : Face.values()) {
-        if (face.label().equals(labels.group(2))) {
-          labels.appendReplacement(named, of(face) + (labels.group(1) == null ? "" : " face"));
+        if (face.label().equals(labels.group())) {
+          labels.appendReplacement(named, face.words());
         }
       }
     }

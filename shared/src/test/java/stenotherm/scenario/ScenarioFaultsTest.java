@@ -198,7 +198,7 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 120 x 180 x 150 mm",
-            "s.yaml:21:5: packings[0] (carton): 'cup' sticks out of the cavity into the wall xMin by 18.0 mm (0.71 in); the cavity is 74.0 x 134.0 x 104.0 mm (2.91 x 5.28 x 4.09 in)"),
+            "s.yaml:21:5: packings[0] (carton): 'cup' sticks out of the cavity at the left by 18.0 mm (0.71 in); the cavity is 74.0 x 134.0 x 104.0 mm (2.91 x 5.28 x 4.09 in)"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 110 mm",
@@ -242,7 +242,7 @@ class ScenarioFaultsTest {
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: none\n    board: none",
-            "s.yaml:23:11: packings[0].foam (carton): wall xMin: has no layer"),
+            "s.yaml:23:11: packings[0].foam (carton): wall at the left: has no layer"),
         arguments(
             "fill: shredded paper",
             "fill: shreded paper",

@@ -177,7 +177,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "gap: 20 mm",
             "gap: 200 mm",
-            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity into the wall xMin by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
+            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity at the left by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
         arguments(
             "gap: 20 mm",
             "cup: 8 fl oz",
@@ -209,7 +209,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "offset: [10 mm, -5 mm]",
             "offset: [90 mm, 0 mm]",
-            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity into the wall xMax by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
+            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
         arguments(
             "offset: [10 mm, -5 mm]",
             "position: [10 mm, -5 mm]",
@@ -237,7 +237,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "position: [0 mm, 170 mm, 90 mm], thin",
-            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity into the wall yMax by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
+            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity at the back by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "stand-off: 3 mm, position: [0 mm, 70 mm, 90 mm], thin",
@@ -649,7 +649,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "along: 0 % to 50 %",
             "along: 0 % to 150 %",
-            "s.yaml:27:11: journey.legs[4].touches[0] (van): contact on xMin: 1.5 must lie between 0 and 1. The whole face is 0 to 1."),
+            "s.yaml:27:11: journey.legs[4].touches[0] (van): contact on the left: 1.5 must lie between 0 and 1. The whole face is 0 to 1."),
         arguments(
             "along: 0 % to 50 %",
             "along: half",
@@ -769,7 +769,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 2 in",
-            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity into the wall zMax by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in)"));
+            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity at the lid by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in)"));
   }
 
   @ParameterizedTest

@@ -12,14 +12,13 @@ class FaceNamesTest {
   @ParameterizedTest
   @EnumSource
   void everyFaceIsFoundByItsName(Face face) {
-    assertEquals(face, FaceNames.all().get(FaceNames.of(face)));
-    assertEquals(FaceNames.of(face), FaceNames.in(face.label()));
+    assertEquals(face, FaceNames.all().get(face.words()));
+    assertEquals(face.words(), FaceNames.in(face.label()));
   }
 
   @ParameterizedTest
   @CsvSource({
     "part 1 of zMax, part 1 of lid",
-    "face xMin up, left face up",
     "wall yMin and zMin, wall front and floor",
     "xMaximum, xMaximum",
     "fill, fill",
