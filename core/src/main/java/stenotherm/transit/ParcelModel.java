@@ -110,7 +110,8 @@ public final class ParcelModel {
     }
     ReducedParcel reduced =
         new ReducedParcelBuilder(body, nominal, courses, settings.threads()).build();
-    Reduction reduction = new Reduction(reduced.model().modes(), errors(reduced, courses, settings));
+    Reduction reduction =
+        new Reduction(reduced.model().modes(), errors(reduced, courses, settings));
     return new ParcelModel(body, settings, inOneAir, nominal, "", reduced, reduction);
   }
 
@@ -142,6 +143,7 @@ public final class ParcelModel {
     Map<TransitOutput, Double> largest = new LinkedHashMap<>();
     Course first = courses.get(0);
     for (End end : End.values()) {
+      ReducedParcelBuilder.requireNotInterrupted();
       Variation variation = Variation.NOMINAL;
       for (Factor factor : Factor.values()) {
         variation = variation.with(factor, end);
@@ -196,43 +198,42 @@ public final class ParcelModel {
    */
   public TransitResult runEveryCell(Journey journey, Variation variation) {
     Course course = course(journey, variation);
-    if (reduced == null) {
+    ReducedParcel model = reduced;
+    if (model == null) {
       return stepped(course, ProgressListener.NONE);
     }
-    Schedule schedule = reduced.schedule(course);
-    EngineChoice choice = new EngineChoice(cells(), "", null, schedule.change());
     return stepped(
         course,
-        engine ->
-            schedule.on(engine, course, reduced.model().body(), reduced.reference()),
-        choice,
+        (of, engine) -> model.schedule(of).on(engine, of, model.model().body(), model.reference()),
+        new EngineChoice(cells(), "", null, model.schedule(course).change()),
         ProgressListener.NONE);
   }
 
-  /** The coefficients of an engine that steps every cell. */
+  /**
+   * The coefficients of an engine that steps every cell. Kept with a result: holds the model only.
+   */
   private interface RegimeOf {
-    Regime on(FullEngine engine);
+    Regime on(Course course, FullEngine engine);
   }
 
   private TransitResult stepped(Course course, ProgressListener listener) {
+    return stepped(course, this::following, EngineChoice.full(cells(), reasonForCells), listener);
+  }
+
+  /** Coefficients that are taken from the state. */
+  private Regime following(Course course, FullEngine engine) {
     VariedCells varied = new VariedCells(course, nominal);
-    boolean live =
-        settings.stepping().conductivities() == IntegratorSettings.Conductivities.LIVE;
-    return stepped(
-        course,
-        engine ->
-            live ? new Live(course, engine, varied) : new Settling(course, engine, varied),
-        EngineChoice.full(cells(), reasonForCells),
-        listener);
+    return settings.stepping().conductivities() == IntegratorSettings.Conductivities.LIVE
+        ? new Live(course, engine, varied)
+        : new Settling(course, engine, varied);
   }
 
   private TransitResult stepped(
       Course course, RegimeOf regime, EngineChoice choice, ProgressListener listener) {
     FullEngine engine = fullEngine(course);
-    Recorder recorder =
-        new Recorder(
-            course, engine, time -> fieldAt(course, regime, time), settings.interval(), listener);
-    Run run = new Run(course, regime.on(engine), engine, settings.interval());
+    Recorder.Camera camera = time -> fieldAt(course.journey(), course.variation(), regime, time);
+    Recorder recorder = new Recorder(course, engine, camera, settings.interval(), listener);
+    Run run = new Run(course, regime.on(course, engine), engine, settings.interval());
     Outcome outcome = recorder.outcome(run);
     return recorder.result(outcome, run.coefficients(), choice);
   }
@@ -243,11 +244,13 @@ public final class ParcelModel {
   }
 
   /** The field of a moment, by going through the journey until then. */
-  private Supplier<TemperatureField> fieldAt(Course course, RegimeOf regime, double moment) {
+  private Supplier<TemperatureField> fieldAt(
+      Journey journey, Variation variation, RegimeOf regime, double moment) {
     return () -> {
+      Course course = new Course(body, journey, variation);
       FullEngine engine = fullEngine(course);
       TemperatureField[] found = new TemperatureField[1];
-      new Run(course, regime.on(engine), engine, settings.interval())
+      new Run(course, regime.on(course, engine), engine, settings.interval())
           .go(
               new Run.Visitor() {
                 @Override
@@ -257,6 +260,9 @@ public final class ParcelModel {
 
                 @Override
                 public @Nullable Outcome stop(Stage stage, double time) {
+                  if (moment > 0 && Thread.currentThread().isInterrupted()) {
+                    throw new CancellationException("interrupted on the way to a field");
+                  }
                   if (moment > 0 && time >= moment) {
                     found[0] = engine.field();
                   }
@@ -270,9 +276,7 @@ public final class ParcelModel {
   private Course course(Journey journey, Variation variation) {
     for (String warmer : variation.warmers().keySet()) {
       requireKnown(
-          "warmer",
-          warmer,
-          body.parcel().warmers().stream().map(each -> each.name()).toList());
+          "warmer", warmer, body.parcel().warmers().stream().map(each -> each.name()).toList());
     }
     for (int leg : variation.legs().keySet()) {
       if (leg < 0 || leg >= journey.legs().size()) {
@@ -283,7 +287,9 @@ public final class ParcelModel {
     }
     for (String place : variation.places().keySet()) {
       requireKnown(
-          "place", place, journey.legs().stream().map(leg -> leg.place().name()).distinct().toList());
+          "place",
+          place,
+          journey.legs().stream().map(leg -> leg.place().name()).distinct().toList());
     }
     body.parts().requireContactsOf(journey);
     Course course = new Course(body, journey, variation);
@@ -334,6 +340,12 @@ public final class ParcelModel {
    */
   public Optional<Reduction> reduction() {
     return Optional.ofNullable(reduction);
+  }
+
+  /** The same model, stages of a run sharing coefficients up to another distance of these. */
+  ParcelModel sharing(double distance) {
+    ReducedParcel other = reduced == null ? null : reduced.sharing(distance);
+    return new ParcelModel(body, settings, inOneAir, nominal, reasonForCells, other, reduction);
   }
 
   /** Coefficients that runs have at hand; more are found by runs that need them. */

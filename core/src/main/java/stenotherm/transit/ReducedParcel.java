@@ -29,7 +29,7 @@ final class ReducedParcel {
    * Stages whose coefficients are no farther apart than that share a setting. Half as much again is
    * lost at most, since the means are found under the shared ones; see the agreement tests.
    */
-  static final double SHARED = 0.004;
+  private static final double SHARED = 0.004;
 
   /** Passages under settings that are at hand: each costs a run. */
   private static final int MOST_NEAR = 3;
@@ -50,6 +50,7 @@ final class ReducedParcel {
   private final ReducedModel model;
   private final double[] reference;
   private final List<Schedule.Setting> atHand;
+  private final double shared;
 
   /**
    * Takes up a model.
@@ -59,10 +60,20 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
+    this(body, model, reference, atHand, SHARED);
+  }
+
+  private ReducedParcel(
+      ParcelBody body,
+      ReducedModel model,
+      double[] reference,
+      List<Schedule.Setting> atHand,
+      double shared) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
     this.atHand = List.copyOf(atHand);
+    this.shared = shared;
   }
 
   ReducedModel model() {
@@ -79,7 +90,12 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others);
+    return new ReducedParcel(body, model, reference, others, shared);
+  }
+
+  /** The same model, stages sharing a setting up to another distance of their coefficients. */
+  ReducedParcel sharing(double distance) {
+    return new ReducedParcel(body, model, reference, atHand, distance);
   }
 
   /** The modes under coefficients. */
@@ -103,7 +119,7 @@ final class ReducedParcel {
       used = near;
       goThrough(course, stages, used, wanted);
     }
-    for (int pass = 0; pass < MOST_OWN && !(distance(wanted, used) <= SHARED); pass++) {
+    for (int pass = 0; pass < MOST_OWN && !(distance(wanted, used) <= shared); pass++) {
       used = own(wanted);
       goThrough(course, stages, used, wanted);
     }
@@ -149,7 +165,7 @@ final class ReducedParcel {
     List<Schedule.Setting> known = new ArrayList<>(atHand);
     List<Schedule.Setting> own = new ArrayList<>();
     for (Coefficients each : wanted) {
-      Schedule.Setting setting = nearest(each, known, SHARED);
+      Schedule.Setting setting = nearest(each, known, shared);
       if (setting == null) {
         setting = setting(each);
         known.add(setting);
@@ -165,8 +181,7 @@ final class ReducedParcel {
     }
     double distance = 0;
     for (int stage = 0; stage < wanted.size(); stage++) {
-      distance =
-          Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
+      distance = Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
     }
     return distance;
   }
@@ -208,8 +223,7 @@ final class ReducedParcel {
   /** The mean field of the longest stage of a course. */
   TemperatureField meanField(Course course) {
     Schedule schedule = schedule(course);
-    Stage longest =
-        Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
+    Stage longest = Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     List<TemperatureField> found = new ArrayList<>();
     new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
@@ -235,8 +249,7 @@ final class ReducedParcel {
       Course course, double interval, Reduction reduction, int cells, ProgressListener listener) {
     Schedule schedule = schedule(course);
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Recorder recorder =
-        new Recorder(course, engine, time -> engine.moment(), interval, listener);
+    Recorder recorder = new Recorder(course, engine, time -> engine.moment(), interval, listener);
     Run run = new Run(course, schedule.on(engine, course), engine, interval);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(

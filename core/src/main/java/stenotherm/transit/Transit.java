@@ -1,5 +1,6 @@
 package stenotherm.transit;
 
+import java.util.concurrent.CancellationException;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
@@ -12,16 +13,15 @@ import stenotherm.parcel.Parcel;
  * on temperature at the mean temperature of each cell, those of air that convects at the mean of
  * its block and by how the parcel lies. A delay of a leg has coefficients of its own, so that what
  * comes before does not depend on it. These means are found beforehand, by going through the
- * journey repeatedly with a small model; {@link TransitResult#coefficientChange} tells what that
- * leaves.
+ * journey repeatedly; {@link TransitResult#coefficientChange} tells what that leaves.
  *
- * <p>What is linear then runs on a {@linkplain stenotherm.modal.ReducedModel reduced model}, or
- * with every cell if that is {@linkplain Solver#FASTER faster} or {@linkplain TransitSettings#full
- * asked for}. A parcel in which something melts runs on the full solver, with coefficients taken
- * from its state as a leg begins and a quarter of an hour, an hour and four hours later. With
- * {@linkplain TransitSettings#live live} coefficients conductivities follow the temperatures, films
- * and air every five minutes, on the full solver. {@link TransitResult#engine} tells which it was
- * and why.
+ * <p>What is linear then runs on a {@linkplain ParcelModel reduced model}. A parcel in which
+ * something melts, or one for which that is {@linkplain TransitSettings#full asked}, is stepped
+ * cell by cell, with coefficients taken from its state as a leg begins and a quarter of an hour, an
+ * hour and four hours later. With {@linkplain TransitSettings#live live} coefficients
+ * conductivities follow the temperatures, films and air every five minutes, also cell by cell.
+ * {@link TransitResult#engine} tells which it was and why. Several runs of one packing are cheaper
+ * with a {@link ParcelModel}.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -60,6 +60,15 @@ public final class Transit {
       Variation variation,
       TransitSettings settings,
       ProgressListener listener) {
-    return ParcelModel.of(parcel, journey, settings).run(journey, variation, listener);
+    return model(parcel, journey, settings).run(journey, variation, listener);
+  }
+
+  /** The model; after an interrupt one of cells, whose run stores the start before it stops. */
+  private static ParcelModel model(Parcel parcel, Journey journey, TransitSettings settings) {
+    try {
+      return ParcelModel.of(parcel, journey, settings);
+    } catch (CancellationException interrupted) {
+      return ParcelModel.of(parcel, journey, settings.full());
+    }
   }
 }
