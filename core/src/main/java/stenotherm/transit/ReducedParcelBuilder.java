@@ -78,7 +78,7 @@ final class ReducedParcelBuilder {
     for (Course course : courses) {
       requireNotInterrupted();
       for (Schedule.Setting each : reduced.schedule(course).settings()) {
-        if (used.stream().noneMatch(other -> other.coefficients() == each.coefficients())) {
+        if (used.stream().noneMatch(other -> other.coefficients().equals(each.coefficients()))) {
           used.add(each.forManyReadings());
         }
       }
