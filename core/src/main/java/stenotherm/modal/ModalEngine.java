@@ -52,7 +52,7 @@ public final class ModalEngine implements HeatEngine {
   private final ModalState[] coarser;
 
   /** Configurations in the modes of the coarser models, by the configuration. */
-  private final Map<ModalConfiguration, ModalConfiguration.Coarser[]> known =
+  private final IdentityHashMap<ModalConfiguration, ModalConfiguration.Coarser[]> known =
       new IdentityHashMap<>();
 
   private ModalConfiguration configuration;

@@ -83,10 +83,12 @@ final class ParcelBody {
     solids(parcel)
         .forEach(
             (name, material) -> {
-              boolean uncertain = low.get(name).conductivity() != high.get(name).conductivity();
-              boolean hasCells =
-                  network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
-              if (hasCells && (uncertain || air.contains(name) || material.followsTemperature())) {
+              boolean uncertain =
+                  low.getOrDefault(name, material).conductivity()
+                      != high.getOrDefault(name, material).conductivity();
+              boolean hasCells = network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
+              if (hasCells
+                  && (uncertain || air.contains(name) || material.followsTemperature())) {
                 names.add(name);
               }
             });

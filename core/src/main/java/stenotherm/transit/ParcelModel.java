@@ -211,6 +211,7 @@ public final class ParcelModel {
     Map<TransitOutput, Double> largest = new LinkedHashMap<>();
     Course first = courses.get(0);
     for (End end : End.values()) {
+      ReducedParcelBuilder.requireNotInterrupted();
       Variation variation = Variation.NOMINAL;
       for (Factor factor : Factor.values()) {
         variation = variation.with(factor, end);
@@ -248,7 +249,7 @@ public final class ParcelModel {
    */
   public TransitResult run(Journey journey, Variation variation, ProgressListener listener) {
     Course course = course(journey, variation);
-    if (reduced == null) {
+    if (reduced == null || reduction == null) {
       return stepped(course, listener);
     }
     return reduced.run(course, interval, reduction, cells, listener);
@@ -265,39 +266,42 @@ public final class ParcelModel {
    */
   public TransitResult runEveryCell(Journey journey, Variation variation) {
     Course course = course(journey, variation);
-    if (reduced == null) {
+    ReducedParcel model = reduced;
+    if (model == null) {
       return stepped(course, ProgressListener.NONE);
     }
-    Schedule schedule = reduced.schedule(course);
-    EngineChoice choice = new EngineChoice(cells, "", null, schedule.change());
     return stepped(
         course,
-        engine -> schedule.on(engine, course, reduced.model().body(), reduced.reference()),
-        choice,
+        (of, engine) -> model.schedule(of).on(engine, of, model.model().body(), model.reference()),
+        new EngineChoice(cells, "", null, model.schedule(course).change()),
         ProgressListener.NONE);
   }
 
-  /** The coefficients of an engine that steps every cell. */
+  /**
+   * The coefficients of an engine that steps every cell. Kept with a result: holds the model only.
+   */
   private interface RegimeOf {
-    Regime on(FullEngine engine);
+    Regime on(Course course, FullEngine engine);
   }
 
   private TransitResult stepped(Course course, ProgressListener listener) {
+    EngineChoice choice = EngineChoice.full(cells, stepping().reason);
+    return stepped(course, this::following, choice, listener);
+  }
+
+  /** Coefficients that follow the state. */
+  private Regime following(Course course, FullEngine engine) {
     Stepping how = stepping();
     VariedCells varied = new VariedCells(course, how.network);
-    return stepped(
-        course,
-        engine -> new FollowedState(course, engine, varied, how.isLive()),
-        EngineChoice.full(cells, how.reason),
-        listener);
+    return new FollowedState(course, engine, varied, how.isLive());
   }
 
   private TransitResult stepped(
       Course course, RegimeOf regime, EngineChoice choice, ProgressListener listener) {
     FullEngine engine = fullEngine(course);
-    Recorder recorder =
-        new Recorder(course, engine, time -> fieldAt(course, regime, time), interval, listener);
-    Run run = new Run(course, regime.on(engine), engine, interval);
+    Recorder.Camera camera = time -> fieldAt(course.journey(), course.variation(), regime, time);
+    Recorder recorder = new Recorder(course, engine, camera, interval, listener);
+    Run run = new Run(course, regime.on(course, engine), engine, interval);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(outcome, run.coefficients(), choice);
   }
@@ -315,12 +319,14 @@ public final class ParcelModel {
     return new FullEngine(network, body.probes(), course.initialState(), stepping().settings);
   }
 
-  /** The field at one time, by going through the journey until then. */
-  private Supplier<TemperatureField> fieldAt(Course course, RegimeOf regime, double moment) {
+  /** The field of a moment, by going through the journey until then. */
+  private Supplier<TemperatureField> fieldAt(
+      Journey journey, Variation variation, RegimeOf regime, double moment) {
     return () -> {
+      Course course = new Course(body, journey, variation);
       FullEngine engine = fullEngine(course);
       TemperatureField[] found = new TemperatureField[1];
-      new Run(course, regime.on(engine), engine, interval)
+      new Run(course, regime.on(course, engine), engine, interval)
           .go(
               new Run.Visitor() {
                 @Override
@@ -330,6 +336,9 @@ public final class ParcelModel {
 
                 @Override
                 public @Nullable Outcome stop(Stage stage, double time) {
+                  if (moment > 0 && Thread.currentThread().isInterrupted()) {
+                    throw new CancellationException("interrupted on the way to a field");
+                  }
                   if (moment > 0 && time >= moment) {
                     found[0] = engine.field();
                   }
@@ -409,7 +418,13 @@ public final class ParcelModel {
     return Optional.ofNullable(reduction);
   }
 
-  /** Number of settings at hand; a run that needs others makes its own. */
+  /** The same model, stages of a run sharing coefficients up to another distance of these. */
+  ParcelModel sharing(double distance) {
+    ReducedParcel other = reduced == null ? null : reduced.sharing(distance);
+    return new ParcelModel(body, inOneAir, cells, interval, stepping, other, reduction);
+  }
+
+  /** Coefficients that runs have at hand; more are found by runs that need them. */
   int settingsAtHand() {
     return reduced == null ? 0 : reduced.atHand().size();
   }

@@ -32,7 +32,7 @@ final class ReducedParcel {
    * found under the shared coefficients, these may be off by half as much again; see the agreement
    * tests.
    */
-  static final double SHARED = 0.004;
+  private static final double SHARED = 0.004;
 
   /** Most passes under settings at hand; each costs a run. */
   private static final int MOST_NEAR = 3;
@@ -56,6 +56,7 @@ final class ReducedParcel {
   private final ReducedModel model;
   private final double[] reference;
   private final List<Schedule.Setting> atHand;
+  private final double shared;
 
   /**
    * Starts from a model.
@@ -65,10 +66,20 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
+    this(body, model, reference, atHand, SHARED);
+  }
+
+  private ReducedParcel(
+      ParcelBody body,
+      ReducedModel model,
+      double[] reference,
+      List<Schedule.Setting> atHand,
+      double shared) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
     this.atHand = List.copyOf(atHand);
+    this.shared = shared;
   }
 
   ReducedModel model() {
@@ -85,7 +96,12 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others);
+    return new ReducedParcel(body, model, reference, others, shared);
+  }
+
+  /** The same model, stages sharing a setting up to another distance of their coefficients. */
+  ReducedParcel sharing(double distance) {
+    return new ReducedParcel(body, model, reference, atHand, distance);
   }
 
   /** The modes under coefficients. */
@@ -109,7 +125,7 @@ final class ReducedParcel {
       used = near;
       goThrough(course, stages, used, wanted);
     }
-    for (int pass = 0; pass < MOST_OWN && !(distance(wanted, used) <= SHARED); pass++) {
+    for (int pass = 0; pass < MOST_OWN && !(distance(wanted, used) <= shared); pass++) {
       used = own(wanted);
       goThrough(course, stages, used, wanted);
     }
@@ -162,7 +178,7 @@ final class ReducedParcel {
     List<Schedule.Setting> known = new ArrayList<>(atHand);
     List<Schedule.Setting> own = new ArrayList<>();
     for (Coefficients each : wanted) {
-      Schedule.Setting setting = nearest(each, known, SHARED);
+      Schedule.Setting setting = nearest(each, known, shared);
       if (setting == null) {
         setting = setting(each);
         known.add(setting);

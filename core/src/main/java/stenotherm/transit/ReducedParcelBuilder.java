@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import stenotherm.base.End;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
@@ -43,10 +44,17 @@ final class ReducedParcelBuilder {
     this.threads = threads;
   }
 
+  /**
+   * Makes the model.
+   *
+   * @throws CancellationException if the thread was interrupted: looked for between the phases
+   */
   ReducedParcel build() {
+    requireNotInterrupted();
     ReducedParcel scout = scout();
     List<Coefficients> found = new ArrayList<>();
     for (Course course : courses) {
+      requireNotInterrupted();
       scout.schedule(course).settings().forEach(each -> found.add(each.coefficients()));
     }
     double[] reference = new double[body.varying().size()];
@@ -62,17 +70,26 @@ final class ReducedParcelBuilder {
     for (Coefficients each : spanned) {
       builder.spanning(each.films(), each.factors(reference));
     }
+    requireNotInterrupted();
     ReducedParcel reduced = new ReducedParcel(body, builder.build(), reference, List.of());
+    requireNotInterrupted();
     reduced = reduced.withAtHand(spanned.stream().map(reduced::setting).toList());
     List<Schedule.Setting> used = new ArrayList<>();
     for (Course course : courses) {
+      requireNotInterrupted();
       for (Schedule.Setting each : reduced.schedule(course).settings()) {
-        if (used.stream().noneMatch(other -> other.coefficients() == each.coefficients())) {
+        if (used.stream().noneMatch(other -> other.coefficients().equals(each.coefficients()))) {
           used.add(each.forManyReadings());
         }
       }
     }
     return reduced.withAtHand(used);
+  }
+
+  static void requireNotInterrupted() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted while a reduced model was made");
+    }
   }
 
   private static void addUnlessNear(

@@ -32,6 +32,7 @@ public final class Snapshot {
    *
    * @return the field, made anew by each call
    * @throws IllegalStateException if the model was read without its cells
+   * @throws java.util.concurrent.CancellationException if an interrupt stopped it
    */
   public TemperatureField field() {
     return maker.get();

@@ -1,5 +1,6 @@
 package stenotherm.transit;
 
+import java.util.concurrent.CancellationException;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
@@ -64,6 +65,15 @@ public final class Transit {
       Variation variation,
       TransitSettings settings,
       ProgressListener listener) {
-    return ParcelModel.of(parcel, journey, settings).run(journey, variation, listener);
+    return model(parcel, journey, settings).run(journey, variation, listener);
+  }
+
+  /** The model; after an interrupt one of cells, whose run stores the start before it stops. */
+  private static ParcelModel model(Parcel parcel, Journey journey, TransitSettings settings) {
+    try {
+      return ParcelModel.of(parcel, journey, settings);
+    } catch (CancellationException interrupted) {
+      return ParcelModel.of(parcel, journey, settings.full());
+    }
   }
 }

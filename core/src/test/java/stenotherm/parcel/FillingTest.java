@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.Orientation;
@@ -70,7 +69,7 @@ class FillingTest {
     double[] conditions = {295.15, 275.15, 2 * 3600};
     double filled = Runs.mean(Packings.plain(), "cup animal", mesh, conditions);
     double bare = Runs.mean(with(Filling.none(), List.of()), "cup animal", mesh, conditions);
-    Filling foiled = new Filling.Unfilled(0.05, End.NOMINAL);
+    Filling foiled = new Filling.Unfilled(0.05, 0);
     double foil = Runs.mean(with(foiled, List.of()), "cup animal", mesh, conditions);
     assertTrue(bare + 1 < filled, bare + " < " + filled);
     assertTrue(bare + 0.2 < foil, bare + " < " + foil);
@@ -80,16 +79,16 @@ class FillingTest {
   @Test
   void theEndsOfAirAreHeatDownwardAndUpward() {
     Parcel parcel = with(Filling.none(), List.of());
-    double low = ofFill(parcel.at(End.NOMINAL, End.LOW));
-    double high = ofFill(parcel.at(End.NOMINAL, End.HIGH));
+    double low = ofFill(parcel.at(0, -1));
+    double high = ofFill(parcel.at(0, 1));
     assertTrue(low < ofFill(parcel) && ofFill(parcel) < high);
+    double between = ofFill(parcel.at(0, 0.5));
+    assertTrue(ofFill(parcel) < between && between < high);
     for (Orientation orientation : Orientation.values()) {
       for (PlacedWarmer pad : List.of(PAD)) {
         double nominal = conductivity(with(Filling.none(), List.of(pad)), orientation, "fill");
-        double least =
-            conductivity(with(Filling.none().at(End.LOW), List.of(pad)), orientation, "fill");
-        double most =
-            conductivity(with(Filling.none().at(End.HIGH), List.of(pad)), orientation, "fill");
+        double least = conductivity(with(Filling.none().at(-1), List.of(pad)), orientation, "fill");
+        double most = conductivity(with(Filling.none().at(1), List.of(pad)), orientation, "fill");
         assertTrue(least <= nominal && nominal <= most, orientation.name());
       }
     }

@@ -11,7 +11,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import stenotherm.animal.Animals;
 import stenotherm.base.Axis;
-import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -374,16 +373,20 @@ class ParcelTest {
 
   @Test
   void wallsAndFillGoToTheEndsOfTheirRanges() {
-    Layout layout = Packings.plain().at(End.LOW, End.HIGH).layout();
+    Layout layout = Packings.plain().at(-1, 1).layout();
     assertEquals(0.05, material(layout, "wall 1").conductivity());
     assertEquals(
         Materials.EPS_20.conductivityRange().low(), material(layout, "wall 2").conductivity());
     assertEquals(0.055, material(layout, "fill").conductivity());
     assertEquals(Animals.CORN_SNAKE.tissue(), material(layout, "cup animal"));
     assertEquals(Materials.DAMP_PAPER_TOWEL, material(layout, "cup towel"));
-    Layout nominal = Packings.plain().at(End.NOMINAL, End.NOMINAL).layout();
+    Layout nominal = Packings.plain().at(0, 0).layout();
     assertEquals(0.06, material(nominal, "wall 1").conductivity());
     assertEquals(0.048, material(nominal, "fill").conductivity());
+    // between them by equal ratios
+    Layout between = Packings.plain().at(-0.5, 0.5).layout();
+    assertEquals(Math.sqrt(0.05 * 0.06), material(between, "wall 1").conductivity(), 1e-12);
+    assertEquals(Math.sqrt(0.055 * 0.048), material(between, "fill").conductivity(), 1e-12);
   }
 
   /** Foam of 20 mm around 260 mm by 200 mm by 160 mm, one cup, one pad. */

@@ -372,22 +372,22 @@ class TransitTest {
         new double[] {290 + by, 279 + by, 294 + by, 284 + by});
   }
 
-  private static TransitResult even(Parcel parcel, Journey journey, Factor factor, End end) {
-    return Transit.run(parcel, journey, Variation.NOMINAL.with(factor, end), EVEN);
+  private static TransitResult at(ParcelModel model, Journey journey, Factor factor, End end) {
+    return model.run(journey, Variation.NOMINAL.with(factor, end));
   }
 
   @Test
   void theSpreadShiftsTheAmbient() {
     Parcel parcel = Packings.plain();
     Journey journey = journey(292, leg("day", 24, swing(0), FLOOR));
+    ParcelModel model = ParcelModel.of(parcel, journey, EVEN);
     for (End end : List.of(End.LOW, End.HIGH)) {
       double by = end == End.LOW ? -3 : 3;
-      TransitResult varied = even(parcel, journey, Factor.AMBIENT, end);
+      TransitResult varied = model.run(journey, Variation.NOMINAL.with(Factor.AMBIENT, end));
       TransitResult moved =
-          Transit.run(
-              parcel, journey(292, leg("day", 24, swing(by), FLOOR)), Variation.NOMINAL, EVEN);
+          model.run(journey(292, leg("day", 24, swing(by), FLOOR)), Variation.NOMINAL);
       assertArrayEquals(moved.mean("cup"), varied.mean("cup"), 1e-6);
-      assertEquals(end, varied.variation().of(Factor.AMBIENT));
+      assertEquals(end.position(), varied.variation().of(Factor.AMBIENT));
     }
   }
 
@@ -398,11 +398,11 @@ class TransitTest {
    */
   @Test
   void everythingShiftsWithAmbientAndStart() {
-    Parcel parcel = Packings.plain();
-    TransitResult nominal =
-        even(parcel, journey(292, leg("day", 24, swing(0), FOIL)), Factor.AMBIENT, End.NOMINAL);
-    TransitResult high =
-        even(parcel, journey(295, leg("day", 24, swing(0), FOIL)), Factor.AMBIENT, End.HIGH);
+    Journey journey = journey(292, leg("day", 24, swing(0), FOIL));
+    Journey warmer = journey(295, leg("day", 24, swing(0), FOIL));
+    ParcelModel model = ParcelModel.of(Packings.plain(), journey, EVEN);
+    TransitResult nominal = model.run(journey, Variation.NOMINAL);
+    TransitResult high = at(model, warmer, Factor.AMBIENT, End.HIGH);
     for (int hour = 0; hour <= 24; hour++) {
       assertEquals(3, high.mean("cup")[hour] - nominal.mean("cup")[hour], 0.04);
       assertEquals(3, high.coldest("cup")[hour] - nominal.coldest("cup")[hour], 0.04);
@@ -418,9 +418,10 @@ class TransitTest {
   void theRiseAboveTheAmbientIsThatOfTheWarmersStrength() {
     Parcel parcel = heated(0.01, Mounting.taped());
     Journey journey = journey(285, leg("day", 24, Ambient.constant(285), FOIL));
-    TransitResult nominal = even(parcel, journey, Factor.WARMER_STRENGTH, End.NOMINAL);
-    TransitResult low = even(parcel, journey, Factor.WARMER_STRENGTH, End.LOW);
-    TransitResult high = even(parcel, journey, Factor.WARMER_STRENGTH, End.HIGH);
+    ParcelModel model = ParcelModel.of(parcel, journey, EVEN);
+    TransitResult nominal = at(model, journey, Factor.WARMER_STRENGTH, End.NOMINAL);
+    TransitResult low = at(model, journey, Factor.WARMER_STRENGTH, End.LOW);
+    TransitResult high = at(model, journey, Factor.WARMER_STRENGTH, End.HIGH);
     assertTrue(nominal.mean("cup")[12] > 285.01);
     for (int hour = 1; hour <= 24; hour++) {
       for (String name : List.of("cup", "pad")) {
@@ -433,10 +434,10 @@ class TransitTest {
 
   @Test
   void filmsAndConductivitiesVary() {
-    Parcel parcel = Packings.plain();
     Journey journey = journey(295, leg("room", 6, Ambient.constant(275), FLOOR));
-    TransitResult high = filmsAt(End.HIGH, parcel, journey);
-    TransitResult low = filmsAt(End.LOW, parcel, journey);
+    ParcelModel model = ParcelModel.of(Packings.plain(), journey, QUARTERS);
+    TransitResult high = at(model, journey, Factor.SURFACE_FILM, End.HIGH);
+    TransitResult low = at(model, journey, Factor.SURFACE_FILM, End.LOW);
     double most = FLOOR.coefficient(Face.Z_MAX, mean(high.surface(Face.Z_MAX), 0, 24), 275);
     double least = FLOOR.coefficient(Face.Z_MAX, mean(low.surface(Face.Z_MAX), 0, 24), 275);
     // the trapezoidal rule misses the first minutes
@@ -444,14 +445,10 @@ class TransitTest {
     assertEquals(0.7 * least, coefficient(low, Face.Z_MAX, 1, 275), 0.02);
     assertTrue(last(high.mean("cup")) < last(low.mean("cup")));
     for (Factor factor : List.of(Factor.WALL_CONDUCTIVITY, Factor.FILL_CONDUCTIVITY)) {
-      double fast = last(even(parcel, journey, factor, End.HIGH).mean("cup"));
-      double slow = last(even(parcel, journey, factor, End.LOW).mean("cup"));
+      double fast = last(at(model, journey, factor, End.HIGH).mean("cup"));
+      double slow = last(at(model, journey, factor, End.LOW).mean("cup"));
       assertTrue(fast < slow - 0.01, factor.words());
     }
-  }
-
-  private static TransitResult filmsAt(End end, Parcel parcel, Journey journey) {
-    return Transit.run(parcel, journey, Variation.NOMINAL.with(Factor.SURFACE_FILM, end), QUARTERS);
   }
 
   /** A contact resistance holds heat back in the pad, by no more than its own temperature drop. */
@@ -526,17 +523,13 @@ class TransitTest {
 
   @Test
   void settingsScale() {
-    TransitSettings screening = COARSE.screening();
-    assertEquals(2 * HOUR, screening.interval());
-    assertEquals(0.08, screening.mesh().largestCell(), 1e-12);
-    assertEquals(
-        4 * IntegratorSettings.DEFAULT_STEP_TOLERANCE, screening.stepping().stepTolerance());
     assertEquals(0.02, COARSE.meshScaled(0.5).mesh().largestCell(), 1e-12);
     assertThrows(
         InvalidInputException.class,
         () -> new TransitSettings(MESH, 0, IntegratorSettings.standard()));
     TransitSettings several = COARSE.withThreads(3);
-    assertEquals(3, several.screening().live().reduced().full().meshScaled(2).threads());
+    assertEquals(3, several.live().full().meshScaled(2).threads());
+    assertEquals(Solver.FULL, several.full().solver());
     assertThrows(InvalidInputException.class, () -> COARSE.withThreads(0));
   }
 }

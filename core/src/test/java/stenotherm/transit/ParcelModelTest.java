@@ -1,0 +1,547 @@
+package stenotherm.transit;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.End;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Outcome;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.Contact;
+import stenotherm.journey.Journey;
+import stenotherm.journey.JourneyTemplate;
+import stenotherm.journey.JourneyTemplates;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Outdoors;
+import stenotherm.journey.Place;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.PackClass;
+import stenotherm.parcel.PackStart;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.Placement;
+
+class ParcelModelTest {
+  private static final MeshControl MESH = MeshControl.graded(0.04, 0.02);
+  private static final LocalDateTime SEALED = LocalDateTime.of(2026, 1, 5, 18, 0);
+  private static final Place DOCK = new Place("dockside", ZoneOffset.UTC);
+  private static final Place TOWN = new Place("town", ZoneOffset.UTC);
+
+  /** Steps that hardly differ from what reduced models do exactly. */
+  private static final TransitSettings SETTINGS =
+      new TransitSettings(MESH, Times.HOUR / 2, IntegratorSettings.adaptive(2e-4));
+
+  private static final TransitSettings FEW_CELLS =
+      new TransitSettings(
+          MeshControl.graded(0.08, 0.06), Times.HOUR / 2, IntegratorSettings.standard());
+
+  /** What a result may weigh that is kept [bytes]. */
+  private static final long MOST_BYTES = 100_000;
+
+  private static Journey journey(double hours) {
+    return journey(leg("dock", DOCK, hours, 272), leg("hall", TOWN, 4, 285));
+  }
+
+  private static Journey journey(Leg... legs) {
+    return new Journey(SEALED, 294, List.of(legs));
+  }
+
+  private static Leg leg(String name, Place place, double hours, double ambient) {
+    return leg(name, place, hours, Ambient.constant(ambient));
+  }
+
+  private static Leg leg(String name, Place place, double hours, TimeFunction ambient) {
+    return new Leg(
+        name,
+        place,
+        Times.fromHours(hours),
+        ambient,
+        1,
+        FaceFilms.indoors(),
+        Source.assumed("made up"));
+  }
+
+  private static Leg touching(Leg leg, Contact... contacts) {
+    return leg.in(leg.surroundings().touching(List.of(contacts)));
+  }
+
+  private static Journey sunny(double hours) {
+    Sunshine sun =
+        Sunshine.on(Face.Z_MAX, TimeFunction.constant(300), SolarAbsorptance.KRAFT_BOARD);
+    Leg dock = leg("dock", DOCK, hours, 272);
+    return journey(dock.in(dock.surroundings().under(sun)), leg("hall", TOWN, 4, 285));
+  }
+
+  private static ParcelModel plain() {
+    return ParcelModel.of(Packings.plain(), journey(7), SETTINGS);
+  }
+
+  private static Parcel warmed() {
+    return Packings.warmed(List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));
+  }
+
+  /** All temperatures and heat flows that were stored. */
+  private static double[] values(TransitResult result) {
+    DoubleStream all =
+        DoubleStream.concat(
+            Arrays.stream(result.mean("cup")),
+            DoubleStream.concat(
+                Arrays.stream(result.coldest("cup")), Arrays.stream(result.hottest("cup"))));
+    for (Face face : Face.values()) {
+      all = DoubleStream.concat(all, Arrays.stream(result.surface(face)));
+      all = DoubleStream.concat(all, Arrays.stream(result.heatFlow(face)));
+    }
+    return all.toArray();
+  }
+
+  private static void assertSameBits(TransitResult expected, TransitResult actual) {
+    assertArrayEquals(values(expected), values(actual), 0);
+    assertArrayEquals(expected.times(), actual.times(), 0);
+    assertEquals(expected.ledger(), actual.ledger());
+    assertEquals(expected.coefficients(), actual.coefficients());
+    assertEquals(expected.coefficientChange(), actual.coefficientChange());
+  }
+
+  /** One of many runs: a delay and quantities anywhere in their ranges. */
+  private record Task(Journey journey, Variation variation) {
+    static Task random(Journey journey, Random random) {
+      Variation variation = Variation.NOMINAL.withOffset(4 * random.nextDouble() - 2);
+      for (Factor factor : Factor.values()) {
+        variation = variation.with(factor, 2 * random.nextDouble() - 1);
+      }
+      int leg = random.nextInt(journey.legs().size());
+      variation =
+          variation
+              .withOffsetIn(leg, 4 * random.nextDouble() - 2)
+              .withOffsetAt(journey.legs().get(leg).place().name(), random.nextDouble());
+      return new Task(journey.delayed(leg, Times.HOUR * random.nextInt(3)), variation);
+    }
+
+    TransitResult on(ParcelModel model) {
+      return model.run(journey, variation);
+    }
+  }
+
+  private static List<Task> tasks(int number) {
+    Random random = new Random(20260105);
+    List<Task> tasks = new ArrayList<>();
+    for (int index = 0; index < number; index++) {
+      tasks.add(Task.random(journey(5 + index % 3), random));
+    }
+    return tasks;
+  }
+
+  @Test
+  void aRunHasTheSameBitsAloneAndAfterOthers() {
+    TransitResult alone = plain().run(journey(7), Variation.NOMINAL);
+    ParcelModel model = plain();
+    tasks(6).forEach(task -> task.on(model));
+    assertSameBits(alone, model.run(journey(7), Variation.NOMINAL));
+  }
+
+  @Test
+  void runsOnSeveralThreadsAtOnceHaveTheSameBits() throws Exception {
+    ParcelModel model = plain();
+    List<Task> tasks = tasks(24);
+    List<TransitResult> oneByOne = tasks.stream().map(task -> task.on(model)).toList();
+    ExecutorService threads = Executors.newFixedThreadPool(4);
+    try {
+      List<Future<TransitResult>> running = new ArrayList<>();
+      for (Task task : tasks) {
+        running.add(threads.submit(() -> task.on(model)));
+      }
+      for (int index = 0; index < running.size(); index++) {
+        assertSameBits(oneByOne.get(index), running.get(index).get());
+      }
+    } finally {
+      threads.shutdown();
+    }
+  }
+
+  @Test
+  void aModelHasTheSameBitsForAnyNumberOfThreads() {
+    ParcelModel several = ParcelModel.of(Packings.plain(), journey(7), SETTINGS.withThreads(3));
+    ParcelModel one = plain();
+    for (Task task : tasks(2)) {
+      assertSameBits(task.on(one), task.on(several));
+    }
+    assertEquals(one.reduction(), several.reduction());
+  }
+
+  /** Every cell under the coefficients that the reduced run found; the figures of the design. */
+  @Test
+  void reductionCostsLittle() {
+    ParcelModel model = plain();
+    List<Task> tasks = new ArrayList<>(tasks(1));
+    tasks.add(new Task(journey(7), Variation.NOMINAL));
+    for (Task task : tasks) {
+      TransitResult reduced = task.on(model);
+      TransitResult full = model.runEveryCell(task.journey(), task.variation());
+      assertEquals(reduced.coefficients(), full.coefficients());
+      assertEquals(reduced.coefficientChange(), full.coefficientChange());
+      assertTrue(reduced.coefficientChange().orElseThrow() < 0.01);
+      assertTrue(reduced.reduction().isPresent());
+      assertFalse(full.reduction().isPresent());
+      assertEquals(0, full.reductionErrorOfColdest("cup"));
+      assertTrue(reduced.reductionErrorOfColdest("cup") > 0);
+      assertTrue(reduced.engine().startsWith("reduced model, "), reduced.engine());
+      assertTrue(full.engine().matches("full solver, [0-9,]+ cells"), full.engine());
+      assertArrayEquals(full.mean("cup"), reduced.mean("cup"), 0.02);
+      assertArrayEquals(full.coldest("cup"), reduced.coldest("cup"), 0.05);
+      assertArrayEquals(full.hottest("cup"), reduced.hottest("cup"), 0.05);
+      assertTrue(full.ledger().closes() && reduced.ledger().closes());
+      assertEquals(reduced.coldestMoment().time(), full.coldestMoment().time());
+      assertEquals(
+          full.coldestMoment().field().minimum("cup animal"),
+          reduced.coldestMoment().field().minimum("cup animal"),
+          0.05);
+    }
+  }
+
+  /** A field that is made on demand is that of the run itself, in cells as well. */
+  @Test
+  void aFieldBelongsToItsMoment() {
+    ParcelModel model = ParcelModel.of(Packings.plain(), journey(2), FEW_CELLS.full());
+    Variation variation = Variation.NOMINAL.with(Factor.WALL_CONDUCTIVITY, 0.7);
+    TransitResult result = model.run(journey(2), variation);
+    for (Snapshot moment : List.of(result.coldestMoment(), result.hottestMoment())) {
+      int row = Arrays.binarySearch(result.times(), moment.time());
+      assertEquals(result.coldest("cup")[row], moment.field().minimum("cup animal"), 1e-9);
+      assertEquals(result.hottest("cup")[row], moment.field().maximum("cup animal"), 1e-9);
+    }
+    assertTrue(result.coldestMoment().time() > 0);
+  }
+
+  /** Coefficients at the means of seven hours are closer to live ones than to none. */
+  @Test
+  void freezingIsWorthLittle() {
+    double[] frozen = plain().run(journey(7), Variation.NOMINAL).mean("cup");
+    TransitSettings coarser =
+        new TransitSettings(MESH, Times.HOUR / 2, IntegratorSettings.standard());
+    TransitResult live =
+        Transit.run(Packings.plain(), journey(7), Variation.NOMINAL, coarser.live());
+    assertTrue(live.coefficientChange().isEmpty());
+    assertTrue(live.engine().endsWith(" cells: coefficients follow the temperatures"));
+    // of a fall of 22 K
+    assertArrayEquals(live.mean("cup"), frozen, 0.3);
+  }
+
+  /** What happens before a delay does not depend on it. */
+  @Test
+  void delayChangesNothingBeforeIt() {
+    ParcelModel model = plain();
+    Journey delayed = journey(7).delayed(0, Times.fromHours(5));
+    double[] planned = model.run(journey(7), Variation.NOMINAL).mean("cup");
+    double[] later = model.run(delayed, Variation.NOMINAL).mean("cup");
+    for (int row = 0; row <= 14; row++) {
+      // coefficients of both are found within 0.2 %
+      assertEquals(planned[row], later[row], 0.02);
+    }
+    assertTrue(later[later.length - 1] < planned[planned.length - 1]);
+  }
+
+  /** Warmer air is warmer air, whoever says so: the same bits. */
+  @Test
+  void offsetsStandForWarmerAir() {
+    ParcelModel model = plain();
+    Journey warm = journey(leg("dock", DOCK, 7, 274), leg("hall", TOWN, 4, 287));
+    TransitResult expected = model.run(warm, Variation.NOMINAL);
+    Variation everywhere = Variation.NOMINAL.withOffset(2);
+    Variation atEach = Variation.NOMINAL.withOffsetAt("dockside", 2).withOffsetAt("town", 2);
+    Variation inEach = Variation.NOMINAL.withOffsetIn(0, 2).withOffsetIn(1, 2);
+    Variation mixed =
+        Variation.NOMINAL.withOffset(1).withOffsetAt("dockside", 1).withOffsetIn(1, 1);
+    // the spread is 1 K
+    Variation spread = Variation.NOMINAL.with(Factor.AMBIENT, 2);
+    for (Variation each : List.of(everywhere, atEach, inEach, mixed, spread)) {
+      assertSameBits(expected, model.run(journey(7), each));
+    }
+    double[] one = model.run(journey(7), Variation.NOMINAL.withOffsetIn(1, 2)).mean("cup");
+    double[] none = model.run(journey(7), Variation.NOMINAL).mean("cup");
+    // as above, coefficients of both are found within 0.2 %
+    assertEquals(none[14], one[14], 0.02);
+    assertTrue(one[one.length - 1] > none[none.length - 1] + 0.5);
+  }
+
+  @Test
+  void quantitiesVaryBetweenTheirEnds() {
+    ParcelModel model = ParcelModel.of(warmed(), journey(3), FEW_CELLS);
+    for (Factor factor : Factor.values()) {
+      if (factor != Factor.SOLAR_ABSORPTANCE) {
+        double[] ends = new double[5];
+        for (int index = 0; index < ends.length; index++) {
+          Variation variation = Variation.NOMINAL.with(factor, index / 2.0 - 1);
+          double[] mean = model.run(journey(3), variation).mean("cup");
+          ends[index] = mean[6];
+        }
+        double sign = Math.signum(ends[4] - ends[0]);
+        for (int index = 1; index < ends.length; index++) {
+          double step = sign * (ends[index] - ends[index - 1]);
+          assertTrue(step > 0.001, factor.words() + " " + Arrays.toString(ends));
+        }
+      }
+    }
+    TransitResult all = model.run(journey(3), Variation.NOMINAL.with(Factor.WARMER_STRENGTH, 0.6));
+    TransitResult own = model.run(journey(3), Variation.NOMINAL.withWarmer("pad", 0.6));
+    assertSameBits(all, own);
+  }
+
+  @Test
+  void unknownNamesAreRefused() {
+    ParcelModel model = ParcelModel.of(warmed(), journey(3), FEW_CELLS.full());
+    assertRefused(
+        "warmer: there is no 'pot' to vary; there are [pad]",
+        model,
+        Variation.NOMINAL.withWarmer("pot", 0));
+    assertRefused(
+        "place: there is no 'harbour' to vary; there are [dockside, town]",
+        model,
+        Variation.NOMINAL.withOffsetAt("harbour", 0));
+    assertRefused(
+        "ambient offset of leg 3: there are only 2 legs",
+        model,
+        Variation.NOMINAL.withOffsetIn(2, 0));
+    assertRefused(
+        "ambient offset of leg 0: there are only 2 legs",
+        model,
+        Variation.NOMINAL.withOffsetIn(-1, 0));
+  }
+
+  private static void assertRefused(String message, ParcelModel model, Variation variation) {
+    assertEquals(
+        message,
+        assertThrows(InvalidInputException.class, () -> model.run(journey(3), variation))
+            .getMessage());
+    assertThrows(InvalidInputException.class, () -> model.runEveryCell(journey(3), variation));
+  }
+
+  private static void assertRefused(String part, ParcelModel model, Journey journey) {
+    String message =
+        assertThrows(InvalidInputException.class, () -> model.run(journey, Variation.NOMINAL))
+            .getMessage();
+    assertTrue(message.contains(part), message);
+    assertTrue(message.endsWith("build it for this journey as well"), message);
+  }
+
+  @Test
+  void whatTheModelWasNotBuiltForIsRefused() {
+    assertRefused("lets zMax meet the sun", plain(), sunny(3));
+    Leg dock = leg("dock", DOCK, 3, 272);
+    Contact.Condition warm = new Contact.Neighbour(TimeFunction.constant(300), 0.1);
+    Contact insulated = Contact.whole(Face.X_MIN, new Contact.Insulated());
+    ParcelModel stacked =
+        ParcelModel.of(Packings.plain(), journey(touching(dock, insulated)), SETTINGS);
+    assertTrue(stacked.run(journey(dock), Variation.NOMINAL).outcome().isCompleted());
+    assertRefused(
+        "lets part 1 of xMin meet",
+        stacked,
+        journey(touching(dock, Contact.whole(Face.X_MIN, warm))));
+    assertRefused(
+        "contact on yMin: ",
+        stacked,
+        journey(touching(dock, Contact.whole(Face.Y_MIN, new Contact.Insulated()))));
+    Contact half =
+        new Contact(Face.X_MIN, new Range(0, 0.5), new Range(0, 1), new Contact.Insulated());
+    assertRefused("contact on xMin: ", stacked, journey(touching(dock, half)));
+    assertThrows(
+        InvalidInputException.class, () -> ParcelModel.of(Packings.plain(), List.of(), SETTINGS));
+  }
+
+  /** Each journey as with a model of its own; and what none of them is. */
+  @Test
+  void oneModelServesSeveralJourneys() {
+    Leg dock = leg("dock", DOCK, 3, 272);
+    Contact warm =
+        Contact.whole(Face.X_MIN, new Contact.Neighbour(TimeFunction.constant(300), 0.1));
+    List<Journey> journeys = List.of(journey(3), sunny(3), journey(touching(dock, warm)));
+    ParcelModel model = ParcelModel.of(Packings.plain(), journeys, SETTINGS);
+    for (Journey each : journeys) {
+      TransitResult result = model.run(each, Variation.NOMINAL);
+      TransitResult full = model.runEveryCell(each, Variation.NOMINAL);
+      assertArrayEquals(full.mean("cup"), result.mean("cup"), 0.02);
+      assertArrayEquals(full.coldest("cup"), result.coldest("cup"), 0.05);
+      assertArrayEquals(full.hottest("cup"), result.hottest("cup"), 0.05);
+      ParcelModel own = ParcelModel.of(Packings.plain(), each, SETTINGS);
+      // what two reductions leave, and conductivities of cells at the means of another journey
+      double[] expected = own.run(each, Variation.NOMINAL).mean("cup");
+      assertArrayEquals(expected, result.mean("cup"), 0.05);
+    }
+    Sunshine less =
+        Sunshine.on(Face.Z_MAX, TimeFunction.constant(100), SolarAbsorptance.KRAFT_BOARD);
+    Leg both = touching(dock, warm);
+    Journey other = journey(both.in(both.surroundings().under(less)));
+    TransitResult reduced = model.run(other, Variation.NOMINAL);
+    TransitResult full = model.runEveryCell(other, Variation.NOMINAL);
+    assertArrayEquals(full.mean("cup"), reduced.mean("cup"), 0.02);
+    assertArrayEquals(full.coldest("cup"), reduced.coldest("cup"), 0.05);
+  }
+
+  @Test
+  void fullBuildsNoReducedModel() {
+    ParcelModel model = ParcelModel.of(Packings.plain(), journey(1), FEW_CELLS.full());
+    assertTrue(model.reduction().isEmpty());
+    assertEquals(0, model.settingsAtHand());
+    TransitResult result = model.run(journey(1), Variation.NOMINAL);
+    assertTrue(result.engine().matches("full solver, [0-9,]+ cells"), result.engine());
+    assertTrue(result.coefficientChange().isEmpty());
+    assertTrue(plain().settingsAtHand() > 0);
+  }
+
+  @Test
+  void meltingPackNamesItsReason() {
+    Placement lid = Placement.onFace(Face.Z_MAX, Mounting.taped());
+    PackClass gel =
+        new PackClass(
+            "gel",
+            Materials.ICE_PACK,
+            new Dimensions(0.05, 0.04, 0.01),
+            0.015,
+            0,
+            Source.assumed("made up"));
+    Parcel chilled =
+        Packings.plain()
+            .withPacks(List.of(new PlacedPack("pack", gel, lid, new PackStart.AtTemperature(258.15))));
+    TransitResult result = Transit.run(chilled, journey(1), Variation.NOMINAL, FEW_CELLS);
+    assertTrue(result.engine().startsWith("full solver, "), result.engine());
+    assertTrue(result.engine().endsWith(" cells: 'pack' can melt"), result.engine());
+    assertTrue(result.coefficientChange().isEmpty());
+    assertTrue(result.reduction().isEmpty());
+  }
+
+  /** Air that interrupts who asks for its temperature: in the middle of a build. */
+  private record Interrupting(double kelvin) implements TimeFunction {
+    @Override
+    public double at(double time) {
+      Thread.currentThread().interrupt();
+      return kelvin;
+    }
+  }
+
+  @Test
+  void anInterruptStopsABuild() {
+    Journey interrupting = journey(leg("dock", DOCK, 7, new Interrupting(272)));
+    assertThrows(
+        CancellationException.class,
+        () -> ParcelModel.of(Packings.plain(), interrupting, SETTINGS));
+    assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+    TransitResult part = Transit.run(Packings.plain(), interrupting, Variation.NOMINAL, SETTINGS);
+    assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+    assertEquals(0, assertInstanceOf(Outcome.Stopped.class, part.outcome()).lastTime());
+    assertArrayEquals(new double[] {0}, part.times());
+    assertEquals(294, part.mean("cup")[0], 1e-3);
+    assertEquals(294, part.coldestMoment().field().mean("cup animal"), 1e-3);
+    Thread.interrupted();
+  }
+
+  /** A run that stopped keeps its moments; the way to one of them can be interrupted as well. */
+  @Test
+  void anInterruptOnTheWayToAFieldIsTold() {
+    TransitResult result =
+        ParcelModel.of(Packings.plain(), journey(1), FEW_CELLS.full())
+            .run(journey(1), Variation.NOMINAL);
+    assertTrue(result.coldestMoment().time() > 0);
+    Thread.currentThread().interrupt();
+    assertThrows(CancellationException.class, () -> result.coldestMoment().field());
+    assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+  }
+
+  @Test
+  void aKeptResultWeighsLittle() {
+    Journey days = journey(20);
+    Variation variation = Variation.NOMINAL.with(Factor.WALL_CONDUCTIVITY, 0.5);
+    TransitSettings quarters =
+        new TransitSettings(MESH, Times.HOUR / 4, IntegratorSettings.standard());
+    ParcelModel model = ParcelModel.of(Packings.plain(), days, quarters);
+    ParcelModel cells = ParcelModel.of(Packings.plain(), days, quarters.full());
+    for (TransitResult result :
+        List.of(
+            model.run(days, variation),
+            model.runEveryCell(days, variation),
+            cells.run(days, variation))) {
+      long bytes = Weight.of(result);
+      // the rows at least: 97 of 27 values
+      assertTrue(bytes > 97 * 27 * Double.BYTES, bytes + " bytes");
+      assertTrue(bytes <= MOST_BYTES, result.engine() + ": " + bytes + " bytes");
+    }
+  }
+
+  /** Stages with nearly equal coefficients share them, which costs less than 0.05 K. */
+  @Test
+  void sharingCostsLittleOnTemplates() {
+    double[] hours = {0, 6, 15, 30, 39, 54, 63, 80};
+    double[] kelvin = {279, 271, 268, 281, 270, 283, 272, 280};
+    TimeFunction weather =
+        Ambient.series(Arrays.stream(hours).map(Times::fromHours).toArray(), kelvin);
+    Sunshine sun =
+        Sunshine.on(Face.Z_MAX, TimeFunction.constant(200), SolarAbsorptance.KRAFT_BOARD);
+    Random random = new Random(20260106);
+    double largest = 0;
+    for (JourneyTemplate template : JourneyTemplates.all()) {
+      Journey journey =
+          template.journey(
+              new JourneyTemplate.Start(SEALED.withHour(15), 295),
+              new Outdoors(DOCK, weather, 2, sun),
+              new Outdoors(TOWN, weather, 2, sun),
+              Times.fromHours(6));
+      ParcelModel model = ParcelModel.of(warmed(), journey, FEW_CELLS);
+      ParcelModel alone = model.sharing(1e-9);
+      Task task = Task.random(journey, random);
+      TransitResult shared = task.on(model);
+      TransitResult own = task.on(alone);
+      assertTrue(shared.reduction().isPresent(), template.name());
+      assertTrue(own.coefficientChange().orElseThrow() < 1e-3, template.name());
+      double[] expected = values(own);
+      double[] actual = values(shared);
+      int temperatures = 3 * shared.times().length;
+      for (int index = 0; index < temperatures; index++) {
+        largest = Math.max(largest, Math.abs(expected[index] - actual[index]));
+      }
+    }
+    assertTrue(largest > 1e-6 && largest < 0.05, largest + " K");
+  }
+
+  @Test
+  void theEndsOfRangesAreSpanned() {
+    ParcelModel model = plain();
+    for (End end : List.of(End.LOW, End.HIGH)) {
+      Variation variation = Variation.NOMINAL;
+      for (Factor factor : Factor.values()) {
+        variation = variation.with(factor, end);
+      }
+      TransitResult reduced = model.run(journey(7), variation);
+      TransitResult full = model.runEveryCell(journey(7), variation);
+      assertArrayEquals(full.mean("cup"), reduced.mean("cup"), 0.02);
+      assertArrayEquals(full.coldest("cup"), reduced.coldest("cup"), 0.05);
+      assertArrayEquals(full.hottest("cup"), reduced.hottest("cup"), 0.05);
+    }
+  }
+}
