@@ -63,8 +63,8 @@ public final class Checks {
   }
 
   /**
-   * Checks that a function of time is not below zero, where a table has its rows or where it is a
-   * constant. What lies between the breakpoints of other functions is not looked at.
+   * Checks that a function of time is not below zero. It is looked at where it has breakpoints, as
+   * tables have in each row; between the breakpoints of other functions it is not checked.
    *
    * @param field name of the input
    * @param function the function [unit]
@@ -94,7 +94,7 @@ public final class Checks {
    * @param value the value [unit]
    * @param allowed the closed range that it must lie in [unit]
    * @param unit unit shown in the message
-   * @param hint what a user should look at, as a sentence
+   * @param hint what the user should check, as a sentence
    * @return the value
    * @throws InvalidInputException if the value is outside the range or NaN
    */
@@ -114,7 +114,7 @@ public final class Checks {
   }
 
   /**
-   * Checks that a temperature is absolute and one that a parcel, a wall or a furnace may have.
+   * Checks that a temperature is absolute and plausible.
    *
    * @param field name of the input
    * @param value the temperature [K]
@@ -176,8 +176,8 @@ public final class Checks {
   }
 
   /**
-   * Writes a value with its unit as messages show it: at most six significant digits, the point as
-   * decimal mark.
+   * Writes a value with its unit for a message: at most six significant digits, with a decimal
+   * point.
    *
    * @param value the value [unit]
    * @param unit the unit, empty for a pure number

@@ -1,14 +1,14 @@
 package stenotherm.base;
 
 /**
- * Which end of a stated range a run takes.
+ * Which value of an uncertain quantity a run uses: the nominal one or an end of its range.
  *
  * <p>Thread-safe.
  */
 public enum End {
   /** The low end. */
   LOW,
-  /** The value itself. */
+  /** The nominal value. */
   NOMINAL,
   /** The high end. */
   HIGH;

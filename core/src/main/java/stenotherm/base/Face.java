@@ -6,17 +6,17 @@ package stenotherm.base;
  * <p>Thread-safe.
  */
 public enum Face {
-  /** The face at the smallest x. */
+  /** The left face of a parcel that stands upright: the face at the smallest x. */
   X_MIN(Axis.X, false),
-  /** The face at the largest x. */
+  /** The right face of a parcel that stands upright: the face at the largest x. */
   X_MAX(Axis.X, true),
-  /** The face at the smallest y. */
+  /** The front of a parcel that stands upright: the face at the smallest y. */
   Y_MIN(Axis.Y, false),
-  /** The face at the largest y. */
+  /** The back of a parcel that stands upright: the face at the largest y. */
   Y_MAX(Axis.Y, true),
-  /** The face at the smallest z: the floor of a parcel that stands upright. */
+  /** The floor of a parcel that stands upright: the face at the smallest z. */
   Z_MIN(Axis.Z, false),
-  /** The face at the largest z: the lid of a parcel that stands upright. */
+  /** The lid of a parcel that stands upright: the face at the largest z. */
   Z_MAX(Axis.Z, true);
 
   private final Axis axis;
@@ -62,7 +62,7 @@ public enum Face {
    * @return the face
    */
   public static Face of(Axis axis, boolean max) {
-    // not by values(): it copies, and loops over cells come here
+    // values() would copy an array, and loops over cells call this
     return switch (axis) {
       case X -> max ? X_MAX : X_MIN;
       case Y -> max ? Y_MAX : Y_MIN;

@@ -1,8 +1,8 @@
 package stenotherm.base;
 
 /**
- * Converts lengths between metres and the units people use. Inch and foot are exact (international
- * yard and pound agreement, 1959).
+ * Converts lengths between metres and everyday units. Inch and foot are exact (international yard
+ * and pound agreement, 1959).
  *
  * <p>Stateless, thus thread-safe.
  */

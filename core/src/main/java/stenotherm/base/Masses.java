@@ -1,8 +1,8 @@
 package stenotherm.base;
 
 /**
- * Converts masses between kilograms and the units people use. The pound is exact (international
- * yard and pound agreement, 1959).
+ * Converts masses between kilograms and everyday units. The pound is exact (international yard and
+ * pound agreement, 1959).
  *
  * <p>Stateless, thus thread-safe.
  */

@@ -10,13 +10,13 @@ public enum Orientation {
   LID_UP(Face.Z_MAX),
   /** Upside down. */
   LID_DOWN(Face.Z_MIN),
-  /** On its side, the face at the smallest x up. */
+  /** On its side, the left face up. */
   X_MIN_UP(Face.X_MIN),
-  /** On its side, the face at the largest x up. */
+  /** On its side, the right face up. */
   X_MAX_UP(Face.X_MAX),
-  /** On its side, the face at the smallest y up. */
+  /** On its side, the front up. */
   Y_MIN_UP(Face.Y_MIN),
-  /** On its side, the face at the largest y up. */
+  /** On its side, the back up. */
   Y_MAX_UP(Face.Y_MAX);
 
   private final Face up;
@@ -57,12 +57,12 @@ public enum Orientation {
   }
 
   /**
-   * Returns the face of the parcel that looks where a face of an upright parcel would. A parcel
-   * gets from upright to another orientation by turning about its y axis, or about its x axis if a
-   * y face is to be up.
+   * Returns the face of the parcel that points in a given direction. A parcel gets from upright to
+   * another orientation by turning about its y axis, or about its x axis if its front or back is to
+   * be up.
    *
-   * @param world the direction, as the face of an upright parcel that looks there
-   * @return the face of this parcel that looks there
+   * @param world the direction, as the face of an upright parcel that points there
+   * @return the face of this parcel that points there
    */
   public Face facing(Face world) {
     Face east = Face.X_MAX;
@@ -86,7 +86,7 @@ public enum Orientation {
   }
 
   /**
-   * Returns how reports say it.
+   * Returns the words that reports use.
    *
    * @return for example "upside down"
    */

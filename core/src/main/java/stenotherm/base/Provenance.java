@@ -10,9 +10,9 @@ public enum Provenance {
   READ("read"),
   /** Computed here from values or laws that the citation names. */
   DERIVED("derived"),
-  /** Remembered from the cited work, not read again. */
+  /** Remembered from the cited work, not checked against it. */
   MEMORY("from memory"),
-  /** Common practice of the trade, without a published source. */
+  /** Common practice, without a published source. */
   PRACTICE("common practice, no source"),
   /** An estimate of the authors of this library, without a source. */
   ASSUMED("assumed"),

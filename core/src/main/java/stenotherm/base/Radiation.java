@@ -7,8 +7,8 @@ package stenotherm.base;
  */
 public final class Radiation {
   /**
-   * Stefan-Boltzmann constant [W/(m2 K4)], as printed; it follows from defined constants of the SI
-   * (CODATA 2018; from memory).
+   * Stefan-Boltzmann constant [W/(m2 K4)], as printed by CODATA 2018 (from memory); it follows from
+   * exact constants of the SI.
    */
   public static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 
@@ -18,8 +18,8 @@ public final class Radiation {
 
   /**
    * Returns the radiative coefficient of a black surface: 4 sigma T^3 (ISO 6946, Annex on surface
-   * resistances). Against the exact difference of fourth powers it is low by the fraction (dT / 2
-   * T)^2: 0.1 % for 20 K at 300 K.
+   * resistances). Compared with the exact difference of fourth powers it is too low by the fraction
+   * (dT / 2 T)^2: 0.1 % for 20 K at 300 K.
    *
    * @param meanTemperature mean of the surface's and the surroundings' temperature [K]
    * @return the coefficient [W/(m2 K)]

@@ -33,8 +33,8 @@ public record Range(double low, double high) {
 
   /**
    * Returns the value at a position in the range: -1 is the low end, 0 a nominal value inside it, 1
-   * the high end. Between them, and beyond, equal steps multiply by equal ratios; where an end or
-   * the nominal value is not above 0 they add equal amounts.
+   * the high end. Between and beyond these the value follows a geometric progression, or a linear
+   * one where an end or the nominal value is not above 0.
    *
    * @param position the position
    * @param nominal the nominal value

@@ -7,7 +7,7 @@ package stenotherm.base;
  *
  * @param work the cited work: authors, year, title or number and edition
  * @param locator table, equation or page in it; empty if the work as a whole is meant
- * @param provenance how the value was got from it
+ * @param provenance how the value was obtained from it
  */
 public record Source(String work, String locator, Provenance provenance) {
   /**
@@ -53,9 +53,9 @@ public record Source(String work, String locator, Provenance provenance) {
   }
 
   /**
-   * A fact of the trade without a published source.
+   * Common practice without a published source.
    *
-   * @param what what the practice is
+   * @param what the practice
    * @return the citation
    */
   public static Source practice(String what) {
@@ -65,7 +65,7 @@ public record Source(String work, String locator, Provenance provenance) {
   /**
    * An estimate without a source.
    *
-   * @param what what was assumed and on what ground
+   * @param what what was assumed, and why
    * @return the citation
    */
   public static Source assumed(String what) {
@@ -75,7 +75,7 @@ public record Source(String work, String locator, Provenance provenance) {
   /**
    * Returns the citation as reports print it.
    *
-   * @return work, locator and how the value was got
+   * @return work, locator and how the value was obtained
    */
   public String text() {
     return work + (locator.isEmpty() ? "" : ", " + locator) + " (" + provenance.words() + ")";

@@ -16,9 +16,9 @@ import java.util.function.Function;
  * <p>Two names are compared without regard to case, by the number of insertions, deletions,
  * replacements and swaps of neighbouring letters that turn one into the other (Damerau 1964,
  * Communications of the ACM 7:171-176; here in the restricted form that edits no part twice). A
- * name is offered only if it is at most one edit away for every three letters, rounded up, and at
- * most three in all. Numbers are meant as they are written: a name with other numbers is no typing
- * error, so it is listed but not offered.
+ * name is offered only if it is within one edit for every three letters, rounded up, and within
+ * three edits in all. A name with other numbers is not taken for a typing error: it may be listed,
+ * but it is not offered.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -38,7 +38,7 @@ public final class Suggestions {
   private Suggestions() {}
 
   /**
-   * A word that users write for things that a catalogue calls otherwise.
+   * A word that users write for things that have other names in a catalogue.
    *
    * @param piece piece of what the user wrote, in lower case
    * @param names names in the catalogue that it may stand for, the likeliest first
@@ -51,7 +51,8 @@ public final class Suggestions {
   }
 
   /**
-   * Returns the known name that is closest to a given one, or the only one that holds it as a word.
+   * Returns the known name that is closest to a given one, or else the only one that contains it as
+   * a word.
    *
    * @param given what the user wrote
    * @param known the names that exist; among equally close ones the first wins
@@ -78,8 +79,8 @@ public final class Suggestions {
   }
 
   /**
-   * Makes the exception for a name that does not exist, with the closest name or else all names; of
-   * a long list only the few that are closest, and how many there are.
+   * Makes the exception for a name that does not exist. It offers the closest name or else lists
+   * all names; of a long list it names the closest few and tells how many there are.
    *
    * @param field name of the input
    * @param given what the user wrote
@@ -114,7 +115,10 @@ public final class Suggestions {
         + ".";
   }
 
-  /** What other words stand for, then names with words in common, then those with fewest edits. */
+  /**
+   * Names that other words stand for, then names with words in common, then those with fewest
+   * edits.
+   */
   private static List<String> likeliest(
       String given, Collection<String> known, List<OtherWord> others) {
     String wanted = normal(given);
@@ -146,7 +150,7 @@ public final class Suggestions {
     return words;
   }
 
-  /** The digits of a text, without what is between them but a blank. */
+  /** The numbers in a text, with a blank between them. */
   private static String numbers(String text) {
     return text.replaceAll("\\D+", " ").strip();
   }

@@ -2,7 +2,7 @@ package stenotherm.base;
 
 import java.util.Arrays;
 
-/** A table: linear between rows, constant outside, two rows at one time are a jump. */
+/** A table: linear between rows and constant outside; two rows at the same time are a jump. */
 final class TableFunction implements TimeFunction {
   private final double[] times;
   private final double[] values;
@@ -26,7 +26,7 @@ final class TableFunction implements TimeFunction {
       if (row > 1 && times[row] == times[row - 2]) {
         throw new InvalidInputException(
             "table time, row " + (row + 1),
-            times[row] + " s stands more than twice; two rows at one time are a jump");
+            times[row] + " s occurs more than twice; two rows at the same time are a jump");
       }
     }
     this.times = times.clone();

@@ -89,14 +89,14 @@ public interface TimeFunction {
   }
 
   /**
-   * A table, linear between its rows and constant outside them. Two rows at one time are a jump,
-   * and the later row holds from then on.
+   * A table, linear between its rows and constant outside them. Two rows at the same time are a
+   * jump; the later row holds from then on.
    *
    * @param times times in ascending order [s]; each at most twice
    * @param values value of each row [unit of the quantity]
    * @return the function
    * @throws InvalidInputException if the table is empty, its columns differ in length, a time
-   *     stands more than twice or out of order, or a number is not finite
+   *     occurs more than twice or out of order, or a number is not finite
    */
   static TimeFunction table(double[] times, double[] values) {
     return new TableFunction(times, values);

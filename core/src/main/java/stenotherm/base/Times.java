@@ -1,7 +1,7 @@
 package stenotherm.base;
 
 /**
- * Converts durations between seconds and the units people use.
+ * Converts durations between seconds and everyday units.
  *
  * <p>Stateless, thus thread-safe.
  */

@@ -1,7 +1,7 @@
 package stenotherm.base;
 
 /**
- * Converts volumes between cubic metres and the units people use.
+ * Converts volumes between cubic metres and everyday units.
  *
  * <p>Stateless, thus thread-safe.
  */

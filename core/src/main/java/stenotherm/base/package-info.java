@@ -1,12 +1,10 @@
 /**
- * What every other package stands on: argument checks with one exception, citations, faces of a
- * box, functions of time, outcomes of a run, progress, and converters between SI and the units
- * people use.
+ * What all other packages use: argument checks with one exception, citations, faces of a box,
+ * functions of time, outcomes of a run, progress, and converters between SI and everyday units.
  *
  * <p>Start with {@link stenotherm.base.TimeFunction}, {@link stenotherm.base.Source} and {@link
  * stenotherm.base.Checks}. All quantities are SI doubles (K, m, kg, s, W, Pa, mol); the converter
- * classes ({@link stenotherm.base.Temperatures} and its siblings) are for the edge of a program
- * only.
+ * classes ({@link stenotherm.base.Temperatures} and its siblings) are for input and output only.
  *
  * <p>Limits: there are no quantity objects; a unit is part of a name or of the Javadoc, never of a
  * type.

@@ -47,8 +47,8 @@ record BodyState(double[] temperature, double[] enthalpy) {
    * Checks that a state fits a network.
    *
    * @throws InvalidInputException if it names a block that does not exist or is an environment, a
-   *     liquid fraction of a block that does not melt, both a temperature and a fraction, or if a
-   *     block starts just at its melting temperature without one
+   *     liquid fraction of a block that does not melt, both a temperature and a fraction of one
+   *     block, or if a block starts at its melting temperature without a fraction
    */
   static void check(HeatNetwork network, InitialState initial) {
     requireSolid(network, initial.temperatures().keySet(), "initial temperature");

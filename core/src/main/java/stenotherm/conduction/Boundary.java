@@ -4,8 +4,8 @@ import java.util.Optional;
 import stenotherm.base.TimeFunction;
 
 /**
- * What happens at a face of the domain, a patch of it or the surface of an environment. All of it
- * may vary in time.
+ * The thermal boundary condition at a face of the domain, at a patch of a face or at the surface of
+ * an environment. All values may vary in time.
  *
  * <p>Values, thus thread-safe.
  */
@@ -18,7 +18,7 @@ public sealed interface Boundary {
   BoundaryKind kind();
 
   /**
-   * Returns what the boundary's port takes.
+   * Returns the value of the boundary's port.
    *
    * @return ambient or surface temperature [K], or heat flux into the body [W/m2]; 0 if adiabatic
    */

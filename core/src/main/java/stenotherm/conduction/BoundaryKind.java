@@ -8,7 +8,7 @@ package stenotherm.conduction;
 public enum BoundaryKind {
   /** A film; its port takes the ambient temperature [K]. */
   CONVECTION("K"),
-  /** A held surface; its port takes the surface temperature [K]. */
+  /** A surface held at a temperature; its port takes this temperature [K]. */
   TEMPERATURE("K"),
   /** A prescribed flux; its port takes the heat flux into the body [W/m2]. */
   FLUX("W/m2"),

@@ -6,18 +6,18 @@ import stenotherm.material.Behaviour;
 import stenotherm.material.Melting;
 
 /**
- * Conductivities of cells that follow the state: those of melting cells always, by their liquid
- * fraction, k = k_solid + f (k_liquid - k_solid); those of materials whose conductivity depends on
- * temperature if asked for, unless the caller has replaced them.
+ * Conductivities that follow the state of their cells. In melting cells they always follow the
+ * liquid fraction, k = k_solid + f (k_liquid - k_solid). Those of materials that depend on
+ * temperature follow it if asked for, unless the caller has replaced them.
  *
  * <p>A cell that is partly liquid holds a front, with liquid on one side of it and solid on the
- * other. What crosses the half towards a neighbour crosses the neighbour's phase; with one mean for
- * both sides a front would be late or early by a part of a cell in every cell.
+ * other. Towards a neighbour it conducts as the neighbour's phase does. With one mean for both
+ * sides the front would be late or early by a part of a cell in every cell.
  */
 final class CellConductivities {
   /**
-   * The liquid fraction over which a cell takes on its two sides: without it conductances would
-   * jump in time.
+   * The liquid fraction over which the two sides of a cell come to differ; without this ramp
+   * conductances would jump in time.
    */
   private static final double RAMP = 0.02;
 

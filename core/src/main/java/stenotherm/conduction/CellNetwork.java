@@ -21,7 +21,7 @@ final class CellNetwork {
   private final boolean[] solid;
   private final double[] conductivity;
 
-  /** Position of each cell in {@link #toward} over six, or -1; null if no cell has one. */
+  /** Position of each cell in {@link #toward}, divided by six, or -1; null if no cell has one. */
   private final int @Nullable [] towardOf;
 
   /** Conductivity between the centre and each face of cells that hold a melting front. */
@@ -36,7 +36,7 @@ final class CellNetwork {
   /** Thin resistance between each cell and its next neighbour along an axis [m2 K/W]. */
   private final double[][] thin;
 
-  /** Where the conductances between cells lie and what of them does not depend on conductivity. */
+  /** The parts of the conductances between cells that do not depend on conductivity. */
   private final Couplings couplings;
 
   /** The cells of a grid, of their blocks' materials. */
@@ -324,7 +324,7 @@ final class CellNetwork {
     return before;
   }
 
-  /** Refuses cells of the same grid that store heat otherwise. */
+  /** Refuses cells of the same grid that store heat differently. */
   void requireSameStorage(String field, CellNetwork other) {
     for (int cell = 0; cell < solid.length; cell++) {
       if (solid[cell] != other.solid[cell]
@@ -332,7 +332,7 @@ final class CellNetwork {
           || !melting(cell).equals(other.melting(cell))) {
         throw new InvalidInputException(
             field,
-            "stores heat otherwise in block '"
+            "stores heat differently in block '"
                 + nameOf(cell)
                 + "'; only conductivities and thin resistances may change during a run");
       }

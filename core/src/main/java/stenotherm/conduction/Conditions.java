@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * The values of all ports at one instant, in the order of {@link HeatNetwork#boundaryPorts()} and
- * {@link HeatNetwork#sourcePorts()}. Mutable scratch of the solvers.
+ * {@link HeatNetwork#sourcePorts()}. Mutable working space of the solvers.
  */
 final class Conditions {
   /** Surface coefficients [W/(m2 K)]; meaningful for films only. */

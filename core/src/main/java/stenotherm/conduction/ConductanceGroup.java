@@ -3,12 +3,12 @@ package stenotherm.conduction;
 import java.util.Arrays;
 
 /**
- * Conductances of a network that one number multiplies when conductivities of blocks or surface
+ * Conductances of a network that change by the same ratio when conductivities of blocks or surface
  * coefficients change: those between cells of two blocks, or from cells of a block to a boundary.
  *
- * <p>Resistances in series add up. Where the first block makes up the share p of the resistance of
- * a group and the second one the share q, factors f and g on their conductivities multiply its
- * conductances by 1 / (p/f + q/g + 1 - p - q).
+ * <p>Resistances in series add up. If the first block has the share p in the resistance and the
+ * second one the share q, factors f and g on their conductivities multiply the conductances by 1 /
+ * (p/f + q/g + 1 - p - q).
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -89,20 +89,19 @@ public final class ConductanceGroup {
   }
 
   /**
-   * Returns the part of the first block.
+   * Returns what the first block contributes to the resistance.
    *
-   * @return its share in the resistance between cells [-]; towards a boundary the resistance of its
-   *     half cells [m2 K/W]
+   * @return its share between cells [-]; towards a boundary the resistance of its half cells [m2
+   *     K/W]
    */
   public double first() {
     return shares.first();
   }
 
   /**
-   * Returns the part of the second block.
+   * Returns what the second block contributes to the resistance.
    *
-   * @return its share in the resistance between cells [-]; towards a boundary the thin resistance
-   *     [m2 K/W]
+   * @return its share between cells [-]; towards a boundary the thin resistance [m2 K/W]
    */
   public double second() {
     return shares.second();

@@ -9,13 +9,13 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 
 /**
- * Sorts all conductances of a network into groups that change together. Two are in one group if
- * they lie between the same blocks and these make up the same shares of the resistance, to a
- * hundredth; the group then has the mean shares, weighted by conductance, so that what is lost is
- * of second order in the difference of shares and in the change.
+ * Sorts all conductances of a network into groups that change by the same ratio. Two are in one
+ * group if they lie between the same blocks and these have the same shares in the resistance, to a
+ * hundredth. The group takes the mean shares, weighted by conductance. The error this causes is of
+ * second order in the difference of the shares and in the change.
  */
 final class ConductanceGroups {
-  /** Steps of shares that are told apart, and of the logarithm of resistances. */
+  /** Difference of shares, and of logarithms of resistances, that makes another group. */
   private static final double STEP = 0.01;
 
   private final HeatNetwork network;
@@ -29,7 +29,7 @@ final class ConductanceGroups {
 
   private final Map<ConductanceGroup.Key, Gathered> all = new LinkedHashMap<>();
 
-  /** Conductances of one group by and by. */
+  /** The conductances of one group as they are found. */
   private static final class Gathered {
     private int[] one = new int[16];
     private int[] other = new int[16];
@@ -99,7 +99,13 @@ final class ConductanceGroups {
         int first = varyingAt(cell);
         int second = varyingAt(next);
         if (first == second) {
-          add(new ConductanceGroup.Key(-1, first, second, 0, 0), cell, next, coupling[cell], 0.5, 0.5);
+          add(
+              new ConductanceGroup.Key(-1, first, second, 0, 0),
+              cell,
+              next,
+              coupling[cell],
+              0.5,
+              0.5);
         } else {
           double perArea = coupling[cell] / network.grid().faceArea(up, cell);
           double own = perArea * network.cells().halfResistance(up, cell);

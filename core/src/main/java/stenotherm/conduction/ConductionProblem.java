@@ -16,7 +16,8 @@ import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 
 /**
- * A complete conduction problem: blocks, boundaries and sources that vary in time, and a start.
+ * A complete conduction problem: blocks, boundaries and sources that vary in time, and the state at
+ * the start.
  *
  * <pre>{@code
  * ConductionProblem wall =
@@ -274,7 +275,7 @@ public final class ConductionProblem {
     }
 
     /**
-     * Sets the state at the start, instead of its temperatures one by one.
+     * Sets the state at the start as a whole, instead of temperatures one by one.
      *
      * @param state the state of all blocks
      * @return this builder
@@ -303,8 +304,8 @@ public final class ConductionProblem {
      *
      * @return the problem
      * @throws InvalidInputException if the parts do not fit, see {@link
-     *     HeatNetworkBuilder#build()}, or the start is that of some blocks only, of an environment,
-     *     or not clear, see {@link FullEngine}
+     *     HeatNetworkBuilder#build()}, or the state at the start is given for some blocks only, for
+     *     an environment, or is ambiguous, see {@link FullEngine}
      */
     public ConductionProblem build() {
       return new ConductionProblem(this);

@@ -4,16 +4,16 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
- * Steps an engine whose inputs depend on its outputs: predict the outputs at the end of the step
- * along the last one, advance with the inputs that they imply, read, and repeat the step with the
- * inputs that follow from what was read until these stop moving.
+ * Steps an engine whose inputs depend on its outputs, by a fixed-point iteration. It extrapolates
+ * the outputs to the end of the step, advances with the inputs that follow from them, reads the
+ * outputs, and repeats the step with the inputs that follow from these, until the inputs no longer
+ * change.
  *
  * <p>The inputs are taken as linear over a step, between those that the law gives at both ends. So
- * the error is of second order in the step's length. A step that was not repeated often enough to
- * settle is still of second order, as at least two passes are allowed; that it did not settle is
- * said, by {@link #advance} and {@link #unsettled}. The passes converge as long as a step is short
- * against the time in which the law's answer would change the outputs; a law that answers more
- * sharply needs shorter steps.
+ * the error is of second order in the step's length. This holds even for a step that did not
+ * settle, since at least two passes are allowed; {@link #advance} and {@link #unsettled} report
+ * such steps. The passes converge if the step is short compared with the time in which the inputs
+ * change the outputs; a steeper law needs shorter steps.
  *
  * <p>Makes no objects while stepping, if neither engine nor law does. Not thread-safe: it belongs
  * to the thread of its engine.
@@ -26,7 +26,7 @@ public final class CoupledStep {
   private final boolean[] inKelvin;
   private final double[] largest;
 
-  /** Inputs at the start and at the end of the step, and what the law says at the end. */
+  /** Inputs at the start and at the end of the step, and those by the law at the end. */
   private final double[] start;
 
   private final double[] end;
@@ -44,12 +44,12 @@ public final class CoupledStep {
   private long unsettled;
 
   /**
-   * When the inputs of a step count as settled. Those in kelvins have one tolerance, all others a
-   * part of the largest magnitude that they have had so far.
+   * When the inputs of a step count as settled. For temperatures the tolerance is absolute; for all
+   * other inputs it is relative to their largest magnitude so far.
    *
    * @param kelvins largest change of a temperature from one pass to the next [K], above 0
    * @param relative largest change of another input, above 0 and below 1
-   * @param mostPasses how often a step is advanced at most, 2 to 100
+   * @param mostPasses largest number of passes for a step, 2 to 100
    */
   public record Settings(double kelvins, double relative, int mostPasses) {
     /**
@@ -65,12 +65,12 @@ public final class CoupledStep {
       }
       if (mostPasses < 2 || mostPasses > 100) {
         throw new InvalidInputException(
-            "passes", mostPasses + " must lie between 2 and 100; one pass would predict alone");
+            "passes", mostPasses + " must lie between 2 and 100; one pass only predicts");
       }
     }
 
     /**
-     * What suits steps of some minutes.
+     * The settings for steps of some minutes.
      *
      * @return 1 mK, one in ten thousand, ten passes
      */
@@ -121,11 +121,11 @@ public final class CoupledStep {
     engine.read(outputs);
     law.at(engine.time(), outputs, corrected);
     if (steps == 0 || !moveLittle(end, corrected)) {
-      // a jump, if only of the law: what was there before says nothing about what comes
+      // a jump, perhaps of the law alone: earlier outputs say nothing about later ones
       System.arraycopy(corrected, 0, end, 0, end.length);
       smooth = false;
     }
-    // else go on from where the last step ended, which is no jump to the engine
+    // otherwise go on from the last inputs, so that the engine sees no jump
     System.arraycopy(end, 0, start, 0, end.length);
     double reach = smooth ? duration / lastDuration : 0;
     for (int y = 0; y < predicted.length; y++) {
@@ -165,7 +165,7 @@ public final class CoupledStep {
     }
   }
 
-  /** Tells whether inputs stay within the tolerance. */
+  /** Tells whether inputs change by less than the tolerance. */
   private boolean moveLittle(double[] from, double[] to) {
     boolean little = true;
     for (int u = 0; u < from.length; u++) {
@@ -186,8 +186,8 @@ public final class CoupledStep {
   }
 
   /**
-   * Copies the inputs that the last step ended with; within the tolerance they are those that the
-   * law gives for the outputs.
+   * Copies the inputs at the end of the last step; they match what the law gives for the outputs
+   * within the tolerance.
    *
    * @param values where to put them [K, W/m2 or W]; zeros before the first step
    */

@@ -5,9 +5,9 @@ import stenotherm.base.Face;
 import stenotherm.grid.RectilinearGrid;
 
 /**
- * What the conductances between neighbouring cells take from the geometry and from thin
- * resistances. Networks that differ in their conductivities share it: where these follow the state,
- * conductances are found anew several times in a step.
+ * The geometry and the thin resistances behind the conductances between neighbouring cells.
+ * Networks that differ only in their conductivities share them, since conductances that follow the
+ * state are computed several times in a step.
  */
 final class Couplings {
   /**
@@ -52,7 +52,7 @@ final class Couplings {
     return area[axis.ordinal()][cell] > 0;
   }
 
-  /** Conductance between a cell and its next neighbour of two conductivities [W/K]. */
+  /** Conductance between a cell and its next neighbour with these conductivities [W/K]. */
   double conductance(Axis axis, int cell, double own, double next) {
     int a = axis.ordinal();
     return area[a][cell]

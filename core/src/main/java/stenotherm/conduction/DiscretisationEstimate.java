@@ -5,15 +5,15 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * An estimate of the error that a grid leaves, from the same quantity on three grids (Roache 1994,
- * J. Fluids Eng. 116:405; from memory). The observed order is trusted between 0.5 and 2; the safety
- * factor is 1.25.
+ * An estimate of the discretisation error of a quantity from its values on three grids (Roache
+ * 1994, J. Fluids Eng. 116:405; from memory). The observed order is trusted between 0.5 and 2; the
+ * safety factor is 1.25.
  *
  * <p>A value, thus thread-safe.
  *
  * @param fine value on the finest grid
  * @param order observed order of convergence, limited to the trusted range; NaN if the three values
- *     do not approach a limit
+ *     do not converge
  * @param error estimated error of {@code fine}, never negative [unit of the quantity]
  */
 public record DiscretisationEstimate(double fine, double order, double error) {
@@ -27,10 +27,9 @@ public record DiscretisationEstimate(double fine, double order, double error) {
    * width^order.
    *
    * @param values the quantity on the coarse, the medium and the fine grid
-   * @param widths a measure of the cell width of each grid, above 0, in any unit; grids whose
-   *     widths do not descend give no order
-   * @return the estimate; where the values do not approach a limit, the larger change with the
-   *     safety factor
+   * @param widths a measure of the cell width of each grid, above 0, in any unit; if they do not
+   *     decrease there is no order
+   * @return the estimate; if the values do not converge, the larger change times the safety factor
    * @throws InvalidInputException if there are not three finite values, or a width is not above 0
    */
   public static DiscretisationEstimate of(double[] values, double[] widths) {
@@ -48,12 +47,11 @@ public record DiscretisationEstimate(double fine, double order, double error) {
     double coarseStep = values[0] - values[1];
     double fineStep = values[1] - values[2];
     if (fineStep == 0) {
-      // grids that coincide agree without having converged
+      // equal grids agree without having converged
       return new DiscretisationEstimate(values[2], Double.NaN, SAFETY * Math.abs(coarseStep));
     }
     boolean refined = widths[0] > widths[1] && widths[1] > widths[2];
-    // the quotient of changes as the order goes to zero; below it the values do not approach a
-    // limit
+    // the quotient of changes as the order goes to zero; below it the values do not converge
     double noOrder = Math.log(widths[0] / widths[1]) / Math.log(widths[1] / widths[2]);
     if (!refined || coarseStep / fineStep <= noOrder) {
       double larger = SAFETY * Math.max(Math.abs(coarseStep), Math.abs(fineStep));

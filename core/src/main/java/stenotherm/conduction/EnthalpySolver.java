@@ -6,14 +6,14 @@ import java.util.Arrays;
  * Solves one implicit stage of a body that melts, H(T) / stage + G T = b, by Newton's method on the
  * enthalpy.
  *
- * <p>Each iteration solves a linear system with the slope dH/dT of every cell's phase. Where the
- * temperature it gives lies beyond the phase, the cell takes the smaller of two steps: to the
- * enthalpy that the slope implies or to the enthalpy of that temperature. H(T) is a line of three
- * straight pieces, so that the iteration ends as soon as every cell stays in its phase.
+ * <p>Each iteration solves a linear system with the slope dH/dT of every cell's phase. If the
+ * temperature that results lies outside the phase, the cell takes the smaller of two steps: to the
+ * enthalpy that the slope implies or to the enthalpy of that temperature. H(T) consists of three
+ * straight lines, so the iteration ends as soon as every cell stays in its phase.
  *
- * <p>The enthalpies that come out satisfy the stage's linear equation, from which the heat of the
- * ports follows, to round-off: the ledger closes however well the iteration has converged. What the
- * tolerance leaves is a difference between T and T(H).
+ * <p>The resulting enthalpies satisfy the linear equation of the stage to round-off, and the heat
+ * of the ports follows from the same equation. So the ledger closes however well the iteration has
+ * converged; the tolerance leaves only a difference between T and T(H).
  *
  * <p>The idea is that of Voller and Swaminathan (1991), Numer. Heat Transfer B 19:175 (from
  * memory).
@@ -21,7 +21,7 @@ import java.util.Arrays;
 final class EnthalpySolver {
   private static final int MOST_ITERATIONS = 40;
 
-  /** The part of a cell's latent heat that may get lost where a cell changes its phase. */
+  /** The part of a cell's latent heat that may be lost when the cell changes its phase. */
   private static final double LARGEST_LOSS = 1e-14;
 
   private final HeatOperator operator;
@@ -77,7 +77,7 @@ final class EnthalpySolver {
     }
     for (int m = 0; m < slope.length; m++) {
       int i = melting.at[m];
-      // not by the product: the slope times the absolute temperature would take the digits
+      // not from the product: slope times absolute temperature would lose digits
       residual[i] = b[i] - enthalpy[m] / stage - operator.outflow(i, temperature);
     }
   }

@@ -49,7 +49,7 @@ final class FacePatches {
         throw new InvalidInputException(
             field, millimetres("sticks out of its face at " + face.label() + " by", excess));
       }
-      // along the normal the region must reach the face from one side or cut it
+      // the region must touch or cut the plane of the face
       if (face == patch.face() && excess < -slack) {
         throw new InvalidInputException(
             field, millimetres("ends before the face " + face.label() + " by", -excess));

@@ -1,8 +1,8 @@
 package stenotherm.conduction;
 
 /**
- * What drives a network in time: fills in the conditions at an instant, after or just before a jump
- * at it.
+ * What drives a network in time. It fills in the conditions at an instant or, at a jump, just
+ * before it.
  */
 interface Forcing {
   /** Conditions at a time; at a jump those after it. */

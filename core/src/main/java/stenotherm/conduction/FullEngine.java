@@ -52,11 +52,11 @@ public final class FullEngine implements HeatEngine {
    * @param network the body
    * @param probes the outputs
    * @param initialState state of every block at time zero; before the first interval the
-   *     surroundings are taken to be as warm as the blocks that it does not name
+   *     surroundings have the temperature of the blocks that it does not name
    * @param settings how to step
    * @throws InvalidInputException if a probe or a block does not exist, a liquid fraction is given
-   *     for a block that does not melt or beside a temperature, or a block starts just at its
-   *     melting temperature without one
+   *     for a block that does not melt or beside a temperature, or a block starts at its melting
+   *     temperature without a fraction
    */
   public FullEngine(
       HeatNetwork network,
@@ -138,8 +138,8 @@ public final class FullEngine implements HeatEngine {
   }
 
   /**
-   * Goes on with other conductivities or thin resistances of the same body; temperatures and the
-   * ledger stay. To the solver it is a jump.
+   * Continues with other conductivities or thin resistances of the same body. Temperatures and the
+   * ledger stay; the solver treats it as a jump.
    *
    * @param other a network of the same blocks, grid and ports, see {@link
    *     HeatNetwork#withConductivities}

@@ -36,9 +36,9 @@ public interface HeatEngine {
   double time();
 
   /**
-   * Sets the surface coefficients that hold from now on.
+   * Sets the surface coefficients from now on.
    *
-   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
+   * @param coefficients one for each boundary port [W/(m2 K)], ignored for boundaries that are not
    *     films
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is
    *     negative or not finite
@@ -60,8 +60,8 @@ public interface HeatEngine {
   void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd);
 
   /**
-   * Reads the outputs now, under the inputs at the end of the last interval; before the first, as
-   * if the surroundings were as warm as the body and nothing heated it.
+   * Reads the outputs now, under the inputs at the end of the last interval. Before the first
+   * interval the surroundings have the temperature of the body and nothing heats it.
    *
    * @param values where to put them [K or W, see {@link Probe#unit()}]
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong
@@ -76,7 +76,7 @@ public interface HeatEngine {
   TemperatureField field();
 
   /**
-   * Returns where the heat went since the start.
+   * Returns the heat ledger since the start.
    *
    * @return the ledger
    */
@@ -85,15 +85,15 @@ public interface HeatEngine {
   /**
    * Returns what the run has cost.
    *
-   * @return steps and iterations, those of intervals that were taken back included
+   * @return steps and iterations, including those of intervals that were undone
    */
   TransientSolution.Work work();
 
   /**
-   * All that an engine needs to go on from a moment as if it had never left it: temperatures, time,
-   * inputs, coefficients, network, ledger and what it knows about its last steps. It holds no
-   * field, so that it costs little to keep; to have the field of a moment, keep its state, go back
-   * to it once the run is over and ask for {@link HeatEngine#field()}.
+   * A moment of a run from which an engine can continue: temperatures, time, inputs, coefficients,
+   * network, ledger and what is needed of its last steps. It holds no field, so it costs little to
+   * keep. To get the field of a moment later, restore its state after the run and call {@link
+   * HeatEngine#field()}.
    *
    * <p>Belongs to the engine that made it and may be used on its thread alone.
    */
@@ -107,8 +107,7 @@ public interface HeatEngine {
   State save();
 
   /**
-   * Lets a state hold this moment instead of the one it held; makes no objects unless the
-   * configuration has changed.
+   * Overwrites a state with this moment; makes no objects unless the configuration has changed.
    *
    * @param into a state made by this engine
    * @throws stenotherm.base.InvalidInputException if it was made by another engine
@@ -116,9 +115,9 @@ public interface HeatEngine {
   void save(State into);
 
   /**
-   * Goes back, or forward again, to the moment that a state holds. What follows is the same to the
-   * last bit as if the engine had gone on from there at once; only {@link #work} counts on. An
-   * engine that has failed since works again.
+   * Goes to the moment that a state holds, back or forward. The engine then continues to the same
+   * bits as if it had never left that moment; only {@link #work} keeps counting. An engine that has
+   * failed since works again.
    *
    * @param from a state made by this engine; it may be used again
    * @throws stenotherm.base.InvalidInputException if it was made by another engine

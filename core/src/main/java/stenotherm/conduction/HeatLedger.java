@@ -5,9 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * Where the heat of a transient went. Each term is integrated from its own flux by the scheme's own
- * quadrature; what is stored comes from the temperatures alone; so the residual is a check, not a
- * definition.
+ * Where the heat of a transient went. Heat through boundaries and from sources is integrated with
+ * the scheme's own quadrature; heat stored comes from the temperatures alone. So the residual is a
+ * real check.
  *
  * <p>A value, thus thread-safe.
  *
@@ -15,8 +15,8 @@ import java.util.Map;
  * @param sources heat given by each source, by name [J]
  * @param storedIn rise of the heat content of each block, by name, from the temperatures at the
  *     start and the end, and the enthalpies of what melts [J]
- * @param scale what the residual is judged by [J]: the sum of all heat moved, step by step in
- *     magnitude, plus what warms the whole body by 1 mK
+ * @param scale what the residual is compared with [J]: the magnitudes of all heat moved in each
+ *     step, summed, plus what warms the whole body by 1 mK
  */
 public record HeatLedger(
     Map<String, Double> boundaries,
@@ -51,7 +51,7 @@ public record HeatLedger(
   }
 
   /**
-   * Returns what does not add up.
+   * Returns the error of the heat balance.
    *
    * @return heat in through boundaries and from sources less heat stored [J]
    */

@@ -16,10 +16,10 @@ import stenotherm.material.Behaviour;
 
 /**
  * A body as a network of heat capacities and conductances with named ports: C dT/dt = -G T + heat
- * from the ports. The one seam between geometry and solvers.
+ * from the ports. Solvers see the geometry only through it.
  *
- * <p>The conductance between two neighbouring cells is A / (d1/(2 k1) + R + d2/(2 k2)): the series
- * mean of two half cells and the thin resistances between them.
+ * <p>The conductance between two neighbouring cells is A / (d1/(2 k1) + R + d2/(2 k2)): two half
+ * cells and the thin resistance between them in series.
  *
  * <p>Immutable, thus thread-safe.
  */
@@ -65,7 +65,7 @@ public final class HeatNetwork {
   /**
    * The same body with other conductivities of some blocks, on the same grid and with the same
    * ports: cheaper than building it anew. A conductivity that is replaced here does not follow
-   * temperature in a run with live conductivities: it is the caller's.
+   * temperature in a run with live conductivities.
    *
    * @param conductivities thermal conductivity by block [W/(m K)], each above 0
    * @return the changed network
@@ -108,16 +108,17 @@ public final class HeatNetwork {
    *
    * @param factors what multiplies the conductivity of all cells of a block [-], by its name
    * @return the changed network
-   * @throws InvalidInputException if a block does not exist, is an environment or melts, or a factor
-   *     is not a finite number above 0
+   * @throws InvalidInputException if a block does not exist, is an environment or melts, or a
+   *     factor is not a finite number above 0
    */
   public HeatNetwork withFactors(Map<String, Double> factors) {
-    return changed(factors, "factor on the conductivity of block ", "", (old, factor) -> old * factor);
+    return changed(
+        factors, "factor on the conductivity of block ", "", (old, factor) -> old * factor);
   }
 
   /**
-   * The same body of materials with other conductivities, on the same grid and with the same ports
-   * and thin resistances. Conductivities that the caller has replaced are forgotten.
+   * The same body with other conductivities of its materials, on the same grid and with the same
+   * ports and thin resistances. Conductivities that the caller has replaced are discarded.
    *
    * @param layout the same blocks in the same places
    * @return the changed network
@@ -135,7 +136,7 @@ public final class HeatNetwork {
             || !block.phaseChange().equals(cells.melting(cell))) {
           throw new InvalidInputException(
               "material of block '" + block.name() + "'",
-              "stores heat otherwise; only how a material conducts may change");
+              "stores heat differently; only how a material conducts may change");
         }
       }
     }
@@ -143,11 +144,11 @@ public final class HeatNetwork {
   }
 
   /**
-   * Tells by how much conductivities differ from those of another network.
+   * Returns how much conductivities differ from those of another network.
    *
    * @param other the same body on the same grid
-   * @return the largest ratio of two conductivities of one cell less one, at least 0
-   * @throws InvalidInputException if it is one on another grid
+   * @return the largest ratio of the two conductivities of a cell, minus 1; at least 0
+   * @throws InvalidInputException if it has another grid
    */
   public double conductivityChange(HeatNetwork other) {
     cells.requireSameGrid("other network", other.grid());
@@ -164,8 +165,8 @@ public final class HeatNetwork {
   /**
    * The same body with the conductivity of each cell at its temperature, constant from then on, for
    * materials whose conductivity depends on temperature ({@link Behaviour#followsTemperature()}).
-   * Conductivities that the caller has replaced stay. Those set here are replaced in their turn:
-   * they do not follow temperature in a run with live conductivities.
+   * Conductivities that the caller has replaced stay. Those set here count as replaced too: they do
+   * not follow temperature in a run with live conductivities.
    *
    * @param field temperatures of a body on the same grid
    * @return the changed network
@@ -188,8 +189,8 @@ public final class HeatNetwork {
   /**
    * The same body with other conductivities of its cells [W/(m K)]. It keeps the arrays.
    *
-   * @param positions position of each cell over six in the conductivities towards faces, or -1;
-   *     null if there are none
+   * @param positions position of each cell in the conductivities towards faces, divided by six, or
+   *     -1; null if there are none
    * @param towards conductivity between a cell's centre and each of its faces, where it is not that
    *     of the cell
    */
@@ -248,7 +249,7 @@ public final class HeatNetwork {
   /**
    * Returns the ports of the boundaries: the faces in the order of {@link Face}, then the
    * environments, then the patches in the order in which they were named. A face that patches cover
-   * altogether has none, nor has anything adiabatic.
+   * completely has no port, nor has an adiabatic boundary.
    *
    * @return the ports
    */

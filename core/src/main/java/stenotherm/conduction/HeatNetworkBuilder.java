@@ -105,8 +105,8 @@ public final class HeatNetworkBuilder {
   }
 
   /**
-   * Adds a heat source with a name of its own, spread evenly over the cells that blocks keep: each
-   * gets a share of the power as its volume. Several sources may heat the same block.
+   * Adds a heat source with a name of its own, spread evenly over the cells that blocks keep: the
+   * power is shared by volume. Several sources may heat the same block.
    *
    * @param name name of the source
    * @param blocks names of the heated blocks
@@ -124,9 +124,9 @@ public final class HeatNetworkBuilder {
   }
 
   /**
-   * Adds a heat source on a surface between blocks, spread evenly over it: what condenses there, or
-   * a thin heater. It raises the surface; each side takes its share through its own half cell, and
-   * what lies beyond a thin resistance takes less.
+   * Adds a heat source on a surface between blocks, spread evenly over it, such as a thin heater or
+   * condensation. The heat flows to both sides, through the half cell of each; a side behind a thin
+   * resistance gets less.
    *
    * @param name name of the source
    * @param surface where the heat is released
@@ -210,7 +210,9 @@ public final class HeatNetworkBuilder {
         && patch.region().max().along(axis) >= layout.domain().max().along(axis);
   }
 
-  /** Refuses boundaries where there is no surface: on an axis, a centre, a cut through a whole. */
+  /**
+   * Refuses boundaries where there is no surface: at radius 0, or where an angle begins and ends.
+   */
   private void checkSurfaces() {
     Set<Face> used = EnumSet.noneOf(Face.class);
     used.addAll(faces.keySet());

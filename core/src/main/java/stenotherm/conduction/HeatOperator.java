@@ -35,7 +35,7 @@ final class HeatOperator {
   /** The stage that the system is factored for with slopes of melting cells [s], or NaN. */
   private double meltingStage = Double.NaN;
 
-  /** Row sums of the cells that do not melt, and of those that do if they stayed solid [W/K]. */
+  /** Row sums of the cells that do not melt, and of those that do as if they stayed solid [W/K]. */
   private double rowsThatStay;
 
   private double rowsIfSolid;
@@ -66,7 +66,7 @@ final class HeatOperator {
     return network;
   }
 
-  /** Goes on with other conductivities or thin resistances of the same body. */
+  /** Continues with other conductivities or thin resistances of the same body. */
   void use(HeatNetwork other) {
     if (other == network) {
       return;
@@ -81,8 +81,8 @@ final class HeatOperator {
   }
 
   /**
-   * Factors anew when asked next, if something melts: a factor that has been changed at a few cells
-   * depends on how it came about.
+   * If something melts, makes the next call factor anew: a factor that was updated at a few cells
+   * depends on its history.
    */
   void forgetMelting() {
     meltingStage = Double.NaN;
@@ -109,7 +109,7 @@ final class HeatOperator {
     return true;
   }
 
-  /** Prepares the system (C / stage + G) x = b; an infinite stage leaves G alone. */
+  /** Prepares the system (C / stage + G) x = b; with an infinite stage it is G x = b. */
   void factor(double stage) {
     if (stage == factoredStage) {
       return;

@@ -6,14 +6,15 @@ import stenotherm.base.Checks;
 import stenotherm.base.Range;
 
 /**
- * The state of a body at time zero: one temperature, other ones for some blocks, and how much of a
- * melting block at its melting temperature is liquid.
+ * The state of a body at time zero: one temperature, others for some blocks, and the liquid
+ * fraction of blocks at their melting temperature.
  *
  * <p>A value, thus thread-safe.
  *
  * @param temperature temperature of all blocks that are not named [K]
  * @param temperatures temperature of the blocks named [K]
- * @param liquidFractions melted part of the blocks named, 0 to 1; they start in their melting range
+ * @param liquidFractions liquid fraction of the blocks named, 0 to 1; they start in their melting
+ *     range
  */
 public record InitialState(
     double temperature, Map<String, Double> temperatures, Map<String, Double> liquidFractions) {

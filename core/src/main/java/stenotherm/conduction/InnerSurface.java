@@ -5,17 +5,16 @@ import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 
 /**
- * The surface of solid blocks where it looks one way and other solid blocks touch it, such as the
- * inner surface of a wall. Heat may be released there, see {@link HeatNetworkBuilder#source(String,
- * InnerSurface)}.
+ * The surface between solid blocks that faces one way, such as the inner surface of a wall. Heat
+ * may be released there, see {@link HeatNetworkBuilder#source(String, InnerSurface)}.
  *
  * <p>A value, thus thread-safe.
  *
  * @param blocks names of the blocks whose surface it is; a thin resistance between them and their
  *     neighbours lies outside the surface
- * @param side the way it looks, away from those blocks
- * @param neighbours names of the blocks beyond it; empty for every solid block that is not one of
- *     {@code blocks}
+ * @param side direction of its outward normal, away from those blocks
+ * @param neighbours names of the blocks on the other side; empty for all solid blocks that are not
+ *     in {@code blocks}
  */
 public record InnerSurface(Set<String> blocks, Face side, Set<String> neighbours) {
   /**
@@ -27,7 +26,7 @@ public record InnerSurface(Set<String> blocks, Face side, Set<String> neighbours
     blocks = Set.copyOf(blocks);
     neighbours = Set.copyOf(neighbours);
     if (blocks.isEmpty()) {
-      throw new InvalidInputException("inner surface", "needs at least one block that it is of");
+      throw new InvalidInputException("inner surface", "needs at least one block");
     }
     for (String name : neighbours) {
       if (blocks.contains(name)) {
@@ -40,7 +39,7 @@ public record InnerSurface(Set<String> blocks, Face side, Set<String> neighbours
    * The surface of one block towards another one.
    *
    * @param block name of the block whose surface it is
-   * @param side the way it looks
+   * @param side direction of its outward normal
    * @param neighbour name of the block beyond it
    * @return the surface
    * @throws InvalidInputException if both are the same

@@ -1,18 +1,18 @@
 package stenotherm.conduction;
 
 /**
- * Inputs that depend on outputs, as the power of a warmer on its temperature or the heat of an
- * animal on its own.
+ * Inputs that depend on outputs, such as the power of a warmer or the heat of an animal, which
+ * depend on their temperatures.
  *
  * <p>A step is tried several times before it is settled, see {@link CoupledStep}. A law with a
- * memory (as of how much has burnt) must answer each trial from what it knew at the last {@link
- * #settled}, and take the step over there.
+ * memory, such as of how much has burnt, must start each trial from its state at the last {@link
+ * #settled} and update this state only there.
  *
  * <p>Called on the thread of its engine alone.
  */
 public interface InputLaw {
   /**
-   * Finds the inputs at a time; where they jump with time, those after the jump.
+   * Finds the inputs at a time; if they jump at that time, those after the jump.
    *
    * @param time the time [s]
    * @param outputs the outputs then, in the engine's order [K, W or 1]; not to be changed
@@ -21,8 +21,7 @@ public interface InputLaw {
   void at(double time, double[] outputs, double[] inputs);
 
   /**
-   * Finds the inputs at the end of an interval; where they jump with time then, those before the
-   * jump.
+   * Finds the inputs at the end of an interval; if they jump at that time, those before the jump.
    *
    * @param time the time [s]
    * @param outputs the outputs then; not to be changed

@@ -9,11 +9,11 @@ import stenotherm.base.Range;
  * <p>A value, thus thread-safe.
  *
  * @param scheme time scheme
- * @param stepTolerance largest estimated local error of a step, at any cell [K], before the step is
- *     corrected by that estimate; not used with a fixed step
+ * @param stepTolerance largest estimated local error of a step in any cell [K], before the
+ *     correction by this estimate; not used with a fixed step
  * @param largestStep largest step [s]; the step itself where {@code fixed}
  * @param fixed true for equal steps of {@code largestStep}, shortened to end on outputs and jumps
- * @param conductivities whether conductivities that depend on temperature follow it during the run
+ * @param conductivities whether conductivities follow the temperature during the run
  */
 public record IntegratorSettings(
     Scheme scheme,
@@ -22,8 +22,9 @@ public record IntegratorSettings(
     boolean fixed,
     Conductivities conductivities) {
   /**
-   * What conductivities of materials do whose {@link stenotherm.material.Behaviour} is {@code
-   * Corrected} or {@code Voids}. Those of melting blocks follow their liquid fraction in any case.
+   * How to treat conductivities that depend on temperature, those of a {@link
+   * stenotherm.material.Behaviour} {@code Corrected} or {@code Voids}. The conductivity of a
+   * melting block follows its liquid fraction in any case.
    */
   public enum Conductivities {
     /** They stay as the materials state them, or as the caller has replaced them. */
@@ -42,10 +43,9 @@ public record IntegratorSettings(
      * Trapezoidal rule and second-order backward difference: second order, L-stable, one matrix for
      * both stages. Bank et al. (1985), IEEE Trans. Electron Devices 32:1992; error estimate of
      * Hosea and Shampine (1996), Appl. Numer. Math. 20:21. Both from memory; order and stability
-     * are tested. Steps of their own length in a body where nothing melts go on from what is left
-     * after taking the estimate, filtered twice, from the result: third order, and still L-stable
-     * (own derivation, tested); second order where conductivities follow the temperature, see
-     * {@link Conductivities#LIVE}.
+     * are tested. If nothing melts and the step is not fixed, the estimate, filtered twice, is
+     * subtracted from the result, which makes the step third order and still L-stable (own
+     * derivation, tested). With {@link Conductivities#LIVE} it is second order.
      */
     TR_BDF2,
     /** Implicit Euler: first order, L-stable, obeys the maximum principle. Fixed steps only. */
@@ -84,7 +84,7 @@ public record IntegratorSettings(
   }
 
   /**
-   * Steps controlled by their local error and corrected by it.
+   * Steps that are controlled and corrected by their estimated local error.
    *
    * @param stepTolerance largest estimated local error of a step [K]
    * @return the settings

@@ -7,14 +7,13 @@ import stenotherm.material.Melting;
 
 /**
  * The cells that melt, and their enthalpy h(T) [J]: that of the solid up to the solidus, then the
- * latent heat over the melting range, then that of the liquid. It counts from the solid at 0 K, so
- * that a solid cell holds C T as every other cell does. A cell freezes along the same line: there
+ * latent heat over the melting range, then that of the liquid. Its zero is the solid at 0 K, so
+ * that a solid cell holds C T as every other cell does. A cell freezes along the same curve: there
  * is no supercooling.
  *
- * <p>The line must rise everywhere for the temperature to follow from the enthalpy and the other
- * way round. A range narrower than {@link #NARROWEST} is spread to that width about its middle,
- * with the sensible heat of that width added to the latent heat, so that nothing changes outside
- * it.
+ * <p>The curve must rise everywhere, so that temperature and enthalpy follow from each other. A
+ * range narrower than {@link #NARROWEST} is spread to that width about its middle, with the
+ * sensible heat of that width added to the latent heat, so that nothing changes outside it.
  *
  * <p>Vectors of enthalpies have one entry for each melting cell, in the order of {@link #cell}.
  */
@@ -77,7 +76,7 @@ final class MeltingCells {
     return cell.length == 0;
   }
 
-  /** Where a cell stands: -1 solid, 0 melting, 1 liquid. */
+  /** Phase of a cell: -1 solid, 0 melting, 1 liquid. */
   int phase(int m, double enthalpy) {
     if (enthalpy <= atSolidus[m]) {
       return -1;

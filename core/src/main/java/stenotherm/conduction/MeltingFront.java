@@ -3,10 +3,10 @@ package stenotherm.conduction;
 import java.util.Arrays;
 
 /**
- * Liquid fractions of a steady state, found by turns with its temperatures. A fraction goes towards
- * the one that the temperature implies, by a step that shrinks each time the direction turns: at
- * the cell of a front the temperature answers to the fraction so strongly that full steps would go
- * back and forth.
+ * Liquid fractions of a steady state, found in turn with its temperatures. A fraction moves towards
+ * the one that the temperature implies, by a step that shrinks each time the direction reverses: in
+ * the cell of a front the temperature depends on the fraction so strongly that full steps would
+ * oscillate.
  */
 final class MeltingFront {
   /** How close the temperature of a cell comes to that of its fraction [K]. */

@@ -15,8 +15,8 @@ final class NetworkPatches {
   private final List<Patch> patches;
 
   /**
-   * Where the faces of each cell stand in the patches, at 6 cell + face: 1 + number over all
-   * patches, or 0.
+   * At 6 cell + face, 1 + the number of a cell's face counted over all patches, or 0 if it is in
+   * none.
    */
   private final int[] patchFace;
 
@@ -48,7 +48,7 @@ final class NetworkPatches {
     this.firstFace = other.firstFace;
   }
 
-  /** The same boundaries before cells of other conductivities. */
+  /** The same boundaries on cells with other conductivities. */
   NetworkPatches before(CellNetwork cells) {
     return new NetworkPatches(this, cells);
   }

@@ -99,10 +99,10 @@ final class NetworkSources {
    * Shares of a source on a surface. The heat P that a face between two cells releases raises the
    * surface to T_s, from where it goes to both sides: P = (T_s - T_1) A / R_1 + (T_s - T_2) A / R_2
    * with the resistances R_1 of the half cell before the surface and R_2 of the thin resistance and
-   * the half cell beyond it. Without T_s, the first term is P R_2 / (R_1 + R_2) and what flows
-   * between the cells anyway, (T_2 - T_1) A / (R_1 + R_2); so the coupling stays and each side
-   * takes a share as its own conductance from the surface. With G = A / (R_1 + R_2) the share
-   * beyond is G R_1 / A.
+   * the half cell beyond it. With T_s eliminated the first term becomes P R_2 / (R_1 + R_2) plus
+   * what flows between the cells without the source, (T_2 - T_1) A / (R_1 + R_2). So the coupling
+   * stays, and each side takes a share in proportion to its conductance from the surface. With G =
+   * A / (R_1 + R_2) the share beyond is G R_1 / A.
    */
   private static SourceBlock split(CellNetwork network, SourceBlock source) {
     Face[] through = source.through();

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import stenotherm.base.Face;
 
 /**
- * How the temperatures of nodes of the continuous field follow from those of cells, where all
- * inputs are zero: a row of few weights for each node. To read many fields of one body. Immutable
+ * The temperatures of nodes of the continuous field as weighted sums of cell temperatures, with all
+ * inputs zero: a few weights for each node. Speeds up reading many fields of one body. Immutable
  * once filled.
  */
 final class NodeRows {
@@ -30,7 +30,7 @@ final class NodeRows {
     this.network = network;
     this.coefficient = coefficient;
     this.start = new int[cells.length + 1];
-    // heat released on inner surfaces is not looked for node by node
+    // heat on an inner surface reaches some nodes at once; which is not worked out
     this.reachedByInputs =
         network.sources().list().stream().anyMatch(source -> source.through() != null);
     for (int row = 0; row < cells.length; row++) {
@@ -97,7 +97,8 @@ final class NodeRows {
   }
 
   /**
-   * Tells whether inputs may change the temperature of a node at once, those of cells being held.
+   * Tells whether inputs may change the temperature of a node at once, with those of the cells
+   * fixed.
    */
   boolean reachedByInputs() {
     return reachedByInputs;

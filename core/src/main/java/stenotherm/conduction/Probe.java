@@ -53,7 +53,7 @@ public sealed interface Probe {
   }
 
   /**
-   * The volume mean over what is left of a block after overriding.
+   * The volume mean over the cells that a block keeps.
    *
    * @param name name of the output
    * @param block name of the block
@@ -175,8 +175,8 @@ public sealed interface Probe {
   }
 
   /**
-   * The area mean of the temperature of a surface between blocks, on the side of its own blocks
-   * where a thin resistance lies on it.
+   * The area mean of the temperature of a surface between blocks. Where a thin resistance lies on
+   * it, the side of the surface's own blocks counts.
    *
    * @param name name of the output
    * @param surface the surface
@@ -198,8 +198,8 @@ public sealed interface Probe {
   }
 
   /**
-   * The liquid part of what is left of a melting block: latent heat taken up over all of it, 0 to
-   * 1.
+   * The liquid fraction of the cells that a melting block keeps: latent heat taken up over the
+   * whole latent heat, 0 to 1.
    *
    * @param name name of the output
    * @param block name of the block

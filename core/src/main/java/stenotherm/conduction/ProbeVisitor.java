@@ -55,7 +55,7 @@ public interface ProbeVisitor<R> {
   R innerSurfaceMean(Probe.InnerSurfaceMean probe);
 
   /**
-   * Answers for the liquid part of a block.
+   * Answers for the liquid fraction of a block.
    *
    * @param probe the output
    * @return the answer

@@ -18,7 +18,7 @@ final class Probes {
   private final double[] flows;
   private boolean needsField;
 
-  /** Reads one output from the field, where it is one of those, temperatures and enthalpies. */
+  /** Reads one output from temperatures and enthalpies, or from the field. */
   private interface Reading {
     double of(@Nullable TemperatureField field, double[] padded, double[] enthalpy);
   }
@@ -144,7 +144,7 @@ final class Probes {
     return probes;
   }
 
-  /** Tells whether an output is one of the continuous field. */
+  /** Tells whether an output needs the continuous field. */
   boolean needField() {
     return needsField;
   }
@@ -162,7 +162,7 @@ final class Probes {
         values);
   }
 
-  /** The same with the field of those temperatures at hand, where one is needed. */
+  /** The same with the field of those temperatures, if an output needs it. */
   void read(
       @Nullable TemperatureField field,
       double[] padded,

@@ -13,14 +13,13 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Block;
 
 /**
- * A linear network as an operator on vectors, for programs that reduce it: G x, C x, (G + s C) x =
- * b, the heat of each input and the outputs of a state.
+ * A linear network as an operator on vectors, for model reduction: G x, C x, (G + s C) x = b, the
+ * heat of each input and the outputs of a state.
  *
- * <p>A vector holds one number for each cell and some zeros around them, in an order of its own: it
- * comes from {@link #vector()}, may be added to and scaled, and goes back into the same methods.
- * The cells themselves, their couplings and the solver stay hidden. Every output but the extremes
- * is linear in the state and the inputs together, so that reading a vector with inputs of zero
- * gives its coefficient.
+ * <p>A vector holds one number for each cell, in an order of its own, with zeros around them. Make
+ * it with {@link #vector()}, add and scale it, and pass it back to these methods. Every output but
+ * the extremes is linear in the state and the inputs together: read with inputs of zero, a basis
+ * vector gives the coefficient of its coordinate.
  *
  * <p>Not thread-safe: it holds the solver's working space.
  */
@@ -38,7 +37,7 @@ public final class ReducibleNetwork {
    * Makes the operator of a network under surface coefficients.
    *
    * @param network the body
-   * @param coefficients one for each boundary port [W/(m2 K)], not read for boundaries that are no
+   * @param coefficients one for each boundary port [W/(m2 K)], ignored for boundaries that are not
    *     films
    * @throws InvalidInputException see {@link #check}
    */
@@ -63,7 +62,7 @@ public final class ReducibleNetwork {
   }
 
   /**
-   * Refuses what cannot be reduced, without the cost of the operator.
+   * Checks that a network can be reduced, without the cost of the operator.
    *
    * @param network the body
    * @param coefficients one for each boundary port [W/(m2 K)]
@@ -110,10 +109,10 @@ public final class ReducibleNetwork {
   }
 
   /**
-   * Tells why conductivities that follow temperature keep a network from being linear.
+   * Tells why a network is not linear if conductivities follow temperature.
    *
    * @param network the body
-   * @return a reason that begins with a verb, or nothing if none would follow
+   * @return a reason that begins with a verb, or nothing if no conductivity depends on temperature
    */
   public static Optional<String> reasonAgainstLive(HeatNetwork network) {
     List<String> following = new ArrayList<>();
@@ -184,7 +183,7 @@ public final class ReducibleNetwork {
   /**
    * Makes the vector that is 1 in a block, or everywhere, and 0 elsewhere.
    *
-   * @param block name of the block; empty for all that is solid
+   * @param block name of the block; empty for all solid blocks
    * @return the vector
    * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
    *     environment
@@ -281,7 +280,7 @@ public final class ReducibleNetwork {
    * @param shift s, as in {@link #solve} [1/s]
    * @param heat b [W]
    * @param temperature x [K]
-   * @return the error in the energy norm, as if it were a uniform one [K]
+   * @return the uniform error of the same energy norm [K]
    */
   public double error(double shift, double[] heat, double[] temperature) {
     operator.factor(shift == 0 ? Double.POSITIVE_INFINITY : 1 / shift);
@@ -294,7 +293,7 @@ public final class ReducibleNetwork {
    * @param shift s, at least 0 [1/s]; above 0 unless the level is fixed
    * @param heat b [W]
    * @param temperature first guess in, solution out [K]
-   * @param tolerance largest error in the energy norm, as if it were a uniform one [K]; an estimate
+   * @param tolerance largest estimated error, as the uniform error of the same energy norm [K]
    * @return number of iterations, 0 if the guess was good enough
    * @throws IllegalStateException if the solver does not converge
    */
@@ -346,10 +345,11 @@ public final class ReducibleNetwork {
   }
 
   /**
-   * Sorts the conductances into groups that change together.
+   * Sorts the conductances into groups that change by the same ratio.
    *
    * @param blocks names of the blocks whose conductivity varies
-   * @return the groups, which hold every conductance once; in the same order for the same network
+   * @return the groups, which hold every conductance once, in an order that depends on the network
+   *     alone
    * @throws InvalidInputException if there is no such block
    */
   public List<ConductanceGroup> groups(List<String> blocks) {
@@ -433,8 +433,8 @@ public final class ReducibleNetwork {
     }
 
     /**
-     * Takes over the nodes of another operator of the same network under the same coefficients, for
-     * the use of another thread.
+     * Shares the nodes of another operator of the same network and coefficients, for use on another
+     * thread.
      *
      * @param other its nodes
      */
@@ -444,7 +444,7 @@ public final class ReducibleNetwork {
       this.rows = other.rows;
     }
 
-    /** Tells whether an earlier cell of the same block shares a node: the field is one there. */
+    /** Tells whether an earlier cell of the same block shares a node, with the same temperature. */
     private boolean belongsToNeighbour(int each, int n) {
       int[] side = {n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1};
       for (Axis axis : Axis.values()) {

@@ -8,11 +8,11 @@ import stenotherm.base.Face;
  * The cells that a source heats.
  *
  * @param port the source's port
- * @param cell indices of the cells; of a source on a surface the cell before and the cell beyond
+ * @param cell indices of the cells; for a source on a surface the cell before and the cell beyond
  *     each face in turn, so that a cell may occur more than once
- * @param through face of the cell through which the heat comes; null of a source within blocks
- * @param part part of the power that each entry counts with: volume over volume, or area over area
- *     for both cells at a face; not read of a source within blocks
+ * @param through face of the cell through which the heat comes; null for a source within blocks
+ * @param part weight of each entry: its part of the volume or, for both cells at a face, of the
+ *     area; not read for a source within blocks
  * @param share part of the power that each entry gets; sums to 1
  */
 @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed

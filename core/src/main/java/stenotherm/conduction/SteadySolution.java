@@ -60,8 +60,8 @@ public final class SteadySolution {
    *
    * @param probe the output
    * @return its value [unit of the output]
-   * @throws InvalidInputException if a block, boundary or point does not exist, or it is a liquid
-   *     fraction, which depends on how the steady state was reached
+   * @throws InvalidInputException if a block, boundary or point does not exist, or the output is a
+   *     liquid fraction, which depends on how the steady state was reached
    */
   public double value(Probe probe) {
     return probe.accept(new Reading());
@@ -113,7 +113,7 @@ public final class SteadySolution {
   }
 
   /**
-   * Returns what does not add up in the heat balance.
+   * Returns the error of the heat balance.
    *
    * @return the sum of all heat flows and powers [W]; zero but for round-off
    */

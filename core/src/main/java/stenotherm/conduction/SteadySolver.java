@@ -8,8 +8,8 @@ import stenotherm.grid.RectilinearGrid;
 /**
  * Solves div(k grad T) + q = 0 under the conditions of one instant.
  *
- * <p>What melts is solid below its melting range and liquid above it; a cell that holds the front
- * takes the part of liquid at which its temperature lies in the range. Latent heat plays no part.
+ * <p>A melting material is solid below its melting range and liquid above it; a cell at the front
+ * has the liquid fraction at which its temperature lies in the range. Latent heat plays no part.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -58,8 +58,9 @@ public final class SteadySolver {
    *     cell; they are then iterated until temperatures settle within 1e-6 K
    * @return the steady state
    * @throws InvalidInputException if no film and no held surface fixes the temperature level, a
-   *     value that drives the problem is not finite then, or conductivities do not settle, as where
-   *     a melting block lies in its melting range so widely that its state is open
+   *     value that drives the problem is not finite then, or conductivities do not settle, which
+   *     happens if so much of a block is within its melting range that the steady state is not
+   *     unique
    */
   public static SteadySolution solve(
       ConductionProblem problem, double time, IntegratorSettings.Conductivities conductivities) {
@@ -113,8 +114,7 @@ public final class SteadySolver {
   private static int solveOnce(HeatOperator operator, Conditions conditions, double[] temperature) {
     operator.coefficients(conditions);
     operator.factor(Double.POSITIVE_INFINITY);
-    // solving for the difference to a reference keeps the digits that a large absolute level would
-    // take
+    // solving for the difference to a reference keeps digits that absolute temperatures would lose
     double reference = reference(operator.network(), conditions);
     Conditions shifted = new Conditions(operator.network());
     shifted.copyFrom(conditions);
@@ -155,7 +155,7 @@ public final class SteadySolver {
         "conductivities",
         "do not settle in "
             + MOST_ROUNDS
-            + " rounds; where a block lies in its melting range the steady state may be open");
+            + " rounds; where a block lies in its melting range the steady state may not be unique");
   }
 
   private static double reference(HeatNetwork network, Conditions conditions) {

@@ -10,16 +10,15 @@ import stenotherm.grid.RectilinearGrid;
  * factor.
  *
  * <p>Vectors are padded: the entry of cell c stands at c + {@link #pad}, with zeros before and
- * after, so that the neighbours of a cell at the grid's edge exist and carry nothing. The couplings
- * are those of a network; the diagonal is set apart.
+ * after, so that a cell at the grid's edge has neighbours too, with zero couplings. The couplings
+ * are those of a network; the diagonal is set separately.
  *
  * <p>The factor M = (D + L) D^-1 (D + L') has the couplings L of A itself and pivots D of its own.
  * The iteration works on the matrix scaled by D^-1/2 and preconditioned on both sides by the
  * triangles: with the scaled couplings L and diagonal d, (1 + L)^-1 (L + d + L') (1 + L')^-1 p = t
  * + (1 + L)^-1 (p - (2 - d) t), t = (1 + L')^-1 p. Two sweeps do the work of a product with A and
- * of two sweeps; iterates and stopping rule are those of the usual form but for round-off. Solving
- * for several right-hand sides in one sweep, to overlap their chains, gained a sixth and was left
- * out.
+ * two sweeps; iterates and stopping rule are those of the usual form but for round-off. Solving for
+ * several right-hand sides in one sweep gained only a sixth and was left out.
  *
  * <p>Sources: Gustafsson (1978), A class of first order factorization methods, BIT 18:142 (modified
  * incomplete factor); Hestenes and Stiefel (1952), J. Res. NBS 49:409 (conjugate gradients);
@@ -52,7 +51,7 @@ final class StructuredSystem {
   /** Sum of the couplings of each cell. */
   private final double[] couplingSum;
 
-  /** What elimination of a cell takes from the next one's pivot, over its inverse pivot. */
+  /** What eliminating a cell subtracts from the next one's pivot, over its inverse pivot. */
   private final double[] eliminationX;
 
   private final double[] eliminationY;
@@ -72,7 +71,7 @@ final class StructuredSystem {
   /** 2 minus the diagonal of that matrix. */
   private final double[] excess;
 
-  /** Row sums of A times {@link #root}: what the scaled x take of the sum of all rows. */
+  /** Row sums of A times {@link #root}: the weights of the scaled x in the sum of all rows. */
   private final double[] rowSum;
 
   private final double[] residual;
@@ -169,8 +168,8 @@ final class StructuredSystem {
   }
 
   /**
-   * Finds the pivots of some planes normal to z, each one cell behind the one before it: a pivot
-   * waits for the division of its neighbours', so that several chains of them take the time of one.
+   * Finds the pivots of some planes normal to z, each one cell behind the plane before it. A pivot
+   * must wait for those of its neighbours; several planes at once take the time of one.
    */
   private void findPivots(int plane, int planes) {
     for (int step = 0; step < strideZ + planes - 1; step++) {
@@ -197,8 +196,9 @@ final class StructuredSystem {
   }
 
   /**
-   * Changes the additions of a few cells after {@link #factor}. The preconditioner follows at these
-   * cells only: the change decays from cell to cell, and any positive pivots make a preconditioner.
+   * Changes the additions of a few cells after {@link #factor}. The preconditioner is updated at
+   * these cells only: the change decays from cell to cell, and any positive pivots make a
+   * preconditioner.
    *
    * @param at positions of the cells, ascending
    * @param addition what each row sums to, as in {@link #factor}, changed there only
@@ -306,7 +306,8 @@ final class StructuredSystem {
       double along = Math.fma(beta, p[i], r[i]);
       p[i] = along;
       double known = Math.fma(scaledZ[i], t[i + dz], Math.fma(scaledY[i], t[i + dy], along));
-      // fused: the recurrence along x is a chain of single operations
+      // fused multiply-add shortens the recurrence along x, in which each cell waits for the one
+      // before
       next = Math.fma(scaledX[i], next, known);
       t[i] = next;
     }
@@ -349,7 +350,7 @@ final class StructuredSystem {
         + couplingZ[i - strideZ] * (own - x[i - strideZ]);
   }
 
-  /** Sum over all cells, in four strands that do not wait for each other. */
+  /** Sum over all cells, in four independent partial sums. */
   private double sum(double[] a) {
     int end = pad + cells;
     double s0 = 0;
@@ -369,7 +370,7 @@ final class StructuredSystem {
     return s0 + s1 + (s2 + s3);
   }
 
-  /** Sum of the products over all cells, in four strands like {@link #sum}. */
+  /** Sum of the products over all cells, in four partial sums like {@link #sum}. */
   private double product(double[] a, double[] b) {
     int end = pad + cells;
     double s0 = 0;
@@ -398,7 +399,7 @@ final class StructuredSystem {
   }
 
   /**
-   * Estimates the error of an x as {@link #solve} does: in the energy norm, as if it were uniform.
+   * Estimates the error of an x as {@link #solve} does: the uniform error of the same energy norm.
    *
    * @return the error [K]
    */
@@ -411,9 +412,9 @@ final class StructuredSystem {
    * Solves A x = b, starting from the x given.
    *
    * <p>An iteration is one sweep backward and one forward. It stops when the updated residual r has
-   * sqrt(r' M^-1 r) at most tolerance times sqrt(1' A 1): an estimate of the error in the energy
-   * norm, as if it were a uniform error of that many kelvin. A last uniform correction makes the
-   * sum of the residual vanish, so that the heat balance of the whole body closes to round-off.
+   * sqrt(r' M^-1 r) at most tolerance times sqrt(1' A 1): the tolerance is the uniform error that
+   * has the same energy norm. A last uniform correction makes the sum of the residual zero, so that
+   * the heat balance of the whole body closes to round-off.
    *
    * @param b right-hand side [W], padded
    * @param x first guess in, solution out [K], padded
@@ -426,7 +427,7 @@ final class StructuredSystem {
   }
 
   /**
-   * Solves A x = b with a stopping rule of its own scale.
+   * Solves A x = b with another scale of the stopping rule.
    *
    * @param scale what a uniform rise of 1 K takes in the stopping rule [W/K], where 1' A 1 holds
    *     the latent heat of a few cells and says nothing about the others
@@ -437,8 +438,8 @@ final class StructuredSystem {
   }
 
   /**
-   * Solves A x = b like {@link #solve(double[], double[], double)}, with one iteration at least.
-   * What is wrong in a few cells only counts little in the energy norm, and may pass its test.
+   * Solves A x = b like {@link #solve(double[], double[], double)}, with at least one iteration. An
+   * error in a few cells counts little in the energy norm and could pass the test.
    */
   int solveAnyway(double[] b, double[] x, double tolerance) {
     startFrom(b, x);

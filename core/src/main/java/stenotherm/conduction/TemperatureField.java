@@ -13,13 +13,13 @@ import stenotherm.grid.RectilinearGrid;
  * The continuous temperature field at one instant, reconstructed from cell temperatures and the
  * conditions at the boundaries.
  *
- * <p>Each cell's centre temperature is carried to its six faces by the heat flow through each face,
- * so that the flux is continuous between materials, but for what a source releases in between, and
- * equals the film's at a surface. On an edge or at a vertex every cell around it offers the value
- * that its faces imply; cells that no thin resistance separates share the mean, weighted by
- * conductivity over volume. Between centre, faces, edges and vertices the field is trilinear. It
- * reproduces every field that is linear within each layer of a layered body exactly. At the steps
- * of a round block the values are those at its true surface, up to half a cell away.
+ * <p>The temperature of each face of a cell follows from that of its centre and the heat flow
+ * through the face. So the flux is continuous between materials, but for a source between them, and
+ * equals that of the film at a surface. At an edge or a vertex each cell around it has a value that
+ * its faces imply; cells that no thin resistance separates share their mean, weighted by
+ * conductivity over volume. Between centre, faces, edges and vertices the field is trilinear. A
+ * field that is linear within each layer of a layered body is reproduced exactly. At the steps of a
+ * round block the values are those at its true surface, up to half a cell away.
  *
  * <p>At a re-entrant corner the true gradient is unbounded and the reconstruction converges only
  * slowly; see {@link DiscretisationEstimate}.
@@ -191,16 +191,16 @@ public final class TemperatureField {
     return Math.min(1, fraction);
   }
 
-  /** What a node's temperature is the sum of; each part counts with a weight. */
+  /** Collects the terms of a node's temperature, each with its weight. */
   interface Parts {
-    /** Takes up the temperature of a cell's centre. */
+    /** Adds the temperature of a cell's centre. */
     void centre(int cell, double weight);
 
-    /** Takes up the rise from a cell's centre to one of its faces. */
+    /** Adds the rise from a cell's centre to one of its faces. */
     void rise(int cell, Face face, double weight);
   }
 
-  /** The sum of the parts in this field. */
+  /** The sum of the terms in this field. */
   private final class Sum implements Parts {
     private double value;
 
@@ -225,7 +225,7 @@ public final class TemperatureField {
     return sum.value;
   }
 
-  /** Tells what the temperature at one of a cell's 27 nodes is put together from. */
+  /** Gives the terms of the temperature at one of a cell's 27 nodes. */
   static void takeApart(HeatNetwork network, int cell, int[] side, Parts parts) {
     int outer = Math.abs(side[0]) + Math.abs(side[1]) + Math.abs(side[2]);
     if (outer < 2) {
@@ -251,9 +251,9 @@ public final class TemperatureField {
   }
 
   /**
-   * How much of the rise to a face counts towards a node: all of it, but for the steps of a curved
-   * surface. Each of them leads to that surface itself, beyond which there is nothing of the block:
-   * they are averaged, and nothing is added in their plane.
+   * The weight of the rise to a face at a node: 1, but for the steps of a curved surface. Each of
+   * these leads to the surface itself, where the block ends: they are averaged, and nothing is
+   * added in their plane.
    */
   private static double weightOfRise(RectilinearGrid grid, int cell, int[] side, Axis axis) {
     if (!grid.hasSteps()) {
@@ -329,7 +329,7 @@ public final class TemperatureField {
   }
 
   /**
-   * Returns the volume mean over what is left of a block.
+   * Returns the volume mean over the cells that a block keeps.
    *
    * @param block name of the block
    * @return the mean [K]
@@ -426,13 +426,13 @@ public final class TemperatureField {
   }
 
   /**
-   * Returns the area mean of the temperature of a surface between blocks, on the side of its own
-   * blocks where a thin resistance lies on it.
+   * Returns the area mean of the temperature of a surface between blocks. Where a thin resistance
+   * lies on it, the side of the surface's own blocks counts.
    *
    * @param surface the surface
    * @return the mean [K]
-   * @throws InvalidInputException if there is no such block, one is an environment, or nowhere do
-   *     they touch
+   * @throws InvalidInputException if there is no such block, one is an environment, or they do not
+   *     touch
    */
   public double innerSurfaceMean(InnerSurface surface) {
     return surfaceMean(network.cells().cellsBefore("inner surface", surface), surface.side());

@@ -6,12 +6,12 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
- * A resistance without thickness between blocks: a cup's wall, tape, a contact, a spacer. It takes
- * no cells. Where several lie on the same face they add up, as layers in series do.
+ * A resistance without thickness between blocks: a cup's wall, tape, a contact, a spacer. It has no
+ * cells. Several on the same face add up, as layers in series do.
  *
  * <p>A value, thus thread-safe.
  *
- * @param inside names of the blocks on the one side
+ * @param inside names of the blocks on one side
  * @param outside names of the blocks on the other side; empty for every block, environment and
  *     domain face that is not {@code inside}
  * @param resistance resistance of unit area [m2 K/W], 0 or above
@@ -50,7 +50,7 @@ public record ThinResistance(Set<String> inside, Set<String> outside, double res
   }
 
   /**
-   * A resistance all around a group of blocks, as the wall of a cup around its contents.
+   * A resistance all around a group of blocks, such as the wall of a cup around its contents.
    *
    * @param inside names of the blocks enclosed
    * @param resistance resistance of unit area [m2 K/W]

@@ -13,11 +13,12 @@ import stenotherm.base.ProgressListener;
  *
  * <p>The embedded formula of third order differs by dt (E1 q1 + E2 q2 + E3 q3) / C. Filtered once
  * by F = (1 + d dt G / C)^-1 this is the estimate e of the local error (Hosea and Shampine 1996). A
- * step of its own choice then goes on from T - F e: filtered twice, the difference still takes away
- * the error of third order, and for y' = -s y the step stays L-stable. Its factor lies between
- * -0.045 and 1 for every s dt and goes to zero as 1 / (s dt); unfiltered the embedded formula grows
- * without bound, filtered once it goes to 1.6. Found by evaluating these factors; order and damping
- * are tested. Equal steps, which studies of the scheme take, and bodies that melt stay with T.
+ * step that is not fixed continues from T - F e: filtered twice, the difference still removes the
+ * error of third order, and for y' = -s y the step stays L-stable. Its amplification factor lies
+ * between -0.045 and 1 for every s dt and goes to zero as 1 / (s dt); that of the embedded formula
+ * grows without bound, and filtered once it goes to 1.6. Found by evaluating these factors; order
+ * and damping are tested. Fixed steps, for studies of the scheme, and bodies that melt continue
+ * from T.
  *
  * <p>The heat of each port over a step is the quadrature that moves the temperatures, dt (w q1 + w
  * q2 + d q3), with the weights of the embedded formula and d times the heat that e + F e costs
@@ -42,7 +43,7 @@ final class TimeIntegrator {
   private static final double LARGEST_CUT = 0.2;
   private static final int MOST_STEPS = 2_000_000;
 
-  /** The part of a time by which two times may differ that are meant to be the same. */
+  /** Relative difference of two times up to which they count as the same. */
   private static final double SAME_TIME = 1e-14;
 
   /** The linear solver's tolerance as a part of the step tolerance. */
@@ -168,14 +169,14 @@ final class TimeIntegrator {
     return iterations + enthalpySolver.iterations;
   }
 
-  /** Goes on with other conductivities or thin resistances of the same body. */
+  /** Continues with other conductivities or thin resistances of the same body. */
   void use(HeatNetwork other) {
     conductivities = new CellConductivities(other, melting, settings.conductivities());
     operator.use(other);
     jump();
   }
 
-  /** What a run needs to go on from a moment to the same bits. */
+  /** What a run needs to continue from a moment to the same bits. */
   static final class Moment {
     private final double[][] vectors;
     private final double[][] ports;
@@ -218,7 +219,7 @@ final class TimeIntegrator {
     }
   }
 
-  /** A moment to save to, which holds this one. */
+  /** A new moment, which holds this one. */
   Moment moment() {
     Moment moment = new Moment(this);
     save(moment);
@@ -262,7 +263,7 @@ final class TimeIntegrator {
     }
   }
 
-  /** Tells that conditions jump now: the next step starts afresh, with a short step. */
+  /** Tells that conditions jump now: the next step is short and uses no history. */
   void jump() {
     heatNowValid = false;
     smooth = false;
@@ -281,7 +282,7 @@ final class TimeIntegrator {
     while (time < until) {
       double remaining = until - time;
       if (remaining <= SAME_TIME * Math.abs(until)) {
-        // a step over what is but a rounding would cost as much as any other
+        // a step over a rounding difference would cost as much as any other
         time = until;
         return true;
       }
@@ -312,7 +313,7 @@ final class TimeIntegrator {
   }
 
   /**
-   * A first step from the fastest rate of change: where nothing moves it may be the whole interval.
+   * A first step from the fastest rate of change; it may be the whole interval if nothing changes.
    */
   private double firstStep(double remaining) {
     prepareHeatNow();
@@ -391,7 +392,7 @@ final class TimeIntegrator {
       }
       double cut = solved ? Math.min(0.8, stepFactor(estimate)) : LARGEST_CUT;
       if (solved && refusedStep > 0) {
-        // after a kink the estimate of a stiff surface falls with the first power of the step
+        // after a kink the estimate at a stiff surface is of first order in the step
         double power = Math.log(refusedEstimate / estimate) / Math.log(refusedStep / step);
         double ratio = settings.stepTolerance() / estimate;
         cut = Math.min(cut, SAFETY * Math.pow(ratio, 1 / Math.max(1, power)));
@@ -405,7 +406,7 @@ final class TimeIntegrator {
 
   private static SolverFailure notMelted(double step) {
     return new SolverFailure(
-        "what melts did not settle within a step of " + step + " s; take a shorter one");
+        "melting did not settle within a step of " + step + " s; take a shorter one");
   }
 
   /** Solves the stage at t + gamma dt; false if what melts does not settle. */
@@ -413,8 +414,7 @@ final class TimeIntegrator {
     double stage = D * step;
     guessMiddle(step);
     keepEnvironment(atMiddle);
-    // a start from the last conductivities is of first order; its result is good enough to look
-    // the second ones up at
+    // a solve with the last conductivities is of first order, good enough to find better ones from
     int passes = conductivities.vary() && !smooth ? 2 : 1;
     for (int pass = 0; pass < passes; pass++) {
       adapt(atMiddle, enthalpyMiddle);
@@ -439,8 +439,7 @@ final class TimeIntegrator {
   /** Solves the stage at t + dt; false if what melts does not settle. */
   private boolean solveEnd(double step) {
     double stage = D * step;
-    // heat from the stage's own equation: it smooths, where -G T would amplify, the solver's
-    // error
+    // from the stage's own equation, which smooths the solver's error; -G T would amplify it
     for (int i = start; i < end; i++) {
       double capacity = operator.capacity[i];
       heatMiddle[i] = capacity / stage * (atMiddle[i] - temperature[i]) - heatNow[i];
@@ -495,7 +494,7 @@ final class TimeIntegrator {
     return Math.max(LARGEST_CUT, Math.min(LARGEST_GROWTH, factor));
   }
 
-  /** First guess of the middle stage: along the last step, or nothing moves. */
+  /** First guess of the middle stage: extrapolated from the last step, or unchanged. */
   private void guessMiddle(double step) {
     double reach = smooth ? GAMMA * step / previousStep : 0;
     for (int i = start; i < end; i++) {
@@ -555,15 +554,15 @@ final class TimeIntegrator {
       iterations +=
           system.solveFromZero(rightHandSide, error, SOLVER_SHARE * settings.stepTolerance());
     } else {
-      // no iteration anyway: what the stages have left of a front in a few cells would be taken for
-      // an error of the step, and grow as it shrinks
+      // no iteration is forced: what the stages leave in the few cells of a front would count as an
+      // error of the step, and grow as it shrinks
       Arrays.fill(error, 0);
       iterations += system.solve(rightHandSide, error, FILTER_SHARE * settings.stepTolerance());
     }
     double largest = 0;
     for (int i = start; i < end; i++) {
       double magnitude = Math.abs(error[i]);
-      // rarely true, not so Math.max, which would wait for its last result in each cell
+      // faster than Math.max, which would wait for its last result in each cell
       if (!(magnitude <= largest)) {
         if (!Double.isFinite(magnitude)) {
           throw new SolverFailure("the local error is not finite");
@@ -574,7 +573,7 @@ final class TimeIntegrator {
     return largest;
   }
 
-  /** Takes the local error, filtered once more, from the end of a step. */
+  /** Subtracts the local error, filtered once more, from the end of a step. */
   private void correct(double step) {
     double stage = D * step;
     for (int i = start; i < end; i++) {
@@ -586,7 +585,7 @@ final class TimeIntegrator {
     for (int i = start; i < end; i++) {
       double taken = errorFilteredTwice[i];
       atEnd[i] -= taken;
-      // -G (T - F e) from the filter's own equation: no solver's error is amplified
+      // -G (T - F e) from the filter's own equation, which does not amplify the solver's error
       heatEnd[i] += operator.capacity[i] / stage * (error[i] - taken);
       error[i] += taken;
     }

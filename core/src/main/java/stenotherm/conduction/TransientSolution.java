@@ -6,8 +6,8 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 
 /**
- * The history of a transient. If it did not complete, it ends with the last stored time that was
- * reached.
+ * The history of a transient. If the run did not complete, it ends with the last stored time that
+ * was reached.
  *
  * <p>Immutable, thus thread-safe.
  */
@@ -114,7 +114,7 @@ public final class TransientSolution {
   }
 
   /**
-   * Returns where the heat went.
+   * Returns the heat ledger.
    *
    * @return the ledger from the start to the last state
    */

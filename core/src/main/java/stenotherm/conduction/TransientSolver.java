@@ -10,7 +10,7 @@ import stenotherm.base.ProgressListener;
 
 /**
  * Solves a conduction problem in time. Steps end on every stored time and on every kink and jump of
- * what drives the problem.
+ * boundaries and sources.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -115,7 +115,7 @@ public final class TransientSolver {
       int stored = 0;
       Outcome outcome = new Outcome.Completed();
       integrator.jump();
-      // a wrong start is refused; what goes wrong later is an outcome
+      // wrong conditions at the start are refused; what fails later is an outcome
       forcing.at(0, conditions);
       try {
         for (double time : storedTimes) {
@@ -140,7 +140,7 @@ public final class TransientSolver {
       } catch (SolverFailure failure) {
         outcome = new Outcome.Failed(String.valueOf(failure.getMessage()), integrator.time);
       } catch (InvalidInputException refused) {
-        // what drives the problem has left its range on the way, as a film below zero
+        // a boundary has left its range during the run, such as a film below zero
         outcome = new Outcome.Failed(String.valueOf(refused.getMessage()), integrator.time);
       }
       forcing.before(integrator.time, conditions);
@@ -156,10 +156,7 @@ public final class TransientSolver {
               integrator.steps, integrator.rejected, integrator.iterations()));
     }
 
-    /**
-     * Stores outputs under the conditions after a jump, as a table's later row holds from its time
-     * on.
-     */
+    /** Stores outputs; at a jump, under the conditions after it. */
     private void store(double time, double[] into) {
       forcing.at(time, conditions);
       operator.coefficients(conditions);

@@ -3,20 +3,20 @@
  *
  * <p>Start with {@link stenotherm.conduction.ConductionProblem} (blocks, boundaries that vary in
  * time, sources), solved by {@link stenotherm.conduction.SteadySolver} and {@link
- * stenotherm.conduction.TransientSolver}. Beneath it lies {@link
- * stenotherm.conduction.HeatNetwork}, the one seam between geometry and solvers: heat capacities,
- * conductances and named ports. A program that couples other physics step by step uses {@link
- * stenotherm.conduction.HeatEngine}, which can go back to a moment that was saved; where inputs
- * depend on outputs, {@link stenotherm.conduction.CoupledStep} repeats each step until they agree.
+ * stenotherm.conduction.TransientSolver}. Both use {@link stenotherm.conduction.HeatNetwork}: heat
+ * capacities, conductances and named ports, through which solvers see the geometry. To couple other
+ * physics step by step, use a {@link stenotherm.conduction.HeatEngine}, which can go back to a
+ * saved moment; where inputs depend on outputs, {@link stenotherm.conduction.CoupledStep} repeats
+ * each step until they agree.
  *
  * <p>Signs: a heat flow is positive into the body.
  *
  * <p>Index order of every cell array: i + nx (j + ny k), i fastest.
  *
- * <p>Limits: conductivities follow temperature only if asked for ({@link
+ * <p>Limits: conductivities follow temperature only on request ({@link
  * stenotherm.conduction.IntegratorSettings#live}), heat capacities only where something melts;
- * second order in space where the solution is smooth, less at corners of strong contrast (see
- * {@link stenotherm.conduction.DiscretisationEstimate}).
+ * second order in space where the solution is smooth, less at corners between very different
+ * conductivities (see {@link stenotherm.conduction.DiscretisationEstimate}).
  *
  * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */

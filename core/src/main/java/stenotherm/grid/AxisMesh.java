@@ -35,7 +35,7 @@ final class AxisMesh {
         kept[count++] = coordinate;
       }
     }
-    // the last plane is the domain's end, to the last digit
+    // the last plane is exactly the end of the domain
     kept[count - 1] = sorted[sorted.length - 1];
     return Arrays.copyOf(kept, count);
   }

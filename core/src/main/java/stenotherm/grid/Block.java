@@ -20,14 +20,14 @@ public sealed interface Block {
   String name();
 
   /**
-   * Returns the extent before later blocks override it.
+   * Returns the extent, including what later blocks override.
    *
    * @return the box
    */
   Box box();
 
   /**
-   * Returns what part of the box the block fills.
+   * Returns the part of the box that the block fills.
    *
    * @return the shape; an environment fills its box
    */
@@ -104,8 +104,9 @@ public sealed interface Block {
   }
 
   /**
-   * A block without solid: every face between it and a solid cell is a boundary with the
-   * coefficient and the ambient temperature of this environment (a room, air around a bar).
+   * A block that is not solid, such as a room or the air around a bar. Every face between it and a
+   * solid cell is a boundary with the surface coefficient and the ambient temperature of this
+   * environment.
    *
    * @param name name, unique in a layout
    * @param box extent

@@ -15,9 +15,9 @@ import stenotherm.base.InvalidInputException;
  */
 public record Box(Point min, Point max) {
   /**
-   * Checks that the box has a volume.
+   * Checks that the extent along each axis is positive.
    *
-   * @throws InvalidInputException if it is flat or inside out along an axis
+   * @throws InvalidInputException if it is not
    */
   public Box {
     for (Axis axis : Axis.values()) {
@@ -132,8 +132,8 @@ public record Box(Point min, Point max) {
   }
 
   /**
-   * Returns the smallest of the three extents that two boxes share: by how much the one must move
-   * to be clear of the other.
+   * Returns the depth to which two boxes overlap: the smallest of the three extents of what they
+   * share. One of them must move by this to be clear of the other.
    *
    * @param other the other box
    * @return the depth of the overlap [m]; negative or zero if the boxes do not overlap

@@ -3,8 +3,8 @@ package stenotherm.grid;
 import stenotherm.base.Axis;
 
 /**
- * What the three coordinates of a layout measure. Cells, their neighbours and all solvers are the
- * same; only volumes, face areas and the lengths of conducting paths differ.
+ * What the three coordinates of a layout measure. Cells, neighbours and solvers are the same for
+ * all; only volumes, face areas and the lengths of conducting paths differ.
  *
  * <p>Thread-safe.
  */
@@ -19,7 +19,7 @@ public enum Coordinates {
   CYLINDRICAL,
 
   /**
-   * x is the radius [m], from 0 or above; all blocks span y and z, which measure nothing: every
+   * x is the radius [m], from 0 or above; y and z have no meaning and all blocks span them: every
    * block is a whole sphere or shell. Conduction along the radius is exact for T = a + b / r.
    */
   SPHERICAL;
@@ -30,8 +30,8 @@ public enum Coordinates {
   }
 
   /**
-   * The factor that a piece of an axis gives to the volumes of its cells; the volume is the product
-   * of three.
+   * The factor of an interval of an axis in the volume of its cells; a volume is the product of
+   * three.
    *
    * @param extent length of the domain along the axis
    */
@@ -52,12 +52,13 @@ public enum Coordinates {
   }
 
   /**
-   * Length of the slab of the area at a face of a cell that conducts as well as the layer between
-   * the face and the cell's mean temperature: the integral of area at the face over area.
+   * Length of a slab, of the area of a cell's face, with the same conductance as the layer between
+   * this face and where the cell has its mean temperature: the integral of area at the face over
+   * area.
    *
-   * <p>A cell's temperature is its mean. It lies at the radius where a steady field has its mean,
-   * so that such a field is exact; a node at the middle would leave an error of the square of the
-   * width times its logarithm.
+   * <p>A cell's temperature is its mean. It is placed at the radius where a steady field has this
+   * mean, which makes such a field exact. With a node in the middle the error would be of the order
+   * of the width squared times its logarithm.
    *
    * @param inner inner radius of the cell
    * @param outer its outer radius

@@ -8,26 +8,26 @@ import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
 
 /**
- * What the cells beside curved surfaces need to be right in the sum although each belongs to one
- * block: the volume that a block really has near each of its cells, the distance from each centre
- * to the true surface, and the area of true surface that a stepped face stands for.
+ * Corrections to the cells beside curved surfaces, each of which belongs to one block: the volume
+ * that the block really has near the cell, the distance from the centre to the true surface, and
+ * the area of true surface that a stepped face stands for. With them sums over the cells are right.
  *
- * <p>A surface with the unit normal n passes the flux q n_x through the part of the steps that is
- * normal to x. Per unit of such a face it meets a thin resistance or a film of 1 / n_x times that
- * of unit area: a face then counts n_x times its area, and the faces along all axes together count
- * n_x² + n_y² + n_z² = 1 times the area of the surface.
+ * <p>Of a flux q through a surface with the unit normal n, the steps normal to x carry q n_x. Per
+ * unit of such a face it meets a thin resistance or a film of 1 / n_x times that of unit area: a
+ * face then counts n_x times its area, and the faces along all axes together count n_x² + n_y² +
+ * n_z² = 1 times the area of the surface.
  */
 final class CurvedSurfaces {
   /** Lines along which the parts of a cut cell are measured. */
   private static final int LINES = 16;
 
-  /** A block may lose this part of its box's volume without a word. */
+  /** A block may lose this part of its box's volume unnoticed. */
   private static final double NEGLIGIBLE = 1e-6;
 
-  /** A block with more than this part of it away from its cells is not what was meant. */
+  /** A mesh is too coarse for a block with more than this part of it away from its cells. */
   private static final double MOST_HOMELESS = 0.1;
 
-  /** A centre is kept this part of the distance between centres away from the surface. */
+  /** Least distance of a centre from the surface, as a part of the distance between centres. */
   private static final double SHORTEST_REACH = 0.01;
 
   private final List<Block> blocks;
@@ -103,7 +103,10 @@ final class CurvedSurfaces {
     return blocks.get(block).isSolid();
   }
 
-  /** Gives every cell its own block's part of it, and the slivers of its block in cells beside. */
+  /**
+   * Gives every cell the part of it that its own block has, and the slivers of its block in
+   * neighbouring cells.
+   */
   private void measureVolumes() {
     byte[] cut = new byte[blockOfCell.length];
     for (int block = 0; block < cylinders.length; block++) {
@@ -245,7 +248,7 @@ final class CurvedSurfaces {
     return Arrays.copyOf(around, found);
   }
 
-  /** The block that overrides all others at a point, of those around its cell. */
+  /** The block on top at a point, of those around its cell. */
   private int topBlock(int[] around, double[] point) {
     for (int block : around) {
       EllipticCylinder cylinder = cylinders[block];
@@ -300,14 +303,14 @@ final class CurvedSurfaces {
     return to;
   }
 
-  /** Scales all cells of the blocks that have slivers without a cell of theirs beside. */
+  /** Scales all cells of the blocks that have slivers with none of their cells beside them. */
   private void spread(double[] homeless) {
     double[] housed = new double[homeless.length];
     for (int cell = 0; cell < blockOfCell.length; cell++) {
       housed[blockOfCell[cell]] += filling[cell] * boxVolume(cell);
     }
     for (int block = 0; block < homeless.length; block++) {
-      // shapes that coincide but for round-off leave nothing worth a cell
+      // shapes that coincide but for round-off leave only round-off
       double whole = blocks.get(block).box().volume();
       double lost = homeless[block] / (homeless[block] + housed[block]);
       if (homeless[block] > NEGLIGIBLE * whole && lost > MOST_HOMELESS) {
@@ -345,7 +348,7 @@ final class CurvedSurfaces {
           || blockOfCell[cell] == blockOfCell[cell + to]) {
         continue;
       }
-      // the later block has drawn the surface: the other cell's centre lies outside it
+      // the surface is that of the later block; the other cell's centre lies outside it
       boolean lowerIsLater = blockOfCell[cell] > blockOfCell[cell + to];
       int inner = lowerIsLater ? cell : cell + to;
       EllipticCylinder cylinder = cylinders[blockOfCell[inner]];
@@ -385,7 +388,7 @@ final class CurvedSurfaces {
     return filling[cell];
   }
 
-  /** The part of a cell's cross section that its block fills all along an axis. */
+  /** The part of a cell's cross section that its block fills, the same all along an axis. */
   private double fillingAlong(Axis axis, int cell) {
     return isCutAlong(axis, cell) ? filling[cell] : 1;
   }
@@ -428,7 +431,7 @@ final class CurvedSurfaces {
       return fillingAlong(axis, cell);
     }
     int next = isMax ? cell + stride[axis.ordinal()] : cell - stride[axis.ordinal()];
-    // the later block ends here; where it is not round, the one that does is
+    // the surface is that of the later block, or of the earlier one if the later is not round
     boolean nextIsLater = blockOfCell[next] > blockOfCell[cell];
     int inner = nextIsLater ? next : cell;
     int outer = nextIsLater ? cell : next;

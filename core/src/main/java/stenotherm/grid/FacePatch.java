@@ -7,14 +7,14 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * A named rectangle on a face of the domain that has a boundary of its own: sun on a part of a
- * face, a neighbour that touches it.
+ * A named rectangle on a face of the domain with a boundary of its own, such as a part of the face
+ * in the sun or in contact with something.
  *
  * <p>A value, thus thread-safe.
  *
  * @param name name of its boundary, unique among boundaries and blocks
  * @param face the face of the domain
- * @param region a box whose cut with the face is the rectangle [m]
+ * @param region a box whose intersection with the face is the rectangle [m]
  */
 public record FacePatch(String name, Face face, Box region) {
   /**
@@ -37,7 +37,7 @@ public record FacePatch(String name, Face face, Box region) {
    * @param name name of its boundary
    * @param face the face
    * @param box the box, usually the outer box of a parcel
-   * @param first part of the face along its first axis (x, or y on an x face), 0 to 1
+   * @param first part of the face along its first axis (x, or y on the left and right), 0 to 1
    * @param second part of the face along its second axis, 0 to 1
    * @return the patch
    */

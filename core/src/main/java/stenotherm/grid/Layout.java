@@ -40,8 +40,9 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
 
   /**
    * Blocks around an axis: x is the radius [m], y the angle [rad], z the length along the axis [m].
-   * A whole cylinder at the origin is {@code Box.ofSize(radius, 2 * Math.PI, length)}; one that is
-   * symmetric about a plane and varies with the angle, half of it from 0 to pi.
+   * A whole cylinder at the origin is {@code Box.ofSize(radius, 2 * Math.PI, length)}; in it
+   * nothing may vary with the angle. Of a cylinder that does vary and is symmetric about a plane,
+   * model half, from 0 to pi.
    *
    * @param blocks the blocks, the first of which is the domain
    * @return the layout
@@ -52,7 +53,7 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
   }
 
   /**
-   * Spheres and shells around one centre: x is the radius [m]; y and z measure nothing. A sphere is
+   * Spheres and shells around one centre: x is the radius [m]; y and z have no meaning. A sphere is
    * {@code Box.ofSize(radius, 1, 1)}.
    *
    * @param blocks the blocks, the first of which is the domain
@@ -67,9 +68,9 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
    * Checks the blocks.
    *
    * @throws InvalidInputException if there is no block, a name occurs twice or is that of a face, a
-   *     block sticks out of the domain, or the first one does not fill its box; with a radius also
-   *     if it is negative, a block is not of the shape of its box, the angle is more than a whole
-   *     turn, or a block ends along an axis that must be uniform
+   *     block sticks out of the domain, or the first one does not fill its box; in cylindrical and
+   *     spherical coordinates also if a radius is negative, a shape is not BOX, the angle is more
+   *     than a whole turn, or a block ends along an axis that must be uniform
    */
   public Layout {
     blocks = Checks.notEmpty("blocks", blocks);
@@ -127,7 +128,7 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
       if (isWhole && !spans(block.box(), domain, Axis.Y)) {
         throw new InvalidInputException(
             "block '" + block.name() + "'",
-            "ends along y, but all around nothing may vary; "
+            "ends along y, but nothing may vary along a whole turn; "
                 + "half a turn, 0 to pi, does for what is symmetric about a plane");
       }
       if (coordinates == Coordinates.SPHERICAL && !spans(block.box(), domain, Axis.Z)) {

@@ -15,7 +15,7 @@ import stenotherm.base.Range;
  * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
  */
 public record MeshControl(double largestCell, double firstCell, double growth) {
-  /** The largest ratio of neighbouring cells that the design allows itself by default. */
+  /** The default of the largest ratio of neighbouring cells. */
   public static final double DEFAULT_GROWTH = 1.4;
 
   private static final Range GROWTH = new Range(1.0001, 16);
@@ -60,8 +60,8 @@ public record MeshControl(double largestCell, double firstCell, double growth) {
   }
 
   /**
-   * The same grading with all cells larger or smaller, for convergence studies: the target width is
-   * scaled everywhere, so the growth ratio becomes its power.
+   * The same grading with larger or smaller cells, for convergence studies. All target widths are
+   * scaled by the factor; the growth ratio is raised to its power.
    *
    * @param factor ratio of the new cell widths to the old ones, above 0
    * @return the scaled control

@@ -13,7 +13,8 @@ import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 
 /**
- * Cells painted from a layout. Every face of every block lies on a grid line.
+ * A grid of cells, each of which belongs to one block of a layout. Every plane face of a block lies
+ * on a grid line.
  *
  * <p>Index order: cell (i, j, k) has the index i + nx (j + ny k); i runs fastest.
  *
@@ -23,7 +24,7 @@ public final class RectilinearGrid {
   /** Planes between materials whose conductivities differ by more than this ratio are graded. */
   private static final double STRONG_CONTRAST = 1.5;
 
-  /** More cells than this are refused before they are allocated. */
+  /** The largest number of cells; more are refused before they are allocated. */
   private static final long MOST_CELLS = 50_000_000;
 
   private final Layout layout;
@@ -197,7 +198,7 @@ public final class RectilinearGrid {
     }
     for (FacePatch patch : patches) {
       if (axis != patch.face().axis()) {
-        // round-off must not move the end of the domain
+        // otherwise round-off could move the end of the domain
         planes.add(Math.max(patch.region().min().along(axis), layout.domain().min().along(axis)));
         planes.add(Math.min(patch.region().max().along(axis), layout.domain().max().along(axis)));
       }
@@ -206,8 +207,8 @@ public final class RectilinearGrid {
   }
 
   /**
-   * Paints the blocks onto the cells between lines; later blocks override earlier ones. A round
-   * block takes the cells whose centre it holds, or all of its box.
+   * Assigns the cells to blocks; later blocks override earlier ones. A round block takes the cells
+   * whose centre it contains, or all of its box.
    */
   private static int[] paint(Layout layout, double[][] lines, boolean wholeBoxes) {
     int nx = lines[0].length - 1;
@@ -273,7 +274,7 @@ public final class RectilinearGrid {
     int[] count = {planes[0].length - 1, planes[1].length - 1, planes[2].length - 1};
     int stride = axis == Axis.X ? 1 : axis == Axis.Y ? count[0] : count[0] * count[1];
     boolean[] strong = new boolean[count[axis.ordinal()] + 1];
-    // at radius 0 the body does not end
+    // radius 0 is no end of the body
     strong[0] = !(layout.coordinates().isRadial() && axis == Axis.X && planes[0][0] == 0);
     strong[strong.length - 1] = true;
     for (int part = 0; part < blockOfPart.length; part++) {
@@ -301,7 +302,7 @@ public final class RectilinearGrid {
   }
 
   /**
-   * Returns the layout that the cells were painted from.
+   * Returns the layout.
    *
    * @return the layout
    */
@@ -409,9 +410,8 @@ public final class RectilinearGrid {
   }
 
   /**
-   * Returns the volume that a cell counts for: its own, but for cells beside the curved surface of
-   * a round block, which count for what their block really has there. The sum over a block is the
-   * volume of its true shape.
+   * Returns the volume of a cell. Beside the curved surface of a round block it is the volume that
+   * the block really has there, so that the sum over a block is the volume of its true shape.
    *
    * @param cell index of the cell
    * @return the volume [m3]
@@ -446,9 +446,9 @@ public final class RectilinearGrid {
   }
 
   /**
-   * Returns the area of surface that a cell's face stands for, where a film or a thin resistance
-   * lies on it: its own, but for the steps that take the place of a curved surface. The sum over
-   * the steps is the area of the true surface.
+   * Returns the area of a cell's face for a film or a thin resistance on it. For the steps that
+   * approximate a curved surface it is the area of the surface that they stand for, so that the sum
+   * over the steps is the area of the true surface.
    *
    * @param face which face
    * @param cell index of the cell
@@ -483,9 +483,9 @@ public final class RectilinearGrid {
 
   /**
    * Returns the length of the path that heat takes between a cell's centre and one of its faces, as
-   * that of a slab of the face's area: half the width of a cell in a rectilinear grid; up to the
-   * true surface where the face is a step of a curved one; with the integral of 1 / area along a
-   * radius.
+   * that of a slab of the face's area. It is half the width of the cell in Cartesian coordinates,
+   * the distance to the true surface where the face is a step of a curved one, and comes from the
+   * integral of 1 / area along a radius.
    *
    * @param face which face
    * @param cell index of the cell

@@ -25,8 +25,8 @@ public enum Shape {
   }
 
   /**
-   * Tells whether the surface is curved for one who moves along an axis: the box's two faces normal
-   * to it are touched along a line only.
+   * Tells whether the surface is curved across an axis: the shape touches the two faces of its box
+   * that are normal to this axis along a line only.
    *
    * @param across the axis
    * @return true for a cylinder whose own axis is another one

@@ -8,14 +8,13 @@ import stenotherm.base.Source;
 /**
  * A pad of fibres that takes up water: a kitchen towel, moss, coir.
  *
- * <p>Dry matter, water and air share the volume; the pad neither swells nor sags. How they lie to
- * each other is not known, so the conductivity is bracketed: by the geometric mean of the three
- * weighted by volume, which is what parts in random order have, and by the parts side by side,
- * which no arrangement exceeds. The value is the geometric mean of the two. Density and specific
- * heat follow from the masses.
+ * <p>Dry matter, water and air share the volume; the pad neither swells nor sags. Their arrangement
+ * is not known, so the conductivity lies between two bounds: the geometric mean of the three
+ * weighted by volume, as for a random mixture, and the parallel arrangement, which none exceeds.
+ * The value is the geometric mean of the two. Density and specific heat follow from the masses.
  *
- * <p>Limits: the water stays where it is. Evaporation, which takes 0.68 W per gram and hour, is not
- * part of a material.
+ * <p>Limits: the water stays where it is. Evaporation, which takes 0.68 W for each gram per hour,
+ * is not part of a material.
  *
  * <p>A value, thus thread-safe.
  *
@@ -43,7 +42,7 @@ public record Absorbent(Material dry, Material matter) {
   }
 
   /**
-   * Returns the most water that the pad can hold, all its air replaced.
+   * Returns the most water that the pad can hold, with all its air replaced.
    *
    * @return mass of water over mass of dry matter [-]
    */

@@ -13,16 +13,16 @@ import stenotherm.base.Source;
  * resistance.
  *
  * <p>R = 1 / (ha + E hr0), with ha the larger of 0.025 W/(m K) over the thickness and a convective
- * value by the direction of heat, E the exchange factor of the two emissivities and hr0 the
+ * value for the direction of heat, E the exchange factor of the two emissivities and hr0 the
  * radiative coefficient of black surfaces at the mean temperature.
  *
- * <p>Limits: the layer is wide and high against its thickness (at least ten times), closed to other
- * air, and at most 0.3 m thick. A small cavity radiates less and a fill convects otherwise.
+ * <p>Limits: the layer is closed, at least ten times as wide and high as it is thick, and at most
+ * 0.3 m thick. A small cavity radiates less; for the air in a fill see {@link FillConvection}.
  *
  * <p>A value, thus thread-safe.
  *
  * @param heatFlow direction of the heat through the layer
- * @param thickness thickness along the heat's way [m], above 0, at most 0.3
+ * @param thickness thickness in the direction of heat flow [m], above 0, at most 0.3
  * @param firstEmissivity emissivity of one surface, 0.01 to 1
  * @param secondEmissivity emissivity of the other surface, 0.01 to 1
  */
@@ -38,7 +38,7 @@ public record AirLayer(
   /** Conductivity of air in the standard's law [W/(m K)]. */
   private static final double AIR_CONDUCTIVITY = 0.025;
 
-  /** The convective values without a stated difference are for at most this [K]. */
+  /** Largest temperature difference for which the standard gives constant convective values [K]. */
   private static final double SMALL_DIFFERENCE = 5;
 
   private static final Range THICKNESSES = new Range(1e-5, 0.3);
@@ -63,7 +63,7 @@ public record AirLayer(
    * A layer between ordinary surfaces of emissivity 0.9.
    *
    * @param heatFlow direction of the heat through the layer
-   * @param thickness thickness along the heat's way [m], above 0, at most 0.3
+   * @param thickness thickness in the direction of heat flow [m], above 0, at most 0.3
    * @return the layer
    * @throws InvalidInputException if the thickness is out of its range
    */
@@ -100,7 +100,7 @@ public record AirLayer(
   }
 
   /**
-   * Returns the conductivity of a solid that would let as much heat through: thickness over {@link
+   * Returns the conductivity of a solid of the same resistance: thickness over {@link
    * #resistance(double)}.
    *
    * @param meanTemperature mean temperature of the two surfaces [K]

@@ -5,10 +5,10 @@ import stenotherm.base.Checks;
 import stenotherm.base.Radiation;
 
 /**
- * How the properties of a material answer to its temperature.
+ * How the properties of a material depend on its temperature.
  *
- * <p>Conductivity is a property of the material times a ratio, so that the range of the
- * conductivity keeps its meaning at every temperature.
+ * <p>The conductivity is that of the material times a ratio, so that its range holds at every
+ * temperature.
  *
  * <p>Values, thus thread-safe.
  */
@@ -31,7 +31,7 @@ public sealed interface Behaviour {
   }
 
   /**
-   * Returns where and with how much heat the material melts.
+   * Returns the melting range and the latent heat.
    *
    * @return nothing if it does not
    */
@@ -59,7 +59,7 @@ public sealed interface Behaviour {
   /**
    * A conductivity that grows with temperature as insulation does.
    *
-   * @param correction the law and where it starts from
+   * @param correction the law and its reference temperature
    */
   record Corrected(TemperatureCorrection correction) implements Behaviour {
     @Override
@@ -93,8 +93,8 @@ public sealed interface Behaviour {
     }
 
     /**
-     * The law of a fill whose conductivity at 20 °C is known: what its voids do not radiate is left
-     * to gas and solid, which do not change with temperature.
+     * The law of a fill whose conductivity at 20 °C is known. Gas and solid conduct what is not due
+     * to radiation in the voids, the same at all temperatures.
      *
      * @param conductivity conductivity at 20 °C [W/(m K)], above 0
      * @param voidSize mean size of the voids [m], 0 or above
@@ -131,7 +131,7 @@ public sealed interface Behaviour {
    * A material that melts and freezes without supercooling; the properties that the material itself
    * states are those of the solid.
    *
-   * @param melting where and with how much heat it melts, and the liquid's properties
+   * @param melting melting range, latent heat and the properties of the liquid
    */
   record Melts(Melting melting) implements Behaviour {
     @Override

@@ -11,8 +11,8 @@ import stenotherm.base.Suggestions;
 /**
  * How well a surface radiates at the temperatures of a parcel, and the catalogue of surfaces.
  *
- * <p>Radiation across an unfilled gap is half of its heat or more, so these numbers matter inside a
- * parcel as much as on its outside. They are total hemispherical or near-normal values at room
+ * <p>Radiation carries half or more of the heat across an unfilled gap, so these numbers matter
+ * inside a parcel as much as outside. They are total hemispherical or near-normal values at room
  * temperature as tables print them; the two differ by less than the stated ranges.
  *
  * <p>A value, thus thread-safe.

@@ -7,16 +7,15 @@ import stenotherm.base.Source;
 
 /**
  * Whether the air in a fill begins to move when the fill is warmer below than above. Two numbers
- * decide: the Darcy-Rayleigh number of the whole layer, whose air seeps through the fill, and the
- * Rayleigh number of a single void.
+ * decide: the Darcy-Rayleigh number of the whole layer, for air that seeps through the fill, and
+ * the Rayleigh number of a single void.
  *
  * <p>Ra_D = g beta dT K H / (nu a_m), with the permeability K, the height H and a_m the
  * conductivity of the fill over the volumetric heat capacity of air; Ra_d = g beta (dT/H) d^4 / (nu
  * a).
  *
- * <p>Limits: a level layer without end that tight surfaces close above and below. Beside warm walls
- * air moves at any difference, slowly. How much more heat a convecting fill lets through is not
- * computed.
+ * <p>Limits: a horizontal layer of infinite extent between airtight surfaces. Beside warm walls air
+ * moves slowly at any difference. How much more heat a convecting fill transfers is not computed.
  *
  * <p>A value, thus thread-safe.
  *
@@ -64,7 +63,7 @@ public record FillConvection(
 
   private static final double VISCOSITY_TEMPERATURE = 293.15;
 
-  /** Power of absolute temperature with which viscosity and diffusivity of air grow (derived). */
+  /** Exponent of absolute temperature in the viscosity and diffusivity of air (derived). */
   private static final double GROWTH = 1.75;
 
   /**
@@ -83,7 +82,7 @@ public record FillConvection(
    * The convection of a material whose voids are known.
    *
    * @param fill the fill
-   * @return its convection; empty if the material does not behave as voids do
+   * @return its convection; empty if its behaviour is not {@link Behaviour.Voids}
    */
   public static Optional<FillConvection> of(Material fill) {
     return fill.behaviour()
@@ -140,7 +139,7 @@ public record FillConvection(
         / (viscosity(meanTemperature) * diffusivity);
   }
 
-  /** Buoyancy per height, g beta dT / H [1/s2]. */
+  /** Buoyancy per unit height, g beta dT / H [1/s2]. */
   private static double buoyancy(double height, double difference, double meanTemperature) {
     Checks.positive("height of a fill", height, "m");
     Checks.notNegative("temperature difference over a fill", difference, "K");

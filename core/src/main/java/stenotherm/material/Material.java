@@ -12,12 +12,12 @@ import stenotherm.base.Source;
  *
  * @param name name, unique in a catalogue
  * @param conductivity thermal conductivity [W/(m K)], above 0; of the solid if the material melts
- * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)], holding
- *     {@code conductivity}; both ends equal if no spread is known
+ * @param conductivityRange range in which the conductivity of real samples lies [W/(m K)]; contains
+ *     {@code conductivity}; both ends are equal if no spread is known
  * @param density density [kg/m3], above 0
  * @param specificHeat specific heat capacity [J/(kg K)], above 0
  * @param source where the values come from
- * @param behaviour how the properties answer to temperature
+ * @param behaviour how the properties depend on temperature
  */
 public record Material(
     String name,
@@ -79,7 +79,7 @@ public record Material(
   }
 
   /**
-   * A material of the caller's own, with no spread of conductivity.
+   * A material with no spread of conductivity.
    *
    * @param name name
    * @param conductivity thermal conductivity [W/(m K)]
@@ -122,7 +122,7 @@ public record Material(
   /**
    * The same material with another behaviour.
    *
-   * @param other how the properties answer to temperature
+   * @param other how the properties depend on temperature
    * @return the changed material
    */
   public Material withBehaviour(Behaviour other) {

@@ -14,17 +14,16 @@ import stenotherm.base.Temperatures;
  * <p>Properties are those of dry material at room conditions unless a name says otherwise. The
  * conductivity of foams is that at a mean temperature of 10 °C by European or 24 °C by American
  * sources and follows a {@link TemperatureCorrection} from there; that of fills is taken at 20 °C
- * and follows a {@link FillLaw}: the mean size of their voids is an assumption, and what the voids
- * do not radiate is left to gas and solid, so that the stated conductivity is met at 20 °C. Other
- * materials are constant. A run that freezes its properties uses the stated conductivity. Packs
- * melt ({@link Melting}); the provenance of a material is that of its weakest property; the
- * citation says which property came how. Where the range of conductivity has equal ends, no spread
- * is known.
+ * and follows a {@link FillLaw} that has the stated conductivity at 20 °C; the mean size of their
+ * voids is an assumption. Packs melt ({@link Melting}). The conductivity of other materials is
+ * constant. A run with frozen properties uses the stated conductivity. The provenance of a material
+ * is that of its weakest property; the citation tells how each property was obtained. Where the
+ * range of conductivity has equal ends, no spread is known.
  *
- * <p>Limits: the values are for orientation, not a measurement of anybody's product. Fills are
- * meant horizontally or heated from above; loose fill with large voids that is heated from below
- * lets more heat through. Alkanes with an odd number of carbon atoms change their solid structure
- * just below the melting point and are left out.
+ * <p>Limits: the values are typical, not those of a certain product. Those of fills hold for heat
+ * that flows sideways or down; heated from below, loose fill with large voids conducts more.
+ * Alkanes with an odd number of carbon atoms change their solid structure just below the melting
+ * point and are left out.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -42,7 +41,7 @@ public final class Materials {
   private static final String FUSION =
       "CRC Handbook of Chemistry and Physics, Enthalpy of fusion, as quoted in a public table";
 
-  /** Densities for which the curve of EN 13163 is meant [kg/m3]. */
+  /** Densities that the curve of EN 13163 covers [kg/m3]. */
   private static final Range EPS_DENSITIES = new Range(8, 55);
 
   /** The 90 % fractile of EN 13163 lies above its mean curve by this [W/(m K)]. */
@@ -56,14 +55,14 @@ public final class Materials {
 
   // Air, water, ice.
 
-  /** Air at 20 °C and 101.325 kPa that neither moves nor lets radiation through. */
+  /** Air at 20 °C and 101.325 kPa that neither moves nor transmits radiation. */
   public static final Material STILL_AIR =
       exactly(
           "still air",
           new Trio(0.0257, 1.204, 1007),
           Source.memory(INCROPERA, "Table A.4, interpolated to 20 °C"));
 
-  /** Water at 10 °C; the upper end of the range is water at 40 °C. Without motion. */
+  /** Still water at 10 °C; the upper end of the range is water at 40 °C. */
   public static final Material WATER =
       new Material(
           "water",
@@ -280,8 +279,8 @@ public final class Materials {
           Source.read(EN_12524, "floor underlay, wool" + QUOTED));
 
   /**
-   * Vacuum panel with a core of fumed silica, new, away from its edges: the metallised envelope
-   * carries heat around the edge, which this value leaves out.
+   * Vacuum panel with a core of fumed silica, new, away from its edges. Heat that the metallised
+   * envelope conducts around the edge is not included.
    */
   public static final Material VACUUM_PANEL_CENTRE =
       new Material(
@@ -295,7 +294,7 @@ public final class Materials {
               "0.004 W/(m K) new in the centre (read); upper end, density and specific heat from"
                   + " memory"));
 
-  /** Vacuum panel as a whole: aged, its edges included as an effective conductivity. */
+  /** Aged vacuum panel as a whole: an effective conductivity that includes its edges. */
   public static final Material VACUUM_PANEL =
       new Material(
           "vacuum panel",
@@ -336,8 +335,8 @@ public final class Materials {
           .withBehaviour(Behaviour.Voids.meeting(0.048, 0.004, FIBRE_EMISSIVITY));
 
   /**
-   * Crumpled newspaper, tight, with voids of 6 mm on the mean (4 to 8 mm assumed). Heated from
-   * below its large voids convect: 0.06 to 0.10 W/(m K) is then likelier.
+   * Crumpled newspaper, packed tight, with voids of 6 mm on average (4 to 8 mm assumed). Heated
+   * from below, its large voids convect: 0.06 to 0.10 W/(m K) is then more likely.
    */
   public static final Material CRUMPLED_NEWSPAPER =
       new Material(
@@ -351,7 +350,7 @@ public final class Materials {
                       + " and convection in its voids"))
           .withBehaviour(Behaviour.Voids.meeting(0.055, 0.006, FIBRE_EMISSIVITY));
 
-  /** Newspaper crumpled loosely, with voids of 14 mm on the mean; its air convects readily. */
+  /** Newspaper crumpled loosely, with voids of 14 mm on average; its air convects readily. */
   public static final Material LOOSE_NEWSPAPER =
       new Material(
               "loosely crumpled newspaper",
@@ -454,7 +453,10 @@ public final class Materials {
                       + " kg/m3"))
           .withBehaviour(Behaviour.Voids.meeting(0.05, 0.004, FIBRE_EMISSIVITY));
 
-  /** Sphagnum moss, dry and loose. Wet moss holds 15 to 20 times its mass and is another thing. */
+  /**
+   * Sphagnum moss, dry and loose. Wet moss, see {@link #WET_SPHAGNUM}, holds 15 to 20 times its
+   * mass of water.
+   */
   public static final Material SPHAGNUM_DRY =
       new Material(
               "sphagnum, dry",
@@ -581,8 +583,8 @@ public final class Materials {
                   + " of sheets of 39 to 56 g/m2, which are read values"));
 
   /**
-   * Paper towel with 3 g of water to each gram of dry paper. Evaporation takes more heat from it
-   * than conduction; that is not part of a material.
+   * Paper towel with 3 g of water to each gram of dry paper. Evaporation, which takes more heat
+   * from it than conduction, is not part of a material.
    */
   public static final Material DAMP_PAPER_TOWEL =
       new Material(
@@ -665,7 +667,7 @@ public final class Materials {
                   + " specific heat of lean tissue from memory, the model's own default is 3073"
                   + " J/(kg K)"));
 
-  /** Fresh mix of iron powder, carbon, water, vermiculite and salt, as a bulk. */
+  /** Fresh mix of iron powder, carbon, water, vermiculite and salt, in bulk. */
   public static final Material WARMER_MIX_FRESH =
       new Material(
           "warmer mix, fresh",
@@ -687,8 +689,7 @@ public final class Materials {
           1000,
           Source.assumed("Estimate: oxides with little water left"));
 
-  // Packs that melt. Their density is that of the liquid, so that a pack filled when liquid has its
-  // mass.
+  // Packs that melt. Their density is that of the liquid, with which they are filled.
 
   /** Pack of plain water; the stated properties are those of ice. */
   public static final Material ICE_PACK =
@@ -764,8 +765,8 @@ public final class Materials {
           .withBehaviour(melting(new Range(36.5, 36.5), 247e3, new Liquid(0.15, 2200)));
 
   /**
-   * Calcium chloride hexahydrate, a salt that melts at 29 °C to 30 °C. Real packs of it supercool
-   * and segregate unless additives prevent that; the model does neither.
+   * Calcium chloride hexahydrate, a salt that melts at 29 °C to 30 °C. Real packs supercool and
+   * segregate unless additives prevent it; the model includes neither.
    */
   public static final Material CALCIUM_CHLORIDE_HEXAHYDRATE =
       new Material(
@@ -856,7 +857,7 @@ public final class Materials {
           EICOSANE,
           CALCIUM_CHLORIDE_HEXAHYDRATE);
 
-  /** What users call some of them: a piece of a word, and the names that it stands for. */
+  /** Other words that users write: a piece of the word, and the names that it stands for. */
   private static final List<Suggestions.OtherWord> OTHER_WORDS =
       List.of(
           word("styro", "EPS 20", "EPS 15", "XPS"),
@@ -900,8 +901,8 @@ public final class Materials {
   /**
    * Expanded polystyrene (moulded beads) by its density, at a mean temperature of 10 °C: k =
    * 0.025314 + 5.1743e-5 rho + 0.173606 / rho. The upper end of the range is the standard's 90 %
-   * fractile, the lower end mirrors it. The number in the name is the density, not the
-   * compressive-strength class that building products carry.
+   * fractile; the lower end is as far below the mean. The number in the name is the density, not
+   * the compressive-strength class of building products.
    *
    * @param density density [kg/m3], 8 to 55
    * @return the material, named {@code "EPS "} and the density

@@ -5,8 +5,8 @@ import stenotherm.base.Range;
 
 /**
  * How a material melts: its enthalpy rises by the latent heat between two temperatures. Solid and
- * liquid have one density, so that nothing moves. It freezes where it melts: supercooling is not
- * modelled.
+ * liquid have the same density, so that nothing moves. Freezing follows the same curve: there is no
+ * supercooling.
  *
  * <p>A value, thus thread-safe.
  *

@@ -10,22 +10,21 @@ import stenotherm.base.Source;
  * T0)), the form of ISO 10456:2007, section 7.2.
  *
  * <p>The standard gives its coefficients for mean temperatures of 0 °C to 30 °C ({@link #VALID});
- * beyond, the exponential is an extrapolation, which {@link #covers} tells. Moisture is not part of
- * it.
+ * beyond them it is an extrapolation, see {@link #covers}. Moisture is not included.
  *
  * <p>A value, thus thread-safe.
  *
  * @param coefficient relative change of the conductivity per kelvin, f [1/K], -0.02 to 0.02
  * @param referenceTemperature mean temperature T0 at which the conductivity is known [K]
  * @param lowestTemperature mean temperature below which the conductivity is held at its value there
- *     [K], so that a law that ends does not promise ever better insulation in the cold
+ *     [K], so that no law promises ever better insulation in the cold
  * @param source where the coefficient comes from
  */
 public record TemperatureCorrection(
     double coefficient, double referenceTemperature, double lowestTemperature, Source source) {
   private static final Range COEFFICIENTS = new Range(-0.02, 0.02);
 
-  /** Lowest temperature of a law that holds all the way down [K]. */
+  /** Lowest temperature of a law without a lower limit [K]. */
   private static final double NO_FLOOR = 1;
 
   /**
@@ -55,9 +54,8 @@ public record TemperatureCorrection(
       standard(0.0040, "extruded polystyrene, middle of 0.0035 to 0.0046");
 
   /**
-   * Rigid polyurethane and polyisocyanurate foam: 0.0055 per kelvin about 10 °C. The law ends at 10
-   * °C; below, the conductivity is held, because it rises again towards 0 °C, where the blowing
-   * agent condenses.
+   * Rigid polyurethane and polyisocyanurate foam: 0.0055 per kelvin about 10 °C. Below 10 °C the
+   * conductivity is held constant: towards 0 °C, where the blowing agent condenses, it rises again.
    */
   public static final TemperatureCorrection POLYURETHANE =
       new TemperatureCorrection(
@@ -109,7 +107,7 @@ public record TemperatureCorrection(
    * The same law for a conductivity that is known at another temperature.
    *
    * @param temperature mean temperature at which the conductivity is known [K]
-   * @return the law from there
+   * @return the law with that reference temperature
    * @throws InvalidInputException if the temperature is not within 1 K to 5000 K
    */
   public TemperatureCorrection from(double temperature) {

@@ -13,7 +13,7 @@ enum BasisSettings {
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0]);
 
-  /** Factor of the residual threshold for a body with a single load. */
+  /** Factor on the residual threshold for a body with a single load. */
   private static final double ALONE = 0.1;
 
   /** Error of a solution that is added, as part of the residual threshold. */
@@ -21,32 +21,35 @@ enum BasisSettings {
 
   /**
    * Indices of the shifts at which the resolvents of the inputs enter the basis: first those at the
-   * ends, then those between, which a basis of the ends approximates well. In ascending order
-   * bodies that took up other properties came to a tenth more vectors.
+   * ends, then those between, which a basis of the ends approximates well. Taken in ascending order
+   * they gave a tenth more vectors.
    */
   final int[] shifts;
 
-  /** The same for the residuals that arise when a run switches to the next configuration. */
+  /** The same for the residuals that arise when a run goes to the next configuration. */
   final int[] switchShifts;
 
-  /** Tolerance of a steady state, as part of the uniform rise that the load would cause. */
+  /** Tolerance of a steady state, as a part of the uniform rise that the load would cause. */
   private final double steadyTolerance;
 
-  /** The same at other shifts: errors of basis vectors are not errors of the model. */
+  /**
+   * The same at other shifts; larger, since errors of basis vectors are not errors of the model.
+   */
   private final double shiftedTolerance;
 
   /**
-   * Error of a Galerkin solution up to which a basis that was found for other configurations is not
-   * enriched, as part of the same rise. It is estimated from the residual, in the energy norm of
-   * the whole body; the error of a light cup may be many times as large: on 60 random parcels and
-   * journeys means were off by 0.19 K with a hundredth, by 0.03 K with a thousandth, by 0.01 K with
-   * two of ten thousand, but on one of 75 others, with a single load, by 0.06 K.
+   * Error of a Galerkin solution up to which nothing is added to the basis for it, as part of the
+   * same rise. It is estimated from the residual, in the energy norm of the whole body; the error
+   * of a light cup may be many times as large. On 60 random parcels and journeys the largest error
+   * of a mean was 0.19 K with a threshold of 1e-2, 0.03 K with 1e-3 and 0.01 K with 2e-4; but on
+   * one of 75 others, with a single load, 0.06 K with the last.
    */
   private final double residualThreshold;
 
   /**
-   * Indices of the shifts that the coarser models leave out, one each: of the last to enter, where
-   * the basis interpolates from the shifts around, as it does between all shifts.
+   * Indices of the shifts that the coarser models leave out, one each. They are among the last to
+   * enter: there a coarser model interpolates between the shifts around, as the whole model does
+   * between all shifts.
    */
   final int[] shiftsLeftOut;
 
@@ -66,10 +69,10 @@ enum BasisSettings {
   }
 
   /**
-   * Error of a Galerkin solution up to which the basis is not enriched.
+   * Error of a Galerkin solution up to which nothing is added to the basis for it.
    *
-   * @param loads number of loads: where there is a single one, more shifts cost little, and no
-   *     other load's vectors help
+   * @param loads number of loads; with a single one more vectors cost little, and there are none of
+   *     other loads to help
    */
   double residualThreshold(int loads) {
     return loads == 1 ? ALONE * residualThreshold : residualThreshold;

@@ -2,7 +2,6 @@ package stenotherm.modal;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +12,10 @@ import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.ReducibleNetwork;
 
-/** What all configurations of a body share, as the basis sees it. Immutable once made. */
+/**
+ * What all configurations of a body have in common, in the coordinates of the basis. Immutable once
+ * made.
+ */
 final class Body {
   final List<Port> inputs;
   final List<String> solidBlocks;
@@ -47,7 +49,7 @@ final class Body {
     }
   }
 
-  /** Takes over what was read. */
+  /** Makes a body that was stored. */
   Body(
       InputGroups groups,
       double capacity,
@@ -125,13 +127,13 @@ final class Body {
               if (!solidBlocks.contains(block)) {
                 throw new InvalidInputException(
                     "initial temperature of " + block,
-                    "is that of no solid block; there are " + solidBlocks);
+                    "is given, but there is no such solid block; there are " + solidBlocks);
               }
               if (difference != 0 && of == null) {
                 throw new InvalidInputException(
                     "initial temperature of " + block,
                     "differs from that of the rest, but the model was built for "
-                        + (apart.isEmpty() ? "none that does" : apart.keySet() + " alone"));
+                        + (apart.isEmpty() ? "no such block" : apart.keySet() + " alone"));
               }
               if (of != null) {
                 for (int j = 0; j < coordinates.length; j++) {

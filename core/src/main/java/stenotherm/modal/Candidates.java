@@ -6,16 +6,16 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * The nodes of a block at which its extremes are looked for during a run: in none of a number of
- * random snapshots under some of the configurations is an extreme over them further from that over
- * all nodes than a small difference. A few nodes cover many snapshots. They are chosen by greedy
- * set cover: always the node that covers most of the snapshots not yet covered. Unchanged
+ * The nodes of a block at which its extremes are read during a run. They are chosen from random
+ * snapshots under some of the configurations: in each snapshot one of them must come close to the
+ * extreme over all nodes. A few nodes do for many snapshots. The choice is a greedy set cover:
+ * always the node that is close to the extreme in most of the snapshots not yet covered. Unchanged
  * afterwards.
  */
 final class Candidates {
   /**
-   * What the extremes over the candidates may miss in the snapshots [K], or as a part of the
-   * block's spread, whichever is more.
+   * What the candidates may miss of an extreme in a snapshot [K], or as a part of the spread within
+   * the block, whichever is more.
    */
   private static final double MISSED = 0.002;
 

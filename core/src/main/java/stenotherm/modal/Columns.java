@@ -3,8 +3,8 @@ package stenotherm.modal;
 import java.util.Arrays;
 
 /**
- * A dense matrix that is multiplied with vectors in every step, stored by columns: the loops run
- * along a column, where no sum waits for the one before. Immutable once filled.
+ * A dense matrix that is multiplied with vectors in every step. It is stored by columns, since sums
+ * along a column do not wait for each other. Immutable once filled.
  */
 final class Columns {
   final int rows;

@@ -3,7 +3,7 @@ package stenotherm.modal;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.ReducibleNetwork;
 
-/** A network under surface coefficients, for which vectors of the basis are found. */
+/** A network under surface coefficients that the basis is to span. */
 final class Configuration {
   final HeatNetwork network;
   private final double[] films;

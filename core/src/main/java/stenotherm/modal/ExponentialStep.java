@@ -15,7 +15,7 @@ package stenotherm.modal;
  * Numerica 19:209, from memory; the recurrence and the integrals are derived.
  */
 final class ExponentialStep {
-  /** Below it the recurrence from the exponential would lose digits; the series does not. */
+  /** Below it the recurrence would lose digits; a series is used instead. */
   private static final double SERIES_BELOW = 1;
 
   private static final int TERMS = 20;
@@ -62,8 +62,8 @@ final class ExponentialStep {
   /**
    * Takes the step.
    *
-   * @param force forces at the start and
-   * @param later at the end
+   * @param force forces at the start
+   * @param later forces at the end
    * @param z amplitudes, replaced by those at the end
    * @param integral where to put the integral of the amplitudes over the step
    */

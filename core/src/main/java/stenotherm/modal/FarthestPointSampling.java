@@ -19,8 +19,8 @@ final class FarthestPointSampling {
    *
    * @param basis the steady states of the first configuration
    * @param most how many, unless there are fewer
-   * @return those chosen: first of all the first, then always the one that is farthest from all
-   *     that are chosen already; all in their order if there are no more than wanted
+   * @return those chosen: the first, then always the one that is farthest from those chosen so far;
+   *     all in their order if there are no more than wanted
    */
   static List<ResolventSolver> choose(List<ResolventSolver> all, KrylovBasis basis, int most) {
     if (all.size() <= most) {

@@ -9,8 +9,8 @@ import stenotherm.conduction.Port;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
- * Which inputs of a body always have the same value: to the basis each group is one input, whose
- * load is the sum of theirs. Immutable.
+ * Groups of inputs that always have the same value. For the basis each group is one input, with the
+ * sum of the loads. Immutable.
  */
 final class InputGroups {
   private final List<Port> inputs;
@@ -21,7 +21,8 @@ final class InputGroups {
   /**
    * Groups inputs.
    *
-   * @param together names of inputs that are one; an input in several sets joins them
+   * @param together names of inputs that have the same value; sets with a common input become one
+   *     group
    */
   InputGroups(List<Port> inputs, List<Set<String>> together) {
     this.inputs = inputs;
@@ -41,7 +42,7 @@ final class InputGroups {
     members = found.toArray(new int[0][]);
   }
 
-  /** Takes over what was read. */
+  /** Makes groups that were stored. */
   InputGroups(List<Port> inputs, int[][] members) {
     this.inputs = inputs;
     this.members = members;
@@ -138,7 +139,7 @@ final class InputGroups {
     return load;
   }
 
-  /** Refuses inputs that should be the same and are not. */
+  /** Refuses different values of inputs in one group. */
   void check(double[] values) {
     for (int[] group : members) {
       for (int m = 1; m < group.length; m++) {
@@ -150,7 +151,7 @@ final class InputGroups {
                   + values[group[0]]
                   + " of '"
                   + inputs.get(group[0]).name()
-                  + "', but the model was built for inputs that go together");
+                  + "', but the model was built for equal values of them");
         }
       }
     }

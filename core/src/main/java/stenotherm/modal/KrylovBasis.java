@@ -1,7 +1,6 @@
 package stenotherm.modal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +12,9 @@ import stenotherm.conduction.ReducibleNetwork;
  * capacities. It grows while a model is built, never afterwards.
  */
 final class KrylovBasis {
-  /** A vector whose new part is smaller than this, relative to it, is only round-off. */
+  /**
+   * If the new part of a vector is smaller than this, relative to the vector, it is only round-off.
+   */
   private static final double DEFLATION = 1e-8;
 
   /** One Gram-Schmidt pass is enough where at least this part of the norm is left. */
@@ -52,7 +53,7 @@ final class KrylovBasis {
   }
 
   /**
-   * Adds what is linearly independent in some vectors, which are overwritten.
+   * Adds the linearly independent part of some vectors, which are overwritten.
    *
    * @param shiftIndex index of their shift; negative if they have none
    * @return how many vectors the basis has grown by
@@ -64,7 +65,7 @@ final class KrylovBasis {
   }
 
   /**
-   * Adds what is linearly independent in some vectors, which are overwritten: block Gram-Schmidt,
+   * Adds the linearly independent part of some vectors, which are overwritten: block Gram-Schmidt,
    * with a second pass where the first cancels much.
    *
    * @return how many vectors the basis has grown by
@@ -87,7 +88,7 @@ final class KrylovBasis {
         small.add(some.get(n));
       }
     }
-    // twice is enough: the second pass takes away what round-off left in the first
+    // twice is enough: the second pass removes what round-off left in the first
     List<NewVector> once = new ArrayList<>();
     for (int n = 0; n < small.size(); n++) {
       addNew(small.get(n), leastOfSmall[n], once, found);

@@ -3,10 +3,10 @@ package stenotherm.modal;
 import java.util.Arrays;
 
 /**
- * The temperatures at all nodes of a block, centred on their mean, as a product of low rank Q R:
- * cheaper than all columns where thousands of snapshots are looked at. Q and R come from
- * Gram-Schmidt with column pivoting, each column scaled by its root mean square in snapshots, until
- * little is left. Immutable.
+ * The temperatures at all nodes of a block, less their mean, as a product Q R of low rank: cheaper
+ * than the full matrix for thousands of snapshots. Q and R come from Gram-Schmidt with column
+ * pivoting, each column scaled by the root mean square of its coordinate in snapshots, until little
+ * is left. Immutable.
  */
 final class LowRankField {
   /** What is left, summed over the columns, each a root mean square over the nodes [K]. */

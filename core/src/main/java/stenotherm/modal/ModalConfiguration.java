@@ -3,8 +3,8 @@ package stenotherm.modal;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A reduced model under surface coefficients and factors on conductivities, in its modes there:
- * made by {@link ReducedModel#configuration} and used by engines of that model.
+ * The modes of a reduced model under certain surface coefficients and factors on conductivities.
+ * Made by {@link ReducedModel#configuration}, for engines of that model.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -15,7 +15,7 @@ public final class ModalConfiguration {
   final ModalSystem system;
 
   /**
-   * The outputs in the modes, if many readings make that worth its cost: linear outputs, then the
+   * The outputs in the modes, if many readings make this worth its cost: linear outputs, then the
    * candidates of each block with extremes.
    */
   final ModalSystem.@Nullable RowBlock outputs;
@@ -31,8 +31,7 @@ public final class ModalConfiguration {
    *
    * @param manyReadings whether outputs are to be read often
    */
-  ModalConfiguration(
-      ReducedModel model, double[] films, double[] factors, boolean manyReadings) {
+  ModalConfiguration(ReducedModel model, double[] films, double[] factors, boolean manyReadings) {
     this.model = model;
     this.films = films.clone();
     this.factors = factors.clone();
@@ -71,8 +70,8 @@ public final class ModalConfiguration {
   }
 
   /**
-   * The same configuration with its outputs put into its modes: reading them takes half the time
-   * from then on, which pays after some hundred readings.
+   * The same configuration with its outputs transformed to its modes. This halves the time of each
+   * reading and pays after some hundred readings.
    *
    * @return the configuration for many readings
    */

@@ -29,9 +29,9 @@ public final class ModalEngine implements HeatEngine {
   private static final double SCALE_RISE = 1e-3;
 
   /**
-   * Part of the errors of the two coarser models that is taken for that of the whole one. Found by
-   * comparison with the full engine on 265 random parcels and journeys: of outputs that were off by
-   * more than 1 mK the estimate is then at least 0.35 times the error, 5 to 9 times in the median.
+   * Part of the summed differences to the two coarser models that is taken for the error. Found by
+   * comparison with the full engine on 265 random parcels and journeys: where an output was off by
+   * more than 1 mK, the estimate was at least 0.35 times the error, and 5 to 9 times in the median.
    */
   private static final double PART = 0.9;
 
@@ -102,7 +102,7 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * Begins the time over which means are taken. A change of the configuration begins it as well.
+   * Restarts the time over which means are taken. A change of the configuration restarts it too.
    */
   public void startMean() {
     mean.restart(whole.z.length, now.length);
@@ -174,9 +174,9 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * {@inheritDoc} Conductivities stay. Where several configurations take turns, making each once
-   * with {@link ReducedModel#configuration} and going over to it with {@link
-   * #use(ModalConfiguration)} is cheaper.
+   * {@inheritDoc} Conductivities stay. If a run alternates between several configurations, it is
+   * cheaper to make each once with {@link ReducedModel#configuration} and to pass it to {@link
+   * #use(ModalConfiguration)}.
    */
   @Override
   public void useCoefficients(double[] values) {
@@ -185,10 +185,10 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * Goes over to a configuration.
+   * Continues in another configuration.
    *
    * @param other one of this engine's model
-   * @throws InvalidInputException if it is one of another model
+   * @throws InvalidInputException if it belongs to another model
    */
   public void use(ModalConfiguration other) {
     if (other.model != model) {
@@ -262,11 +262,11 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * Tells how large the error of the reduction may be: the largest difference so far, over all
-   * readings, between each output and those of two coarser models, nine tenths of their sum. Each
-   * of them goes without the answers at one rate, which entered the basis last; of an extreme they
-   * are asked at the point where it was found. It is an estimate, not a bound, and says nothing
-   * about the error of the grid, nor about what the chosen nodes miss of an extreme.
+   * Estimates the error of the reduction. For each output it is nine tenths of the summed
+   * differences to two coarser models, the largest over all readings so far. Each coarser model
+   * leaves out the resolvents at one shift; an extreme is compared at the node where it was found.
+   * It is an estimate, not a bound. It does not include the error of the grid, nor what the
+   * candidates miss of an extreme.
    *
    * @return one for each output [K or W], 0 before the first reading
    * @throws IllegalStateException if the engine was made without estimates
@@ -293,7 +293,7 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * Keeps this moment in some numbers, from which its field can be made when it is wanted.
+   * Keeps this moment in a few numbers, from which its field can be made later.
    *
    * @return what makes the field, on any thread; it throws an {@link IllegalStateException} if the
    *     model was read without its cells
@@ -328,7 +328,7 @@ public final class ModalEngine implements HeatEngine {
   }
 
   /**
-   * Returns what the run has cost.
+   * Returns the work of the run.
    *
    * @return exact steps, none rejected, and the iterations that the model took to build
    */

@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** The amplitudes of the modes of one system, stepped in time. */
 final class ModalState {
-  /** How many step lengths are remembered: legs alternate between a few. */
+  /** How many step lengths are remembered; runs alternate between a few. */
   private static final int REMEMBERED = 4;
 
   ModalSystem system;
@@ -20,7 +20,7 @@ final class ModalState {
 
   private double[] later;
 
-  /** The inputs that the later forces belong to; not a number if there are none. */
+  /** The inputs that the later forces belong to; NaN if there are none. */
   private final double[] laterInputs;
 
   private final ExponentialStep[] steps = new ExponentialStep[REMEMBERED];
@@ -67,7 +67,7 @@ final class ModalState {
     return coordinates;
   }
 
-  /** Goes on in the modes of another system: a rotation, or more vectors that start from zero. */
+  /** Continues in the modes of another system: a rotation. */
   void use(ModalSystem other) {
     double[] coordinates = new double[Math.max(other.basisSize, system.basisSize)];
     system.toBasis(z, coordinates);

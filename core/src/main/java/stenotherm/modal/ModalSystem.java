@@ -42,7 +42,8 @@ final class ModalSystem {
     DMatrixRMaj conductance = new DMatrixRMaj(modes, modes);
     for (int i = 0; i < modes; i++) {
       for (int j = 0; j < modes; j++) {
-        conductance.set(i, j, projection.conductance()[members[i] * projection.size() + members[j]]);
+        conductance.set(
+            i, j, projection.conductance()[members[i] * projection.size() + members[j]]);
       }
     }
     EigenDecomposition_F64<DMatrixRMaj> eigen = DecompositionFactory_DDRM.eig(modes, true, true);

@@ -3,14 +3,14 @@ package stenotherm.modal;
 import java.io.IOException;
 
 /**
- * What was read is no stored model, or a damaged one.
+ * What was read is not a stored model, or it is damaged.
  *
  * <p>Experimental. Not thread-safe, as any exception.
  */
 public final class ModelFormatException extends IOException {
   private static final long serialVersionUID = 1L;
 
-  /** What was to be read. */
+  /** Name of what was to be read. */
   private final String field;
 
   /** How many bytes had been read. */
@@ -19,7 +19,7 @@ public final class ModelFormatException extends IOException {
   /**
    * Creates the exception.
    *
-   * @param field what was to be read
+   * @param field name of what was to be read
    * @param position how many bytes of the stored model had been read
    * @param problem what is wrong with it, as a clause
    */
@@ -30,7 +30,7 @@ public final class ModelFormatException extends IOException {
   }
 
   /**
-   * Returns what was to be read.
+   * Returns the name of what was to be read.
    *
    * @return the field's name
    */

@@ -18,10 +18,13 @@ final class OutputPlan {
   /** The blocks with extremes, each once. */
   final List<String> blocks;
 
-  /** Of each probe, -1 for the coldest of a block, 1 for the warmest, 0 for a linear one. */
+  /**
+   * For each probe -1 for the lowest temperature of a block, 1 for the highest, 0 for a linear
+   * output.
+   */
   final int[] side;
 
-  /** Of each probe, position among the linear ones or, for an extreme, that of its block. */
+  /** For each probe its position among the linear ones or, for an extreme, that of its block. */
   final int[] position;
 
   OutputPlan(List<Probe> probes) {
@@ -75,7 +78,7 @@ final class OutputPlan {
     return probe instanceof Probe.HeatFlow flow ? flow.boundary() : null;
   }
 
-  /** Tells whether the coldest (-1) or the warmest (1) temperature of a block is asked for. */
+  /** Tells whether the lowest (-1) or the highest (1) temperature of a block is an output. */
   boolean asksFor(int extreme, int block) {
     for (int index = 0; index < side.length; index++) {
       if (side[index] == extreme && position[index] == block) {

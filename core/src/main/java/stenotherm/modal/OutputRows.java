@@ -5,14 +5,14 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.Port;
-import stenotherm.conduction.Probe;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
- * The outputs of a body as a basis sees them: linear ones, then the nodes of each block with
- * extremes. What depends on films is not among them: the means of outer surfaces and heat flows
- * follow from a {@link Projection} in each configuration. All else is read once, in the network as
- * it was given: nodes inside a body move little with the conductivities around them.
+ * The outputs of each basis vector and input: the linear outputs, then the nodes of each block with
+ * extremes. They are read once, under the first configuration's films and the conductivities as
+ * given: temperatures inside a body depend little on how they are interpolated. Means of outer
+ * surfaces and heat flows do depend on films; their rows are replaced in each configuration by
+ * those of a {@link Projection}.
  */
 final class OutputRows {
   /** Rows of all linear outputs and nodes. */
@@ -31,7 +31,8 @@ final class OutputRows {
    *
    * @throws InvalidInputException if a point or a block with extremes lies on an outer surface
    */
-  static OutputRows of(Configuration configuration, OutputPlan plan, KrylovBasis basis, Workers workers) {
+  static OutputRows of(
+      Configuration configuration, OutputPlan plan, KrylovBasis basis, Workers workers) {
     Reading[] readings = new Reading[workers.threads()];
     readings[0] = new Reading(configuration.operator(), plan, null);
     int[] firstNode = readings[0].firstNode;
@@ -60,7 +61,7 @@ final class OutputRows {
     return new OutputRows(rows, firstNode);
   }
 
-  /** Refuses outputs that change at once with what a boundary meets. */
+  /** Refuses outputs that change at once with the input of a boundary. */
   private static void refuseReached(
       double[] ofInput, Port.BoundaryPort port, OutputPlan plan, int[] firstNode) {
     for (int row = 0; row < ofInput.length; row++) {
@@ -76,7 +77,7 @@ final class OutputRows {
     }
   }
 
-  /** What one thread reads outputs with. */
+  /** Reads outputs on one thread. */
   private static final class Reading {
     private final ReducibleNetwork operator;
     private final ReducibleNetwork.Reader reader;
@@ -107,8 +108,7 @@ final class OutputRows {
       System.arraycopy(reader.read(x, inputs), 0, values, 0, firstNode[0]);
       for (int block = 0; block < nodes.size(); block++) {
         ReducibleNetwork.Nodes of = nodes.get(block);
-        double[] read =
-            of.reachedByInputs() && !isZero(inputs) ? of.read(x, inputs) : of.read(x);
+        double[] read = of.reachedByInputs() && !isZero(inputs) ? of.read(x, inputs) : of.read(x);
         System.arraycopy(read, 0, values, firstNode[block], read.length);
       }
       return values;

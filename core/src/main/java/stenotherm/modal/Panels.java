@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Products of many vectors with many others. The cells are taken in pieces that stay in the cache,
- * four vectors with two of the others at a time, so that each number read is used several times.
+ * Products of many vectors with many others. The cells are taken in pieces that fit the cache, four
+ * vectors with two of the others at a time, so that each number read is used several times.
  */
 final class Panels {
   /** Cells in a piece. */
   private static final int PIECE = 2048;
 
-  /** The same where the pieces of all vectors and of their products are to stay there. */
+  /** The same where the pieces of all vectors and of their products must fit. */
   private static final int SHORT_PIECE = 512;
 
   /** Parts of the body whose sums are kept apart. */
@@ -46,7 +46,7 @@ final class Panels {
   }
 
   /**
-   * Computes V'GV for the vectors from one on, with all of V.
+   * Computes the columns of V'GV from one vector on.
    *
    * @param multiply computes a part of G v
    * @return a row for each of V, a column for each of the vectors; entries below the diagonal of
@@ -57,7 +57,7 @@ final class Panels {
     int columns = v.size() - known;
     int length = v.get(0).length;
     int pieces = (length + SHORT_PIECE - 1) / SHORT_PIECE;
-    // sums over as many parts of the body for any number of threads: the same bits
+    // the number of parts does not depend on that of the threads: the same bits for any
     double[][][] sums = new double[PARTS][v.size()][columns];
     workers.run(
         PARTS,

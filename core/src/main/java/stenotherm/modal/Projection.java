@@ -1,8 +1,8 @@
 package stenotherm.modal;
 
 /**
- * A network under coefficients as the basis V sees it: V'GV, V'B, and rows of what boundaries give
- * and take. Matrices are stored row after row.
+ * A configuration projected on the basis V: V'GV, V'B, and rows of the heat flows and surface
+ * temperatures of the boundaries. Matrices are stored row after row.
  *
  * @param size number of vectors
  * @param inputs number of inputs
@@ -38,7 +38,7 @@ record Projection(
       return chosen;
     }
 
-    /** The same rows with one of them taken from others. */
+    /** Replaces one of the rows by one of others. */
     void replace(int row, Rows other, int rowOfOther) {
       for (int c = 0; c < ofVector.length; c++) {
         ofVector[c][row] = other.ofVector[c][rowOfOther];

@@ -5,13 +5,16 @@ import java.util.Random;
 import stenotherm.base.Range;
 
 /**
- * A snapshot of a run as parcels meet it, drawn at random. A run began some time ago and something
- * changed since then: at both times the ambient jumped, all around by about the same; blocks that
- * start apart did so at the beginning; sources went on or off at either. The times ago are spread
- * evenly over orders of magnitude, from a minute to a week.
+ * A state of a run that parcels may meet, drawn at random. The run began some time ago, with blocks
+ * that start apart, and something changed since. At both times all ambients jumped by about the
+ * same and sources went on or off. How long ago is spread evenly in the logarithm, from a minute to
+ * a week.
  */
 final class RandomSnapshot {
-  /** Jumps of the ambient, how much it differs around the body, and of what starts apart [K]. */
+  /**
+   * Jumps of the ambient, its differences around the body, and differences of blocks that start
+   * apart [K].
+   */
   private static final Range AMBIENT = new Range(1, 20);
 
   private static final Range AROUND = new Range(0.3, 5);
@@ -22,12 +25,12 @@ final class RandomSnapshot {
 
   private static final Range POWER = new Range(0.02, 3);
 
-  /** Times ago [s]. */
+  /** How long ago something happened [s]. */
   private static final double SHORTEST = 60;
 
   private static final double LONGEST = 6e5;
 
-  /** How many times ago there are. */
+  /** How many such times there are. */
   private static final int TIMES = 25;
 
   private static final int FOR_AMPLITUDES = 200;
@@ -35,7 +38,7 @@ final class RandomSnapshot {
   private final Body body;
   private final ModalSystem system;
 
-  /** The steps from then, by time. */
+  /** The steps from then to now, by time. */
   private final ExponentialStep[] since = new ExponentialStep[TIMES];
 
   /** Coordinates in the basis, then inputs. */
@@ -98,7 +101,7 @@ final class RandomSnapshot {
     return amplitude;
   }
 
-  /** Most often heat that is given. */
+  /** Mostly positive: sources give heat more often than they take it. */
   private static double power(Random random) {
     double power = between(random, POWER);
     return random.nextInt(4) == 0 ? -power : power;
@@ -109,7 +112,7 @@ final class RandomSnapshot {
     return range.low() * Math.pow(range.high() / range.low(), random.nextDouble());
   }
 
-  /** Of either sign, with a strength from a range. */
+  /** Of either sign, with a standard deviation from a range. */
   private static double normal(Random random, Range strength) {
     return between(random, strength) * random.nextGaussian();
   }

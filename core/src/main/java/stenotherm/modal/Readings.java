@@ -1,12 +1,12 @@
 package stenotherm.modal;
 
-/** Working space in which the outputs of a configuration are read. Belongs to one engine. */
+/** Reads the outputs of a configuration, with working space of its own. Belongs to one engine. */
 final class Readings {
   private final OutputPlan plan;
   private final int[] firstCandidate;
   private final ModalConfiguration configuration;
 
-  /** The outputs in the basis, for configurations without their own. */
+  /** The outputs in the basis, for configurations without outputs in their modes. */
   private final Columns inBasis;
 
   private final Projection.Rows given;
@@ -14,7 +14,7 @@ final class Readings {
   /** Linear outputs and temperatures at the candidates. */
   private final double[] row;
 
-  /** Of each output, position among those rows. */
+  /** Position of each output among those rows. */
   private final int[] rowOf;
 
   private final double[] coordinates;
@@ -59,7 +59,7 @@ final class Readings {
     }
   }
 
-  /** Reads the outputs, and keeps where each of them was found. */
+  /** Reads the outputs and keeps the row of each. */
   void read(double[] z, double[] u, double[] values) {
     readRows(z, u);
     for (int index = 0; index < values.length; index++) {
@@ -75,7 +75,7 @@ final class Readings {
     }
   }
 
-  /** Adds the magnitudes of the differences to a coarser model where the outputs were found. */
+  /** Adds the magnitudes of the differences to a coarser model in the rows kept. */
   void addDifferences(
       ModalSystem.SingleRows coarser, double[] z, double[] u, double[] values, double[] sums) {
     for (int index = 0; index < values.length; index++) {

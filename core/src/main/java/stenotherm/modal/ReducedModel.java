@@ -26,21 +26,23 @@ import stenotherm.conduction.TemperatureField;
 import stenotherm.grid.Block;
 
 /**
- * A linear heat network reduced to a few modes, for any number of runs under any surface
- * coefficients and with any factors on the conductivities of the blocks that vary. One rational
- * Krylov basis spans the solutions for all its inputs under the configurations that it was built
- * for; under others it is the less exact the less they are like those.
+ * A linear heat network reduced to a few modes, for any number of runs. A run may use any surface
+ * coefficients, and any factors on the conductivities of the blocks that vary. One rational Krylov
+ * basis spans the solutions for all inputs under the configurations that the model was built for.
+ * The less another configuration is like these, the less exact it is.
  *
  * <p>Experimental. Immutable, thus thread-safe; each thread makes its own engine.
  */
 public final class ReducedModel {
   /**
-   * Shifts at which solutions enter the basis [1/s]: steady, then from some hours to some seconds.
-   * The last ones close the gap among those of minutes, where most of the error lies.
+   * Shifts at which solutions enter the basis [1/s]: 0 for steady states, then those of some hours
+   * to some seconds. The last ones fill the gap at minutes, where most of the error lies.
    */
   private static final double[] SHIFTS = {0, 6e-5, 2e-4, 5e-4, 1.2e-3, 8e-2, 2.5e-2, 8e-3, 3e-3};
 
-  /** The slowest shift where no film and no held surface fixes the temperature level [1/s]. */
+  /**
+   * Takes the place of shift 0 where no film and no held surface fixes the temperature level [1/s].
+   */
   static final double LEAST_SHIFT = 4e-7;
 
   /** The most configurations whose steady solutions are all found. */
@@ -52,7 +54,7 @@ public final class ReducedModel {
   private final ReducedNetwork network;
   private final Rows rows;
 
-  /** Of each linear output, position of the boundary that it belongs to, or -1. */
+  /** Position of the boundary that each linear output belongs to, or -1. */
   private final int[] boundaryOf;
 
   private final List<ModalConfiguration> spanned;
@@ -65,21 +67,21 @@ public final class ReducedModel {
   record Cells(HeatNetwork network, KrylovBasis basis) {}
 
   /**
-   * What is read.
+   * The rows of the outputs.
    *
    * @param outputs linear outputs, then the candidates of each block with extremes
    * @param firstCandidate position among these of the first candidate of each block; one more at
    *     the end
-   * @param coarser the vectors that each coarser model is made of
+   * @param coarser the basis vectors of each coarser model
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record Rows(Projection.Rows outputs, int[] firstCandidate, int[][] coarser) {}
 
-  /** Coefficients that the basis spans, as given. */
+  /** A configuration that the basis spans, as given. */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record Spanned(double[] films, double[] factors) {}
 
-  /** All of a model that is stored. */
+  /** The parts of a model that are stored. */
   record Content(
       OutputPlan plan,
       Body body,
@@ -127,22 +129,21 @@ public final class ReducedModel {
   }
 
   /**
-   * Makes an engine at time zero. It stands under the first configuration that the model was built
-   * for until told otherwise.
+   * Makes an engine at time zero, in the first configuration that the model was built for.
    *
-   * @param state state of every block; one that starts apart must have been announced to the
-   *     builder
+   * @param state state of every block; a block that starts apart must have been named to {@link
+   *     Builder#startsApart}
    * @return the engine
-   * @throws InvalidInputException if a block starts apart that was not announced, does not exist,
-   *     or is given a liquid fraction
+   * @throws InvalidInputException if a block is given a liquid fraction, does not exist, or starts
+   *     apart and was not named to the builder
    */
   public ModalEngine engine(InitialState state) {
     return new ModalEngine(this, state, true);
   }
 
   /**
-   * Makes an engine that runs no coarser models beside its own and so has no error estimates: up to
-   * twice as fast, and much cheaper to give another configuration.
+   * Makes an engine without coarser models beside it and so without error estimates. It is up to
+   * twice as fast, and a change of the configuration is much cheaper.
    *
    * @param state state of every block, as in {@link #engine}
    * @return the engine
@@ -153,10 +154,12 @@ public final class ReducedModel {
   }
 
   /**
-   * Finds the modes of the model under coefficients, without touching a cell.
+   * Finds the modes for surface coefficients and factors on conductivities. These need not be among
+   * those that the model was built for. It sums a small matrix for each group of conductances and
+   * needs no cells.
    *
-   * @param films surface coefficient of each boundary port [W/(m2 K)], not read for boundaries that
-   *     are no films
+   * @param films surface coefficient of each boundary port [W/(m2 K)], ignored for boundaries that
+   *     are not films
    * @param factors factor on the conductivity of each block that varies [-], in the order in which
    *     they were named
    * @return the configuration
@@ -192,8 +195,8 @@ public final class ReducedModel {
   }
 
   /**
-   * Writes what runs need, without the cells: ports, outputs, the network and its outputs as the
-   * basis sees them, and states to start from. The package's documentation lists each byte.
+   * Writes what runs need, without the cells: ports, outputs, the projected network and outputs,
+   * initial states and configurations. The package documentation lists each byte.
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if it cannot be written to
@@ -207,17 +210,17 @@ public final class ReducedModel {
   }
 
   /**
-   * Reads a model that was written. Its engines run to the same bits as those of the model that was
-   * written. Fields need the cells and throw an {@link IllegalStateException} that says so.
+   * Reads a model that {@link #write} wrote. Its engines give the same bits as those of that model.
+   * Methods that need the cells, for a field or the body, throw an {@link IllegalStateException}.
    *
-   * <p>Safe to use on data of unknown origin: every length is held against a limit before anything
-   * is allocated (1000 boundary ports and as many sources, 10,000 blocks and outputs, 2000 modes,
-   * 1000 configurations, 4000 bytes for a name, 2^25 numbers altogether), numbers must be finite
-   * and the checksum must match.
+   * <p>Safe for data of unknown origin: every length is compared with a limit before anything is
+   * allocated (1000 boundary ports and as many sources; 10,000 blocks, outputs and groups of
+   * conductances; 2000 modes; 1000 configurations; 4000 bytes for a name; 2^25 numbers in all),
+   * numbers must be finite and the checksum must match.
    *
-   * @param in where to read from; exactly the model is read
+   * @param in where to read from; nothing after the model is read
    * @return the model
-   * @throws ModelFormatException if it is no stored model, one of another version, or damaged
+   * @throws ModelFormatException if it is not a stored model, has another version or is damaged
    * @throws IOException if it cannot be read from
    */
   public static ReducedModel read(DataInput in) throws IOException {
@@ -269,7 +272,7 @@ public final class ReducedModel {
     return plan;
   }
 
-  /** Rows of all outputs in the network as it was given. */
+  /** Rows of all outputs in the network as given. */
   Projection.Rows outputRows() {
     return rows.outputs;
   }
@@ -406,16 +409,16 @@ public final class ReducedModel {
     }
 
     /**
-     * Adds a configuration that the basis is to span. For the first one and the three that differ
-     * most from it and one another all solutions are found; of the others those that the basis does
-     * not know well enough.
+     * Adds a configuration that the basis is to span. Steady states enter the basis for the first
+     * one and for the three that differ most from it and from one another. All other solutions
+     * enter it where its approximation is not good enough.
      *
-     * @param films surface coefficient of each boundary port [W/(m2 K)], not read for boundaries
-     *     that are no films
+     * @param films surface coefficient of each boundary port [W/(m2 K)], ignored for boundaries
+     *     that are not films
      * @param factors factor on the conductivity of each block that varies [-]
      * @return this builder
      * @throws InvalidInputException if the number of values is wrong, something melts, or a value
-     *     cannot be
+     *     is out of its range
      */
     public Builder spanning(double[] films, double[] factors) {
       if (factors.length != varying.size()) {
@@ -437,7 +440,7 @@ public final class ReducedModel {
     }
 
     /**
-     * Announces a block that may start at another temperature than the rest.
+     * Names a block that may start at another temperature than the rest.
      *
      * @param block name of the block
      * @return this builder
@@ -448,9 +451,8 @@ public final class ReducedModel {
     }
 
     /**
-     * Announces inputs that have the same value at all times, such as the ambient of faces that
-     * meet the same air: the basis needs the solution for all of them together only. An engine
-     * refuses other values.
+     * Names inputs that have the same value at all times, such as the ambients of faces in the same
+     * air. The basis then needs one solution for all of them. An engine refuses different values.
      *
      * @param ports names of inputs in the same unit
      * @return this builder
@@ -461,9 +463,8 @@ public final class ReducedModel {
     }
 
     /**
-     * Asks for a small model that is good enough for mean temperatures over an hour or more, to
-     * some tenths of a kelvin: for finding coefficients that depend on them. It makes no error
-     * estimates.
+     * Asks for a small model that gives mean temperatures over an hour or more to some tenths of a
+     * kelvin: enough to find coefficients that depend on them. It has no error estimates.
      *
      * @return this builder
      */
@@ -474,9 +475,9 @@ public final class ReducedModel {
 
     /**
      * Sets the number of threads that share the work of {@link #build}. They end before the call
-     * returns. The model is the same to the last bit for any number.
+     * returns. The model has the same bits for any number.
      *
-     * @param number the number, with the thread that calls; 1 unless set
+     * @param number the number, including the calling thread; 1 unless set
      * @return this builder
      * @throws InvalidInputException if it is not positive
      */
@@ -489,7 +490,7 @@ public final class ReducedModel {
     }
 
     /**
-     * Solves for the responses of the body to all its inputs and reduces it.
+     * Solves for the responses of the body to all its inputs and projects it on them.
      *
      * @return the model
      * @throws InvalidInputException if there is no configuration; if a block, boundary or point of

@@ -11,13 +11,12 @@ import stenotherm.conduction.Port;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**
- * A network as a basis V sees it, under any surface coefficients and with any factors on the
- * conductivities of its blocks that vary: V'GV = sum of g V'K V over the groups of conductances,
- * where one number g follows from films and factors for a whole group. So a configuration costs a
- * sum of small matrices and touches no cell. Immutable.
+ * A network projected on a basis V, for any surface coefficients and any factors on the
+ * conductivities of the blocks that vary. V'GV is the sum of g V'KV over the groups of
+ * conductances, where films and factors give one number g for each group. So a configuration costs
+ * a sum of small matrices and needs no cells. Immutable.
  *
- * <p>The share of a source on a surface that each side takes is that of the network as it was
- * given.
+ * <p>The sides of a source on a surface keep their shares of the network as given.
  */
 final class ReducedNetwork {
   final int size;
@@ -26,11 +25,11 @@ final class ReducedNetwork {
   private final int boundaries;
   private final List<Term> terms;
 
-  /** Heat of each input that is no boundary: of 1 W, in each vector. */
+  /** What 1 W of each source gives each basis vector. */
   private final double[][] ofSource;
 
   /**
-   * A group of conductances as the basis sees it.
+   * A group of conductances projected on the basis.
    *
    * @param port boundary that it leads to; negative if it lies between cells
    * @param first position of the first block among those that vary, or negative
@@ -53,7 +52,7 @@ final class ReducedNetwork {
       double area,
       double @Nullable [] areas,
       double[] matrix) {
-    /** Conductance between cells as a multiple of that in the network as it was given. */
+    /** Conductance between cells as a multiple of that in the network as given. */
     double ratio(double[] factors) {
       double shareOfFirst = first < 0 ? 0 : ofFirst;
       double shareOfSecond = second < 0 ? 0 : ofSecond;
@@ -92,7 +91,7 @@ final class ReducedNetwork {
     }
   }
 
-  /** Takes over what was read. */
+  /** Makes a network that was stored. */
   ReducedNetwork(List<Port> ports, int size, List<Term> terms, double[][] ofSource) {
     this.ports = ports;
     this.size = size;
@@ -148,7 +147,7 @@ final class ReducedNetwork {
     return ((Port.BoundaryPort) ports.get(port)).kind();
   }
 
-  /** Conductance from the cells before a boundary to it, for unit area [W/(m2 K)]. */
+  /** Conductance from the centres of the cells to a boundary, for unit area [W/(m2 K)]. */
   private double conductance(Term term, double[] films, double[] factors) {
     return switch (kind(term.port)) {
       case CONVECTION ->
@@ -214,7 +213,7 @@ final class ReducedNetwork {
     return whole;
   }
 
-  /** Refuses films and factors that cannot hold. */
+  /** Refuses a wrong number of values, and factors out of their range. */
   void check(double[] films, double[] factors, int varying) {
     if (films.length != boundaries) {
       throw new InvalidInputException(

@@ -23,7 +23,7 @@ final class ResolventSolver {
   /** A residual below this part of the heat conducted is round-off. */
   private static final double LEAST_CHANGE = 1e-6;
 
-  /** How many shifts are looked at in one pass through the vectors of the basis. */
+  /** How many shifts share one pass through the vectors of the basis. */
   private static final int SHIFTS_TOGETHER = 2;
 
   final Configuration configuration;
@@ -241,7 +241,7 @@ final class ResolventSolver {
     return added;
   }
 
-  /** Error of a Galerkin solution up to which the basis is not enriched. */
+  /** Error of a Galerkin solution up to which nothing is added to the basis for it. */
   double threshold(BasisSettings settings) {
     return settings.residualThreshold(loadCount());
   }
@@ -250,7 +250,7 @@ final class ResolventSolver {
     return groups.count() + startingApart.size();
   }
 
-  /** Enriches a basis by the resolvents whose Galerkin solution has too large a residual. */
+  /** Adds to a basis the resolvents whose Galerkin solution has too large an error. */
   void enrich(BasisSettings settings, KrylovBasis basis) {
     int[] order = settings.shifts;
     for (int from = 0; from < order.length; from += SHIFTS_TOGETHER) {
@@ -262,11 +262,11 @@ final class ResolventSolver {
   }
 
   /**
-   * Adds what happens within minutes after a run switches to this configuration. The steady states
-   * under the configuration before are none under this one: their residuals here are loads, far
-   * from where any input acts.
+   * Adds what happens within minutes after a run goes from another configuration to this one. The
+   * steady states of the other are not steady here: their residuals act as loads, far from where
+   * any input acts.
    *
-   * @param before the configuration before
+   * @param before the other configuration
    */
   void addSwitch(ResolventSolver before, BasisSettings settings, KrylovBasis basis) {
     if (settings.switchShifts.length > 0) {
@@ -304,7 +304,7 @@ final class ResolventSolver {
     return residuals;
   }
 
-  /** Gives up the working space, until it is needed again. */
+  /** Frees the working space; it is made again when needed. */
   void release() {
     Arrays.fill(operators, null);
     loads = null;

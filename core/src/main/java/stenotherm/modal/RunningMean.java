@@ -2,7 +2,7 @@ package stenotherm.modal;
 
 import java.util.Arrays;
 
-/** Integrals over time since a moment, of the amplitudes of one configuration and of the inputs. */
+/** Means over time of the amplitudes in one configuration and of the inputs. */
 final class RunningMean {
   private double[] amplitudes = new double[0];
   private double[] inputs = new double[0];

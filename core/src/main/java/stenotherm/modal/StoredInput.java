@@ -9,14 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 
 /**
- * Reads the pieces of a stored model. Each length is held against its limit before anything is
- * allocated for it, and what is allocated at once is never more than a row.
+ * Reads the parts of a stored model. Each length is compared with its limit before anything is
+ * allocated for it.
  */
 final class StoredInput {
   /** Longest name, in bytes of UTF-8. */
   static final int LONGEST_TEXT = 4000;
 
-  /** Most numbers of a model altogether: 256 MiB. */
+  /** Most numbers of a model in all: 256 MiB. */
   private static final long MOST_NUMBERS = 1L << 25;
 
   private final DataInput in;
@@ -84,7 +84,7 @@ final class StoredInput {
     return value;
   }
 
-  /** Finite numbers; their number must be within a limit. */
+  /** Finite numbers; the total read so far must be within a limit. */
   double[] reals(String field, int length) throws IOException {
     numbers += length;
     if (numbers > MOST_NUMBERS) {
@@ -105,7 +105,7 @@ final class StoredInput {
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(encoded)).toString();
     } catch (CharacterCodingException damaged) {
-      throw wrong(field, "is no text in UTF-8");
+      throw wrong(field, "is not valid UTF-8");
     }
   }
 

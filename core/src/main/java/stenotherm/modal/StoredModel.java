@@ -20,8 +20,8 @@ import stenotherm.conduction.Probe;
 import stenotherm.grid.Point;
 
 /**
- * Writes and reads the form in which a model is stored, see the package's documentation: what runs
- * need, without the cells.
+ * Writes and reads stored models: what runs need, without the cells. The package documentation
+ * lists each byte.
  */
 final class StoredModel {
   private static final long MAGIC = 0x5354454E4F4D4F44L;
@@ -36,7 +36,7 @@ final class StoredModel {
   private static final int MOST_COARSER = 2;
   private static final int MOST_TERMS = 10_000;
 
-  /** What round-off may add to shares that make up the whole. */
+  /** What round-off may add to shares whose sum is 1. */
   private static final double SHARE_ROUND_OFF = 1e-9;
 
   private static final BoundaryKind[] KINDS = {
@@ -107,7 +107,7 @@ final class StoredModel {
     }
   }
 
-  /** Refuses what could not be read. */
+  /** Refuses numbers of things that {@link #read} would refuse. */
   private static void checkLimits(ReducedModel.Content content) {
     limit("ports", content.body().inputs.size(), MOST_PORTS);
     limit("solid blocks", content.body().solidBlocks.size(), MOST_BLOCKS);
@@ -192,7 +192,7 @@ final class StoredModel {
       out.code(Arrays.asList(SIDES).indexOf(surface.side()));
       writeTexts(new TreeSet<>(surface.neighbours()), surface.neighbours().size(), out);
     } else {
-      // a liquid fraction needs a body that melts, which no model is of
+      // only a body that melts has liquid fractions, and there are no models of these
       throw new IllegalStateException("there is no stored form of " + probe);
     }
   }
@@ -364,7 +364,8 @@ final class StoredModel {
     for (int a = 0; a < count; a++) {
       String name = in.text("block that starts apart");
       if (!blocks.contains(name) || apart.containsKey(name)) {
-        throw in.wrong("block that starts apart", "'" + name + "' is no block or there twice");
+        throw in.wrong(
+            "block that starts apart", "'" + name + "' is not a solid block or occurs twice");
       }
       apart.put(name, in.reals("state of a block that starts apart", vectors));
     }
@@ -377,7 +378,7 @@ final class StoredModel {
     Set<String> texts = new LinkedHashSet<>();
     for (int t = 0; t < count; t++) {
       if (!texts.add(in.text(field))) {
-        throw in.wrong(field, "a name is there twice");
+        throw in.wrong(field, "a name occurs twice");
       }
     }
     return List.copyOf(texts);

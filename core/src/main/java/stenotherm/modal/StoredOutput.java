@@ -6,7 +6,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.zip.CRC32;
 
-/** Writes the pieces of a stored model and keeps their checksum. */
+/** Writes the parts of a stored model and keeps their checksum. */
 final class StoredOutput {
   private final DataOutput out;
   private final CRC32 checksum = new CRC32();

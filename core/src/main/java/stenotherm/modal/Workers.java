@@ -4,16 +4,16 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Threads that share tasks and end before a call returns. Which thread takes which task is not
- * defined: a task must not depend on it, nor on another task of the same call.
+ * Threads that share tasks and end before the call returns. Any thread may take any task: a task
+ * must depend neither on its thread nor on other tasks of the same call.
  */
 final class Workers {
   /** A task. */
   interface Task {
     /**
-     * Does it.
+     * Does the task.
      *
-     * @param worker number of the thread that does, for working space of its own
+     * @param worker number of the thread, to find working space of its own
      * @param index number of the task
      */
     void run(int worker, int index);
@@ -47,7 +47,8 @@ final class Workers {
         try {
           other.join();
         } catch (InterruptedException e) {
-          // the tasks are short, and what they write to must be complete; the caller is told after
+          // the tasks are short and their results must be complete; the interrupt is passed on
+          // afterwards
           interrupted = true;
         }
       }

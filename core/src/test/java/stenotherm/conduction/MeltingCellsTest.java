@@ -151,7 +151,7 @@ class MeltingCellsTest {
     HeatNetwork network = problem(melting(0)).build().network();
     FullEngine engine = new FullEngine(network, List.of(), 290, IntegratorSettings.standard());
     assertRefused(
-        "other network: stores heat otherwise in block 'wax'; only conductivities and thin"
+        "other network: stores heat differently in block 'wax'; only conductivities and thin"
             + " resistances may change during a run",
         () -> engine.use(problem(melting(1)).build().network()));
     assertRefused(

@@ -220,7 +220,7 @@ class NamedSourceTest {
         "inner surface: 'foam' is on both sides",
         () -> InnerSurface.of("foam", Face.X_MAX, "foam"));
     assertRefused(
-        "inner surface: needs at least one block that it is of",
+        "inner surface: needs at least one block",
         () -> new InnerSurface(Set.of(), Face.X_MAX, Set.of("foam")));
     assertRefused(
         "source 'lost': has no surface: nowhere does [foam] touch any of [board] across its xMin",

@@ -70,7 +70,7 @@ class LayoutTest {
         "inner radius: -1 m must be a finite number, 0 or above",
         () -> Layout.cylindrical(List.of(solid("a", -1, 1))));
     assertRefused(
-        "block 'wedge': ends along y, but all around nothing may vary; half a turn, 0 to pi, does"
+        "block 'wedge': ends along y, but nothing may vary along a whole turn; half a turn, 0 to pi, does"
             + " for what is symmetric about a plane",
         () -> Layout.cylindrical(List.of(rod, wedge)));
     Block round = new Block.Solid("round", Box.ofSize(1, 1, 1), FOAM, Shape.CYLINDER_X);
