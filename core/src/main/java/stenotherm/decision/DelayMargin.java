@@ -1,30 +1,66 @@
 package stenotherm.decision;
 
 /**
- * How long the opening may be late before an animal leaves its alarm band, at the worse end of the
- * range, because one leg lasts longer: the last one, which then is a hold, or any other.
+ * How late the opening may be before an animal leaves its alarm band in the worst case, because one
+ * leg lasts longer: the last one, which then is a hold, or any other.
  *
  * <p>Experimental. Values, thus thread-safe.
  */
 public sealed interface DelayMargin {
   /**
-   * The alarm band was left before the planned opening.
+   * Returns the time between the planned opening and the moment at which the alarm band is left.
    *
-   * @param before how long before [s]
+   * @return that time, 0 or above [s]: before the planned opening if {@link #isAlreadyOutside},
+   *     only a lower bound if {@link #isAtLeast}
    */
-  record AlreadyOutside(double before) implements DelayMargin {}
+  double time();
+
+  /**
+   * Tells whether the alarm band is left before the planned opening.
+   *
+   * @return true if no delay is left
+   */
+  default boolean isAlreadyOutside() {
+    return false;
+  }
+
+  /**
+   * Tells whether the alarm band still holds after the longest delay that was computed.
+   *
+   * @return true if {@link #time} is only a lower bound
+   */
+  default boolean isAtLeast() {
+    return false;
+  }
+
+  /**
+   * The alarm band is left before the planned opening.
+   *
+   * @param time how long before [s]
+   */
+  record AlreadyOutside(double time) implements DelayMargin {
+    @Override
+    public boolean isAlreadyOutside() {
+      return true;
+    }
+  }
 
   /**
    * The alarm band is left so long after the planned opening.
    *
-   * @param hold time after it [s]
+   * @param time time after it [s]
    */
-  record Until(double hold) implements DelayMargin {}
+  record Until(double time) implements DelayMargin {}
 
   /**
-   * The alarm band still holds after the longest hold that was computed.
+   * The alarm band still holds after the longest delay that was computed.
    *
-   * @param hold that hold [s]
+   * @param time that delay [s]
    */
-  record AtLeast(double hold) implements DelayMargin {}
+  record AtLeast(double time) implements DelayMargin {
+    @Override
+    public boolean isAtLeast() {
+      return true;
+    }
+  }
 }

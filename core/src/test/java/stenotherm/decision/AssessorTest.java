@@ -150,10 +150,10 @@ class AssessorTest {
     assertEquals(Side.COLD, verdict.tightest().side());
     DelayMargin.AlreadyOutside outside =
         assertInstanceOf(DelayMargin.AlreadyOutside.class, assessment.delay());
-    assertEquals(2.5 * HOUR - breach(assessment.coldEnd()), outside.before(), 1e-6);
+    assertEquals(2.5 * HOUR - breach(assessment.coldEnd()), outside.time(), 1e-6);
     // about 700 J/K behind 0.5 W/K make a time constant of 0.4 h, the cup's own comes on top; 12 K
     // of 38 K are lost within 0.4 of their sum
-    double hours = Times.toHours(2.5 * HOUR - outside.before());
+    double hours = Times.toHours(2.5 * HOUR - outside.time());
     assertTrue(hours > 0.15 && hours < 2, hours + " h");
     assertTrue(breach(assessment.nominal()) > breach(assessment.coldEnd()));
     // the opening, between two stored values, is the coldest moment
@@ -178,9 +178,9 @@ class AssessorTest {
   void aHoldEndsWhereALongerJourneyBreaches() {
     Assessment early = assess(Packings.plain(), night(295.15, 1, 280.15));
     DelayMargin.Until until = assertInstanceOf(DelayMargin.Until.class, early.delay());
-    assertTrue(until.hold() > 0.25 * HOUR && until.hold() < 12 * HOUR);
+    assertTrue(until.time() > 0.25 * HOUR && until.time() < 12 * HOUR);
     assertTrue(early.verdict().tightest().kelvin() >= 0);
-    double breach = HOUR + until.hold();
+    double breach = HOUR + until.time();
     TransitResult longer =
         Transit.run(
             Packings.plain(),
@@ -192,7 +192,7 @@ class AssessorTest {
     Assessment late = assess(Packings.plain(), night(295.15, 20, 280.15));
     assertEquals(
         20 * HOUR - breach(longer),
-        assertInstanceOf(DelayMargin.AlreadyOutside.class, late.delay()).before(),
+        assertInstanceOf(DelayMargin.AlreadyOutside.class, late.delay()).time(),
         // models for other runs: some millikelvins
         30);
   }
@@ -329,11 +329,11 @@ class AssessorTest {
     Journey alone = night(295.15, 1, 280.15);
     Assessor ofAlone = new Assessor(Packings.plain(), alone, SETTINGS);
     Assessment held = ofAlone.assess(ProgressListener.NONE);
-    double hold = assertInstanceOf(DelayMargin.Until.class, held.delay()).hold();
-    assertEquals(hold, van.hold(), 12 * HOUR / 64 + 0.25 * HOUR);
+    double hold = assertInstanceOf(DelayMargin.Until.class, held.delay()).time();
+    assertEquals(hold, van.time(), 12 * HOUR / 64 + 0.25 * HOUR);
     assertEquals(
         hold,
-        assertInstanceOf(DelayMargin.Until.class, ofAlone.delayOf(held, 0)).hold(),
+        assertInstanceOf(DelayMargin.Until.class, ofAlone.delayOf(held, 0)).time(),
         12 * HOUR / 64 + 0.25 * HOUR);
     Assessor deep = new Assessor(Packings.plain(), night(295.15, 4, 258.15), SETTINGS);
     assertInstanceOf(

@@ -92,7 +92,7 @@ class CompareParcelsTest {
             "warm, \"foam\"  with",
             "warm, \"foam\"  without",
             "bare foam     without",
-            "All this rests on ",
+            "These results rest on ",
             "warm, \"foam\", with warmer: ",
             "tightest",
             WarmerClass.AIR_CAUTION,
@@ -223,7 +223,7 @@ class CompareParcelsTest {
           costliest = each.get("factor").asText();
         }
       }
-      String sentence = "Of what is uncertain, " + costliest + " alone costs most, ";
+      String sentence = "Of all uncertain quantities, " + costliest + " alone costs most: ";
       assertTrue(one.out().contains(sentence), sentence + " in\n" + one.out());
       assertTrue(file("report.html").contains(sentence), sentence);
       told++;

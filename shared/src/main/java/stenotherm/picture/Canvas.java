@@ -1,10 +1,11 @@
 package stenotherm.picture;
 
 import java.util.List;
+import stenotherm.words.Markup;
 
 /**
  * A surface to draw on, written as SVG 1.1. Texts stay texts, fixed at their start, middle or end,
- * so that they stand right in whatever sans-serif font the reader has.
+ * so that they are in place in any sans-serif font.
  */
 final class Canvas {
   private static final double HALO_WIDTH = 3;
@@ -25,7 +26,7 @@ final class Canvas {
         <title>%3$s</title>
         <rect width="%1$d" height="%2$d" fill="#ffffff"/>
         """
-            .formatted(width, height, escaped(title)));
+            .formatted(width, height, Markup.escaped(title)));
   }
 
   /** How a line is drawn. */
@@ -35,7 +36,7 @@ final class Canvas {
     }
   }
 
-  /** Line patterns; a second means besides colour to tell lines apart. */
+  /** Line patterns, which tell lines apart without colour. */
   enum Dash {
     SOLID(""),
     LONG("9 4"),
@@ -188,11 +189,11 @@ final class Canvas {
       attribute("stroke-width", HALO_WIDTH);
       paint("stroke", HALO);
       paint("fill", HALO);
-      elements.append('>').append(escaped(text)).append("</text>\n");
+      elements.append('>').append(Markup.escaped(text)).append("</text>\n");
     }
     text(place, alignment, lettering);
     paint("fill", lettering.color());
-    elements.append('>').append(escaped(text)).append("</text>\n");
+    elements.append('>').append(Markup.escaped(text)).append("</text>\n");
   }
 
   private void text(Pixel place, Alignment alignment, Lettering lettering) {
@@ -247,30 +248,6 @@ final class Canvas {
     }
     String digits = rest < 10 ? "0" + rest : rest % 10 == 0 ? "" + rest / 10 : "" + rest;
     return sign + whole + "." + digits;
-  }
-
-  private static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            character -> {
-              switch (character) {
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '&' -> escaped.append("&amp;");
-                case '"' -> escaped.append("&quot;");
-                default -> {
-                  // XML 1.0 cannot hold control characters and lone surrogates at all.
-                  boolean allowed =
-                      character >= 0x20
-                          && !(character >= 0xD800 && character <= 0xDFFF)
-                          && character != 0xFFFE
-                          && character != 0xFFFF;
-                  escaped.appendCodePoint(allowed ? character : ' ');
-                }
-              }
-            });
-    return escaped.toString();
   }
 
   String svg() {

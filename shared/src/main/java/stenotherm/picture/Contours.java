@@ -10,10 +10,10 @@ import java.util.Optional;
  * Lines of one value, and the areas above it, in a field whose values are known at the nodes of a
  * plane, rectilinear grid: marching squares, straight in each square (W. E. Lorensen and H. E.
  * Cline, "Marching cubes", Computer Graphics 21, 1987, in two dimensions). Lines are joined, and
- * points that nobody would miss are left out.
+ * points that make no visible difference are left out.
  */
 final class Contours {
-  /** How far a line may lie off for the sake of fewer points [pixel]. */
+  /** How far a line with fewer points may be from the full one [pixel]. */
   private static final double SLACK = 0.2;
 
   private final double[] x;

@@ -29,8 +29,7 @@ public record Curve(String name, List<Reading> points) {
      *
      * @param time time from sealing [s]
      * @param temperature temperature [K]
-     * @throws InvalidInputException if the time is not finite or the temperature not one that
-     *     anything has
+     * @throws InvalidInputException if the time is not finite or the temperature not a possible one
      */
     public Reading {
       Checks.finite("time", time, "s");

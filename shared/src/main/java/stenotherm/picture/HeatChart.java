@@ -14,8 +14,8 @@ import stenotherm.words.Figures;
 
 /**
  * Where heat comes from and where it goes: one bar for each part, sources above and takers below,
- * with the part's share of all that the sources give. What the parts leave open is a bar of its
- * own.
+ * with the part's share of all that the sources give. If they do not balance, the difference is a
+ * bar of its own.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -23,7 +23,7 @@ public final class HeatChart extends Picture {
   private static final double ROW = 22;
   private static final double HEADER = 24;
 
-  /** What is left open is shown from this part of the whole on. */
+  /** A difference is shown if it is at least this part of the whole. */
   private static final double VISIBLE = 0.005;
 
   private final Measure measure;

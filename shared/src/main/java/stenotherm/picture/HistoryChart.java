@@ -94,7 +94,7 @@ public final class HistoryChart extends Picture {
     marks = List.copyOf(builder.marks);
     Range time = time();
     if (!(time.high() > time.low())) {
-      throw new InvalidInputException("curves", "last no time");
+      throw new InvalidInputException("curves", "have no duration");
     }
   }
 
@@ -228,8 +228,8 @@ public final class HistoryChart extends Picture {
      * Builds the chart.
      *
      * @return the chart
-     * @throws InvalidInputException if there is no curve, the title is blank or the curves last no
-     *     time
+     * @throws InvalidInputException if there is no curve, the title is blank or the curves have no
+     *     duration
      */
     public HistoryChart build() {
       return new HistoryChart(this);

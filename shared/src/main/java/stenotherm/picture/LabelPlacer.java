@@ -32,7 +32,7 @@ final class LabelPlacer {
    * A possible place of a label.
    *
    * @param box the place
-   * @param cost how much another place is preferred, 0 for the best
+   * @param cost 0 for the best place, more for worse ones
    */
   record Candidate(Area box, double cost) {}
 
@@ -44,7 +44,9 @@ final class LabelPlacer {
     lines.add(new Stretch(from, to));
   }
 
-  /** Avoids a line, the more the longer the part of it that a label would cover. */
+  /**
+   * Avoids a line: a place costs more, the longer the part of the line that a label would cover.
+   */
   void avoid(List<Pixel> line) {
     List<Pixel> points = inShortPieces(line);
     for (int i = 1; i < points.size(); i++) {

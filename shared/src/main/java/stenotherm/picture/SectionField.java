@@ -23,7 +23,7 @@ public final class SectionField {
    *     [m]
    * @param temperatures the temperature of each cell as {@code [along x][along z]} [K]
    * @throws InvalidInputException if the edges do not ascend, the tables do not fit the edges or a
-   *     temperature is not one that anything has
+   *     temperature is not a possible one
    */
   public SectionField(double[] xEdges, double[] zEdges, double[][] temperatures) {
     this.xEdges = ascending("edges along x", xEdges);

@@ -127,7 +127,7 @@ public final class SectionPicture extends Picture {
      *
      * @param temperature the temperature [K]
      * @return this
-     * @throws InvalidInputException if it is not a temperature that anything has
+     * @throws InvalidInputException if it is not a possible temperature
      */
     public Builder isotherm(double temperature) {
       isotherms.add(Checks.temperature("isotherm", temperature));

@@ -55,7 +55,7 @@ final class SectionPicturePainter {
         picture.units);
   }
 
-  /** The colours' range of some fields together; fields of one temperature still need some. */
+  /** The range of colours for some fields together, never empty. */
   static Range colorRange(List<SectionField> fields) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;

@@ -46,7 +46,7 @@ public final class TemperatureChart extends Picture {
     units = builder.units;
     Range time = time();
     if (!(time.high() > time.low())) {
-      throw new InvalidInputException("curves", "last no time");
+      throw new InvalidInputException("curves", "have no duration");
     }
   }
 
@@ -264,8 +264,8 @@ public final class TemperatureChart extends Picture {
      * Builds the chart.
      *
      * @return the chart
-     * @throws InvalidInputException if there is no curve, the title is blank or the curves last no
-     *     time
+     * @throws InvalidInputException if there is no curve, the title is blank or the curves have no
+     *     duration
      */
     public TemperatureChart build() {
       return new TemperatureChart(this);

@@ -1,60 +1,47 @@
 package stenotherm.picture;
 
+import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.TemperatureDifferences;
 import stenotherm.base.Temperatures;
 import stenotherm.words.Units;
 
 /** The two scales of temperature that axes have. */
 enum TemperatureScale {
-  CELSIUS("°C", "K") {
-    @Override
-    double of(double kelvin) {
-      return Temperatures.toCelsius(kelvin);
-    }
-
-    @Override
-    double kelvin(double value) {
-      return Temperatures.fromCelsius(value);
-    }
-
-    @Override
-    double ofDifference(double kelvin) {
-      return kelvin;
-    }
-
-    @Override
-    double kelvinOfDifference(double value) {
-      return value;
-    }
-  },
-  FAHRENHEIT("°F", "F°") {
-    @Override
-    double of(double kelvin) {
-      return Temperatures.toFahrenheit(kelvin);
-    }
-
-    @Override
-    double kelvin(double value) {
-      return Temperatures.fromFahrenheit(value);
-    }
-
-    @Override
-    double ofDifference(double kelvin) {
-      return TemperatureDifferences.toFahrenheit(kelvin);
-    }
-
-    @Override
-    double kelvinOfDifference(double value) {
-      return TemperatureDifferences.fromFahrenheit(value);
-    }
-  };
+  CELSIUS(
+      "°C",
+      "K",
+      Temperatures::toCelsius,
+      Temperatures::fromCelsius,
+      DoubleUnaryOperator.identity(),
+      DoubleUnaryOperator.identity()),
+  FAHRENHEIT(
+      "°F",
+      "F°",
+      Temperatures::toFahrenheit,
+      Temperatures::fromFahrenheit,
+      TemperatureDifferences::toFahrenheit,
+      TemperatureDifferences::fromFahrenheit);
 
   private final String unit;
   private final String differenceUnit;
+  private final DoubleUnaryOperator fromKelvin;
+  private final DoubleUnaryOperator toKelvin;
+  private final DoubleUnaryOperator differenceFromKelvin;
+  private final DoubleUnaryOperator differenceToKelvin;
 
-  TemperatureScale(String unit, String differenceUnit) {
+  TemperatureScale(
+      String unit,
+      String differenceUnit,
+      DoubleUnaryOperator fromKelvin,
+      DoubleUnaryOperator toKelvin,
+      DoubleUnaryOperator differenceFromKelvin,
+      DoubleUnaryOperator differenceToKelvin) {
     this.unit = unit;
     this.differenceUnit = differenceUnit;
+    this.fromKelvin = fromKelvin;
+    this.toKelvin = toKelvin;
+    this.differenceFromKelvin = differenceFromKelvin;
+    this.differenceToKelvin = differenceToKelvin;
   }
 
   /** The scale that a reader of some units thinks in. */
@@ -75,14 +62,22 @@ enum TemperatureScale {
   }
 
   /** A temperature [K] on this scale. */
-  abstract double of(double kelvin);
+  double of(double kelvin) {
+    return fromKelvin.applyAsDouble(kelvin);
+  }
 
   /** The temperature [K] of a value on this scale. */
-  abstract double kelvin(double value);
+  double kelvin(double value) {
+    return toKelvin.applyAsDouble(value);
+  }
 
   /** A difference of temperature [K] in degrees of this scale. */
-  abstract double ofDifference(double kelvin);
+  double ofDifference(double kelvin) {
+    return differenceFromKelvin.applyAsDouble(kelvin);
+  }
 
   /** The difference [K] of so many degrees of this scale. */
-  abstract double kelvinOfDifference(double value);
+  double kelvinOfDifference(double value) {
+    return differenceToKelvin.applyAsDouble(value);
+  }
 }

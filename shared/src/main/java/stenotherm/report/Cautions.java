@@ -14,7 +14,7 @@ import stenotherm.decision.Verdict;
 public final class Cautions {
   /** What a warmer's curve is worth. */
   public static final String ILLUSTRATIVE =
-      "Warmer curves are illustrative: no measured power of a real warmer stands behind them.";
+      "Warmer curves are illustrative: they do not come from measurements.";
 
   private Cautions() {}
 

@@ -120,7 +120,7 @@ public final class Comparison {
     TransitResult planned = untilOpening(assessor);
     report(job, ASSESSMENT_SHARE);
     List<DelayMargin> legDelays = new ArrayList<>();
-    if (!(assessment.delay() instanceof DelayMargin.AlreadyOutside)) {
+    if (!assessment.delay().isAlreadyOutside()) {
       int legs = scenario.journey().legs().size();
       for (int leg = 0; leg < legs; leg++) {
         legDelays.add(assessor.delayOf(assessment, leg));

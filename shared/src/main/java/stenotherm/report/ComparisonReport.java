@@ -8,8 +8,8 @@ import java.util.Set;
 import stenotherm.scenario.Scenario;
 
 /**
- * What a comparison of packings tells: as text for a console, and as the files of a report, a page
- * for people and two files with all digits for programs.
+ * The report of a comparison of packings: as text for a console, and as three files, a page for
+ * people and two files with all digits for programs.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  *
@@ -17,7 +17,7 @@ import stenotherm.scenario.Scenario;
  * @param rows what came out, as from {@link Comparison}
  */
 public record ComparisonReport(Scenario scenario, List<Judged> rows) {
-  /** The page, which needs nothing else, neither a network nor a script. */
+  /** The page; it works offline and without scripts. */
   public static final String PAGE = "report.html";
 
   /** All numbers of the comparison in SI units, as JSON. */

@@ -47,13 +47,13 @@ final class ConsoleReport {
       verdicts.costliest(row).ifPresent(sentence -> out.println("  " + sentence));
     }
     out.println();
-    out.println("Mind:");
+    out.println("Cautions:");
     Cautions.of(rows).forEach(caution -> out.println("- " + caution));
     out.println();
     out.println(
-        "All this rests on "
+        "These results rest on "
             + StatedAssumptions.sentences(scenario).size()
-            + " assumptions, which the report lists with their sources.");
+            + " assumptions; the report lists them with their sources.");
   }
 
   private void print(TextTable table) {

@@ -75,9 +75,7 @@ final class DataFiles {
         .ifPresent(change -> node.put("coefficient_change_left", change));
     for (Side side : Side.values()) {
       ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
-      addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
-      addMargin(margin.putObject("worst"), row.held(), assessment.worstMargin(side));
-      addMargin(margin.putObject("best"), row.held(), assessment.bestMargin(side));
+      addSpread(margin, row.held(), MarginSpread.of(assessment, side));
       addGrid(
           margin.putObject("grid"),
           side == Side.COLD ? assessment.coldGrid() : assessment.hotGrid());
@@ -115,6 +113,12 @@ final class DataFiles {
     assessment.verdict().cautions().forEach(cautions::add);
   }
 
+  private static void addSpread(ObjectNode node, Journey journey, MarginSpread spread) {
+    addMargin(node.putObject("nominal"), journey, spread.nominal());
+    addMargin(node.putObject("worst"), journey, spread.worst());
+    addMargin(node.putObject("best"), journey, spread.best());
+  }
+
   private static void addMargin(ObjectNode node, Journey journey, Margin margin) {
     node.put("margin_K", margin.kelvin());
     node.put("temperature_K", margin.temperature());
@@ -127,11 +131,10 @@ final class DataFiles {
     node.put("cup", cup.name());
     node.put("animal", Judged.animal(cup).name());
     for (Side side : Side.values()) {
-      MarginSpread spread = MarginSpread.of(row.assessment(), cup.name(), side);
-      ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
-      addMargin(margin.putObject("nominal"), row.held(), spread.nominal());
-      addMargin(margin.putObject("worst"), row.held(), spread.worst());
-      addMargin(margin.putObject("best"), row.held(), spread.best());
+      addSpread(
+          node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin"),
+          row.held(),
+          MarginSpread.of(row.assessment(), cup.name(), side));
     }
   }
 
@@ -168,16 +171,9 @@ final class DataFiles {
   }
 
   private static void addDelay(ObjectNode node, DelayMargin delay) {
-    if (delay instanceof DelayMargin.AlreadyOutside already) {
-      node.put("kind", "already outside");
-      node.put("before_opening_s", already.before());
-    } else if (delay instanceof DelayMargin.Until until) {
-      node.put("kind", "until");
-      node.put("hold_s", until.hold());
-    } else if (delay instanceof DelayMargin.AtLeast atLeast) {
-      node.put("kind", "at least");
-      node.put("hold_s", atLeast.hold());
-    }
+    String kind = delay.isAtLeast() ? "at least" : "until";
+    node.put("kind", delay.isAlreadyOutside() ? "already outside" : kind);
+    node.put(delay.isAlreadyOutside() ? "before_opening_s" : "hold_s", delay.time());
   }
 
   static byte[] history(List<Judged> rows) {

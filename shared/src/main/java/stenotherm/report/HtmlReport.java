@@ -16,11 +16,15 @@ import stenotherm.scenario.Scenario;
 import stenotherm.transit.LegCoefficients;
 import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
+import stenotherm.words.Markup;
 
-/** The report as one page that needs nothing else, neither a network nor a script. */
+/** The report as one page that works offline and without scripts. */
 final class HtmlReport {
   private static final int WIDTH = 980;
   private static final int SECTIONS_WIDTH = 1100;
+
+  /** The start of a cell with a number, aligned to the right. */
+  private static final String NUMBER = "<td class=\"n\">";
 
   private static final String STYLE =
       """
@@ -69,7 +73,7 @@ final class HtmlReport {
   private String write() {
     html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    html.append("<title>").append(escaped(scenario.title())).append("</title>\n");
+    html.append("<title>").append(Markup.escaped(scenario.title())).append("</title>\n");
     html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
     answer();
     comparison();
@@ -88,18 +92,22 @@ final class HtmlReport {
 
   private void answer() {
     element("h1", scenario.title());
-    html.append("<p class=\"answer\">").append(escaped(verdicts.headline(rows))).append("</p>\n");
+    html.append("<p class=\"answer\">")
+        .append(Markup.escaped(verdicts.headline(rows)))
+        .append("</p>\n");
     html.append("<ul>\n");
     for (Judged row : rows) {
-      html.append("<li><strong>").append(escaped(row.label())).append(": ");
-      html.append(escaped(row.assessment().verdict().level().words())).append(".</strong> ");
-      html.append(escaped(verdicts.sentence(row.assessment())));
-      verdicts.costliest(row).ifPresent(sentence -> html.append(' ').append(escaped(sentence)));
+      html.append("<li><strong>").append(Markup.escaped(row.label())).append(": ");
+      html.append(Markup.escaped(row.assessment().verdict().level().words())).append(".</strong> ");
+      html.append(Markup.escaped(verdicts.sentence(row.assessment())));
+      verdicts
+          .costliest(row)
+          .ifPresent(sentence -> html.append(' ').append(Markup.escaped(sentence)));
       html.append("</li>\n");
     }
     html.append("</ul>\n");
     verdicts.warmerEffects(rows).forEach(sentence -> element("p", sentence));
-    html.append("<p><strong>").append(escaped(Verdict.DEFER)).append("</strong> ");
+    html.append("<p><strong>").append(Markup.escaped(Verdict.DEFER)).append("</strong> ");
     html.append("There are <a href=\"#cautions\">more cautions</a> below.</p>\n");
   }
 
@@ -133,13 +141,21 @@ final class HtmlReport {
   }
 
   private void table(TextTable table) {
-    html.append("<div class=\"wide\"><table>\n<caption>").append(escaped(table.caption()));
-    html.append(".</caption>\n");
-    head(table.head().toArray(String[]::new));
+    table(table, "<td>");
+  }
+
+  private void table(TextTable table, String cell) {
+    html.append("<div class=\"wide\"><table>\n<caption>").append(Markup.escaped(table.caption()));
+    html.append(".</caption>\n<thead><tr>");
+    for (String name : table.head()) {
+      html.append("<th scope=\"col\">").append(Markup.escaped(name)).append("</th>");
+    }
+    html.append("</tr></thead>\n<tbody>\n");
     for (List<String> line : table.lines()) {
-      html.append("<tr>");
-      rowHead(line.get(0));
-      line.subList(1, line.size()).forEach(this::text);
+      html.append("<tr><th scope=\"row\">").append(Markup.escaped(line.get(0))).append("</th>");
+      for (String text : line.subList(1, line.size())) {
+        html.append(cell).append(Markup.escaped(text)).append("</td>");
+      }
       html.append("</tr>\n");
     }
     html.append("</tbody></table></div>\n");
@@ -152,9 +168,12 @@ final class HtmlReport {
         pictures.temperatures(row),
         WIDTH,
         480,
-        "Animal and ambient over time, nominal; the band holds the coldest and the hottest part"
-            + " with every uncertain quantity at its worse end."
-            + (inTheSun() ? " The sun warms the box beyond the ambient that is drawn." : ""));
+        "Temperatures of the animal and of the air around the parcel over time, nominal. The"
+            + " shaded band reaches from the coldest to the hottest part of the animal in the worst"
+            + " cases on both sides."
+            + (inTheSun()
+                ? " Sunshine warms the box above the air temperature that is drawn."
+                : ""));
     SectionSheet sections = pictures.sections(row);
     picture(
         sections,
@@ -170,7 +189,7 @@ final class HtmlReport {
     sensitivities(row);
     if (row.hasWarmer()) {
       html.append("<p><strong>");
-      html.append(escaped(stenotherm.warmer.WarmerClass.AIR_CAUTION));
+      html.append(Markup.escaped(stenotherm.warmer.WarmerClass.AIR_CAUTION));
       html.append("</strong></p>\n");
     }
   }
@@ -181,18 +200,20 @@ final class HtmlReport {
 
   private void faces(Judged row) {
     element("h3", "Heat through the faces");
-    html.append(
-        "<div class=\"wide\"><table>\n<caption>In W, positive into the parcel, nominal"
-            + " run.</caption>\n");
-    head("face", "mean until opening", "at the tightest moment");
+    List<List<String>> lines = new ArrayList<>();
     for (Face face : Face.values()) {
-      html.append("<tr>");
-      rowHead(face.words());
-      number(watts(FaceHeat.mean(row, face)));
-      number(watts(FaceHeat.atTightest(row, face)));
-      html.append("</tr>\n");
+      lines.add(
+          List.of(
+              face.words(),
+              watts(FaceHeat.mean(row, face)),
+              watts(FaceHeat.atTightest(row, face))));
     }
-    html.append("</tbody></table></div>\n");
+    table(
+        new TextTable(
+            "In W, positive into the parcel, nominal run",
+            List.of("face", "mean until opening", "at the tightest moment"),
+            lines),
+        NUMBER);
   }
 
   private static String watts(double value) {
@@ -201,30 +222,34 @@ final class HtmlReport {
 
   private void sensitivities(Judged row) {
     element("h3", "What each uncertain quantity does on its own");
-    html.append("<div class=\"wide\"><table>\n<caption>Change of the margin in ");
-    html.append(words.figures().differenceUnit());
-    html.append(
-        " when one quantity goes to an end of its range and all others stay nominal; coarser"
-            + " grid.</caption>\n");
-    head("quantity", "cold, low end", "cold, high end", "hot, low end", "hot, high end");
+    Figures figures = words.figures();
+    List<List<String>> lines = new ArrayList<>();
     for (Sensitivity sensitivity : row.assessment().sensitivities()) {
-      html.append("<tr>");
-      rowHead(sensitivity.factor().words());
-      number(words.figures().change(sensitivity.cold().atLow()));
-      number(words.figures().change(sensitivity.cold().atHigh()));
-      number(words.figures().change(sensitivity.hot().atLow()));
-      number(words.figures().change(sensitivity.hot().atHigh()));
-      html.append("</tr>\n");
+      lines.add(
+          List.of(
+              sensitivity.factor().words(),
+              figures.change(sensitivity.cold().atLow()),
+              figures.change(sensitivity.cold().atHigh()),
+              figures.change(sensitivity.hot().atLow()),
+              figures.change(sensitivity.hot().atHigh())));
     }
-    html.append("</tbody></table></div>\n");
+    table(
+        new TextTable(
+            "Change of the margin in "
+                + figures.differenceUnit()
+                + " when one quantity goes to an end of its range and all others stay nominal;"
+                + " computed on a coarser grid",
+            List.of("quantity", "cold, low end", "cold, high end", "hot, low end", "hot, high end"),
+            lines),
+        NUMBER);
   }
 
   private void assumptions() {
     element("h2", "Assumptions and their sources");
     List<String> all = StatedAssumptions.sentences(scenario);
-    element("h3", "What the file leaves out");
+    element("h3", "Presets for what the file leaves out");
     list(StatedAssumptions.presets(all));
-    element("h3", "What the numbers rest on");
+    element("h3", "Sources of all other numbers");
     list(StatedAssumptions.others(all));
   }
 
@@ -238,11 +263,11 @@ final class HtmlReport {
           row.label()
               + ": "
               + row.planned().engine()
-              + "; estimated error of grid and reduction ± "
+              + "; estimated error of grid and reduced model ± "
               + words.errorWithUnit(row)
-              + "; of all heat moved, "
+              + "; heat balance closes to "
               + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
-              + " is not accounted for.");
+              + " of all heat moved.");
     }
     html.append("</ul>\n<details>\n<summary>Coefficients of each leg</summary>\n");
     for (Judged row : rows) {
@@ -287,11 +312,13 @@ final class HtmlReport {
   private void picture(Picture picture, int width, int height, String caption) {
     String svg = picture.svg(width, height);
     html.append("<figure>\n").append(svg.substring(svg.indexOf("<svg")));
-    html.append("<figcaption>").append(escaped(caption)).append("</figcaption>\n</figure>\n");
+    html.append("<figcaption>")
+        .append(Markup.escaped(caption))
+        .append("</figcaption>\n</figure>\n");
   }
 
   private void element(String name, String text) {
-    html.append('<').append(name).append('>').append(escaped(text));
+    html.append('<').append(name).append('>').append(Markup.escaped(text));
     html.append("</").append(name).append(">\n");
   }
 
@@ -299,47 +326,5 @@ final class HtmlReport {
     html.append("<ul>\n");
     items.forEach(item -> element("li", item));
     html.append("</ul>\n");
-  }
-
-  private void head(String... names) {
-    html.append("<thead><tr>");
-    for (String name : names) {
-      html.append("<th scope=\"col\">").append(escaped(name)).append("</th>");
-    }
-    html.append("</tr></thead>\n<tbody>\n");
-  }
-
-  private void rowHead(String text) {
-    html.append("<th scope=\"row\">").append(escaped(text)).append("</th>");
-  }
-
-  private void text(String text) {
-    html.append("<td>").append(escaped(text)).append("</td>");
-  }
-
-  private void number(String text) {
-    html.append("<td class=\"n\">").append(escaped(text)).append("</td>");
-  }
-
-  /** Text for an element's content or a quoted attribute. */
-  static String escaped(String text) {
-    StringBuilder escaped = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            character -> {
-              switch (character) {
-                case '&' -> escaped.append("&amp;");
-                case '<' -> escaped.append("&lt;");
-                case '>' -> escaped.append("&gt;");
-                case '"' -> escaped.append("&quot;");
-                case '\'' -> escaped.append("&#39;");
-                default -> escaped.appendCodePoint(isText(character) ? character : ' ');
-              }
-            });
-    return escaped.toString();
-  }
-
-  private static boolean isText(int character) {
-    return character >= 0x20 && !(character >= 0xD800 && character <= 0xDFFF);
   }
 }

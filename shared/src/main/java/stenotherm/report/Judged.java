@@ -18,7 +18,7 @@ import stenotherm.transit.TransitResult;
  * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param parcel the packing as it was run
- * @param assessment what came out
+ * @param assessment the judgement
  * @param planned the nominal run until the planned opening
  * @param stripped whether the packing has warmers that were left out
  * @param legDelays how much longer each leg may last; empty if the alarm band is left anyway
@@ -83,12 +83,12 @@ public record Judged(
     return side() == Side.COLD ? planned.coldestMoment() : planned.hottestMoment();
   }
 
-  /** Margin at the worse end of the range on the tighter side [K]. */
+  /** Margin on the tighter side in the worst case [K]. */
   double worst() {
     return assessment.verdict().tightest().kelvin();
   }
 
-  /** The row that keeps most at the worse end; the first of equals. */
+  /** The row with the largest margin in the worst case; the first of equals. */
   static Judged best(List<Judged> rows) {
     return rows.stream()
         .max(Comparator.comparingDouble(Judged::worst).thenComparingInt(row -> -rows.indexOf(row)))

@@ -11,7 +11,8 @@ import stenotherm.decision.Side;
 import stenotherm.transit.TransitResult;
 
 /**
- * The margin of one animal on one side until the planned opening, over what is uncertain.
+ * The margin of one animal on one side until the planned opening: nominal, worst case and best
+ * case.
  *
  * @param nominal with everything nominal
  * @param worst the smallest of the three runs
@@ -19,6 +20,12 @@ import stenotherm.transit.TransitResult;
  */
 record MarginSpread(Margin nominal, Margin worst, Margin best) {
   private static final Comparator<Margin> BY_SIZE = Comparator.comparingDouble(Margin::kelvin);
+
+  /** Of the animal that is tightest. */
+  static MarginSpread of(Assessment assessment, Side side) {
+    return new MarginSpread(
+        assessment.nominalMargin(side), assessment.worstMargin(side), assessment.bestMargin(side));
+  }
 
   /** Of the animal in a cup. */
   static MarginSpread of(Assessment assessment, String cup, Side side) {

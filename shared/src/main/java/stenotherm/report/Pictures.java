@@ -60,9 +60,7 @@ final class Pictures {
     MarginChart.Builder chart =
         MarginChart.titled(verdicts.margins(rows))
             .units(words.figures().units())
-            .subtitle(
-                "tighter side of each packing; dot: nominal; bar: all uncertain quantities at the"
-                    + " ends of their ranges");
+            .subtitle("tighter side of each packing; dot: nominal; bar: worst case to best case");
     for (Judged row : rows) {
       Assessment assessment = row.assessment();
       Margin tightest = assessment.verdict().tightest();
@@ -100,7 +98,7 @@ final class Pictures {
                     + Judged.animal(tightestCup).name()
                     + " in '"
                     + tightestCup.name()
-                    + "', all uncertain quantities at their worse ends")
+                    + "', worst cases on both sides")
             .curve(mean(row, tightestCup, end));
     for (Container cup : row.parcel().occupied()) {
       if (!cup.equals(tightestCup)) {
@@ -116,7 +114,7 @@ final class Pictures {
     chart
         .uncertainty(
             new ShadedBand(
-                "coldest to hottest part, worse ends",
+                "coldest to hottest part, worst cases",
                 curve("low", assessment.coldEnd().times(), assessment.coldEnd().coldest(cup), end),
                 curve("high", assessment.hotEnd().times(), assessment.hotEnd().hottest(cup), end)))
         .comfortable(tolerance.band(Limit.COMFORTABLE).range())

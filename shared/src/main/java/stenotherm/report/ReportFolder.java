@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A folder that holds a whole report or none: a new one is written beside it and then takes its
+ * A folder that holds a whole report or none: a new report is written beside it and then takes its
  * place.
  *
  * <p>Experimental. Immutable, thus thread-safe; one writer at a time.
@@ -42,7 +42,7 @@ public final class ReportFolder {
   }
 
   /**
-   * Refuses a place where a report would take the place of something else.
+   * Checks that a report would replace nothing but an earlier report.
    *
    * @throws IOException if there is a file, or a folder with other things than a report in it
    */

@@ -32,11 +32,13 @@ final class StatedAssumptions {
     all.add(
         "Margins below "
             + new Figures(scenario.units()).difference(Level.TIGHT_BELOW)
-            + " at the worse end count as tight (assumed).");
+            + " in the worst case count as tight (assumed).");
     all.add(
-        "All uncertain quantities are taken at their worse ends together, which is cautious; what"
-            + " the air inside does to animal and warmer, oxygen and humidity, is not part of the"
-            + " calculation.");
+        "The worst case takes all uncertain quantities at their worse ends at once, which is"
+            + " cautious.");
+    all.add(
+        "Oxygen and humidity inside the parcel, and what they do to animal and warmer, are not"
+            + " computed.");
     return List.copyOf(all);
   }
 
@@ -53,7 +55,7 @@ final class StatedAssumptions {
     return sentences.stream().filter(sentence -> !sentence.startsWith(PRESET)).toList();
   }
 
-  /** StatedAssumptions of legs that no assumption of the scenario has told yet. */
+  /** Sources of the air in legs, as far as no assumption of the scenario names them yet. */
   private static List<String> legs(Scenario scenario) {
     Map<String, String> namesBySource = new LinkedHashMap<>();
     for (Leg leg : scenario.journey().legs()) {

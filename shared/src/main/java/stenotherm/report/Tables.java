@@ -76,8 +76,8 @@ final class Tables {
       lines.add(
           line(
               row,
-              words.margin(spread(row, Side.COLD)),
-              words.margin(spread(row, Side.HOT)),
+              words.margin(MarginSpread.of(row.assessment(), Side.COLD)),
+              words.margin(MarginSpread.of(row.assessment(), Side.HOT)),
               words.error(row),
               Words.delay(row.assessment().delay()),
               words.figures().volume(row.parcel().outerVolume()),
@@ -86,15 +86,9 @@ final class Tables {
     return new TextTable(
         "Margin to the alarm band until opening ["
             + words.figures().differenceUnit()
-            + "], nominal (worst to best of the ranges)",
-        head("cold", "hot", "error ±", "delay left", "outside", "mass"),
+            + "], nominal (worst case to best case)",
+        head("cold", "hot", "error ±", "delay left", "outer volume", "mass"),
         lines);
-  }
-
-  private static MarginSpread spread(Judged row, Side side) {
-    Assessment assessment = row.assessment();
-    return new MarginSpread(
-        assessment.nominalMargin(side), assessment.worstMargin(side), assessment.bestMargin(side));
   }
 
   /** Each animal on its own, if a packing has several. */
@@ -195,8 +189,8 @@ final class Tables {
     }
     return Optional.of(
         new TextTable(
-            "How much longer a single leg may last before an animal leaves the alarm band, at the"
-                + " worse end, on a coarser grid",
+            "How much longer a single leg may last before an animal leaves the alarm"
+                + " band in the worst case (computed on a coarser grid)",
             head,
             lines));
   }

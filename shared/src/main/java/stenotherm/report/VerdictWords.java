@@ -32,8 +32,8 @@ public record VerdictWords(Figures figures) {
       DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
   /**
-   * Composes the verdict of a packing: which side is tightest, how much is left there at the worse
-   * end of what is uncertain, when and where, and how much is left nominally and at best.
+   * Composes the verdict of a packing: which side is tightest, how much is left there in the worst
+   * case, when and where, and how much is left nominally and at best.
    *
    * @param assessment the assessment of the packing
    * @return a sentence that can stand alone, times on the local clock
@@ -46,12 +46,12 @@ public record VerdictWords(Figures figures) {
     int number = journey.legUntil(tightest.time());
     Leg leg = journey.legs().get(number);
     Orientation lying = leg.surroundings().orientation();
-    String side = tightest.side().words();
     boolean several = assessment.nominal().parcel().occupied().size() > 1;
-    return side.substring(0, 1).toUpperCase(Locale.ROOT)
-        + side.substring(1)
+    return "The "
+        + tightest.side().words()
         + " is tightest"
         + (several ? ", in '" + tightest.cup() + "': " : ": ")
+        + "in the worst case "
         + left(tightest)
         + " at "
         + CLOCK.format(journey.localClock(tightest.time(), number))
@@ -69,7 +69,7 @@ public record VerdictWords(Figures figures) {
 
   private String left(Margin margin) {
     return margin.kelvin() < 0
-        ? figures.difference(-margin.kelvin()) + " beyond the alarm band"
+        ? figures.difference(-margin.kelvin()) + " outside the alarm band"
         : figures.difference(margin.kelvin()) + " left";
   }
 
@@ -80,36 +80,35 @@ public record VerdictWords(Figures figures) {
     String which = "'" + best.label() + "'";
     return switch (level) {
       case OUTSIDE ->
-          "No packing keeps the alarm band over the whole range; closest is "
+          "No packing is sure to stay inside the alarm band. The closest is "
               + which
-              + ", "
+              + ", in the worst case "
               + (best.worst() < 0
-                  ? figures.difference(-best.worst()) + " beyond it"
+                  ? figures.difference(-best.worst()) + " outside it"
                   : "just at its edge")
-              + " at the worse end: "
+              + ": "
               + level.words()
               + ".";
       case TIGHT ->
-          "The most that any packing has left at the worse end is "
+          which
+              + " has the largest margin, but only "
               + figures.difference(best.worst())
-              + ", with "
-              + which
-              + ": "
+              + " in the worst case: "
               + level.words()
               + ".";
       case INSIDE ->
           which
-              + " has most left at the worse end, "
+              + " has the largest margin, "
               + figures.difference(best.worst())
-              + ": "
+              + " in the worst case: "
               + level.words()
               + ".";
     };
   }
 
   /**
-   * Which range takes most of the margin, where little or nothing is left of it: what to know
-   * better, or to guard against, first.
+   * Which uncertain quantity takes most of the margin, where little or nothing is left: what to
+   * know better, or to guard against, first.
    */
   Optional<String> costliest(Judged row) {
     if (row.assessment().verdict().level() == Level.INSIDE) {
@@ -120,14 +119,14 @@ public record VerdictWords(Figures figures) {
         .filter(most -> cost(most, row.side()) >= WORTH_SAYING)
         .map(
             most ->
-                "Of what is uncertain, "
+                "Of all uncertain quantities, "
                     + most.factor().words()
-                    + " alone costs most, "
+                    + " alone costs most: "
                     + figures.difference(cost(most, row.side()))
                     + ".");
   }
 
-  /** What a quantity takes from the margin of a side at the worse end of its range [K]. */
+  /** What a quantity at the worse end of its range takes from the margin of a side [K]. */
   private static double cost(Sensitivity sensitivity, Side side) {
     Sensitivity.Change change = side == Side.COLD ? sensitivity.cold() : sensitivity.hot();
     return -Math.min(change.atLow(), change.atHigh());
@@ -138,11 +137,11 @@ public record VerdictWords(Figures figures) {
     Judged best = Judged.best(rows);
     double most = best.worst();
     return most < 0
-        ? "Closest at the worse end: "
+        ? "Closest in the worst case: "
             + best.label()
             + ", "
             + left(best.assessment().verdict().tightest())
-        : "Most left at the worse end: " + best.label() + ", " + figures.difference(most);
+        : "Largest margin in the worst case: " + best.label() + ", " + figures.difference(most);
   }
 
   /** The verdict of a packing in a line above a picture. */
@@ -151,7 +150,7 @@ public record VerdictWords(Figures figures) {
     return tightest.side().words()
         + " is tightest, "
         + left(tightest)
-        + " at the worse end, "
+        + " in the worst case, "
         + Words.moment(row.held(), tightest.time());
   }
 
@@ -170,13 +169,13 @@ public record VerdictWords(Figures figures) {
 
   private String warmerEffect(Judged with, Judged without) {
     return with.parcel().name()
-        + ": "
+        + ": in the worst case "
         + (with.parcel().warmers().size() == 1 ? "the warmer moves" : "the warmers move")
-        + " the worse end of the cold margin from "
+        + " the cold margin from "
         + worst(without, Side.COLD)
         + " to "
         + worst(with, Side.COLD)
-        + ", and that of the hot margin from "
+        + " and the hot margin from "
         + worst(without, Side.HOT)
         + " to "
         + worst(with, Side.HOT)

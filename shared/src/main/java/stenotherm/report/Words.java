@@ -50,7 +50,7 @@ record Words(Figures figures) {
         + ")";
   }
 
-  /** Error of computing: that of the grid and that of the reduction. */
+  /** Numerical error, of the grid and of the reduced model together. */
   String error(Judged row) {
     return errorFigure(row) + remark(row);
   }
@@ -74,13 +74,11 @@ record Words(Figures figures) {
   }
 
   static String delay(DelayMargin delay) {
-    if (delay instanceof DelayMargin.AlreadyOutside already) {
-      return "none, outside " + hours(already.before()) + " h before opening";
+    String time = hours(delay.time()) + " h";
+    if (delay.isAlreadyOutside()) {
+      return "none, outside " + time + " before opening";
     }
-    if (delay instanceof DelayMargin.Until until) {
-      return hours(until.hold()) + " h";
-    }
-    return "at least " + hours(((DelayMargin.AtLeast) delay).hold()) + " h";
+    return delay.isAtLeast() ? "at least " + time : time;
   }
 
   /** The boundary of a face or of a part of one, in words; the upright faces together. */

@@ -25,7 +25,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.Vessel;
 import stenotherm.warmer.WarmerClass;
 
-/** Gathers what a scenario rests on beyond its file, a sentence each, every sentence once. */
+/** Collects what a scenario assumes beyond its file: one sentence each, every sentence once. */
 final class Assumptions {
   private static final MathContext DIGITS = new MathContext(4, RoundingMode.HALF_EVEN);
 
@@ -39,12 +39,12 @@ final class Assumptions {
     add(what + ": " + source.text() + ".");
   }
 
-  /** Tells of a value that stands in for one that the file leaves out. */
+  /** Lists a preset that stands for a value the file leaves out. */
   void preset(String part, String key, String value, String basis) {
     add("Preset, " + part + ": " + key + ", " + value + " (" + basis + ").");
   }
 
-  /** Tells what is known of everything in a packing. */
+  /** Lists the properties and sources of everything in a packing. */
   void packing(Parcel parcel) {
     parcel.warmers().forEach(placed -> warmer(placed.warmer()));
     for (Container container : parcel.containers()) {
@@ -101,7 +101,7 @@ final class Assumptions {
         material.source());
   }
 
-  /** Tells what a kind of surroundings stands for. */
+  /** Lists what a kind of surroundings stands for. */
   void situation(Situation situation) {
     String air =
         situation.rule() instanceof AmbientRule.Following following
@@ -127,7 +127,7 @@ final class Assumptions {
     return number(rule.offset()) + " K warmer than outdoors, lag " + hours(rule.lag());
   }
 
-  /** Tells that a leg in the sun is computed without it. */
+  /** Notes that the sun is left out for want of coordinates. */
   void shaded(Place place) {
     add(
         "The sun is left out at "

@@ -131,8 +131,9 @@ final class BoxReader {
   private Box named(ScalarNode node, BoxSize size) {
     if (board.isEmpty()) {
       throw node.fail(
-          "is a carton named by its inner size, which means nothing without board; leave 'carton'"
-              + " away and give outer dimensions");
+          "is a carton named by its inner size, which needs board; without board leave out"
+              + " 'carton' and"
+              + " give the outer size");
     }
     packing.assumptions().add("Box " + size.name() + ", named by its inner size", size.source());
     return node.locate(() -> size.outer(walls));

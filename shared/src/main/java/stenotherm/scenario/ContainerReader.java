@@ -126,7 +126,7 @@ final class ContainerReader {
 
   private Vessel named(VesselSize size) {
     if (section.has(KIND)) {
-      throw section.node().failAt(KIND, "means nothing for a container known by name");
+      throw section.node().failAt(KIND, "has no effect for a container known by name");
     }
     section
         .assumptions()
@@ -196,7 +196,7 @@ final class ContainerReader {
 
   private void refuseAlong() {
     if (section.has(ALONG)) {
-      throw section.node().failAt(ALONG, "means nothing but for a vial");
+      throw section.node().failAt(ALONG, "is for vials only");
     }
   }
 

@@ -47,7 +47,7 @@ final class ContainersReader {
     if (!owner.has(CONTAINERS)) {
       KeyedSection cup = ContainerReader.section(owner.require(CUP), assumptions);
       if (packing.has(GAP)) {
-        throw packing.node().failAt(GAP, "means nothing for a single container");
+        throw packing.node().failAt(GAP, "has no effect for a single container");
       }
       List<Container> containers = List.of(new ContainerReader(cup, CUP, animal).read());
       requireAnimal(owner.require(CUP), containers);
@@ -92,7 +92,7 @@ final class ContainersReader {
     }
     if (free.size() < 2) {
       if (packing.has(GAP)) {
-        throw packing.node().failAt(GAP, "means nothing without containers side by side");
+        throw packing.node().failAt(GAP, "has no effect without containers side by side");
       }
       return placed(sections, containers, false);
     }

@@ -13,7 +13,7 @@ import stenotherm.text.Node;
  * @param place name and clock
  * @param node where the file names it, for complaints
  * @param days lows and highs day by day from the day of sealing [K]; empty for recorded weather
- * @param spread how far outdoor temperatures may lie off [K]
+ * @param spread how far true outdoor temperatures may be above or below [K]
  * @param sun where it is and its sky; empty if the file does not say where
  */
 record DescribedPlace(

@@ -34,7 +34,7 @@ final class Faces {
   static Face of(ScalarNode node) {
     if (node.text().equals("side")) {
       throw node.fail(
-          "'side' leaves open which of the four, write left or right (the ends of the box's first"
+          "'side' does not say which of the four, write left or right (the ends of the box's first"
               + " length), front or back (the ends of its second)");
     }
     return node.choice(NAMES);

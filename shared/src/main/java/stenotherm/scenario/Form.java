@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import stenotherm.text.Quantity;
 
 /**
- * What a value of a scenario file says, for people, for editors and for examples in messages. How
- * it is written is known to its reader alone.
+ * What a value of a scenario file says, for people, for editors and for examples in messages. Only
+ * its reader knows how it is written.
  */
 sealed interface Form {
   /** What may be written, for the reference page, in Markdown. */

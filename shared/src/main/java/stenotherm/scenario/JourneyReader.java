@@ -261,7 +261,7 @@ final class JourneyReader {
     for (int index = 0; index < journey.legs().size(); index++) {
       String name = journey.legs().get(index).name();
       if (legs.put(name, index) != null && name.equals(parts.group(2))) {
-        throw node.fail("names a leg that there is more than once, give each its own name");
+        throw node.fail("is the name of several legs, give each its own name");
       }
     }
     int leg = node.piece(parts.group(2)).choice(Collections.unmodifiableMap(legs));

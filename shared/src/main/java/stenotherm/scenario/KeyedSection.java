@@ -8,7 +8,7 @@ import stenotherm.text.SequenceNode;
 
 /**
  * A mapping of the file, read by its part of the vocabulary. A value that the file leaves out comes
- * from the key's preset and is told among the assumptions.
+ * from the key's preset and is listed among the assumptions.
  */
 final class KeyedSection {
   private final MappingNode node;
@@ -22,8 +22,8 @@ final class KeyedSection {
   }
 
   /**
-   * Refuses keys that the part does not have and lists without items, before any value is read: an
-   * empty list says nothing that leaving the key out would not say better.
+   * Refuses keys that the part does not have and lists without items, before any value is read: a
+   * key without items is simply left out.
    */
   static KeyedSection of(Node node, FilePart part, Assumptions assumptions) {
     MappingNode mapping = node.asMapping().withKeys(part.rule());
@@ -75,7 +75,7 @@ final class KeyedSection {
     return node.preset(key, preset.text());
   }
 
-  /** Tells of a value that stands in for one that the file leaves out. */
+  /** Lists a preset that stands for a value the file leaves out. */
   void tell(String key, String value, String basis) {
     assumptions.preset(part.name(), key, value, basis);
   }

@@ -224,7 +224,7 @@ final class LegReader {
    * The air of a leg, and what else holds there if the file does not say.
    *
    * @param course its temperature [K against s since sealing]
-   * @param spread how far it may lie off [K]
+   * @param spread how far the true temperature may be above or below [K]
    * @param movement how it moves
    * @param altitude altitude whose pressure it has [m]
    * @param sunlit whether the sun gets there
@@ -409,7 +409,7 @@ final class LegReader {
     boolean shines = sun.yesOrNo();
     if (!shines || site.sun().isEmpty()) {
       if (section.has("heading")) {
-        throw section.node().failAt("heading", "means nothing without sun");
+        throw section.node().failAt("heading", "has no effect without sun");
       }
       if (shines && section.has("sun")) {
         throw sun.fail("needs latitude and longitude of " + site.place().name());
@@ -447,7 +447,7 @@ final class LegReader {
     Contact.Condition condition;
     if (neighbour.text().equals("packed alike")) {
       if (contact.has("resistance")) {
-        throw contact.node().failAt("resistance", "means nothing for a neighbour packed alike");
+        throw contact.node().failAt("resistance", "has no effect for a neighbour packed alike");
       }
       condition = new Contact.Insulated();
     } else {

@@ -63,7 +63,7 @@ final class PackingReader {
         nodes.stream().allMatch(each -> SHARED.stream().anyMatch(each.keys()::contains));
     for (String key : SHARED) {
       if (allHaveTheirOwn && root.has(key)) {
-        throw root.node().failAt(key, "means nothing, as every packing has its own");
+        throw root.node().failAt(key, "has no effect, as every packing has its own");
       }
     }
     return parcels;
@@ -129,7 +129,7 @@ final class PackingReader {
     if (without) {
       for (String key : WARMER_KEYS.subList(1, WARMER_KEYS.size())) {
         if (packing.has(key)) {
-          throw packing.node().failAt(key, "means nothing without a warmer");
+          throw packing.node().failAt(key, "has no effect without a warmer");
         }
       }
       return List.of();

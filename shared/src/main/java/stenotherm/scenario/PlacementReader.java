@@ -74,7 +74,7 @@ final class PlacementReader {
   private void refuse(String where, String... keys) {
     for (String key : keys) {
       if (section.has(key)) {
-        throw section.node().failAt(key, "means nothing " + where);
+        throw section.node().failAt(key, "has no effect " + where);
       }
     }
   }
@@ -106,7 +106,7 @@ final class PlacementReader {
       return contact.locate(() -> new Mounting(0, resistance));
     }
     if (section.has(CONTACT)) {
-      throw section.node().failAt(CONTACT, "means nothing with a stand-off");
+      throw section.node().failAt(CONTACT, "has no effect with a stand-off");
     }
     double gap = standOff.asScalar().length();
     return standOff.locate(() -> Mounting.standingOff(gap));

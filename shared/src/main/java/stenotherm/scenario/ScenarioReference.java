@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * What a scenario file may say, written out for people and for editors. Both texts are made from
- * the rules by which the reader reads, and are also found as the resources {@code reference.md} and
- * {@code scenario.schema.json} of this package.
+ * What a scenario file may say, written out for people and for editors. Both texts are generated
+ * from the reader's own rules, and are also the resources {@code reference.md} and {@code
+ * scenario.schema.json} of this package.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -32,10 +32,10 @@ public final class ScenarioReference {
     page.append("# The scenario file\n\n");
     page.append(
         """
-        This page is made from the rules by which the reader reads. The file is YAML in UTF-8; its first key is `format: 1`. Every
-        number carries its unit, with a point as decimal mark. A key that is not listed here is refused with file, line, column and
-        the closest key there is. What a preset fills in is told among the assumptions of the report. Editors that know JSON Schema
-        complete keys with `scenario.schema.json`.
+        A scenario file is YAML in UTF-8 and begins with `format: 1`. Every number carries its unit; the decimal mark is a point.
+        A key that is not listed here is refused, with file, line, column and the closest key. What the file leaves out is filled
+        in as the last column says, and the report lists it. Editors that know JSON Schema complete keys with
+        `scenario.schema.json`. This page is generated from the rules by which the program reads the file.
         """);
     for (FilePart part : Vocabulary.parts()) {
       page.append("\n## ").append(part.name()).append("\n\n").append(part.meaning()).append("\n\n");

@@ -138,7 +138,7 @@ final class Sites {
     if (!north) {
       for (String key : List.of("clouds", "sky")) {
         if (section.has(key)) {
-          throw section.node().failAt(key, "means nothing without latitude and longitude");
+          throw section.node().failAt(key, "has no effect without latitude and longitude");
         }
       }
       return Optional.empty();

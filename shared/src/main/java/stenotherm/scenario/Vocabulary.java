@@ -27,7 +27,7 @@ import stenotherm.words.Units;
 /**
  * Every key of a scenario file: what it means, what its value says and what holds if it is left
  * out. The reader's rules for keys, the reference page and the schema for editors come from here;
- * how a value is written is known to its reader alone.
+ * only its reader knows how a value is written.
  */
 final class Vocabulary {
   private static final String ASSUMED = "assumed";
@@ -104,7 +104,7 @@ final class Vocabulary {
                   Form.of(Quantity.PERCENTAGE, "300 %"),
                   "mass of water in percent of the dry mass; for "
                       + String.join(", ", PADS.stream().map(Material::name).toList()),
-                  "the water that the material is stated with")),
+                  "the water that the catalogue states")),
           Map.of());
 
   private static final Form BEDDING_FORM =
@@ -125,15 +125,15 @@ final class Vocabulary {
   static final FilePart CONTAINER =
       new FilePart(
           "container",
-          "A cup, bag or vial with bedding on its floor and an animal on the bedding. A size alone is"
-              + " short for a container of which everything else is left out.",
+          "A cup, bag or vial with bedding on its floor and an animal on the bedding. A size alone"
+              + " stands for a container with everything else left out.",
           List.of(
               Key.optional(
                   "name",
                   Form.text("any text", "left cup"),
                   "its name in the results",
                   "`cup` if it is the only one, else `container 1`, `container 2`, ..."),
-              Key.required("size", VESSEL_SIZE, "inner extents"),
+              Key.required("size", VESSEL_SIZE, "its inner size"),
               Key.optional(
                   "kind",
                   Form.oneOf(ContainerReader.kinds()),
@@ -142,13 +142,14 @@ final class Vocabulary {
               Key.optional(
                   "along",
                   Form.oneOf(ContainerReader.axisNames()),
-                  "which extent of the box a vial lies along",
-                  "height, a vial stands (assumed)"),
+                  "the direction of the box in which a vial lies",
+                  "height: the vial stands (assumed)"),
               Key.optional(
                   "wall",
                   LAYER,
                   "wall and lid",
-                  "polypropylene 0.5 mm for cups, cotton cloth 0.5 mm for bags, polystyrene 1.2 mm for"
+                  "polypropylene 0.5 mm for cups, cotton cloth 0.5 mm for bags, polystyrene 1.2"
+                      + " mm for"
                       + " vials (assumed)"),
               Key.optional(
                   "bedding",
@@ -164,8 +165,8 @@ final class Vocabulary {
                   "position",
                   POSITION,
                   "distance of its middle from the middle of the room inside, along length and"
-                      + " width, and if wanted its height above the floor",
-                  "in the middle, on the floor; several ones side by side (assumed)"),
+                      + " width, and, if wanted, its height above the floor",
+                  "in the middle, on the floor; several stand side by side (assumed)"),
               Key.optional(
                   "on-top-of",
                   Form.text("name of a container above it in the list", "container 1"),
@@ -257,8 +258,9 @@ final class Vocabulary {
               Key.optional(
                   "spread",
                   DIFFERENCE,
-                  "how far the ambient may lie off to either side",
-                  "that of the surroundings or the place; 3 K for a constant temperature (assumed)"),
+                  "how far the true temperature may be above or below",
+                  "that of the surroundings or the place; 3 K for a constant temperature"
+                      + " (assumed)"),
               Key.optional(
                   "wind",
                   Form.of(Quantity.SPEED, "1 m/s"),
@@ -267,7 +269,7 @@ final class Vocabulary {
               Key.preset(
                   "resting",
                   Form.either(Form.oneOf(List.of("hard floor", "wire shelf")), RESISTANCE),
-                  "what is under the parcel; a shelf lets the air get at it",
+                  "what the parcel stands on; a wire shelf lets air reach it from below",
                   "hard floor",
                   ASSUMED),
               Key.preset(
@@ -279,7 +281,7 @@ final class Vocabulary {
               Key.optional(
                   "altitude",
                   Form.of(Quantity.LENGTH, "2400 m"),
-                  "altitude whose pressure the air has",
+                  "altitude that sets the air pressure",
                   "that of the surroundings, else 0 m (assumed)"),
               Key.optional(
                   "sun",
@@ -289,8 +291,9 @@ final class Vocabulary {
               Key.preset(
                       "heading",
                       ANGLE,
-                      "where the right side (the end of the box's first length) looks: 0 ° north, 90 °"
-                          + " east; counts in the sun only",
+                      "compass direction that the right side (the end of the box's first length)"
+                          + " faces: 0"
+                          + " ° is north, 90 ° east; matters only in the sun",
                       "90 °",
                       ASSUMED)
                   .where("in the sun"),
@@ -307,7 +310,7 @@ final class Vocabulary {
   static final FilePart PLACE =
       new FilePart(
           "place",
-          "A place with its clock, its weather and its sun. `New York, UTC-5` is short for name and"
+          "A place with its clock, its weather and its sun. `New York, UTC-5` alone gives name and"
               + " utc.",
           List.of(
               Key.required("name", Form.text("any text", "New York"), "its name"),
@@ -321,7 +324,12 @@ final class Vocabulary {
                   "outdoor lows and highs there: one pair for all days, or a list from the day of"
                       + " sealing on",
                   "those of the journey, else recorded weather by its name"),
-              Key.preset("spread", DIFFERENCE, "how far they may lie off", "2 K", ASSUMED),
+              Key.preset(
+                  "spread",
+                  DIFFERENCE,
+                  "how far the true temperatures may be above or below",
+                  "2 K",
+                  ASSUMED),
               Key.optional("latitude", ANGLE, "north is positive", "no sun there"),
               Key.optional("longitude", ANGLE, "east is positive", "no sun there"),
               Key.preset(
@@ -343,7 +351,7 @@ final class Vocabulary {
   static final FilePart JOURNEY =
       new FilePart(
           "journey",
-          "Where the parcel goes, from sealing to opening. `overnight by air, 28 to 45 °F` is short"
+          "Where the parcel goes, from sealing to opening. `overnight by air, 28 to 45 °F` stands"
               + " for template and lows/highs.",
           List.of(
               Key.optional(
@@ -420,7 +428,7 @@ final class Vocabulary {
   static final FilePart JOINTS =
       new FilePart(
           "joints",
-          "How the panels inside the board meet. A length alone is short for the gap.",
+          "How the panels inside the board meet. A length alone is the gap.",
           List.of(
               Key.required("gap", LENGTH, "gap between panels, 0 to 10 mm"),
               Key.preset(
@@ -480,12 +488,13 @@ final class Vocabulary {
               "position",
               POSITION,
               "where it lies loose, instead of `on`: distance of its middle from the middle of the"
-                  + " room inside, along length and width, and if wanted its height above the floor",
+                  + " room inside, along length and width, and, if wanted, its height above the"
+                  + " floor",
               "it is on a face or a container"),
           Key.preset(
                   "thin",
                   Form.oneOf(ContainerReader.axisNames()),
-                  "which extent of the box its thickness lies along",
+                  "the direction of the box in which its thickness lies",
                   "height",
                   "assumed, it lies flat")
               .where("loose or on a container"));
@@ -493,8 +502,8 @@ final class Vocabulary {
   static final FilePart WARMER =
       new FilePart(
           "warmer",
-          "A warmer in its place. `40 hour warmer on lid` alone is short for one of which everything"
-              + " else is left out.",
+          "A warmer in its place. `40 hour warmer on lid` alone stands for one with"
+              + " everything else left out.",
           with(
               PLACE_KEYS,
               Key.optional(
@@ -623,7 +632,7 @@ final class Vocabulary {
                   "several warmers",
                   "no warmer"),
               Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs")),
-          Map.of("vent", "air that passes through holes is not computed"));
+          Map.of("vent", "air flow through holes is not computed"));
 
   static final FilePart SCENARIO =
       new FilePart(
@@ -660,7 +669,7 @@ final class Vocabulary {
               Key.preset(
                   "hold",
                   DURATION,
-                  "how long a delay after the planned opening is followed, up to 29 d",
+                  "how long a delay of the opening is computed, up to 29 d",
                   "24 h",
                   ASSUMED),
               Key.required(
@@ -668,7 +677,8 @@ final class Vocabulary {
                   Form.either(
                       Form.table(JOURNEY),
                       Form.written(
-                          "[journey](#journeys) by name and daily low and high, such as `overnight by"
+                          "[journey](#journeys) by name and daily low and high, such as"
+                              + " `overnight by"
                               + " air, 28 to 45 °F`",
                           templates().stream().map(name -> name + ", 28 to 45 °F").toList())),
                   "where the parcel goes"),
@@ -729,7 +739,7 @@ final class Vocabulary {
   private static Map<String, String> refusedInWarmers() {
     Map<String, String> refused = new LinkedHashMap<>();
     for (String key : List.of("oxygen", "chemistry", "iron")) {
-      refused.put(key, "a warmer gives what its curve prescribes, whatever air it gets");
+      refused.put(key, "a warmer follows its curve, however much air it gets");
     }
     return refused;
   }

@@ -26,8 +26,8 @@ import stenotherm.base.TimeFunction;
 public final class FaceIrradiance {
   /**
    * Rows of the tables stand at most this far apart [s]. Straight lines between them miss the
-   * irradiance by less than 2 W/m2 with the sun above 2°. Below that they fade in, over one row,
-   * what light the model has at the very moment of sunrise, 40 W/m2 at most.
+   * irradiance by less than 2 W/m2 with the sun above 2°. Below that, the light that the model has
+   * at the very moment of sunrise, 40 W/m2 at most, rises linearly over one row.
    */
   private static final double STEP = 600;
 

@@ -8,14 +8,14 @@ import stenotherm.base.Range;
  *
  * <p>Clouds take their part of the global irradiance by 1 − 0.75 N^3.4 of the cloud cover N (F.
  * Kasten and G. Czeplak, Solar Energy 24 (1980) 177, from memory: means over many hours at Hamburg;
- * a single cloud does more or less). That the beam is left with the uncovered part 1 − N of its
- * clear-sky value, and diffuse light with the rest, is assumed.
+ * a single cloud does more or less). It is assumed that the beam keeps the uncovered part 1 − N of
+ * its clear-sky value and that the rest is diffuse.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param clear how clear the sky is between the clouds
  * @param cloudCover the part of the sky that is covered, 0 to 1 [-]
- * @param groundReflectance what the ground throws back, 0 to 1 [-]
+ * @param groundReflectance the part of the light that the ground reflects, 0 to 1 [-]
  */
 public record Sky(OpticalDepths clear, double cloudCover, double groundReflectance) {
   /**

@@ -1,5 +1,5 @@
 /**
- * Where the sun stands and what it lays on the faces of a parcel.
+ * Where the sun stands and how much sunlight reaches the faces of a parcel.
  *
  * <p>Start with {@link stenotherm.sun.FaceIrradiance}: for a {@link stenotherm.sun.SunSite}, a
  * {@link stenotherm.sun.Sky} and a parcel's heading it gives one function of time for each

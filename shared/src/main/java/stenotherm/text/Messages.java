@@ -5,7 +5,7 @@ import stenotherm.base.Suggestions;
 
 /** Words that several messages share, so that a user reads the same phrase for the same fault. */
 final class Messages {
-  /** Longest piece of a user's text that a message repeats; the place says where the rest is. */
+  /** Longest piece of a user's text that a message repeats. */
   private static final int LONGEST_QUOTE = 40;
 
   /** Most alternatives that a message lists; a longer list hides the answer. */
@@ -13,12 +13,12 @@ final class Messages {
 
   private Messages() {}
 
-  /** Repeats a user's text in single quotes, on one line and shortened. */
+  /** Returns a user's text in single quotes, on one line and shortened. */
   static String quote(String text) {
     return "'" + plain(text) + "'";
   }
 
-  /** Repeats a user's text on one line and shortened. */
+  /** Returns a user's text on one line and shortened. */
   static String plain(String text) {
     String line = text.strip().replaceAll("[\\p{Cntrl}\\s]+", " ");
     if (line.codePointCount(0, line.length()) > LONGEST_QUOTE) {

@@ -69,14 +69,14 @@ final class Numbers {
     return text.startsWith("-") || text.startsWith("−") ? -value : value;
   }
 
-  /** Complains about a fraction where only decimal numbers are usual. */
+  /** Refuses a fraction where only decimal numbers are usual. */
   static void refuseFraction(ScalarNode node, String text) {
     if (FRACTION.matcher(text).lookingAt()) {
       throw node.fail(Messages.quote(text) + " is a fraction, write a decimal number as in 0.5");
     }
   }
 
-  /** Complains about what looks like a number to a person but has a form that is not allowed. */
+  /** Refuses what a person would take for a number but whose form is not allowed. */
   static void refuseForeignForms(ScalarNode node, String text) {
     if (NOT_FINITE.matcher(text).matches()) {
       throw node.fail(Messages.quote(text) + " is not a finite number");

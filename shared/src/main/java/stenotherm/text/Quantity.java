@@ -13,7 +13,6 @@ import stenotherm.base.Range;
 import stenotherm.base.TemperatureDifferences;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
-import stenotherm.base.Volumes;
 
 /**
  * A quantity as files write it: a number and one of the quantity's units. The units of a kind are
@@ -53,14 +52,6 @@ public enum Quantity {
       unit("kg", kilograms -> kilograms),
       unit("oz", Masses::fromOunces),
       unit("lb", Masses::fromPounds, "lbs")),
-  /** A volume, read in m3. */
-  VOLUME(
-      "a volume",
-      "250 mL or 8 fl oz",
-      unit("mL", millilitres -> Volumes.fromLitres(millilitres / 1000), "ml", "cm3"),
-      unit("L", Volumes::fromLitres, "l"),
-      unit("fl oz", Volumes::fromFluidOunces),
-      unit("m3", cubicMetres -> cubicMetres)),
   /** A duration, read in s; the only one that may be a sum, {@code 1 h 30 min}. */
   DURATION(
       "a duration",
@@ -69,13 +60,6 @@ public enum Quantity {
       unit("min", Times::fromMinutes, "minute", "minutes"),
       unit("d", Times::fromDays, "day", "days"),
       unit("s", seconds -> seconds, "sec", "second", "seconds")),
-  /** A power, read in W. */
-  POWER(
-      "a power",
-      "0.8 W",
-      unit("W", watts -> watts, "watt", "watts"),
-      unit("mW", milliwatts -> milliwatts / 1000),
-      unit("kW", kilowatts -> kilowatts * 1000)),
   /** A speed, read in m/s. */
   SPEED(
       "a speed",
@@ -84,19 +68,6 @@ public enum Quantity {
       unit("km/h", speed -> speed * 1000 / Times.HOUR),
       // A mile is 5280 feet.
       unit("mph", speed -> Lengths.fromFeet(speed * 5280) / Times.HOUR)),
-  /** A density, read in kg/m3. */
-  DENSITY(
-      "a density",
-      "20 kg/m3 or 1.25 lb/ft3",
-      unit("kg/m3", density -> density),
-      unit(
-          "lb/ft3",
-          density -> Masses.fromPounds(density) / (Lengths.FOOT * Lengths.FOOT * Lengths.FOOT))),
-  /** A thermal conductivity, read in W/(m K). */
-  CONDUCTIVITY(
-      "a thermal conductivity",
-      "0.035 W/(m K)",
-      unit("W/(m K)", conductivity -> conductivity, "W/mK")),
   /** A thermal resistance of unit area, read in m2 K/W. */
   THERMAL_RESISTANCE(
       "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),

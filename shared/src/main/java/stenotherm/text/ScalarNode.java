@@ -142,23 +142,6 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Reads a whole number.
-   *
-   * @return the number
-   * @throws TextFormatException if the text is not a whole number or too large for an {@code int}
-   */
-  public int integer() {
-    double value = number();
-    if (!text().matches("[+\\-−]?[0-9]+")) {
-      throw fail(Messages.quote(raw) + " is not a whole number");
-    }
-    if (value != (int) value) {
-      throw fail(Messages.quote(raw) + " is too large a number");
-    }
-    return (int) value;
-  }
-
-  /**
    * Reads {@code yes} or {@code no} ({@code true} and {@code false}, which JSON needs, mean the
    * same).
    *
@@ -254,16 +237,6 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Reads a volume, for example {@code 250 mL} or {@code 8 fl oz}.
-   *
-   * @return the volume [m3]
-   * @throws TextFormatException if the text is not a number with a unit of volume
-   */
-  public double volume() {
-    return Quantity.VOLUME.read(this, text());
-  }
-
-  /**
    * Reads a duration, for example {@code 90 min} or {@code 1 h 30 min}.
    *
    * @return the duration [s]
@@ -275,16 +248,6 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Reads a power, for example {@code 0.8 W}.
-   *
-   * @return the power [W]
-   * @throws TextFormatException if the text is not a number with a unit of power
-   */
-  public double power() {
-    return Quantity.POWER.read(this, text());
-  }
-
-  /**
    * Reads a speed, for example {@code 2 m/s}, {@code 10 km/h} or {@code 5 mph}.
    *
    * @return the speed [m/s]
@@ -292,26 +255,6 @@ public final class ScalarNode implements Node {
    */
   public double speed() {
     return Quantity.SPEED.read(this, text());
-  }
-
-  /**
-   * Reads a density, for example {@code 20 kg/m3}.
-   *
-   * @return the density [kg/m3]
-   * @throws TextFormatException if the text is not a number with a unit of density
-   */
-  public double density() {
-    return Quantity.DENSITY.read(this, text());
-  }
-
-  /**
-   * Reads a thermal conductivity, for example {@code 0.035 W/(m K)}.
-   *
-   * @return the conductivity [W/(m K)]
-   * @throws TextFormatException if the text is not a number with a unit of conductivity
-   */
-  public double conductivity() {
-    return Quantity.CONDUCTIVITY.read(this, text());
   }
 
   /**

@@ -48,7 +48,7 @@ final class SourceText {
   }
 
   /**
-   * Refuses what the parser would complain about in words that do not help, or at no place.
+   * Refuses faults for which the parser's own message is unhelpful or names no place.
    *
    * @throws TextFormatException if the text is too large, has characters that text does not have,
    *     or tabs in its indentation

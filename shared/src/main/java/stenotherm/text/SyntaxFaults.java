@@ -8,9 +8,9 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
- * Says in one line, in a user's words, what the parser says over several lines in a grammarian's.
- * The parser's words are recognised by their stable parts; what is not recognised gets a general
- * sentence, never the parser's text.
+ * Turns the parser's messages, which take several lines and grammatical terms, into one line in a
+ * user's words. A message is recognised by fixed parts of its text; any other becomes a general
+ * sentence.
  */
 final class SyntaxFaults {
   private static final Pattern CANNOT_START =
@@ -59,7 +59,7 @@ final class SyntaxFaults {
       SourceText source, SyntaxFault fault, JsonProcessingException cause) {
     if (fault.starts("could not find expected ':'")) {
       return new TextFormatException(
-          fault.begun(), "", "is no 'key: value', a ':' is missing", cause);
+          fault.begun(), "", "is not 'key: value', a ':' is missing", cause);
     }
     if (fault.starts("found unexpected end of stream")
         || fault.starts("found unexpected document separator")) {

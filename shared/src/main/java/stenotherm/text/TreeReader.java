@@ -32,8 +32,8 @@ final class TreeReader {
   }
 
   private static YAMLFactory factory() {
-    // The size is limited before the parser sees the text; its own limits would speak in its own
-    // words.
+    // The size is limited before the parser sees the text; the parser's own limits have messages of
+    // their own.
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(Integer.MAX_VALUE);
     StreamReadConstraints constraints =
@@ -93,7 +93,8 @@ final class TreeReader {
   private String noValue(String path) {
     String key = path.substring(path.lastIndexOf('.') + 1);
     if (!key.isEmpty() && Character.isDigit(key.charAt(0))) {
-      return "is taken for a key, because inside { } a comma ends a value; leave the comma before it"
+      return "is taken for a key, because inside { } a comma ends a value; leave the comma before"
+          + " it"
           + " out or put the whole value in quotes";
     }
     String example = examples.apply(path);

@@ -149,7 +149,7 @@ public final class RecordedWeather {
     return Math.toIntExact(date.toEpochDay() - first.toEpochDay());
   }
 
-  /** Puts off reading until somebody asks, once and safely from any thread. */
+  /** Reads the files at the first call, once, safely from any thread. */
   private static final class Bundled {
     static final RecordedWeather WEATHER =
         new RecordedWeather(readDays("daily.csv"), readNormals("seattle-hourly-normals.csv"));
@@ -159,7 +159,7 @@ public final class RecordedWeather {
       for (String[] row : rows(file, 4)) {
         List<DayExtremes> record = days.computeIfAbsent(row[0], place -> new ArrayList<>());
         LocalDate date = LocalDate.parse(row[1]);
-        // A day is found by its distance from the first one, which a gap would falsify.
+        // Days are found by their distance from the first one, so there must be no gap.
         if (!record.isEmpty() && !date.equals(record.get(record.size() - 1).date().plusDays(1))) {
           throw new IllegalStateException(file + ": " + row[0] + " has a gap before " + date);
         }

@@ -16,9 +16,9 @@ import stenotherm.base.Volumes;
  * is no negative zero.
  *
  * <p>Temperatures and differences of temperature stand in both scales. The reader's own scale comes
- * first and is rounded from the value; the other one is converted from the number shown, so that
- * whoever converts one finds the other. A half of the other scale goes to the even number. The two
- * are thus rounded once and twice: for further computing take the value itself.
+ * first, rounded from the value. The other is converted from the number shown, so that a reader who
+ * converts one gets the other; there, halves round to even. Do not compute with these numbers: take
+ * the value itself.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
@@ -41,7 +41,7 @@ public record Figures(Units units) {
    *
    * @param kelvin the temperature [K]
    * @return for example {@code "4.5 °C (40 °F)"}, in US units {@code "40 °F (4.5 °C)"}
-   * @throws stenotherm.base.InvalidInputException if it is not a temperature that anything has
+   * @throws stenotherm.base.InvalidInputException if it is not a possible temperature
    */
   public String temperature(double kelvin) {
     Checks.temperature("temperature", kelvin);
@@ -58,8 +58,8 @@ public record Figures(Units units) {
   }
 
   /**
-   * Writes a difference of temperature, a spread or a margin: to a tenth of either degree. There is
-   * no 32 in it: 10 °F of difference are 5.6 K.
+   * Writes a difference of temperature, a spread or a margin: to a tenth of either degree. The
+   * offset of 32 has no part in it: 10 F° are 5.6 K.
    *
    * @param kelvin the difference [K]
    * @return for example {@code "2.5 K (4.5 F°)"}, in US units {@code "4.5 F° (2.5 K)"}

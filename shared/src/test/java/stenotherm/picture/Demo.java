@@ -172,7 +172,7 @@ final class Demo {
       frog[i] = fromCelsius(9 + 9 * Math.exp(-hour / 20) - 3 * Math.cos((hour - 14) / 24 * 6.28));
     }
     TemperatureChart.Builder chart =
-        TemperatureChart.titled("Cold side is tightest: 1.5 K beyond the alarm edge at 06:00")
+        TemperatureChart.titled("Cold side is tightest: 1.5 K outside the alarm band at 06:00")
             .subtitle("four days with a Sunday between; lows -1 °C (30 °F)")
             .curve(Curve.of("frog, mean", times, frog))
             .curve(Curve.of("outdoor air", times, air))
@@ -193,7 +193,8 @@ final class Demo {
 
   static MarginChart eightMargins() {
     MarginChart.Builder chart =
-        MarginChart.titled("Thick foam with one warmer has most left, 1.8 K at the worse end")
+        MarginChart.titled(
+                "Thick foam with one warmer has the largest margin, 1.8 K in the worst case")
             .subtitle("dot: as stated, bar: ends of the ranges");
     String[] foams = {"thin foam 12 mm", "medium foam 25 mm", "thick foam 38 mm", "vacuum panels"};
     for (int i = 0; i < 8; i++) {

@@ -77,8 +77,8 @@ class VerdictWordsTest {
   void tellsHowMuchIsLeftAndWhenOnTheClockOfTheLeg() {
     // 20:00 in the east, 18 hours on, three hours back
     assertEquals(
-        "Hot side is tightest: 0.5 K (0.9 F°) left at 11:00 on 1 February (18.0 h after sealing),"
-            + " hot depot; nominal 1.2 K (2.2 F°), at best 2.0 K (3.6 F°).",
+        "The hot side is tightest: in the worst case 0.5 K (0.9 F°) left at 11:00 on 1 February"
+            + " (18.0 h after sealing), hot depot; nominal 1.2 K (2.2 F°), at best 2.0 K (3.6 F°).",
         sentence(Side.HOT, 0.5, 18, Figures.METRIC));
   }
 
@@ -86,8 +86,9 @@ class VerdictWordsTest {
   @Test
   void namesTheLegThatEndsAndHowTheParcelLies() {
     assertEquals(
-        "Cold side is tightest: 3.0 K (5.4 F°) beyond the alarm band at 01:00 on 1 February (5.0 h"
-            + " after sealing), cold truck, on its side, right face up; nominal 1.2 K (2.2 F°), at"
+        "The cold side is tightest: in the worst case 3.0 K (5.4 F°) outside the alarm band at"
+            + " 01:00 on 1 February (5.0 h after sealing), cold truck, on its side, right face"
+            + " up; nominal 1.2 K (2.2 F°), at"
             + " best 2.0 K (3.6 F°).",
         sentence(Side.COLD, -3, 5, Figures.METRIC));
   }
@@ -95,8 +96,9 @@ class VerdictWordsTest {
   @Test
   void hasTheReadersUnits() {
     assertEquals(
-        "Hot side is tightest: 0.9 F° (0.5 K) left at 22:00 on 31 January (2.0 h after sealing),"
-            + " cold truck, on its side, right face up; nominal 2.2 F° (1.2 K), at best 3.6 F°"
+        "The hot side is tightest: in the worst case 0.9 F° (0.5 K) left at 22:00 on 31 January"
+            + " (2.0 h after sealing), cold truck, on its side, right face up; nominal 2.2 F°"
+            + " (1.2 K), at best 3.6 F°"
             + " (2.0 K).",
         sentence(Side.HOT, 0.5, 2, Figures.US));
   }
@@ -105,8 +107,9 @@ class VerdictWordsTest {
   void namesTheCupWhereThereAreSeveral() {
     Margin tightest = new Margin(Side.COLD, "container 2", 1, 290, Times.fromHours(18));
     assertEquals(
-        "Cold side is tightest, in 'container 2': 1.0 K (1.8 F°) left at 11:00 on 1 February (18.0 h"
-            + " after sealing), hot depot; nominal 1.2 K (2.2 F°), at best 2.0 K (3.6 F°).",
+        "The cold side is tightest, in 'container 2': in the worst case 1.0 K (1.8 F°) left at"
+            + " 11:00 on 1 February (18.0 h after sealing), hot depot; nominal 1.2 K (2.2 F°), at"
+            + " best 2.0 K (3.6 F°).",
         new VerdictWords(Figures.METRIC).sentence(assessment(two, tightest)));
   }
 }

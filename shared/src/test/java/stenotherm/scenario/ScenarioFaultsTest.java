@@ -210,7 +210,7 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",
-            "s.yaml:22:5: packings[0].vent (carton): cannot be used yet, air that passes through holes is not computed"),
+            "s.yaml:22:5: packings[0].vent (carton): cannot be used yet, air flow through holes is not computed"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "coldPack: 1",
@@ -262,7 +262,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: none",
-            "s.yaml:26:5: packings[0].opened (carton): means nothing without a warmer"),
+            "s.yaml:26:5: packings[0].opened (carton): has no effect without a warmer"),
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
@@ -282,7 +282,7 @@ class ScenarioFaultsTest {
         arguments(
             "opened: 45 min before sealing",
             "stand-off: 20 mm\n    contact: 0.02 m2K/W",
-            "s.yaml:27:5: packings[0].contact (carton): means nothing with a stand-off"),
+            "s.yaml:27:5: packings[0].contact (carton): has no effect with a stand-off"),
         arguments(
             "opened: 45 min before sealing",
             "contact: -1 m2 K/W",
@@ -314,7 +314,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer on lid",
             "warmer on side",
-            "s.yaml:25:13: packings[0].warmer (carton): 'side' leaves open which of the four, write left or right (the ends of the box's first length), front or back (the ends of its second)"),
+            "s.yaml:25:13: packings[0].warmer (carton): 'side' does not say which of the four, write left or right (the ends of the box's first length), front or back (the ends of its second)"),
         arguments("format: 1", "", "s.yaml:2:1: must begin with the line format: 1"));
   }
 

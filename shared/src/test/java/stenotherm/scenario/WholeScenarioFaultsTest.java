@@ -37,7 +37,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "along: width, size: 110 x 80 x 60 mm, wall",
-            "s.yaml:5:18: containers[0].along (left): means nothing but for a vial"),
+            "s.yaml:5:18: containers[0].along (left): is for vials only"),
         arguments(
             "wall: PET 0.5 mm",
             "wall: PET",
@@ -89,11 +89,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: 4 fl oz, animal",
             "size: 4 fl oz, kind: round cup, animal",
-            "s.yaml:6:34: containers[1].kind (right): means nothing for a container known by name"),
+            "s.yaml:6:34: containers[1].kind (right): has no effect for a container known by name"),
         arguments(
             "size: 4 fl oz, animal",
             "size: 4 fl oz cup, along: length, animal",
-            "s.yaml:6:38: containers[1].along (right): means nothing but for a vial"),
+            "s.yaml:6:38: containers[1].along (right): is for vials only"),
         arguments(
             "{name: right, size",
             "{name: left, size",
@@ -197,7 +197,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "warmer on lid, offset",
             "warmer on side, offset",
-            "s.yaml:22:31: packings[0].warmers[0].warmer (panels, upper): 'side' leaves open which of the four, write left or right (the ends of the box's first length), front or back (the ends of its second)"),
+            "s.yaml:22:31: packings[0].warmers[0].warmer (panels, upper): 'side' does not say which of the four, write left or right (the ends of the box's first length), front or back (the ends of its second)"),
         arguments(
             "offset: [10 mm, -5 mm]",
             "offset: [10 mm]",
@@ -217,15 +217,15 @@ class WholeScenarioFaultsTest {
         arguments(
             "offset: [10 mm, -5 mm]",
             "thin: height",
-            "s.yaml:22:54: packings[0].warmers[0].thin (panels, upper): means nothing for a warmer on a face"),
+            "s.yaml:22:54: packings[0].warmers[0].thin (panels, upper): has no effect for a warmer on a face"),
         arguments(
             "stand-off: 5 mm, opened",
             "stand-off: 5 mm, contact: 0.02 m2 K/W, opened",
-            "s.yaml:22:95: packings[0].warmers[0].contact (panels, upper): means nothing with a stand-off"),
+            "s.yaml:22:95: packings[0].warmers[0].contact (panels, upper): has no effect with a stand-off"),
         arguments(
             "stand-off: 5 mm, opened",
             "oxygen: 21 %, opened",
-            "s.yaml:22:78: packings[0].warmers[0].oxygen (panels, upper): cannot be used yet, a warmer gives what its curve prescribes, whatever air it gets"),
+            "s.yaml:22:78: packings[0].warmers[0].oxygen (panels, upper): cannot be used yet, a warmer follows its curve, however much air it gets"),
         arguments(
             "opened: at sealing",
             "opened: after sealing",
@@ -241,7 +241,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "stand-off: 3 mm, position: [0 mm, 70 mm, 90 mm], thin",
-            "s.yaml:23:34: packings[0].warmers[1].stand-off (panels): means nothing for a warmer that lies loose"),
+            "s.yaml:23:34: packings[0].warmers[1].stand-off (panels): has no effect for a warmer that lies loose"),
         arguments(
             "thin: width",
             "thin: depth",
@@ -353,7 +353,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "opened: 1 h before sealing",
             "opened: 1 h before sealing\n    stand-off: 3 mm",
-            "s.yaml:42:5: packings[1].stand-off (stacked): means nothing for a warmer that lies on a container"),
+            "s.yaml:42:5: packings[1].stand-off (stacked): has no effect for a warmer that lies on a container"),
         arguments(
             "opened: 1 h before sealing",
             "warmers: [10 hour warmer on lid]",
@@ -361,11 +361,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 10 x 8 x 6 in carton",
             "box: 10 x 8 x 6 in carton\n    board: none",
-            "s.yaml:50:10: packings[3].box (carton): is a carton named by its inner size, which means nothing without board; leave 'carton' away and give outer dimensions"),
+            "s.yaml:50:10: packings[3].box (carton): is a carton named by its inner size, which needs board; without board leave out 'carton' and give the outer size"),
         arguments(
             "box: 10 x 8 x 6 in carton",
             "vent: 2 holes of 5 mm",
-            "s.yaml:50:5: packings[3].vent (carton): cannot be used yet, air that passes through holes is not computed"),
+            "s.yaml:50:5: packings[3].vent (carton): cannot be used yet, air flow through holes is not computed"),
         arguments(
             "size: small lidded box",
             "size: tiny lidded box",
@@ -437,7 +437,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "name: hub, at",
             "name: road, at",
-            "s.yaml:11:11: journey.delay[0]: names a leg that there is more than once, give each its own name"),
+            "s.yaml:11:11: journey.delay[0]: is the name of several legs, give each its own name"),
         arguments(
             "delay: 30 min",
             "delay: -30 min",
@@ -525,7 +525,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "spread: 4 K, lows",
             "clouds: 10 %, lows",
-            "s.yaml:14:36: journey.to.clouds: means nothing without latitude and longitude"),
+            "s.yaml:14:36: journey.to.clouds: has no effect without latitude and longitude"),
         arguments(
             "name: the pass, utc",
             "name: origin, utc",
@@ -533,7 +533,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "ambient: outdoors, sun: yes, heading",
             "ambient: outdoors, sun: no, heading",
-            "s.yaml:18:73: journey.legs[0].heading (yard): means nothing without sun"),
+            "s.yaml:18:73: journey.legs[0].heading (yard): has no effect without sun"),
         arguments(
             "ambient: outdoors, sun: yes, heading",
             "ambient: outdoors, sun: maybe, heading",
@@ -661,7 +661,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "neighbour: packed alike",
             "neighbour: packed alike, resistance: 0.1 m2 K/W",
-            "s.yaml:28:49: journey.legs[4].touches[1].resistance (van): means nothing for a neighbour packed alike"),
+            "s.yaml:28:49: journey.legs[4].touches[1].resistance (van): has no effect for a neighbour packed alike"),
         arguments(
             "resting: wire shelf",
             "resting: grass",
@@ -673,7 +673,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "sun: no}",
             "sun: no, heading: 90 °}",
-            "s.yaml:29:100: journey.legs[5].heading (porch): means nothing without sun"),
+            "s.yaml:29:100: journey.legs[5].heading (porch): has no effect without sun"),
         arguments(
             "from: {name: Seattle, utc",
             "from: {city: Seattle, utc",
@@ -745,7 +745,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "fill: shredded paper",
             "fill: shredded paper, cup: 8 fl oz",
-            "s.yaml:5:1: cup: means nothing, as every packing has its own"),
+            "s.yaml:5:1: cup: has no effect, as every packing has its own"),
         arguments(
             "cup: 8 fl oz cup",
             "cup: 9 fl oz cup",

@@ -67,8 +67,8 @@ class DocumentTest {
             "1:1: has a key with a line break or a tab, a key must be plain text"),
         arguments(
             "? [1, 2]\n: 3\n", "1:4: has a list or mapping as a key, a key must be a single text"),
-        arguments("a: 1\nb\n", "2:1: is no 'key: value', a ':' is missing"),
-        arguments("a: 1\nb\nc: 2\n", "2:1: is no 'key: value', a ':' is missing"),
+        arguments("a: 1\nb\n", "2:1: is not 'key: value', a ':' is missing"),
+        arguments("a: 1\nb\nc: 2\n", "2:1: is not 'key: value', a ':' is missing"),
         arguments("a: b: c\n", "1:5: " + STRAY_COLON),
         arguments("a\nb: 1\n", "2:2: " + STRAY_COLON),
         // Indentation.
@@ -148,7 +148,7 @@ class DocumentTest {
     Node root = Document.parse("a.json", "{\"format\": 1, \"fans\": [true, \"no\"]}").root();
 
     SequenceNode fans = root.asMapping().require("fans").asSequence();
-    assertEquals(1, root.asMapping().require("format").asScalar().integer());
+    assertEquals(1, root.asMapping().require("format").asScalar().number());
     assertEquals(true, fans.scalars().get(0).yesOrNo());
     assertEquals(false, fans.scalars().get(1).yesOrNo());
   }

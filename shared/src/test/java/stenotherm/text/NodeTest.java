@@ -50,7 +50,7 @@ class NodeTest {
     MappingNode root = parse("format: 1\n").withKeys(KEYS);
 
     assertEquals(Set.of("format"), root.keys());
-    assertEquals(1, root.require("format").asScalar().integer());
+    assertEquals(1, root.require("format").asScalar().number());
     assertEquals(Optional.empty(), root.optional("animal"));
     assertFault("f:1:1: journey: is missing and must be given", () -> root.require("journey"));
     assertThrows(IllegalArgumentException.class, () -> root.optional("other"));

@@ -123,8 +123,8 @@ public final class Validation {
       description = {
         "Runs a parcel of more than 60,000 cells through journeys of two days, with more and more"
             + " physics.",
-        "Prints what the runs cost, their error from the time steps and their heat ledgers; of the"
-            + " scenarios given, what freezing coefficients does."
+        "Prints what the runs cost, their error from the time steps and their heat ledgers; for"
+            + " scenario files also the effect of coefficients that are constant within a stage."
       })
   static final class TransitAccuracy implements Callable<Integer> {
     @Parameters(paramLabel = "SCENARIO", arity = "0..*", description = "Scenario files.")

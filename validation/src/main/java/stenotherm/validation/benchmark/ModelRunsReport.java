@@ -55,7 +55,7 @@ public final class ModelRunsReport {
               format("%.4f", extremes)));
     }
     PlainText.print(
-        new Exhibit.Table(
+        new Exhibit.Tabulation(
             List.of(
                 "run",
                 "cells",
@@ -82,7 +82,7 @@ public final class ModelRunsReport {
   }
 
   private static void text(PrintWriter out, String format, Object... values) {
-    PlainText.print(new Exhibit.Text(format(format, values)), out);
+    PlainText.print(new Exhibit.Paragraph(format(format, values)), out);
     out.flush();
   }
 

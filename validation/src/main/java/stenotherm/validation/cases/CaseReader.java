@@ -33,7 +33,7 @@ import stenotherm.text.ScalarNode;
 import stenotherm.text.SequenceNode;
 import stenotherm.text.TextFormatException;
 
-/** Reads case files. All values are in SI units; every fault is told with its line and column. */
+/** Reads case files. All values are in SI units; messages name line and column of a fault. */
 final class CaseReader {
   private static final String FORMAT = "format";
   private static final Keys KEYS =
@@ -197,7 +197,7 @@ final class CaseReader {
         blocks.add(new Block.Solid(name, box, material(node, name)));
         node.optional("power").ifPresent(power -> powers.put(name, driving.power(power)));
       }
-      // checks the block that was added last, so that a fault is told at its place
+      // checks the block that was added last, so that a message names its place
       node.locate(() -> new Layout(blocks));
     }
     Layout layout = blockNodes.locate(() -> new Layout(blocks));

@@ -42,7 +42,7 @@ record CaseResult(
     NOT_CONVERGED("not converged"),
     FAILED("failed"),
     REFUSED("refused"),
-    /** Common practice and model differ, which is a finding, no fault. */
+    /** Common practice and model differ, which is a finding, not a failure. */
     DISAGREES("in disagreement with practice"),
     PASSED("passed");
 

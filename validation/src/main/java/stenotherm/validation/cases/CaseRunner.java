@@ -25,13 +25,14 @@ final class CaseRunner {
   private static final double SMALLEST_STEP_TOLERANCE = 1e-7;
 
   /**
-   * Ratio of two step tolerances whose runs tell the error of the time steps. The error of a
-   * second-order scheme falls with the power 2/3 of the tolerance, here to a quarter; that of steps
-   * with the correction of third order falls faster, so that the estimate is cautious.
+   * Ratio of the two step tolerances from whose runs the error of the time steps is estimated. The
+   * error of a second-order scheme falls with the power 2/3 of the tolerance, here to a quarter;
+   * that of steps with the correction of third order falls faster, so that the estimate is
+   * cautious.
    */
   private static final double TOLERANCE_RATIO = 8;
 
-  /** Change from one tolerance to the next, into the error of the first; with a factor 1.25. */
+  /** From the change between the two tolerances to the error at the first; with a factor 1.25. */
   private static final double STEP_ERROR = 1.25 / (1 - Math.pow(TOLERANCE_RATIO, -2.0 / 3));
 
   /** The part of a target that time steps may use up where the runner chooses them. */
@@ -52,7 +53,7 @@ final class CaseRunner {
   /** How much narrower cells become than what is missing asks for. */
   private static final double SURPLUS = 1.1;
 
-  /** A last grid that is not this much narrower than the one before it is not worth its time. */
+  /** A last grid is worth its time only if its cells are narrower by this ratio. */
   private static final double SMALLEST_LAST_RATIO = 1.15;
 
   private final CaseFile file;
@@ -182,7 +183,7 @@ final class CaseRunner {
       ValueResult value = values.get(index);
       ValueResult.Accuracy accuracy = value.accuracy();
       if (!value.isConverged()) {
-        // no grid makes good what time steps leave
+        // a finer grid does not reduce the error of the time steps
         boolean hopeless = accuracy.steps() > accuracy.target();
         more |= !hopeless || accuracy.grid() > SHARE_OF_STEPS * accuracy.target();
         continue;

@@ -4,7 +4,7 @@ package stenotherm.validation.cases;
 enum CheckKind {
   VERIFICATION("verification", "exact mathematics"),
   VALIDATION("validation", "published value or measurement"),
-  /** Says what people do, not what is so: that it differs is worth knowing, but no fault. */
+  /** What people do, without a source: a difference is a finding, not a failure. */
   PRACTICE("practice", "common practice without a source"),
   REGRESSION("regression", "own earlier output or other solver"),
   UNSTATED("not stated", "the file does not say");

@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import java.util.List;
 import stenotherm.picture.Picture;
+import stenotherm.words.Markup;
 
 /** A page that needs nothing else, neither a network nor a script. */
 final class HtmlPage implements Page {
@@ -27,7 +28,7 @@ final class HtmlPage implements Page {
   HtmlPage(String title) {
     html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-    html.append("<title>").append(escaped(title)).append("</title>\n");
+    html.append("<title>").append(Markup.escaped(title)).append("</title>\n");
     html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
   }
 
@@ -61,7 +62,7 @@ final class HtmlPage implements Page {
     html.append("<tr>");
     for (String cell : cells) {
       html.append('<').append(tag).append('>');
-      html.append(escaped(cell)).append("</").append(tag).append('>');
+      html.append(Markup.escaped(cell)).append("</").append(tag).append('>');
     }
     html.append("</tr>\n");
   }
@@ -73,12 +74,8 @@ final class HtmlPage implements Page {
   }
 
   private void element(String tag, String text) {
-    html.append('<').append(tag).append('>').append(escaped(text));
+    html.append('<').append(tag).append('>').append(Markup.escaped(text));
     html.append("</").append(tag).append(">\n");
-  }
-
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
 
   @Override

@@ -240,8 +240,10 @@ final class Report {
                 + " the time steps from two step tolerances on the coarsest grid.",
             "A value has converged if the estimate is at most 0.02 K for means and interior points,"
                 + " 0.1 K for extremes and for points on edges and vertices, 0.1 % for heat flows."
-                + " One that has not passes only if it would with the estimate added to its error.",
-            "Cases that are code, not files, choose their grids and aim at what they can reach: 0.3"
+                + " One that has not converged passes only if its error plus the estimate is"
+                + " within the"
+                + " tolerance.",
+            "Cases that are code, not files, choose their own grids and targets: 0.3"
                 + " % where edges of a box are singular and for melting fronts and melt rates, 1 K"
                 + " to 1.5 K for the animal in a whole parcel.",
             "Verification compares with exact mathematics, validation with published values or"

@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 
 /**
  * A fault to seed, as its patch file says: a line {@code Fault:} with what is wrong and a line
- * {@code Answer:} with the {@link KnownAnswer} that must tell, before the change itself.
+ * {@code Answer:} with the {@link KnownAnswer} that must reveal it, before the change itself.
  *
  * <p>Internal. Immutable, thus thread-safe.
  *

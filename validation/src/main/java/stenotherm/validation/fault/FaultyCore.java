@@ -32,7 +32,7 @@ import javax.tools.ToolProvider;
 final class FaultyCore {
   private static final String SOURCES = "core/src/main/java";
 
-  /** An answer that has not come by then will not [s]. */
+  /** Longest wait for an answer [s]. */
   private static final long PATIENCE = 60;
 
   private final Path tree;

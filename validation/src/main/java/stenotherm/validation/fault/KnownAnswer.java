@@ -293,8 +293,9 @@ public enum KnownAnswer {
   },
 
   /**
-   * The ledger's residual shows the round-off of many steps: it is measured. Boundary heat taken as
-   * a difference would leave that of one subtraction.
+   * The ledger's residual shows the round-off of many steps, because each of its parts is summed up
+   * on its own. If boundary heat were taken as the difference of the others, only the round-off of
+   * one subtraction would be left.
    */
   LEDGER_IS_NO_DIFFERENCE {
     @Override

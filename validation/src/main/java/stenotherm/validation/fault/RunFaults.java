@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "faults",
     description = {
-      "Puts known faults into copies of core, one at a time, and looks whether a known answer tells.",
+      "Puts known faults into copies of core, one at a time, and checks whether a known answer"
+          + " reveals each.",
       "Needs the source tree and a JDK. A fault is a patch in validation/src/faults."
     })
 public final class RunFaults implements Callable<Integer> {

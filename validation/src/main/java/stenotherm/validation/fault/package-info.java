@@ -1,5 +1,5 @@
 /**
- * Seeded faults: patches that make core wrong, and known answers that must tell.
+ * Seeded faults: patches that make core wrong, and known answers that must reveal them.
  *
  * <p>Internal.
  */

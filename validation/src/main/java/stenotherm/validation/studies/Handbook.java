@@ -21,7 +21,9 @@ import stenotherm.base.Times;
 import stenotherm.material.AirLayer;
 import stenotherm.validation.studies.Check.Expected;
 
-/** What is not conduction against printed handbook values: closed forms, so all in one step. */
+/**
+ * Films, air layers, sun and weather against printed handbook values: closed forms, without a grid.
+ */
 final class Handbook implements Study {
   private static final String ASHRAE = "ASHRAE Handbook - Fundamentals 2021, ";
   private static final double TEN_CELSIUS = Temperatures.fromCelsius(10);
@@ -292,7 +294,7 @@ final class Handbook implements Study {
                   1e-9,
                   "-",
                   table,
-                  "the table is the shape's own: guards against slips")));
+                  "the table defines the curve: this guards against slips of the pen")));
     }
     // the example takes the table's hour nearest to 1.73 h before the clock's
     double ahead = 2;

@@ -46,7 +46,7 @@ final class IceMelt implements Study {
   public Heading heading() {
     return new Heading(
         "ice-melt",
-        "Ice-melt test of a foam box: R and the area that it is told for",
+        "Ice-melt test of a foam box: R and the area that it refers to",
         TEST,
         Kind.VERIFICATION);
   }
@@ -117,7 +117,7 @@ final class IceMelt implements Study {
         ladder.runs(),
         List.of(
             new Findings.Exhibit.Tabulation(
-                List.of("area that R is told for", "R [m2 K/W]", "of thickness / conductivity"),
+                List.of("area that R refers to", "R [m2 K/W]", "of thickness / conductivity"),
                 List.of(
                     row("inner faces", inside, flat),
                     row("middle of the wall", resistance(6 * middle * middle, rate), flat),

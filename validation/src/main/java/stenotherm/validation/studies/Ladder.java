@@ -6,9 +6,9 @@ import java.util.List;
 /** A computation on finer and finer grids. Immutable. */
 final class Ladder {
   /**
-   * Ratio of two step tolerances whose runs tell the error of the time steps: that of a
-   * second-order scheme falls with the power 2/3 of the tolerance, here to a quarter; that of steps
-   * with the correction of third order falls faster, so that the estimate is cautious.
+   * Ratio of the two step tolerances from whose runs the error of the time steps is estimated: that
+   * of a second-order scheme falls with the power 2/3 of the tolerance, here to a quarter; that of
+   * steps with the correction of third order falls faster, so that the estimate is cautious.
    */
   private static final double TOLERANCE_RATIO = 8;
 

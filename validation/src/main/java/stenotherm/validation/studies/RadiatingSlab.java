@@ -12,7 +12,7 @@ import stenotherm.material.Material;
 
 /**
  * A slab held at 1000 K on one side that radiates on the other. The library has linear films only:
- * the film's coefficient is taken anew from the surface's temperature until that stands.
+ * the film's coefficient is updated from the surface's temperature until the two agree.
  */
 final class RadiatingSlab implements Study {
   private static final double LENGTH = 0.1;

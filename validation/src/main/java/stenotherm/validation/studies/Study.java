@@ -35,7 +35,7 @@ public interface Study {
     VERIFICATION,
     /** Published values or measurements. */
     VALIDATION,
-    /** Common practice without a source; that a model differs from it is a finding, no fault. */
+    /** Common practice without a source; a difference is a finding, not a failure. */
     PRACTICE,
     /** Earlier output of this program, or that of another program of the same authors. */
     REGRESSION

@@ -203,7 +203,7 @@ final class Textbook implements Study {
                   celsius(solution.field().at(Bodies.at(0.06))),
                   celsius(surface));
             });
-    String half = "half of the last printed digit, and as much that the book's rounded parts leave";
+    String half = "half of the last printed digit, and as much again for the book's rounded parts";
     return new Findings(
         List.of(
             check(ladder, 0, "heat gain", new Expected(34.4, 0.1, "W/m", source, half)),
@@ -495,8 +495,9 @@ final class Textbook implements Study {
                 String.format(
                     Locale.ROOT,
                     "The book prints 16.7 °C, with 0.572 for the cylinder and 0.9705 for the slab;"
-                        + " the series give %.4f and %.4f. Its cylinder is a poor reading between"
-                        + " two curves: the printed result is no reference.",
+                        + " the series give %.4f and %.4f. Its value for the cylinder was read"
+                        + " between two curves of a chart, so the printed result is no"
+                        + " reference.",
                     cylinder,
                     slab))));
   }
@@ -541,6 +542,6 @@ final class Textbook implements Study {
             new Findings.Exhibit.Paragraph(
                 "The book reads 147.7 °C off charts, 0.7 K lower; with the diffusivity that it"
                     + " prints beside the data, 8.4e-5 m2/s, the series gives 150.4 °C: the three"
-                    + " do not go together.")));
+                    + " contradict each other.")));
   }
 }

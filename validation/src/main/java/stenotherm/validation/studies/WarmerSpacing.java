@@ -152,12 +152,14 @@ final class WarmerSpacing implements Study {
             "Nominal values only. Model and practice agree in rooms of 15 °C and above: on the cup"
                 + " either warmer is too hot, 50 mm of fill are enough; at 20 °C %.0f mm would do"
                 + " under the warmer for 40 hours. They do not agree in the cold: at 5 °C a few"
-                + " millimetres do under the warmer for 40 hours; that for 72 hours on the cup"
+                + " millimetres are enough under the warmer for 40 hours; the one for 72 hours,"
+                + " lying on the cup,"
                 + " leaves the animal at %.1f °C at most, which is the finding above; and the full"
                 + " 50 mm cost the animal warmth that it needs. Practice gives one number for all"
                 + " weathers, and it packs by hand: fill settles, and single warmers differ by a"
                 + " quarter from their curve. The curves of these warmers are illustrative; so are"
-                + " the millimetres. The checks are weak: ranges 22 K to 38 K wide that words give."
+                + " the millimetres. The checks are weak: words give only ranges, here 22 K to 38"
+                + " K wide."
                 + " The parcel starts at 22 °C, so the hottest part is never below that.",
             ladder.finest(2),
             ladder.finest(3)));
