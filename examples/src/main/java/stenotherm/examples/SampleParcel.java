@@ -124,7 +124,8 @@ final class SampleParcel {
             Math.abs(usual.coldest().temperature() - coarser.coldest().temperature()),
             Math.abs(usual.hottest().temperature() - coarser.hottest().temperature()));
     print(
-        "Cells half as wide again move the animal by %.1f K (tried on one of the cases).",
+        "The animal's temperature changes by %.1f K with cells 1.5 times as wide (tried on one"
+            + " case).",
         Math.ceil(10 * moved) / 10);
     result.cautions().forEach(System.out::println);
     if (!result.parcel().warmers().isEmpty()) {

@@ -60,7 +60,7 @@ class QuestionsTest {
   }
 
   private void assertGridWithin(double kelvin) {
-    double[] moved = numbers(line("Cells half as wide again"));
+    double[] moved = numbers(line("The animal's temperature changes by"));
     assertTrue(moved[0] <= kelvin, moved[0] + " K");
   }
 

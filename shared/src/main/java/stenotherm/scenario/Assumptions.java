@@ -75,7 +75,8 @@ final class Assumptions {
 
   private void air() {
     add(
-        "Air in containers and in a box without fill, as a solid of the resistance of an air layer",
+        "Air in containers and in a box without fill counts as a solid with the resistance of an"
+            + " air layer",
         AirLayer.SOURCE);
   }
 
@@ -161,11 +162,11 @@ final class Assumptions {
     add(
         "Power of a "
             + warmer.name()
-            + ", single ones "
+            + "; a single warmer may give "
             + number(warmer.strength().low())
             + " to "
             + number(warmer.strength().high())
-            + " times it",
+            + " times as much",
         warmer.source());
   }
 

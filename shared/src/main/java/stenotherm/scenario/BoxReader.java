@@ -132,8 +132,7 @@ final class BoxReader {
     if (board.isEmpty()) {
       throw node.fail(
           "is a carton named by its inner size, which needs board; without board leave out"
-              + " 'carton' and"
-              + " give the outer size");
+              + " 'carton' and give the outer size");
     }
     packing.assumptions().add("Box " + size.name() + ", named by its inner size", size.source());
     return node.locate(() -> size.outer(walls));

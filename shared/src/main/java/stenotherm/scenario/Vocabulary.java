@@ -148,9 +148,8 @@ final class Vocabulary {
                   "wall",
                   LAYER,
                   "wall and lid",
-                  "polypropylene 0.5 mm for cups, cotton cloth 0.5 mm for bags, polystyrene 1.2"
-                      + " mm for"
-                      + " vials (assumed)"),
+                  "polypropylene 0.5 mm for cups, cotton cloth 0.5 mm for bags, polystyrene 1.2 mm"
+                      + " for vials (assumed)"),
               Key.optional(
                   "bedding",
                   Form.either(BEDDING_FORM, Form.oneOf(List.of("none")), Form.listOf(BEDDING_FORM)),
@@ -292,8 +291,8 @@ final class Vocabulary {
                       "heading",
                       ANGLE,
                       "compass direction that the right side (the end of the box's first length)"
-                          + " faces: 0"
-                          + " ° is north, 90 ° east; matters only in the sun",
+                          + " faces: 0 °"
+                          + " is north, 90 ° east; matters only in the sun",
                       "90 °",
                       ASSUMED)
                   .where("in the sun"),
@@ -502,8 +501,8 @@ final class Vocabulary {
   static final FilePart WARMER =
       new FilePart(
           "warmer",
-          "A warmer in its place. `40 hour warmer on lid` alone stands for one with"
-              + " everything else left out.",
+          "A warmer in its place. `40 hour warmer on lid` alone stands for one with everything"
+              + " else left out.",
           with(
               PLACE_KEYS,
               Key.optional(
@@ -669,7 +668,7 @@ final class Vocabulary {
               Key.preset(
                   "hold",
                   DURATION,
-                  "how long a delay of the opening is computed, up to 29 d",
+                  "how far beyond the planned opening to compute, for delays, up to 29 d",
                   "24 h",
                   ASSUMED),
               Key.required(
@@ -677,9 +676,8 @@ final class Vocabulary {
                   Form.either(
                       Form.table(JOURNEY),
                       Form.written(
-                          "[journey](#journeys) by name and daily low and high, such as"
-                              + " `overnight by"
-                              + " air, 28 to 45 °F`",
+                          "[journey](#journeys) by name and daily low and high, such as `overnight"
+                              + " by air, 28 to 45 °F`",
                           templates().stream().map(name -> name + ", 28 to 45 °F").toList())),
                   "where the parcel goes"),
               Key.required(

@@ -90,7 +90,7 @@ final class Weather {
     }
     if (last > 0 && lastDay(site).toEpochDay() - sealingDay.toEpochDay() > last) {
       assumptions.add(
-          "Lows and highs at " + site.place().name() + ": later days are like the last one given.");
+          "Lows and highs at " + site.place().name() + ": later days repeat the last day given.");
     }
     return days;
   }
@@ -124,8 +124,8 @@ final class Weather {
 
   private DailyExtremes course(DescribedPlace site, List<Range> days) {
     assumptions.add(
-        "Course of a day between its low at 5 h and its high from 14 h to 15 h, the local clock"
-            + " taken as solar time",
+        "Temperature over a day, with the low at 05:00 and the high from 14:00 to 15:00 (local clock"
+            + " taken as solar time)",
         DiurnalShape.SOURCE);
     double midnight = site.place().timeOf(firstDay(site).atStartOfDay(), sealing, origin);
     return new DailyExtremes(midnight, days, DiurnalShape.SOLAR_TIME);
@@ -156,7 +156,7 @@ final class Weather {
     double skyLoss = SolAir.CLEAR_SKY_LOSS * (1 - sun.sky().cloudCover());
     assumptions.add("Sky over " + place.name(), sun.sky().clear().source());
     assumptions.add(
-        "What a face loses to the open part of the sky (the part in proportion is assumed)",
+        "Heat that a face loses to the clear sky (in proportion to the open part: assumed)",
         SolAir.CLEAR_SKY_SOURCE);
     assumptions.add(
         "Sunlight absorbed by the outside of the box, "

@@ -93,8 +93,7 @@ final class TreeReader {
   private String noValue(String path) {
     String key = path.substring(path.lastIndexOf('.') + 1);
     if (!key.isEmpty() && Character.isDigit(key.charAt(0))) {
-      return "is taken for a key, because inside { } a comma ends a value; leave the comma before"
-          + " it"
+      return "is taken for a key, because inside { } a comma ends a value; leave the comma before it"
           + " out or put the whole value in quotes";
     }
     String example = examples.apply(path);

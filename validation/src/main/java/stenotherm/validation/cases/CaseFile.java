@@ -10,6 +10,7 @@ import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
+import stenotherm.validation.studies.Study;
 
 /**
  * A case as its file states it.
@@ -23,7 +24,7 @@ import stenotherm.grid.MeshControl;
  * @param mesh the mesh to start from; where empty, the runner chooses it
  */
 record CaseFile(
-    Heading heading,
+    Study.Heading heading,
     Body body,
     RunPlan run,
     List<Probe> probes,
@@ -33,16 +34,6 @@ record CaseFile(
     probes = List.copyOf(probes);
     references = List.copyOf(references);
   }
-
-  /**
-   * What a case is.
-   *
-   * @param id a name for the case, unique in a run
-   * @param title what the case shows
-   * @param source where the case comes from
-   * @param kind what its reference values are
-   */
-  record Heading(String id, String title, String source, CheckKind kind) {}
 
   /**
    * Blocks and what drives them.

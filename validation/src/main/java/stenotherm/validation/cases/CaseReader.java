@@ -32,6 +32,7 @@ import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
 import stenotherm.text.SequenceNode;
 import stenotherm.text.TextFormatException;
+import stenotherm.validation.studies.Study;
 
 /** Reads case files. All values are in SI units; messages name line and column of a fault. */
 final class CaseReader {
@@ -113,7 +114,7 @@ final class CaseReader {
   }
 
   private CaseFile read() {
-    CaseFile.Heading heading = heading();
+    Study.Heading heading = heading();
     CaseFile.Body body = body();
     RunPlan run = run();
     CaseGeometry geometry = new CaseGeometry(body);
@@ -152,20 +153,22 @@ final class CaseReader {
     return new CaseFile(heading, body, run, List.copyOf(probes.values()), references, mesh);
   }
 
-  private CaseFile.Heading heading() {
+  private Study.Heading heading() {
     ScalarNode id = root.require("id").asScalar();
     if (!ID.matcher(id.text()).matches()) {
       throw id.fail("must be made of letters, digits, '-', '_' and '.', it names files, too");
     }
-    Map<String, CheckKind> kinds = new LinkedHashMap<>();
-    for (CheckKind kind : CheckKind.values()) {
-      if (kind != CheckKind.UNSTATED) {
+    Map<String, Study.Kind> kinds = new LinkedHashMap<>();
+    for (Study.Kind kind : Study.Kind.values()) {
+      if (kind != Study.Kind.UNSTATED) {
         kinds.put(kind.word(), kind);
       }
     }
-    CheckKind kind =
-        root.optional("kind").map(node -> node.asScalar().choice(kinds)).orElse(CheckKind.UNSTATED);
-    return new CaseFile.Heading(
+    Study.Kind kind =
+        root.optional("kind")
+            .map(node -> node.asScalar().choice(kinds))
+            .orElse(Study.Kind.UNSTATED);
+    return new Study.Heading(
         id.text(),
         root.require("title").asScalar().text(),
         root.require("source").asScalar().text(),

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import stenotherm.picture.Picture;
 import stenotherm.validation.studies.Findings.Exhibit;
+import stenotherm.validation.studies.Study;
 
 /**
  * How a case ended.
@@ -17,7 +18,7 @@ import stenotherm.validation.studies.Findings.Exhibit;
  * @param seconds wall-clock time of the whole case [s]
  */
 record CaseResult(
-    CaseFile.Heading heading,
+    Study.Heading heading,
     List<ValueResult> values,
     List<GridRun> grids,
     Optional<String> problem,
@@ -32,7 +33,7 @@ record CaseResult(
   }
 
   /** A case that could not be computed at all. */
-  static CaseResult refused(CaseFile.Heading heading, String reason) {
+  static CaseResult refused(Study.Heading heading, String reason) {
     return new CaseResult(
         heading, List.of(), List.of(), Optional.of(reason), List.of(), List.of(), 0);
   }
@@ -78,7 +79,7 @@ record CaseResult(
 
   /** Whether its values are common practice. */
   boolean isPractice() {
-    return heading.kind() == CheckKind.PRACTICE;
+    return heading.kind() == Study.Kind.PRACTICE;
   }
 
   /** Whether a value that is more than common practice lies outside its tolerance. */

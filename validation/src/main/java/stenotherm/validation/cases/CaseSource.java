@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.function.Consumer;
 import stenotherm.text.Document;
 import stenotherm.text.TextFormatException;
+import stenotherm.validation.studies.Study;
 
 /**
  * A file that should hold a case.
@@ -37,6 +38,6 @@ record CaseSource(String name, Reader reader) implements ValidationCase {
   }
 
   private CaseResult refused(String reason) {
-    return CaseResult.refused(new CaseFile.Heading(name, name, "", CheckKind.UNSTATED), reason);
+    return CaseResult.refused(new Study.Heading(name, name, "", Study.Kind.UNSTATED), reason);
   }
 }

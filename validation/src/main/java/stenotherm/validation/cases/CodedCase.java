@@ -39,25 +39,13 @@ record CodedCase(Study study, Study.Depth depth) implements ValidationCase {
       grids.add(new GridRun(run.cells(), run.steps(), List.of(), run.seconds()));
     }
     return new CaseResult(
-        heading(),
+        study.heading(),
         values,
         grids,
         problem(values),
         List.of(),
         findings.exhibits(),
         GridRun.since(start));
-  }
-
-  CaseFile.Heading heading() {
-    Study.Heading heading = study.heading();
-    CheckKind kind =
-        switch (heading.kind()) {
-          case VERIFICATION -> CheckKind.VERIFICATION;
-          case VALIDATION -> CheckKind.VALIDATION;
-          case PRACTICE -> CheckKind.PRACTICE;
-          case REGRESSION -> CheckKind.REGRESSION;
-        };
-    return new CaseFile.Heading(heading.id(), heading.title(), heading.source(), kind);
   }
 
   private static ValueResult value(Check check) {

@@ -9,6 +9,7 @@ import java.util.function.Predicate;
 import stenotherm.picture.Picture;
 import stenotherm.validation.cases.CaseResult.Status;
 import stenotherm.validation.studies.Findings.Exhibit;
+import stenotherm.validation.studies.Study;
 
 /** What people read of a run: counts, then what went wrong, then every value, then every case. */
 final class Report {
@@ -105,7 +106,7 @@ final class Report {
   private void counts() {
     page.paragraph(counts(results));
     List<List<String>> rows = new ArrayList<>();
-    for (CheckKind kind : CheckKind.values()) {
+    for (Study.Kind kind : Study.Kind.values()) {
       List<CaseResult> of =
           results.stream().filter(result -> result.heading().kind() == kind).toList();
       if (of.isEmpty()) {
@@ -194,7 +195,7 @@ final class Report {
   private void cases() {
     page.heading(2, "Every case");
     for (CaseResult result : results) {
-      CaseFile.Heading heading = result.heading();
+      Study.Heading heading = result.heading();
       page.heading(
           3,
           heading.id().equals(heading.title())

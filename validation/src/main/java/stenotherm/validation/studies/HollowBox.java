@@ -59,7 +59,7 @@ final class HollowBox implements Study {
       case VALIDATION ->
           new Heading(
               "hollow-box", "Shape factor of a cubical shell against the handbook", HANDBOOK, kind);
-      case PRACTICE -> throw new IllegalStateException("practice has no shape factors");
+      case PRACTICE, UNSTATED -> throw new IllegalStateException("no factors: " + kind.word());
       case REGRESSION ->
           new Heading(
               "hollow-box-other-program",

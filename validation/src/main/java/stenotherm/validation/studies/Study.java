@@ -32,19 +32,47 @@ public interface Study {
   /** What reference values are; kinds are never mixed. */
   enum Kind {
     /** Exact mathematics. */
-    VERIFICATION,
+    VERIFICATION("verification", "exact mathematics"),
     /** Published values or measurements. */
-    VALIDATION,
-    /** Common practice without a source; a difference is a finding, not a failure. */
-    PRACTICE,
+    VALIDATION("validation", "published value or measurement"),
+    /** What people do, without a source; a difference is a finding, not a failure. */
+    PRACTICE("practice", "common practice without a source"),
     /** Earlier output of this program, or that of another program of the same authors. */
-    REGRESSION
+    REGRESSION("regression", "own earlier output or other solver"),
+    /** A case file need not say. */
+    UNSTATED("not stated", "the file does not say");
+
+    private final String word;
+    private final String meaning;
+
+    Kind(String word, String meaning) {
+      this.word = word;
+      this.meaning = meaning;
+    }
+
+    /**
+     * Returns the word by which files and reports name the kind.
+     *
+     * @return the word
+     */
+    public String word() {
+      return word;
+    }
+
+    /**
+     * Returns what the word means.
+     *
+     * @return the meaning
+     */
+    public String meaning() {
+      return meaning;
+    }
   }
 
   /**
    * What a case is.
    *
-   * @param id a name, unique among all cases
+   * @param id a name, unique in a run
    * @param title what the case shows
    * @param source where the case comes from
    * @param kind what its reference values are

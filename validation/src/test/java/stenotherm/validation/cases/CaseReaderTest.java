@@ -17,6 +17,7 @@ import stenotherm.conduction.Probe;
 import stenotherm.grid.MeshControl;
 import stenotherm.text.Document;
 import stenotherm.text.TextFormatException;
+import stenotherm.validation.studies.Study;
 
 /** The case file: what it means, and what is said of a bad one. */
 class CaseReaderTest {
@@ -32,7 +33,7 @@ class CaseReaderTest {
   void transientCase() {
     CaseFile file = read(TinyCases.TRANSIENT);
     assertEquals("plate", file.id());
-    assertEquals(CheckKind.VERIFICATION, file.heading().kind());
+    assertEquals(Study.Kind.VERIFICATION, file.heading().kind());
     assertEquals(
         List.of("middle", "mean", "out"), file.probes().stream().map(Probe::name).toList());
     RunPlan.Transient run = assertInstanceOf(RunPlan.Transient.class, file.run());
@@ -77,7 +78,7 @@ class CaseReaderTest {
              "mesh": {"largestCell": 0.1, "firstCell": 0.05, "growth": 1.2}}
             """);
     assertEquals(new MeshControl(0.1, 0.05, 1.2), file.mesh().orElseThrow());
-    assertEquals(CheckKind.UNSTATED, file.heading().kind());
+    assertEquals(Study.Kind.UNSTATED, file.heading().kind());
   }
 
   @Test

@@ -55,7 +55,7 @@ class CodedCasesTest {
     }
     for (CodedCase coded : cases()) {
       assertTrue(ids.add(coded.name()), coded.name());
-      assertNotEquals(CheckKind.UNSTATED, coded.heading().kind(), coded.name());
+      assertNotEquals(Study.Kind.UNSTATED, coded.study().heading().kind(), coded.name());
     }
   }
 

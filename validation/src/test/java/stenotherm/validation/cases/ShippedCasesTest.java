@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.validation.studies.Study;
 
 /** The cases that come with the program, on coarse grids; the command runs them in full. */
 class ShippedCasesTest {
@@ -47,8 +48,10 @@ class ShippedCasesTest {
     for (CaseSource source : CaseSources.bundled()) {
       CaseFile file = CaseReader.read(source.reader().read());
       assertTrue(ids.add(file.id()), file.id());
-      CheckKind kind =
-          source.name().startsWith("verification/") ? CheckKind.VERIFICATION : CheckKind.VALIDATION;
+      Study.Kind kind =
+          source.name().startsWith("verification/")
+              ? Study.Kind.VERIFICATION
+              : Study.Kind.VALIDATION;
       assertEquals(kind, file.heading().kind(), source.name());
       for (Reference reference : file.references()) {
         assertTrue(!reference.why().isEmpty(), source.name());
