@@ -36,7 +36,7 @@ final class Candidates {
    * @param systems the body under some configurations
    */
   static List<Candidates> choose(
-      OutputPlan plan, OutputRows outputs, List<ModalSystem> systems, Body body) {
+      OutputPlan plan, List<OutputRows> outputs, List<ModalSystem> systems, Body body) {
     List<Candidates> chosen = new ArrayList<>();
     for (int block = 0; block < plan.blocks.size(); block++) {
       chosen.add(new Candidates());
@@ -47,11 +47,13 @@ final class Candidates {
     int looked = Math.min(MOST_CONFIGURATIONS, systems.size());
     Random random = new Random(SEED);
     for (int n = 0; n < looked; n++) {
-      RandomSnapshot snapshot = new RandomSnapshot(systems.get(n * systems.size() / looked), body);
-      look(plan, outputs, snapshot, SAMPLES / looked, random, chosen);
+      int index = n * systems.size() / looked;
+      RandomSnapshot snapshot = new RandomSnapshot(systems.get(index), body);
+      look(plan, outputs.get(index), snapshot, SAMPLES / looked, random, chosen);
     }
+    int[] firstNode = outputs.get(0).firstNode;
     for (int block = 0; block < chosen.size(); block++) {
-      chosen.get(block).coverAll(outputs.firstNode[block + 1] - outputs.firstNode[block]);
+      chosen.get(block).coverAll(firstNode[block + 1] - firstNode[block]);
     }
     return chosen;
   }

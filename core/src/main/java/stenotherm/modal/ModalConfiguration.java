@@ -37,7 +37,7 @@ public final class ModalConfiguration {
     this.factors = factors.clone();
     Projection projection = model.network().at(films, factors);
     this.system = new ModalSystem(projection, model.allVectors());
-    this.outputs = manyReadings ? system.rows(model.outputRows(projection)) : null;
+    this.outputs = manyReadings ? system.rows(model.outputRows(projection, factors)) : null;
     this.flows = system.rows(projection.flows());
     this.surfaces = system.rows(projection.surfaces());
   }
@@ -83,7 +83,7 @@ public final class ModalConfiguration {
   Coarser coarser(int[] members) {
     Projection projection = model.network().at(films, factors);
     ModalSystem coarse = new ModalSystem(projection, members);
-    return new Coarser(coarse, coarse.singleRows(model.outputRows(projection)));
+    return new Coarser(coarse, coarse.singleRows(model.outputRows(projection, factors)));
   }
 
   /** A configuration in the modes of a coarser model, with rows that are read one by one. */

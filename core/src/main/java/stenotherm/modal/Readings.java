@@ -25,7 +25,7 @@ final class Readings {
     this.plan = model.plan();
     this.firstCandidate = model.firstCandidate();
     this.configuration = configuration;
-    this.given = model.outputRows();
+    this.given = model.outputRows(configuration.factors());
     this.inBasis = new Columns(given.count(), given.ofVector());
     this.row = new double[given.count()];
     this.rowOf = new int[plan.probes.size()];

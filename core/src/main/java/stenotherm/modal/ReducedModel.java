@@ -53,6 +53,7 @@ public final class ReducedModel {
   private final List<String> varying;
   private final ReducedNetwork network;
   private final Rows rows;
+  private final List<Spanned> coefficients;
 
   /** Position of the boundary that each linear output belongs to, or -1. */
   private final int[] boundaryOf;
@@ -69,17 +70,27 @@ public final class ReducedModel {
   /**
    * The rows of the outputs.
    *
-   * @param outputs linear outputs, then the candidates of each block with extremes
+   * @param outputs linear outputs, then the candidates of each block with extremes, in each
+   *     configuration that the model was built for
    * @param firstCandidate position among these of the first candidate of each block; one more at
    *     the end
    * @param coarser the basis vectors of each coarser model
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  record Rows(Projection.Rows outputs, int[] firstCandidate, int[][] coarser) {}
+  record Rows(List<Projection.Rows> outputs, int[] firstCandidate, int[][] coarser) {}
 
   /** A configuration that the basis spans, as given. */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  record Spanned(double[] films, double[] factors) {}
+  record Spanned(double[] films, double[] factors) {
+    /** The largest ratio of a factor to another one, in logarithms. */
+    double distance(double[] others) {
+      double largest = 0;
+      for (int block = 0; block < factors.length; block++) {
+        largest = Math.max(largest, Math.abs(Math.log(factors[block] / others[block])));
+      }
+      return largest;
+    }
+  }
 
   /** The parts of a model that are stored. */
   record Content(
@@ -102,6 +113,7 @@ public final class ReducedModel {
     this.varying = content.varying;
     this.network = content.network;
     this.rows = content.rows;
+    this.coefficients = List.copyOf(content.spanned);
     this.iterations = content.iterations;
     this.cells = cells;
     this.boundaryOf = new int[plan.linear.size()];
@@ -203,8 +215,6 @@ public final class ReducedModel {
    * @throws IllegalStateException if the model is larger than the form allows, see {@link #read}
    */
   public void write(DataOutput out) throws IOException {
-    List<Spanned> coefficients =
-        spanned.stream().map(each -> new Spanned(each.films(), each.factors())).toList();
     StoredModel.write(
         new Content(plan, body, varying, network, rows, coefficients, iterations), out);
   }
@@ -273,8 +283,17 @@ public final class ReducedModel {
   }
 
   /** Rows of all outputs in the network as given. */
-  Projection.Rows outputRows() {
-    return rows.outputs;
+  Projection.Rows outputRows(double[] factors) {
+    int nearest = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int index = 0; index < coefficients.size(); index++) {
+      double distance = coefficients.get(index).distance(factors);
+      if (distance < least) {
+        nearest = index;
+        least = distance;
+      }
+    }
+    return rows.outputs.get(nearest);
   }
 
   int[] firstCandidate() {
@@ -290,8 +309,8 @@ public final class ReducedModel {
   }
 
   /** Rows of all outputs in a configuration. */
-  Projection.Rows outputRows(Projection projection) {
-    Projection.Rows outputs = rows.outputs.copy();
+  Projection.Rows outputRows(Projection projection, double[] factors) {
+    Projection.Rows outputs = outputRows(factors).copy();
     for (int row = 0; row < plan.linear.size(); row++) {
       if (boundaryOf[row] >= 0) {
         outputs.replace(
@@ -523,8 +542,10 @@ public final class ReducedModel {
       long iterations = reductions.stream().mapToLong(ResolventSolver::iterations).sum();
       Body body = new Body(given, basis, startingApart, groups);
       ReducedNetwork reduced = new ReducedNetwork(given, varying, basis, workers);
-      OutputRows outputs =
-          OutputRows.of(new Configuration(network, spanned.get(0).films), plan, basis, workers);
+      List<OutputRows> outputs = new ArrayList<>();
+      for (Configuration each : configurations) {
+        outputs.add(OutputRows.of(each, plan, basis, workers));
+      }
       Rows rows = rows(reduced, outputs, basis, body);
       Content content = new Content(plan, body, varying, reduced, rows, spanned, iterations);
       return new ReducedModel(content, new Cells(network, basis));
@@ -538,7 +559,8 @@ public final class ReducedModel {
       return new Configuration(network.withFactors(named), of.films);
     }
 
-    private Rows rows(ReducedNetwork reduced, OutputRows outputs, KrylovBasis basis, Body body) {
+    private Rows rows(
+        ReducedNetwork reduced, List<OutputRows> outputs, KrylovBasis basis, Body body) {
       List<Candidates> candidates = List.of();
       if (!plan.blocks.isEmpty()) {
         List<ModalSystem> systems = new ArrayList<>();
@@ -557,7 +579,11 @@ public final class ReducedModel {
       for (int n = 0; n < coarser.length; n++) {
         coarser[n] = basis.membersWithoutShift(basisSettings.shiftsLeftOut[n]);
       }
-      return new Rows(outputs.chosen(candidates), firstCandidate, coarser);
+      List<Projection.Rows> chosen = new ArrayList<>();
+      for (OutputRows each : outputs) {
+        chosen.add(each.chosen(candidates));
+      }
+      return new Rows(chosen, firstCandidate, coarser);
     }
 
     private void addSolutions(List<ResolventSolver> reductions, KrylovBasis basis) {

@@ -66,12 +66,12 @@ final class StoredModel {
       writeTerm(term, out);
     }
     writeColumns(content.network().ofSource(), out);
-    writeRows(content.rows(), out);
     out.integer(content.spanned().size());
     for (ReducedModel.Spanned each : content.spanned()) {
       out.reals(each.films());
       out.reals(each.factors());
     }
+    writeRows(content.rows(), out);
     out.checksum();
   }
 
@@ -93,8 +93,10 @@ final class StoredModel {
     for (int block = 0; block + 1 < rows.firstCandidate().length; block++) {
       out.integer(rows.firstCandidate()[block + 1] - rows.firstCandidate()[block]);
     }
-    writeColumns(rows.outputs().ofVector(), out);
-    writeColumns(rows.outputs().ofInput(), out);
+    for (Projection.Rows outputs : rows.outputs()) {
+      writeColumns(outputs.ofVector(), out);
+      writeColumns(outputs.ofInput(), out);
+    }
     out.integer(rows.coarser().length);
     for (int[] members : rows.coarser()) {
       writeIntegers(members, out);
@@ -113,7 +115,7 @@ final class StoredModel {
     limit("solid blocks", content.body().solidBlocks.size(), MOST_BLOCKS);
     limit("basis vectors", content.body().basisSize(), MOST_VECTORS);
     limit("outputs", content.plan().probes.size(), MOST_OUTPUTS);
-    limit("rows", content.rows().outputs().count(), MOST_NODES);
+    limit("rows", content.rows().outputs().get(0).count(), MOST_NODES);
     limit("groups of conductances", content.network().terms().size(), MOST_TERMS);
     limit("configurations", content.spanned().size(), MOST_CONFIGURATIONS);
   }
@@ -233,8 +235,8 @@ final class StoredModel {
       throw in.wrong("blocks that vary", varying + " are not all solid blocks");
     }
     ReducedNetwork network = readNetwork(inputs, boundaries.size(), body, varying.size(), in);
-    ReducedModel.Rows rows = readOutputRows(plan, body, in);
     List<ReducedModel.Spanned> spanned = readSpanned(boundaries.size(), varying.size(), in);
+    ReducedModel.Rows rows = readOutputRows(plan, body, spanned.size(), in);
     in.checksum();
     return new ReducedModel.Content(plan, body, varying, network, rows, spanned, iterations);
   }
@@ -264,15 +266,19 @@ final class StoredModel {
     return new ReducedNetwork(inputs, size, terms, ofSource);
   }
 
-  private static ReducedModel.Rows readOutputRows(OutputPlan plan, Body body, StoredInput in)
+  private static ReducedModel.Rows readOutputRows(
+      OutputPlan plan, Body body, int configurations, StoredInput in)
       throws IOException {
     int[] firstCandidate = readCandidates(plan, in);
     int count = firstCandidate[firstCandidate.length - 1];
-    Projection.Rows outputs =
-        new Projection.Rows(
-            count,
-            readRows("outputs", body.basisSize(), count, in),
-            readRows("outputs", body.inputs.size(), count, in));
+    List<Projection.Rows> outputs = new ArrayList<>();
+    for (int c = 0; c < configurations; c++) {
+      outputs.add(
+          new Projection.Rows(
+              count,
+              readRows("outputs", body.basisSize(), count, in),
+              readRows("outputs", body.inputs.size(), count, in)));
+    }
     int[][] coarser = new int[in.count("coarser models", 0, MOST_COARSER)][];
     for (int model = 0; model < coarser.length; model++) {
       coarser[model] = readAscending("vectors of a coarser model", body.basisSize(), in);
