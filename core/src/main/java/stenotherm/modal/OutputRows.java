@@ -9,10 +9,9 @@ import stenotherm.conduction.ReducibleNetwork;
 
 /**
  * The outputs of each basis vector and input: the linear outputs, then the nodes of each block with
- * extremes. At an edge of a block they depend on the conductivities on both sides; they are read in
- * each configuration that the basis spans, and other configurations take those of the nearest.
- * Means of outer surfaces and heat flows depend on films as well; their rows are replaced in each
- * configuration by those of a {@link Projection}.
+ * extremes. At an edge of a block they depend on the conductivities on both sides; they are read at
+ * some of them, see {@link InterpolatedRows}. Means of outer surfaces and heat flows depend on
+ * films as well; their rows are replaced in each configuration by those of a {@link Projection}.
  */
 final class OutputRows {
   /** Rows of all linear outputs and nodes. */

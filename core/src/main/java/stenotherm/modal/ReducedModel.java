@@ -70,27 +70,17 @@ public final class ReducedModel {
   /**
    * The rows of the outputs.
    *
-   * @param outputs linear outputs, then the candidates of each block with extremes, in each
-   *     configuration that the model was built for
+   * @param outputs linear outputs, then the candidates of each block with extremes
    * @param firstCandidate position among these of the first candidate of each block; one more at
    *     the end
    * @param coarser the basis vectors of each coarser model
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  record Rows(List<Projection.Rows> outputs, int[] firstCandidate, int[][] coarser) {}
+  record Rows(InterpolatedRows outputs, int[] firstCandidate, int[][] coarser) {}
 
   /** A configuration that the basis spans, as given. */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  record Spanned(double[] films, double[] factors) {
-    /** The largest ratio of a factor to another one, in logarithms. */
-    double distance(double[] others) {
-      double largest = 0;
-      for (int block = 0; block < factors.length; block++) {
-        largest = Math.max(largest, Math.abs(Math.log(factors[block] / others[block])));
-      }
-      return largest;
-    }
-  }
+  record Spanned(double[] films, double[] factors) {}
 
   /** The parts of a model that are stored. */
   record Content(
@@ -113,7 +103,7 @@ public final class ReducedModel {
     this.varying = content.varying;
     this.network = content.network;
     this.rows = content.rows;
-    this.coefficients = List.copyOf(content.spanned);
+    this.coefficients = content.spanned;
     this.iterations = content.iterations;
     this.cells = cells;
     this.boundaryOf = new int[plan.linear.size()];
@@ -282,18 +272,9 @@ public final class ReducedModel {
     return plan;
   }
 
-  /** Rows of all outputs in the network as given. */
+  /** Rows of all outputs but those of boundaries, interpolated between those that were read. */
   Projection.Rows outputRows(double[] factors) {
-    int nearest = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int index = 0; index < coefficients.size(); index++) {
-      double distance = coefficients.get(index).distance(factors);
-      if (distance < least) {
-        nearest = index;
-        least = distance;
-      }
-    }
-    return rows.outputs.get(nearest);
+    return rows.outputs.at(factors);
   }
 
   int[] firstCandidate() {
@@ -389,6 +370,7 @@ public final class ReducedModel {
     private final HeatNetwork network;
     private final OutputPlan plan;
     private final List<Spanned> spanned = new ArrayList<>();
+    private final List<double[]> read = new ArrayList<>();
     private final Set<String> startingApart = new TreeSet<>();
     private final List<Set<String>> together = new ArrayList<>();
     private List<String> varying = List.of();
@@ -440,13 +422,7 @@ public final class ReducedModel {
      *     is out of its range
      */
     public Builder spanning(double[] films, double[] factors) {
-      if (factors.length != varying.size()) {
-        throw new InvalidInputException(
-            "factors", factors.length + " values given, " + varying.size() + " needed");
-      }
-      for (double factor : factors) {
-        Checks.positive("factor on a conductivity", factor, "");
-      }
+      checkFactors(factors);
       ReducibleNetwork.check(network, films);
       double[] own = checked(films, network.boundaryPorts());
       for (Spanned known : spanned) {
@@ -455,6 +431,32 @@ public final class ReducedModel {
         }
       }
       spanned.add(new Spanned(own, factors.clone()));
+      return this;
+    }
+
+    private void checkFactors(double[] factors) {
+      if (factors.length != varying.size()) {
+        throw new InvalidInputException(
+            "factors", factors.length + " values given, " + varying.size() + " needed");
+      }
+      for (double factor : factors) {
+        Checks.positive("factor on a conductivity", factor, "");
+      }
+    }
+
+    /**
+     * Adds conductivities at which outputs inside the body are to be read, beside those that are
+     * spanned. At edges of blocks outputs depend on the conductivities on both sides; between these
+     * and those spanned they are interpolated.
+     *
+     * @param factors factor on the conductivity of each block that varies [-]
+     * @return this builder
+     * @throws InvalidInputException if the number of values is wrong, or one is not finite and
+     *     above 0
+     */
+    public Builder reading(double[] factors) {
+      checkFactors(factors);
+      read.add(factors.clone());
       return this;
     }
 
@@ -543,12 +545,25 @@ public final class ReducedModel {
       Body body = new Body(given, basis, startingApart, groups);
       ReducedNetwork reduced = new ReducedNetwork(given, varying, basis, workers);
       List<OutputRows> outputs = new ArrayList<>();
-      for (Configuration each : configurations) {
-        outputs.add(OutputRows.of(each, plan, basis, workers));
+      for (double[] factors : readAt()) {
+        Configuration at = configuration(new Spanned(spanned.get(0).films, factors));
+        outputs.add(OutputRows.of(at, plan, basis, workers));
       }
       Rows rows = rows(reduced, outputs, basis, body);
       Content content = new Content(plan, body, varying, reduced, rows, spanned, iterations);
       return new ReducedModel(content, new Cells(network, basis));
+    }
+
+    /** Factors at which outputs are read: first those that are spanned, each once. */
+    private List<double[]> readAt() {
+      List<double[]> all = new ArrayList<>();
+      for (Spanned each : spanned) {
+        if (all.stream().noneMatch(known -> Arrays.equals(known, each.factors))) {
+          all.add(each.factors);
+        }
+      }
+      all.addAll(read);
+      return all;
     }
 
     private Configuration configuration(Spanned of) {
@@ -564,8 +579,8 @@ public final class ReducedModel {
       List<Candidates> candidates = List.of();
       if (!plan.blocks.isEmpty()) {
         List<ModalSystem> systems = new ArrayList<>();
-        for (Spanned each : spanned) {
-          Projection projection = reduced.at(each.films, each.factors);
+        for (double[] factors : readAt()) {
+          Projection projection = reduced.at(spanned.get(0).films, factors);
           systems.add(new ModalSystem(projection, basis.members()));
         }
         candidates = Candidates.choose(plan, outputs, systems, body);
@@ -583,7 +598,7 @@ public final class ReducedModel {
       for (OutputRows each : outputs) {
         chosen.add(each.chosen(candidates));
       }
-      return new Rows(chosen, firstCandidate, coarser);
+      return new Rows(new InterpolatedRows(readAt(), chosen), firstCandidate, coarser);
     }
 
     private void addSolutions(List<ResolventSolver> reductions, KrylovBasis basis) {

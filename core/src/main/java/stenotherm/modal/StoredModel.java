@@ -93,9 +93,11 @@ final class StoredModel {
     for (int block = 0; block + 1 < rows.firstCandidate().length; block++) {
       out.integer(rows.firstCandidate()[block + 1] - rows.firstCandidate()[block]);
     }
-    for (Projection.Rows outputs : rows.outputs()) {
-      writeColumns(outputs.ofVector(), out);
-      writeColumns(outputs.ofInput(), out);
+    out.integer(rows.outputs().rows().size());
+    for (int read = 0; read < rows.outputs().rows().size(); read++) {
+      out.reals(rows.outputs().factors().get(read));
+      writeColumns(rows.outputs().rows().get(read).ofVector(), out);
+      writeColumns(rows.outputs().rows().get(read).ofInput(), out);
     }
     out.integer(rows.coarser().length);
     for (int[] members : rows.coarser()) {
@@ -115,7 +117,7 @@ final class StoredModel {
     limit("solid blocks", content.body().solidBlocks.size(), MOST_BLOCKS);
     limit("basis vectors", content.body().basisSize(), MOST_VECTORS);
     limit("outputs", content.plan().probes.size(), MOST_OUTPUTS);
-    limit("rows", content.rows().outputs().get(0).count(), MOST_NODES);
+    limit("rows", content.rows().outputs().count(), MOST_NODES);
     limit("groups of conductances", content.network().terms().size(), MOST_TERMS);
     limit("configurations", content.spanned().size(), MOST_CONFIGURATIONS);
   }
@@ -236,7 +238,7 @@ final class StoredModel {
     }
     ReducedNetwork network = readNetwork(inputs, boundaries.size(), body, varying.size(), in);
     List<ReducedModel.Spanned> spanned = readSpanned(boundaries.size(), varying.size(), in);
-    ReducedModel.Rows rows = readOutputRows(plan, body, spanned.size(), in);
+    ReducedModel.Rows rows = readOutputRows(plan, body, varying.size(), in);
     in.checksum();
     return new ReducedModel.Content(plan, body, varying, network, rows, spanned, iterations);
   }
@@ -267,12 +269,14 @@ final class StoredModel {
   }
 
   private static ReducedModel.Rows readOutputRows(
-      OutputPlan plan, Body body, int configurations, StoredInput in)
-      throws IOException {
+      OutputPlan plan, Body body, int varying, StoredInput in) throws IOException {
     int[] firstCandidate = readCandidates(plan, in);
     int count = firstCandidate[firstCandidate.length - 1];
+    List<double[]> factors = new ArrayList<>();
     List<Projection.Rows> outputs = new ArrayList<>();
-    for (int c = 0; c < configurations; c++) {
+    int read = in.count("readings of outputs", 1, MOST_CONFIGURATIONS);
+    for (int c = 0; c < read; c++) {
+      factors.add(readFactors(varying, in));
       outputs.add(
           new Projection.Rows(
               count,
@@ -283,7 +287,7 @@ final class StoredModel {
     for (int model = 0; model < coarser.length; model++) {
       coarser[model] = readAscending("vectors of a coarser model", body.basisSize(), in);
     }
-    return new ReducedModel.Rows(outputs, firstCandidate, coarser);
+    return new ReducedModel.Rows(new InterpolatedRows(factors, outputs), firstCandidate, coarser);
   }
 
   private static List<ReducedModel.Spanned> readSpanned(int boundaries, int varying, StoredInput in)
@@ -292,16 +296,21 @@ final class StoredModel {
     List<ReducedModel.Spanned> spanned = new ArrayList<>();
     for (int c = 0; c < count; c++) {
       double[] films = in.reals("surface coefficient", boundaries);
-      double[] factors = in.reals("factor", varying);
+      double[] factors = readFactors(varying, in);
       if (!Arrays.stream(films).allMatch(film -> film >= 0)) {
         throw in.wrong("surface coefficient", Arrays.toString(films) + " must not be negative");
-      }
-      if (!Arrays.stream(factors).allMatch(factor -> factor > 0)) {
-        throw in.wrong("factor", Arrays.toString(factors) + " must be above 0");
       }
       spanned.add(new ReducedModel.Spanned(films, factors));
     }
     return spanned;
+  }
+
+  private static double[] readFactors(int varying, StoredInput in) throws IOException {
+    double[] factors = in.reals("factor", varying);
+    if (!Arrays.stream(factors).allMatch(factor -> factor > 0)) {
+      throw in.wrong("factor", Arrays.toString(factors) + " must be above 0");
+    }
+    return factors;
   }
 
   private static List<Port.BoundaryPort> readBoundaries(StoredInput in) throws IOException {

@@ -92,8 +92,10 @@
  *       should the rest be by the caller, see {@link
  *       stenotherm.conduction.ReducibleNetwork#reasonAgainst} and {@link
  *       stenotherm.conduction.ReducibleNetwork#reasonAgainstLive}.
- *   <li>Where conductivities are far from those of the network as given: temperatures at points and
- *       candidates, and the shares of a source on a surface, are computed with the latter.
+ *   <li>Where conductivities are far from those of any configuration that the basis spans:
+ *       temperatures at points and candidates are interpolated between cells in a way that follows
+ *       conductivities to first order only, and a source on a surface has the shares of the network
+ *       as given.
  *   <li>The maximum principle is not guaranteed: a temperature may overshoot those that drive it by
  *       about the error estimate.
  *   <li>Extremes may lie elsewhere than at the candidates where a run meets states unlike the
@@ -144,15 +146,17 @@
  *           n (n + 1) / 2 double, lower triangle of V'KV, row after row; to a boundary for a
  *             conductance of 1 W/(m2 K)
  * double  q rows of n values: what 1 W of each source gives each basis vector
+ * list    configurations that the basis spans, each:
+ *           p double, surface coefficients [W/(m2 K)]; v double, factors on conductivities [-]
  * int     number of candidates of each block with extremes, in the order in which the outputs name
  *         these blocks first; no count of blocks before
- * double  n columns of r values, one column for each basis vector; r rows: the outputs that are no
- *         extremes, in their order, then the candidates, block after block
- * double  p + q columns of r values: what each input adds to these rows at once
+ * list    readings of outputs, each:
+ *           v double, factors on conductivities [-]
+ *           n columns of r double, one column for each basis vector; r rows: the outputs that are
+ *             no extremes, in their order, then the candidates, block after block
+ *           p + q columns of r double: what each input adds to these rows at once
  * list    coarser models, 0 to 2, each:
  *           list of int, positions of its basis vectors, ascending
- * list    configurations that the basis was built for, each:
- *           p double, surface coefficients [W/(m2 K)]; v double, factors on conductivities [-]
  * long    CRC-32 of all bytes before
  * </pre>
  *

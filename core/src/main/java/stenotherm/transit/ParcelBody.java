@@ -1,12 +1,12 @@
 package stenotherm.transit;
 
-import static stenotherm.transit.TransitOutput.Quantity.COLDEST;
-import static stenotherm.transit.TransitOutput.Quantity.HEAT_FLOW;
-import static stenotherm.transit.TransitOutput.Quantity.HOTTEST;
-import static stenotherm.transit.TransitOutput.Quantity.INSIDE;
-import static stenotherm.transit.TransitOutput.Quantity.LIQUID_FRACTION;
-import static stenotherm.transit.TransitOutput.Quantity.MEAN;
-import static stenotherm.transit.TransitOutput.Quantity.SURFACE;
+import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.INSIDE;
+import static stenotherm.transit.TransitOutput.OutputQuantity.LIQUID_FRACTION;
+import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
+import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -86,9 +86,9 @@ final class ParcelBody {
               boolean uncertain =
                   low.getOrDefault(name, material).conductivity()
                       != high.getOrDefault(name, material).conductivity();
-              boolean hasCells = network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
-              if (hasCells
-                  && (uncertain || air.contains(name) || material.followsTemperature())) {
+              boolean hasCells =
+                  network.grid().cellsOf(network.grid().layout().indexOf(name)).length > 0;
+              if (hasCells && (uncertain || air.contains(name) || material.followsTemperature())) {
                 names.add(name);
               }
             });
@@ -138,7 +138,10 @@ final class ParcelBody {
   }
 
   private static void put(
-      Map<TransitOutput, Probe> all, TransitOutput.Quantity quantity, String of, ProbeOf probe) {
+      Map<TransitOutput, Probe> all,
+      TransitOutput.OutputQuantity quantity,
+      String of,
+      ProbeOf probe) {
     TransitOutput output = new TransitOutput(quantity, of);
     all.put(output, probe.named(output.words()));
   }
@@ -171,7 +174,7 @@ final class ParcelBody {
   }
 
   /** Position of an output in a row. */
-  int position(TransitOutput.Quantity quantity, String of) {
+  int position(TransitOutput.OutputQuantity quantity, String of) {
     return outputs.indexOf(new TransitOutput(quantity, of));
   }
 

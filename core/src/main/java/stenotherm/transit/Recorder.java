@@ -1,8 +1,8 @@
 package stenotherm.transit;
 
-import static stenotherm.transit.TransitOutput.Quantity.COLDEST;
-import static stenotherm.transit.TransitOutput.Quantity.HOTTEST;
-import static stenotherm.transit.TransitOutput.Quantity.INSIDE;
+import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.INSIDE;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -32,7 +32,7 @@ final class ReducedParcel {
    * found under the shared coefficients, these may be off by half as much again; see the agreement
    * tests.
    */
-  private static final double SHARED = 0.004;
+  private static final double SHARED = 0.002;
 
   /** Most passes under settings at hand; each costs a run. */
   private static final int MOST_NEAR = 3;
@@ -47,7 +47,6 @@ final class ReducedParcel {
   private static final List<Double> SETTLING = List.of(3600.0, 4 * 3600.0);
 
   private static final double HALF_AS_LONG_AGAIN = 1.5;
-
 
   /** Interval of a run that stores nothing [s]. */
   private static final double NO_INTERVAL = Double.MAX_VALUE;

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
-import stenotherm.base.End;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
@@ -25,6 +24,15 @@ import stenotherm.parcel.PlacedPack;
 final class ReducedParcelBuilder {
   /** Coefficients no farther apart than this need no resolvents of their own in the basis. */
   private static final double SPANNED = 0.15;
+
+  /** The same where there is one load alone: it has few vectors, and more of them cost little. */
+  private static final double SPANNED_ALONE = 0.02;
+
+  /** The same for reading outputs, which costs less. */
+  private static final double READ = 0.03;
+
+  /** Positions in their ranges that walls, fill and films take beyond the nominal ones. */
+  private static final double[] ENDS = {-1, 1, -0.5, 0.5};
 
   private final ParcelBody body;
   private final HeatNetwork nominal;
@@ -61,14 +69,29 @@ final class ReducedParcelBuilder {
     HeatNetwork network = atMeans(scout, reference);
     ReducedModel.Builder builder = builder(network, body.probes());
     List<Coefficients> spanned = new ArrayList<>();
+    double apart = loads() == 1 ? SPANNED_ALONE : SPANNED;
     for (Coefficients each : found) {
-      addUnlessNear(each, SPANNED, spanned);
+      addUnlessNear(each, apart, spanned);
     }
-    for (Coefficients end : ends(spanned.get(0))) {
-      addUnlessNear(end, SPANNED, spanned);
+    for (double position : ENDS) {
+      addUnlessNear(end(spanned.get(0), position, position), apart, spanned);
     }
     for (Coefficients each : spanned) {
       builder.spanning(each.films(), each.factors(reference));
+    }
+    // what is inside depends on conductivities alone
+    double[] films = spanned.get(0).films();
+    List<Coefficients> read = new ArrayList<>();
+    spanned.forEach(each -> read.add(new Coefficients(films, each.conductivities())));
+    for (Coefficients each : found) {
+      addUnlessNear(new Coefficients(films, each.conductivities()), READ, read);
+    }
+    for (double position : ENDS) {
+      addUnlessNear(end(spanned.get(0), position, 0), READ, read);
+      addUnlessNear(end(spanned.get(0), 0, position), READ, read);
+    }
+    for (Coefficients each : read.subList(spanned.size(), read.size())) {
+      builder.reading(each.factors(reference));
     }
     requireNotInterrupted();
     ReducedParcel reduced = new ReducedParcel(body, builder.build(), reference, List.of());
@@ -97,6 +120,11 @@ final class ReducedParcelBuilder {
     if (others.stream().noneMatch(other -> other.distance(added) <= distance)) {
       others.add(added);
     }
+  }
+
+  /** Inputs of the network, those in one air being one. */
+  private int loads() {
+    return body.inputCount() - Math.max(0, ParcelModel.inOneAir(courses).size() - 1);
   }
 
   private ReducedModel.Builder builder(HeatNetwork network, List<Probe> probes) {
@@ -167,23 +195,26 @@ final class ReducedParcelBuilder {
     return ofAir.isEmpty() ? settled : settled.withConductivities(ofAir);
   }
 
-  /** Coefficients with walls, fill and films at the ends of their ranges. */
-  private List<Coefficients> ends(Coefficients usual) {
-    List<Coefficients> ends = new ArrayList<>();
-    for (End end : List.of(End.LOW, End.HIGH)) {
-      Course course = courses.get(0);
-      Variation variation =
-          Variation.NOMINAL.with(Factor.WALL_CONDUCTIVITY, end).with(Factor.FILL_CONDUCTIVITY, end);
-      Course varied = new Course(body, course.journey(), variation);
-      double[] films = usual.films().clone();
-      double factor = Factor.FILM_FACTORS.at(end.position(), 1);
-      for (int port = 0; port < films.length; port++) {
-        films[port] *= factor;
-      }
-      double[] temperatures = new double[body.varying().size()];
-      Arrays.fill(temperatures, course.journey().startTemperature());
-      ends.add(new Coefficients(films, varied.conductivities(0, temperatures)));
+  /** Coefficients with walls and fill elsewhere in their ranges, and the films with both. */
+  private Coefficients end(Coefficients usual, double ofWalls, double ofFill) {
+    Course course = courses.get(0);
+    Variation variation =
+        Variation.NOMINAL
+            .with(Factor.WALL_CONDUCTIVITY, ofWalls)
+            .with(Factor.FILL_CONDUCTIVITY, ofFill);
+    double[] temperatures = new double[body.varying().size()];
+    Arrays.fill(temperatures, course.journey().startTemperature());
+    double[] there = new Course(body, course.journey(), variation).conductivities(0, temperatures);
+    double[] here = course.conductivities(0, temperatures);
+    double[] conductivities = usual.conductivities().clone();
+    for (int block = 0; block < here.length; block++) {
+      conductivities[block] *= there[block] / here[block];
     }
-    return ends;
+    double[] films = usual.films().clone();
+    double factor = Factor.FILM_FACTORS.at(ofWalls == ofFill ? ofWalls : 0, 1);
+    for (int port = 0; port < films.length; port++) {
+      films[port] *= factor;
+    }
+    return new Coefficients(films, conductivities);
   }
 }

@@ -8,9 +8,9 @@ package stenotherm.transit;
  * @param quantity which quantity
  * @param of name of the cup, warmer, pack, boundary or face that it belongs to
  */
-public record TransitOutput(Quantity quantity, String of) {
+public record TransitOutput(OutputQuantity quantity, String of) {
   /** The quantities. */
-  public enum Quantity {
+  public enum OutputQuantity {
     /** Mean temperature of an animal, a warmer or a pack [K]. */
     MEAN("mean"),
     /** Temperature of the coldest part of an animal [K]. */
@@ -28,7 +28,7 @@ public record TransitOutput(Quantity quantity, String of) {
 
     private final String words;
 
-    Quantity(String words) {
+    OutputQuantity(String words) {
       this.words = words;
     }
   }

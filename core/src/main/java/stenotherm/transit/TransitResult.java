@@ -1,11 +1,11 @@
 package stenotherm.transit;
 
-import static stenotherm.transit.TransitOutput.Quantity.COLDEST;
-import static stenotherm.transit.TransitOutput.Quantity.HEAT_FLOW;
-import static stenotherm.transit.TransitOutput.Quantity.HOTTEST;
-import static stenotherm.transit.TransitOutput.Quantity.LIQUID_FRACTION;
-import static stenotherm.transit.TransitOutput.Quantity.MEAN;
-import static stenotherm.transit.TransitOutput.Quantity.SURFACE;
+import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.LIQUID_FRACTION;
+import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
+import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
 
 import java.util.Arrays;
 import java.util.List;
@@ -199,7 +199,7 @@ public final class TransitResult {
     return body.ports().stream().filter(port -> body.parts().faceOf(port.name()) == face).toList();
   }
 
-  private double[] column(TransitOutput.Quantity quantity, String of) {
+  private double[] column(TransitOutput.OutputQuantity quantity, String of) {
     int position = body.position(quantity, of);
     if (position < 0) {
       throw new InvalidInputException(
@@ -370,7 +370,7 @@ public final class TransitResult {
     return reductionError(HOTTEST, cup);
   }
 
-  private double reductionError(TransitOutput.Quantity quantity, String cup) {
+  private double reductionError(TransitOutput.OutputQuantity quantity, String cup) {
     TransitOutput output = new TransitOutput(quantity, requireCup(cup).name());
     return reduction().map(of -> of.errors().get(output)).orElse(0.0);
   }

@@ -366,12 +366,12 @@ class ParcelModelTest {
         stacked,
         journey(touching(dock, Contact.whole(Face.X_MIN, warm))));
     assertRefused(
-        "contact on yMin: ",
+        "contact on the front: ",
         stacked,
         journey(touching(dock, Contact.whole(Face.Y_MIN, new Contact.Insulated()))));
     Contact half =
         new Contact(Face.X_MIN, new Range(0, 0.5), new Range(0, 1), new Contact.Insulated());
-    assertRefused("contact on xMin: ", stacked, journey(touching(dock, half)));
+    assertRefused("contact on the left: ", stacked, journey(touching(dock, half)));
     assertThrows(
         InvalidInputException.class, () -> ParcelModel.of(Packings.plain(), List.of(), SETTINGS));
   }
@@ -429,7 +429,8 @@ class ParcelModelTest {
             Source.assumed("made up"));
     Parcel chilled =
         Packings.plain()
-            .withPacks(List.of(new PlacedPack("pack", gel, lid, new PackStart.AtTemperature(258.15))));
+            .withPacks(
+                List.of(new PlacedPack("pack", gel, lid, new PackStart.AtTemperature(258.15))));
     TransitResult result = Transit.run(chilled, journey(1), Variation.NOMINAL, FEW_CELLS);
     assertTrue(result.engine().startsWith("full solver, "), result.engine());
     assertTrue(result.engine().endsWith(" cells: 'pack' can melt"), result.engine());

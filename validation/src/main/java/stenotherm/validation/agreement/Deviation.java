@@ -63,7 +63,7 @@ record Deviation(String output, boolean isExtreme, double largest, double time, 
         time = times[row];
       }
     }
-    boolean isExtreme = output.quantity() != TransitOutput.Quantity.MEAN;
+    boolean isExtreme = output.quantity() != TransitOutput.OutputQuantity.MEAN;
     return new Deviation(output.words(), isExtreme, largest, time, estimate);
   }
 }
