@@ -75,6 +75,7 @@ final class ReducedParcelBuilder {
     }
     for (double position : ENDS) {
       addUnlessNear(end(spanned.get(0), position, position), apart, spanned);
+      addUnlessNear(end(spanned.get(0), position, -position), apart, spanned);
     }
     for (Coefficients each : spanned) {
       builder.spanning(each.films(), each.factors(reference));
