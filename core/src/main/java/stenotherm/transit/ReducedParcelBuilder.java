@@ -23,7 +23,7 @@ import stenotherm.parcel.PlacedPack;
  */
 final class ReducedParcelBuilder {
   /** Coefficients no farther apart than this need no resolvents of their own in the basis. */
-  private static final double SPANNED = 0.15;
+  private static final double SPANNED = 0.06;
 
   /** The same where there is one load alone: it has few vectors, and more of them cost little. */
   private static final double SPANNED_ALONE = 0.02;
