@@ -49,8 +49,8 @@ final class ReducedParcel {
   private static final double HALF_AS_LONG_AGAIN = 1.5;
 
   /**
-   * What one share for all conductances of a group leaves, which no coarser model sees [K; W]: found
-   * beside every cell.
+   * What one share for all conductances of a group leaves, which no coarser model sees [K; W]:
+   * found beside every cell.
    */
   private static final double GROUPED = 0.002;
 

@@ -15,8 +15,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
 
 /**
  * Reduced models against stepping every cell, whatever the parcel and the journey, with nothing
- * varied. The step tolerance leaves the full solver within 0.5 mK, found by steps at a tenth of
- * it.
+ * varied. The step tolerance leaves the full solver within 0.5 mK, found by steps at a tenth of it.
  */
 class ReducedAgreementProperties {
   private static final double STEP_TOLERANCE = 1e-4;

@@ -63,8 +63,7 @@ class ReferenceTransitTest {
   /** The same coefficients with every cell and with a few modes: the figures of the design. */
   @Test
   void reductionStaysWithinItsError() {
-    TransitResult full =
-        ReferenceTransit.FROZEN.everyCell(MESH, TransitReport.REFERENCE_TOLERANCE);
+    TransitResult full = ReferenceTransit.FROZEN.everyCell(MESH, TransitReport.REFERENCE_TOLERANCE);
     TransitDifference difference =
         TransitDifference.of(ReferenceTransit.FROZEN.reduced(MESH), full);
     assertTrue(difference.mean() <= 0.02, difference::toString);
