@@ -18,7 +18,7 @@ import net.jqwik.api.lifecycle.AfterContainer;
  * Reduced models against stepping every cell, whatever the parcel and the journey, with nothing
  * varied. The step tolerance leaves the full solver within 0.5 mK, found by steps at a tenth of it.
  */
-@Disabled("fails: an extreme of 0.0503 K where 0.05 K is asked; the command modal-agreement prints all")
+@Disabled("fails: an extreme of 0.0503 K, asked 0.05; modal-agreement prints all")
 class ReducedAgreementProperties {
   private static final double STEP_TOLERANCE = 1e-4;
 
