@@ -144,25 +144,6 @@ public final class HeatNetwork {
   }
 
   /**
-   * Returns how much conductivities differ from those of another network.
-   *
-   * @param other the same body on the same grid
-   * @return the largest ratio of the two conductivities of a cell, minus 1; at least 0
-   * @throws InvalidInputException if it has another grid
-   */
-  public double conductivityChange(HeatNetwork other) {
-    cells.requireSameGrid("other network", other.grid());
-    double largest = 1;
-    for (int cell = 0; cell < cells.count(); cell++) {
-      if (cells.isSolid(cell)) {
-        double ratio = cells.conductivity(cell) / other.cells.conductivity(cell);
-        largest = Math.max(largest, Math.max(ratio, 1 / ratio));
-      }
-    }
-    return largest - 1;
-  }
-
-  /**
    * The same body with the conductivity of each cell at its temperature, constant from then on, for
    * materials whose conductivity depends on temperature ({@link Behaviour#followsTemperature()}).
    * Conductivities that the caller has replaced stay. Those set here count as replaced too: they do

@@ -109,30 +109,6 @@ public final class ReducibleNetwork {
   }
 
   /**
-   * Tells why a network is not linear if conductivities follow temperature.
-   *
-   * @param network the body
-   * @return a reason that begins with a verb, or nothing if no conductivity depends on temperature
-   */
-  public static Optional<String> reasonAgainstLive(HeatNetwork network) {
-    List<String> following = new ArrayList<>();
-    for (int cell = 0; cell < network.grid().cellCount(); cell++) {
-      if (network.cells().followsTemperature(cell)) {
-        String name = "'" + network.cells().nameOf(cell) + "'";
-        if (!following.contains(name)) {
-          following.add(name);
-        }
-      }
-    }
-    return following.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "is not linear while the conductivity of "
-                + String.join(", ", following)
-                + " follows temperature; freeze it or step every cell instead");
-  }
-
-  /**
    * Returns the body.
    *
    * @return the network

@@ -20,26 +20,38 @@ public final class ModalConfiguration {
    */
   final ModalSystem.@Nullable RowBlock outputs;
 
+  /** The same in the basis, but for those of boundaries. */
+  final Projection.Rows inBasis;
+
   /** Heat flow into the body through each boundary. */
   final ModalSystem.RowBlock flows;
 
   /** Mean surface temperature of each boundary. */
   final ModalSystem.RowBlock surfaces;
 
-  /**
-   * Finds the modes.
-   *
-   * @param manyReadings whether outputs are to be read often
-   */
-  ModalConfiguration(ReducedModel model, double[] films, double[] factors, boolean manyReadings) {
+  /** Finds the modes. */
+  ModalConfiguration(ReducedModel model, double[] films, double[] factors) {
     this.model = model;
     this.films = films.clone();
     this.factors = factors.clone();
     Projection projection = model.network().at(films, factors);
     this.system = new ModalSystem(projection, model.allVectors());
-    this.outputs = manyReadings ? system.rows(model.outputRows(projection, factors)) : null;
+    this.outputs = null;
+    this.inBasis = model.outputRows(factors);
     this.flows = system.rows(projection.flows());
     this.surfaces = system.rows(projection.surfaces());
+  }
+
+  /** The same modes with the outputs in them. */
+  private ModalConfiguration(ModalConfiguration other) {
+    this.model = other.model;
+    this.films = other.films;
+    this.factors = other.factors;
+    this.system = other.system;
+    this.inBasis = other.inBasis;
+    this.outputs = system.rows(model.withBoundaries(inBasis, model.network().at(films, factors)));
+    this.flows = other.flows;
+    this.surfaces = other.surfaces;
   }
 
   /**
@@ -76,14 +88,14 @@ public final class ModalConfiguration {
    * @return the configuration for many readings
    */
   public ModalConfiguration forManyReadings() {
-    return outputs == null ? new ModalConfiguration(model, films, factors, true) : this;
+    return outputs == null ? new ModalConfiguration(this) : this;
   }
 
   /** The same configuration in the modes of a coarser model. */
   Coarser coarser(int[] members) {
     Projection projection = model.network().at(films, factors);
     ModalSystem coarse = new ModalSystem(projection, members);
-    return new Coarser(coarse, coarse.singleRows(model.outputRows(projection, factors)));
+    return new Coarser(coarse, coarse.singleRows(model.withBoundaries(inBasis, projection)));
   }
 
   /** A configuration in the modes of a coarser model, with rows that are read one by one. */

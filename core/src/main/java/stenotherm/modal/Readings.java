@@ -6,11 +6,6 @@ final class Readings {
   private final int[] firstCandidate;
   private final ModalConfiguration configuration;
 
-  /** The outputs in the basis, for configurations without outputs in their modes. */
-  private final Columns inBasis;
-
-  private final Projection.Rows given;
-
   /** Linear outputs and temperatures at the candidates. */
   private final double[] row;
 
@@ -25,9 +20,7 @@ final class Readings {
     this.plan = model.plan();
     this.firstCandidate = model.firstCandidate();
     this.configuration = configuration;
-    this.given = model.outputRows(configuration.factors());
-    this.inBasis = new Columns(given.count(), given.ofVector());
-    this.row = new double[given.count()];
+    this.row = new double[firstCandidate[firstCandidate.length - 1]];
     this.rowOf = new int[plan.probes.size()];
     this.coordinates = new double[model.modes()];
     this.flows = new double[configuration.flows.count()];
@@ -41,13 +34,11 @@ final class Readings {
       outputs.values(z, u, row);
       return;
     }
+    Projection.Rows inBasis = configuration.inBasis;
     configuration.system.toBasis(z, coordinates);
-    inBasis.multiply(coordinates, row);
+    new Columns(row.length, inBasis.ofVector()).multiply(coordinates, row);
     for (int input = 0; input < u.length; input++) {
-      double[] ofInput = given.ofInput()[input];
-      for (int r = 0; r < row.length; r++) {
-        row[r] += ofInput[r] * u[input];
-      }
+      Panels.add(inBasis.ofInput()[input], u[input], row, 0, row.length);
     }
     configuration.flows.values(z, u, flows);
     configuration.surfaces.values(z, u, surfaces);

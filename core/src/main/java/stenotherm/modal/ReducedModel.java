@@ -53,7 +53,6 @@ public final class ReducedModel {
   private final List<String> varying;
   private final ReducedNetwork network;
   private final Rows rows;
-  private final List<Spanned> coefficients;
 
   /** Position of the boundary that each linear output belongs to, or -1. */
   private final int[] boundaryOf;
@@ -103,7 +102,6 @@ public final class ReducedModel {
     this.varying = content.varying;
     this.network = content.network;
     this.rows = content.rows;
-    this.coefficients = content.spanned;
     this.iterations = content.iterations;
     this.cells = cells;
     this.boundaryOf = new int[plan.linear.size()];
@@ -113,7 +111,7 @@ public final class ReducedModel {
     }
     List<ModalConfiguration> made = new ArrayList<>();
     for (Spanned each : content.spanned) {
-      made.add(new ModalConfiguration(this, each.films, each.factors, true));
+      made.add(new ModalConfiguration(this, each.films, each.factors).forManyReadings());
     }
     this.spanned = List.copyOf(made);
   }
@@ -171,7 +169,7 @@ public final class ReducedModel {
    */
   public ModalConfiguration configuration(double[] films, double[] factors) {
     network.check(films, factors, varying.size());
-    return new ModalConfiguration(this, checked(films, body.inputs), factors, false);
+    return new ModalConfiguration(this, checked(films, body.inputs), factors);
   }
 
   /** The coefficients of films; 0 for boundaries that are none. */
@@ -205,6 +203,8 @@ public final class ReducedModel {
    * @throws IllegalStateException if the model is larger than the form allows, see {@link #read}
    */
   public void write(DataOutput out) throws IOException {
+    List<Spanned> coefficients =
+        spanned.stream().map(each -> new Spanned(each.films(), each.factors())).toList();
     StoredModel.write(
         new Content(plan, body, varying, network, rows, coefficients, iterations), out);
   }
@@ -235,12 +235,17 @@ public final class ReducedModel {
    */
   TemperatureField field(double[] coordinates, double[] inputs, double[] films, double[] factors) {
     Cells own = cells();
+    return new ReducibleNetwork(withFactors(own.network, varying, factors), films)
+        .field(own.basis.expand(coordinates), inputs);
+  }
+
+  private static HeatNetwork withFactors(
+      HeatNetwork network, List<String> blocks, double[] factors) {
     Map<String, Double> named = new LinkedHashMap<>();
     for (int block = 0; block < factors.length; block++) {
-      named.put(varying.get(block), factors[block]);
+      named.put(blocks.get(block), factors[block]);
     }
-    return new ReducibleNetwork(own.network.withFactors(named), films)
-        .field(own.basis.expand(coordinates), inputs);
+    return network.withFactors(named);
   }
 
   private Cells cells() {
@@ -272,7 +277,10 @@ public final class ReducedModel {
     return plan;
   }
 
-  /** Rows of all outputs but those of boundaries, interpolated between those that were read. */
+  /**
+   * Rows of all outputs but those of boundaries, interpolated between those that were read; made
+   * anew by each call.
+   */
   Projection.Rows outputRows(double[] factors) {
     return rows.outputs.at(factors);
   }
@@ -289,9 +297,9 @@ public final class ReducedModel {
     return IntStream.range(0, body.basisSize()).toArray();
   }
 
-  /** Rows of all outputs in a configuration. */
-  Projection.Rows outputRows(Projection projection, double[] factors) {
-    Projection.Rows outputs = outputRows(factors).copy();
+  /** Rows of outputs with those of boundaries, which a projection has, in their places. */
+  Projection.Rows withBoundaries(Projection.Rows inside, Projection projection) {
+    Projection.Rows outputs = inside.copy();
     for (int row = 0; row < plan.linear.size(); row++) {
       if (boundaryOf[row] >= 0) {
         outputs.replace(
@@ -567,11 +575,7 @@ public final class ReducedModel {
     }
 
     private Configuration configuration(Spanned of) {
-      Map<String, Double> named = new LinkedHashMap<>();
-      for (int block = 0; block < of.factors.length; block++) {
-        named.put(varying.get(block), of.factors[block]);
-      }
-      return new Configuration(network.withFactors(named), of.films);
+      return new Configuration(withFactors(network, varying, of.factors), of.films);
     }
 
     private Rows rows(

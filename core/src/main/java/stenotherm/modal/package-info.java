@@ -88,10 +88,9 @@
  *   <li>Within minutes of a jump of an input, or of the start if a block starts apart: the fastest
  *       shift of the basis is about one in ten seconds. Extremes suffer most, above all near the
  *       edges of a heated block.
- *   <li>Where something melts or conductivities follow temperature: what melts is refused, and so
- *       should the rest be by the caller, see {@link
- *       stenotherm.conduction.ReducibleNetwork#reasonAgainst} and {@link
- *       stenotherm.conduction.ReducibleNetwork#reasonAgainstLive}.
+ *   <li>Where something melts or conductivities follow temperature: what melts is refused, see
+ *       {@link stenotherm.conduction.ReducibleNetwork#reasonAgainst}, and so should the rest be by
+ *       the caller.
  *   <li>Where conductivities are far from those of any configuration that the basis spans:
  *       temperatures at points and candidates are interpolated between cells in a way that follows
  *       conductivities to first order only, and a source on a surface has the shares of the network

@@ -50,7 +50,7 @@ final class Course {
     double ofWalls = variation.of(Factor.WALL_CONDUCTIVITY);
     double ofFill = variation.of(Factor.FILL_CONDUCTIVITY);
     this.varied = ofWalls == 0 && ofFill == 0 ? parcel : parcel.at(ofWalls, ofFill);
-    Map<String, Material> solids = ParcelBody.solids(varied);
+    Map<String, Material> solids = body.solidsOf(varied);
     this.materials =
         body.varying().stream()
             .map(block -> body.isAir(block) ? null : solids.get(block))

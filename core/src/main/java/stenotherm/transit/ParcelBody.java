@@ -47,6 +47,10 @@ final class ParcelBody {
   private final List<TransitOutput> outputs;
   private final List<Probe> probes;
   private final Set<String> air;
+
+  /** The nominal material of each solid block. */
+  private final Map<String, Material> solids;
+
   private final List<String> varying;
 
   private ParcelBody(
@@ -55,6 +59,7 @@ final class ParcelBody {
     this.parts = parts;
     this.ports = ports;
     this.air = air(parcel);
+    this.solids = solids(parcel);
     this.varying = varying;
     Map<TransitOutput, Probe> read = findOutputs();
     this.outputs = List.copyOf(read.keySet());
@@ -95,8 +100,12 @@ final class ParcelBody {
     return List.copyOf(names);
   }
 
-  /** The material of each solid block, by its name. */
-  static Map<String, Material> solids(Parcel parcel) {
+  /** The material of each solid block, by its name, with walls and fill as a course has them. */
+  Map<String, Material> solidsOf(Parcel varied) {
+    return varied == parcel ? solids : solids(varied);
+  }
+
+  private static Map<String, Material> solids(Parcel parcel) {
     Map<String, Material> solids = new LinkedHashMap<>();
     for (Block block : parcel.layout().blocks()) {
       block.asSolid().ifPresent(solid -> solids.put(solid.name(), solid.material()));
@@ -181,6 +190,22 @@ final class ParcelBody {
   /** Blocks whose conductivity may change, in the order of the factors. */
   List<String> varying() {
     return varying;
+  }
+
+  /** Values of the blocks whose conductivity may change, by name. */
+  Map<String, Double> named(double[] values) {
+    Map<String, Double> named = new LinkedHashMap<>();
+    for (int block = 0; block < values.length; block++) {
+      named.put(varying.get(block), values[block]);
+    }
+    return named;
+  }
+
+  /** A network with the conductivity of its air taken from those of the blocks that may change. */
+  HeatNetwork withAir(HeatNetwork network, double[] conductivities) {
+    Map<String, Double> ofAir = named(conductivities);
+    ofAir.keySet().retainAll(air);
+    return ofAir.isEmpty() ? network : network.withConductivities(ofAir);
   }
 
   /** Tells whether a block is air that convects. */

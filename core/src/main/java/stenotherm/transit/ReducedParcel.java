@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
@@ -130,11 +132,15 @@ final class ReducedParcel {
       used = near;
       goThrough(course, stages, used, wanted);
     }
-    for (int pass = 0; pass < MOST_OWN && !(distance(wanted, used) <= shared); pass++) {
+    for (int pass = 0; pass < MOST_OWN && !areShared(wanted, used); pass++) {
       used = own(wanted);
       goThrough(course, stages, used, wanted);
     }
-    return new Schedule(stages, used, change(wanted, used));
+    return new Schedule(stages, used, largest(wanted, used, Coefficients::change));
+  }
+
+  private boolean areShared(List<Coefficients> wanted, List<Schedule.Setting> used) {
+    return !used.isEmpty() && largest(wanted, used, Coefficients::distance) <= shared;
   }
 
   /** A leg has other coefficients while the parcel settles, and so has a delay. */
@@ -193,23 +199,17 @@ final class ReducedParcel {
     return own;
   }
 
-  private static double distance(List<Coefficients> wanted, List<Schedule.Setting> used) {
-    if (used.isEmpty()) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double distance = 0;
+  /** The largest measure of the coefficients wanted and used, over the stages. */
+  private static double largest(
+      List<Coefficients> wanted,
+      List<Schedule.Setting> used,
+      ToDoubleBiFunction<Coefficients, Coefficients> measure) {
+    double largest = 0;
     for (int stage = 0; stage < wanted.size(); stage++) {
-      distance = Math.max(distance, wanted.get(stage).distance(used.get(stage).coefficients()));
+      Coefficients now = used.get(stage).coefficients();
+      largest = Math.max(largest, measure.applyAsDouble(wanted.get(stage), now));
     }
-    return distance;
-  }
-
-  private static double change(List<Coefficients> wanted, List<Schedule.Setting> used) {
-    double change = 0;
-    for (int stage = 0; stage < wanted.size(); stage++) {
-      change = Math.max(change, wanted.get(stage).change(used.get(stage).coefficients()));
-    }
-    return change;
+    return largest;
   }
 
   /** Goes through a course and takes the coefficients at the mean temperatures of each stage. */
@@ -218,9 +218,20 @@ final class ReducedParcel {
       List<Stage> stages,
       List<Schedule.Setting> settings,
       List<Coefficients> wanted) {
-    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Schedule schedule = new Schedule(stages, settings, 0);
     wanted.clear();
+    followMeans(
+        course,
+        new Schedule(stages, settings, 0),
+        (stage, engine) -> {
+          double[] surfaces = engine.meanSurfaces();
+          double[] blocks = engine.meanOf(body.varying());
+          wanted.add(course.coefficients(stage, new Temperatures(surfaces, blocks)));
+        });
+  }
+
+  /** Goes through a course; at the end of each stage the engine has the means over it. */
+  private void followMeans(Course course, Schedule schedule, BiConsumer<Stage, ModalEngine> atEnd) {
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
         .go(
             new Run.Visitor() {
@@ -231,9 +242,7 @@ final class ReducedParcel {
 
               @Override
               public void end(Stage stage) {
-                Temperatures means =
-                    new Temperatures(engine.meanSurfaces(), engine.meanOf(body.varying()));
-                wanted.add(course.coefficients(stage, means));
+                atEnd.accept(stage, engine);
               }
             });
   }
@@ -242,23 +251,15 @@ final class ReducedParcel {
   TemperatureField meanField(Course course) {
     Schedule schedule = schedule(course);
     Stage longest = Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
-    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     List<TemperatureField> found = new ArrayList<>();
-    new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
-        .go(
-            new Run.Visitor() {
-              @Override
-              public void begin() {
-                engine.startMean();
-              }
-
-              @Override
-              public void end(Stage stage) {
-                if (stage.equals(longest)) {
-                  found.add(engine.meanField());
-                }
-              }
-            });
+    followMeans(
+        course,
+        schedule,
+        (stage, engine) -> {
+          if (stage.equals(longest)) {
+            found.add(engine.meanField());
+          }
+        });
     return found.get(0);
   }
 

@@ -2,9 +2,7 @@ package stenotherm.transit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.conduction.HeatNetwork;
@@ -37,6 +35,7 @@ final class ReducedParcelBuilder {
   private final ParcelBody body;
   private final HeatNetwork nominal;
   private final List<Course> courses;
+  private final Set<String> inOneAir;
   private final int threads;
 
   /**
@@ -49,6 +48,7 @@ final class ReducedParcelBuilder {
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;
+    this.inOneAir = ParcelModel.inOneAir(courses);
     this.threads = threads;
   }
 
@@ -125,13 +125,12 @@ final class ReducedParcelBuilder {
 
   /** Inputs of the network, those in one air being one. */
   private int loads() {
-    return body.inputCount() - Math.max(0, ParcelModel.inOneAir(courses).size() - 1);
+    return body.inputCount() - Math.max(0, inOneAir.size() - 1);
   }
 
   private ReducedModel.Builder builder(HeatNetwork network, List<Probe> probes) {
     ReducedModel.Builder builder =
         ReducedModel.builder(network, probes).varying(body.varying()).threads(threads);
-    Set<String> inOneAir = ParcelModel.inOneAir(courses);
     if (!inOneAir.isEmpty()) {
       builder.together(inOneAir);
     }
@@ -158,11 +157,7 @@ final class ReducedParcelBuilder {
       strongest = each.sumOfFilms() > strongest.sumOfFilms() ? each : strongest;
     }
     double[] reference = weakest.conductivities();
-    Map<String, Double> uniform = new LinkedHashMap<>();
-    for (int block = 0; block < reference.length; block++) {
-      uniform.put(body.varying().get(block), reference[block]);
-    }
-    HeatNetwork network = nominal.withConductivities(uniform);
+    HeatNetwork network = nominal.withConductivities(body.named(reference));
     ReducedModel.Builder builder = builder(network, List.of()).scouting();
     for (Coefficients each : List.of(weakest, strongest)) {
       builder.spanning(each.films(), each.factors(reference));
@@ -186,14 +181,7 @@ final class ReducedParcelBuilder {
     TemperatureField field = scout.meanField(course);
     double[] means = body.varying().stream().mapToDouble(field::mean).toArray();
     System.arraycopy(course.conductivities(0, means), 0, reference, 0, reference.length);
-    HeatNetwork settled = nominal.withConductivitiesAt(field);
-    Map<String, Double> ofAir = new LinkedHashMap<>();
-    for (int block = 0; block < reference.length; block++) {
-      if (body.isAir(body.varying().get(block))) {
-        ofAir.put(body.varying().get(block), reference[block]);
-      }
-    }
-    return ofAir.isEmpty() ? settled : settled.withConductivities(ofAir);
+    return body.withAir(nominal.withConductivitiesAt(field), reference);
   }
 
   /** Coefficients with walls and fill elsewhere in their ranges, and the films with both. */

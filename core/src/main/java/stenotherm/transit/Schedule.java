@@ -1,8 +1,6 @@
 package stenotherm.transit;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.modal.ModalConfiguration;
@@ -61,13 +59,8 @@ record Schedule(List<Stage> stages, List<Setting> settings, double change) {
     return new On(course) {
       @Override
       void use(Setting setting) {
-        Map<String, Double> factors = new LinkedHashMap<>();
-        for (int block = 0; block < conductivities.length; block++) {
-          factors.put(
-              course.body().varying().get(block),
-              setting.coefficients().conductivities()[block] / conductivities[block]);
-        }
-        engine.use(reference.withFactors(factors));
+        double[] factors = setting.coefficients().factors(conductivities);
+        engine.use(reference.withFactors(course.body().named(factors)));
         engine.useCoefficients(setting.coefficients().films());
       }
     };

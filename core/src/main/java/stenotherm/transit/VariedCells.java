@@ -1,7 +1,5 @@
 package stenotherm.transit;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import stenotherm.conduction.HeatNetwork;
 
 /**
@@ -31,13 +29,6 @@ final class VariedCells {
 
   /** The network with the conductivity of air that coefficients give. */
   HeatNetwork at(Coefficients coefficients) {
-    Map<String, Double> ofAir = new LinkedHashMap<>();
-    for (int block = 0; block < body.varying().size(); block++) {
-      String name = body.varying().get(block);
-      if (body.isAir(name)) {
-        ofAir.put(name, coefficients.conductivities()[block]);
-      }
-    }
-    return ofAir.isEmpty() ? network : network.withConductivities(ofAir);
+    return body.withAir(network, coefficients.conductivities());
   }
 }
