@@ -60,6 +60,7 @@ final class CellNetwork {
     this.coupling = new double[3][cells];
     this.thin = new double[3][cells];
     for (Axis axis : Axis.values()) {
+      RectilinearGrid.requireNotInterrupted();
       findThin(axis, resistances);
     }
     this.couplings = new Couplings(grid, solid, thin);

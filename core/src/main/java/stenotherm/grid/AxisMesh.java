@@ -40,6 +40,16 @@ final class AxisMesh {
     return Arrays.copyOf(kept, count);
   }
 
+  /** Number of cells that the target asks for; at most as many as there are. */
+  double leastCells() {
+    double[] target = targetAtPlanes();
+    double sum = 0;
+    for (int interval = 0; interval + 1 < planes.length; interval++) {
+      sum += Math.max(1, ramp(interval, target).length() - ROUND_OFF);
+    }
+    return sum;
+  }
+
   /** Returns all grid lines in ascending order [m]. */
   double[] lines() {
     int intervals = planes.length - 1;
@@ -48,7 +58,6 @@ final class AxisMesh {
     int[] cells = new int[intervals];
     for (int interval = 0; interval < intervals; interval++) {
       stretched[interval] = ramp(interval, target).length();
-      RectilinearGrid.requireFew(stretched[interval]);
       cells[interval] = Math.max(1, (int) Math.ceil(stretched[interval] - ROUND_OFF));
     }
     limitGrowthAcrossPlanes(target, cells);

@@ -123,6 +123,7 @@ final class CurvedSurfaces {
       if (cut[cell] == 0) {
         continue;
       }
+      RectilinearGrid.requireNotInterrupted();
       measureShares(cell, cut[cell], share);
       if (isSolid(own)) {
         filling[cell] = share[own];

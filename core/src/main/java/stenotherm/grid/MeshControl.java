@@ -13,8 +13,9 @@ import stenotherm.base.Range;
  * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code
  *     largestCell}
  * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
+ * @param budget how large the grid may be
  */
-public record MeshControl(double largestCell, double firstCell, double growth) {
+public record MeshControl(double largestCell, double firstCell, double growth, GridBudget budget) {
   /** The default of the largest ratio of neighbouring cells. */
   public static final double DEFAULT_GROWTH = 1.4;
 
@@ -36,6 +37,27 @@ public record MeshControl(double largestCell, double firstCell, double growth) {
               + " must not be above the largest cell, "
               + Checks.show(largestCell, "m"));
     }
+  }
+
+  /**
+   * A mesh within the standard budget.
+   *
+   * @param largestCell largest cell width [m], above 0
+   * @param firstCell largest width of a cell at a graded plane [m]
+   * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
+   */
+  public MeshControl(double largestCell, double firstCell, double growth) {
+    this(largestCell, firstCell, growth, GridBudget.standard());
+  }
+
+  /**
+   * The same mesh with another limit to its size.
+   *
+   * @param other how large the grid may be
+   * @return the changed control
+   */
+  public MeshControl within(GridBudget other) {
+    return new MeshControl(largestCell, firstCell, growth, other);
   }
 
   /**
@@ -68,6 +90,7 @@ public record MeshControl(double largestCell, double firstCell, double growth) {
    */
   public MeshControl scaled(double factor) {
     Checks.positive("mesh scale", factor, "");
-    return new MeshControl(largestCell * factor, firstCell * factor, Math.pow(growth, factor));
+    return new MeshControl(
+        largestCell * factor, firstCell * factor, Math.pow(growth, factor), budget);
   }
 }

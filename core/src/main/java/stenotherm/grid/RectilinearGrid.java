@@ -2,9 +2,9 @@ package stenotherm.grid;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
@@ -24,8 +24,8 @@ public final class RectilinearGrid {
   /** Planes between materials whose conductivities differ by more than this ratio are graded. */
   private static final double STRONG_CONTRAST = 1.5;
 
-  /** The largest number of cells; more are refused before they are allocated. */
-  private static final long MOST_CELLS = 50_000_000;
+  /** Lines of grids of up to this many cells are placed to tell their size. */
+  private static final double PLACED_CELLS = 1e8;
 
   private final Layout layout;
   private final double[][] lines;
@@ -45,8 +45,6 @@ public final class RectilinearGrid {
     this.nx = lines[0].length - 1;
     this.ny = lines[1].length - 1;
     this.nz = lines[2].length - 1;
-    long cells = (long) nx * ny * nz;
-    requireFew((double) cells);
     this.blockOfCell = paint(layout, lines, false);
     this.measure = new double[3][];
     for (Axis axis : Axis.values()) {
@@ -102,25 +100,13 @@ public final class RectilinearGrid {
         && one.box().equals(other.box());
   }
 
-  /** Refuses a number of cells before anything of that size is allocated. */
-  static void requireFew(double cells) {
-    if (cells > MOST_CELLS) {
-      throw new InvalidInputException(
-          "mesh",
-          String.format(Locale.ROOT, "%.0f", cells)
-              + " cells are more than "
-              + MOST_CELLS
-              + "; make the largest or the first cell larger");
-    }
-  }
-
   /**
    * Makes the grid of a layout.
    *
    * @param layout the blocks
    * @param control how fine
    * @return the grid
-   * @throws InvalidInputException if it would have more than 50 million cells
+   * @throws InvalidInputException if it would be larger than its budget
    */
   public static RectilinearGrid of(Layout layout, MeshControl control) {
     return of(layout, control, Set.of());
@@ -134,8 +120,8 @@ public final class RectilinearGrid {
    * @param control how fine
    * @param oneCell axes that get a single cell; exact where nothing varies along them
    * @return the grid
-   * @throws InvalidInputException if a block ends inside the domain along such an axis, or there
-   *     would be more than 50 million cells
+   * @throws InvalidInputException if a block ends inside the domain along such an axis, or the grid
+   *     would be larger than its budget
    */
   public static RectilinearGrid of(Layout layout, MeshControl control, Set<Axis> oneCell) {
     return of(layout, control, oneCell, List.of());
@@ -150,10 +136,85 @@ public final class RectilinearGrid {
    * @param patches patches within the faces of the domain
    * @return the grid
    * @throws InvalidInputException if a block or a patch ends inside the domain along an axis of one
-   *     cell, or there would be more than 50 million cells
+   *     cell, or the grid would be larger than its budget
+   * @throws CancellationException if an interrupt stopped it
    */
   public static RectilinearGrid of(
       Layout layout, MeshControl control, Set<Axis> oneCell, List<FacePatch> patches) {
+    double[][] lines = lines(layout, control, oneCell, patches);
+    return new RectilinearGrid(layout, lines);
+  }
+
+  /**
+   * Returns the size that the grid of a layout has, without making it.
+   *
+   * @param layout the blocks
+   * @param control how fine; its budget does not matter
+   * @return the size; for grids of more than 100 million cells an estimate
+   */
+  public static GridSize size(Layout layout, MeshControl control) {
+    double[][] planes = planes(layout, Set.of(), List.of());
+    AxisMesh[] meshes = meshes(layout, planes, control, Set.of());
+    double[] least = leastCells(meshes, planes);
+    if (least[0] * least[1] * least[2] > PLACED_CELLS) {
+      return GridSize.of(layout, control, planes, least);
+    }
+    return GridSize.of(layout, control, planes, counts(lines(meshes, planes)));
+  }
+
+  /** Places the lines, if there are not too many. */
+  private static double[][] lines(
+      Layout layout, MeshControl control, Set<Axis> oneCell, List<FacePatch> patches) {
+    double[][] planes = planes(layout, oneCell, patches);
+    control.budget().require(GridSize.of(layout, control, planes, counts(planes)));
+    AxisMesh[] meshes = meshes(layout, planes, control, oneCell);
+    control.budget().require(GridSize.of(layout, control, planes, leastCells(meshes, planes)));
+    double[][] lines = lines(meshes, planes);
+    control.budget().require(GridSize.of(layout, control, planes, counts(lines)));
+    return lines;
+  }
+
+  private static double[] counts(double[][] lines) {
+    return Arrays.stream(lines).mapToDouble(along -> along.length - 1).toArray();
+  }
+
+  private static double[] leastCells(@Nullable AxisMesh[] meshes, double[][] planes) {
+    double[] counts = counts(planes);
+    for (int axis = 0; axis < counts.length; axis++) {
+      AxisMesh mesh = meshes[axis];
+      counts[axis] = mesh == null ? counts[axis] : mesh.leastCells();
+    }
+    return counts;
+  }
+
+  private static double[][] lines(@Nullable AxisMesh[] meshes, double[][] planes) {
+    double[][] lines = planes.clone();
+    for (int axis = 0; axis < lines.length; axis++) {
+      AxisMesh mesh = meshes[axis];
+      lines[axis] = mesh == null ? lines[axis] : mesh.lines();
+    }
+    return lines;
+  }
+
+  /** The meshes of the axes; none for an axis that has its planes as lines. */
+  private static @Nullable AxisMesh[] meshes(
+      Layout layout, double[][] planes, MeshControl control, Set<Axis> oneCell) {
+    int[] blockOfPart = paint(layout, planes, true);
+    @Nullable AxisMesh[] meshes = new AxisMesh[planes.length];
+    for (Axis axis : Axis.values()) {
+      if (!oneCell.contains(axis)) {
+        meshes[axis.ordinal()] =
+            new AxisMesh(
+                planes[axis.ordinal()],
+                strongPlanes(layout, planes, blockOfPart, axis),
+                controlAlong(axis, control, layout));
+      }
+    }
+    return meshes;
+  }
+
+  /** Where blocks and patches begin and end along the axes. */
+  private static double[][] planes(Layout layout, Set<Axis> oneCell, List<FacePatch> patches) {
     double[][] planes = new double[3][];
     for (Axis axis : Axis.values()) {
       planes[axis.ordinal()] = planes(layout, patches, axis);
@@ -162,21 +223,7 @@ public final class RectilinearGrid {
             "mesh", "one cell along " + axis + ", but blocks end inside the domain along it");
       }
     }
-    requireFew((double) (planes[0].length - 1) * (planes[1].length - 1) * (planes[2].length - 1));
-    int[] blockOfPart = paint(layout, planes, true);
-    double[][] lines = new double[3][];
-    for (Axis axis : Axis.values()) {
-      int a = axis.ordinal();
-      lines[a] =
-          oneCell.contains(axis)
-              ? planes[a]
-              : new AxisMesh(
-                      planes[a],
-                      strongPlanes(layout, planes, blockOfPart, axis),
-                      controlAlong(axis, control, layout))
-                  .lines();
-    }
-    return new RectilinearGrid(layout, lines);
+    return planes;
   }
 
   /** Widths along the angle are arcs at the domain's outer radius. */
@@ -186,7 +233,10 @@ public final class RectilinearGrid {
     }
     double radius = layout.domain().max().x();
     return new MeshControl(
-        control.largestCell() / radius, control.firstCell() / radius, control.growth());
+        control.largestCell() / radius,
+        control.firstCell() / radius,
+        control.growth(),
+        control.budget());
   }
 
   /** Where blocks and patches begin and end along an axis. */
@@ -223,6 +273,7 @@ public final class RectilinearGrid {
       int kEnd = nearest(lines[2], box.max().z());
       int iStart = nearest(lines[0], box.min().x());
       for (int k = nearest(lines[2], box.min().z()); k < kEnd; k++) {
+        requireNotInterrupted();
         for (int j = nearest(lines[1], box.min().y()); j < jEnd; j++) {
           int row = nx * (j + ny * k);
           if (cylinder == null) {
@@ -238,6 +289,17 @@ public final class RectilinearGrid {
       }
     }
     return blockOfCell;
+  }
+
+  /**
+   * Looks for an interrupt: making a large grid takes seconds, and whoever waits may stop it.
+   *
+   * @throws CancellationException if the thread is interrupted
+   */
+  public static void requireNotInterrupted() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted while making a grid");
+    }
   }
 
   /** The cylinder that a block fills; null if it fills its box. */

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
@@ -139,7 +140,8 @@ class RectilinearGridTest {
     assertTrue(
         thrown
             .getMessage()
-            .endsWith(" cells are more than 50000000; make the largest or the first cell larger"),
+            .startsWith(
+                "grid: 1.00003e+12 cells would take about 500013 GB and 47223.4 h; allowed"),
         thrown.getMessage());
   }
 
@@ -151,7 +153,73 @@ class RectilinearGridTest {
           assertThrows(
               InvalidInputException.class,
               () -> RectilinearGrid.of(layout, MeshControl.uniform(cell), Set.of(Axis.Y, Axis.Z)));
-      assertTrue(thrown.getMessage().contains(" cells are more than "), thrown.getMessage());
+      assertTrue(thrown.getMessage().contains(" allowed are 2000000 cells"), thrown.getMessage());
+    }
+  }
+
+  @Test
+  void refusalBlamesTheLongestOrTheThinnest() {
+    GridBudget small = new GridBudget(10_000, Long.MAX_VALUE);
+    Layout lump = new Layout(List.of(new Block.Solid("a", Box.ofSize(1, 2.8, 1), FOAM)));
+    InvalidInputException large =
+        assertThrows(
+            InvalidInputException.class,
+            () -> RectilinearGrid.of(lump, MeshControl.uniform(0.05).within(small)));
+    assertTrue(
+        large.getMessage().endsWith("Most lie along y, 56: all is 2800 mm long."),
+        large.getMessage());
+    Layout sheet =
+        new Layout(
+            List.of(
+                new Block.Solid("a", Box.ofSize(1, 1, 1), FOAM),
+                new Block.Solid(
+                    "film", new Box(new Point(0, 0, 0.5), new Point(1, 1, 0.50001)), STEEL)));
+    InvalidInputException thin =
+        assertThrows(
+            InvalidInputException.class,
+            () -> RectilinearGrid.of(sheet, MeshControl.uniform(0.05).within(small)));
+    assertTrue(
+        thin.getMessage().endsWith(": a layer at z = 500 mm is only 0.01 mm thick."),
+        thin.getMessage());
+  }
+
+  @Test
+  void sizeIsKnownBeforeTheGrid() {
+    Layout layout =
+        new Layout(
+            List.of(new Block.Solid("a", box(0, 3), FOAM), new Block.Solid("b", box(1, 3), STEEL)));
+    MeshControl mesh = MeshControl.graded(0.1, 0.01);
+    RectilinearGrid grid = RectilinearGrid.of(layout, mesh);
+    GridSize size = RectilinearGrid.size(layout, mesh);
+    assertEquals(grid.cellCount(), size.cells());
+    assertEquals(grid.count(Axis.X), size.along(Axis.X));
+    // no lines are placed for a grid of this size
+    assertTrue(RectilinearGrid.size(layout, MeshControl.uniform(1e-9)).cells() > 2.9e27);
+  }
+
+  @Test
+  void memoryIsPartOfTheBudget() {
+    Layout layout = new Layout(List.of(new Block.Solid("a", Box.ofSize(1, 1, 1), FOAM)));
+    GridSize size = RectilinearGrid.size(layout, MeshControl.uniform(0.1));
+    GridBudget budget = new GridBudget(1331, 1_000_000);
+    budget.require(size);
+    InvalidInputException thrown =
+        assertThrows(InvalidInputException.class, () -> budget.requireReducible(size));
+    assertTrue(thrown.getMessage().contains("about 10 MB"), thrown.getMessage());
+    assertTrue(thrown.getMessage().contains("allowed are 1331 cells and 1 MB"));
+  }
+
+  @Test
+  void anInterruptStopsTheMaking() {
+    Layout layout =
+        new Layout(
+            List.of(new Block.Solid("a", box(0, 3), FOAM), new Block.Solid("b", box(1, 3), STEEL)));
+    Thread.currentThread().interrupt();
+    try {
+      assertThrows(
+          CancellationException.class, () -> RectilinearGrid.of(layout, MeshControl.uniform(0.1)));
+    } finally {
+      assertTrue(Thread.interrupted());
     }
   }
 

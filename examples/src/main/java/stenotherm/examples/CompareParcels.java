@@ -20,6 +20,8 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
+import stenotherm.grid.GridBudget;
+import stenotherm.grid.MeshControl;
 import stenotherm.report.Comparison;
 import stenotherm.report.ComparisonReport;
 import stenotherm.report.Judged;
@@ -64,6 +66,7 @@ public final class CompareParcels implements Callable<Integer> {
 
   private static final String SHIPPED = "cold-night.yaml";
   private static final int MOST_THREADS = 256;
+  private static final long MOST_CELLS = 2_000_000_000;
 
   @Parameters(
       arity = "0..1",
@@ -92,6 +95,15 @@ public final class CompareParcels implements Callable<Integer> {
       hidden = true,
       description = "Cell widths times this, for quick tries (2) and convergence studies (0.7).")
   private double meshScale = 1;
+
+  @Option(
+      names = "--most-cells",
+      paramLabel = "N",
+      description = {
+        "Largest grid of a packing. Default: ${DEFAULT-VALUE}.",
+        "Its memory may be half of what java -Xmx gives."
+      })
+  private long mostCells = GridBudget.standard().cells();
 
   @Spec private @Nullable CommandSpec spec;
 
@@ -162,7 +174,9 @@ public final class CompareParcels implements Callable<Integer> {
   }
 
   private List<Judged> compare(Scenario scenario) {
-    TransitSettings settings = TransitSettings.standard().meshScaled(meshScale);
+    TransitSettings usual = TransitSettings.standard().meshScaled(meshScale);
+    MeshControl mesh = usual.mesh().within(GridBudget.standard().withCells(mostCells));
+    TransitSettings settings = new TransitSettings(mesh, usual.interval(), usual.stepping());
     Progress progress = new Progress(err());
     try {
       return Comparison.run(scenario, settings, threads, progress::show);
@@ -176,6 +190,10 @@ public final class CompareParcels implements Callable<Integer> {
     if (threads < 1 || threads > MOST_THREADS) {
       throw new ParameterException(
           command, "--threads: " + threads + " must be within 1 to " + MOST_THREADS);
+    }
+    if (mostCells < 1 || mostCells > MOST_CELLS) {
+      throw new ParameterException(
+          command, "--most-cells: " + mostCells + " must be within 1 to " + MOST_CELLS);
     }
     if (!(meshScale >= 0.25 && meshScale <= 4)) {
       throw new ParameterException(

@@ -16,8 +16,12 @@ import stenotherm.decision.Assessment;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Assessor;
 import stenotherm.decision.DelayMargin;
+import stenotherm.grid.GridBudget;
+import stenotherm.grid.GridSize;
+import stenotherm.grid.RectilinearGrid;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
+import stenotherm.transit.Solver;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 
@@ -50,11 +54,12 @@ public final class Comparison {
    *
    * @param scenario what to compare
    * @param settings how finely
-   * @param threads how many packings to judge at a time; those that are left over share the work of
-   *     each
+   * @param threads how many packings to judge at a time, fewer if more would not fit in the memory
+   *     that the mesh may take; those that are left over share the work of each
    * @param percentListener told of every new percentage that is done, one call at a time
    * @return a row for each packing in the scenario's order; where it has warmers, one more without
-   * @throws InvalidInputException if the scenario does not fit together
+   * @throws InvalidInputException if the scenario does not fit together, or a packing's grid would
+   *     be larger than the mesh allows, which is found before any work
    * @throws CancellationException if the calling thread was interrupted
    * @throws IllegalStateException if a run failed
    */
@@ -67,8 +72,32 @@ public final class Comparison {
         parcels.add(new Packed(packing.withoutWarmers(), true));
       }
     }
+    int atATime = Math.min(threads, mostAtATime(scenario.packings(), settings));
     TransitSettings each = settings.withThreads(Math.max(1, threads / parcels.size()));
-    return new Comparison(scenario, each, parcels.size(), percentListener).run(parcels, threads);
+    return new Comparison(scenario, each, parcels.size(), percentListener).run(parcels, atATime);
+  }
+
+  /** Refuses grids that are too large before any work, and counts how many fit in the memory. */
+  private static int mostAtATime(List<Parcel> packings, TransitSettings settings) {
+    GridBudget budget = settings.mesh().budget();
+    double most = 1;
+    for (Parcel packing : packings) {
+      GridSize size = RectilinearGrid.size(packing.layout(), settings.mesh());
+      boolean stepped =
+          settings.solver() == Solver.FULL
+              || packing.packs().stream().anyMatch(pack -> pack.pack().melts());
+      try {
+        if (stepped) {
+          budget.require(size);
+        } else {
+          budget.requireReducible(size);
+        }
+      } catch (InvalidInputException fault) {
+        throw new InvalidInputException("packing '" + packing.name() + "'", fault.getMessage());
+      }
+      most = Math.max(most, stepped ? size.bytes() : size.bytesToReduce());
+    }
+    return (int) Math.max(1, Math.min(Integer.MAX_VALUE, budget.bytes() / most));
   }
 
   /** A packing, perhaps stripped of the warmers that the scenario gives it. */

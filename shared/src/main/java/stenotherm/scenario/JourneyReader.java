@@ -27,8 +27,10 @@ import stenotherm.text.ScalarNode;
 
 /** Reads the journey of a scenario. */
 final class JourneyReader {
-  /** More than any journey; keeps dates within what calendars can count. */
-  static final double LONGEST_JOURNEY = Times.fromDays(365);
+  /** More than any journey with an animal; keeps what is read of it small. */
+  static final double LONGEST_JOURNEY = Times.fromDays(30);
+
+  private static final int MOST_LEGS = 100;
 
   private static final String TEMPLATE = "template";
   private static final String LEGS = "legs";
@@ -128,6 +130,9 @@ final class JourneyReader {
   /** A journey whose legs the file gives. */
   private Journey written(Trip trip) {
     List<MappingNode> nodes = trip.journey().require(LEGS).asSequence().mappings();
+    if (nodes.size() > MOST_LEGS) {
+      throw trip.journey().require(LEGS).fail("must have at most " + MOST_LEGS + " legs");
+    }
     List<LegReader> readers = new ArrayList<>();
     double time = 0;
     for (MappingNode each : nodes) {
@@ -215,7 +220,7 @@ final class JourneyReader {
     if (planned + slack > LONGEST_JOURNEY) {
       throw trip.journey()
           .node()
-          .fail("must not be longer than 365 d, with its delays and its hold");
+          .fail("must not be longer than 30 d, with its delays and its hold");
     }
     return new Weather(
         assumptions, trip.sealed(), trip.sealing(), trip.sites().origin().place(), planned, slack);
@@ -265,11 +270,7 @@ final class JourneyReader {
       }
     }
     int leg = node.piece(parts.group(2)).choice(Collections.unmodifiableMap(legs));
-    Journey delayed = node.locate(() -> journey.delayed(leg, delay));
-    if (delayed.legs().get(leg).delay() + hold > LONGEST_DELAY) {
-      throw node.fail("must not be longer than 30 d together with the hold");
-    }
-    return delayed;
+    return node.locate(() -> journey.delayed(leg, delay));
   }
 
   private void addFilms() {

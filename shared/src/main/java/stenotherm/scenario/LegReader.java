@@ -200,7 +200,7 @@ final class LegReader {
     if (start + lasting() + hold > JourneyReader.LONGEST_JOURNEY) {
       throw section
           .require(section.has("until") ? "until" : "for")
-          .fail("makes the journey longer than 365 d, with its hold");
+          .fail("makes the journey longer than 30 d, with its hold");
     }
   }
 
@@ -282,12 +282,10 @@ final class LegReader {
   private Air named(ScalarNode node, Situation situation, Weather weather) {
     section.assumptions().situation(situation);
     boolean follows = situation.rule().followsOutdoors();
+    Range times = weather.times(start, lasting(), situation.rule().lag());
     TimeFunction course =
         node.locate(
-            () ->
-                follows
-                    ? situation.rule().course(weather.outdoors(site), weather.times())
-                    : situation.rule().course(NO_WEATHER, weather.times()));
+            () -> situation.rule().course(follows ? weather.outdoors(site) : NO_WEATHER, times));
     return new Air(
         course,
         situation.spread() + (follows ? site.spread() : 0),
@@ -312,7 +310,8 @@ final class LegReader {
     }
     double lag = lagText == null ? 0 : node.piece(lagText).duration();
     double warmer = offset;
-    return node.locate(() -> Ambient.following(outdoors, weather.times(), warmer, lag));
+    Range times = weather.times(start, lasting(), Math.max(0, lag));
+    return node.locate(() -> Ambient.following(outdoors, times, warmer, lag));
   }
 
   /** Readings at clock times; before the first and after the last the temperature stays. */

@@ -26,6 +26,9 @@ final class Weather {
   private static final Source GIVEN =
       Source.assumed("daily low and high as the scenario file gives them");
 
+  /** What is left of a start after this many lags, 2e-9 of it, is below round-off. */
+  private static final double LAGS_BEFORE = 20;
+
   private final Assumptions assumptions;
   private final ScalarNode sealed;
   private final LocalDateTime sealing;
@@ -33,6 +36,7 @@ final class Weather {
   private final double end;
   private final double slack;
   private final Map<DescribedPlace, DailyExtremes> courses = new HashMap<>();
+  private final Map<GivenDays, DailyExtremes> given = new HashMap<>();
 
   /** Weather until a planned end, in time since sealing, and for delays after it [s]. */
   Weather(
@@ -55,6 +59,15 @@ final class Weather {
     return slack;
   }
 
+  /**
+   * How long the air of a leg is needed [s]: until it ends with all delays and the hold, and before
+   * it for as many lags that its start no longer shows.
+   */
+  Range times(double start, double lasting, double lag) {
+    return new Range(
+        Math.max(0, start - LAGS_BEFORE * lag), Math.min(end, start + lasting + slack));
+  }
+
   /** How long the weather is needed: from sealing to the end of the hold [s]. */
   Range times() {
     return new Range(0, end);
@@ -73,6 +86,13 @@ final class Weather {
 
   /** A daily course from one low and high for all days [K against s since sealing]. */
   DailyExtremes daily(DescribedPlace site, Range range) {
+    return given.computeIfAbsent(new GivenDays(site, range), each -> allDays(site, range));
+  }
+
+  /** A low and high that legs at a place share. */
+  private record GivenDays(DescribedPlace site, Range range) {}
+
+  private DailyExtremes allDays(DescribedPlace site, Range range) {
     List<Range> days = new ArrayList<>();
     for (LocalDate day = firstDay(site); !day.isAfter(lastDay(site)); day = day.plusDays(1)) {
       days.add(range);

@@ -425,7 +425,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "delay: [1 h in road, 2 h in porch]",
             "delay: 29 d 20 h in road",
-            "s.yaml:11:10: journey.delay: must not be longer than 30 d together with the hold"),
+            "s.yaml:8:3: journey: must not be longer than 30 d, with its delays and its hold"),
         arguments(
             "delay: [1 h in road, 2 h in porch]",
             "delay: 40 d in road",
