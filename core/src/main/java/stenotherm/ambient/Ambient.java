@@ -13,9 +13,6 @@ import stenotherm.base.Times;
  * <p>Stateless, thus thread-safe; so are the functions it makes.
  */
 public final class Ambient {
-  /** Colder and hotter than any air at the ground or in a vehicle [K]. */
-  private static final Range TEMPERATURES = new Range(180, 400);
-
   private static final Range OFFSETS = new Range(-60, 60);
   private static final Range LAGS = new Range(0, 7 * Times.DAY);
 
@@ -26,7 +23,7 @@ public final class Ambient {
    *
    * @param temperature the temperature [K]
    * @return the function, defined at all times
-   * @throws InvalidInputException if the temperature is not within 180 K to 400 K
+   * @throws InvalidInputException if the temperature is not within 200 K to 350 K
    */
   public static TimeFunction constant(double temperature) {
     return TimeFunction.constant(checked("ambient temperature", temperature));
@@ -40,7 +37,7 @@ public final class Ambient {
    * @return the function; before the first and after the last reading it throws {@link
    *     InvalidInputException}
    * @throws InvalidInputException if there are fewer than two readings, the time is not finite or a
-   *     reading is not within 180 K to 400 K
+   *     reading is not within 200 K to 350 K
    */
   public static TimeFunction hourly(double firstTime, double[] temperatures) {
     Checks.finite("time of the first hourly reading", firstTime, "s");
@@ -60,7 +57,7 @@ public final class Ambient {
    * @return the function; before the first and after the last reading it throws {@link
    *     InvalidInputException}
    * @throws InvalidInputException if there are fewer than two readings, the columns differ in
-   *     length, the times do not ascend or a reading is not within 180 K to 400 K
+   *     length, the times do not ascend or a reading is not within 200 K to 350 K
    */
   public static TimeFunction series(double[] times, double[] temperatures) {
     if (temperatures.length < 2) {
@@ -87,8 +84,8 @@ public final class Ambient {
    * @param offset how much warmer it is on average [K], -60 to 60
    * @param lag time constant [s], 0 to 7 days; 0 for none
    * @return the function; at other times it throws {@link InvalidInputException}
-   * @throws InvalidInputException if a value is out of its range or the outdoor temperature is not
-   *     known
+   * @throws InvalidInputException if a value is out of its range, the outdoor temperature is not
+   *     known, or the result is not within 200 K to 350 K
    */
   public static TimeFunction following(
       TimeFunction outdoors, Range times, double offset, double lag) {
@@ -107,9 +104,7 @@ public final class Ambient {
         "lag of the ambient temperature", lag, LAGS, "s", "Lags are in seconds: 1 h is 3600 s.");
   }
 
-  /** Narrow enough to tell kelvin from degrees Celsius or Fahrenheit. */
   static double checked(String field, double temperature) {
-    return Checks.within(
-        field, temperature, TEMPERATURES, "K", "Temperatures are in kelvin: 20 °C is 293.15 K.");
+    return Checks.parcelTemperature(field, temperature);
   }
 }

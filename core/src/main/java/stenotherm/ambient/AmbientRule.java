@@ -69,7 +69,7 @@ public sealed interface AmbientRule {
   /**
    * Air that is heated or cooled to one temperature.
    *
-   * @param temperature the temperature [K], 180 to 400
+   * @param temperature the temperature [K], 200 to 350
    */
   record Held(double temperature) implements AmbientRule {
     /**

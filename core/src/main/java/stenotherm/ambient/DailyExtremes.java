@@ -30,7 +30,7 @@ public final class DailyExtremes implements TimeFunction {
    *     for [s]; negative if the clock starts later, for example -54 000 s if time zero is 15:00
    * @param days low and high of each day [K], at least one day; copied
    * @param shape the course of a day, its hours on the clock whose midnight is meant
-   * @throws InvalidInputException if there is no day, a temperature is not within 180 K to 400 K or
+   * @throws InvalidInputException if there is no day, a temperature is not within 200 K to 350 K or
    *     the midnight is not finite
    */
   public DailyExtremes(double firstMidnight, List<Range> days, DiurnalShape shape) {

@@ -42,6 +42,8 @@ final class LaggedFunction implements TimeFunction {
         beforeNext[knot] = input.before(knots[knot + 1]);
         lagged[knot + 1] = laggedAt(knot, knots[knot + 1]);
       }
+      Ambient.checked(
+          "ambient temperature with its offset", offset + (lag == 0 ? after : lagged)[knot]);
     }
   }
 

@@ -10,6 +10,9 @@ import java.util.Locale;
  * <p>Stateless, thus thread-safe.
  */
 public final class Checks {
+  /** Colder and hotter than any parcel, and the air at the ground or in a vehicle [K]. */
+  private static final Range PARCEL = new Range(200, 350);
+
   private Checks() {}
 
   /**
@@ -128,6 +131,20 @@ public final class Checks {
         new Range(1, 5000),
         "K",
         "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
+  }
+
+  /**
+   * Checks that a temperature is one that a parcel may have or meet: narrow enough to tell kelvin
+   * from degrees Celsius or Fahrenheit.
+   *
+   * @param field name of the input
+   * @param value the temperature [K]
+   * @return the temperature
+   * @throws InvalidInputException if the value is not within 200 K to 350 K
+   */
+  public static double parcelTemperature(String field, double value) {
+    return within(
+        field, value, PARCEL, "K", "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
   }
 
   /**

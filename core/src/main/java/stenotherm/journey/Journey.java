@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.TimeFunction;
 
 /**
  * What a sealed parcel goes through, leg after leg.
@@ -12,24 +13,50 @@ import stenotherm.base.InvalidInputException;
  * <p>A value, thus thread-safe.
  *
  * @param sealing when the parcel is sealed, on the clock of the first leg's place
- * @param startTemperature temperature of everything in the parcel at sealing [K]
+ * @param startTemperature temperature of everything in the parcel at sealing [K], 200 to 350
  * @param legs the legs in their order, at least one
  */
 public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> legs) {
   /**
    * Checks the start, that there is a leg, and that tables of sunlight cover their legs.
    *
-   * @throws stenotherm.base.InvalidInputException if there is no leg, the temperature is not
-   *     absolute, or a table of sunlight begins after its leg or ends before it, delay included,
+   * @throws stenotherm.base.InvalidInputException if there is no leg, the start temperature
+   *     or a temperature that a leg meets is not within 200 K to 350 K, or a table of sunlight begins after its leg or ends before it, delay included,
    *     with a row that is not 0
    */
   public Journey {
-    Checks.temperature("start temperature", startTemperature);
+    Checks.parcelTemperature("start temperature", startTemperature);
     legs = Checks.notEmpty("legs", legs);
     double start = 0;
     for (Leg leg : legs) {
+      checkTemperatures(leg, start);
       SunRecord.check(leg, start, start + leg.lasting());
       start += leg.lasting();
+    }
+  }
+
+  /** Looks at the air of a leg and at what touches the parcel, at the start and where they bend. */
+  private static void checkTemperatures(Leg leg, double start) {
+    String of = " of leg '" + leg.name() + "'";
+    Surroundings surroundings = leg.surroundings();
+    checkTemperature("ambient temperature" + of, surroundings.ambient(), start, leg);
+    for (Contact contact : surroundings.contacts()) {
+      contact
+          .condition()
+          .neighbour()
+          .ifPresent(
+              neighbour ->
+                  checkTemperature(
+                      "temperature of a neighbour" + of, neighbour.temperature(), start, leg));
+    }
+  }
+
+  private static void checkTemperature(
+      String field, TimeFunction temperature, double start, Leg leg) {
+    Checks.parcelTemperature(field, temperature.at(start));
+    for (double time : temperature.breakpoints(start, start + leg.lasting())) {
+      Checks.parcelTemperature(field, temperature.before(time));
+      Checks.parcelTemperature(field, temperature.at(time));
     }
   }
 

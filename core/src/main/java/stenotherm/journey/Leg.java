@@ -67,7 +67,7 @@ public record Leg(
    * @param place where, for the local clock
    * @param duration how long [s]
    * @param ambient temperature of air and surroundings over the time since sealing [K against s]
-   * @param ambientSpread uncertainty of the ambient temperature, plus or minus [K], 0 or above
+   * @param ambientSpread uncertainty of the ambient temperature, plus or minus [K], 0 to 30
    * @param films films of the faces
    * @param source where ambient and duration come from
    */

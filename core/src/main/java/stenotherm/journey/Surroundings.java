@@ -7,6 +7,7 @@ import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
+import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 
 /**
@@ -15,7 +16,7 @@ import stenotherm.base.TimeFunction;
  * <p>A value, thus thread-safe.
  *
  * @param ambient temperature of air and surroundings over the time since sealing [K against s]
- * @param spread uncertainty of the ambient temperature, plus or minus [K], 0 or above
+ * @param spread uncertainty of the ambient temperature, plus or minus [K], 0 to 30
  * @param films films of the faces
  * @param orientation how the parcel lies
  * @param altitude altitude whose pressure the air has [m]; thin air carries off less heat
@@ -30,14 +31,16 @@ public record Surroundings(
     double altitude,
     Sunshine sunshine,
     List<Contact> contacts) {
+  private static final Range SPREADS = new Range(0, 30);
+
   /**
    * Checks the values.
    *
-   * @throws InvalidInputException if the spread is negative, the altitude is out of its range or
+   * @throws InvalidInputException if the spread is out of its range, the altitude is out of its range or
    *     the sun shines on a part of the face that the parcel rests on
    */
   public Surroundings {
-    Checks.notNegative("ambient spread", spread, "K");
+    checkedSpread("ambient spread", spread);
     StandardAtmosphere.checked("altitude", altitude);
     contacts = List.copyOf(contacts);
     for (Contact contact : contacts) {
@@ -50,13 +53,26 @@ public record Surroundings(
   }
 
   /**
+   * Checks how uncertain an ambient temperature is.
+   *
+   * @param field name of the input
+   * @param spread the uncertainty, plus or minus [K]
+   * @return the spread
+   * @throws InvalidInputException if it is not within 0 K to 30 K
+   */
+  public static double checkedSpread(String field, double spread) {
+    return Checks.within(
+        field, spread, SPREADS, "K", "It is a difference: 9 F° of difference are 5 K.");
+  }
+
+  /**
    * Surroundings at sea level in which a parcel stands upright, out of the sun.
    *
    * @param ambient temperature of air and surroundings [K against s since sealing]
-   * @param spread uncertainty of that temperature, plus or minus [K], 0 or above
+   * @param spread uncertainty of that temperature, plus or minus [K], 0 to 30
    * @param films films of the faces
    * @return the surroundings
-   * @throws stenotherm.base.InvalidInputException if the spread is negative
+   * @throws stenotherm.base.InvalidInputException if the spread is out of its range
    */
   public static Surroundings of(TimeFunction ambient, double spread, FaceFilms films) {
     return new Surroundings(

@@ -24,11 +24,12 @@ public record Bedding(String name, Material material, double thickness, double w
   /**
    * Checks the numbers.
    *
-   * @throws stenotherm.base.InvalidInputException if the name is blank, the thickness not above 0
+   * @throws stenotherm.base.InvalidInputException if the name is blank, the material melts, the thickness not above 0
    *     or the water negative
    */
   public Bedding {
     Checks.name("bedding name", name);
+    WallLayer.requireSolid("bedding", material);
     Checks.positive("thickness of the " + name, thickness, "m");
     Checks.notNegative("water per dry mass of the " + name, waterPerDryMass, "kg/kg");
   }

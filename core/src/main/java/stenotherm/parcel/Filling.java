@@ -43,6 +43,15 @@ public sealed interface Filling {
    * @param material the fill
    */
   record Loose(Material material) implements Filling {
+    /**
+     * Checks the material.
+     *
+     * @throws stenotherm.base.InvalidInputException if it melts
+     */
+    public Loose {
+      WallLayer.requireSolid("fill", material);
+    }
+
     @Override
     public Loose at(double position) {
       return new Loose(material.at(position));

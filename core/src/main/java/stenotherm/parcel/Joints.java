@@ -22,11 +22,14 @@ import stenotherm.material.AirLayer;
  * @param overlap the three axes: panels normal to the first reach over all others, those normal to
  *     the second over those normal to the third
  * @param firstShell the outermost shell that is made of panels, 0 for the outermost of all
- * @param gap width of the gap between panels [m], 0 to 0.01; 0 for one piece, or glued without a
- *     gap
+ * @param gap width of the gap between panels [m], 1e-5 to 0.01; 0 for one piece, or glued without
+ *     a gap
  */
 public record Joints(List<Axis> overlap, int firstShell, double gap) {
   private static final Range GAPS = new Range(0, 0.01);
+
+  /** The roughness of cut foam and of board is larger [m]. */
+  private static final double NARROWEST = 1e-5;
 
   /** Lid and floor over the sides, y sides over x sides, no gaps. */
   public static final Joints NONE = new Joints(List.of(Axis.Z, Axis.Y, Axis.X), 0, 0);
@@ -49,6 +52,13 @@ public record Joints(List<Axis> overlap, int firstShell, double gap) {
       throw new InvalidInputException("first shell of panels", firstShell + " must be 0 or above");
     }
     Checks.within("gap between panels", gap, GAPS, "m", "A wider gap is an opening.");
+    if (gap > 0 && gap < NARROWEST) {
+      throw new InvalidInputException(
+          "gap between panels",
+          Checks.show(gap, "m")
+              + " is narrower than any joint; write 0 for none, or at least "
+              + Checks.show(NARROWEST, "m"));
+    }
   }
 
   boolean areIn(int shell) {

@@ -57,10 +57,10 @@ public sealed interface PackStart {
     /**
      * Checks the temperature.
      *
-     * @throws stenotherm.base.InvalidInputException if it is not absolute
+     * @throws stenotherm.base.InvalidInputException if it is not within 200 K to 350 K
      */
     public AtTemperature {
-      Checks.temperature("start temperature of a pack", temperature);
+      Checks.parcelTemperature("start temperature of a pack", temperature);
     }
 
     @Override

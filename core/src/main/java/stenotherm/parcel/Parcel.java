@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -47,6 +48,9 @@ public record Parcel(
   /** How far things may overlap by round-off [m]. */
   static final double ROUND_OFF = 1e-9;
 
+  /** Longer than any box in which small animals travel [m]. */
+  private static final double LARGEST = 2;
+
   /** Name of the block between walls and contents, fill or air. */
   static final String FILL = "fill";
 
@@ -74,7 +78,8 @@ public record Parcel(
   /**
    * Checks that everything fits.
    *
-   * @throws InvalidInputException if the name is blank, there is no container, a name occurs twice
+   * @throws InvalidInputException if the name is blank, there is no container, the box is longer
+   *     than 2 m, the walls leave no room, a name occurs twice
    *     or is that of a part of the parcel, or two things overlap or one sticks out of the cavity;
    *     the message gives the packing, both names and by how many millimetres
    */
@@ -121,14 +126,32 @@ public record Parcel(
     }
   }
 
+  /**
+   * Checks an outer box and its walls before anything is put into it.
+   *
+   * @param outer outer box [m]
+   * @param walls layers of the six faces
+   * @throws InvalidInputException if the box is longer than 2 m along an axis, or the walls leave no
+   *     room inside
+   */
+  public static void requireFits(Box outer, Walls walls) {
+    for (Axis axis : Axis.values()) {
+      if (outer.size(axis) > LARGEST) {
+        throw new InvalidInputException(
+            "outer box",
+            LengthText.of(outer) + " is longer than " + LengthText.of(LARGEST) + " along " + axis);
+      }
+    }
+    walls.inside(outer, walls.shells());
+  }
+
   private static Box cavity(String packing, Box outer, Walls walls) {
     try {
-      return walls.inside(outer, walls.shells());
+      requireFits(outer, walls);
     } catch (InvalidInputException fault) {
-      throw refusal(
-          packing,
-          fault.field() + " " + fault.problem() + "; the outer box is " + LengthText.of(outer));
+      throw refusal(packing, fault.field() + " " + fault.problem());
     }
+    return walls.inside(outer, walls.shells());
   }
 
   private static List<Item> items(

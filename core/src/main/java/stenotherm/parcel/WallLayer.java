@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.material.Material;
 
 /**
@@ -15,10 +16,19 @@ public record WallLayer(Material material, double thickness) {
   /**
    * Checks the thickness.
    *
-   * @throws stenotherm.base.InvalidInputException if it is not above 0
+   * @throws stenotherm.base.InvalidInputException if it is not above 0, or the material melts
    */
   public WallLayer {
     Checks.positive("thickness of a layer of " + material.name(), thickness, "m");
+    requireSolid("layer of " + material.name(), material);
+  }
+
+  /** Refuses what melts: only packs may, because only they are stepped cell by cell. */
+  static void requireSolid(String field, Material material) {
+    if (material.behaviour().phaseChange().isPresent()) {
+      throw new InvalidInputException(
+          field, "'" + material.name() + "' melts, which only a pack may");
+    }
   }
 
   /** The layer at a position in its range of conductivity. */

@@ -144,7 +144,10 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
       if (!(max[axis.ordinal()] > min[axis.ordinal()])) {
         throw new InvalidInputException(
             "walls",
-            "leave no room inside along " + axis + "; make the box larger or the walls thinner");
+            "leave no room inside along "
+                + axis
+                + "; make the box larger or the walls thinner; the outer box is "
+                + LengthText.of(outer));
       }
     }
     return new Box(new Point(min[0], min[1], min[2]), new Point(max[0], max[1], max[2]));

@@ -62,11 +62,22 @@ class LaggedFunctionTest {
   @Test
   void withoutALagItIsTheOutdoorAir() {
     TimeFunction jump =
-        TimeFunction.table(new double[] {0, HOUR, HOUR, 900 * HOUR}, new double[] {1, 1, 2, 3});
+        TimeFunction.table(new double[] {0, HOUR, HOUR, 900 * HOUR}, new double[] {271, 271, 272, 273});
     TimeFunction ramp = Ambient.following(jump, DAYS, 10, 0);
-    assertEquals(11, ramp.before(HOUR));
-    assertEquals(12, ramp.at(HOUR));
+    assertEquals(281, ramp.before(HOUR));
+    assertEquals(282, ramp.at(HOUR));
     assertArrayEquals(new double[] {HOUR}, ramp.breakpoints(0, 2 * HOUR));
+  }
+
+  @Test
+  void theOffsetMustNotLeaveWhatAirMayBe() {
+    for (double lag : new double[] {0, HOUR}) {
+      InvalidInputException thrown =
+          assertThrows(
+              InvalidInputException.class,
+              () -> Ambient.following(TimeFunction.constant(300), DAYS, 55, lag));
+      assertTrue(thrown.getMessage().startsWith("ambient temperature with its offset: 355 K"));
+    }
   }
 
   @Test

@@ -189,6 +189,38 @@ class ParcelTest {
   }
 
   @Test
+  void noParcelIsLongerThanTwoMetres() {
+    assertRefused(
+        "packing 'sample': outer box 2100.0 x 300.0 x 200.0 mm (82.68 x 11.81 x 7.87 in) is longer"
+            + " than 2000.0 mm (78.74 in) along X",
+        () ->
+            new Parcel(
+                "sample",
+                Box.ofSize(2.1, 0.3, 0.2),
+                Packings.WALLS,
+                Filling.none(),
+                List.of(Packings.cup("cup", MIDDLE)),
+                List.of(),
+                List.of()));
+  }
+
+  @Test
+  void onlyPacksMelt() {
+    String reason = "'gel pack' melts, which only a pack may";
+    assertRefused("layer of gel pack: " + reason, () -> new WallLayer(Materials.GEL_PACK, 0.02));
+    assertRefused("fill: " + reason, () -> new Filling.Loose(Materials.GEL_PACK));
+    assertRefused("bedding: " + reason, () -> new Bedding("gel", Materials.GEL_PACK, 0.01, 0));
+  }
+
+  @Test
+  void noJointIsNarrowerThanItsRoughness() {
+    assertRefused(
+        "gap between panels: 1.00000e-12 m is narrower than any joint; write 0 for none, or at"
+            + " least 1.00000e-05 m",
+        () -> new Joints(Joints.NONE.overlap(), 0, 1e-12));
+  }
+
+  @Test
   void wallsMustLeaveRoom() {
     assertRefused(
         "packing 'sample': walls leave no room inside along Y; make the box larger or the walls"

@@ -12,6 +12,7 @@ import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Joints;
+import stenotherm.parcel.Parcel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.text.MappingNode;
@@ -101,28 +102,37 @@ final class BoxReader {
     return gapNode.locate(() -> new Joints(overlap, board.size(), gap));
   }
 
-  /** The outer box. */
+  /** The outer box, into which the walls fit. */
   Box box() {
     Node node = packing.require("box");
+    Box outer = outer(node);
+    return node.locate(
+        () -> {
+          Parcel.requireFits(outer, walls);
+          return outer;
+        });
+  }
+
+  private Box outer(Node node) {
     if (node instanceof ScalarNode scalar) {
       return BoxSizes.all().stream()
           .filter(size -> size.name().equalsIgnoreCase(scalar.text()))
           .findFirst()
           .map(size -> named(scalar, size))
-          .orElseGet(() -> outer(scalar));
+          .orElseGet(() -> ofSize(scalar));
     }
     KeyedSection box = KeyedSection.of(node, Vocabulary.BOX, packing.assumptions());
     if (box.has("outer") == box.has("inner")) {
       throw node.fail("must have either outer or inner dimensions");
     }
     if (box.has("outer")) {
-      return outer(box.require("outer").asScalar());
+      return ofSize(box.require("outer").asScalar());
     }
     Size size = box.require("inner").asScalar().size();
     return node.locate(() -> walls.around(new Dimensions(size.x(), size.y(), size.z())));
   }
 
-  private static Box outer(ScalarNode node) {
+  private static Box ofSize(ScalarNode node) {
     Size size = node.size();
     return node.locate(() -> Box.ofSize(size.x(), size.y(), size.z()));
   }

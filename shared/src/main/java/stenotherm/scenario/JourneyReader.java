@@ -13,7 +13,6 @@ import stenotherm.ambient.SolarAbsorptance;
 import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
 import stenotherm.base.Checks;
-import stenotherm.base.Range;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.journey.JourneyTemplate;
@@ -36,9 +35,6 @@ final class JourneyReader {
   private static final String LEGS = "legs";
   private static final String DELAY = "delay";
   private static final String SEALED = "sealed";
-
-  /** What a parcel may have at its start [K]. */
-  private static final Range TEMPERATURES = new Range(180, 400);
 
   private static final double LONGEST_DELAY = Times.fromDays(30);
 
@@ -123,8 +119,7 @@ final class JourneyReader {
   private static double start(KeyedSection journey) {
     ScalarNode node = journey.value("start").asScalar();
     double temperature = node.temperature();
-    return node.locate(
-        () -> Checks.within("temperature", temperature, TEMPERATURES, "K", "20 °C is 293.15 K."));
+    return node.locate(() -> Checks.parcelTemperature("start", temperature));
   }
 
   /** A journey whose legs the file gives. */

@@ -19,7 +19,6 @@ import stenotherm.ambient.Situations;
 import stenotherm.ambient.StandardAtmosphere;
 import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
-import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
@@ -368,7 +367,7 @@ final class LegReader {
     String usual = Assumptions.number(air.spread()) + " K";
     Node node = section.value("spread", usual, air.basis());
     double spread = node.asScalar().temperatureDifference();
-    return node.locate(() -> Checks.notNegative("ambient spread", spread, "K"));
+    return node.locate(() -> Surroundings.checkedSpread("ambient spread", spread));
   }
 
   private FaceFilms films(Air air) {

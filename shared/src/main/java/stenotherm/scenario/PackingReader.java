@@ -104,7 +104,7 @@ final class PackingReader {
           "assumed");
       return Filling.none();
     }
-    return new Filling.Loose(Layers.material(fill));
+    return fill.locate(() -> new Filling.Loose(Layers.material(fill)));
   }
 
   private List<PlacedWarmer> warmers(KeyedSection packing, List<Container> containers) {

@@ -13,6 +13,7 @@ import stenotherm.ambient.DiurnalShape;
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.journey.Place;
+import stenotherm.journey.Surroundings;
 import stenotherm.sun.OpticalDepths;
 import stenotherm.sun.Sky;
 import stenotherm.text.MappingNode;
@@ -89,7 +90,7 @@ final class Sites {
     ZoneOffset offset = section.require("utc").asScalar().utcOffset();
     ScalarNode spreadNode = section.value("spread").asScalar();
     double spread = spreadNode.temperatureDifference();
-    spreadNode.locate(() -> Checks.notNegative("outdoor spread", spread, "K"));
+    spreadNode.locate(() -> Surroundings.checkedSpread("outdoor spread", spread));
     Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
     return new DescribedPlace(
         new Place(name, offset), node, days == null ? List.of() : days(days), spread, sun(section));

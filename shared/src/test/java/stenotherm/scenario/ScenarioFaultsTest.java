@@ -110,7 +110,7 @@ class ScenarioFaultsTest {
         arguments(
             "start: 21 °C",
             "start: -200 °C",
-            "s.yaml:8:10: journey.start: temperature: 73.15 K must lie between 180 K and 400 K. 20 °C is 293.15 K."),
+            "s.yaml:8:10: journey.start: 73.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
         arguments(
             "from: New York, UTC-5",
             "from: New Yrok, UTC-5",
@@ -162,7 +162,7 @@ class ScenarioFaultsTest {
         arguments(
             "ambient: 12 °C",
             "ambient: 300 °C",
-            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): ambient temperature: 573.15 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): ambient temperature: 573.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
         arguments(
             "ambient: 12 °C",
             "ambient: 12 °C, sun: yes",
@@ -182,7 +182,7 @@ class ScenarioFaultsTest {
         arguments(
             "spread: 1.5 K",
             "spread: -1.5 K",
-            "s.yaml:18:15: journey.legs[2].spread (doorstep): ambient spread: -1.5 K must be a finite number, 0 or above"),
+            "s.yaml:18:15: journey.legs[2].spread (doorstep): ambient spread: -1.5 K must lie between 0 K and 30 K. It is a difference: 9 F° of difference are 5 K."),
         arguments(
             "wind: 1 m/s",
             "wind: 30 m/s",
@@ -206,7 +206,7 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
-            "s.yaml:21:5: packings[0] (carton): walls leave no room inside along Z; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 40.0 mm (7.99 x 7.09 x 1.57 in)"),
+            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along Z; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 40.0 mm (7.99 x 7.09 x 1.57 in)"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",

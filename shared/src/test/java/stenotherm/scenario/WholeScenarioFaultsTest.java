@@ -473,7 +473,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "lows/highs: [60 to 80 °F, 16 to 27 °C]",
             "lows/highs: 60 to 80 K",
-            "s.yaml:12:15: journey.lows/highs: low of day 1: 60 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:12:15: journey.lows/highs: low of day 1: 60 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
         arguments(
             "name: Seattle, utc: UTC-7, latitude",
             "utc: UTC-7, latitude",
@@ -521,7 +521,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "spread: 4 K, lows",
             "spread: -4 K, lows",
-            "s.yaml:14:44: journey.to.spread: outdoor spread: -4 K must be a finite number, 0 or above"),
+            "s.yaml:14:44: journey.to.spread: outdoor spread: -4 K must lie between 0 K and 30 K. It is a difference: 9 F° of difference are 5 K."),
         arguments(
             "spread: 4 K, lows",
             "clouds: 10 %, lows",
@@ -617,7 +617,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "[05:00 18 °C, 11:00",
             "[05:00 518 °C, 11:00",
-            "s.yaml:25:16: journey.legs[4].ambient (van): ambient temperature, reading 1: 791.15 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:25:16: journey.legs[4].ambient (van): ambient temperature, reading 1: 791.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
         arguments(
             "[05:00 18 °C, 11:00 27 °C, 2014-07-11 14:00 30 °C]",
             "[]",
@@ -633,7 +633,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "neighbour: 30 °C",
             "neighbour: 300 °C",
-            "s.yaml:27:35: journey.legs[4].touches[0].neighbour (van): ambient temperature: 573.15 K must lie between 180 K and 400 K. Temperatures are in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:27:35: journey.legs[4].touches[0].neighbour (van): ambient temperature: 573.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
         arguments(
             "neighbour: 30 °C, along",
             "along",
@@ -721,7 +721,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, start: 500 °C}",
-            "s.yaml:6:71: journey.start: temperature: 773.15 K must lie between 180 K and 400 K. 20 °C is 293.15 K."),
+            "s.yaml:6:71: journey.start: 773.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, delay: 3 h in sorting hubb}",
