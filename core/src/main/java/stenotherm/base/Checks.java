@@ -103,9 +103,13 @@ public final class Checks {
    */
   public static double within(String field, double value, Range allowed, String unit, String hint) {
     if (!(value >= allowed.low() && value <= allowed.high())) {
+      // six digits may hide by how little it is outside
+      String shown = show(value, unit);
+      boolean isHidden =
+          shown.equals(show(allowed.low(), unit)) || shown.equals(show(allowed.high(), unit));
       throw new InvalidInputException(
           field,
-          show(value, unit)
+          (isHidden ? value + " " + unit : shown)
               + " must lie between "
               + show(allowed.low(), unit)
               + " and "

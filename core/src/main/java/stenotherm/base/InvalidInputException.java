@@ -2,7 +2,8 @@ package stenotherm.base;
 
 /**
  * The one exception for a value that the library cannot accept. It names the field, the value with
- * its unit, what is allowed, and a hint where one helps.
+ * its unit, what is allowed, and a hint where one helps, in at most {@value MessageText#LONGEST}
+ * printable characters.
  *
  * <p>Immutable, thus thread-safe.
  */
@@ -23,7 +24,7 @@ public final class InvalidInputException extends IllegalArgumentException {
    * @param problem what is wrong with it and what is allowed, as a clause that follows "field: "
    */
   public InvalidInputException(String field, String problem) {
-    super(field + ": " + problem);
+    super(MessageText.of(field + ": " + problem));
     this.field = field;
     this.problem = problem;
   }

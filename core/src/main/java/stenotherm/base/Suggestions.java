@@ -27,10 +27,18 @@ public final class Suggestions {
   private static final int MOST_EDITS = 3;
 
   /** Longest catalogue that a message lists in full. */
-  private static final int LONGEST_LIST = 12;
+  private static final int LONGEST_LIST = 14;
+
+  private static final int LONGEST_LISTING = 200;
 
   /** Names that a message shows of a longer catalogue. */
   private static final int FEW = 5;
+
+  /** Longer texts are no names with a typing error. */
+  private static final int LONGEST_NAME = 100;
+
+  /** Longest piece of a user's text that a message repeats. */
+  private static final int LONGEST_SHOWN = 60;
 
   /** Shorter words, such as "of", say nothing. */
   private static final int SHORTEST_WORD = 3;
@@ -60,6 +68,9 @@ public final class Suggestions {
    */
   public static Optional<String> closest(String given, Collection<String> known) {
     String wanted = normal(given);
+    if (wanted.length() > LONGEST_NAME) {
+      return Optional.empty();
+    }
     List<String> holding =
         known.stream().filter(name -> words(normal(name)).contains(wanted)).toList();
     if (!holding.isEmpty()) {
@@ -80,7 +91,8 @@ public final class Suggestions {
 
   /**
    * Makes the exception for a name that does not exist. It offers the closest name or else lists
-   * all names; of a long list it names the closest few and tells how many there are.
+   * all names; of a long list it names a few that have a word in common, and tells how many there
+   * are.
    *
    * @param field name of the input
    * @param given what the user wrote
@@ -97,7 +109,7 @@ public final class Suggestions {
     return new InvalidInputException(
         field,
         "there is no \""
-            + given
+            + MessageText.of(given, LONGEST_SHOWN)
             + "\". "
             + closest(given, known)
                 .map(name -> "Did you mean \"" + name + "\"?")
@@ -105,19 +117,20 @@ public final class Suggestions {
   }
 
   private static String list(String given, Collection<String> known, List<OtherWord> others) {
-    if (known.size() <= LONGEST_LIST) {
-      return "Known: " + String.join(", ", known) + ".";
+    String all = String.join(", ", known);
+    if (known.size() <= LONGEST_LIST && all.length() <= LONGEST_LISTING) {
+      return "Known: " + all + ".";
     }
-    return "Closest of the "
-        + known.size()
-        + " known: "
-        + String.join(", ", likeliest(given, known, others))
-        + ".";
+    List<String> likeliest =
+        given.length() > LONGEST_NAME ? List.of() : likeliest(given, known, others);
+    return likeliest.isEmpty()
+        ? "None of the " + known.size() + " known names is like it."
+        : "Closest of the " + known.size() + " known: " + String.join(", ", likeliest) + ".";
   }
 
   /**
-   * Names that other words stand for, then names with words in common, then those with fewest
-   * edits.
+   * Names that other words stand for, then names with words in common. Few edits alone make no two
+   * things alike: an axolotl is no python.
    */
   private static List<String> likeliest(
       String given, Collection<String> known, List<OtherWord> others) {
@@ -130,6 +143,7 @@ public final class Suggestions {
     }
     names.retainAll(known);
     known.stream()
+        .filter(name -> common(wanted, normal(name)) > 0)
         .sorted(
             Comparator.<String>comparingInt(name -> -common(wanted, normal(name)))
                 .thenComparingInt(name -> distance(wanted, normal(name))))

@@ -57,6 +57,20 @@ public record Contact(Face face, Range first, Range second, Condition condition)
     return face == other.face && first.equals(other.first) && second.equals(other.second);
   }
 
+  /**
+   * Tells whether another contact covers some of the same part of the same face.
+   *
+   * @param other the other contact
+   * @return true if a part with an area belongs to both
+   */
+  public boolean overlaps(Contact other) {
+    return face == other.face
+        && first.low() < other.first.high()
+        && other.first.low() < first.high()
+        && second.low() < other.second.high()
+        && other.second.low() < second.high();
+  }
+
   /** What a part of a face meets. Values, thus thread-safe. */
   public sealed interface Condition {
     /**

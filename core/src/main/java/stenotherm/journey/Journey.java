@@ -20,9 +20,9 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
   /**
    * Checks the start, that there is a leg, and that tables of sunlight cover their legs.
    *
-   * @throws stenotherm.base.InvalidInputException if there is no leg, the start temperature
-   *     or a temperature that a leg meets is not within 200 K to 350 K, or a table of sunlight begins after its leg or ends before it, delay included,
-   *     with a row that is not 0
+   * @throws stenotherm.base.InvalidInputException if there is no leg, the start temperature or a
+   *     temperature that a leg meets is not within 200 K to 350 K, or a table of sunlight begins
+   *     after its leg or ends before it, delay included, with a row that is not 0
    */
   public Journey {
     Checks.parcelTemperature("start temperature", startTemperature);

@@ -36,8 +36,8 @@ public record Surroundings(
   /**
    * Checks the values.
    *
-   * @throws InvalidInputException if the spread is out of its range, the altitude is out of its range or
-   *     the sun shines on a part of the face that the parcel rests on
+   * @throws InvalidInputException if the spread is out of its range, the altitude is out of its
+   *     range or the sun shines on a part of the face that the parcel rests on
    */
   public Surroundings {
     checkedSpread("ambient spread", spread);

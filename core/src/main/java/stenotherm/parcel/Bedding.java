@@ -24,8 +24,8 @@ public record Bedding(String name, Material material, double thickness, double w
   /**
    * Checks the numbers.
    *
-   * @throws stenotherm.base.InvalidInputException if the name is blank, the material melts, the thickness not above 0
-   *     or the water negative
+   * @throws stenotherm.base.InvalidInputException if the name is blank, the material melts, the
+   *     thickness not above 0 or the water negative
    */
   public Bedding {
     Checks.name("bedding name", name);

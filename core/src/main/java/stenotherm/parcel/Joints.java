@@ -22,8 +22,8 @@ import stenotherm.material.AirLayer;
  * @param overlap the three axes: panels normal to the first reach over all others, those normal to
  *     the second over those normal to the third
  * @param firstShell the outermost shell that is made of panels, 0 for the outermost of all
- * @param gap width of the gap between panels [m], 1e-5 to 0.01; 0 for one piece, or glued without
- *     a gap
+ * @param gap width of the gap between panels [m], 1e-5 to 0.01; 0 for one piece, or glued without a
+ *     gap
  */
 public record Joints(List<Axis> overlap, int firstShell, double gap) {
   private static final Range GAPS = new Range(0, 0.01);

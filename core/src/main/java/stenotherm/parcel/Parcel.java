@@ -79,9 +79,9 @@ public record Parcel(
    * Checks that everything fits.
    *
    * @throws InvalidInputException if the name is blank, there is no container, the box is longer
-   *     than 2 m, the walls leave no room, a name occurs twice
-   *     or is that of a part of the parcel, or two things overlap or one sticks out of the cavity;
-   *     the message gives the packing, both names and by how many millimetres
+   *     than 2 m, the walls leave no room, a name occurs twice or is that of a part of the parcel,
+   *     or two things overlap or one sticks out of the cavity; the message gives the packing, both
+   *     names and by how many millimetres
    */
   public Parcel {
     Checks.name("packing name", name);
@@ -131,8 +131,8 @@ public record Parcel(
    *
    * @param outer outer box [m]
    * @param walls layers of the six faces
-   * @throws InvalidInputException if the box is longer than 2 m along an axis, or the walls leave no
-   *     room inside
+   * @throws InvalidInputException if the box is longer than 2 m along an axis, or the walls leave
+   *     no room inside
    */
   public static void requireFits(Box outer, Walls walls) {
     for (Axis axis : Axis.values()) {

@@ -62,7 +62,8 @@ class LaggedFunctionTest {
   @Test
   void withoutALagItIsTheOutdoorAir() {
     TimeFunction jump =
-        TimeFunction.table(new double[] {0, HOUR, HOUR, 900 * HOUR}, new double[] {271, 271, 272, 273});
+        TimeFunction.table(
+            new double[] {0, HOUR, HOUR, 900 * HOUR}, new double[] {271, 271, 272, 273});
     TimeFunction ramp = Ambient.following(jump, DAYS, 10, 0);
     assertEquals(281, ramp.before(HOUR));
     assertEquals(282, ramp.at(HOUR));

@@ -2,6 +2,7 @@ package stenotherm.base;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -79,8 +80,7 @@ class SuggestionsTest {
     List<String> known = Stream.concat(cups.stream(), Stream.of("jar", "paper bag")).toList();
     assertEquals(
         "container: there is no \"sack of cloth or paper\". Closest of the 42 known: jar, paper"
-            + " bag,"
-            + " cup 0, cup 1, cup 2.",
+            + " bag.",
         assertThrows(
                 InvalidInputException.class,
                 () ->
@@ -91,6 +91,21 @@ class SuggestionsTest {
                         name -> name,
                         List.of(new Suggestions.OtherWord("sack", List.of("jar", "no such")))))
             .getMessage());
+  }
+
+  @Test
+  void whatIsUnlikeAllOfALongListIsOfferedNothing() {
+    List<String> known = IntStream.range(0, 30).mapToObj(number -> "python " + number).toList();
+    assertEquals(
+        "animal: there is no \"axolotl\". None of the 30 known names is like it.",
+        Suggestions.unknown("animal", "axolotl", known).getMessage());
+  }
+
+  @Test
+  void longNamesAreCutBeforeTheyAreCompared() {
+    String message = Suggestions.unknown("animal", "x".repeat(900_000), ANIMALS).getMessage();
+    assertTrue(message.startsWith("animal: there is no \"xxx"), message);
+    assertTrue(message.length() < 150, message);
   }
 
   @Test

@@ -36,7 +36,8 @@ class PlausibleJourneyTest {
   @Test
   void startAndAirAreThoseOfAParcel() {
     journey(293, ROOM);
-    assertRefused("start temperature: 22 K must lie between 200 K and 350 K", () -> journey(22, ROOM));
+    assertRefused(
+        "start temperature: 22 K must lie between 200 K and 350 K", () -> journey(22, ROOM));
     assertRefused(
         "ambient temperature of leg 'van': 22 K must lie",
         () -> journey(293, Surroundings.of(TimeFunction.constant(22), 2, FaceFilms.indoors())));
@@ -45,8 +46,7 @@ class PlausibleJourneyTest {
     assertRefused(
         "ambient temperature of leg 'van': 351 K must lie",
         () -> journey(293, Surroundings.of(later, 2, FaceFilms.indoors())));
-    Contact hot =
-        Contact.whole(Face.X_MIN, new Contact.Neighbour(TimeFunction.constant(400), 0.1));
+    Contact hot = Contact.whole(Face.X_MIN, new Contact.Neighbour(TimeFunction.constant(400), 0.1));
     assertRefused(
         "temperature of a neighbour of leg 'van': 400 K must lie",
         () -> journey(293, ROOM.touching(List.of(hot))));

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
@@ -15,6 +16,7 @@ import stenotherm.parcel.Joints;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -53,14 +55,21 @@ final class BoxReader {
   }
 
   private Walls walls() {
-    Node foam = packing.require("foam");
-    Walls all = foam.locate(() -> Walls.uniform(inside(foam)));
-    all = replaced(all, "sides", SIDES);
+    Faults faults = new Faults();
+    Optional<Walls> all = faults.attempt(this::ofFoam);
+    all = replaced(all, "sides", SIDES, faults);
     for (Map.Entry<String, Face> each : FaceNames.all().entrySet()) {
-      all = replaced(all, each.getKey(), List.of(each.getValue()));
+      all = replaced(all, each.getKey(), List.of(each.getValue()), faults);
     }
-    Node joints = packing.optional("joints").orElse(null);
-    return joints == null ? withoutJoints(all) : all.with(joints(joints));
+    Node node = packing.optional("joints").orElse(null);
+    Optional<Joints> joints = node == null ? Optional.empty() : faults.attempt(() -> joints(node));
+    Walls walls = faults.get(all);
+    return joints.isPresent() ? walls.with(joints.get()) : withoutJoints(walls);
+  }
+
+  private Walls ofFoam() {
+    Node foam = packing.require("foam");
+    return foam.locate(() -> Walls.uniform(inside(foam)));
   }
 
   private Walls withoutJoints(Walls all) {
@@ -74,16 +83,21 @@ final class BoxReader {
     return layers;
   }
 
-  private Walls replaced(Walls all, String key, List<Face> faces) {
+  /** Walls with other layers on some faces; the layers are read even if the walls have faults. */
+  private Optional<Walls> replaced(
+      Optional<Walls> all, String key, List<Face> faces, Faults faults) {
     Node node = packing.optional(key).orElse(null);
     if (node == null) {
       return all;
     }
-    List<WallLayer> layers = inside(node);
+    List<WallLayer> layers = faults.attempt(() -> inside(node)).orElse(List.of());
+    return layers.isEmpty() || all.isEmpty() ? all : Optional.of(with(all.get(), faces, layers));
+  }
+
+  private static Walls with(Walls all, List<Face> faces, List<WallLayer> layers) {
     Walls changed = all;
     for (Face face : faces) {
-      Walls before = changed;
-      changed = node.locate(() -> before.with(face, layers));
+      changed = changed.with(face, layers);
     }
     return changed;
   }

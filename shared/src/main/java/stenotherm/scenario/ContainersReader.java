@@ -14,6 +14,7 @@ import stenotherm.parcel.Arrangement;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Walls;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -56,11 +57,15 @@ final class ContainersReader {
     List<Node> nodes = owner.require(CONTAINERS).asSequence().items();
     List<KeyedSection> sections = new ArrayList<>();
     List<Container> containers = new ArrayList<>();
+    Faults faults = new Faults();
+    int number = 0;
     for (Node each : nodes) {
-      String usual = "container " + (sections.size() + 1);
-      Container container = within(each, () -> read(each, usual, sections));
-      containers.add(container);
+      String usual = "container " + ++number;
+      faults
+          .attempt(() -> within(each, () -> read(each, usual, sections)))
+          .ifPresent(containers::add);
     }
+    faults.throwIfAny();
     requireAnimal(owner.require(CONTAINERS), containers);
     return arranged(sections, containers, outer, walls);
   }

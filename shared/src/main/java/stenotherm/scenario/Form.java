@@ -190,7 +190,12 @@ sealed interface Form {
 
     @Override
     public String example() {
-      return forms.get(0).example();
+      // a mapping of which every key may be left out says nothing
+      return forms.stream()
+          .map(Form::example)
+          .filter(example -> !example.equals("{}"))
+          .findFirst()
+          .orElse("");
     }
 
     @Override

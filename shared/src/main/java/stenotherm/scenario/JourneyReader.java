@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.ambient.FaceFilms;
@@ -20,6 +21,7 @@ import stenotherm.journey.JourneyTemplates;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Outdoors;
 import stenotherm.journey.TemplateLeg;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -30,6 +32,11 @@ final class JourneyReader {
   static final double LONGEST_JOURNEY = Times.fromDays(30);
 
   private static final int MOST_LEGS = 100;
+  private static final int FIRST_YEAR = 1900;
+  private static final int LAST_YEAR = 2199;
+
+  /** Stands in for a start with a fault, to read on [K]. */
+  private static final double ANY_TEMPERATURE = 293.15;
 
   private static final String TEMPLATE = "template";
   private static final String LEGS = "legs";
@@ -71,16 +78,29 @@ final class JourneyReader {
           ? journey.node().failAt(TEMPLATE, "cannot be given together with legs")
           : node.fail("must have legs, or a template such as template: overnight by air");
     }
-    Sites sites = Sites.read(assumptions, journey);
-    ScalarNode sealed = sealed(journey, sites);
-    Trip trip = new Trip(journey, sites, sealed, sealed.localDateTime(), start(journey));
+    Faults faults = new Faults();
+    Optional<Sites> places = faults.attempt(() -> Sites.read(assumptions, journey));
+    Optional<ScalarNode> when =
+        places.flatMap(sites -> faults.attempt(() -> sealed(journey, sites)));
+    Optional<LocalDateTime> sealing = when.flatMap(node -> faults.attempt(() -> moment(node)));
+    double start = faults.attempt(() -> start(journey)).orElse(ANY_TEMPERATURE);
     if (journey.has("surface")) {
-      surface(trip);
+      faults.attempt(() -> surface(journey));
     }
+    if (places.isEmpty() || when.isEmpty() || sealing.isEmpty()) {
+      faults.throwIfAny();
+    }
+    Trip trip =
+        new Trip(journey, places.orElseThrow(), when.orElseThrow(), sealing.orElseThrow(), start);
     addFilms();
+    return faults.get(faults.attempt(() -> delayed(trip, legs)));
+  }
+
+  private Journey delayed(Trip trip, boolean legs) {
     Journey planned = legs ? written(trip) : named(trip);
+    trip.sites().requireSunUsed();
     Journey delayed = planned;
-    for (ScalarNode delay : delays(journey)) {
+    for (ScalarNode delay : delays(trip.journey())) {
       delayed = delayed(delayed, delay);
     }
     return delayed;
@@ -116,6 +136,14 @@ final class JourneyReader {
     return (matters || sunny ? journey.require(SEALED) : journey.value(SEALED)).asScalar();
   }
 
+  private static LocalDateTime moment(ScalarNode sealed) {
+    LocalDateTime moment = sealed.localDateTime();
+    if (moment.getYear() < FIRST_YEAR || moment.getYear() > LAST_YEAR) {
+      throw sealed.fail("must lie between the years " + FIRST_YEAR + " and " + LAST_YEAR);
+    }
+    return moment;
+  }
+
   private static double start(KeyedSection journey) {
     ScalarNode node = journey.value("start").asScalar();
     double temperature = node.temperature();
@@ -130,23 +158,36 @@ final class JourneyReader {
     }
     List<LegReader> readers = new ArrayList<>();
     double time = 0;
+    Faults faults = new Faults();
     for (MappingNode each : nodes) {
       double start = time;
-      LegReader reader =
-          Names.within(
-              each,
+      Optional<LegReader> reader =
+          faults.attempt(
               () ->
-                  LegReader.of(
-                      KeyedSection.of(each, Vocabulary.LEG, assumptions), trip, start, hold));
-      readers.add(reader);
-      time += reader.lasting();
+                  Names.within(
+                      each,
+                      () ->
+                          LegReader.of(
+                              KeyedSection.of(each, Vocabulary.LEG, assumptions),
+                              trip,
+                              start,
+                              hold)));
+      // after a leg with a fault nobody knows when the next one starts
+      if (reader.isPresent() && faults.isEmpty()) {
+        readers.add(reader.get());
+        time += reader.get().lasting();
+      }
     }
-    Weather weather = weather(trip, time);
+    double end = time;
+    Optional<Weather> weather = faults.attempt(() -> weather(trip, end));
     List<Leg> legs = new ArrayList<>();
-    for (int index = 0; index < nodes.size(); index++) {
+    for (int index = 0; index < readers.size() && weather.isPresent(); index++) {
       LegReader reader = readers.get(index);
-      legs.add(Names.within(nodes.get(index), () -> reader.read(weather)));
+      Weather known = weather.get();
+      MappingNode node = nodes.get(index);
+      faults.attempt(() -> Names.within(node, () -> reader.read(known))).ifPresent(legs::add);
     }
+    faults.throwIfAny();
     // A journey counts its clock from the place of its first leg, the file from the origin.
     LocalDateTime clock =
         legs.get(0).place().clockAt(0, trip.sealing(), trip.sites().origin().place());
@@ -202,7 +243,8 @@ final class JourneyReader {
         template.legs().stream().anyMatch(leg -> leg.end() == end && leg.situation().sunlit());
     Sunshine sunshine = Sunshine.NONE;
     if (sunlit && site.sun().isPresent()) {
-      sunshine = weather.sunshine(site, LegReader.EAST, surface(trip), weather.times());
+      trip.sites().sunUsed(site);
+      sunshine = weather.sunshine(site, LegReader.EAST, surface(trip.journey()), weather.times());
     } else if (sunlit) {
       assumptions.shaded(site.place());
     }
@@ -222,8 +264,8 @@ final class JourneyReader {
   }
 
   /** The outside of the box, for legs in the sun. */
-  static SolarAbsorptance surface(Trip trip) {
-    return trip.journey().value("surface").asScalar().choice(SURFACES);
+  static SolarAbsorptance surface(KeyedSection journey) {
+    return journey.value("surface").asScalar().choice(SURFACES);
   }
 
   private static List<ScalarNode> delays(KeyedSection journey) {

@@ -1,6 +1,8 @@
 package stenotherm.scenario;
 
+import java.util.List;
 import java.util.Optional;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -21,19 +23,38 @@ final class KeyedSection {
     this.assumptions = assumptions;
   }
 
-  /**
-   * Refuses keys that the part does not have and lists without items, before any value is read: a
-   * key without items is simply left out.
-   */
+  /** Takes the keys that the part has; {@link #checkKeys} refuses others. */
   static KeyedSection of(Node node, FilePart part, Assumptions assumptions) {
-    MappingNode mapping = node.asMapping().withKeys(part.rule());
-    for (String key : mapping.keys()) {
-      Node value = mapping.require(key);
-      if (value instanceof SequenceNode list && list.items().isEmpty()) {
-        throw value.fail("must not be an empty list, write an item or leave the key out");
+    List<String> keys = part.keys().stream().map(Key::name).toList();
+    MappingNode mapping = node.asMapping().only(keys).withKeys(part.rule());
+    return new KeyedSection(mapping, part, assumptions);
+  }
+
+  /**
+   * Looks for keys that a part and the parts in it do not have, and for lists without items: a key
+   * without items is simply left out.
+   */
+  static void checkKeys(MappingNode node, FilePart part, Faults faults) {
+    faults.attempt(() -> node.withKeys(part.rule()));
+    for (Key key : part.keys()) {
+      Node value = node.optional(key.name()).orElse(null);
+      if (value != null) {
+        faults.attempt(() -> filled(value));
+      }
+      for (FilePart inner : key.form().parts()) {
+        List<Node> nodes = value instanceof SequenceNode list ? list.items() : List.of();
+        if (value instanceof MappingNode mapping) {
+          checkKeys(mapping, inner, faults);
+        }
+        for (Node each : nodes) {
+          if (each instanceof MappingNode mapping) {
+            Faults within = new Faults();
+            checkKeys(mapping, inner, within);
+            faults.attempt(() -> Names.within(mapping, () -> within.get(Optional.of(mapping))));
+          }
+        }
       }
     }
-    return new KeyedSection(mapping, part, assumptions);
   }
 
   Assumptions assumptions() {
@@ -44,12 +65,19 @@ final class KeyedSection {
     return node;
   }
 
+  private static Node filled(Node value) {
+    if (value instanceof SequenceNode list && list.items().isEmpty()) {
+      throw value.fail("must not be an empty list, write an item or leave the key out");
+    }
+    return value;
+  }
+
   Node require(String key) {
-    return node.require(key);
+    return filled(node.require(key));
   }
 
   Optional<Node> optional(String key) {
-    return node.optional(key);
+    return node.optional(key).map(KeyedSection::filled);
   }
 
   boolean has(String key) {

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -31,6 +32,7 @@ import stenotherm.journey.Contact;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -204,16 +206,28 @@ final class LegReader {
   }
 
   Leg read(Weather weather) {
-    Air air = air(weather);
+    Faults faults = new Faults();
+    Optional<Air> known = faults.attempt(() -> air(weather));
+    Optional<Orientation> orientation =
+        faults.attempt(() -> section.value("orientation").asScalar().choice(ORIENTATIONS));
+    // the rest is checked even if the air is not known
+    Air air = known.orElse(Air.of(NO_WEATHER, GIVEN_SPREAD, GIVEN));
+    Optional<Double> spread = faults.attempt(() -> spread(air));
+    Optional<FaceFilms> films = faults.attempt(() -> films(air));
+    Optional<Double> altitude = faults.attempt(() -> altitude(air));
+    Optional<List<Contact>> contacts = faults.attempt(() -> contacts(air));
+    Optional<Sunshine> sunshine =
+        known.isEmpty() ? Optional.empty() : faults.attempt(() -> sunshine(air, weather));
+    faults.throwIfAny();
     Surroundings surroundings =
         new Surroundings(
             air.course(),
-            spread(air),
-            films(air),
-            section.value("orientation").asScalar().choice(ORIENTATIONS),
-            altitude(air),
-            sunshine(air, weather),
-            contacts(air));
+            spread.orElseThrow(),
+            films.orElseThrow(),
+            orientation.orElseThrow(),
+            altitude.orElseThrow(),
+            sunshine.orElseThrow(),
+            contacts.orElseThrow());
     return section
         .node()
         .locate(() -> new Leg(name, site.place(), duration, delay, surroundings, air.source()));
@@ -420,8 +434,9 @@ final class LegReader {
     ScalarNode heading = section.value("heading").asScalar();
     double degrees = heading.angle();
     Range times = new Range(start, start + lasting() + weather.slack());
+    trip.sites().sunUsed(site);
     return heading.locate(
-        () -> weather.sunshine(site, degrees, JourneyReader.surface(trip), times));
+        () -> weather.sunshine(site, degrees, JourneyReader.surface(trip.journey()), times));
   }
 
   private List<Contact> contacts(Air air) {
@@ -430,9 +445,21 @@ final class LegReader {
       return List.of();
     }
     List<Contact> contacts = new ArrayList<>();
+    Faults faults = new Faults();
     for (MappingNode each : node.asSequence().mappings()) {
-      contacts.add(contact(KeyedSection.of(each, Vocabulary.CONTACT, section.assumptions()), air));
+      faults
+          .attempt(
+              () -> contact(KeyedSection.of(each, Vocabulary.CONTACT, section.assumptions()), air))
+          .ifPresent(
+              contact -> {
+                if (contacts.stream().anyMatch(contact::overlaps)) {
+                  faults.add(
+                      each.fail("overlaps one before it on the same face, give each its own part"));
+                }
+                contacts.add(contact);
+              });
     }
+    faults.throwIfAny();
     return contacts;
   }
 

@@ -13,10 +13,16 @@ final class Names {
   static <T> T within(MappingNode item, Supplier<T> action) {
     try {
       return action.get();
-    } catch (TextFormatException fault) {
+    } catch (TextFormatException faults) {
       String name = nameOf(item);
-      boolean inside = fault.path().startsWith(item.path());
-      throw inside && !name.isEmpty() ? fault.in(name) : fault;
+      throw TextFormatException.all(
+          faults.faults().stream()
+              .map(
+                  fault ->
+                      fault.path().startsWith(item.path()) && !name.isEmpty()
+                          ? fault.in(name)
+                          : fault)
+              .toList());
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,7 +22,9 @@ import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -41,6 +44,12 @@ final class PackingReader {
   private static final Pattern MOMENT = Pattern.compile("(.+)\\sbefore\\s+sealing", Pattern.DOTALL);
   private static final Pattern LIQUID = Pattern.compile("(.+%)\\s*liquid", Pattern.DOTALL);
 
+  /** Stand in for a box with a fault, to read on. */
+  private static final Walls ANY_WALLS =
+      Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.01)));
+
+  private static final Box ANY_BOX = Box.ofSize(0.3, 0.2, 0.2);
+
   private final Assumptions assumptions;
   private final KeyedSection root;
 
@@ -50,15 +59,22 @@ final class PackingReader {
   }
 
   List<Parcel> read(Node node) {
+    Faults faults = new Faults();
+    root.optional("animal")
+        .ifPresent(animal -> faults.attempt(() -> ContainerReader.occupant(animal.asScalar())));
     List<MappingNode> nodes = node.asSequence().mappings();
-    root.optional("animal").ifPresent(animal -> ContainerReader.occupant(animal.asScalar()));
     List<Parcel> parcels = new ArrayList<>();
     Set<String> names = new HashSet<>();
     for (MappingNode each : nodes) {
-      parcels.add(
-          Names.within(
-              each, () -> packing(KeyedSection.of(each, Vocabulary.PACKING, assumptions), names)));
+      faults
+          .attempt(
+              () ->
+                  Names.within(
+                      each,
+                      () -> packing(KeyedSection.of(each, Vocabulary.PACKING, assumptions), names)))
+          .ifPresent(parcels::add);
     }
+    faults.throwIfAny();
     boolean allHaveTheirOwn =
         nodes.stream().allMatch(each -> SHARED.stream().anyMatch(each.keys()::contains));
     for (String key : SHARED) {
@@ -70,24 +86,70 @@ final class PackingReader {
   }
 
   private Parcel packing(KeyedSection packing, Set<String> earlier) {
-    ScalarNode nameNode = packing.require("name").asScalar();
-    String name = nameNode.text();
-    if (!earlier.add(name)) {
-      throw nameNode.fail("an earlier packing has the same name, give each its own");
+    Faults faults = new Faults();
+    String name = faults.attempt(() -> name(packing, earlier)).orElse("packing");
+    Optional<BoxReader> reader = faults.attempt(() -> new BoxReader(packing));
+    Optional<Box> box = reader.flatMap(walled -> faults.attempt(walled::box));
+    Optional<Filling> fill = faults.attempt(() -> filling(packing));
+    // what stands in it is checked even if the box is not known
+    Walls walls = reader.map(BoxReader::read).orElse(ANY_WALLS);
+    Box outer = box.orElse(ANY_BOX);
+    Optional<List<Container>> standing =
+        faults.attempt(() -> new ContainersReader(root, packing).read(outer, walls));
+    List<Container> containers = standing.orElse(List.of());
+    Optional<List<PlacedWarmer>> warmers = Optional.empty();
+    Optional<List<PlacedPack>> packs = Optional.empty();
+    if (standing.isPresent()) {
+      warmers = faults.attempt(() -> warmers(packing, containers));
+      packs = faults.attempt(() -> packs(packing, containers));
     }
-    BoxReader reader = new BoxReader(packing);
-    Walls walls = reader.read();
-    Box outer = reader.box();
-    Filling filling = filling(packing);
-    List<Container> containers = new ContainersReader(root, packing).read(outer, walls);
-    List<PlacedWarmer> warmers = warmers(packing, containers);
-    List<PlacedPack> packs = packs(packing, containers);
+    faults.throwIfAny();
+    return parcel(
+        packing,
+        new Parts(
+            name,
+            outer,
+            walls,
+            fill.orElseThrow(),
+            containers,
+            warmers.orElseThrow(),
+            packs.orElseThrow()));
+  }
+
+  /** All that a packing is made of. */
+  private record Parts(
+      String name,
+      Box outer,
+      Walls walls,
+      Filling filling,
+      List<Container> containers,
+      List<PlacedWarmer> warmers,
+      List<PlacedPack> packs) {}
+
+  private static String name(KeyedSection packing, Set<String> earlier) {
+    ScalarNode node = packing.require("name").asScalar();
+    String name = node.text();
+    if (!earlier.add(name)) {
+      throw node.fail("an earlier packing has the same name, give each its own");
+    }
+    return name;
+  }
+
+  private static Parcel parcel(KeyedSection packing, Parts parts) {
     return packing
         .node()
         .locate(
-            "packing '" + name + "'",
+            "packing '" + parts.name() + "'",
             () -> {
-              Parcel parcel = new Parcel(name, outer, walls, filling, containers, warmers, packs);
+              Parcel parcel =
+                  new Parcel(
+                      parts.name(),
+                      parts.outer(),
+                      parts.walls(),
+                      parts.filling(),
+                      parts.containers(),
+                      parts.warmers(),
+                      parts.packs());
               // Layers too thin for a number to tell their faces apart show only here.
               parcel.layout();
               return parcel;
@@ -115,10 +177,13 @@ final class PackingReader {
         }
       }
       List<PlacedWarmer> warmers = new ArrayList<>();
+      Faults faults = new Faults();
+      int number = 0;
       for (Node each : packing.require(WARMERS).asSequence().items()) {
-        String usual = WARMER + " " + (warmers.size() + 1);
-        warmers.add(item(each, WARMER, usual, containers));
+        String usual = WARMER + " " + ++number;
+        faults.attempt(() -> item(each, WARMER, usual, containers)).ifPresent(warmers::add);
       }
+      faults.throwIfAny();
       return warmers;
     }
     boolean without =
@@ -180,13 +245,23 @@ final class PackingReader {
       return List.of();
     }
     List<PlacedPack> packs = new ArrayList<>();
+    Faults faults = new Faults();
+    int number = 0;
     for (MappingNode each : node.asSequence().mappings()) {
-      String usual = "pack " + (packs.size() + 1);
-      packs.add(
-          Names.within(
-              each,
-              () -> pack(KeyedSection.of(each, Vocabulary.PACK, assumptions), usual, containers)));
+      String usual = "pack " + ++number;
+      faults
+          .attempt(
+              () ->
+                  Names.within(
+                      each,
+                      () ->
+                          pack(
+                              KeyedSection.of(each, Vocabulary.PACK, assumptions),
+                              usual,
+                              containers)))
+          .ifPresent(packs::add);
     }
+    faults.throwIfAny();
     return packs;
   }
 

@@ -2,14 +2,19 @@ package stenotherm.scenario;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.text.Document;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -65,15 +70,59 @@ public final class ScenarioReader {
     MappingNode file = document.root().asMapping();
     checkFormat(file);
     Assumptions assumptions = new Assumptions();
-    KeyedSection root = KeyedSection.of(file, Vocabulary.SCENARIO, assumptions);
-    String title = root.require("title").asScalar().text();
-    Units units = root.value("units").asScalar().choice(UNITS);
-    double hold = hold(root.value("hold").asScalar());
-    Node journeyNode = root.require("journey");
-    Journey journey = new JourneyReader(assumptions, hold).read(journeyNode);
-    List<Parcel> packings = new PackingReader(assumptions, root).read(root.require("packings"));
-    packings.forEach(assumptions::packing);
-    return new Scenario(title, units, packings, journey, hold, assumptions.sentences());
+    Faults keys = new Faults();
+    KeyedSection.checkKeys(file, Vocabulary.SCENARIO, keys);
+    try {
+      Scenario scenario =
+          read(KeyedSection.of(file, Vocabulary.SCENARIO, assumptions), assumptions);
+      keys.throwIfAny();
+      return scenario;
+    } catch (TextFormatException values) {
+      throw keys.all().map(unknown -> together(unknown, values)).orElse(values);
+    }
+  }
+
+  private static Scenario read(KeyedSection root, Assumptions assumptions) {
+    Faults faults = new Faults();
+    Optional<String> title = faults.attempt(() -> root.require("title").asScalar().text());
+    Optional<Units> units = faults.attempt(() -> root.value("units").asScalar().choice(UNITS));
+    Optional<Double> hold = faults.attempt(() -> hold(root.value("hold").asScalar()));
+    // without a hold what follows is still checked, with the shortest there is
+    double held = hold.orElse(1.0);
+    Optional<Journey> journey =
+        faults.attempt(() -> new JourneyReader(assumptions, held).read(root.require("journey")));
+    Optional<List<Parcel>> packings =
+        faults.attempt(() -> new PackingReader(assumptions, root).read(root.require("packings")));
+    faults.throwIfAny();
+    packings.orElseThrow().forEach(assumptions::packing);
+    return new Scenario(
+        title.orElseThrow(),
+        units.orElseThrow(),
+        packings.orElseThrow(),
+        journey.orElseThrow(),
+        held,
+        assumptions.sentences());
+  }
+
+  /** What is missing next to an unknown key is most often the same fault. */
+  private static TextFormatException together(
+      TextFormatException unknown, TextFormatException values) {
+    Set<String> parts = new HashSet<>();
+    unknown.faults().forEach(fault -> parts.add(partOf(fault)));
+    List<TextFormatException> all = new ArrayList<>(unknown.faults());
+    for (TextFormatException fault : values.faults()) {
+      boolean isMissing = fault.problem().startsWith(MappingNode.MISSING);
+      boolean follows = parts.contains(isMissing ? partOf(fault) : fault.path());
+      if (!follows) {
+        all.add(fault);
+      }
+    }
+    return TextFormatException.all(all);
+  }
+
+  /** The path of the mapping that a key is in. */
+  private static String partOf(TextFormatException fault) {
+    return fault.path().substring(0, Math.max(0, fault.path().lastIndexOf('.')));
   }
 
   private static void checkFormat(MappingNode file) {

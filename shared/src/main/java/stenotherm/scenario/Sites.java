@@ -4,10 +4,12 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import stenotherm.ambient.DailyExtremes;
 import stenotherm.ambient.DiurnalShape;
 import stenotherm.base.Checks;
@@ -16,10 +18,10 @@ import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
 import stenotherm.sun.OpticalDepths;
 import stenotherm.sun.Sky;
+import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
-import stenotherm.text.SequenceNode;
 
 /** The places of a journey by the names that its legs use. */
 final class Sites {
@@ -32,6 +34,7 @@ final class Sites {
   private final Assumptions assumptions;
   private final KeyedSection journey;
   private final Map<String, DescribedPlace> sites = new LinkedHashMap<>();
+  private final Set<DescribedPlace> sunUsed = new HashSet<>();
 
   private Sites(Assumptions assumptions, KeyedSection journey) {
     this.assumptions = assumptions;
@@ -40,9 +43,18 @@ final class Sites {
 
   static Sites read(Assumptions assumptions, KeyedSection journey) {
     Sites sites = new Sites(assumptions, journey);
-    sites.sites.put(ORIGIN, sites.site(journey.value("from")));
-    sites.sites.put(DESTINATION, sites.site(journey.value("to")));
-    journey.optional("places").map(Node::asSequence).ifPresent(sites::addPlaces);
+    Faults faults = new Faults();
+    faults
+        .attempt(() -> sites.site(journey.value("from")))
+        .ifPresent(site -> sites.sites.put(ORIGIN, site));
+    faults
+        .attempt(() -> sites.site(journey.value("to")))
+        .ifPresent(site -> sites.sites.put(DESTINATION, site));
+    for (MappingNode each :
+        journey.optional("places").map(node -> node.asSequence().mappings()).orElse(List.of())) {
+      faults.attempt(() -> sites.addPlace(each));
+    }
+    faults.throwIfAny();
     return sites;
   }
 
@@ -69,18 +81,35 @@ final class Sites {
     return sites.values();
   }
 
+  /** Notes that the sun at a place shines on the parcel. */
+  void sunUsed(DescribedPlace site) {
+    sunUsed.add(site);
+  }
+
+  /** Refuses coordinates that change nothing. */
+  void requireSunUsed() {
+    Faults faults = new Faults();
+    for (DescribedPlace site : sites.values()) {
+      if (site.sun().isPresent()
+          && !sunUsed.contains(site)
+          && site.node() instanceof MappingNode node) {
+        faults.add(node.failAt("latitude", "has no effect, no leg there is in the sun"));
+      }
+    }
+    faults.throwIfAny();
+  }
+
   /** The place that a leg names. */
   DescribedPlace at(ScalarNode name) {
     return name.choice(Collections.unmodifiableMap(sites));
   }
 
-  private void addPlaces(SequenceNode list) {
-    for (MappingNode each : list.mappings()) {
-      DescribedPlace site = Names.within(each, () -> site(each));
-      if (sites.put(site.place().name(), site) != null) {
-        throw each.failAt("name", "an earlier place has the same name, give each its own");
-      }
+  private DescribedPlace addPlace(MappingNode node) {
+    DescribedPlace site = Names.within(node, () -> site(node));
+    if (sites.put(site.place().name(), site) != null) {
+      throw node.failAt("name", "an earlier place has the same name, give each its own");
     }
+    return site;
   }
 
   private DescribedPlace site(Node node) {

@@ -531,7 +531,8 @@ final class Vocabulary {
               Key.required(
                   "pack",
                   Form.text(
-                      "[material](#materials-and-fills) of its contents, and face or container",
+                      "[contents](#contents-of-packs-that-melt), or a [material](#materials-and-fills), and"
+                          + " face or container",
                       "gel pack on lid"),
                   "what is in it, and what it is on"),
               Key.required("size", SIZE, "length, width and thickness"),
@@ -775,7 +776,8 @@ final class Vocabulary {
     names.put(
         "Animals",
         Animals.all().stream().map(each -> each.name() + " (" + each.species() + ")").toList());
-    names.put("Materials and fills", Materials.all().stream().map(Material::name).toList());
+    names.put("Materials and fills", materials(false));
+    names.put("Contents of packs that melt", materials(true));
     names.put("Vacuum panels, with length x width x thickness", panels());
     names.put("Cartons", boxSizes());
     names.put("Containers", vesselSizes());
@@ -784,6 +786,13 @@ final class Vocabulary {
     names.put("Journeys", templates());
     names.put("Places with recorded weather", RecordedWeather.bundled().places());
     return names;
+  }
+
+  private static List<String> materials(boolean melting) {
+    return Materials.all().stream()
+        .filter(each -> each.behaviour().phaseChange().isPresent() == melting)
+        .map(Material::name)
+        .toList();
   }
 
   private static List<String> panels() {

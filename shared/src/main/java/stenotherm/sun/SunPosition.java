@@ -22,6 +22,9 @@ public record SunPosition(double zenithAngle, double azimuth) {
 
   private static final double AIR_CELSIUS = 10;
 
+  /** For which the difference of clock and earth's rotation is estimated. */
+  private static final Range YEARS = new Range(-500, 2999);
+
   /**
    * Checks the angles.
    *
@@ -34,14 +37,16 @@ public record SunPosition(double zenithAngle, double azimuth) {
 
   /**
    * Computes the position by the algorithm of I. Reda and A. Andreas, "Solar position algorithm for
-   * solar radiation applications", NREL/TP-560-34302 (2008), good to 0.0003° for the years −2000 to
-   * 6000, from sea level in an atmosphere of 1010 hPa and 10 °C.
+   * solar radiation applications", NREL/TP-560-34302 (2008), good to 0.0003°, from sea level in an
+   * atmosphere of 1010 hPa and 10 °C.
    *
    * @param site the place
    * @param localTime the local clock there
    * @return the position
+   * @throws stenotherm.base.InvalidInputException if the year is not within -500 to 2999
    */
   public static SunPosition at(SunSite site, LocalDateTime localTime) {
+    Checks.within("year", localTime.getYear(), YEARS, "", "The earth's turning is not known then.");
     OffsetDateTime time = localTime.atOffset(site.utcOffset());
     SolarPosition position =
         SPA.calculateSolarPosition(

@@ -25,6 +25,9 @@ public final class Document {
   /** Largest size of a document [byte]. */
   public static final int MAXIMUM_BYTES = 1_000_000;
 
+  /** Longest single text [char]. */
+  public static final int MAXIMUM_TEXT = 4000;
+
   /** Deepest nesting of lists and mappings. */
   public static final int MAXIMUM_DEPTH = 20;
 

@@ -93,8 +93,6 @@ public final class Keys {
     if (reason != null) {
       return "cannot be used yet, " + reason;
     }
-    return "unknown key"
-        + Messages.allowed(", allowed are ", known)
-        + Messages.didYouMean(key, known);
+    return "unknown key" + Messages.allowed(key, known);
   }
 }

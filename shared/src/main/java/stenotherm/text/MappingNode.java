@@ -16,6 +16,9 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class MappingNode implements Node {
+  /** How the problem of a key that the file does not give begins. */
+  public static final String MISSING = "is missing and must be given";
+
   /** A value and where its key stands. */
   record Entry(TextPosition keyPosition, Node value) {}
 
@@ -61,16 +64,17 @@ public final class MappingNode implements Node {
    *
    * @param allowed the keys that the reader understands
    * @return this mapping, from which only those keys can be taken
-   * @throws TextFormatException if the mapping has another key; the first such key in the file is
-   *     reported
+   * @throws TextFormatException if the mapping has other keys; all of them are reported
    */
   public MappingNode withKeys(Keys allowed) {
+    Faults faults = new Faults();
     for (String key : entries.keySet()) {
       String problem = allowed.problemWith(key);
       if (!problem.isEmpty()) {
-        throw failAt(key, problem);
+        faults.add(failAt(key, problem));
       }
     }
+    faults.throwIfAny();
     return new MappingNode(position, path, entries, allowed);
   }
 
@@ -106,9 +110,7 @@ public final class MappingNode implements Node {
   public Node require(String key) {
     return optional(key)
         .orElseThrow(
-            () ->
-                new TextFormatException(
-                    position, pathOf(path, key), "is missing and must be given" + example(key)));
+            () -> new TextFormatException(position, pathOf(path, key), MISSING + example(key)));
   }
 
   private String example(String key) {

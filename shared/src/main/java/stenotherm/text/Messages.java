@@ -1,6 +1,7 @@
 package stenotherm.text;
 
 import java.util.Collection;
+import stenotherm.base.MessageText;
 import stenotherm.base.Suggestions;
 
 /** Words that several messages share, so that a user reads the same phrase for the same fault. */
@@ -11,6 +12,8 @@ final class Messages {
   /** Most alternatives that a message lists; a longer list hides the answer. */
   private static final int LONGEST_LIST = 20;
 
+  private static final int LONGEST_LISTING = 160;
+
   private Messages() {}
 
   /** Returns a user's text in single quotes, on one line and shortened. */
@@ -20,16 +23,15 @@ final class Messages {
 
   /** Returns a user's text on one line and shortened. */
   static String plain(String text) {
-    String line = text.strip().replaceAll("[\\p{Cntrl}\\s]+", " ");
-    if (line.codePointCount(0, line.length()) > LONGEST_QUOTE) {
-      line = line.substring(0, line.offsetByCodePoints(0, LONGEST_QUOTE - 1)) + "…";
-    }
-    return line;
+    String line = text.strip().replaceAll("\\s+", " ");
+    return MessageText.of(line, LONGEST_QUOTE);
   }
 
-  /** Lists what is allowed after a phrase, or returns nothing if that would be too long a list. */
-  static String allowed(String phrase, Collection<String> names) {
-    return names.isEmpty() || names.size() > LONGEST_LIST ? "" : phrase + String.join(", ", names);
+  /** Lists what is allowed and what was probably meant; a list that is too long is left out. */
+  static String allowed(String given, Collection<String> names) {
+    String list = String.join(", ", names);
+    boolean isShort = names.size() <= LONGEST_LIST && list.length() <= LONGEST_LISTING;
+    return (isShort && !names.isEmpty() ? ", allowed are " + list : "") + didYouMean(given, names);
   }
 
   /**

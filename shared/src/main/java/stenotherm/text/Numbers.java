@@ -26,8 +26,7 @@ final class Numbers {
 
   private static final Pattern PART = Pattern.compile("[0-9]+");
 
-  private static final Pattern COMMA =
-      Pattern.compile("[+\\-−]?[0-9]+(?:,[0-9]+)+.*", Pattern.DOTALL);
+  private static final Pattern COMMA = Pattern.compile("[+\\-−]?[0-9]+,[0-9].*", Pattern.DOTALL);
   private static final Pattern UNDERSCORE = Pattern.compile("[+\\-−]?[0-9]+_.*", Pattern.DOTALL);
   private static final Pattern NOT_FINITE =
       Pattern.compile(

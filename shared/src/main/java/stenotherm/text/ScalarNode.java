@@ -123,10 +123,7 @@ public final class ScalarNode implements Node {
     T chosen = choices.get(text());
     if (chosen == null) {
       throw fail(
-          "unknown name "
-              + Messages.quote(raw)
-              + Messages.allowed(", allowed are ", choices.keySet())
-              + Messages.didYouMean(text(), choices.keySet()));
+          "unknown name " + Messages.quote(raw) + Messages.allowed(text(), choices.keySet()));
     }
     return chosen;
   }

@@ -21,9 +21,11 @@ import org.yaml.snakeyaml.LoaderOptions;
  */
 final class TreeReader {
   private static final YAMLFactory FACTORY = factory();
+  private static final String TOO_LONG = "is longer than " + Document.MAXIMUM_TEXT + " characters";
 
   private final SourceText source;
   private final UnaryOperator<String> examples;
+  private final Faults faults = new Faults();
 
   /** Reads a text; the examples of values by key path, empty if unknown, go into messages. */
   TreeReader(SourceText source, UnaryOperator<String> examples) {
@@ -60,9 +62,15 @@ final class TreeReader {
         throw new TextFormatException(
             positionOf(parser), "", "starts a second document, a file must hold one");
       }
+      faults.throwIfAny();
       return root;
+    } catch (TextFormatException fault) {
+      faults.add(fault);
+      throw faults.all().orElse(fault);
     } catch (JsonProcessingException fault) {
-      throw SyntaxFaults.translate(source, fault);
+      TextFormatException translated = SyntaxFaults.translate(source, fault);
+      faults.add(translated);
+      throw faults.all().orElse(translated);
     } catch (IOException fault) {
       throw new UncheckedIOException("reading a text from memory", fault);
     }
@@ -85,9 +93,15 @@ final class TreeReader {
       return readSequence(parser, position, path, depth);
     }
     if (token == JsonToken.VALUE_NULL) {
-      throw new TextFormatException(position, path, path.isEmpty() ? "is empty" : noValue(path));
+      faults.add(
+          new TextFormatException(position, path, path.isEmpty() ? "is empty" : noValue(path)));
+      return new ScalarNode(position, path, "");
     }
-    return new ScalarNode(position, path, parser.getText());
+    String text = parser.getText();
+    if (text.length() > Document.MAXIMUM_TEXT) {
+      faults.add(new TextFormatException(position, path, TOO_LONG));
+    }
+    return new ScalarNode(position, path, text);
   }
 
   private String noValue(String path) {
@@ -117,14 +131,20 @@ final class TreeReader {
         throw new TextFormatException(
             keyPosition, path, "has a key with a line break or a tab, a key must be plain text");
       }
+      if (key.length() > Document.MAXIMUM_TEXT) {
+        throw new TextFormatException(keyPosition, path, "has a key that " + TOO_LONG);
+      }
       if (key.equals("<<")) {
         throw new TextFormatException(
             keyPosition, path, "a merge key (<<) is not allowed here, write the keys out");
       }
       MappingNode.Entry earlier = entries.get(key);
       if (earlier != null) {
-        throw new TextFormatException(
-            keyPosition, keyPath, "is given twice, first on line " + earlier.keyPosition().line());
+        faults.add(
+            new TextFormatException(
+                keyPosition,
+                keyPath,
+                "is given twice, first on line " + earlier.keyPosition().line()));
       }
       parser.nextToken();
       entries.put(key, new MappingNode.Entry(keyPosition, readValue(parser, keyPath, depth + 1)));

@@ -14,17 +14,50 @@ import stenotherm.text.TextFormatException;
 class ImplausibleTest {
   static Stream<Arguments> faults() {
     return Stream.of(
-        arguments("box: 203 x 180 x 150 mm", "box: 203 x 180 x 150 in", "s.yaml:22:10: packings[0].box (carton): outer box: 5156.2 x 4572.0 x 3810.0 mm (203.00 x 180.00 x 150.00 in) is longer than 2000.0 mm (78.74 in) along X"),
-        arguments("box: 203 x 180 x 150 mm", "box: 20 x 18 x 15 mm", "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X; make the box larger or the walls thinner; the outer box is 20.0 x 18.0 x 15.0 mm (0.79 x 0.71 x 0.59 in)"),
-        arguments("foam: EPS 20, 19 mm", "foam: EPS 20, 19 cm", "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 150.0 mm (7.99 x 7.09 x 5.91 in)"),
-        arguments("foam: EPS 20, 19 mm", "foam: gel pack 19 mm", "s.yaml:23:11: packings[0].foam (carton): layer of gel pack: 'gel pack' melts, which only a pack may"),
-        arguments("foam: EPS 20, 19 mm", "foam: EPS 20, 19 mm\n    joints: 1e-9 mm", "s.yaml:24:13: packings[0].joints (carton): gap between panels: 1.00000e-12 m is narrower than any joint; write 0 for none, or at least 1.00000e-05 m"),
-        arguments("fill: shredded paper", "fill: ice pack", "s.yaml:24:11: packings[0].fill (carton): 'ice pack' melts, which only a pack may"),
-        arguments("cup: 110 x 80 x 60 mm", "cup: {size: 110 x 80 x 60 mm, bedding: gel pack 4 mm}", "s.yaml:4:40: cup.bedding: layer of gel pack: 'gel pack' melts, which only a pack may"),
-        arguments("start: 21 °C", "start: 21 K", "s.yaml:8:10: journey.start: 21 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
-        arguments("start: 21 °C", "start: 80 °C", "s.yaml:8:10: journey.start: 353.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
-        arguments("ambient: 12 °C", "ambient: 12 K", "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): ambient temperature: 12 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
-        arguments("spread: 1.5 K", "spread: 300 K", "s.yaml:18:15: journey.legs[2].spread (doorstep): ambient spread: 300 K must lie between 0 K and 30 K. It is a difference: 9 F° of difference are 5 K."));
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "box: 203 x 180 x 150 in",
+            "s.yaml:22:10: packings[0].box (carton): outer box: 5156.2 x 4572.0 x 3810.0 mm (203.00 x 180.00 x 150.00 in) is longer than 2000.0 mm (78.74 in) along X"),
+        arguments(
+            "box: 203 x 180 x 150 mm",
+            "box: 20 x 18 x 15 mm",
+            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X; make the box larger or the walls thinner; the outer box is 20.0 x 18.0 x 15.0 mm (0.79 x 0.71 x 0.59 in)"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: EPS 20, 19 cm",
+            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 150.0 mm (7.99 x 7.09 x 5.91 in)"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: gel pack 19 mm",
+            "s.yaml:23:11: packings[0].foam (carton): layer of gel pack: 'gel pack' melts, which only a pack may"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: EPS 20, 19 mm\n    joints: 1e-9 mm",
+            "s.yaml:24:13: packings[0].joints (carton): gap between panels: 1.00000e-12 m is narrower than any joint; write 0 for none, or at least 1.00000e-05 m"),
+        arguments(
+            "fill: shredded paper",
+            "fill: ice pack",
+            "s.yaml:24:11: packings[0].fill (carton): 'ice pack' melts, which only a pack may"),
+        arguments(
+            "cup: 110 x 80 x 60 mm",
+            "cup: {size: 110 x 80 x 60 mm, bedding: gel pack 4 mm}",
+            "s.yaml:4:40: cup.bedding: layer of gel pack: 'gel pack' melts, which only a pack may"),
+        arguments(
+            "start: 21 °C",
+            "start: 21 K",
+            "s.yaml:8:10: journey.start: 21 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+        arguments(
+            "start: 21 °C",
+            "start: 80 °C",
+            "s.yaml:8:10: journey.start: 353.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+        arguments(
+            "ambient: 12 °C",
+            "ambient: 12 K",
+            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): ambient temperature: 12 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+        arguments(
+            "spread: 1.5 K",
+            "spread: 300 K",
+            "s.yaml:18:15: journey.legs[2].spread (doorstep): ambient spread: 300 K must lie between 0 K and 30 K. It is a difference: 9 F° of difference are 5 K."));
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import stenotherm.base.MessageText;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Parcel;
@@ -54,9 +55,12 @@ class ScenarioFuzzTest {
     try {
       scenario = ScenarioReader.read("s.yaml", text);
     } catch (TextFormatException fault) {
-      String message = String.valueOf(fault.getMessage());
-      assertTrue(MESSAGE.matcher(message).matches(), () -> message + "\n" + text);
-      assertFalse(INNARDS.matcher(fault.problem()).find(), () -> message + "\n" + text);
+      for (TextFormatException each : fault.faults()) {
+        String message = String.valueOf(each.getMessage());
+        assertTrue(MESSAGE.matcher(message).matches(), () -> message + "\n" + text);
+        assertTrue(message.length() <= MessageText.LONGEST, () -> message + "\n" + text);
+        assertFalse(INNARDS.matcher(each.problem()).find(), () -> message + "\n" + text);
+      }
       return false;
     } catch (RuntimeException | StackOverflowError other) {
       return fail(text, other);

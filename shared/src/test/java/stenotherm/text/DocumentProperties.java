@@ -9,6 +9,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import stenotherm.base.MessageText;
 
 /** Whatever a file holds, reading it either works or gives the one exception. */
 class DocumentProperties {
@@ -132,8 +133,11 @@ class DocumentProperties {
     try {
       reading.run();
     } catch (TextFormatException expected) {
-      if (expected.getMessage().indexOf('\n') >= 0) {
-        throw new AssertionError("message of more than one line", expected);
+      for (TextFormatException each : expected.faults()) {
+        String message = each.getMessage();
+        if (message.indexOf('\n') >= 0 || message.length() > MessageText.LONGEST) {
+          throw new AssertionError("message of more than one line", expected);
+        }
       }
     }
   }
