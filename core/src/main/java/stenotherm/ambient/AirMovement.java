@@ -43,6 +43,15 @@ public sealed interface AirMovement {
    * @param rule whose constants to use
    */
   record Still(StillAirRule rule) implements AirMovement {
+    /**
+     * Checks that nothing is null.
+     *
+     * @throws stenotherm.base.InvalidInputException if something is
+     */
+    public Still {
+      Checks.given("rule", rule);
+    }
+
     @Override
     public double convective(HeatDirection heatFlow, double pressure) {
       return Math.sqrt(AirProperties.relativePressure(pressure)) * rule.convective(heatFlow);

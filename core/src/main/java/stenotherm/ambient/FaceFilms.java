@@ -38,6 +38,8 @@ public record FaceFilms(AirMovement movement, double emissivity, Underside under
    * @throws InvalidInputException if it is out of its range
    */
   public FaceFilms {
+    Checks.given("movement", movement);
+    Checks.given("underside", underside);
     Radiation.emissivity(emissivity);
   }
 

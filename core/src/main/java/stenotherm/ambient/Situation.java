@@ -33,6 +33,10 @@ public record Situation(
    *     the altitude is out of its range
    */
   public Situation {
+    Checks.given("name", name);
+    Checks.given("rule", rule);
+    Checks.given("films", films);
+    Checks.given("source", source);
     Checks.name("situation name", name);
     Checks.notNegative("spread of situation '" + name + "'", spread, "K");
     StandardAtmosphere.checked("altitude of situation '" + name + "'", altitude);

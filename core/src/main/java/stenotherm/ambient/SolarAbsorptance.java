@@ -46,6 +46,8 @@ public record SolarAbsorptance(double nominal, Range range, Source source) {
    *     the range
    */
   public SolarAbsorptance {
+    Checks.given("range", range);
+    Checks.given("source", source);
     String hint = "Absorptance is the part of sunlight that is absorbed.";
     Checks.within("solar absorptance", nominal, POSSIBLE, "", hint);
     Checks.within("low end of solar absorptance", range.low(), POSSIBLE, "", hint);

@@ -37,6 +37,8 @@ public record Sunshine(
    *     a row of a table or as a constant
    */
   public Sunshine {
+    Checks.given("irradiance", irradiance);
+    Checks.given("absorptance", absorptance);
     Checks.within(
         "loss to the sky", skyLoss, SKY_LOSSES, "W/m2", "A clear sky takes about 63 W/m2.");
     Map<Face, TimeFunction> copy = new EnumMap<>(Face.class);

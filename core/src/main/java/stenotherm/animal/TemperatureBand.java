@@ -36,6 +36,7 @@ public record TemperatureBand(Range range, Source source) {
 
   static TemperatureBand celsius(double low, double high, Source source) {
     return new TemperatureBand(
-        new Range(Temperatures.fromCelsius(low), Temperatures.fromCelsius(high)), source);
+        Range.of("temperature band", Temperatures.fromCelsius(low), Temperatures.fromCelsius(high)),
+        source);
   }
 }

@@ -1,7 +1,11 @@
 package stenotherm.base;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Argument checks that return their argument, so that a record's constructor reads as its contract.
@@ -14,6 +18,29 @@ public final class Checks {
   private static final Range PARCEL = new Range(200, 350);
 
   private Checks() {}
+
+  /**
+   * Checks that an object is there, and so is all that it holds if it is a collection or a map.
+   *
+   * @param <T> type of the object
+   * @param field name of the input
+   * @param value the object
+   * @return the object
+   * @throws InvalidInputException if it is null or holds a null
+   */
+  public static <T> T given(String field, @Nullable T value) {
+    if (value == null) {
+      throw new InvalidInputException(field, "must not be null");
+    }
+    Collection<?> held =
+        value instanceof Map<?, ?> map
+            ? map.values()
+            : value instanceof Collection<?> all ? all : List.of();
+    if (held.stream().anyMatch(Objects::isNull)) {
+      throw new InvalidInputException(field, "must not hold a null");
+    }
+    return value;
+  }
 
   /**
    * Checks that a value is finite.
@@ -76,6 +103,7 @@ public final class Checks {
    * @throws InvalidInputException if it is below zero within ten years before or after time zero
    */
   public static TimeFunction notNegative(String field, TimeFunction function, String unit) {
+    given(field, function);
     double tenYears = 3653 * Times.DAY;
     for (double time : function.breakpoints(-tenYears, tenYears)) {
       double least = Math.min(function.at(time), function.before(time));
@@ -174,7 +202,7 @@ public final class Checks {
    * @throws InvalidInputException if the name is blank
    */
   public static String name(String field, String value) {
-    if (value.isBlank()) {
+    if (given(field, value).isBlank()) {
       throw new InvalidInputException(field, "must not be blank");
     }
     return value;
@@ -190,7 +218,7 @@ public final class Checks {
    * @throws InvalidInputException if the list is empty
    */
   public static <T> List<T> notEmpty(String field, List<T> value) {
-    if (value.isEmpty()) {
+    if (given(field, value).isEmpty()) {
       throw new InvalidInputException(field, "must not be empty");
     }
     return List.copyOf(value);

@@ -16,9 +16,29 @@ public record Range(double low, double high) {
    */
   public Range {
     if (!(low <= high)) {
-      throw new InvalidInputException(
-          "range", "from " + low + " to " + high + ": the low end must not be above the high end");
+      throw wrong("range", low, high);
     }
+  }
+
+  /**
+   * A range whose error message says which range it is.
+   *
+   * @param field name of the range
+   * @param low the lower end
+   * @param high the upper end, not below {@code low}
+   * @return the range
+   * @throws InvalidInputException if an end is NaN or the ends are in the wrong order
+   */
+  public static Range of(String field, double low, double high) {
+    if (!(low <= high)) {
+      throw wrong(field, low, high);
+    }
+    return new Range(low, high);
+  }
+
+  private static InvalidInputException wrong(String field, double low, double high) {
+    return new InvalidInputException(
+        field, "from " + low + " to " + high + ": the low end must not be above the high end");
   }
 
   /**

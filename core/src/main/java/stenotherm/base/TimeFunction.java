@@ -99,6 +99,7 @@ public interface TimeFunction {
    *     occurs more than twice or out of order, or a number is not finite
    */
   static TimeFunction table(double[] times, double[] values) {
-    return new TableFunction(times, values);
+    return new TableFunction(
+        Checks.given("times of a table", times), Checks.given("values of a table", values));
   }
 }

@@ -23,6 +23,7 @@ public final class FullEngine implements HeatEngine {
   private double intervalStart;
   private double intervalEnd;
   private boolean started;
+  private boolean coefficientsAreSet;
 
   /** The field now, if it has been asked for since the state or the conditions last changed. */
   private @Nullable TemperatureField latest;
@@ -113,6 +114,17 @@ public final class FullEngine implements HeatEngine {
     return integrator.time;
   }
 
+  /** A film that nobody has set would be an adiabatic face. */
+  private void requireCoefficients() {
+    for (Port.BoundaryPort port : network.boundaryPorts()) {
+      if (!coefficientsAreSet && port.kind() == BoundaryKind.CONVECTION) {
+        throw new InvalidInputException(
+            "surface coefficient of " + port.name(),
+            "is not set; set all of them before the first step, 0 where no heat passes");
+      }
+    }
+  }
+
   @Override
   public void useCoefficients(double[] coefficients) {
     requireLength("coefficients", coefficients, atStart.coefficient.length);
@@ -123,6 +135,7 @@ public final class FullEngine implements HeatEngine {
       }
     }
     latest = null;
+    coefficientsAreSet = true;
     boolean changed = false;
     for (int p = 0; p < coefficients.length; p++) {
       Port.BoundaryPort port = network.boundaryPorts().get(p);
@@ -168,6 +181,7 @@ public final class FullEngine implements HeatEngine {
 
   @Override
   public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
+    requireCoefficients();
     if (failure != null) {
       throw new IllegalStateException(failure.getMessage(), failure);
     }
@@ -246,6 +260,7 @@ public final class FullEngine implements HeatEngine {
     private final Conditions conditions;
     private HeatNetwork network;
     private boolean started;
+    private boolean coefficientsAreSet;
 
     private Saved(FullEngine engine) {
       this.engine = engine;
@@ -276,11 +291,13 @@ public final class FullEngine implements HeatEngine {
     state.conditions.copyFrom(atEnd);
     state.network = network;
     state.started = started;
+    state.coefficientsAreSet = coefficientsAreSet;
   }
 
   @Override
   public void restore(State from) {
     Saved state = own(from);
+    coefficientsAreSet = state.coefficientsAreSet;
     integrator.restore(state.moment);
     // an interval sets the values at its start; the coefficients hold for both ends
     atStart.copyFrom(state.conditions);

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
+import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
@@ -63,7 +64,9 @@ public final class Assessor {
    * @throws InvalidInputException if no container holds an animal
    */
   public Assessor(Parcel parcel, Journey journey, AssessmentSettings settings) {
-    if (parcel.occupied().isEmpty()) {
+    Checks.given("journey", journey);
+    Checks.given("settings", settings);
+    if (Checks.given("parcel", parcel).occupied().isEmpty()) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
           "has no animal in it, so that there is nothing to judge");

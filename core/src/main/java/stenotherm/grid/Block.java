@@ -89,6 +89,10 @@ public sealed interface Block {
      * @throws InvalidInputException if the name is blank
      */
     public Solid {
+      Checks.given("name", name);
+      Checks.given("box", box);
+      Checks.given("material", material);
+      Checks.given("shape", shape);
       Checks.name("block name", name);
     }
 
@@ -118,6 +122,8 @@ public sealed interface Block {
      * @throws InvalidInputException if the name is blank
      */
     public Environment {
+      Checks.given("name", name);
+      Checks.given("box", box);
       Checks.name("environment name", name);
     }
   }

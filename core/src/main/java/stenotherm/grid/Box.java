@@ -20,6 +20,8 @@ public record Box(Point min, Point max) {
    * @throws InvalidInputException if it is not
    */
   public Box {
+    Checks.given("min", min);
+    Checks.given("max", max);
     for (Axis axis : Axis.values()) {
       if (!(max.along(axis) > min.along(axis))) {
         throw new InvalidInputException(

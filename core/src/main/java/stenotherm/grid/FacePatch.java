@@ -23,6 +23,9 @@ public record FacePatch(String name, Face face, Box region) {
    * @throws InvalidInputException if it is blank or that of a face
    */
   public FacePatch {
+    Checks.given("name", name);
+    Checks.given("face", face);
+    Checks.given("region", region);
     Checks.name("patch name", name);
     for (Face each : Face.values()) {
       if (name.equals(each.label())) {
@@ -40,8 +43,11 @@ public record FacePatch(String name, Face face, Box region) {
    * @param first part of the face along its first axis (x, or y on the left and right), 0 to 1
    * @param second part of the face along its second axis, 0 to 1
    * @return the patch
+   * @throws InvalidInputException if a part is not within 0 and 1
    */
   public static FacePatch part(String name, Face face, Box box, Range first, Range second) {
+    requirePart(first);
+    requirePart(second);
     double[] min = new double[3];
     double[] max = new double[3];
     boolean isFirst = true;
@@ -57,5 +63,12 @@ public record FacePatch(String name, Face face, Box region) {
     }
     return new FacePatch(
         name, face, new Box(new Point(min[0], min[1], min[2]), new Point(max[0], max[1], max[2])));
+  }
+
+  private static void requirePart(Range part) {
+    Range whole = new Range(0, 1);
+    for (double end : new double[] {Checks.given("part of a face", part).low(), part.high()}) {
+      Checks.within("part of a face", end, whole, "", "The whole face is 0 to 1.");
+    }
   }
 }

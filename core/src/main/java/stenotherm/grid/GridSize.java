@@ -15,6 +15,15 @@ import stenotherm.base.Checks;
  * @param blame which dimension has the most cells and why, as a sentence
  */
 public record GridSize(double alongX, double alongY, double alongZ, String blame) {
+  /**
+   * Checks that nothing is null.
+   *
+   * @throws stenotherm.base.InvalidInputException if something is
+   */
+  public GridSize {
+    Checks.given("blame", blame);
+  }
+
   /** Network, fields and solver [byte for each cell]; measured on 42 120 cells. */
   private static final double BYTES = 500;
 

@@ -73,6 +73,8 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
    *     than a whole turn, or a block ends along an axis that must be uniform
    */
   public Layout {
+    Checks.given("blocks", blocks);
+    Checks.given("coordinates", coordinates);
     blocks = Checks.notEmpty("blocks", blocks);
     Set<String> names = new HashSet<>();
     Block domain = blocks.get(0);

@@ -27,6 +27,7 @@ public record MeshControl(double largestCell, double firstCell, double growth, G
    * @throws stenotherm.base.InvalidInputException if one is out of its range
    */
   public MeshControl {
+    Checks.given("budget", budget);
     Checks.positive("largest cell", largestCell, "m");
     Checks.positive("first cell", firstCell, "m");
     Checks.within("growth of cells", growth, GROWTH, "", "1.4 is usual.");

@@ -26,6 +26,10 @@ public record Contact(Face face, Range first, Range second, Condition condition)
    * @throws InvalidInputException if one is empty or not within 0 and 1
    */
   public Contact {
+    Checks.given("face", face);
+    Checks.given("first", first);
+    Checks.given("second", second);
+    Checks.given("condition", condition);
     for (Range part : new Range[] {first, second}) {
       String hint = "The whole face is 0 to 1.";
       Checks.within("contact on the " + face.words(), part.low(), WHOLE, "", hint);
@@ -114,6 +118,7 @@ public record Contact(Face face, Range first, Range second, Condition condition)
      * @throws InvalidInputException if it is not above 0
      */
     public Neighbour {
+      Checks.given("temperature", temperature);
       Checks.positive("resistance to a neighbour", resistance, "m2 K/W");
     }
 
@@ -138,6 +143,7 @@ public record Contact(Face face, Range first, Range second, Condition condition)
      * @throws InvalidInputException if it is negative in a row of a table or as a constant
      */
     public Sunlit {
+      Checks.given("irradiance", irradiance);
       Checks.notNegative("irradiance on a part of a face", irradiance, "W/m2");
     }
 

@@ -25,6 +25,8 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
    *     after its leg or ends before it, delay included, with a row that is not 0
    */
   public Journey {
+    Checks.given("sealing", sealing);
+    Checks.given("legs", legs);
     Checks.parcelTemperature("start temperature", startTemperature);
     legs = Checks.notEmpty("legs", legs);
     double start = 0;

@@ -38,6 +38,9 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
    * @throws stenotherm.base.InvalidInputException if the name is blank or there is no leg
    */
   public JourneyTemplate {
+    Checks.given("name", name);
+    Checks.given("legs", legs);
+    Checks.given("source", source);
     Checks.name("journey template", name);
     legs = Checks.notEmpty("legs of " + name, legs);
   }
@@ -55,6 +58,7 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
      * @throws stenotherm.base.InvalidInputException if it is not absolute
      */
     public Start {
+      Checks.given("sealing", sealing);
       Checks.temperature("start temperature", temperature);
     }
   }

@@ -36,6 +36,10 @@ public record Leg(
    *     delay is out of its range
    */
   public Leg {
+    Checks.given("name", name);
+    Checks.given("place", place);
+    Checks.given("surroundings", surroundings);
+    Checks.given("source", source);
     Checks.name("leg name", name);
     Checks.within(
         "duration of leg '" + name + "'",

@@ -21,6 +21,9 @@ public record Outdoors(Place place, TimeFunction temperature, double spread, Sun
    * @throws stenotherm.base.InvalidInputException if it is negative
    */
   public Outdoors {
+    Checks.given("place", place);
+    Checks.given("temperature", temperature);
+    Checks.given("sunshine", sunshine);
     Checks.notNegative("outdoor spread at " + place.name(), spread, "K");
   }
 }

@@ -20,6 +20,8 @@ public record Place(String name, ZoneOffset utcOffset) {
    * @throws stenotherm.base.InvalidInputException if it is blank
    */
   public Place {
+    Checks.given("name", name);
+    Checks.given("utc offset", utcOffset);
     Checks.name("place name", name);
   }
 

@@ -40,6 +40,11 @@ public record Surroundings(
    *     range or the sun shines on a part of the face that the parcel rests on
    */
   public Surroundings {
+    Checks.given("ambient", ambient);
+    Checks.given("films", films);
+    Checks.given("orientation", orientation);
+    Checks.given("sunshine", sunshine);
+    Checks.given("contacts", contacts);
     checkedSpread("ambient spread", spread);
     StandardAtmosphere.checked("altitude", altitude);
     contacts = List.copyOf(contacts);

@@ -25,6 +25,10 @@ public record TemplateLeg(String name, Situation situation, JourneyEnd end, Timi
    * @throws stenotherm.base.InvalidInputException if it is blank
    */
   public TemplateLeg {
+    Checks.given("name", name);
+    Checks.given("situation", situation);
+    Checks.given("end", end);
+    Checks.given("timing", timing);
     Checks.name("leg name", name);
   }
 
@@ -95,6 +99,7 @@ public record TemplateLeg(String name, Situation situation, JourneyEnd end, Timi
      * @throws stenotherm.base.InvalidInputException if it is not above 0
      */
     public UntilClock {
+      Checks.given("clock", clock);
       Checks.positive("shortest duration of a template's leg", shortest, "s");
     }
 

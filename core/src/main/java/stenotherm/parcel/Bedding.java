@@ -28,6 +28,8 @@ public record Bedding(String name, Material material, double thickness, double w
    *     thickness not above 0 or the water negative
    */
   public Bedding {
+    Checks.given("name", name);
+    Checks.given("material", material);
     Checks.name("bedding name", name);
     WallLayer.requireSolid("bedding", material);
     Checks.positive("thickness of the " + name, thickness, "m");

@@ -21,6 +21,9 @@ public record BoxSize(String name, Dimensions inside, Source source) {
    * @throws stenotherm.base.InvalidInputException if it is blank
    */
   public BoxSize {
+    Checks.given("name", name);
+    Checks.given("inside", inside);
+    Checks.given("source", source);
     Checks.name("name of a box size", name);
   }
 

@@ -64,6 +64,11 @@ public record Container(
    * @throws InvalidInputException if the name is blank or something sticks out, by how much
    */
   public Container {
+    Checks.given("name", name);
+    Checks.given("vessel", vessel);
+    Checks.given("position", position);
+    Checks.given("bedding", bedding);
+    Checks.given("occupant", occupant);
     Checks.name("container name", name);
     bedding = List.copyOf(bedding);
     Dimensions inner = vessel.inner();

@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import java.util.Optional;
+import stenotherm.base.Checks;
 import stenotherm.base.Radiation;
 import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
@@ -49,6 +50,7 @@ public sealed interface Filling {
      * @throws stenotherm.base.InvalidInputException if it melts
      */
     public Loose {
+      Checks.given("material", material);
       WallLayer.requireSolid("fill", material);
     }
 

@@ -44,6 +44,7 @@ public record Joints(List<Axis> overlap, int firstShell, double gap) {
    *     or the gap out of its range
    */
   public Joints {
+    Checks.given("overlap", overlap);
     overlap = List.copyOf(overlap);
     if (overlap.size() != 3 || !overlap.containsAll(List.of(Axis.values()))) {
       throw new InvalidInputException("overlap of panels", overlap + " must name each axis once");

@@ -38,6 +38,10 @@ public record PackClass(
    *     or the mass does not fit the size
    */
   public PackClass {
+    Checks.given("name", name);
+    Checks.given("contents", contents);
+    Checks.given("size", size);
+    Checks.given("source", source);
     Checks.name("pack name", name);
     Checks.positive("mass of pack '" + name + "'", mass, "kg");
     Checks.notNegative("wrap of pack '" + name + "'", wrap, "m2 K/W");

@@ -84,6 +84,13 @@ public record Parcel(
    *     names and by how many millimetres
    */
   public Parcel {
+    Checks.given("name", name);
+    Checks.given("outer", outer);
+    Checks.given("walls", walls);
+    Checks.given("filling", filling);
+    Checks.given("containers", containers);
+    Checks.given("warmers", warmers);
+    Checks.given("packs", packs);
     Checks.name("packing name", name);
     containers = Checks.notEmpty("containers of packing '" + name + "'", containers);
     warmers = List.copyOf(warmers);

@@ -23,6 +23,10 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
    *     partly melted, or the start temperature lies within the melting range
    */
   public PlacedPack {
+    Checks.given("name", name);
+    Checks.given("pack", pack);
+    Checks.given("placement", placement);
+    Checks.given("start", start);
     Checks.name("pack name", name);
     start.requireFits("start of pack '" + name + "'", pack);
   }

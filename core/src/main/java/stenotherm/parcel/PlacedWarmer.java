@@ -23,6 +23,9 @@ public record PlacedWarmer(String name, WarmerClass warmer, Placement placement,
    * @throws stenotherm.base.InvalidInputException if the name is blank or the time is not finite
    */
   public PlacedWarmer {
+    Checks.given("name", name);
+    Checks.given("warmer", warmer);
+    Checks.given("placement", placement);
     Checks.name("warmer name", name);
     Checks.finite("opening time of warmer '" + name + "'", opened, "s");
   }

@@ -57,6 +57,8 @@ public sealed interface Placement {
      * @throws stenotherm.base.InvalidInputException if one is not finite
      */
     public OnFace {
+      Checks.given("face", face);
+      Checks.given("mounting", mounting);
       Checks.finite("offset on the " + face.words(), alongFirst, "m");
       Checks.finite("offset on the " + face.words(), alongSecond, "m");
     }
@@ -90,6 +92,16 @@ public sealed interface Placement {
    * @param thin the axis along which it is thinnest; z if it lies flat
    */
   record InCavity(Position position, Axis thin) implements Placement {
+    /**
+     * Checks that nothing is null.
+     *
+     * @throws stenotherm.base.InvalidInputException if something is
+     */
+    public InCavity {
+      Checks.given("position", position);
+      Checks.given("thin", thin);
+    }
+
     @Override
     public Box box(Dimensions pad, Box cavity) {
       Point bottom = position.in(cavity);

@@ -56,6 +56,8 @@ public record VacuumPanel(String name, double edgeTransmittance, Source source) 
    *     negative
    */
   public VacuumPanel {
+    Checks.given("name", name);
+    Checks.given("source", source);
     Checks.name("name of a vacuum panel", name);
     Checks.notNegative("edge transmittance of a vacuum panel", edgeTransmittance, "W/(m K)");
   }

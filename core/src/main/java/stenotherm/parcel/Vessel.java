@@ -46,6 +46,16 @@ public sealed interface Vessel {
    * @param wall material and thickness of wall and lid
    */
   record BoxCup(Dimensions inner, WallLayer wall) implements Vessel {
+    /**
+     * Checks that nothing is null.
+     *
+     * @throws stenotherm.base.InvalidInputException if something is
+     */
+    public BoxCup {
+      Checks.given("inner", inner);
+      Checks.given("wall", wall);
+    }
+
     @Override
     public Shape shape() {
       return Shape.BOX;
@@ -71,6 +81,7 @@ public sealed interface Vessel {
      * @throws stenotherm.base.InvalidInputException if one is not above 0
      */
     public RoundCup {
+      Checks.given("wall", wall);
       Checks.positive("diameter of a cup", diameter, "m");
       Checks.positive("height of a cup", height, "m");
     }
@@ -98,6 +109,16 @@ public sealed interface Vessel {
    * @param wall material and thickness of the cloth
    */
   record Bag(Dimensions inner, WallLayer wall) implements Vessel {
+    /**
+     * Checks that nothing is null.
+     *
+     * @throws stenotherm.base.InvalidInputException if something is
+     */
+    public Bag {
+      Checks.given("inner", inner);
+      Checks.given("wall", wall);
+    }
+
     @Override
     public Shape shape() {
       return Shape.BOX;
@@ -124,6 +145,8 @@ public sealed interface Vessel {
      * @throws stenotherm.base.InvalidInputException if one is not above 0
      */
     public Vial {
+      Checks.given("axis", axis);
+      Checks.given("wall", wall);
       Checks.positive("diameter of a vial", diameter, "m");
       Checks.positive("length of a vial", length, "m");
     }

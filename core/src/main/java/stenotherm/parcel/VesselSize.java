@@ -19,6 +19,9 @@ public record VesselSize(String name, Vessel vessel, Source source) {
    * @throws stenotherm.base.InvalidInputException if it is blank
    */
   public VesselSize {
+    Checks.given("name", name);
+    Checks.given("vessel", vessel);
+    Checks.given("source", source);
     Checks.name("name of a vessel size", name);
   }
 }

@@ -19,6 +19,7 @@ public record WallLayer(Material material, double thickness) {
    * @throws stenotherm.base.InvalidInputException if it is not above 0, or the material melts
    */
   public WallLayer {
+    Checks.given("material", material);
     Checks.positive("thickness of a layer of " + material.name(), thickness, "m");
     requireSolid("layer of " + material.name(), material);
   }

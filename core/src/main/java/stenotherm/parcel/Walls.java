@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.ThinResistance;
@@ -30,6 +31,8 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
    * @throws InvalidInputException if a face has no layer
    */
   public Walls {
+    Checks.given("layers", layers);
+    Checks.given("joints", joints);
     Map<Face, List<WallLayer>> copy = new EnumMap<>(Face.class);
     for (Face face : Face.values()) {
       List<WallLayer> ofFace = layers.getOrDefault(face, List.of());

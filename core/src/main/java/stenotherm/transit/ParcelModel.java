@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
@@ -21,6 +22,8 @@ import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.TemperatureField;
+import stenotherm.grid.MeshControl;
+import stenotherm.grid.RectilinearGrid;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 
@@ -107,21 +110,27 @@ public final class ParcelModel {
    *     temperatures of the longest stage of the first
    * @param settings mesh, time steps and solver
    * @return the model
-   * @throws InvalidInputException if there is no journey, or the ambient of a leg does not cover
-   *     its time
+   * @throws InvalidInputException if there is no journey, the grid is larger than the mesh allows,
+   *     or the ambient of a leg does not cover its time
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if no reduced model could be made; the message says why
    */
   public static ParcelModel of(Parcel parcel, List<Journey> journeys, TransitSettings settings) {
-    if (journeys.isEmpty()) {
+    Checks.given("parcel", parcel);
+    Checks.given("settings", settings);
+    if (Checks.given("journeys", journeys).isEmpty()) {
       throw new InvalidInputException("journeys", "there is none; a model needs at least one");
+    }
+    Optional<String> reason = reasonForCells(parcel, settings);
+    if (reason.isEmpty()) {
+      MeshControl mesh = settings.mesh();
+      mesh.budget().requireReducible(RectilinearGrid.size(parcel.layout(), mesh));
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
     HeatNetwork network = parcel.network(settings.mesh(), parts.patches());
     ParcelBody body = ParcelBody.of(parcel, parts, network);
     List<Course> courses =
         journeys.stream().map(each -> new Course(body, each, Variation.NOMINAL)).toList();
-    Optional<String> reason = reasonForCells(parcel, settings);
     ReducedParcel reduced = null;
     Reduction reduction = null;
     if (reason.isEmpty()) {

@@ -38,6 +38,9 @@ public record TransitSettings(
    *     thread
    */
   public TransitSettings {
+    Checks.given("mesh", mesh);
+    Checks.given("stepping", stepping);
+    Checks.given("solver", solver);
     Checks.positive("interval between stored values", interval, "s");
     if (threads < 1) {
       throw new InvalidInputException("threads", threads + " must be at least 1");

@@ -148,7 +148,9 @@ class FacePatchesTest {
   void patchesThatDoNotFitAreRefused() {
     HeatNetworkBuilder builder = HeatNetwork.builder(LAYOUT, MESH);
     assertRefused(
-        "sticks out of its face at xMax by 20.00 mm", builder, part("a", Face.Z_MAX, 0, 1.1));
+        "sticks out of its face at xMax by 20.00 mm",
+        builder,
+        new FacePatch("a", Face.Z_MAX, new Box(new Point(0, 0, 0), new Point(0.22, 0.1, 0.05))));
     Box inside = new Box(new Point(0, 0, 0), new Point(0.1, 0.1, 0.04));
     assertRefused(
         "ends before the face zMax by 10.00 mm", builder, new FacePatch("a", Face.Z_MAX, inside));

@@ -38,6 +38,18 @@ class FullEngineTest {
     return engine;
   }
 
+  @Test
+  void aFilmThatNobodySetIsRefused() {
+    ConductionProblem problem = problem(TimeFunction.constant(280), TimeFunction.constant(0));
+    FullEngine engine =
+        new FullEngine(problem.network(), PROBES, 290, IntegratorSettings.standard());
+    double[] inputs = {280, 285, 0};
+    assertRefused(
+        "surface coefficient of xMin: is not set; set all of them before the first step, 0 where"
+            + " no heat passes",
+        () -> engine.advance(60, inputs, inputs));
+  }
+
   /**
    * Ambient and power are tables with kinks and one jump; the engine gets them interval by
    * interval.

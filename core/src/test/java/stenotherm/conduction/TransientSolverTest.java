@@ -194,15 +194,13 @@ class TransientSolverTest {
 
   @Test
   void interruptStopsWithWhatWasReached() {
+    ConductionProblem problem = wall().initial(290).build();
     Thread.currentThread().interrupt();
     TransientSolution solution;
     try {
       solution =
           TransientSolver.solve(
-              wall().initial(290).build(),
-              MEAN,
-              HOURS,
-              IntegratorSettings.fixed(Scheme.TR_BDF2, 600));
+              problem, MEAN, HOURS, IntegratorSettings.fixed(Scheme.TR_BDF2, 600));
     } finally {
       // clears the mark for the tests that follow
       assertTrue(Thread.interrupted(), "the interrupt must stay visible to the caller");

@@ -169,6 +169,8 @@ class EngineStateProperties {
     HeatEngine straight = subject.engines.get();
     HeatEngine wandering = subject.engines.get();
     Random random = new Random(seed);
+    straight.useCoefficients(films(random));
+    wandering.useCoefficients(films(new Random(seed)));
     int before = random.nextInt(5);
     double[] start = inputs(straight, random);
     double[] then = wander(subject, straight, seed, before, start);

@@ -454,7 +454,9 @@ class ParcelModelTest {
         CancellationException.class,
         () -> ParcelModel.of(Packings.plain(), interrupting, SETTINGS));
     assertTrue(Thread.interrupted(), "the interrupt must stay visible");
-    TransitResult part = Transit.run(Packings.plain(), interrupting, Variation.NOMINAL, SETTINGS);
+    ParcelModel calm =
+        ParcelModel.of(Packings.plain(), journey(leg("dock", DOCK, 7, 272)), SETTINGS);
+    TransitResult part = calm.run(interrupting, Variation.NOMINAL);
     assertTrue(Thread.interrupted(), "the interrupt must stay visible");
     assertEquals(0, assertInstanceOf(Outcome.Stopped.class, part.outcome()).lastTime());
     assertArrayEquals(new double[] {0}, part.times());

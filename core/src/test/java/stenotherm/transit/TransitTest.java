@@ -353,8 +353,9 @@ class TransitTest {
   @Test
   void anInterruptBeforehandLeavesTheStartOnly() {
     Journey journey = journey(295, leg("room", 12, Ambient.constant(285), FLOOR));
+    ParcelModel model = ParcelModel.of(Packings.plain(), journey, COARSE);
     Thread.currentThread().interrupt();
-    TransitResult part = run(Packings.plain(), journey);
+    TransitResult part = model.run(journey, Variation.NOMINAL);
     assertTrue(Thread.interrupted());
     assertEquals(0, assertInstanceOf(Outcome.Stopped.class, part.outcome()).lastTime());
     assertArrayEquals(new double[] {0}, part.times());
