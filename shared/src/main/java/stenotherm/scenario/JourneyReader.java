@@ -82,7 +82,7 @@ final class JourneyReader {
     Optional<Sites> places = faults.attempt(() -> Sites.read(assumptions, journey));
     Optional<ScalarNode> when =
         places.flatMap(sites -> faults.attempt(() -> sealed(journey, sites)));
-    Optional<LocalDateTime> sealing = when.flatMap(node -> faults.attempt(() -> moment(node)));
+    Optional<LocalDateTime> sealing = when.flatMap(date -> faults.attempt(() -> moment(date)));
     double start = faults.attempt(() -> start(journey)).orElse(ANY_TEMPERATURE);
     if (journey.has("surface")) {
       faults.attempt(() -> surface(journey));
