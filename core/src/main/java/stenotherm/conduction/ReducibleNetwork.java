@@ -272,14 +272,11 @@ public final class ReducibleNetwork {
    * @param tolerance largest estimated error, as the uniform error of the same energy norm [K]
    * @return number of iterations, 0 if the guess was good enough
    * @throws IllegalStateException if the solver does not converge
+   * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public int solve(double shift, double[] heat, double[] temperature, double tolerance) {
     operator.factor(shift == 0 ? Double.POSITIVE_INFINITY : 1 / shift);
-    try {
-      return operator.system.solve(heat, temperature, tolerance);
-    } catch (SolverFailure failure) {
-      throw new IllegalStateException(failure.getMessage(), failure);
-    }
+    return operator.system.solve(heat, temperature, tolerance);
   }
 
   /**

@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Arrays;
+import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.RectilinearGrid;
@@ -31,6 +32,9 @@ public final class SteadySolver {
    * @return the steady state
    * @throws InvalidInputException if no film and no held surface fixes the temperature level, or a
    *     value that drives the problem is not finite then
+   * @throws IllegalStateException if the linear solver fails, as where values are so large that
+   *     their sums are not finite; the message says how
+   * @throws CancellationException if the thread is interrupted
    */
   public static SteadySolution solve(ConductionProblem problem) {
     return solve(problem, 0);
@@ -44,6 +48,9 @@ public final class SteadySolver {
    * @return the steady state
    * @throws InvalidInputException if no film and no held surface fixes the temperature level, or a
    *     value that drives the problem is not finite then
+   * @throws IllegalStateException if the linear solver fails, as where values are so large that
+   *     their sums are not finite; the message says how
+   * @throws CancellationException if the thread is interrupted
    */
   public static SteadySolution solve(ConductionProblem problem, double time) {
     return solve(problem, time, IntegratorSettings.Conductivities.FROZEN);
@@ -61,6 +68,9 @@ public final class SteadySolver {
    *     value that drives the problem is not finite then, or conductivities do not settle, which
    *     happens if so much of a block is within its melting range that the steady state is not
    *     unique
+   * @throws IllegalStateException if the linear solver fails, as where values are so large that
+   *     their sums are not finite; the message says how
+   * @throws CancellationException if the thread is interrupted
    */
   public static SteadySolution solve(
       ConductionProblem problem, double time, IntegratorSettings.Conductivities conductivities) {

@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Arrays;
+import java.util.concurrent.CancellationException;
 import stenotherm.base.Axis;
 import stenotherm.grid.RectilinearGrid;
 
@@ -421,6 +422,7 @@ final class StructuredSystem {
    * @param tolerance [K]
    * @return number of iterations
    * @throws SolverFailure if it does not converge or meets a number that is not finite
+   * @throws CancellationException if the thread is interrupted; x is then as it was
    */
   int solve(double[] b, double[] x, double tolerance) {
     return solve(b, x, tolerance, reaction);
@@ -465,6 +467,10 @@ final class StructuredSystem {
       if (++iteration > MOST_ITERATIONS) {
         throw new SolverFailure(
             "conjugate gradients did not converge in " + MOST_ITERATIONS + " iterations");
+      }
+      if (Thread.currentThread().isInterrupted()) {
+        // a large system takes minutes; this look takes a nanosecond of an iteration
+        throw new CancellationException("interrupted while solving");
       }
       sweepBackward(beta);
       double alpha = rho / sweepForward();

@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Arrays;
+import java.util.concurrent.CancellationException;
 import stenotherm.base.ProgressListener;
 
 /**
@@ -290,10 +291,15 @@ final class TimeIntegrator {
       double step = remaining / Math.ceil(remaining / wish * (1 - 1e-9));
       boolean last = step >= remaining * (1 - 1e-9);
       double target = last ? until : time + step;
-      if (settings.scheme() == IntegratorSettings.Scheme.BACKWARD_EULER) {
-        eulerStep(target);
-      } else {
-        trBdf2Step(target, last);
+      try {
+        if (settings.scheme() == IntegratorSettings.Scheme.BACKWARD_EULER) {
+          eulerStep(target);
+        } else {
+          trBdf2Step(target, last);
+        }
+      } catch (CancellationException interrupt) {
+        // the thread stays interrupted; the state is that of the last whole step
+        return false;
       }
       if (Thread.currentThread().isInterrupted()
           || listener.progress(time, total) == ProgressListener.Signal.STOP) {

@@ -54,13 +54,7 @@ final class AxisMesh {
   double[] lines() {
     int intervals = planes.length - 1;
     double[] target = targetAtPlanes();
-    double[] stretched = new double[intervals];
-    int[] cells = new int[intervals];
-    for (int interval = 0; interval < intervals; interval++) {
-      stretched[interval] = ramp(interval, target).length();
-      cells[interval] = Math.max(1, (int) Math.ceil(stretched[interval] - ROUND_OFF));
-    }
-    limitGrowthAcrossPlanes(target, cells);
+    int[] cells = cells(target);
     double[] lines = new double[Arrays.stream(cells).sum() + 1];
     int line = 0;
     for (int interval = 0; interval < intervals; interval++) {
@@ -71,6 +65,21 @@ final class AxisMesh {
     }
     lines[line] = planes[intervals];
     return lines;
+  }
+
+  /** Returns the number of cells between each plane and the next. */
+  int[] cells() {
+    return cells(targetAtPlanes());
+  }
+
+  private int[] cells(double[] target) {
+    int[] cells = new int[planes.length - 1];
+    for (int interval = 0; interval < cells.length; interval++) {
+      double stretched = ramp(interval, target).length();
+      cells[interval] = Math.max(1, (int) Math.ceil(stretched - ROUND_OFF));
+    }
+    limitGrowthAcrossPlanes(target, cells);
+    return cells;
   }
 
   /**

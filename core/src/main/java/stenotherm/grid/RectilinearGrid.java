@@ -2,6 +2,7 @@ package stenotherm.grid;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
@@ -153,13 +154,41 @@ public final class RectilinearGrid {
    * @return the size; for grids of more than 100 million cells an estimate
    */
   public static GridSize size(Layout layout, MeshControl control) {
-    double[][] planes = planes(layout, Set.of(), List.of());
-    AxisMesh[] meshes = meshes(layout, planes, control, Set.of());
+    return size(layout, control, Set.of());
+  }
+
+  /**
+   * Returns the size that a grid has which is uniform along some axes, without making it.
+   *
+   * @param layout the blocks
+   * @param control how fine; its budget does not matter
+   * @param oneCell axes that get a single cell
+   * @return the size; for grids of more than 100 million cells an estimate
+   * @throws InvalidInputException if a block ends inside the domain along such an axis
+   */
+  public static GridSize size(Layout layout, MeshControl control, Set<Axis> oneCell) {
+    double[][] planes = planes(layout, oneCell, List.of());
+    AxisMesh[] meshes = meshes(layout, planes, control, oneCell);
     double[] least = leastCells(meshes, planes);
     if (least[0] * least[1] * least[2] > PLACED_CELLS) {
       return GridSize.of(layout, control, planes, least);
     }
     return GridSize.of(layout, control, planes, counts(lines(meshes, planes)));
+  }
+
+  /**
+   * Returns how many cells lie between the planes on which blocks begin or end, without making a
+   * grid.
+   *
+   * @param layout the blocks
+   * @param control how fine; its budget does not matter
+   * @param axis the axis across these planes
+   * @return the numbers in the order of the planes
+   */
+  public static int[] cellsBetweenPlanes(Layout layout, MeshControl control, Axis axis) {
+    double[][] planes = planes(layout, Set.of(), List.of());
+    AxisMesh[] meshes = meshes(layout, planes, control, Set.of());
+    return Objects.requireNonNull(meshes[axis.ordinal()]).cells();
   }
 
   /** Places the lines, if there are not too many. */

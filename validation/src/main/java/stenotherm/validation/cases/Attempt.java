@@ -68,8 +68,7 @@ final class Attempt {
   private ValueResult value(int index, double stepError) {
     Reference reference = file.references().get(index);
     if (grids.isEmpty()) {
-      Accuracy unknown = new Accuracy(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
-      return new ValueResult(reference, Double.NaN, unknown);
+      return unknown(reference);
     }
     ReferenceUnit unit = reference.expected().unit();
     GridError error = error(index);
@@ -80,6 +79,16 @@ final class Attempt {
             error.order(),
             unit.shownDifference(targets.of(index, last().values())));
     return new ValueResult(reference, unit.shown(last().values().get(index)), accuracy);
+  }
+
+  /** What is known of each reference value before any grid is solved: nothing. */
+  static List<ValueResult> unknown(CaseFile file) {
+    return file.references().stream().map(Attempt::unknown).toList();
+  }
+
+  private static ValueResult unknown(Reference reference) {
+    Accuracy accuracy = new Accuracy(Double.NaN, Double.NaN, Double.NaN, Double.NaN);
+    return new ValueResult(reference, Double.NaN, accuracy);
   }
 
   private GridError error(int index) {

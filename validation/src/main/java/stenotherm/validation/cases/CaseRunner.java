@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.ProgressListener;
 import stenotherm.conduction.ConductionProblem;
+import stenotherm.grid.GridBudget;
 import stenotherm.grid.MeshControl;
 import stenotherm.picture.Picture;
 import stenotherm.validation.cases.GridRun.Unfinished;
@@ -60,15 +61,17 @@ final class CaseRunner {
   private final Limits limits;
   private final int refine;
   private final Consumer<String> progress;
-  private final long start = System.nanoTime();
+  private final Deadline deadline;
   private List<Double> stepErrors;
   private double stepTolerance = Double.NaN;
 
-  private CaseRunner(CaseFile file, Limits limits, int refine, Consumer<String> progress) {
+  private CaseRunner(
+      CaseFile file, Limits limits, int refine, Consumer<String> progress, Deadline deadline) {
     this.file = file;
     this.limits = limits;
     this.refine = refine;
     this.progress = progress;
+    this.deadline = deadline;
     this.stepErrors = file.references().stream().map(reference -> 0.0).toList();
   }
 
@@ -80,17 +83,24 @@ final class CaseRunner {
    * @param refine how many more grids are solved after the values are accurate enough
    * @param progress told a line after each grid
    * @return the result
+   * @throws CancellationException if the thread is interrupted
    */
   static CaseResult run(CaseFile file, Limits limits, int refine, Consumer<String> progress) {
-    try {
-      return new CaseRunner(file, limits, refine, progress).run();
+    try (Deadline deadline = new Deadline(limits.seconds())) {
+      return new CaseRunner(file, limits, refine, progress, deadline).run();
     } catch (InvalidInputException fault) {
       return CaseResult.refused(file.heading(), String.valueOf(fault.getMessage()));
     }
   }
 
   private CaseResult run() {
-    List<MeshSeries> all = MeshSeries.of(file);
+    List<MeshSeries> all;
+    try {
+      all = MeshSeries.of(file);
+    } catch (CancellationException interrupt) {
+      deadline.requirePassed(interrupt);
+      return result(Attempt.unknown(file), List.of(), timeLimit(), List.of());
+    }
     Attempt best = new Attempt(file, all.get(0));
     String limit = "";
     for (int number = 0; number < all.size() && !isConverged(best); number++) {
@@ -105,20 +115,23 @@ final class CaseRunner {
         limit = ended;
       }
     }
-    List<ValueResult> values = values(best);
-    Optional<String> problem =
-        isConverged(best) ? Optional.empty() : Optional.of(notConverged(values, limit));
+    return result(values(best), best.grids(), isConverged(best) ? "" : limit, pictures(best));
+  }
+
+  private CaseResult result(
+      List<ValueResult> values, List<GridRun> grids, String limit, List<Picture> pictures) {
+    boolean converged = values.stream().allMatch(ValueResult::isConverged);
     return new CaseResult(
         file.heading(),
         values,
-        best.grids(),
-        problem,
-        pictures(best),
+        grids,
+        converged ? Optional.empty() : Optional.of(notConverged(values, limit)),
+        pictures,
         List.of(),
-        GridRun.since(start));
+        deadline.elapsed());
   }
 
-  /** Solves grid after grid; returns the limit that ended it, if one did. */
+  /** Solves grid after grid; returns what ended it, if that was not enough accuracy. */
   private Optional<String> refine(Attempt attempt, boolean last) {
     int more = refine;
     while (true) {
@@ -222,12 +235,11 @@ final class CaseRunner {
     if (cells > limits.cells()) {
       return Optional.of(cellLimit());
     }
-    double memory = Math.min(limits.bytes(), Runtime.getRuntime().maxMemory());
-    if (cells * BYTES_PER_CELL > memory) {
-      return Optional.of(String.format(Locale.ROOT, "%.1f GB of memory", memory / (1L << 30)));
+    if (cells * BYTES_PER_CELL > mostBytes()) {
+      return Optional.of(memoryLimit());
     }
     double seconds = last.seconds() * Math.pow(cellRatio, TIME_EXPONENT);
-    return GridRun.since(start) + seconds > limits.seconds()
+    return deadline.elapsed() + seconds > limits.seconds()
         ? Optional.of(timeLimit())
         : Optional.empty();
   }
@@ -235,8 +247,7 @@ final class CaseRunner {
   /** Width of the cells of a last grid just within the limits; 0 if it is not worth its time. */
   private double lastWidth(Attempt attempt) {
     GridRun last = attempt.last();
-    double memory = Math.min(limits.bytes(), Runtime.getRuntime().maxMemory());
-    double cells = 0.95 * Math.min((double) limits.cells(), memory / BYTES_PER_CELL);
+    double cells = 0.95 * Math.min((double) limits.cells(), mostBytes() / BYTES_PER_CELL);
     double ratio = Math.pow(cells / last.cells(), 1.0 / attempt.series().dimensions());
     return ratio < SMALLEST_LAST_RATIO ? 0 : lastWidthOf(attempt) / ratio;
   }
@@ -245,11 +256,18 @@ final class CaseRunner {
   private Optional<String> solve(Attempt attempt, double width) {
     int number = attempt.grids().size() + 1;
     try {
-      ConductionProblem problem = file.problem(attempt.series().mesh(width));
-      int cells = problem.network().grid().cellCount();
-      if (cells > limits.cells()) {
+      double wanted = attempt.series().cells(file, width);
+      if (wanted > limits.cells()) {
         return Optional.of(cellLimit());
       }
+      if (wanted * BYTES_PER_CELL > mostBytes()) {
+        return Optional.of(memoryLimit());
+      }
+      // these limits have been looked at and stand for the mesh's own
+      GridBudget budget = new GridBudget(limits.cells(), Long.MAX_VALUE);
+      ConductionProblem problem =
+          file.problem(attempt.series().mesh(width).within(budget));
+      int cells = problem.network().grid().cellCount();
       GridRun grid = solve(attempt, problem);
       attempt.add(width, grid);
       progress.accept(
@@ -263,12 +281,12 @@ final class CaseRunner {
               attempt.hasEstimate() ? ", " + estimateOf(farthest(values(attempt))) : ""));
       return Optional.empty();
     } catch (Unfinished unfinished) {
-      return Optional.of(
-          GridRun.since(start) >= limits.seconds()
-              ? timeLimit()
-              : String.valueOf(unfinished.getMessage()));
+      return Optional.of("on grid " + number + ", " + unfinished.getMessage());
+    } catch (CancellationException interrupt) {
+      deadline.requirePassed(interrupt);
+      return Optional.of(timeLimit());
     } catch (OutOfMemoryError tooLarge) {
-      return Optional.of("the memory of this Java machine, on grid " + number);
+      return Optional.of("at the memory of this Java machine, on grid " + number);
     }
   }
 
@@ -277,19 +295,14 @@ final class CaseRunner {
       return GridRun.steady(file, problem);
     }
     RunPlan.Transient history = file.run().history().get();
-    ProgressListener watch =
-        (done, total) ->
-            GridRun.since(start) < limits.seconds()
-                ? ProgressListener.Signal.CONTINUE
-                : ProgressListener.Signal.STOP;
     if (!Double.isNaN(stepTolerance)) {
-      return GridRun.history(file, problem, stepTolerance, watch);
+      return GridRun.history(file, problem, stepTolerance);
     }
     boolean free = history.timeTolerance().isEmpty();
     double tolerance = history.timeTolerance().orElse(FIRST_STEP_TOLERANCE);
-    GridRun run = GridRun.history(file, problem, tolerance, watch);
+    GridRun run = GridRun.history(file, problem, tolerance);
     while (true) {
-      GridRun finer = GridRun.history(file, problem, tolerance / TOLERANCE_RATIO, watch);
+      GridRun finer = GridRun.history(file, problem, tolerance / TOLERANCE_RATIO);
       stepErrors = stepErrors(run, finer);
       if (!free || areSmall(attempt, run) || tolerance < SMALLEST_STEP_TOLERANCE) {
         stepTolerance = tolerance;
@@ -319,11 +332,20 @@ final class CaseRunner {
   }
 
   private String cellLimit() {
-    return String.format(Locale.ROOT, "%,d cells", limits.cells());
+    return String.format(Locale.ROOT, "at the limit of %,d cells", limits.cells());
+  }
+
+  private String memoryLimit() {
+    double gigabytes = mostBytes() / (1L << 30);
+    return String.format(Locale.ROOT, "at the limit of %.1f GB of memory", gigabytes);
+  }
+
+  private double mostBytes() {
+    return Math.min(limits.bytes(), Runtime.getRuntime().maxMemory());
   }
 
   private String timeLimit() {
-    return String.format(Locale.ROOT, "%.0f s", limits.seconds());
+    return String.format(Locale.ROOT, "at the limit of %.0f s", limits.seconds());
   }
 
   /** The value that is farthest from its target. */
@@ -350,8 +372,7 @@ final class CaseRunner {
   private static String notConverged(List<ValueResult> values, String limit) {
     ValueResult worst = farthest(values);
     if (Double.isNaN(worst.accuracy().estimate())) {
-      return "not converged: no estimate, fewer than three grids were solved before the limit of "
-          + limit;
+      return "not converged: no estimate, fewer than three grids were solved; ended " + limit;
     }
     String text =
         "not converged: "
@@ -363,11 +384,11 @@ final class CaseRunner {
     if (worst.accuracy().steps() > worst.accuracy().grid()) {
       text += ", mostly from the time steps; make timeTolerance smaller or leave it out";
     }
-    return limit.isEmpty() ? text : text + "; ended at the limit of " + limit;
+    return limit.isEmpty() ? text : text + "; ended " + limit;
   }
 
   private List<Picture> pictures(Attempt attempt) {
-    if (file.run().history().isEmpty() || attempt.grids().isEmpty()) {
+    if (file.run().history().isEmpty() || attempt.grids().isEmpty() || deadline.hasPassed()) {
       return List.of();
     }
     int grid = 0;
@@ -376,6 +397,11 @@ final class CaseRunner {
       grid++;
     }
     MeshControl mesh = attempt.series().mesh(attempt.width(grid));
-    return CaseCharts.of(file, file.problem(mesh), stepTolerance);
+    try {
+      return CaseCharts.of(file, file.problem(mesh), stepTolerance);
+    } catch (CancellationException interrupt) {
+      deadline.requirePassed(interrupt);
+      return List.of();
+    }
   }
 }

@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import java.io.IOException;
 import java.util.function.Consumer;
+import stenotherm.base.InvalidInputException;
 import stenotherm.text.Document;
 import stenotherm.text.TextFormatException;
 import stenotherm.validation.studies.Study;
@@ -31,6 +32,9 @@ record CaseSource(String name, Reader reader) implements ValidationCase {
       file = CaseReader.read(reader.read());
     } catch (TextFormatException fault) {
       return refused(String.valueOf(fault.getMessage()));
+    } catch (InvalidInputException fault) {
+      // of the whole case, such as a grid that would be too large
+      return refused(name + ": " + fault.getMessage());
     } catch (IOException fault) {
       return refused(name + ": cannot be read, " + fault);
     }

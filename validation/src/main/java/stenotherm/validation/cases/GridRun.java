@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import stenotherm.base.ProgressListener;
+import java.util.concurrent.CancellationException;
+import stenotherm.base.Outcome;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
@@ -35,10 +36,22 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
     }
   }
 
-  /** Solves a steady case. */
-  static GridRun steady(CaseFile file, ConductionProblem problem) {
+  /**
+   * Solves a steady case.
+   *
+   * @throws Unfinished if the solver failed
+   * @throws CancellationException if the thread is interrupted
+   */
+  static GridRun steady(CaseFile file, ConductionProblem problem) throws Unfinished {
     long start = System.nanoTime();
-    SteadySolution solution = SteadySolver.solve(problem);
+    SteadySolution solution;
+    try {
+      solution = SteadySolver.solve(problem);
+    } catch (CancellationException interrupt) {
+      throw interrupt;
+    } catch (IllegalStateException failure) {
+      throw new Unfinished(String.valueOf(failure.getMessage()));
+    }
     List<Double> values = new ArrayList<>();
     for (Reference reference : file.references()) {
       Probe probe = file.probe(reference.probe());
@@ -55,10 +68,10 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
   /**
    * Solves a transient case up to the last reference value.
    *
-   * @throws Unfinished if the listener stopped it or the solver failed
+   * @throws Unfinished if the solver failed
+   * @throws CancellationException if the thread is interrupted
    */
-  static GridRun history(
-      CaseFile file, ConductionProblem problem, double stepTolerance, ProgressListener listener)
+  static GridRun history(CaseFile file, ConductionProblem problem, double stepTolerance)
       throws Unfinished {
     long start = System.nanoTime();
     TreeSet<Double> times = new TreeSet<>();
@@ -66,8 +79,11 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
     double[] stored = times.stream().mapToDouble(Double::doubleValue).toArray();
     TransientSolution solution =
         TransientSolver.solve(
-            problem, file.probes(), stored, IntegratorSettings.adaptive(stepTolerance), listener);
+            problem, file.probes(), stored, IntegratorSettings.adaptive(stepTolerance));
     Optional<String> unfinished = solution.outcome().whyUnfinished();
+    if (solution.outcome() instanceof Outcome.Stopped) {
+      throw new CancellationException(unfinished.orElseThrow());
+    }
     if (unfinished.isPresent()) {
       throw new Unfinished(unfinished.get());
     }

@@ -1,12 +1,11 @@
 package stenotherm.validation.cases;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeSet;
 import stenotherm.base.Axis;
-import stenotherm.grid.Block;
+import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.RectilinearGrid;
 
@@ -100,13 +99,12 @@ record MeshSeries(MeshControl first, int dimensions) {
     return mostRegular(file, mesh.scaled(coarse), varying);
   }
 
-  private static int cells(CaseFile file, MeshControl mesh, Set<Axis> varying) {
-    return grid(file, mesh, varying).cellCount();
+  private static double cells(CaseFile file, MeshControl mesh, Set<Axis> varying) {
+    return RectilinearGrid.size(file.body().layout(), mesh, uniform(varying)).cells();
   }
 
-  private static RectilinearGrid grid(CaseFile file, MeshControl mesh, Set<Axis> varying) {
-    Set<Axis> uniform = EnumSet.complementOf(EnumSet.copyOf(varying));
-    return RectilinearGrid.of(file.body().layout(), mesh, uniform);
+  private static Set<Axis> uniform(Set<Axis> varying) {
+    return EnumSet.complementOf(EnumSet.copyOf(varying));
   }
 
   /**
@@ -130,17 +128,21 @@ record MeshSeries(MeshControl first, int dimensions) {
   /** Sum over pairs of grids of the squared deviations of the counts' growth from the ratio. */
   private static double irregularity(CaseFile file, MeshControl first, Set<Axis> varying) {
     double sum = 0;
-    int[] coarse = counts(file, grid(file, first, varying), varying);
+    int most = REGULAR_CELLS[varying.size() - 1];
+    if (cells(file, first, varying) > most) {
+      return sum;
+    }
+    int[] coarse = counts(file, first, varying);
     double width = 1;
     while (true) {
       width /= RATIO;
-      RectilinearGrid grid = grid(file, first.scaled(width), varying);
-      int[] fine = counts(file, grid, varying);
+      MeshControl mesh = first.scaled(width);
+      int[] fine = counts(file, mesh, varying);
       for (int interval = 0; interval < fine.length; interval++) {
         double deviation = Math.log(fine[interval] / (RATIO * coarse[interval]));
         sum += deviation * deviation;
       }
-      if (grid.cellCount() > REGULAR_CELLS[varying.size() - 1]) {
+      if (cells(file, mesh, varying) > most) {
         return sum;
       }
       coarse = fine;
@@ -148,26 +150,11 @@ record MeshSeries(MeshControl first, int dimensions) {
   }
 
   /** Numbers of cells between the planes on which blocks begin or end, axis after axis. */
-  private static int[] counts(CaseFile file, RectilinearGrid grid, Set<Axis> varying) {
-    List<Integer> counts = new ArrayList<>();
-    for (Axis axis : varying) {
-      TreeSet<Integer> planes = new TreeSet<>();
-      for (Block block : file.body().layout().blocks()) {
-        for (double plane :
-            new double[] {block.box().min().along(axis), block.box().max().along(axis)}) {
-          // the line on the plane: the cells that begin there are the last of those that touch it
-          int[] positions = grid.positionsAt(axis, plane);
-          boolean end = positions.length == 1 && positions[0] > 0;
-          planes.add(end ? positions[0] + 1 : positions[positions.length - 1]);
-        }
-      }
-      int before = planes.first();
-      for (int plane : planes.tailSet(before, false)) {
-        counts.add(plane - before);
-        before = plane;
-      }
-    }
-    return counts.stream().mapToInt(Integer::intValue).toArray();
+  private static int[] counts(CaseFile file, MeshControl mesh, Set<Axis> varying) {
+    Layout layout = file.body().layout();
+    return varying.stream()
+        .flatMapToInt(axis -> Arrays.stream(RectilinearGrid.cellsBetweenPlanes(layout, mesh, axis)))
+        .toArray();
   }
 
   /**
@@ -182,6 +169,16 @@ record MeshSeries(MeshControl first, int dimensions) {
           first.largestCell() * width, first.firstCell() * width, SMALLEST_GROWTH);
     }
     return first.scaled(width);
+  }
+
+  /**
+   * Number of cells of the grid that a case has on a mesh of the series.
+   *
+   * @param width how wide its cells are, relative to the first mesh
+   */
+  double cells(CaseFile file, double width) {
+    Set<Axis> varying = new CaseGeometry(file.body()).varying();
+    return varying.isEmpty() ? 1 : cells(file, mesh(width), varying);
   }
 
   /** Ratio of the cell widths of a grid and the next one. */
