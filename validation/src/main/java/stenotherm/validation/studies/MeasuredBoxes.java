@@ -240,11 +240,10 @@ final class MeasuredBoxes implements Study {
         boxes,
         List.of(coefficient),
         "Inner plan 0.38 m square and height 0.22 m are assumed, with 4 mm of board and a hard"
-            + " floor. The program loses a third more than the source. The head space decides: as"
-            + " an air layer with the heat upward it conducts about 1 W/(m K), also sideways to"
-            + " the walls; a trial with 0.3 W/(m K) there gave about 0.12. Fish travel in bags"
-            + " with gas above, which hinder the air; and the film of a hard floor is larger than"
-            + " that of still air.");
+            + " floor. The program loses a third more than the source. The likely reason is the"
+            + " head space: as an air layer with the heat upward it conducts about 1 W/(m K), also"
+            + " sideways to the walls. A separate computation with 0.3 W/(m K) there and 8 W/(m2 K)"
+            + " on all faces gave 0.115 to 0.122; neither has been measured.");
   }
 
   /** Hours until contents that start at 18 °C have cooled to 0 °C in air of -15 °C. */
@@ -367,9 +366,9 @@ final class MeasuredBoxes implements Study {
         "Start at 2 °C, 6.1 h in air of 19.4 °C on a hard floor. Foam is 25 kg/m3 of the catalogue"
             + " (the paper's 22 to 23 conducts 1 % more), walls 23.5 mm throughout. A recorded"
             + " maximum lies below the true one. Film and floor decide the plastic box, which the"
-            + " program makes 2.2 K too warm: a trial of other authors' films (5 W/(m2 K) all"
-            + " round) gave 16.8 °C, an insulating floor 16.0 °C, and how the boxes stood is not"
-            + " told. So the difference between the boxes is too large, too.");
+            + " program makes 2.2 K too warm: a separate computation with 5 W/(m2 K) on all faces"
+            + " gave 16.8 °C, with 7 W/(m2 K) and an insulating floor 16.0 °C; what the boxes"
+            + " stood on was not read. So the difference between the boxes is too large, too.");
   }
 
   private static MeasuredBox fish(
@@ -455,9 +454,9 @@ final class MeasuredBoxes implements Study {
         List.of(
             new Findings.Exhibit.Paragraph(
                 "Packs are taken as equal and the inner faces at one temperature, foil outside"
-                    + " (2.8 W/(m2 K)). The small lid did not close, which should lengthen the"
-                    + " ratio, not shorten it; five packs in a heap give off cold more slowly than"
-                    + " one and stay partly unused, which the ratio does not know.")));
+                    + " (2.8 W/(m2 K), assumed). The small lid did not close, which should lengthen"
+                    + " the ratio, not shorten it. How much of five packs' cold was used, ambient"
+                    + " and the heat of a pack are not known: the difference is not explained.")));
   }
 
   private Findings fills() {
@@ -484,11 +483,11 @@ final class MeasuredBoxes implements Study {
     return Findings.of(checks)
         .with(
             new Findings.Exhibit.Paragraph(
-                "Plane layers between two boards with their films. Board in a stack is flat sheets"
-                    + " with still air between them, better than one sheet with its glue and"
-                    + " edges; that stack's conductivity is not in the catalogue. The foam of the"
-                    + " source had open joints, which brings all fills nearer to it. Down, diapers,"
-                    + " foil balls and balloons of the source are not in the catalogue."));
+                "Plane layers between two boards with their films; flaps of the source's cartons were"
+                    + " only folded, so that leaks may bring all fills nearer to foam. The stack of"
+                    + " board is taken as solid board of the catalogue; still air between its"
+                    + " sheets may make it better. Down, diapers, foil balls and balloons of the"
+                    + " source are not in the catalogue."));
   }
 
   /** Heat flux per kelvin through board, gap and board [W/(m2 K)]. */
@@ -533,8 +532,8 @@ final class MeasuredBoxes implements Study {
         List.of(),
         List.of(
             new Findings.Exhibit.Paragraph(
-                "The program has all inner faces at the ice's temperature. In the box only the"
-                    + " bottom was, under a head of cold gas: an upper bound, expected to lie"
-                    + " about a factor of two or more above.")));
+                "The program has all inner faces at the ice's temperature, which is an upper bound:"
+                    + " probably only the bottom of the box was so cold. How full it was, and the"
+                    + " ice's temperature, were not read. The program lies a factor of 2.5 above.")));
   }
 }
