@@ -77,7 +77,7 @@ class MaterialsTest {
   /** Words of the trade lead to a few names, not to the whole catalogue. */
   @ParameterizedTest
   @CsvSource({
-    "styrofoam, 'EPS 20, EPS 15, XPS'",
+    "bead foam, 'EPS 20, EPS 15'",
     "packing peanuts, 'loose-fill EPS, loose-fill starch'",
     "moss, 'damp sphagnum, wet sphagnum'",
     "newspaper, 'crumpled newspaper, loosely crumpled newspaper'",
