@@ -46,10 +46,11 @@ final class Vocabulary {
           "layer",
           Form.written(
               "material and thickness, such as `EPS 20, 19 mm` or `EPS 20 3/4 in` (the number after"
-                  + " EPS is its density in kg/m3)",
+                  + " EPS is its density in kg/m3; without it, `EPS 19 mm`, the density is unknown)",
               List.of(
                   "EPS 20, 19 mm",
                   "EPS 20 3/4 in",
+                  "EPS 19 mm",
                   "XPS 25 mm",
                   "PIR 25 mm",
                   "corrugated board 4 mm")));

@@ -96,6 +96,9 @@ class WholeScenarioTest {
     }
     assertEquals(Lengths.fromInches(0.75), foam("EPS 20 3/4 in").thickness(), 1e-15);
     assertEquals(new WallLayer(Materials.XPS, Lengths.fromInches(1.5)), foam("XPS 1 1/2 in"));
+    // bought by its thickness, of a density that nobody told
+    assertEquals(new WallLayer(Materials.EPS, 0.020), foam("EPS 20 mm"));
+    assertEquals(new WallLayer(Materials.EPS, 0.019), foam("EPS 19 mm"));
 
     for (String cup : List.of("8 fl oz", "8 oz", "8oz cup", "8 fl oz deli cup", "8 OZ Deli Cup")) {
       assertEquals(
