@@ -288,6 +288,12 @@ final class Vocabulary {
                   YES_NO,
                   "whether the sun reaches the parcel",
                   "as in the surroundings, else no (assumed)"),
+              Key.optional(
+                  "sky",
+                  YES_NO,
+                  "whether the lid looks up to the open sky, which cools it, most of all in a clear"
+                      + " night; also without sun",
+                  "as the sun"),
               Key.preset(
                       "heading",
                       ANGLE,
@@ -331,7 +337,11 @@ final class Vocabulary {
                   "2 K",
                   ASSUMED),
               Key.optional("latitude", ANGLE, "north is positive", "no sun there"),
-              Key.optional("longitude", ANGLE, "east is positive", "no sun there"),
+              Key.optional(
+                  "longitude",
+                  ANGLE,
+                  "east is positive; tells how far the clock is from the sun",
+                  "no sun there, lows and highs by the clock"),
               Key.preset(
                       "clouds",
                       Form.of(Quantity.PERCENTAGE, "30 %"),
