@@ -884,7 +884,7 @@ public final class Materials {
   /** Other words that users write: a piece of the word, and the names that it stands for. */
   private static final List<Suggestions.OtherWord> OTHER_WORDS =
       List.of(
-          word("styr", "EPS", "EPS 20", "XPS"),
+          word("styro", "EPS 20", "EPS 15", "XPS"),
           word("beadboard", "EPS 15", "EPS 20"),
           word("polyurethane", "PUR", "PIR"),
           word("cardboard", "corrugated board", "double-wall corrugated board"),

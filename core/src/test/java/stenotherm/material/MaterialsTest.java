@@ -78,7 +78,7 @@ class MaterialsTest {
   /** Words of the trade lead to a few names, not to the whole catalogue. */
   @ParameterizedTest
   @CsvSource({
-    "foamed polystyrene, 'EPS, EPS 20, XPS'",
+    "styrofoam, 'EPS 20, EPS 15, XPS'",
     "packing peanuts, 'loose-fill EPS, loose-fill starch'",
     "moss, 'damp sphagnum, wet sphagnum'",
     "newspaper, 'crumpled newspaper, loosely crumpled newspaper'",
