@@ -419,6 +419,11 @@ final class LegReader {
   private Sunshine sunshine(Air air, Weather weather) {
     ScalarNode sun = section.value("sun", air.sunlit() ? "yes" : "no", air.basis()).asScalar();
     boolean shines = sun.yesOrNo();
+    ScalarNode open = section.value("sky", shines ? "yes" : "no", "as the sun").asScalar();
+    boolean seesSky = open.yesOrNo();
+    if (shines && !seesSky) {
+      throw open.fail("must be yes where the sun shines");
+    }
     if (!shines || site.sun().isEmpty()) {
       if (section.has("heading")) {
         throw section.node().failAt("heading", "has no effect without sun");
@@ -429,7 +434,7 @@ final class LegReader {
       if (shines) {
         section.assumptions().shaded(site.place());
       }
-      return Sunshine.NONE;
+      return seesSky ? weather.skyOnly(site) : Sunshine.NONE;
     }
     ScalarNode heading = section.value("heading").asScalar();
     double degrees = heading.angle();

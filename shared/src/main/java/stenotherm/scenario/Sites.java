@@ -31,6 +31,9 @@ final class Sites {
 
   private static final Map<String, OpticalDepths> SKIES = skies();
 
+  /** No clock in use is farther from mean solar time, daylight saving included [h]. */
+  private static final double CLOCK_FROM_SUN = 4;
+
   private final Assumptions assumptions;
   private final KeyedSection journey;
   private final Map<String, DescribedPlace> sites = new LinkedHashMap<>();
@@ -122,7 +125,11 @@ final class Sites {
     spreadNode.locate(() -> Surroundings.checkedSpread("outdoor spread", spread));
     Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
     return new DescribedPlace(
-        new Place(name, offset), node, days == null ? List.of() : days(days), spread, sun(section));
+        new Place(name, offset),
+        node,
+        days == null ? List.of() : days(days),
+        spread,
+        sun(section, offset));
   }
 
   private static MappingNode spelledOut(ScalarNode scalar) {
@@ -157,7 +164,7 @@ final class Sites {
     return range;
   }
 
-  private static Optional<DescribedPlace.SkyAbove> sun(KeyedSection section) {
+  private static Optional<DescribedPlace.SkyAbove> sun(KeyedSection section, ZoneOffset offset) {
     boolean north = section.has("latitude");
     if (north != section.has("longitude")) {
       throw section
@@ -178,6 +185,14 @@ final class Sites {
     ScalarNode longitude = section.require("longitude").asScalar();
     double degreesEast =
         within(longitude, "longitude", 180, "East is positive: all of the Americas is negative.");
+    if (Math.abs(DescribedPlace.clockAhead(offset, degreesEast)) > CLOCK_FROM_SUN) {
+      throw longitude.fail(
+          "does not fit the clock, which is set to UTC"
+              + (offset.getTotalSeconds() == 0 ? "" : offset.getId())
+              + " and would be "
+              + Math.round(Math.abs(DescribedPlace.clockAhead(offset, degreesEast)))
+              + " h from the sun; east is positive: all of the Americas is negative");
+    }
     OpticalDepths depths = section.value("sky").asScalar().choice(SKIES);
     ScalarNode clouds = section.value("clouds").asScalar();
     double cover = clouds.percentage();
