@@ -297,8 +297,7 @@ final class LegReader {
     boolean follows = situation.rule().followsOutdoors();
     Range times = weather.times(start, lasting(), situation.rule().lag());
     TimeFunction course =
-        node.locate(
-            () -> situation.rule().course(follows ? weather.outdoors(site) : NO_WEATHER, times));
+        node.locate(() -> situation.rule().course(follows ? outdoors(weather) : NO_WEATHER, times));
     return new Air(
         course,
         situation.spread() + (follows ? site.spread() : 0),
@@ -309,8 +308,13 @@ final class LegReader {
         situation.source());
   }
 
+  private TimeFunction outdoors(Weather weather) {
+    trip.sites().coordinatesUsed(site);
+    return weather.outdoors(site);
+  }
+
   private TimeFunction following(ScalarNode node, Matcher parts, Weather weather) {
-    TimeFunction outdoors = weather.outdoors(site);
+    TimeFunction outdoors = outdoors(weather);
     String offsetText = parts.group(2);
     String lagText = parts.group(3);
     if (offsetText == null && lagText == null) {
@@ -439,7 +443,7 @@ final class LegReader {
     ScalarNode heading = section.value("heading").asScalar();
     double degrees = heading.angle();
     Range times = new Range(start, start + lasting() + weather.slack());
-    trip.sites().sunUsed(site);
+    trip.sites().coordinatesUsed(site);
     return heading.locate(
         () -> weather.sunshine(site, degrees, JourneyReader.surface(trip.journey()), times));
   }
