@@ -186,7 +186,7 @@ public final class CompareParcels implements Callable<Integer> {
     try {
       folder.check();
     } catch (IOException problem) {
-      return complain(CANNOT_WRITE, "cannot write the report: " + problem.getMessage());
+      return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
     }
     List<Judged> rows;
     try {
@@ -199,7 +199,9 @@ public final class CompareParcels implements Callable<Integer> {
     ComparisonReport report = new ComparisonReport(scenario, rows);
     report.print(out());
     try {
-      folder.write(report.files());
+      folder
+          .write(report.files())
+          .ifPresent(left -> complain(0, "the earlier report could not be deleted, it is " + left));
     } catch (IOException problem) {
       return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
     }

@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -123,7 +124,9 @@ public final class RunCases implements Callable<Integer> {
       folder.check();
       List<CaseResult> results = run(cases(), console);
       Optional<ScipyComparison.Result> comparison = compare(console);
-      folder.write(ReportFiles.of(results, List.of(section(comparison))));
+      folder
+          .write(ReportFiles.of(results, List.of(section(comparison))))
+          .ifPresent(left -> console.println("The earlier report could not be deleted: " + left));
       summary(results, console);
       comparison.ifPresent(result -> console.println(ScipyComparison.TITLE + ": " + words(result)));
       console.println("Report: " + folder.file(ReportFiles.HTML));
@@ -131,7 +134,9 @@ public final class RunCases implements Callable<Integer> {
           comparison.filter(result -> result.status() == ScipyComparison.Ending.FAILED).isPresent();
       return unforeseen ? UNFORESEEN : differs ? FAILED : status(results);
     } catch (InvalidInputException | IOException fault) {
-      line.getErr().println(MessageText.of(String.valueOf(fault.getMessage())));
+      String kind =
+          fault instanceof FileSystemException ? " (" + fault.getClass().getSimpleName() + ")" : "";
+      line.getErr().println(MessageText.of(fault.getMessage() + kind));
       return WRONG;
     }
   }
