@@ -14,12 +14,15 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.grid.GridBudget;
 import stenotherm.grid.MeshControl;
 import stenotherm.report.Comparison;
@@ -30,6 +33,7 @@ import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.text.TextFormatException;
 import stenotherm.transit.TransitSettings;
+import stenotherm.words.LastWords;
 
 /**
  * Which of several packings keeps an animal's temperature best on one journey? Reads a scenario
@@ -54,7 +58,8 @@ import stenotherm.transit.TransitSettings;
       "2:the command line is wrong",
       "3:the scenario is wrong or cannot be read; nothing was written",
       "4:the report cannot be written; an earlier report is kept",
-      "5:the computation failed or was stopped; nothing was written"
+      "5:the computation failed, was stopped or ran out of memory; nothing was written",
+      "6:something unforeseen happened, which is a fault of the program"
     })
 public final class CompareParcels implements Callable<Integer> {
   static final String VERSION = "Stenotherm 0.1.0-SNAPSHOT";
@@ -63,6 +68,7 @@ public final class CompareParcels implements Callable<Integer> {
   static final int BAD_SCENARIO = 3;
   static final int CANNOT_WRITE = 4;
   static final int FAILED = 5;
+  static final int UNFORESEEN = 6;
 
   private static final String SHIPPED = "cold-night.yaml";
   private static final int MOST_THREADS = 256;
@@ -116,7 +122,7 @@ public final class CompareParcels implements Callable<Integer> {
    * @param args the command line, see {@code --help}
    */
   public static void main(String[] args) {
-    CommandLine command = new CommandLine(new CompareParcels());
+    CommandLine command = commandLine();
     Charset console =
         Charset.forName(System.getProperty("stdout.encoding", Charset.defaultCharset().name()));
     if (!console.newEncoder().canEncode('°')) {
@@ -126,6 +132,36 @@ public final class CompareParcels implements Callable<Integer> {
     command.getOut().flush();
     if (code != 0) {
       System.exit(code);
+    }
+  }
+
+  /** The command line, as {@link #main} runs it. */
+  static CommandLine commandLine() {
+    return new CommandLine(new CompareParcels())
+        .setExpandAtFiles(false)
+        .setParameterExceptionHandler((wrong, args) -> explain(wrong))
+        .setExecutionStrategy(CompareParcels::execute);
+  }
+
+  private static int explain(ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    command.getErr().println(MessageText.of(String.valueOf(wrong.getMessage())));
+    command.usage(command.getErr());
+    return BAD_COMMAND_LINE;
+  }
+
+  /** Whatever ends the program, nobody sees a stack trace. */
+  private static int execute(ParseResult parsed) {
+    try {
+      return new CommandLine.RunLast().execute(parsed);
+    } catch (ParameterException wrong) {
+      throw wrong;
+    } catch (RuntimeException | Error end) {
+      Throwable cause = end instanceof ExecutionException ? end.getCause() : end;
+      Throwable known = cause == null ? end : cause;
+      CommandLine command = parsed.commandSpec().commandLine();
+      command.getErr().println(LastWords.of(known));
+      return LastWords.isWantOfMemory(known) ? FAILED : UNFORESEEN;
     }
   }
 
@@ -150,7 +186,7 @@ public final class CompareParcels implements Callable<Integer> {
     try {
       folder.check();
     } catch (IOException problem) {
-      return complain(CANNOT_WRITE, "cannot write the report: " + problem.getMessage());
+      return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
     }
     List<Judged> rows;
     try {
@@ -163,7 +199,9 @@ public final class CompareParcels implements Callable<Integer> {
     ComparisonReport report = new ComparisonReport(scenario, rows);
     report.print(out());
     try {
-      folder.write(report.files());
+      folder
+          .write(report.files())
+          .ifPresent(left -> complain(0, "the earlier report could not be deleted, it is " + left));
     } catch (IOException problem) {
       return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
     }
@@ -232,7 +270,7 @@ public final class CompareParcels implements Callable<Integer> {
   }
 
   private int complain(int code, String message) {
-    err().println(message);
+    message.lines().map(MessageText::of).forEach(err()::println);
     err().flush();
     return code;
   }

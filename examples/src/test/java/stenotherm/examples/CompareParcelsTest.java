@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,7 +47,7 @@ class CompareParcelsTest {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code =
-        new CommandLine(new CompareParcels())
+        CompareParcels.commandLine()
             .setOut(new PrintWriter(out, true))
             .setErr(new PrintWriter(err, true))
             .execute(Stream.of(args).map(Object::toString).toArray(String[]::new));
@@ -289,6 +290,68 @@ class CompareParcelsTest {
     assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--threads", 0).code());
     assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--mesh-scale", 100).code());
     assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--what").code());
+  }
+
+  @Test
+  void thereAreNoArgumentFilesAndNoRawEscapes() {
+    Run missing = run("@missing");
+    assertEquals(CompareParcels.BAD_SCENARIO, missing.code(), missing.err());
+    assertEquals(1, missing.err().lines().count(), missing.err());
+    for (Run red : List.of(run("--\u001b[31mred"), run("\u001b[31mred.yaml"))) {
+      assertFalse(red.err().contains("\u001b"), red.err());
+      assertTrue(red.err().contains("\\u001B[31mred"), red.err());
+    }
+  }
+
+  private static Run helpTo(Error problem) {
+    PrintWriter broken =
+        new PrintWriter(
+            new StringWriter() {
+              @Override
+              public void write(String text, int offset, int length) {
+                throw problem;
+              }
+            });
+    StringWriter err = new StringWriter();
+    int code =
+        CompareParcels.commandLine()
+            .setOut(broken)
+            .setErr(new PrintWriter(err, true))
+            .execute("--help");
+    return new Run(code, "", err.toString());
+  }
+
+  @Test
+  void whatIsUnforeseenIsALine() {
+    Run unforeseen = helpTo(new StackOverflowError());
+    assertEquals(CompareParcels.UNFORESEEN, unforeseen.code());
+    assertTrue(unforeseen.err().startsWith("unforeseen: StackOverflowError"), unforeseen.err());
+    assertEquals(1, unforeseen.err().lines().count(), unforeseen.err());
+    Run full = helpTo(new OutOfMemoryError("Java heap space"));
+    assertEquals(CompareParcels.FAILED, full.code());
+    assertTrue(full.err().startsWith("out of memory: "), full.err());
+    assertTrue(full.err().contains("java -Xmx4g"), full.err());
+    assertEquals(1, full.err().lines().count(), full.err());
+  }
+
+  /** A small machine is told in a line what it lacks, before or during the work. */
+  @Test
+  void aSmallHeapIsToldInALine() throws Exception {
+    Process small =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx96m",
+                "-cp",
+                System.getProperty("java.class.path"),
+                CompareParcels.class.getName(),
+                "--out",
+                folder.resolve("small-heap").toString())
+            .redirectErrorStream(true)
+            .start();
+    String text = new String(small.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(Set.of(0, CompareParcels.BAD_SCENARIO, CompareParcels.FAILED).contains(small.waitFor()), text);
+    assertFalse(text.contains("\tat "), text);
+    assertFalse(text.contains("Exception"), text);
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import stenotherm.base.MessageText;
 import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
 
@@ -31,10 +32,10 @@ final class ConsoleReport {
   }
 
   private void print() {
-    out.println(scenario.title());
+    println(scenario.title());
     out.println();
-    out.println(verdicts.headline(rows));
-    verdicts.warmerEffects(rows).forEach(out::println);
+    println(verdicts.headline(rows));
+    verdicts.warmerEffects(rows).forEach(this::println);
     print(tables.temperatures());
     print(tables.margins());
     tables.animals().ifPresent(this::print);
@@ -42,13 +43,13 @@ final class ConsoleReport {
     tables.legDelays().ifPresent(this::print);
     out.println();
     for (Judged row : rows) {
-      out.println(row.label() + ": " + row.assessment().verdict().level().words() + ".");
-      out.println("  " + verdicts.sentence(row.assessment()));
-      verdicts.costliest(row).ifPresent(sentence -> out.println("  " + sentence));
+      println(row.label() + ": " + row.assessment().verdict().level().words() + ".");
+      println("  " + verdicts.sentence(row.assessment()));
+      verdicts.costliest(row).ifPresent(sentence -> println("  " + sentence));
     }
     out.println();
     out.println("Cautions:");
-    Cautions.of(rows).forEach(caution -> out.println("- " + caution));
+    Cautions.of(rows).forEach(caution -> println("- " + caution));
     out.println();
     out.println(
         "These results rest on "
@@ -58,10 +59,10 @@ final class ConsoleReport {
 
   private void print(TextTable table) {
     out.println();
-    out.println(table.caption() + ":");
+    println(table.caption() + ":");
     List<List<String>> lines = new ArrayList<>();
-    lines.add(table.head());
-    lines.addAll(table.lines());
+    lines.add(shown(table.head()));
+    table.lines().forEach(line -> lines.add(shown(line)));
     int[] widths =
         IntStream.range(0, table.head().size())
             .map(column -> lines.stream().mapToInt(l -> l.get(column).length()).max().orElse(0))
@@ -74,6 +75,19 @@ final class ConsoleReport {
               .collect(Collectors.joining("  "))
               .stripTrailing());
     }
+  }
+
+  private static List<String> shown(List<String> texts) {
+    return texts.stream().map(ConsoleReport::shown).toList();
+  }
+
+  /** Names come from files: what would steer a terminal is written out. */
+  private static String shown(String text) {
+    return MessageText.of(text, Integer.MAX_VALUE);
+  }
+
+  private void println(String text) {
+    out.println(shown(text));
   }
 
   private static String padded(String text, int width) {

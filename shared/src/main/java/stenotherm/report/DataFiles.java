@@ -25,6 +25,7 @@ import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.LegCoefficients;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.CsvText;
 import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
 
@@ -213,8 +214,8 @@ final class DataFiles {
     double mass = melting.stream().mapToDouble(pack -> pack.pack().mass()).sum();
     Journey journey = row.held();
     for (int i = 0; i < times.length; i++) {
-      text.append(quoted(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
-      text.append(quoted(cup)).append(',').append(times[i]).append(',');
+      text.append(CsvText.field(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
+      text.append(CsvText.field(cup)).append(',').append(times[i]).append(',');
       text.append(CLOCK.format(journey.localClock(times[i])));
       double ambient =
           journey.legs().get(journey.legAt(times[i])).surroundings().ambient().at(times[i]);
@@ -242,10 +243,5 @@ final class DataFiles {
       }
       text.append('\n');
     }
-  }
-
-  private static String quoted(String text) {
-    boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-    return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 }

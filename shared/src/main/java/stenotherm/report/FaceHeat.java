@@ -12,14 +12,19 @@ final class FaceHeat {
     TransitResult nominal = row.assessment().nominal();
     double[] times = nominal.times();
     double[] heat = nominal.heatFlow(face);
-    double end = row.assessment().plannedEnd() + 1e-6;
+    return mean(times, heat, row.assessment().plannedEnd());
+  }
+
+  /** Mean of a broken line from its start to an end that may lie between two of its points. */
+  static double mean(double[] times, double[] values, double end) {
     double sum = 0;
-    int last = 0;
-    for (int i = 1; i < times.length && times[i] <= end; i++) {
-      sum += (heat[i - 1] + heat[i]) / 2 * (times[i] - times[i - 1]);
-      last = i;
+    for (int i = 1; i < times.length && times[i - 1] < end; i++) {
+      double to = Math.min(end, times[i]);
+      double share = (to - times[i - 1]) / (times[i] - times[i - 1]);
+      double last = values[i - 1] + share * (values[i] - values[i - 1]);
+      sum += (values[i - 1] + last) / 2 * (to - times[i - 1]);
     }
-    return sum / times[last];
+    return sum / (end - times[0]);
   }
 
   /** At the tightest moment, positive into the parcel [W]. */

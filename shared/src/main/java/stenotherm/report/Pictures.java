@@ -3,6 +3,7 @@ package stenotherm.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Axis;
@@ -144,10 +145,17 @@ final class Pictures {
     return curve(name, nominal.times(), nominal.mean(cup.name()), end);
   }
 
-  private static Curve curve(String name, double[] times, double[] values, double end) {
+  /** A curve up to an end, which may lie between two stored times. */
+  static Curve curve(String name, double[] times, double[] values, double end) {
     List<Curve.Reading> points = new ArrayList<>();
     for (int i = 0; i < times.length && times[i] <= end; i++) {
       points.add(new Curve.Reading(times[i], values[i]));
+    }
+    int next = points.size();
+    if (next < times.length && next > 0 && times[next - 1] < end) {
+      double share = (end - times[next - 1]) / (times[next] - times[next - 1]);
+      double value = values[next - 1] + share * (values[next] - values[next - 1]);
+      points.add(new Curve.Reading(end, value));
     }
     return new Curve(name, points);
   }
@@ -158,12 +166,15 @@ final class Pictures {
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double from = journey.start(leg);
       double to = journey.start(leg + 1);
-      for (double time : times) {
-        if (time >= from && time <= to && time <= end) {
-          var function = journey.legs().get(leg).surroundings().ambient();
-          double value = time == to ? function.before(time) : function.at(time);
-          points.add(new Curve.Reading(time, value));
-        }
+      double last = Math.min(to, end);
+      if (from >= last) {
+        break;
+      }
+      DoubleStream within = Arrays.stream(times).filter(time -> time > from && time < last);
+      for (double time : DoubleStream.concat(within, DoubleStream.of(from, last)).sorted().toArray()) {
+        var function = journey.legs().get(leg).surroundings().ambient();
+        double value = time == to ? function.before(time) : function.at(time);
+        points.add(new Curve.Reading(time, value));
       }
     }
     return new Curve("ambient", points);

@@ -7,12 +7,16 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
+import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.ScopeType;
+import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.validation.agreement.AgreementReport;
 import stenotherm.validation.benchmark.CompareWithScipy;
@@ -22,6 +26,7 @@ import stenotherm.validation.benchmark.ModelRunsReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
+import stenotherm.words.LastWords;
 
 /**
  * The validation program: checks what Stenotherm computes. {@code --help} lists what it can do.
@@ -43,8 +48,19 @@ import stenotherm.validation.fault.RunFaults;
     },
     synopsisSubcommandLabel = "COMMAND",
     exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:passed", "1:failed", "2:the command line is wrong", "3, 4:see the command"})
+    exitCodeList = {
+      "0:passed",
+      "1:failed",
+      "2:the command line is wrong",
+      "3, 4:see the command",
+      "5:stopped, or out of memory",
+      "6:something unforeseen happened, which is a fault of the program"
+    })
 public final class Validation {
+  private static final int WRONG = 2;
+  private static final int STOPPED = 5;
+  private static final int UNFORESEEN = 6;
+
   @Option(
       names = {"-h", "--help"},
       usageHelp = true,
@@ -66,7 +82,36 @@ public final class Validation {
 
   /** The commands, as {@link #main} runs them. */
   static CommandLine commandLine() {
-    return new CommandLine(new Validation());
+    return new CommandLine(new Validation())
+        .setExpandAtFiles(false)
+        .setParameterExceptionHandler((wrong, arguments) -> explain(wrong))
+        .setExecutionStrategy(Validation::execute);
+  }
+
+  private static int explain(ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    command.getErr().println(MessageText.of(String.valueOf(wrong.getMessage())));
+    command.usage(command.getErr());
+    return WRONG;
+  }
+
+  /** Whatever ends a command, nobody sees a stack trace. */
+  private static int execute(ParseResult parsed) {
+    try {
+      return new CommandLine.RunLast().execute(parsed);
+    } catch (ParameterException wrong) {
+      throw wrong;
+    } catch (RuntimeException | Error end) {
+      Throwable cause = end instanceof ExecutionException ? end.getCause() : end;
+      Throwable known = cause == null ? end : cause;
+      PrintWriter console = parsed.commandSpec().commandLine().getErr();
+      if (known instanceof InterruptedException || known instanceof CancellationException) {
+        console.println("stopped: " + MessageText.of(String.valueOf(known.getMessage())));
+        return STOPPED;
+      }
+      console.println(LastWords.of(known));
+      return LastWords.isWantOfMemory(known) ? STOPPED : UNFORESEEN;
+    }
   }
 
   /** Runs {@link FullSolverReport}. */
@@ -168,7 +213,7 @@ public final class Validation {
     private int cells;
 
     @Override
-    public Integer call() throws ExecutionException, InterruptedException {
+    public Integer call() throws java.util.concurrent.ExecutionException, InterruptedException {
       Range range = new Range(cells / 1.4, cells * 1.4);
       return AgreementReport.print(System.out, tries, seed, range) ? 0 : 1;
     }

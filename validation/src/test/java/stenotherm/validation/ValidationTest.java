@@ -1,6 +1,7 @@
 package stenotherm.validation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -50,7 +51,7 @@ class ValidationTest {
     assertEquals(commands.keySet(), listed);
     Map<String, String> exitCodes =
         commands.get("run").getCommandSpec().usageMessage().exitCodeList();
-    assertEquals(5, exitCodes.size());
+    assertEquals(7, exitCodes.size());
     exitCodes.forEach(
         (code, meaning) ->
             assertTrue(page.contains("| " + code + " | " + meaning + " |"), meaning));
@@ -60,6 +61,36 @@ class ValidationTest {
   void commandsHaveHelp() {
     assertEquals(0, run("transient-accuracy", "--help"));
     assertTrue(out.toString().contains("60,000 cells"), out::toString);
+  }
+
+  @Test
+  void whatIsUnforeseenIsALine() {
+    PrintWriter broken =
+        new PrintWriter(
+            new StringWriter() {
+              @Override
+              public void write(String text, int offset, int length) {
+                throw new ArrayIndexOutOfBoundsException("7 \u001b[31m");
+              }
+            });
+    int code =
+        Validation.commandLine()
+            .setOut(broken)
+            .setErr(new PrintWriter(errors, true))
+            .execute("--help");
+    assertEquals(6, code);
+    assertEquals(1, errors.toString().lines().count(), errors::toString);
+    assertTrue(
+        errors.toString().startsWith("unforeseen: ArrayIndexOutOfBoundsException '7 \\u001B"),
+        errors::toString);
+  }
+
+  @Test
+  void thereAreNoArgumentFilesAndNoRawEscapes() {
+    assertEquals(2, run("run", "--out", "target/nothing", "@missing"));
+    assertTrue(errors.toString().contains("@missing: does not exist"), errors::toString);
+    assertEquals(2, run("run", "--\u001b[31mred"));
+    assertFalse(errors.toString().contains("\u001b"), errors::toString);
   }
 
   @Test

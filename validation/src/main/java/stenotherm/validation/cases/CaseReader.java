@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
+import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.conduction.Boundary;
 import stenotherm.conduction.Probe;
@@ -63,6 +64,9 @@ final class CaseReader {
 
   /** Identifiers name files, too. */
   private static final Pattern ID = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]*");
+
+  /** Beyond any body; products of lengths and their inverses stay far from overflow [m]. */
+  private static final Range EXTENTS = new Range(1e-6, 1e5);
 
   /** Stands for density and specific heat in a steady case, which does not depend on them. */
   private static final double NO_INFLUENCE = 1000;
@@ -178,6 +182,12 @@ final class CaseReader {
   private CaseFile.Body body() {
     MappingNode domainNode = root.require("domain").asMapping().withKeys(BOX);
     Box domain = box(domainNode);
+    for (String axis : List.of("x", "y", "z")) {
+      Node extent = domainNode.require(axis);
+      double[] ends = interval(extent);
+      extent.locate(
+          () -> Checks.within("extent", ends[1] - ends[0], EXTENTS, "m", "Lengths are in metres."));
+    }
     SequenceNode blockNodes = root.require("blocks").asSequence();
     DrivingReader driving = new DrivingReader(steady);
     List<Block> blocks = new ArrayList<>();

@@ -3,6 +3,7 @@ package stenotherm.validation.cases;
 import java.io.IOException;
 import java.util.function.Consumer;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.text.Document;
 import stenotherm.text.TextFormatException;
 import stenotherm.validation.studies.Study;
@@ -36,7 +37,7 @@ record CaseSource(String name, Reader reader) implements ValidationCase {
       // of the whole case, such as a grid that would be too large
       return refused(name + ": " + fault.getMessage());
     } catch (IOException fault) {
-      return refused(name + ": cannot be read, " + fault);
+      return refused(name + ": cannot be read, " + MessageText.of(fault.toString()));
     }
     return CaseRunner.run(file, limits, refine, progress);
   }

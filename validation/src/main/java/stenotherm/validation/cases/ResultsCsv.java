@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stenotherm.words.CsvText;
 
 /** The results as a table for programs: a row for each reference value, all digits. */
 final class ResultsCsv {
@@ -26,13 +27,13 @@ final class ResultsCsv {
     Reference reference = value.reference();
     Reference.Expected expected = reference.expected();
     return Stream.of(
-            text(result.heading().id()),
-            text(reference.probe()),
+            CsvText.field(result.heading().id()),
+            CsvText.field(reference.probe()),
             reference.time().isPresent() ? number(reference.time().getAsDouble()) : "",
             number(value.computed()),
             number(expected.value()),
             number(expected.tolerance()),
-            text(expected.unit().label()),
+            CsvText.field(expected.unit().label()),
             number(value.error()),
             number(value.accuracy().estimate()),
             Boolean.toString(value.passed()),
@@ -45,9 +46,5 @@ final class ResultsCsv {
   /** An unknown number is an empty field. */
   private static String number(double value) {
     return Double.isNaN(value) ? "" : Double.toString(value);
-  }
-
-  private static String text(String value) {
-    return value.matches("[^,\"\r\n]*") ? value : "\"" + value.replace("\"", "\"\"") + "\"";
   }
 }

@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -9,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -17,11 +20,13 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.report.ReportFolder;
 import stenotherm.validation.benchmark.ScipyComparison;
 import stenotherm.validation.cases.CaseResult.Status;
 import stenotherm.validation.studies.Findings.Exhibit;
 import stenotherm.validation.studies.Study;
+import stenotherm.words.LastWords;
 
 /**
  * The command that runs cases.
@@ -43,13 +48,16 @@ import stenotherm.validation.studies.Study;
           + " gives other answers",
       "2:the command line is wrong, or a folder cannot be read or written",
       "3:none failed, but a file was refused",
-      "4:none failed, but a value did not converge"
+      "4:none failed, but a value did not converge",
+      "5:stopped or out of memory; nothing was written",
+      "6:something unforeseen happened to a case or to the program, which is a fault of the program"
     })
 public final class RunCases implements Callable<Integer> {
   private static final int FAILED = 1;
   private static final int WRONG = 2;
   private static final int REFUSED = 3;
   private static final int NOT_CONVERGED = 4;
+  private static final int UNFORESEEN = 6;
 
   @Spec private @Nullable CommandSpec spec;
 
@@ -96,6 +104,9 @@ public final class RunCases implements Callable<Integer> {
               + " with the program.")
   private List<Path> paths = new ArrayList<>();
 
+  /** Whether something happened to a case that nobody foresaw. */
+  private boolean unforeseen;
+
   /** Made by the command line. */
   public RunCases() {}
 
@@ -113,15 +124,19 @@ public final class RunCases implements Callable<Integer> {
       folder.check();
       List<CaseResult> results = run(cases(), console);
       Optional<ScipyComparison.Result> comparison = compare(console);
-      folder.write(ReportFiles.of(results, List.of(section(comparison))));
+      folder
+          .write(ReportFiles.of(results, List.of(section(comparison))))
+          .ifPresent(left -> console.println("The earlier report could not be deleted: " + left));
       summary(results, console);
       comparison.ifPresent(result -> console.println(ScipyComparison.TITLE + ": " + words(result)));
       console.println("Report: " + folder.file(ReportFiles.HTML));
       boolean differs =
           comparison.filter(result -> result.status() == ScipyComparison.Ending.FAILED).isPresent();
-      return differs ? FAILED : status(results);
+      return unforeseen ? UNFORESEEN : differs ? FAILED : status(results);
     } catch (InvalidInputException | IOException fault) {
-      line.getErr().println(fault.getMessage());
+      String kind =
+          fault instanceof FileSystemException ? " (" + fault.getClass().getSimpleName() + ")" : "";
+      line.getErr().println(MessageText.of(fault.getMessage() + kind));
       return WRONG;
     }
   }
@@ -161,20 +176,14 @@ public final class RunCases implements Callable<Integer> {
     return all;
   }
 
-  private List<CaseResult> run(List<ValidationCase> sources, PrintWriter console) {
+  /** Runs cases one after the other. */
+  List<CaseResult> run(List<? extends ValidationCase> sources, PrintWriter console) {
     List<CaseResult> results = new ArrayList<>();
     Set<String> names = new HashSet<>();
     int number = 0;
     for (ValidationCase source : sources) {
-      console.println(++number + "/" + sources.size() + " " + source.name());
-      CaseResult result =
-          source.run(
-              Limits.STANDARD,
-              refine,
-              progress -> {
-                console.println("  " + progress);
-                console.flush();
-              });
+      console.println(MessageText.of(++number + "/" + sources.size() + " " + source.name()));
+      CaseResult result = runAlone(source, console);
       if (!names.add(result.heading().id())) {
         result =
             CaseResult.refused(
@@ -188,23 +197,48 @@ public final class RunCases implements Callable<Integer> {
     return results;
   }
 
+  /** Whatever happens to a case, the others are run. */
+  private CaseResult runAlone(ValidationCase source, PrintWriter console) {
+    try {
+      return source.run(
+          Limits.STANDARD,
+          refine,
+          progress -> {
+            console.println(MessageText.of("  " + progress));
+            console.flush();
+          });
+    } catch (CancellationException stop) {
+      throw stop;
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError end) {
+      unforeseen |= !LastWords.isWantOfMemory(end);
+      return CaseResult.refused(
+          new Study.Heading(source.name(), source.name(), "", Study.Kind.UNSTATED),
+          LastWords.of(end));
+    }
+  }
+
   /** What did not converge, was refused or failed, in this order; then the counts. */
   private static void summary(List<CaseResult> results, PrintWriter console) {
     for (Status status : new Status[] {Status.NOT_CONVERGED, Status.REFUSED}) {
       for (CaseResult result : results) {
         if (result.status() == status) {
-          result.trouble().ifPresent(console::println);
+          result.trouble().ifPresent(text -> console.println(shown(text)));
         }
       }
     }
     for (CaseResult result : results) {
       for (ValueResult value : result.values()) {
         if (!value.passed()) {
-          console.println(result.heading().id() + ": " + failure(result, value));
+          console.println(shown(result.heading().id() + ": " + failure(result, value)));
         }
       }
     }
     console.println(Report.counts(results));
+  }
+
+  /** Texts come from files: each of their lines as a terminal may show it. */
+  private static String shown(String text) {
+    return text.lines().map(MessageText::of).collect(Collectors.joining(System.lineSeparator()));
   }
 
   private static String failure(CaseResult result, ValueResult value) {

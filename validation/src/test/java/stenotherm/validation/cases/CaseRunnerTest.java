@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import stenotherm.grid.MeshControl;
 import stenotherm.text.Document;
@@ -90,6 +93,47 @@ class CaseRunnerTest {
     assertEquals(Status.NOT_CONVERGED, result.status());
     assertFalse(result.values().get(0).passed());
     assertTrue(result.problem().orElseThrow().contains("limit of 0 s"));
+  }
+
+  /** Layers of 0.02 mm: many cells, whose grids and solutions take longer than the limit. */
+  private static final String THIN =
+      COLUMN.replace(
+          "- {name: wall, conductivity: 1}",
+          "- {name: wall, conductivity: 1}\n"
+              + "  - {name: thin, conductivity: 0.01, x: [0.5, 0.50002], y: [0.5, 0.50002],"
+              + " z: [0.3, 0.30002]}");
+
+  @Test
+  void theLimitOfTimeHoldsWithinAGridAndItsSolution() {
+    long start = System.nanoTime();
+    CaseResult result = run(THIN, new Limits(2_000_000, 4L << 30, 1.5), 5);
+    double seconds = (System.nanoTime() - start) * 1e-9;
+    assertTrue(seconds < 3.5, () -> seconds + " s");
+    assertEquals(Status.NOT_CONVERGED, result.status());
+    assertTrue(
+        result.problem().orElseThrow().endsWith("ended at the limit of 2 s"), result::toString);
+    assertFalse(Thread.currentThread().isInterrupted(), "the limit takes its interrupt back");
+  }
+
+  @Test
+  void anInterruptStopsACaseWithinTwoSeconds() throws InterruptedException {
+    AtomicReference<RuntimeException> end = new AtomicReference<>();
+    Thread thread =
+        new Thread(
+            () -> {
+              try {
+                run(THIN, new Limits(2_000_000, 4L << 30, 60), 5);
+              } catch (CancellationException stop) {
+                end.set(stop);
+              }
+            });
+    thread.start();
+    Thread.sleep(1500);
+    assertTrue(thread.isAlive(), "the case takes longer than that");
+    thread.interrupt();
+    thread.join(2000);
+    assertFalse(thread.isAlive());
+    assertInstanceOf(CancellationException.class, end.get());
   }
 
   @Test

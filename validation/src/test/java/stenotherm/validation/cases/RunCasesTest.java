@@ -10,9 +10,12 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import stenotherm.text.Document;
+import stenotherm.validation.cases.CaseResult.Status;
 
 /** The command: exit status, console and files. */
 class RunCasesTest {
@@ -113,6 +116,65 @@ class RunCasesTest {
     assertTrue(0 < findings && findings < markdown.indexOf("## Every value"), markdown);
     assertFalse(markdown.contains("## Failed"), markdown);
     assertTrue(results().contains(",false,"), results());
+  }
+
+  /** Each of these took all other cases of a run with it. */
+  @Test
+  void aBadCaseLeavesTheOthersAlone() throws IOException {
+    String[] bad = {
+      TinyCases.STEADY.replace("[0, 1]", "[0, 4.9e-324]").replace("[1, 0.5, 0.5]", "[0, 0, 0]"),
+      TinyCases.STEADY.replace("[0, 1]", "[0, 1e308]"),
+      TinyCases.STEADY.replace("x: [0, 1]", "x: [0, 1e308]"),
+      TinyCases.STEADY.replace("conductivity: 1", "conductivity: 1, power: 1e308"),
+      TinyCases.STEADY.replace("conductivity: 1", "conductivity: 1, power: 1e300"),
+      TinyCases.TRANSIENT.replace("[[0, 2], [300, 4]]", "1e308"),
+      TinyCases.TRANSIENT.replace("[[0, 2], [300, 4]]", "1e300"),
+    };
+    for (int number = 0; number < bad.length; number++) {
+      write(
+          "cases/bad" + number + ".yaml",
+          bad[number].replaceFirst("id: [a-z]+", "id: bad" + number));
+    }
+    write("cases/tiny.yaml", TinyCases.STEADY);
+    assertEquals(1, runAll(folder.resolve("cases").toString()), errors::toString);
+    assertEquals("", errors.toString());
+    String text = out.toString();
+    for (int number = 0; number < 3; number++) {
+      assertTrue(text.contains("bad" + number + ".yaml:4:13: domain.x: "), text);
+    }
+    assertTrue(text.contains("bad3: not converged: no estimate"), text);
+    assertTrue(text.contains("the linear system met a number that is not finite"), text);
+    assertTrue(text.contains("8 cases, 4 not converged, 3 refused, 1 passed;"), text);
+  }
+
+  @Test
+  void whatIsUnforeseenInACaseIsALineAndLeavesTheOthersAlone() throws IOException {
+    ValidationCase broken =
+        new ValidationCase() {
+          @Override
+          public String name() {
+            return "broken";
+          }
+
+          @Override
+          public CaseResult run(Limits limits, int refine, Consumer<String> progress) {
+            throw new ArrayIndexOutOfBoundsException("7");
+          }
+        };
+    RunCases command = new RunCases();
+    List<CaseResult> results =
+        command.run(
+            List.of(broken, new CaseSource("t", () -> Document.parse("t", TinyCases.STEADY))),
+            new PrintWriter(out, true));
+    assertEquals(Status.REFUSED, results.get(0).status());
+    assertTrue(
+        results
+            .get(0)
+            .problem()
+            .orElseThrow()
+            .startsWith("unforeseen: ArrayIndexOutOfBoundsException '7' in RunCasesTest"),
+        results.get(0)::toString);
+    assertEquals(Status.PASSED, results.get(1).status());
   }
 
   @Test
