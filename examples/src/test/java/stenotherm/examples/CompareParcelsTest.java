@@ -26,7 +26,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.xml.sax.InputSource;
-import picocli.CommandLine;
 import stenotherm.decision.Verdict;
 import stenotherm.report.Cautions;
 import stenotherm.warmer.WarmerClass;
@@ -349,7 +348,9 @@ class CompareParcelsTest {
             .redirectErrorStream(true)
             .start();
     String text = new String(small.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertTrue(Set.of(0, CompareParcels.BAD_SCENARIO, CompareParcels.FAILED).contains(small.waitFor()), text);
+    assertTrue(
+        Set.of(0, CompareParcels.BAD_SCENARIO, CompareParcels.FAILED).contains(small.waitFor()),
+        text);
     assertFalse(text.contains("\tat "), text);
     assertFalse(text.contains("Exception"), text);
   }
