@@ -8,7 +8,7 @@ enum BasisSettings {
       new int[] {6, 7, 8},
       1e-9,
       1e-6,
-      6e-3,
+      1e-2,
       new int[] {8, 6}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0]);

@@ -21,7 +21,7 @@ import stenotherm.parcel.PlacedPack;
  */
 final class ReducedParcelBuilder {
   /** Coefficients no farther apart than this need no resolvents of their own in the basis. */
-  private static final double SPANNED = 0.08;
+  private static final double SPANNED = 0.12;
 
   /** The same for reading outputs, which costs less. */
   private static final double READ = 0.03;
