@@ -95,7 +95,7 @@ public record NaturalConvection(
     double nusselt =
         rayleigh < FAVOURABLE_TURNS_TURBULENT
             ? 0.54 * Math.pow(rayleigh, 0.25)
-            : 0.15 * Math.cbrt(rayleigh);
+            : 0.15 * StrictMath.cbrt(rayleigh);
     return of(nusselt, rayleigh, FAVOURABLE, plate, air);
   }
 
