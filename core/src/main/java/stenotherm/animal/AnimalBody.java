@@ -47,7 +47,7 @@ public record AnimalBody(double mass, Proportions proportions) {
    */
   public Extents extents(Material tissue) {
     double unitVolume = proportions.length() * proportions.width() * proportions.height();
-    double scale = Math.cbrt(volume(tissue) / unitVolume);
+    double scale = StrictMath.cbrt(volume(tissue) / unitVolume);
     return new Extents(
         scale * proportions.length(), scale * proportions.width(), scale * proportions.height());
   }

@@ -1,10 +1,12 @@
 package stenotherm.conduction;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -13,6 +15,9 @@ import stenotherm.grid.RectilinearGrid;
 /** The boundaries of a heat network. */
 final class NetworkPatches {
   private final List<Patch> patches;
+
+  /** Faces, environments and patches that no heat passes. */
+  private final Set<String> adiabatic;
 
   /**
    * At 6 cell + face, 1 + the number of a cell's face counted over all patches, or 0 if it is in
@@ -30,6 +35,7 @@ final class NetworkPatches {
    */
   NetworkPatches(CellNetwork cells, HeatNetworkBuilder builder) {
     this.patches = find(cells, builder);
+    this.adiabatic = adiabatic(builder);
     this.patchFace = new int[6 * cells.count()];
     this.firstFace = new int[patches.size()];
     int number = 0;
@@ -44,6 +50,7 @@ final class NetworkPatches {
 
   private NetworkPatches(NetworkPatches other, CellNetwork cells) {
     this.patches = other.patches.stream().map(patch -> before(cells, patch)).toList();
+    this.adiabatic = other.adiabatic;
     this.patchFace = other.patchFace;
     this.firstFace = other.firstFace;
   }
@@ -60,6 +67,29 @@ final class NetworkPatches {
     }
     return new Patch(
         patch.port(), patch.cell(), patch.face(), patch.area(), patch.thin(), resistance);
+  }
+
+  private static Set<String> adiabatic(HeatNetworkBuilder builder) {
+    Set<String> names = new HashSet<>();
+    for (Face face : Face.values()) {
+      boolean hasPatches = builder.patches.keySet().stream().anyMatch(p -> p.face() == face);
+      if (!builder.faces.containsKey(face) && !hasPatches) {
+        names.add(face.label());
+      }
+    }
+    builder.environments.forEach(
+        (name, kind) -> {
+          if (kind == BoundaryKind.ADIABATIC) {
+            names.add(name);
+          }
+        });
+    builder.patches.forEach(
+        (patch, kind) -> {
+          if (kind == BoundaryKind.ADIABATIC) {
+            names.add(patch.name());
+          }
+        });
+    return Set.copyOf(names);
   }
 
   private static List<Patch> find(CellNetwork cells, HeatNetworkBuilder builder) {
@@ -125,6 +155,11 @@ final class NetworkPatches {
 
   List<Patch> list() {
     return patches;
+  }
+
+  /** Whether something of this name bounds the body and no heat passes it. */
+  boolean isAdiabatic(String name) {
+    return adiabatic.contains(name);
   }
 
   /** Position in {@link #list()} of the boundary at a cell's face; -1 if there is none. */

@@ -226,7 +226,7 @@ public sealed interface Probe {
   }
 
   /**
-   * The heat flow into the body through a boundary [W].
+   * The heat flow into the body through a boundary [W]; 0 where it is adiabatic.
    *
    * @param name name of the output
    * @param boundary face label, name of an environment or of a patch

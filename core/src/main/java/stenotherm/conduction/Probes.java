@@ -105,6 +105,9 @@ final class Probes {
 
     @Override
     public Reading heatFlow(Probe.HeatFlow probe) {
+      if (network.patches().isAdiabatic(probe.boundary())) {
+        return (field, padded, enthalpy) -> 0;
+      }
       int boundary = network.boundaryIndex(probe.boundary());
       return (field, padded, enthalpy) -> flows[boundary];
     }

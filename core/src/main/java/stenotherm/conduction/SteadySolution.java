@@ -107,6 +107,9 @@ public final class SteadySolution {
 
     @Override
     public Double heatFlow(Probe.HeatFlow probe) {
+      if (network.patches().isAdiabatic(probe.boundary())) {
+        return 0.0;
+      }
       network.boundaryIndex(probe.boundary());
       return Objects.requireNonNull(heatFlows.get(probe.boundary()));
     }

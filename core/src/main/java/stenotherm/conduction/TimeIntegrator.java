@@ -496,7 +496,7 @@ final class TimeIntegrator {
   }
 
   private double stepFactor(double estimate) {
-    double factor = SAFETY * Math.cbrt(settings.stepTolerance() / Math.max(estimate, 1e-300));
+    double factor = SAFETY * StrictMath.cbrt(settings.stepTolerance() / Math.max(estimate, 1e-300));
     return Math.max(LARGEST_CUT, Math.min(LARGEST_GROWTH, factor));
   }
 

@@ -114,8 +114,8 @@ public record AirLayer(
   private double convective(double difference) {
     boolean small = difference <= SMALL_DIFFERENCE;
     return switch (heatFlow) {
-      case HORIZONTAL -> small ? 1.25 : 0.73 * Math.cbrt(difference);
-      case UPWARD -> small ? 1.95 : 1.14 * Math.cbrt(difference);
+      case HORIZONTAL -> small ? 1.25 : 0.73 * StrictMath.cbrt(difference);
+      case UPWARD -> small ? 1.95 : 1.14 * StrictMath.cbrt(difference);
       case DOWNWARD ->
           (small ? 0.12 : 0.09 * Math.pow(difference, 0.187)) * Math.pow(thickness, -0.44);
     };

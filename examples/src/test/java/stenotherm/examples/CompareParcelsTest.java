@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -25,6 +26,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 import stenotherm.decision.Verdict;
 import stenotherm.report.Cautions;
@@ -128,6 +131,28 @@ class CompareParcelsTest {
     assertEquals(
         one.out().replace(folder.resolve("first").toString(), ""),
         two.out().replace(folder.resolve("other").toString(), ""));
+  }
+
+  /** Also where digits are not those of this file. */
+  @ParameterizedTest
+  @ValueSource(strings = {"ar-EG-u-nu-arab", "fa-IR-u-nu-arabext", "th-TH-u-ca-buddhist-nu-thai"})
+  void sameResultsWhateverTheLocale(String tag) throws IOException {
+    Locale before = Locale.getDefault();
+    Run there;
+    try {
+      Locale.setDefault(Locale.forLanguageTag(tag));
+      there = coarse(scenario, folder.resolve(tag), 1);
+    } finally {
+      Locale.setDefault(before);
+    }
+    assertEquals(0, there.code(), there.err());
+    assertEquals(
+        one.out().replace(folder.resolve("first").toString(), ""),
+        there.out().replace(folder.resolve(tag).toString(), ""));
+    assertEquals(one.err(), there.err());
+    for (String name : FILES) {
+      assertEquals(file(name), Files.readString(folder.resolve(tag).resolve(name)), name);
+    }
   }
 
   @Test

@@ -1,6 +1,7 @@
 package stenotherm.picture;
 
 import java.util.List;
+import java.util.Locale;
 import stenotherm.words.Markup;
 
 /**
@@ -19,14 +20,18 @@ final class Canvas {
     this.width = width;
     this.height = height;
     elements.append(
-        """
+        String.format(
+            Locale.ROOT,
+            """
         <?xml version="1.0" encoding="UTF-8"?>
         <svg xmlns="http://www.w3.org/2000/svg" width="%1$d" height="%2$d" \
         viewBox="0 0 %1$d %2$d" role="img" font-family="sans-serif">
         <title>%3$s</title>
         <rect width="%1$d" height="%2$d" fill="#ffffff"/>
-        """
-            .formatted(width, height, Markup.escaped(title)));
+        """,
+            width,
+            height,
+            Markup.escaped(title)));
   }
 
   /** How a line is drawn. */

@@ -62,7 +62,8 @@ record GridRun(int cells, long steps, List<Double> values, double seconds) {
 
   /** Cases count a heat flow out of the body. */
   private static double outward(Probe probe, double value) {
-    return probe.isHeatFlow() ? -value : value;
+    // 0 less a value, so that no heat is not written as -0
+    return probe.isHeatFlow() ? 0 - value : value;
   }
 
   /**

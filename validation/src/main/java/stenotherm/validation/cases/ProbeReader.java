@@ -96,12 +96,7 @@ final class ProbeReader {
   }
 
   private String boundary(Node node) {
-    String name = node.asScalar().choice(boundaries);
-    Optional<Face> face = faceOf(name);
-    if (face.isPresent() && geometry.isAdiabatic(face.get())) {
-      throw node.fail("'" + name + "' is adiabatic, no heat passes it");
-    }
-    return name;
+    return node.asScalar().choice(boundaries);
   }
 
   private static Optional<Face> faceOf(String name) {

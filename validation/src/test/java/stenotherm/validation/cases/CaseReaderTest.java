@@ -130,7 +130,6 @@ class CaseReaderTest {
         "point: [1, 0.5, 0.5]|point: [1.5, 0.5, 0.5]|lies outside the domain",
         "point: [1, 0.5, 0.5]|point: [1, 0.5]|must have 3 items",
         "point: [1, 0.5, 0.5]|point: [1, 0.5, 0.5], mean: wall|must have exactly one of",
-        "heatOut: xMax|heatOut: zMax|'zMax' is adiabatic, no heat passes it",
         "heatOut: xMax|heatOut: xMay|Did you mean 'xMax'?",
         "heatOut: xMax|mean: walls|Did you mean 'wall'?",
         "id: tiny|id: a/b|must be made of letters",

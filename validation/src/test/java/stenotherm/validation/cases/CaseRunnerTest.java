@@ -51,6 +51,25 @@ class CaseRunnerTest {
   }
 
   @Test
+  void noHeatPassesAnAdiabaticFace() {
+    for (String text : List.of(TinyCases.STEADY, TinyCases.TRANSIENT)) {
+      String adiabatic =
+          text.replace("reference:\n", "  - {name: side, heatOut: zMax}\nreference:\n");
+      CaseResult result =
+          run(
+              adiabatic
+                  + "  - {probe: side, value: 0, tolerance: 0.001, unit: W"
+                  + (text.equals(TinyCases.STEADY) ? "}\n" : ", time: 300}\n"),
+              SMALL,
+              0);
+      assertEquals(Status.PASSED, result.status(), result::toString);
+      ValueResult side = result.values().get(result.values().size() - 1);
+      assertEquals(0.0, side.computed());
+      assertEquals(0.0, side.accuracy().estimate());
+    }
+  }
+
+  @Test
   void refineAddsGrids() {
     assertEquals(5, run(TinyCases.STEADY, SMALL, 2).grids().size());
   }

@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -195,6 +196,23 @@ class RunCasesTest {
     assertTrue(markdown.contains("](plots/plate-1.svg)"), markdown);
     assertTrue(Files.readString(folder.resolve("out/plots/plate-2.svg")).contains("<svg"));
     assertTrue(results().contains("plate,middle,300.0,"), results());
+  }
+
+  @Test
+  void digitsAreThoseOfThisFileInEveryLocale() throws IOException {
+    String cases = write("plate.yaml", TinyCases.TRANSIENT).toString();
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertEquals(0, runAll(cases), errors::toString);
+    } finally {
+      Locale.setDefault(before);
+    }
+    for (String name : List.of("report.html", "report.md", "results.csv", "plots/plate-1.svg")) {
+      String text = Files.readString(folder.resolve("out").resolve(name));
+      assertTrue(text.chars().noneMatch(c -> Character.isDigit(c) && c > '9'), name);
+    }
+    assertTrue(out.toString().chars().noneMatch(c -> Character.isDigit(c) && c > '9'));
   }
 
   @Test
