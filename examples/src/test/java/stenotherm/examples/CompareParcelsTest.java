@@ -29,7 +29,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
-import picocli.CommandLine;
 import stenotherm.decision.Verdict;
 import stenotherm.report.Cautions;
 import stenotherm.warmer.WarmerClass;
@@ -374,7 +373,9 @@ class CompareParcelsTest {
             .redirectErrorStream(true)
             .start();
     String text = new String(small.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertTrue(Set.of(0, CompareParcels.BAD_SCENARIO, CompareParcels.FAILED).contains(small.waitFor()), text);
+    assertTrue(
+        Set.of(0, CompareParcels.BAD_SCENARIO, CompareParcels.FAILED).contains(small.waitFor()),
+        text);
     assertFalse(text.contains("\tat "), text);
     assertFalse(text.contains("Exception"), text);
   }

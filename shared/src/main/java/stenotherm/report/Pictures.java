@@ -171,7 +171,8 @@ final class Pictures {
         break;
       }
       DoubleStream within = Arrays.stream(times).filter(time -> time > from && time < last);
-      for (double time : DoubleStream.concat(within, DoubleStream.of(from, last)).sorted().toArray()) {
+      for (double time :
+          DoubleStream.concat(within, DoubleStream.of(from, last)).sorted().toArray()) {
         var function = journey.legs().get(leg).surroundings().ambient();
         double value = time == to ? function.before(time) : function.at(time);
         points.add(new Curve.Reading(time, value));

@@ -91,7 +91,12 @@ class ReportFolderTest {
     folder().write(files("page"));
     folder().write(files("page"));
     assertEquals(
-        List.of(".out-6.new/page", ".out-8.new/letter", ".out-8.new/page", ".out-x.new/page", "out/page"),
+        List.of(
+            ".out-6.new/page",
+            ".out-8.new/letter",
+            ".out-8.new/page",
+            ".out-x.new/page",
+            "out/page"),
         written());
   }
 

@@ -265,8 +265,7 @@ final class CaseRunner {
       }
       // these limits have been looked at and stand for the mesh's own
       GridBudget budget = new GridBudget(limits.cells(), Long.MAX_VALUE);
-      ConductionProblem problem =
-          file.problem(attempt.series().mesh(width).within(budget));
+      ConductionProblem problem = file.problem(attempt.series().mesh(width).within(budget));
       int cells = problem.network().grid().cellCount();
       GridRun grid = solve(attempt, problem);
       attempt.add(width, grid);
