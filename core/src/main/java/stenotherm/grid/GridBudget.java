@@ -27,7 +27,7 @@ public record GridBudget(long cells, long bytes) {
       throw new InvalidInputException(
           "largest number of cells", cells + " must lie between 1 and " + MOST_CELLS);
     }
-    Checks.positive("most memory of a grid", bytes, "byte");
+    Checks.positive("most memory of a grid", (double) bytes, "byte");
   }
 
   /**
@@ -85,7 +85,7 @@ public record GridBudget(long cells, long bytes) {
               + cells
               + " cells"
               + " and "
-              + memory(bytes)
+              + memory((double) bytes)
               + ". "
               + size.blame());
     }

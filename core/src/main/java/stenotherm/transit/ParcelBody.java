@@ -101,6 +101,7 @@ final class ParcelBody {
   }
 
   /** The material of each solid block, by its name, with walls and fill as a course has them. */
+  @SuppressWarnings("ReferenceEquality") // the same object saves the work, an equal one is no fault
   Map<String, Material> solidsOf(Parcel varied) {
     return varied == parcel ? solids : solids(varied);
   }
