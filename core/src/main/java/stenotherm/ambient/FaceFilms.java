@@ -69,7 +69,7 @@ public record FaceFilms(AirMovement movement, double emissivity, Underside under
         Orientation.LID_UP,
         surfaceTemperature,
         ambientTemperature,
-        AirProperties.SEA_LEVEL_PRESSURE);
+        StandardAtmosphere.SEA_LEVEL_PRESSURE);
   }
 
   /**

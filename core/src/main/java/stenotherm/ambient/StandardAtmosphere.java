@@ -16,6 +16,10 @@ public final class StandardAtmosphere {
           "ICAO Standard Atmosphere, Doc 7488, and U.S. Standard Atmosphere 1976",
           "troposphere: 101 325 Pa (1 - 2.25577e-5 z)^5.25588");
 
+  /** Pressure of the standard atmosphere at sea level [Pa]. */
+  public static final double SEA_LEVEL_PRESSURE = 101_325;
+
+  private static final Range PRESSURES = new Range(30_000, 110_000);
   private static final Range ALTITUDES = new Range(-500, 9000);
 
   private StandardAtmosphere() {}
@@ -30,7 +34,18 @@ public final class StandardAtmosphere {
    */
   public static double pressure(double altitude) {
     checked("altitude", altitude);
-    return AirProperties.SEA_LEVEL_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.25588);
+    return SEA_LEVEL_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.25588);
+  }
+
+  /** Pressure as a multiple of that at sea level. */
+  static double relativePressure(double pressure) {
+    Checks.within(
+        "pressure of air",
+        pressure,
+        PRESSURES,
+        "Pa",
+        "Pressures are absolute, in pascals: the sea-level atmosphere has 101 325 Pa.");
+    return pressure / SEA_LEVEL_PRESSURE;
   }
 
   /**

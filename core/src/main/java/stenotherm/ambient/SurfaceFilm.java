@@ -39,7 +39,8 @@ public record SurfaceFilm(double convective, double radiative) {
    */
   public static SurfaceFilm of(
       AirMovement movement, HeatDirection heatFlow, double emissivity, double meanTemperature) {
-    return of(movement, heatFlow, emissivity, meanTemperature, AirProperties.SEA_LEVEL_PRESSURE);
+    return of(
+        movement, heatFlow, emissivity, meanTemperature, StandardAtmosphere.SEA_LEVEL_PRESSURE);
   }
 
   /**

@@ -4,9 +4,8 @@
  *
  * <p>Start with {@link stenotherm.ambient.DailyExtremes}, which turns daily lows and highs into a
  * continuous temperature, {@link stenotherm.ambient.Situations}, the kinds of surroundings that
- * parcels meet, {@link stenotherm.ambient.FaceFilms}, which gives the coefficient of each face,
- * {@link stenotherm.ambient.Sunshine}, and {@link stenotherm.ambient.NaturalConvection}, which
- * checks those coefficients against correlations.
+ * parcels meet, {@link stenotherm.ambient.FaceFilms}, which gives the coefficient of each face, and
+ * {@link stenotherm.ambient.Sunshine}.
  *
  * <p>Limits: air and surroundings have one temperature; the sky takes heat only where a {@link
  * stenotherm.ambient.Sunshine} says so. Times are seconds of the caller's own clock; nothing here

@@ -51,10 +51,13 @@ public record Emissivity(String name, double nominal, Range range, Source source
   public static final Emissivity FOAM =
       new Emissivity(
           "plastic foam",
-          0.8,
+          0.75,
           new Range(0.6, 0.9),
           Source.memory(
-              "Libraries of building materials", "EPS, XPS and PUR 0.8 (read); range assumed"));
+              "Tables in manuals of infrared thermometers; libraries of building materials",
+              "foam 0.75 to 0.80 in manuals, EPS, XPS and PUR 0.8 in libraries (both read); lower"
+                  + " end: polystyrene insulation 0.6 in other manuals (from memory); upper end:"
+                  + " solid plastics"));
 
   /** Clean bright aluminium foil; dust, creases and a film of plastic on it raise the value. */
   public static final Emissivity ALUMINIUM_FOIL =
@@ -73,13 +76,17 @@ public record Emissivity(String name, double nominal, Range range, Source source
           new Range(0.85, 0.94),
           Source.read(COATINGS, "white enamel 0.853, epoxy 0.924, titanium oxide 0.94"));
 
-  /** Black paint. */
+  /** Black paint, dull or shiny. */
   public static final Emissivity BLACK_PAINT =
       new Emissivity(
           "black paint",
-          0.87,
-          new Range(0.87, 0.97),
-          Source.read(COATINGS, "black paint 0.874; upper end: dull lacquer 0.97, " + MANUALS));
+          0.95,
+          new Range(0.87, 0.98),
+          Source.read(
+              MANUALS,
+              "flat black paint and dull black lacquer 0.96 to 0.98, shiny black lacquer 0.87; "
+                  + COATINGS
+                  + ": 0.874"));
 
   /** Cloth, as of bags. */
   public static final Emissivity CLOTH =

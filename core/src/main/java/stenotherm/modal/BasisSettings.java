@@ -8,7 +8,7 @@ enum BasisSettings {
       new int[] {6, 7, 8},
       1e-9,
       1e-6,
-      5e-5,
+      1e-2,
       new int[] {8, 6}),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0]);
@@ -16,8 +16,14 @@ enum BasisSettings {
   /** Factor on the residual threshold for a body with a single load. */
   private static final double ALONE = 0.1;
 
+  /**
+   * Factor on the threshold for each part that the lightest block with an output has in the heat
+   * capacity of the body.
+   */
+  private static final double FOR_LIGHTEST = 2;
+
   /** Error of a solution that is added, as part of the residual threshold. */
-  private static final double ENRICHED = 0.1;
+  static final double ENRICHED = 0.1;
 
   /**
    * Indices of the shifts at which the resolvents of the inputs enter the basis: first those at the
@@ -39,10 +45,9 @@ enum BasisSettings {
 
   /**
    * Error of a Galerkin solution up to which nothing is added to the basis for it, as part of the
-   * same rise. It is estimated from the residual, in the energy norm of the whole body; the error
-   * of a light cup may be many times as large. On 60 random parcels and journeys the largest error
-   * of a mean was 0.19 K with a threshold of 1e-2, 0.03 K with 1e-3 and 0.01 K with 2e-4; but on
-   * one of 75 others, with a single load, 0.06 K with the last.
+   * same rise. It is estimated from the residual, in the energy norm of the whole body, where a
+   * light cup hardly counts; so it shrinks with the part of the lightest block that is read. What
+   * it leaves on random parcels and journeys is printed by {@code modal-agreement}.
    */
   private final double residualThreshold;
 
@@ -73,14 +78,11 @@ enum BasisSettings {
    *
    * @param loads number of loads; with a single one more vectors cost little, and there are none of
    *     other loads to help
+   * @param lightest part of the lightest block with an output in the heat capacity of the body
    */
-  double residualThreshold(int loads) {
-    return loads == 1 ? ALONE * residualThreshold : residualThreshold;
-  }
-
-  /** Error of the solutions by which a basis is enriched. */
-  double enrichmentTolerance(int loads) {
-    return ENRICHED * residualThreshold(loads);
+  double residualThreshold(int loads, double lightest) {
+    double ofLoads = loads == 1 ? ALONE : 1;
+    return ofLoads * Math.min(1, FOR_LIGHTEST * lightest) * residualThreshold;
   }
 
   /** Tolerance of the solutions at a shift, by its index. */

@@ -17,12 +17,12 @@ final class Candidates {
    * What the candidates may miss of an extreme in a snapshot [K], or as a part of the spread within
    * the block, whichever is more.
    */
-  private static final double MISSED = 0.002;
+  private static final double MISSED = 0.001;
 
-  private static final double PART_MISSED = 0.005;
+  private static final double PART_MISSED = 0.001;
 
-  private static final int SAMPLES = 3000;
-  private static final int MOST_CONFIGURATIONS = 3;
+  private static final int SAMPLES = 6000;
+  private static final int MOST_CONFIGURATIONS = 12;
   private static final long SEED = 20;
 
   private final List<Integer> nodes = new ArrayList<>();

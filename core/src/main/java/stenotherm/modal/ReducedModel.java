@@ -548,7 +548,9 @@ public final class ReducedModel {
         starts.add(given.indicator(Optional.of(block)));
       }
       basis.add(starts, -1, workers);
-      addSolutions(reductions, basis);
+      int loads = groups.count() + startingApart.size();
+      double threshold = basisSettings.residualThreshold(loads, lightest(given));
+      addSolutions(reductions, threshold, basis);
       long iterations = reductions.stream().mapToLong(ResolventSolver::iterations).sum();
       Body body = new Body(given, basis, startingApart, groups);
       ReducedNetwork reduced = new ReducedNetwork(given, varying, basis, workers);
@@ -605,7 +607,19 @@ public final class ReducedModel {
       return new Rows(new InterpolatedRows(readAt(), chosen), firstCandidate, coarser);
     }
 
-    private void addSolutions(List<ResolventSolver> reductions, KrylovBasis basis) {
+    /** Part of the lightest block with extremes in the heat capacity of the body. */
+    private double lightest(ReducibleNetwork given) {
+      double least = network.totalCapacity();
+      for (String block : plan.blocks) {
+        double[] held = given.vector();
+        given.store(given.indicator(Optional.of(block)), held);
+        least = Math.min(least, Arrays.stream(held).sum());
+      }
+      return least / network.totalCapacity();
+    }
+
+    private void addSolutions(
+        List<ResolventSolver> reductions, double threshold, KrylovBasis basis) {
       ResolventSolver first = reductions.get(0);
       int steady = basisSettings.shifts[0];
       first.addResolvents(steady, 0, basisSettings.tolerance(steady), basis);
@@ -613,14 +627,14 @@ public final class ReducedModel {
       for (int rate : basisSettings.shifts) {
         for (ResolventSolver each : solved) {
           if (each != first || rate != steady) {
-            double fits = each == first || rate == steady ? 0 : each.threshold(basisSettings);
+            double fits = each == first || rate == steady ? 0 : threshold;
             each.addResolvents(rate, fits, basisSettings.tolerance(rate), basis);
           }
         }
       }
       for (ResolventSolver each : reductions) {
         if (!solved.contains(each)) {
-          each.enrich(basisSettings, basis);
+          each.enrich(basisSettings, threshold, basis);
         }
         each.release();
       }

@@ -241,23 +241,17 @@ final class ResolventSolver {
     return added;
   }
 
-  /** Error of a Galerkin solution up to which nothing is added to the basis for it. */
-  double threshold(BasisSettings settings) {
-    return settings.residualThreshold(loadCount());
-  }
-
-  private int loadCount() {
-    return groups.count() + startingApart.size();
-  }
-
-  /** Adds to a basis the resolvents whose Galerkin solution has too large an error. */
-  void enrich(BasisSettings settings, KrylovBasis basis) {
+  /**
+   * Adds to a basis the resolvents whose Galerkin solution has too large an error.
+   *
+   * @param threshold the error up to which nothing is added, in units of {@link #level}
+   */
+  void enrich(BasisSettings settings, double threshold, KrylovBasis basis) {
     int[] order = settings.shifts;
     for (int from = 0; from < order.length; from += SHIFTS_TOGETHER) {
       int to = Math.min(from + SHIFTS_TOGETHER, order.length);
       List<Resolvent> resolvents = guesses(Arrays.copyOfRange(order, from, to), basis);
-      addInaccurate(
-          resolvents, threshold(settings), settings.enrichmentTolerance(loadCount()), basis);
+      addInaccurate(resolvents, threshold, BasisSettings.ENRICHED * threshold, basis);
     }
   }
 

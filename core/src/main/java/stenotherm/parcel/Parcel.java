@@ -21,7 +21,6 @@ import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.material.Material;
-import stenotherm.material.Materials;
 import stenotherm.warmer.WarmerClass;
 
 /**
@@ -424,7 +423,7 @@ public record Parcel(
       sum += container.mass();
     }
     for (PlacedWarmer warmer : warmers) {
-      sum += warmer.item(cavity).volume() * Materials.WARMER_MIX_FRESH.density();
+      sum += warmer.warmer().mass();
     }
     for (PlacedPack pack : packs) {
       sum += pack.pack().mass();

@@ -44,13 +44,17 @@ final class ParcelLayout {
       blocks.addAll(container.blocks(cavity, conductivity));
     }
     for (PlacedWarmer warmer : parcel.warmers()) {
-      blocks.add(
-          new Block.Solid(warmer.name(), warmer.item(cavity).box(), Materials.WARMER_MIX_FRESH));
+      blocks.add(new Block.Solid(warmer.name(), warmer.item(cavity).box(), contents(warmer)));
     }
     for (PlacedPack pack : parcel.packs()) {
       blocks.add(new Block.Solid(pack.name(), pack.item(cavity).box(), pack.pack().spread()));
     }
     return new Layout(blocks);
+  }
+
+  /** Fresh mix with the mass that the warmer has, not that of its bulk. */
+  private static Material contents(PlacedWarmer warmer) {
+    return Densities.with(Materials.WARMER_MIX_FRESH, warmer.warmer().density());
   }
 
   /** What is between walls and contents: a fill, or air as a solid. */

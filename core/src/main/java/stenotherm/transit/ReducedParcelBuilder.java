@@ -21,10 +21,7 @@ import stenotherm.parcel.PlacedPack;
  */
 final class ReducedParcelBuilder {
   /** Coefficients no farther apart than this need no resolvents of their own in the basis. */
-  private static final double SPANNED = 0.06;
-
-  /** The same where there is one load alone: it has few vectors, and more of them cost little. */
-  private static final double SPANNED_ALONE = 0.02;
+  private static final double SPANNED = 0.12;
 
   /** The same for reading outputs, which costs less. */
   private static final double READ = 0.03;
@@ -69,13 +66,12 @@ final class ReducedParcelBuilder {
     HeatNetwork network = atMeans(scout, reference);
     ReducedModel.Builder builder = builder(network, body.probes());
     List<Coefficients> spanned = new ArrayList<>();
-    double apart = loads() == 1 ? SPANNED_ALONE : SPANNED;
     for (Coefficients each : found) {
-      addUnlessNear(each, apart, spanned);
+      addUnlessNear(each, SPANNED, spanned);
     }
     for (double position : ENDS) {
-      addUnlessNear(end(spanned.get(0), position, position), apart, spanned);
-      addUnlessNear(end(spanned.get(0), position, -position), apart, spanned);
+      addUnlessNear(end(spanned.get(0), position, position), SPANNED, spanned);
+      addUnlessNear(end(spanned.get(0), position, -position), SPANNED, spanned);
     }
     for (Coefficients each : spanned) {
       builder.spanning(each.films(), each.factors(reference));
@@ -121,11 +117,6 @@ final class ReducedParcelBuilder {
     if (others.stream().noneMatch(other -> other.distance(added) <= distance)) {
       others.add(added);
     }
-  }
-
-  /** Inputs of the network, those in one air being one. */
-  private int loads() {
-    return body.inputCount() - Math.max(0, inOneAir.size() - 1);
   }
 
   private ReducedModel.Builder builder(HeatNetwork network, List<Probe> probes) {

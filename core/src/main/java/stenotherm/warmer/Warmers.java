@@ -2,6 +2,7 @@ package stenotherm.warmer;
 
 import java.util.List;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Masses;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Suggestions;
@@ -12,8 +13,8 @@ import stenotherm.base.Times;
  * The catalogue of warmers with prescribed curves. All are illustrative: no measured power of a
  * real warmer was found, so the curves follow only the oxidation heat of 2.5 to 3 kJ per gram of
  * contents and the rated hours. A class for longer has a tighter film and more iron, not more
- * watts. Rated hours are hours on a bench, warm to the touch, not hours of useful heat in a cold
- * box.
+ * watts. The mass is that of the contents; their pouch weighs some grams and is left out. Rated
+ * hours are hours on a bench, warm to the touch, not hours of useful heat in a cold box.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -25,6 +26,7 @@ public final class Warmers {
       new WarmerClass(
           "10 hour warmer",
           new WarmerClass.PadSize(0.091, 0.055, 0.006),
+          Masses.fromGrams(20),
           curve(
               new double[] {0, 0.25, 1, 4, 8, 10, 14},
               new double[] {0, 1.5, 1.7, 1.5, 1.1, 0.8, 0}),
@@ -36,6 +38,7 @@ public final class Warmers {
       new WarmerClass(
           "20 hour warmer",
           new WarmerClass.PadSize(0.13, 0.095, 0.004),
+          Masses.fromGrams(40),
           curve(
               new double[] {0, 0.5, 1.5, 4, 10, 16, 20, 26},
               new double[] {0, 1.2, 1.8, 1.8, 1.5, 1.2, 0.8, 0}),
@@ -47,6 +50,7 @@ public final class Warmers {
       new WarmerClass(
           "40 hour warmer",
           new WarmerClass.PadSize(0.128, 0.082, 0.012),
+          Masses.fromGrams(100),
           curve(
               new double[] {0, 1, 3, 6, 20, 30, 40, 48, 60},
               new double[] {0, 1.6, 2.1, 2.1, 1.8, 1.5, 1.1, 0.6, 0}),
@@ -58,6 +62,7 @@ public final class Warmers {
       new WarmerClass(
           "60 hour warmer",
           new WarmerClass.PadSize(0.13, 0.09, 0.014),
+          Masses.fromGrams(130),
           curve(
               new double[] {0, 1.5, 4, 10, 30, 45, 60, 72, 90},
               new double[] {0, 1.2, 1.7, 1.7, 1.5, 1.3, 1.0, 0.5, 0}),
@@ -69,6 +74,7 @@ public final class Warmers {
       new WarmerClass(
           "72 hour warmer",
           new WarmerClass.PadSize(0.135, 0.095, 0.015),
+          Masses.fromGrams(150),
           curve(
               new double[] {0, 2, 6, 12, 36, 54, 72, 84, 100},
               new double[] {0, 1.1, 1.6, 1.6, 1.45, 1.3, 1.0, 0.5, 0}),

@@ -33,37 +33,16 @@ class SurfaceFilmTest {
   /** ISO 6946 as quoted by ASHRAE Fundamentals 2021, ch. 26, Table 11: h of 10, 7.7, 6 and 25. */
   @Test
   void coefficientsAreTheRoundedReciprocals() {
-    assertEquals(10, still(StillAirRule.ISO_6946, HeatDirection.UPWARD, 0.9, TWENTY_CELSIUS), 0.5);
-    assertEquals(
-        7.7, still(StillAirRule.ISO_6946, HeatDirection.HORIZONTAL, 0.9, TWENTY_CELSIUS), 0.1);
-    assertEquals(6, still(StillAirRule.ISO_6946, HeatDirection.DOWNWARD, 0.9, TWENTY_CELSIUS), 0.5);
+    assertEquals(10, still(HeatDirection.UPWARD, 0.9, TWENTY_CELSIUS), 0.5);
+    assertEquals(7.7, still(HeatDirection.HORIZONTAL, 0.9, TWENTY_CELSIUS), 0.1);
+    assertEquals(6, still(HeatDirection.DOWNWARD, 0.9, TWENTY_CELSIUS), 0.5);
     SurfaceFilm windy =
         SurfaceFilm.of(new AirMovement.Moving(4), HeatDirection.HORIZONTAL, 0.9, TEN_CELSIUS);
     assertEquals(25, windy.coefficient(), 0.5);
   }
 
-  /**
-   * ASHRAE Fundamentals 2021, ch. 26, Table 10, still air, emissivities 0.9, 0.2 and 0.05. The
-   * table was converted from inch-pound values of two decimals: half a last digit is 0.028 W/(m2
-   * K).
-   */
-  @ParameterizedTest
-  @CsvSource({
-    "UPWARD, 9.26, 5.17, 4.32",
-    "HORIZONTAL, 8.29, 4.20, 3.35",
-    "DOWNWARD, 6.13, 2.10, 1.25"
-  })
-  void stillAirOfAshrae(HeatDirection heatFlow, double ordinary, double bright, double foil) {
-    double rounding = 0.029;
-    double mean = Temperatures.fromFahrenheit(70);
-    assertEquals(ordinary, still(StillAirRule.ASHRAE, heatFlow, 0.9, mean), rounding);
-    assertEquals(bright, still(StillAirRule.ASHRAE, heatFlow, 0.2, mean), rounding);
-    assertEquals(foil, still(StillAirRule.ASHRAE, heatFlow, 0.05, mean), rounding);
-  }
-
-  private static double still(
-      StillAirRule rule, HeatDirection heatFlow, double emissivity, double mean) {
-    return SurfaceFilm.of(new AirMovement.Still(rule), heatFlow, emissivity, mean).coefficient();
+  private static double still(HeatDirection heatFlow, double emissivity, double mean) {
+    return SurfaceFilm.of(AirMovement.STILL, heatFlow, emissivity, mean).coefficient();
   }
 
   /**
@@ -83,15 +62,15 @@ class SurfaceFilmTest {
     assertEquals(
         5,
         new AirMovement.Moving(0)
-            .convective(HeatDirection.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
+            .convective(HeatDirection.UPWARD, StandardAtmosphere.SEA_LEVEL_PRESSURE));
     assertEquals(
         4,
         new AirMovement.Moving(0)
-            .convective(HeatDirection.DOWNWARD, AirProperties.SEA_LEVEL_PRESSURE));
+            .convective(HeatDirection.DOWNWARD, StandardAtmosphere.SEA_LEVEL_PRESSURE));
     assertEquals(
         6,
         new AirMovement.Moving(0.5)
-            .convective(HeatDirection.UPWARD, AirProperties.SEA_LEVEL_PRESSURE));
+            .convective(HeatDirection.UPWARD, StandardAtmosphere.SEA_LEVEL_PRESSURE));
   }
 
   @Test

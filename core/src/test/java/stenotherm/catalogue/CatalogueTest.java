@@ -160,6 +160,7 @@ class CatalogueTest {
             "length m",
             "width m",
             "thickness m",
+            "mass kg",
             "peak W",
             "energy kJ",
             "weakest factor",
@@ -176,7 +177,7 @@ class CatalogueTest {
               .max()
               .orElseThrow();
       List<String> row = new ArrayList<>(List.of(warmer.name()));
-      row.addAll(numbers(size.length(), size.width(), size.thickness()));
+      row.addAll(numbers(size.length(), size.width(), size.thickness(), warmer.mass()));
       row.add(rounded(peak));
       row.add(rounded(warmer.power().mean(0, end) * end / 1e3));
       row.addAll(numbers(warmer.strength().low(), warmer.strength().high()));

@@ -114,6 +114,7 @@ class FillingTest {
         new WarmerClass(
             "ten hours",
             PAD.warmer().size(),
+            PAD.warmer().mass(),
             TimeFunction.table(new double[] {0, 36_000, 36_000}, new double[] {2, 1, 0}),
             PAD.warmer().strength(),
             PAD.warmer().source());

@@ -65,6 +65,7 @@ public final class Packings {
     return new WarmerClass(
         "steady pad",
         new WarmerClass.PadSize(0.090, 0.055, 0.006),
+        0.0386,
         TimeFunction.constant(power),
         new Range(0.75, 1.25),
         Source.assumed("made up"));

@@ -22,6 +22,7 @@ import stenotherm.grid.MeshControl;
 import stenotherm.grid.Point;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.warmer.Warmers;
 
 class ParcelTest {
   private static final Position MIDDLE = Position.MIDDLE_OF_FLOOR;
@@ -421,6 +422,17 @@ class ParcelTest {
     assertEquals(Math.sqrt(0.055 * 0.048), material(between, "fill").conductivity(), 1e-12);
   }
 
+  /** What a warmer stores is its own mass times its specific heat, not that of a full pad. */
+  @Test
+  void warmerStoresTheHeatOfItsOwnMass() {
+    Parcel parcel =
+        Packings.warmed(
+            List.of(new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), 0)));
+    double volume = 0.128 * 0.082 * 0.012;
+    assertEquals(
+        0.1 * 1360, volume * material(parcel.layout(), "pad").volumetricHeatCapacity(), 1e-9);
+  }
+
   /** Foam of 20 mm around 260 mm by 200 mm by 160 mm, one cup, one pad. */
   @Test
   void massByHand() {
@@ -438,7 +450,7 @@ class ParcelTest {
     double fill = (0.26 * 0.2 * 0.16 - cup - pad) * 45;
     double towel = 0.1 * 0.08 * 0.005 * 240;
     double shell = 2 * (0.1 * 0.08 + 0.1 * 0.06 + 0.08 * 0.06) * 0.0004 * 1370;
-    assertEquals(walls + fill + towel + shell + 0.024 + pad * 1300, parcel.mass(), 1e-9);
+    assertEquals(walls + fill + towel + shell + 0.024 + 0.0386, parcel.mass(), 1e-9);
     assertEquals(0.0144, parcel.outerVolume(), 1e-12);
   }
 }

@@ -37,6 +37,17 @@ class WarmersTest {
     }
   }
 
+  /** The heat and the heat capacity of a warmer are those of one mass. */
+  @Test
+  void massesAreThoseThatTheSourcesName() {
+    for (WarmerClass warmer : Warmers.all()) {
+      double grams = Double.parseDouble(warmer.source().work().replaceAll("\\D", ""));
+      assertEquals(grams / 1000, warmer.mass(), 1e-12, warmer.name());
+    }
+    // 100 g over 128 mm by 82 mm by 12 mm
+    assertEquals(794, Warmers.FORTY_HOUR.density(), 1);
+  }
+
   /** A longer class gives less at its peak, the small hand and body pads left out. */
   @Test
   void longerClassesAreLowerAndFlatter() {
@@ -82,13 +93,30 @@ class WarmersTest {
                 InvalidInputException.class,
                 () ->
                     new WarmerClass(
-                        "x", good.size(), good.power(), new Range(1.1, 1.2), good.source()))
+                        "x",
+                        good.size(),
+                        good.mass(),
+                        good.power(),
+                        new Range(1.1, 1.2),
+                        good.source()))
             .getMessage());
     assertThrows(
         InvalidInputException.class,
-        () -> new WarmerClass("x", good.size(), good.power(), new Range(0, 1.2), good.source()));
+        () ->
+            new WarmerClass(
+                "x", good.size(), good.mass(), good.power(), new Range(0, 1.2), good.source()));
+    // grams for kilograms
+    InvalidInputException heavy =
+        assertThrows(
+            InvalidInputException.class,
+            () ->
+                new WarmerClass(
+                    "x", good.size(), 20, good.power(), good.strength(), good.source()));
+    assertEquals("mass of x", heavy.field());
     assertThrows(
         InvalidInputException.class,
-        () -> new WarmerClass(" ", good.size(), good.power(), good.strength(), good.source()));
+        () ->
+            new WarmerClass(
+                " ", good.size(), good.mass(), good.power(), good.strength(), good.source()));
   }
 }

@@ -21,6 +21,8 @@ import stenotherm.transit.TransitResult;
 
 /**
  * Does a warmer do more on the lid, on a side wall or on the floor, and where does its heat go?
+ * Where it does most it may do harm: below a cup an animal lies on what it heats, and an animal
+ * that cannot leave a warmer is burnt by it.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */
@@ -83,7 +85,9 @@ public final class WarmerPlace {
     Row best = rows.stream().max(Comparator.comparingDouble(Row::coldest)).orElseThrow();
     Row worst = rows.stream().min(Comparator.comparingDouble(Row::coldest)).orElseThrow();
     SampleParcel.print(
-        "The coldest part of the gecko is warmest with the warmer on the %s, %.1f K above the %s.",
+        "The coldest part of the gecko is warmest with the warmer on the %s, %.1f K above the %s;"
+            + " that is no advice to put it there: an animal above a warmer, or in reach of it, can"
+            + " be burnt.",
         best.place(), best.coldest() - worst.coldest(), worst.place());
     SampleParcel.printCautions(best.result());
   }

@@ -77,6 +77,7 @@ class QuestionsTest {
       // what was stored while the warmer was stronger still comes out: some per cent of its power
       assertEquals(place[5], place[2] + place[3] + place[4], 0.1);
     }
+    assertTrue(line("The coldest part").contains("can be burnt"), "the best place may burn");
     assertInPage(line("The coldest part"));
     assertTrue(lines.contains(WarmerClass.AIR_CAUTION));
     assertTrue(lines.contains(Cautions.ILLUSTRATIVE));

@@ -93,7 +93,8 @@ public final class Comparison {
           budget.requireReducible(size);
         }
       } catch (InvalidInputException fault) {
-        throw new InvalidInputException("packing '" + packing.name() + "'", fault.getMessage());
+        throw new InvalidInputException(
+            "packing '" + packing.name() + "'", String.valueOf(fault.getMessage()));
       }
       most = Math.max(most, stepped ? size.bytes() : size.bytesToReduce());
     }

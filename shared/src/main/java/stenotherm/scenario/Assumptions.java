@@ -133,7 +133,8 @@ final class Assumptions {
     add(
         "The sun is left out at "
             + place.name()
-            + ", because the file gives no latitude and longitude there.");
+            + ", because the file gives no latitude and longitude there; the sky, taken as clear,"
+            + " is not.");
   }
 
   private void animal(Animal animal) {

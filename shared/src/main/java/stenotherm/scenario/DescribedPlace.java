@@ -1,11 +1,14 @@
 package stenotherm.scenario;
 
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import stenotherm.base.Range;
+import stenotherm.base.Times;
 import stenotherm.journey.Place;
 import stenotherm.sun.Sky;
 import stenotherm.text.Node;
+import stenotherm.weather.RecordedWeather;
 
 /**
  * A place of a journey as the file describes it.
@@ -18,6 +21,24 @@ import stenotherm.text.Node;
  */
 record DescribedPlace(
     Place place, Node node, List<Range> days, double spread, Optional<SkyAbove> sun) {
+  private static final double DEGREES_PER_HOUR = 15;
+
+  /**
+   * By how much the clock is ahead of mean solar time [h], which differs from what a sundial shows
+   * by up to 16 min; empty if nobody knows the longitude.
+   */
+  Optional<Double> clockAhead() {
+    return sun.map(SkyAbove::longitude)
+        .or(() -> RecordedWeather.bundled().longitude(place.name()))
+        .map(longitude -> clockAhead(place.utcOffset(), longitude));
+  }
+
+  /** By how much a clock is ahead of mean solar time [h], -12 to 12. */
+  static double clockAhead(ZoneOffset offset, double longitude) {
+    double hours = Times.toHours(offset.getTotalSeconds()) - longitude / DEGREES_PER_HOUR;
+    return Math.IEEEremainder(hours, Times.toHours(Times.DAY));
+  }
+
   /** Coordinates in degrees, north and east positive, and the sky above them. */
   record SkyAbove(double latitude, double longitude, Sky sky) {}
 }

@@ -98,7 +98,7 @@ final class JourneyReader {
 
   private Journey delayed(Trip trip, boolean legs) {
     Journey planned = legs ? written(trip) : named(trip);
-    trip.sites().requireSunUsed();
+    trip.sites().requireCoordinatesUsed();
     Journey delayed = planned;
     for (ScalarNode delay : delays(trip.journey())) {
       delayed = delayed(delayed, delay);
@@ -243,11 +243,11 @@ final class JourneyReader {
         template.legs().stream().anyMatch(leg -> leg.end() == end && leg.situation().sunlit());
     Sunshine sunshine = Sunshine.NONE;
     if (sunlit && site.sun().isPresent()) {
-      trip.sites().sunUsed(site);
       sunshine = weather.sunshine(site, LegReader.EAST, surface(trip.journey()), weather.times());
     } else if (sunlit) {
       assumptions.shaded(site.place());
     }
+    trip.sites().coordinatesUsed(site);
     return new Outdoors(site.place(), weather.outdoors(site), site.spread(), sunshine);
   }
 

@@ -19,7 +19,7 @@ final class Layers {
   static final List<VacuumPanel> PANELS =
       List.of(VacuumPanel.METALLISED_FILM, VacuumPanel.ALUMINIUM_FOIL);
 
-  private static final Pattern EPS = Pattern.compile("(?i)EPS(?:\\s*([0-9]+(?:\\.[0-9]+)?))?");
+  private static final Pattern EPS = Pattern.compile("(?i)EPS\\s*([0-9]+(?:\\.[0-9]+)?)");
 
   private Layers() {}
 
@@ -72,13 +72,8 @@ final class Layers {
 
   private static Material named(ScalarNode node) {
     Matcher eps = EPS.matcher(node.text());
-    if (!eps.matches()) {
-      return Materials.named(node.text());
-    }
-    String density = eps.group(1);
-    if (density == null) {
-      throw node.fail("EPS needs its density in kg/m3, write for example EPS 20, 19 mm");
-    }
-    return Materials.expandedPolystyrene(node.piece(density).number());
+    return eps.matches()
+        ? Materials.expandedPolystyrene(node.piece(eps.group(1)).number())
+        : Materials.named(node.text());
   }
 }

@@ -297,8 +297,7 @@ final class LegReader {
     boolean follows = situation.rule().followsOutdoors();
     Range times = weather.times(start, lasting(), situation.rule().lag());
     TimeFunction course =
-        node.locate(
-            () -> situation.rule().course(follows ? weather.outdoors(site) : NO_WEATHER, times));
+        node.locate(() -> situation.rule().course(follows ? outdoors(weather) : NO_WEATHER, times));
     return new Air(
         course,
         situation.spread() + (follows ? site.spread() : 0),
@@ -309,8 +308,13 @@ final class LegReader {
         situation.source());
   }
 
+  private TimeFunction outdoors(Weather weather) {
+    trip.sites().coordinatesUsed(site);
+    return weather.outdoors(site);
+  }
+
   private TimeFunction following(ScalarNode node, Matcher parts, Weather weather) {
-    TimeFunction outdoors = weather.outdoors(site);
+    TimeFunction outdoors = outdoors(weather);
     String offsetText = parts.group(2);
     String lagText = parts.group(3);
     if (offsetText == null && lagText == null) {
@@ -419,6 +423,11 @@ final class LegReader {
   private Sunshine sunshine(Air air, Weather weather) {
     ScalarNode sun = section.value("sun", air.sunlit() ? "yes" : "no", air.basis()).asScalar();
     boolean shines = sun.yesOrNo();
+    ScalarNode open = section.value("sky", shines ? "yes" : "no", "as the sun").asScalar();
+    boolean seesSky = open.yesOrNo();
+    if (shines && !seesSky) {
+      throw open.fail("must be yes where the sun shines");
+    }
     if (!shines || site.sun().isEmpty()) {
       if (section.has("heading")) {
         throw section.node().failAt("heading", "has no effect without sun");
@@ -429,12 +438,12 @@ final class LegReader {
       if (shines) {
         section.assumptions().shaded(site.place());
       }
-      return Sunshine.NONE;
+      return seesSky ? weather.skyOnly(site) : Sunshine.NONE;
     }
     ScalarNode heading = section.value("heading").asScalar();
     double degrees = heading.angle();
     Range times = new Range(start, start + lasting() + weather.slack());
-    trip.sites().sunUsed(site);
+    trip.sites().coordinatesUsed(site);
     return heading.locate(
         () -> weather.sunshine(site, degrees, JourneyReader.surface(trip.journey()), times));
   }

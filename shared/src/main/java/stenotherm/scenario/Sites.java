@@ -31,10 +31,13 @@ final class Sites {
 
   private static final Map<String, OpticalDepths> SKIES = skies();
 
+  /** No clock in use is farther from mean solar time, daylight saving included [h]. */
+  private static final double CLOCK_FROM_SUN = 4;
+
   private final Assumptions assumptions;
   private final KeyedSection journey;
   private final Map<String, DescribedPlace> sites = new LinkedHashMap<>();
-  private final Set<DescribedPlace> sunUsed = new HashSet<>();
+  private final Set<DescribedPlace> coordinatesUsed = new HashSet<>();
 
   private Sites(Assumptions assumptions, KeyedSection journey) {
     this.assumptions = assumptions;
@@ -81,19 +84,20 @@ final class Sites {
     return sites.values();
   }
 
-  /** Notes that the sun at a place shines on the parcel. */
-  void sunUsed(DescribedPlace site) {
-    sunUsed.add(site);
+  /** Notes that a leg follows the sun at a place or its weather, whose hours go by the sun. */
+  void coordinatesUsed(DescribedPlace site) {
+    coordinatesUsed.add(site);
   }
 
   /** Refuses coordinates that change nothing. */
-  void requireSunUsed() {
+  void requireCoordinatesUsed() {
     Faults faults = new Faults();
     for (DescribedPlace site : sites.values()) {
       if (site.sun().isPresent()
-          && !sunUsed.contains(site)
+          && !coordinatesUsed.contains(site)
           && site.node() instanceof MappingNode node) {
-        faults.add(node.failAt("latitude", "has no effect, no leg there is in the sun"));
+        faults.add(
+            node.failAt("latitude", "has no effect, no leg there follows the weather or the sun"));
       }
     }
     faults.throwIfAny();
@@ -121,8 +125,25 @@ final class Sites {
     double spread = spreadNode.temperatureDifference();
     spreadNode.locate(() -> Surroundings.checkedSpread("outdoor spread", spread));
     Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
-    return new DescribedPlace(
-        new Place(name, offset), node, days == null ? List.of() : days(days), spread, sun(section));
+    DescribedPlace site =
+        new DescribedPlace(
+            new Place(name, offset),
+            node,
+            days == null ? List.of() : days(days),
+            spread,
+            sun(section, offset));
+    // with coordinates of its own it has been looked at beside these
+    if (site.clockAhead().filter(Sites::isFarFromSun).isPresent()) {
+      throw section
+          .require("utc")
+          .asScalar()
+          .fail("does not fit " + name + ": the clock would be hours from the sun");
+    }
+    return site;
+  }
+
+  private static boolean isFarFromSun(double clockAhead) {
+    return Math.abs(clockAhead) > CLOCK_FROM_SUN;
   }
 
   private static MappingNode spelledOut(ScalarNode scalar) {
@@ -157,7 +178,7 @@ final class Sites {
     return range;
   }
 
-  private static Optional<DescribedPlace.SkyAbove> sun(KeyedSection section) {
+  private static Optional<DescribedPlace.SkyAbove> sun(KeyedSection section, ZoneOffset offset) {
     boolean north = section.has("latitude");
     if (north != section.has("longitude")) {
       throw section
@@ -178,6 +199,14 @@ final class Sites {
     ScalarNode longitude = section.require("longitude").asScalar();
     double degreesEast =
         within(longitude, "longitude", 180, "East is positive: all of the Americas is negative.");
+    if (isFarFromSun(DescribedPlace.clockAhead(offset, degreesEast))) {
+      throw longitude.fail(
+          "does not fit the clock, which is set to UTC"
+              + (offset.getTotalSeconds() == 0 ? "" : offset.getId())
+              + " and would be "
+              + Math.round(Math.abs(DescribedPlace.clockAhead(offset, degreesEast)))
+              + " h from the sun; east is positive: all of the Americas is negative");
+    }
     OpticalDepths depths = section.value("sky").asScalar().choice(SKIES);
     ScalarNode clouds = section.value("clouds").asScalar();
     double cover = clouds.percentage();

@@ -46,10 +46,11 @@ final class Vocabulary {
           "layer",
           Form.written(
               "material and thickness, such as `EPS 20, 19 mm` or `EPS 20 3/4 in` (the number after"
-                  + " EPS is its density in kg/m3)",
+                  + " EPS is its density in kg/m3; without it, `EPS 19 mm`, the density is unknown)",
               List.of(
                   "EPS 20, 19 mm",
                   "EPS 20 3/4 in",
+                  "EPS 19 mm",
                   "XPS 25 mm",
                   "PIR 25 mm",
                   "corrugated board 4 mm")));
@@ -287,6 +288,12 @@ final class Vocabulary {
                   YES_NO,
                   "whether the sun reaches the parcel",
                   "as in the surroundings, else no (assumed)"),
+              Key.optional(
+                  "sky",
+                  YES_NO,
+                  "whether the lid looks up to the open sky, which cools it, most of all in a clear"
+                      + " night; also without sun",
+                  "as the sun"),
               Key.preset(
                       "heading",
                       ANGLE,
@@ -330,7 +337,11 @@ final class Vocabulary {
                   "2 K",
                   ASSUMED),
               Key.optional("latitude", ANGLE, "north is positive", "no sun there"),
-              Key.optional("longitude", ANGLE, "east is positive", "no sun there"),
+              Key.optional(
+                  "longitude",
+                  ANGLE,
+                  "east is positive; tells how far the clock is from the sun",
+                  "no sun there, lows and highs by the clock"),
               Key.preset(
                       "clouds",
                       Form.of(Quantity.PERCENTAGE, "30 %"),

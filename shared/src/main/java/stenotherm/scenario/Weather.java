@@ -5,7 +5,9 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import stenotherm.ambient.DailyExtremes;
 import stenotherm.ambient.DiurnalShape;
 import stenotherm.ambient.SolAir;
@@ -143,12 +145,24 @@ final class Weather {
   }
 
   private DailyExtremes course(DescribedPlace site, List<Range> days) {
+    Optional<Double> ahead = site.clockAhead();
+    String hours = "Temperature over a day, with the low at 5 h and the high from 14 h to 15 h";
     assumptions.add(
-        "Temperature over a day, with the low at 05:00 and the high from 14:00 to 15:00 (local clock"
-            + " taken as solar time)",
+        ahead.isPresent()
+            ? String.format(
+                Locale.ROOT,
+                "%s of solar time, from which the clock of %s differs by %+.1f h",
+                hours,
+                site.place().name(),
+                ahead.orElseThrow())
+            : hours
+                + " by the clock of "
+                + site.place().name()
+                + ", whose longitude is not given: under daylight saving both are one to two hours"
+                + " later",
         DiurnalShape.SOURCE);
     double midnight = site.place().timeOf(firstDay(site).atStartOfDay(), sealing, origin);
-    return new DailyExtremes(midnight, days, DiurnalShape.SOLAR_TIME);
+    return new DailyExtremes(midnight, days, DiurnalShape.onClock(ahead.orElse(0.0)));
   }
 
   private LocalDate firstDay(DescribedPlace site) {
@@ -173,11 +187,8 @@ final class Weather {
             heading,
             place.clockAt(0, sealing, origin),
             times);
-    double skyLoss = SolAir.CLEAR_SKY_LOSS * (1 - sun.sky().cloudCover());
+    double skyLoss = skyLoss(site);
     assumptions.add("Sky over " + place.name(), sun.sky().clear().source());
-    assumptions.add(
-        "Heat that a face loses to the clear sky (in proportion to the open part: assumed)",
-        SolAir.CLEAR_SKY_SOURCE);
     assumptions.add(
         "Sunlight absorbed by the outside of the box, "
             + surface.nominal()
@@ -188,5 +199,19 @@ final class Weather {
             + ")",
         surface.source());
     return new Sunshine(irradiance, surface, skyLoss);
+  }
+
+  /** A sky whose sun is left out or does not get to the parcel: it cools the face that looks up. */
+  Sunshine skyOnly(DescribedPlace site) {
+    return new Sunshine(Map.of(), SolarAbsorptance.KRAFT_BOARD, skyLoss(site));
+  }
+
+  /** What a black face that looks up loses to the sky [W/m2]; all of it open if nobody says. */
+  private double skyLoss(DescribedPlace site) {
+    assumptions.add(
+        "Heat that a face loses to the clear sky (in proportion to the open part: assumed)",
+        SolAir.CLEAR_SKY_SOURCE);
+    double clouds = site.sun().map(sun -> sun.sky().cloudCover()).orElse(0.0);
+    return SolAir.CLEAR_SKY_LOSS * (1 - clouds);
   }
 }

@@ -10,7 +10,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.TreeMap;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
@@ -28,6 +31,10 @@ public final class RecordedWeather {
   public static final int HOURS_OF_YEAR = 8760;
 
   private static final int HOURS_OF_DAY = 24;
+
+  /** Where the cities are, east of Greenwich [°]. */
+  private static final Map<String, Double> LONGITUDES =
+      Map.of("new york", -74.0, "seattle", -122.3);
 
   private final NavigableMap<String, List<DayExtremes>> days;
   private final List<Double> hourlyNormals;
@@ -66,6 +73,16 @@ public final class RecordedWeather {
    */
   public List<String> places() {
     return List.copyOf(days.keySet());
+  }
+
+  /**
+   * Returns where a place is.
+   *
+   * @param place name of the place; upper and lower case are alike
+   * @return its longitude, east of Greenwich positive [°]; empty if it is not on record
+   */
+  public Optional<Double> longitude(String place) {
+    return Optional.ofNullable(LONGITUDES.get(place.strip().toLowerCase(Locale.ROOT)));
   }
 
   /**

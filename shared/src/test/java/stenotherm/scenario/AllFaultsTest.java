@@ -130,12 +130,20 @@ class AllFaultsTest {
   void nothingIsTakenSilently() {
     String twice = with(ScenarioFiles.JOURNEY, "{face: back, neighbour", "{face: left, neighbour");
     assertTrue(faults(twice).get(0).contains("touches[1] (van): overlaps one before it"));
-    String shaded =
+    String indoors =
         with(
-            ScenarioFiles.JOURNEY, "sun: yes, heading: 180 °, ", "", "airport ramp", "sorting hub");
+            ScenarioFiles.JOURNEY,
+            "name: the pass, utc: '-06:00'",
+            "name: the pass, utc: '-06:00', latitude: 39 °, longitude: -106 °",
+            "'outdoors + 3 K, lag 2 h'",
+            "12 °C",
+            "sorting hub, spread: 4 K",
+            "12 °C");
     assertEquals(
-        List.of("s.yaml:13:37: journey.from.latitude: has no effect, no leg there is in the sun"),
-        faults(shaded));
+        List.of(
+            "s.yaml:16:39: journey.places[0].latitude: has no effect, no leg there"
+                + " follows the weather or the sun"),
+        faults(indoors));
     String without = ScenarioFiles.GOOD.replaceAll("(?s)journey:.*packings:", "packings:");
     assertEquals(
         List.of(

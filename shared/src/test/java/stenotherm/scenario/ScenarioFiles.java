@@ -149,7 +149,7 @@ final class ScenarioFiles {
               - {face: left, neighbour: 30 °C, along: 0 % to 50 %, across: 20 % to 100 %, resistance: 0.1 m2 K/W}
               - {face: back, neighbour: packed alike}
           - {name: porch, at: destination, for: 4 h, ambient: 64 to 86 °F, resting: wire shelf, sun: no}
-          - {name: hall, at: destination, for: 1 h, ambient: 22 °C, resting: 0.2 m2 K/W}
+          - {name: hall, at: destination, for: 1 h, ambient: 22 °C, resting: 0.2 m2 K/W, sky: no}
       packings:
         - {name: box, box: 203 x 180 x 150 mm, foam: EPS 20 19 mm, fill: shredded paper}
       """;

@@ -43,6 +43,11 @@ import stenotherm.weather.RecordedWeather;
 
 /** Good files give exact values in SI. */
 class ScenarioReaderTest {
+  /** Clocks of winter ahead of the sun, at 74.0 and 122.3 degrees west [h]. */
+  private static final double NEW_YORK = -5 + 74.0 / 15;
+
+  private static final double SEATTLE = -8 + 122.3 / 15;
+
   private static final double HOUR = 3600;
 
   private static Scenario good() {
@@ -100,17 +105,17 @@ class ScenarioReaderTest {
     // it.
     assertEquals(-42 * HOUR, course.covered().low());
     assertEquals(day("New York", 11).low(), course.days().get(0).low());
-    assertEquals(day("New York", 12).high(), ambient.at(-3.5 * HOUR), 1e-9);
-    assertEquals(day("New York", 13).low(), ambient.at(11 * HOUR), 1e-9);
+    assertEquals(day("New York", 12).high(), ambient.at((-3.5 + NEW_YORK) * HOUR), 1e-9);
+    assertEquals(day("New York", 13).low(), ambient.at((11 + NEW_YORK) * HOUR), 1e-9);
   }
 
   @Test
   void outdoorsAtTheDestinationFollowsItsOwnClock() {
     TimeFunction ambient = good().journey().legs().get(2).surroundings().ambient();
     // Midnight in Seattle that begins the 13th is 03:00 in New York, 9 h after sealing.
-    assertEquals(day("Seattle", 13).low(), ambient.at((9 + 5) * HOUR), 1e-9);
-    assertEquals(day("Seattle", 13).high(), ambient.at((9 + 14) * HOUR), 1e-9);
-    assertEquals(day("Seattle", 13).high(), ambient.at((9 + 15) * HOUR), 1e-9);
+    assertEquals(day("Seattle", 13).low(), ambient.at((9 + 5 + SEATTLE) * HOUR), 1e-9);
+    assertEquals(day("Seattle", 13).high(), ambient.at((9 + 14 + SEATTLE) * HOUR), 1e-9);
+    assertEquals(day("Seattle", 13).high(), ambient.at((9 + 15 + SEATTLE) * HOUR), 1e-9);
     DailyExtremes course = (DailyExtremes) ambient;
     // The leg starts on the 12th at 23:30, so the record starts on the 11th.
     assertEquals((9 - 48) * HOUR, course.covered().low());
@@ -127,7 +132,7 @@ class ScenarioReaderTest {
                 "from: Seattle, UTC-8\n  to: New York, UTC-5"));
     TimeFunction ambient = scenario.journey().legs().get(2).surroundings().ambient();
     // The 13th begins in New York at 21:00 of the 12th in Seattle, 3 h after sealing at 18:00.
-    assertEquals(day("New York", 13).low(), ambient.at((3 + 5) * HOUR), 1e-9);
+    assertEquals(day("New York", 13).low(), ambient.at((3 + 5 + NEW_YORK) * HOUR), 1e-9);
   }
 
   @Test
@@ -154,8 +159,8 @@ class ScenarioReaderTest {
             .get(0)
             .surroundings()
             .ambient();
-    assertEquals(281.15, daily.at(-3.5 * HOUR), 1e-9);
-    assertEquals(273.15 - 20 / 9.0, daily.at(11 * HOUR), 1e-9);
+    assertEquals(281.15, daily.at((-3.5 + NEW_YORK) * HOUR), 1e-9);
+    assertEquals(273.15 - 20 / 9.0, daily.at((11 + NEW_YORK) * HOUR), 1e-9);
   }
 
   @Test

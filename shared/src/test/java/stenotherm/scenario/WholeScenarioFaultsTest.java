@@ -185,7 +185,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "fill: none",
             "fill: nothing",
-            "s.yaml:35:11: packings[1].fill (stacked): material: there is no \"nothing\". None of the 73 known names is like it."),
+            "s.yaml:35:11: packings[1].fill (stacked): material: there is no \"nothing\". None of the 74 known names is like it."),
         arguments(
             "- {name: upper, warmer: 40 hour warmer on lid, offset",
             "- {name: upper, warmer: 40 hour warmer, offset",
@@ -486,6 +486,10 @@ class WholeScenarioFaultsTest {
             "latitude: 47.6 °, longitude",
             "longitude",
             "s.yaml:13:37: journey.from.longitude: latitude and longitude must be given together"),
+        arguments(
+            "longitude: -122.3 °, clouds",
+            "longitude: 122.3 °, clouds",
+            "s.yaml:13:66: journey.from.longitude: does not fit the clock, which is set to UTC-07:00 and would be 9 h from the sun; east is positive: all of the Americas is negative"),
         arguments(
             "latitude: 47.6 °, longitude",
             "latitude: 147.6 °, longitude",

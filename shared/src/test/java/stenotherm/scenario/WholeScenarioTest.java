@@ -3,6 +3,7 @@ package stenotherm.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDateTime;
@@ -59,6 +60,7 @@ import stenotherm.sun.FaceIrradiance;
 import stenotherm.sun.OpticalDepths;
 import stenotherm.sun.Sky;
 import stenotherm.sun.SunSite;
+import stenotherm.text.TextFormatException;
 import stenotherm.warmer.Warmers;
 import stenotherm.words.Units;
 
@@ -96,6 +98,9 @@ class WholeScenarioTest {
     }
     assertEquals(Lengths.fromInches(0.75), foam("EPS 20 3/4 in").thickness(), 1e-15);
     assertEquals(new WallLayer(Materials.XPS, Lengths.fromInches(1.5)), foam("XPS 1 1/2 in"));
+    // bought by its thickness, of a density that nobody told
+    assertEquals(new WallLayer(Materials.EPS, 0.020), foam("EPS 20 mm"));
+    assertEquals(new WallLayer(Materials.EPS, 0.019), foam("EPS 19 mm"));
 
     for (String cup : List.of("8 fl oz", "8 oz", "8oz cup", "8 fl oz deli cup", "8 OZ Deli Cup")) {
       assertEquals(
@@ -366,7 +371,63 @@ class WholeScenarioTest {
     assertTrue(
         told.contains(
             "The sun is left out at origin, because the file gives no latitude and longitude"
-                + " there."));
+                + " there; the sky, taken as clear, is not."));
+  }
+
+  /** A lid loses heat to a clear night sky whether or not anyone asks for the sun. */
+  @Test
+  void skyCoolsWithoutSun() {
+    String porch =
+        ScenarioFiles.SHORT.replace(
+            "journey: overnight by air, 28 to 45 °F",
+            "journey: {sealed: 2026-01-10 20:00, from: {name: here, utc: UTC-5}, to: {name: there,"
+                + " utc: UTC-5}, legs: [{name: night, at: origin, for: 8 h, ambient: -3 °C, SKY}]}");
+    Sunshine open = sunshine(porch.replace("SKY", "sky: yes"));
+    assertTrue(open.irradiance().isEmpty());
+    assertEquals(SolAir.CLEAR_SKY_LOSS, open.skyLoss(), 1e-9);
+    assertTrue(sunshine(porch.replace("SKY", "sky: no")).isNone());
+    assertTrue(sunshine(porch.replace(", SKY", "")).isNone());
+    assertThrows(
+        TextFormatException.class,
+        () -> read(porch.replace("SKY", "sun: yes, sky: no").replace("utc: UTC-5}, to", NEAR)));
+  }
+
+  private static final String NEAR = "utc: UTC-5, latitude: 40 °, longitude: -75 °}, to";
+
+  private static Sunshine sunshine(String text) {
+    return read(text).journey().legs().get(0).surroundings().sunshine();
+  }
+
+  /** Daylight saving: the clock of Seattle shows 5 h of solar time at about 6 h and 9 min. */
+  @Test
+  void lowsAndHighsFollowTheSunAndNotTheClock() {
+    String summer =
+        ScenarioFiles.SHORT.replace(
+            "journey: overnight by air, 28 to 45 °F",
+            "journey: {sealed: 2026-07-10 00:00, lows/highs: 12 to 30 °C, from: {name: PLACE, utc:"
+                + " UTC-7}, to: {name: PLACE, utc: UTC-7}, legs: [{name: day, at: origin, for: 24 h, ambient:"
+                + " outdoors}]}");
+    TimeFunction sunny = outdoors(summer.replace("PLACE", "Seattle"));
+    double ahead = -7 + 122.3 / 15;
+    assertEquals(kelvin(12), sunny.at((5 + ahead) * HOUR), 1e-6);
+    assertEquals(kelvin(30), sunny.at((14.5 + ahead) * HOUR), 1e-6);
+    TimeFunction given =
+        outdoors(
+            summer.replace(
+                "name: PLACE, utc: UTC-7}, to",
+                "name: here, utc: UTC-7, latitude: 47.6 °, longitude: -122.3 °}, to"));
+    assertEquals(sunny.at(8 * HOUR), given.at(8 * HOUR), 1e-9);
+    TimeFunction unknown = outdoors(summer.replace("PLACE", "somewhere"));
+    assertEquals(kelvin(12), unknown.at(5 * HOUR), 1e-6);
+    // what taking the clock for the sun did to a summer morning
+    assertTrue(unknown.at(9 * HOUR) - sunny.at(9 * HOUR) > 2);
+    assertTrue(
+        read(summer.replace("PLACE", "somewhere")).assumptions().stream()
+            .anyMatch(told -> told.contains("somewhere, whose longitude is not given")));
+  }
+
+  private static TimeFunction outdoors(String text) {
+    return read(text).journey().legs().get(0).surroundings().ambient();
   }
 
   @Test

@@ -171,8 +171,9 @@ final class RandomParcel {
         TimeFunction.table(
             new double[] {0, rise, rise + life, rise + 1.15 * life},
             new double[] {0, watts, sagged, 0});
+    WarmerClass sized = draws.of(Warmers.all());
     return new WarmerClass(
-        "pad", draws.of(Warmers.all()).size(), power, new Range(0.75, 1.25), INVENTED);
+        "pad", sized.size(), sized.mass(), power, new Range(0.75, 1.25), INVENTED);
   }
 
   private PackClass bottle() {

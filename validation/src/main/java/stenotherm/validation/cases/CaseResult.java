@@ -43,8 +43,8 @@ record CaseResult(
     NOT_CONVERGED("not converged"),
     FAILED("failed"),
     REFUSED("refused"),
-    /** Common practice and model differ, which is a finding, not a failure. */
-    DISAGREES("in disagreement with practice"),
+    /** Model and practice, or a measurement, differ, which is a finding, not a failure. */
+    DISAGREES("in disagreement with practice or measurement"),
     PASSED("passed");
 
     private final String words;
@@ -68,7 +68,7 @@ record CaseResult(
     if (values.stream().allMatch(ValueResult::passed)) {
       return Status.PASSED;
     }
-    return isPractice() ? Status.DISAGREES : Status.FAILED;
+    return heading.kind().differenceIsFinding() ? Status.DISAGREES : Status.FAILED;
   }
 
   /** What went wrong, with the case's name; empty if the case converged. */
@@ -77,14 +77,9 @@ record CaseResult(
     return problem.map(text -> text.startsWith(heading.id()) ? text : heading.id() + ": " + text);
   }
 
-  /** Whether its values are common practice. */
-  boolean isPractice() {
-    return heading.kind() == Study.Kind.PRACTICE;
-  }
-
-  /** Whether a value that is more than common practice lies outside its tolerance. */
+  /** Whether a value lies outside its tolerance and that is no finding. */
   boolean hasFailure() {
-    return !isPractice() && !values.stream().allMatch(ValueResult::passed);
+    return !heading.kind().differenceIsFinding() && !values.stream().allMatch(ValueResult::passed);
   }
 
   /** Cells of the finest grid; 0 if none was solved. */

@@ -90,7 +90,7 @@ final class Report {
     text.append(passed).append(" passed");
     long disagree =
         results.stream()
-            .filter(CaseResult::isPractice)
+            .filter(result -> result.heading().kind().differenceIsFinding())
             .flatMap(result -> result.values().stream())
             .filter(value -> !value.passed())
             .count();
@@ -143,11 +143,11 @@ final class Report {
     }
     if (results.stream().anyMatch(CaseResult::hasFailure)) {
       page.heading(2, "Failed");
-      values((result, value) -> !result.isPractice() && !value.passed());
+      values((result, value) -> result.hasFailure() && !value.passed());
     }
     if (results.stream().anyMatch(result -> result.status() == Status.DISAGREES)) {
-      page.heading(2, "Findings: where model and common practice disagree");
-      values((result, value) -> result.isPractice() && !value.passed());
+      page.heading(2, "Findings: where the model disagrees with measurements or common practice");
+      values((result, value) -> result.status() == Status.DISAGREES && !value.passed());
       page.paragraph(
           "Either may be wrong. The case of that name, below, says what is known about why.");
     }
@@ -172,7 +172,7 @@ final class Report {
     Reference reference = value.reference();
     Reference.Expected expected = reference.expected();
     String outcome =
-        value.passed() ? "passed" : result.isPractice() ? "FINDING: disagrees" : "FAILED";
+        value.passed() ? "passed" : result.hasFailure() ? "FAILED" : "FINDING: disagrees";
     ValueResult.Accuracy accuracy = value.accuracy();
     return List.of(
         value.isConverged() ? outcome : outcome + ", not converged",
@@ -247,9 +247,10 @@ final class Report {
             "Cases that are code, not files, choose their own grids and targets: 0.3"
                 + " % where edges of a box are singular and for melting fronts and melt rates, 1 K"
                 + " to 1.5 K for the animal in a whole parcel.",
-            "Verification compares with exact mathematics, validation with published values or"
-                + " measurements, practice with what people do and say without a source or a"
-                + " number: there a value outside its range is a finding, not a failure; regression"
+            "Verification compares with exact mathematics, benchmark with published solutions,"
+                + " measured with what was measured on real things, practice with what people do"
+                + " and say without a source or a number: in these two a value outside its range is"
+                + " a finding, not a failure; regression"
                 + " with earlier output of the same program. A check is one case against one"
                 + " source."));
   }

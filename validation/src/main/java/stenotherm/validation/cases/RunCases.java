@@ -44,7 +44,7 @@ import stenotherm.words.LastWords;
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:all values passed and converged",
-      "1:a value lies outside its tolerance (common practice apart: that is a finding), or SciPy"
+      "1:a value lies outside its tolerance (measurements and common practice apart: that is a finding), or SciPy"
           + " gives other answers",
       "2:the command line is wrong, or a folder cannot be read or written",
       "3:none failed, but a file was refused",
@@ -244,7 +244,9 @@ public final class RunCases implements Callable<Integer> {
   private static String failure(CaseResult result, ValueResult value) {
     Reference reference = value.reference();
     ReferenceUnit unit = reference.expected().unit();
-    return (result.isPractice() ? "finding: disagrees with practice: " : "failed: ")
+    return (result.hasFailure()
+            ? "failed: "
+            : "finding: disagrees with the " + result.heading().kind().word() + " value: ")
         + reference.probe()
         + (reference.time().isPresent()
             ? " at " + Digits.value(reference.time().getAsDouble()) + " s"

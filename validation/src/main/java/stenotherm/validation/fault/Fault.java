@@ -38,7 +38,7 @@ record Fault(String name, String title, KnownAnswer answer, SourcePatch patch) {
       name = name.substring(0, name.length() - ENDING.length());
       List<String> lines = Files.readAllLines(file);
       try {
-        KnownAnswer answer = KnownAnswer.valueOf(header(lines, "Answer: "));
+        KnownAnswer answer = KnownAnswer.named(header(lines, "Answer: "));
         faults.add(new Fault(name, header(lines, "Fault: "), answer, SourcePatch.read(lines)));
       } catch (IllegalArgumentException | FaultException wrong) {
         throw new FaultException("fault '" + name + "': " + wrong.getMessage(), wrong);

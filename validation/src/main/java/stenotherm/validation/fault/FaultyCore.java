@@ -10,7 +10,7 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
@@ -145,13 +145,13 @@ final class FaultyCore {
     for (Path part : Stream.concat(first.stream(), program.stream()).toList()) {
       path.add(url(part));
     }
-    Map<KnownAnswer, String> wrong = new EnumMap<>(KnownAnswer.class);
+    Map<KnownAnswer, String> wrong = new LinkedHashMap<>();
     // not the program's own loader as the parent: it would give its own core
     try (URLClassLoader loader =
         new URLClassLoader(path.toArray(new URL[0]), ClassLoader.getPlatformClassLoader())) {
       Method failure =
           loader.loadClass(KnownAnswer.class.getName()).getMethod("failure", String.class);
-      for (KnownAnswer answer : KnownAnswer.values()) {
+      for (KnownAnswer answer : KnownAnswer.all()) {
         wrong.put(answer, ask(failure, answer));
       }
     } catch (ReflectiveOperationException impossible) {

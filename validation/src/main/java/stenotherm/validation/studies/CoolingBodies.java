@@ -46,42 +46,24 @@ final class CoolingBodies implements Study {
     /** Temperatures against the full series. */
     SERIES(
         "cooling-bodies",
-        "Slab, cylinder and sphere in their own coordinates against the full series",
-        Kind.VERIFICATION),
+        "Slab, cylinder and sphere in their own coordinates against the full series"),
     /** Root and coefficient of the first term, found from late temperatures. */
-    FIRST_TERM(
-        "first-term",
-        "First root and coefficient, found from two late temperatures",
-        Kind.VERIFICATION),
-    /** The same against printed tables. */
-    PRINTED_FIRST_TERM(
-        "first-term-printed",
-        "First root and coefficient against the printed table, Bi = 1",
-        Kind.VALIDATION),
+    FIRST_TERM("first-term", "First root and coefficient, found from two late temperatures"),
     /** The cylinder stepped on the rectilinear grid. */
-    STEPPED(
-        "stepped-cylinder",
-        "Round cylinder on the rectilinear grid against the series",
-        Kind.VERIFICATION);
+    STEPPED("stepped-cylinder", "Round cylinder on the rectilinear grid against the series");
 
     private final String id;
     private final String title;
-    private final Kind kind;
 
-    Part(String id, String title, Kind kind) {
+    Part(String id, String title) {
       this.id = id;
       this.title = title;
-      this.kind = kind;
     }
   }
 
   @Override
   public Heading heading() {
-    String source =
-        part == Part.PRINTED_FIRST_TERM
-            ? "ASHRAE Handbook - Fundamentals 2021, ch. 4, Table 4 (read)"
-            : SERIES;
-    return new Heading(part.id, part.title, source, part.kind);
+    return new Heading(part.id, part.title, SERIES, Kind.VERIFICATION);
   }
 
   @Override
@@ -89,7 +71,6 @@ final class CoolingBodies implements Study {
     return switch (part) {
       case SERIES -> series(depth);
       case FIRST_TERM -> firstTerm(depth);
-      case PRINTED_FIRST_TERM -> printed();
       case STEPPED -> stepped(depth);
     };
   }
@@ -226,30 +207,6 @@ final class CoolingBodies implements Study {
             name + ", first coefficient",
             ladder.output(1, 1e-3 * coefficient),
             new Check.Expected(coefficient, 1e-3 * coefficient, "-", SERIES, why)));
-  }
-
-  private Findings printed() {
-    double[][] table = {{0.8603, 1.1191}, {1.2558, 1.2071}, {1.5708, 1.2732}};
-    List<Check> checks = new ArrayList<>();
-    List<Ladder> ladders = new ArrayList<>();
-    for (Exact.CoolingShape body : Exact.CoolingShape.values()) {
-      Ladder ladder = firstTerms(body, 1);
-      ladders.add(ladder);
-      for (int column = 0; column < 2; column++) {
-        double value = table[body.ordinal()][column];
-        checks.add(
-            new Check(
-                name(body, 1) + (column == 0 ? ", first root" : ", first coefficient"),
-                ladder.output(column, 1e-3 * value),
-                new Check.Expected(
-                    value,
-                    1e-3 * value,
-                    "-",
-                    heading().source(),
-                    "0.1 % of a rate; the table's four decimals are finer")));
-      }
-    }
-    return new Findings(checks, Ladder.together(ladders), List.of());
   }
 
   private static Findings stepped(Depth depth) {

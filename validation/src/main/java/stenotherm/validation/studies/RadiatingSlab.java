@@ -33,7 +33,7 @@ final class RadiatingSlab implements Study {
 
   @Override
   public Heading heading() {
-    boolean printed = kind == Kind.VALIDATION;
+    boolean printed = kind == Kind.BENCHMARK;
     return new Heading(
         printed ? "nafems-t2" : "radiating-slab",
         "Steady slab that radiates, its film iterated",
@@ -73,7 +73,7 @@ final class RadiatingSlab implements Study {
   @Override
   public Findings run(Depth depth) {
     Ladder ladder = Ladder.steady(Ladder.three(0.005), RadiatingSlab::solve);
-    if (kind == Kind.VALIDATION) {
+    if (kind == Kind.BENCHMARK) {
       var printed =
           new Check.Expected(
               927.0, 0.05, "K", WORK, "the target is printed to 0.1 K; half of its last digit");

@@ -30,13 +30,13 @@ public final class Studies {
             new HollowBox(Kind.VERIFICATION),
             new PeriodicWalls(),
             new MeltingFronts(),
-            new RadiatingSlab(Kind.VALIDATION),
-            new CoolingBodies(CoolingBodies.Part.PRINTED_FIRST_TERM),
-            new HollowBox(Kind.VALIDATION),
+            new RadiatingSlab(Kind.BENCHMARK),
+            new HollowBox(Kind.BENCHMARK),
             new HollowBox(Kind.REGRESSION)));
     Arrays.stream(Handbook.Part.values()).map(Handbook::new).forEach(all::add);
     all.add(new Sunlight());
     all.addAll(Textbook.all());
+    all.addAll(MeasuredBoxes.all());
     all.add(new IceMelt());
     all.add(new WarmerSpacing());
     all.add(new WinterWarmer());

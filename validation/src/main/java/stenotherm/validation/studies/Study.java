@@ -33,8 +33,10 @@ public interface Study {
   enum Kind {
     /** Exact mathematics. */
     VERIFICATION("verification", "exact mathematics"),
-    /** Published values or measurements. */
-    VALIDATION("validation", "published value or measurement"),
+    /** Published solutions: printed tables, worked examples, rules of handbooks. */
+    BENCHMARK("benchmark", "published solution"),
+    /** What was measured on a real thing; a difference is a finding, not a failure. */
+    MEASURED("measured", "measured on a real thing"),
     /** What people do, without a source; a difference is a finding, not a failure. */
     PRACTICE("practice", "common practice without a source"),
     /** Earlier output of this program, or that of another program of the same authors. */
@@ -48,6 +50,16 @@ public interface Study {
     Kind(String word, String meaning) {
       this.word = word;
       this.meaning = meaning;
+    }
+
+    /**
+     * Tells whether a value outside its tolerance is a finding about model or source, to be
+     * explained, and not a failure of the program.
+     *
+     * @return true for measurements and practice, whose circumstances are only partly known
+     */
+    public boolean differenceIsFinding() {
+      return this == MEASURED || this == PRACTICE;
     }
 
     /**

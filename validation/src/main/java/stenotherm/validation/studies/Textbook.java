@@ -36,7 +36,7 @@ final class Textbook implements Study {
 
   private static Textbook printed(
       String id, String title, String source, Supplier<Findings> solution) {
-    return new Textbook(id, title, source, Kind.VALIDATION, solution);
+    return new Textbook(id, title, source, Kind.BENCHMARK, solution);
   }
 
   static List<Study> all() {

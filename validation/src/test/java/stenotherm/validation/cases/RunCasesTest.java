@@ -103,14 +103,17 @@ class RunCasesTest {
     String practice = "kind: practice\n" + TinyCases.wrong();
     assertEquals(0, runAll(write("habit.yaml", practice).toString()), out::toString);
     String text = out.toString();
-    assertTrue(text.contains(": finding: disagrees with practice: cold is 275.5909 K"), text);
+    assertTrue(
+        text.contains(": finding: disagrees with the practice value: cold is 275.5909 K"), text);
     assertTrue(
         text.contains(
-            "1 case, 1 in disagreement with practice; 2 values, 1 passed, 1 in disagreement with"
-                + " practice."),
+            "1 case, 1 in disagreement with practice or measurement; 2 values, 1 passed, 1 in"
+                + " disagreement with practice or measurement."),
         text);
     String markdown = Files.readString(folder.resolve("out/report.md"));
-    int findings = markdown.indexOf("## Findings: where model and common practice disagree");
+    int findings =
+        markdown.indexOf(
+            "## Findings: where the model disagrees with measurements or common practice");
     assertTrue(0 < findings && findings < markdown.indexOf("## Every value"), markdown);
     assertFalse(markdown.contains("## Failed"), markdown);
     assertTrue(results().contains(",false,"), results());

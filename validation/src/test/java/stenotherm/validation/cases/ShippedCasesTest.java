@@ -51,7 +51,7 @@ class ShippedCasesTest {
       Study.Kind kind =
           source.name().startsWith("verification/")
               ? Study.Kind.VERIFICATION
-              : Study.Kind.VALIDATION;
+              : Study.Kind.BENCHMARK;
       assertEquals(kind, file.heading().kind(), source.name());
       for (Reference reference : file.references()) {
         assertTrue(!reference.why().isEmpty(), source.name());
