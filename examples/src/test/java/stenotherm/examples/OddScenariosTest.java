@@ -9,10 +9,12 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stenotherm.picture.ReportLabels;
 
 /** Scenarios that are allowed and seldom. */
 class OddScenariosTest {
@@ -62,6 +64,7 @@ class OddScenariosTest {
     assertFalse(file("summary.json").contains("NaN"));
     assertFalse(file("history.csv").contains("NaN"));
     assertEquals(4, file("report.html").split("<svg", -1).length - 1);
+    assertEquals(List.of(), ReportLabels.collisions(file("report.html")));
   }
 
   @Test

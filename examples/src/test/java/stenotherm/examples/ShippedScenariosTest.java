@@ -15,6 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import picocli.CommandLine;
+import stenotherm.picture.ReportLabels;
 
 /** Every scenario that is shipped runs, on a coarse mesh, and is listed in the page of examples. */
 class ShippedScenariosTest {
@@ -48,6 +49,9 @@ class ShippedScenariosTest {
     assertTrue(report.contains(axis), axis);
     assertTrue(report.contains(content), content);
     assertTrue(printed.toString().contains(content), printed.toString());
+    assertTrue(ReportLabels.count(report) > 100, "the pictures have labels");
+    assertEquals(List.of(), ReportLabels.collisions(report));
+    assertEquals(List.of(), ReportLabels.clipped(report));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package stenotherm.picture;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -42,6 +43,17 @@ class HistoryChartTest {
     Line constant = new Line("constant", List.of(new Sample(0, 5), new Sample(9, 5)));
     HistoryChart chart = HistoryChart.titled("nothing happens", "power [W]").line(constant).build();
     assertTrue(chart.axis().low() < 5 && chart.axis().high() > 5);
+  }
+
+  /** Values so large that neighbouring numbers are farther apart than an axis of some units. */
+  @Test
+  void hugeConstantsAreDrawn() {
+    for (double value : new double[] {1e17, -3e200, 1e300}) {
+      Line line = new Line("huge", List.of(new Sample(0, value), new Sample(9, value)));
+      String svg = HistoryChart.titled("far too hot", "power [W]").line(line).build().svg(800, 400);
+      assertTrue(svg.contains(">huge</text>"), svg);
+      assertFalse(svg.contains("NaN"), svg);
+    }
   }
 
   @Test

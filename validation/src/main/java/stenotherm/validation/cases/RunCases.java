@@ -122,7 +122,7 @@ public final class RunCases implements Callable<Integer> {
       ReportFolder folder =
           new ReportFolder(java.util.Objects.requireNonNull(out), ReportFiles.NAMES);
       folder.check();
-      List<CaseResult> results = run(cases(), console);
+      List<CaseResult> results = run(cases(), Limits.STANDARD, console);
       Optional<ScipyComparison.Result> comparison = compare(console);
       folder
           .write(ReportFiles.of(results, List.of(section(comparison))))
@@ -177,13 +177,13 @@ public final class RunCases implements Callable<Integer> {
   }
 
   /** Runs cases one after the other. */
-  List<CaseResult> run(List<? extends ValidationCase> sources, PrintWriter console) {
+  List<CaseResult> run(List<? extends ValidationCase> sources, Limits limits, PrintWriter console) {
     List<CaseResult> results = new ArrayList<>();
     Set<String> names = new HashSet<>();
     int number = 0;
     for (ValidationCase source : sources) {
       console.println(MessageText.of(++number + "/" + sources.size() + " " + source.name()));
-      CaseResult result = runAlone(source, console);
+      CaseResult result = runAlone(source, limits, console);
       if (!names.add(result.heading().id())) {
         result =
             CaseResult.refused(
@@ -198,10 +198,10 @@ public final class RunCases implements Callable<Integer> {
   }
 
   /** Whatever happens to a case, the others are run. */
-  private CaseResult runAlone(ValidationCase source, PrintWriter console) {
+  private CaseResult runAlone(ValidationCase source, Limits limits, PrintWriter console) {
     try {
       return source.run(
-          Limits.STANDARD,
+          limits,
           refine,
           progress -> {
             console.println(MessageText.of("  " + progress));
@@ -218,7 +218,7 @@ public final class RunCases implements Callable<Integer> {
   }
 
   /** What did not converge, was refused or failed, in this order; then the counts. */
-  private static void summary(List<CaseResult> results, PrintWriter console) {
+  static void summary(List<CaseResult> results, PrintWriter console) {
     for (Status status : new Status[] {Status.NOT_CONVERGED, Status.REFUSED}) {
       for (CaseResult result : results) {
         if (result.status() == status) {

@@ -69,6 +69,22 @@ class CaseRunnerTest {
     }
   }
 
+  /** Planes so close that the lines of one grid tell them apart and those of the next do not. */
+  @Test
+  void planesThatNearlyCoincideHaveASeriesOfMeshes() {
+    String close =
+        TinyCases.STEADY.replace(
+            "- {name: wall, conductivity: 1}\n",
+            """
+            - {name: wall, conductivity: 1}
+              - {name: b, conductivity: 5, x: [0.11665054992749802, 0.11665055084331775],
+                 y: [0, 1], z: [0, 1]}
+              - {name: c, conductivity: 5, x: [0.11665055045104519, 0.11665055175913751],
+                 y: [0, 1], z: [0, 1]}
+            """);
+    assertEquals(1, MeshSeries.of(read(close)).size());
+  }
+
   @Test
   void refineAddsGrids() {
     assertEquals(5, run(TinyCases.STEADY, SMALL, 2).grids().size());

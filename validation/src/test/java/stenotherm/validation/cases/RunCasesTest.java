@@ -166,6 +166,7 @@ class RunCasesTest {
     List<CaseResult> results =
         command.run(
             List.of(broken, new CaseSource("t", () -> Document.parse("t", TinyCases.STEADY))),
+            Limits.STANDARD,
             new PrintWriter(out, true));
     assertEquals(Status.REFUSED, results.get(0).status());
     assertTrue(
