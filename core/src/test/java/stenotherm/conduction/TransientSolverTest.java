@@ -255,10 +255,10 @@ class TransientSolverTest {
             TransientSolver.solve(
                 problem, List.of(new Probe.Maximum("max", "fom")), HOURS, settings));
     assertRefused(
-        "boundary: there is no boundary 'yMin' that carries heat; there are [xMin, xMax]",
+        "boundary: there is no boundary 'wall' that carries heat; there are [xMin, xMax]",
         () ->
             TransientSolver.solve(
-                problem, List.of(new Probe.HeatFlow("q", "yMin")), HOURS, settings));
+                problem, List.of(new Probe.HeatFlow("q", "wall")), HOURS, settings));
     assertRefused(
         "point: X = 1 m lies outside the domain, 0 m to 0.04 m",
         () ->
