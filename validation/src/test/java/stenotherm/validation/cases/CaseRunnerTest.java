@@ -142,8 +142,7 @@ class CaseRunnerTest {
   void theLimitOfTimeHoldsWithinAGridAndItsSolution() {
     CaseResult result = run(THIN, new Limits(2_000_000, 4L << 30, 0.3), 5);
     assertEquals(Status.NOT_CONVERGED, result.status());
-    assertTrue(
-        result.problem().orElseThrow().contains("ended at the limit of"), result::toString);
+    assertTrue(result.problem().orElseThrow().contains("ended at the limit of"), result::toString);
     assertFalse(Thread.currentThread().isInterrupted(), "the limit takes its interrupt back");
   }
 
