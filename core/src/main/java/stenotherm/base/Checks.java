@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +41,19 @@ public final class Checks {
       throw new InvalidInputException(field, "must not hold a null");
     }
     return value;
+  }
+
+  /**
+   * Looks for an interrupt: whoever waits for something long may stop it. The thread stays
+   * interrupted.
+   *
+   * @param doing what is stopped, as in "interrupted while making a grid"
+   * @throws CancellationException if the thread is interrupted
+   */
+  public static void notInterrupted(String doing) {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted " + doing);
+    }
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Block;
@@ -60,7 +61,7 @@ final class CellNetwork {
     this.coupling = new double[3][cells];
     this.thin = new double[3][cells];
     for (Axis axis : Axis.values()) {
-      RectilinearGrid.requireNotInterrupted();
+      Checks.notInterrupted("while making a grid");
       findThin(axis, resistances);
     }
     this.couplings = new Couplings(grid, solid, thin);

@@ -3,6 +3,7 @@ package stenotherm.conduction;
 import java.util.Arrays;
 import java.util.concurrent.CancellationException;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.grid.RectilinearGrid;
 
 /**
@@ -468,10 +469,8 @@ final class StructuredSystem {
         throw new SolverFailure(
             "conjugate gradients did not converge in " + MOST_ITERATIONS + " iterations");
       }
-      if (Thread.currentThread().isInterrupted()) {
-        // a large system takes minutes; this look takes a nanosecond of an iteration
-        throw new CancellationException("interrupted while solving");
-      }
+      // a large system takes minutes; this look takes next to nothing of an iteration
+      Checks.notInterrupted("while solving");
       sweepBackward(beta);
       double alpha = rho / sweepForward();
       for (int i = pad; i < end; i++) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
@@ -123,7 +124,7 @@ final class CurvedSurfaces {
       if (cut[cell] == 0) {
         continue;
       }
-      RectilinearGrid.requireNotInterrupted();
+      Checks.notInterrupted("while making a grid");
       measureShares(cell, cut[cell], share);
       if (isSolid(own)) {
         filling[cell] = share[own];

@@ -14,8 +14,8 @@ import stenotherm.base.InvalidInputException;
 public record GridBudget(long cells, long bytes) {
   private static final long STANDARD_CELLS = 2_000_000;
 
-  /** What arrays can count. */
-  private static final long MOST_CELLS = 2_000_000_000;
+  /** The largest number of cells that may be allowed: what arrays can count. */
+  public static final long MOST_CELLS = 2_000_000_000;
 
   /**
    * Checks the numbers.

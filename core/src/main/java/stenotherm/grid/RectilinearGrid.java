@@ -302,7 +302,7 @@ public final class RectilinearGrid {
       int kEnd = nearest(lines[2], box.max().z());
       int iStart = nearest(lines[0], box.min().x());
       for (int k = nearest(lines[2], box.min().z()); k < kEnd; k++) {
-        requireNotInterrupted();
+        Checks.notInterrupted("while making a grid");
         for (int j = nearest(lines[1], box.min().y()); j < jEnd; j++) {
           int row = nx * (j + ny * k);
           if (cylinder == null) {
@@ -318,17 +318,6 @@ public final class RectilinearGrid {
       }
     }
     return blockOfCell;
-  }
-
-  /**
-   * Looks for an interrupt: making a large grid takes seconds, and whoever waits may stop it.
-   *
-   * @throws CancellationException if the thread is interrupted
-   */
-  public static void requireNotInterrupted() {
-    if (Thread.currentThread().isInterrupted()) {
-      throw new CancellationException("interrupted while making a grid");
-    }
   }
 
   /** The cylinder that a block fills; null if it fills its box. */

@@ -29,9 +29,8 @@ public final class ModalEngine implements HeatEngine {
   private static final double SCALE_RISE = 1e-3;
 
   /**
-   * Factor on the summed differences to the two coarser models, taken for the error. On 30 random
-   * parcels and journeys it makes the estimate at least a third of every error above 2 mK: held by
-   * a property of the validation module, printed by {@code modal-agreement}.
+   * Factor on the summed differences to the two coarser models, taken for the error. How the
+   * estimates then compare with errors on random parcels is printed by {@code modal-agreement}.
    */
   private static final double SAFETY = 1.25;
 

@@ -6,6 +6,9 @@ final class Readings {
   private final int[] firstCandidate;
   private final ModalConfiguration configuration;
 
+  /** The outputs in the basis, for configurations without outputs in their modes. */
+  private final Columns inBasis;
+
   /** Linear outputs and temperatures at the candidates. */
   private final double[] row;
 
@@ -21,6 +24,7 @@ final class Readings {
     this.firstCandidate = model.firstCandidate();
     this.configuration = configuration;
     this.row = new double[firstCandidate[firstCandidate.length - 1]];
+    this.inBasis = new Columns(row.length, configuration.inBasis.ofVector());
     this.rowOf = new int[plan.probes.size()];
     this.coordinates = new double[model.modes()];
     this.flows = new double[configuration.flows.count()];
@@ -34,11 +38,10 @@ final class Readings {
       outputs.values(z, u, row);
       return;
     }
-    Projection.Rows inBasis = configuration.inBasis;
     configuration.system.toBasis(z, coordinates);
-    new Columns(row.length, inBasis.ofVector()).multiply(coordinates, row);
+    inBasis.multiply(coordinates, row);
     for (int input = 0; input < u.length; input++) {
-      Panels.add(inBasis.ofInput()[input], u[input], row, 0, row.length);
+      Panels.add(configuration.inBasis.ofInput()[input], u[input], row, 0, row.length);
     }
     configuration.flows.values(z, u, flows);
     configuration.surfaces.values(z, u, surfaces);

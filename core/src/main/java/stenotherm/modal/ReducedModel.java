@@ -609,11 +609,10 @@ public final class ReducedModel {
 
     /** Part of the lightest block with extremes in the heat capacity of the body. */
     private double lightest(ReducibleNetwork given) {
+      double[] held = given.storedIn(given.indicator(Optional.empty()));
       double least = network.totalCapacity();
       for (String block : plan.blocks) {
-        double[] held = given.vector();
-        given.store(given.indicator(Optional.of(block)), held);
-        least = Math.min(least, Arrays.stream(held).sum());
+        least = Math.min(least, held[given.solidBlocks().indexOf(block)]);
       }
       return least / network.totalCapacity();
     }

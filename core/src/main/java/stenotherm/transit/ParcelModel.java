@@ -199,6 +199,17 @@ public final class ParcelModel {
     return names;
   }
 
+  /**
+   * Tells whether every cell of a packing would be stepped, without building anything.
+   *
+   * @param parcel the packing
+   * @param settings mesh, time steps and solver
+   * @return false if there would be a reduced model
+   */
+  public static boolean stepsEveryCell(Parcel parcel, TransitSettings settings) {
+    return reasonForCells(parcel, settings).isPresent();
+  }
+
   private static Optional<String> reasonForCells(Parcel parcel, TransitSettings settings) {
     if (settings.stepping().conductivities() == IntegratorSettings.Conductivities.LIVE) {
       return Optional.of("coefficients follow the temperatures");
@@ -345,8 +356,8 @@ public final class ParcelModel {
 
                 @Override
                 public @Nullable Outcome stop(Stage stage, double time) {
-                  if (moment > 0 && Thread.currentThread().isInterrupted()) {
-                    throw new CancellationException("interrupted on the way to a field");
+                  if (moment > 0) {
+                    Checks.notInterrupted("on the way to a field");
                   }
                   if (moment > 0 && time >= moment) {
                     found[0] = engine.field();

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import stenotherm.base.Checks;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
@@ -107,9 +108,7 @@ final class ReducedParcelBuilder {
   }
 
   static void requireNotInterrupted() {
-    if (Thread.currentThread().isInterrupted()) {
-      throw new CancellationException("interrupted while a reduced model was made");
-    }
+    Checks.notInterrupted("while a reduced model was made");
   }
 
   private static void addUnlessNear(

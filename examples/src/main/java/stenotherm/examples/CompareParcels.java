@@ -72,7 +72,6 @@ public final class CompareParcels implements Callable<Integer> {
 
   private static final String SHIPPED = "cold-night.yaml";
   private static final int MOST_THREADS = 256;
-  private static final long MOST_CELLS = 2_000_000_000;
 
   @Parameters(
       arity = "0..1",
@@ -229,9 +228,9 @@ public final class CompareParcels implements Callable<Integer> {
       throw new ParameterException(
           command, "--threads: " + threads + " must be within 1 to " + MOST_THREADS);
     }
-    if (mostCells < 1 || mostCells > MOST_CELLS) {
+    if (mostCells < 1 || mostCells > GridBudget.MOST_CELLS) {
       throw new ParameterException(
-          command, "--most-cells: " + mostCells + " must be within 1 to " + MOST_CELLS);
+          command, "--most-cells: " + mostCells + " must be within 1 to " + GridBudget.MOST_CELLS);
     }
     if (!(meshScale >= 0.25 && meshScale <= 4)) {
       throw new ParameterException(

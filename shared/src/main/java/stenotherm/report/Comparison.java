@@ -21,7 +21,7 @@ import stenotherm.grid.GridSize;
 import stenotherm.grid.RectilinearGrid;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
-import stenotherm.transit.Solver;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 
@@ -83,9 +83,7 @@ public final class Comparison {
     double most = 1;
     for (Parcel packing : packings) {
       GridSize size = RectilinearGrid.size(packing.layout(), settings.mesh());
-      boolean stepped =
-          settings.solver() == Solver.FULL
-              || packing.packs().stream().anyMatch(pack -> pack.pack().melts());
+      boolean stepped = ParcelModel.stepsEveryCell(packing, settings);
       try {
         if (stepped) {
           budget.require(size);

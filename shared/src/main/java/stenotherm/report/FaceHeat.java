@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import stenotherm.base.Face;
+import stenotherm.base.TimeFunction;
 import stenotherm.transit.TransitResult;
 
 /** The heat through a face of a parcel, nominal run. */
@@ -17,14 +18,7 @@ final class FaceHeat {
 
   /** Mean of a broken line from its start to an end that may lie between two of its points. */
   static double mean(double[] times, double[] values, double end) {
-    double sum = 0;
-    for (int i = 1; i < times.length && times[i - 1] < end; i++) {
-      double to = Math.min(end, times[i]);
-      double share = (to - times[i - 1]) / (times[i] - times[i - 1]);
-      double last = values[i - 1] + share * (values[i] - values[i - 1]);
-      sum += (values[i - 1] + last) / 2 * (to - times[i - 1]);
-    }
-    return sum / (end - times[0]);
+    return TimeFunction.table(times, values).mean(times[0], end);
   }
 
   /** At the tightest moment, positive into the parcel [W]. */

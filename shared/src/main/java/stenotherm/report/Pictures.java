@@ -9,6 +9,7 @@ import stenotherm.animal.Tolerance;
 import stenotherm.base.Axis;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
+import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.decision.Assessment;
@@ -153,9 +154,7 @@ final class Pictures {
     }
     int next = points.size();
     if (next < times.length && next > 0 && times[next - 1] < end) {
-      double share = (end - times[next - 1]) / (times[next] - times[next - 1]);
-      double value = values[next - 1] + share * (values[next] - values[next - 1]);
-      points.add(new Curve.Reading(end, value));
+      points.add(new Curve.Reading(end, TimeFunction.table(times, values).at(end)));
     }
     return new Curve(name, points);
   }
