@@ -2,6 +2,7 @@ package stenotherm.conduction;
 
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
@@ -27,6 +28,9 @@ import stenotherm.grid.RectilinearGrid;
  * <p>Immutable, thus thread-safe.
  */
 public final class TemperatureField {
+  /** Few enough to be read within some milliseconds. */
+  private static final int CELLS_BETWEEN_LOOKS = 4096;
+
   private final HeatNetwork network;
   private final RectilinearGrid grid;
   private final double[] temperature;
@@ -353,14 +357,29 @@ public final class TemperatureField {
    * @return the pointwise maximum [K]
    * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
    *     environment
+   * @throws CancellationException if the thread is interrupted and the block has many cells
    */
   public double maximum(String block) {
     return maximum(cellsOf(block));
   }
 
+  /**
+   * Looks for an interrupt now and then: the extreme of a block of a million cells takes seconds.
+   *
+   * @param done number of cells that have been read
+   */
+  private static void requireNotInterrupted(int done) {
+    boolean isTime = (done + 1) % CELLS_BETWEEN_LOOKS == 0;
+    if (isTime && Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted while reading a field");
+    }
+  }
+
   double maximum(int[] cells) {
     double largest = Double.NEGATIVE_INFINITY;
-    for (int cell : cells) {
+    for (int c = 0; c < cells.length; c++) {
+      requireNotInterrupted(c);
+      int cell = cells[c];
       for (int node = 0; node < 27; node++) {
         largest = Math.max(largest, node(cell, node % 3 - 1, node / 3 % 3 - 1, node / 9 - 1));
       }
@@ -375,6 +394,7 @@ public final class TemperatureField {
    * @return the pointwise minimum [K]
    * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
    *     environment
+   * @throws CancellationException if the thread is interrupted and the block has many cells
    */
   public double minimum(String block) {
     return minimum(cellsOf(block));
@@ -382,7 +402,9 @@ public final class TemperatureField {
 
   double minimum(int[] cells) {
     double smallest = Double.POSITIVE_INFINITY;
-    for (int cell : cells) {
+    for (int c = 0; c < cells.length; c++) {
+      requireNotInterrupted(c);
+      int cell = cells[c];
       for (int node = 0; node < 27; node++) {
         smallest = Math.min(smallest, node(cell, node % 3 - 1, node / 3 % 3 - 1, node / 9 - 1));
       }

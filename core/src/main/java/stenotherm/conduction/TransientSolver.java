@@ -3,6 +3,7 @@ package stenotherm.conduction;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
@@ -124,7 +125,8 @@ public final class TransientSolver {
         for (double stop : stops) {
           boolean goOn = integrator.advance(stop, listener, end);
           if (integrator.time == stop && stop == storedTimes[stored]) {
-            store(stop, values[stored++]);
+            store(stop, values[stored]);
+            stored++;
           }
           if (!goOn) {
             outcome =
@@ -137,6 +139,8 @@ public final class TransientSolver {
           }
           jumpIfNeeded(stop);
         }
+      } catch (CancellationException interrupt) {
+        outcome = new Outcome.Stopped("interrupted", integrator.time);
       } catch (SolverFailure failure) {
         outcome = new Outcome.Failed(String.valueOf(failure.getMessage()), integrator.time);
       } catch (InvalidInputException refused) {

@@ -10,7 +10,11 @@ import org.junit.jupiter.api.Test;
 import stenotherm.base.Face;
 import stenotherm.base.Outcome;
 import stenotherm.base.TimeFunction;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
+import stenotherm.material.Material;
 
 /** Solvers end within an iteration when they are interrupted, and say so when they cannot go on. */
 class SolverEndsTest {
@@ -26,6 +30,30 @@ class SolverEndsTest {
     Thread.currentThread().interrupt();
     try {
       assertThrows(CancellationException.class, () -> SteadySolver.solve(problem));
+    } finally {
+      assertTrue(Thread.interrupted(), "the interrupt must stay visible to the caller");
+    }
+  }
+
+  /** The extreme of a block of many cells takes as long as a solution. */
+  @Test
+  void anInterruptEndsTheSearchForAnExtreme() {
+    Box box = Box.ofSize(0.1, 0.1, 0.1);
+    SteadySolution solution =
+        SteadySolver.solve(
+            ConductionProblem.builder(
+                    new Layout(
+                        List.of(
+                            new Block.Solid("foam", box, Material.of("foam", 0.03, 20, 1400)))),
+                    MeshControl.uniform(0.005))
+                .boundary(Face.X_MIN, Boundary.Convection.of(8, 310))
+                .boundary(Face.Y_MIN, Boundary.Convection.of(8, 300))
+                .boundary(Face.Z_MIN, Boundary.Convection.of(8, 290))
+                .build());
+    Thread.currentThread().interrupt();
+    try {
+      assertThrows(CancellationException.class, () -> solution.field().maximum("foam"));
+      assertThrows(CancellationException.class, () -> solution.field().minimum("foam"));
     } finally {
       assertTrue(Thread.interrupted(), "the interrupt must stay visible to the caller");
     }
