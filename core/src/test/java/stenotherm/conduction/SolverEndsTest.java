@@ -43,8 +43,7 @@ class SolverEndsTest {
         SteadySolver.solve(
             ConductionProblem.builder(
                     new Layout(
-                        List.of(
-                            new Block.Solid("foam", box, Material.of("foam", 0.03, 20, 1400)))),
+                        List.of(new Block.Solid("foam", box, Material.of("foam", 0.03, 20, 1400)))),
                     MeshControl.uniform(0.005))
                 .boundary(Face.X_MIN, Boundary.Convection.of(8, 310))
                 .boundary(Face.Y_MIN, Boundary.Convection.of(8, 300))

@@ -147,7 +147,7 @@ class CaseRunnerTest {
   }
 
   @Test
-  void anInterruptStopsACaseLongBeforeItsLimit() throws InterruptedException {
+  void anInterruptStopsACaseWithinTwoSeconds() throws InterruptedException {
     AtomicReference<RuntimeException> end = new AtomicReference<>();
     Thread thread =
         new Thread(
@@ -162,7 +162,7 @@ class CaseRunnerTest {
     Thread.sleep(1500);
     assertTrue(thread.isAlive(), "the case takes longer than that");
     thread.interrupt();
-    thread.join(20_000);
+    thread.join(2000);
     assertFalse(thread.isAlive());
     assertInstanceOf(CancellationException.class, end.get());
   }
