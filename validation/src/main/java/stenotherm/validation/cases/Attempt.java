@@ -12,10 +12,10 @@ final class Attempt {
   private final List<GridRun> grids = new ArrayList<>();
   private final List<Double> widths = new ArrayList<>();
 
-  Attempt(CaseFile file, MeshSeries series) {
+  Attempt(CaseFile file, MeshSeries series, Targets targets) {
     this.file = file;
     this.series = series;
-    this.targets = new Targets(file);
+    this.targets = targets;
   }
 
   void add(double width, GridRun grid) {

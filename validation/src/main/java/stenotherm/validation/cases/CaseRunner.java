@@ -95,16 +95,18 @@ final class CaseRunner {
 
   private CaseResult run() {
     List<MeshSeries> all;
+    Targets targets;
     try {
       all = MeshSeries.of(file);
+      targets = new Targets(file);
     } catch (CancellationException interrupt) {
       deadline.requirePassed(interrupt);
       return result(Attempt.unknown(file), List.of(), timeLimit(), List.of());
     }
-    Attempt best = new Attempt(file, all.get(0));
+    Attempt best = new Attempt(file, all.get(0), targets);
     String limit = "";
     for (int number = 0; number < all.size() && !isConverged(best); number++) {
-      Attempt attempt = number == 0 ? best : new Attempt(file, all.get(number));
+      Attempt attempt = number == 0 ? best : new Attempt(file, all.get(number), targets);
       boolean last = number == all.size() - 1;
       if (number > 0) {
         progress.accept(file.id() + ": starts again with cells that are finer at edges");
