@@ -20,6 +20,11 @@ record CoveredFunction(TimeFunction inner, Range covered) implements TimeFunctio
   }
 
   @Override
+  public double mean(double from, double to) {
+    return inner.mean(checked(from), checked(to));
+  }
+
+  @Override
   public double[] breakpoints(double from, double to) {
     return inner.breakpoints(Math.max(from, covered.low()), Math.min(to, covered.high()));
   }

@@ -18,16 +18,39 @@ import stenotherm.base.Range;
  * @param alarm the band outside which the animal should not be for any length of time; holds {@code
  *     comfortable}
  * @param critical the lower and the upper limit of ramped tests; holds {@code alarm}
+ * @param averaging time over which a temperature is averaged before it is held against the alarm
+ *     band [s]: a body takes minutes to hours of a temperature to be harmed by it
  */
 public record Tolerance(
-    TemperatureBand comfortable, TemperatureBand alarm, TemperatureBand critical) {
+    TemperatureBand comfortable,
+    TemperatureBand alarm,
+    TemperatureBand critical,
+    double averaging) {
+  /** The usual averaging time [s]: assumed, no source. */
+  public static final double AVERAGING = 3600;
+
+  private static final Range AVERAGINGS = new Range(60, 24 * 3600);
+
+  /**
+   * A tolerance with the usual averaging time.
+   *
+   * @param comfortable the band to plan for
+   * @param alarm the band outside which the animal should not be for any length of time
+   * @param critical the lower and the upper limit of ramped tests
+   * @throws InvalidInputException if they are not nested
+   */
+  public Tolerance(TemperatureBand comfortable, TemperatureBand alarm, TemperatureBand critical) {
+    this(comfortable, alarm, critical, AVERAGING);
+  }
+
   /**
    * Checks that the three pairs are nested.
    *
    * @throws InvalidInputException if the comfortable band reaches out of the alarm band, or that
-   *     out of the critical limits
+   *     out of the critical limits, or the averaging time is not within a minute and a day
    */
   public Tolerance {
+    Checks.within("averaging time", averaging, AVERAGINGS, "s", "An hour is 3600 s.");
     inside("comfortable band", comfortable.range(), "alarm band", alarm.range());
     inside("alarm band", alarm.range(), "critical limits", critical.range());
   }

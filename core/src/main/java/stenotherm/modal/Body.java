@@ -98,6 +98,16 @@ final class Body {
     return uniform.length;
   }
 
+  /** Coordinates of the uniform field of 1 K. */
+  double[] uniform() {
+    return uniform;
+  }
+
+  /** Heat content of each solid block, a row for each vector of the basis. */
+  double[][] stored() {
+    return stored;
+  }
+
   Set<String> startingApart() {
     return apart.keySet();
   }

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import stenotherm.base.Workers;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**

@@ -277,7 +277,12 @@ public final class ModalEngine implements HeatEngine {
     return largestDifference.clone();
   }
 
-  private double[] coordinates() {
+  /**
+   * Returns the present state.
+   *
+   * @return a copy of its coordinates in the basis of the model [sqrt(J K)]
+   */
+  public double[] coordinates() {
     return Arrays.copyOf(whole.coordinates(), model.modes());
   }
 

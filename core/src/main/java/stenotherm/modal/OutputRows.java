@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.ReducibleNetwork;
 

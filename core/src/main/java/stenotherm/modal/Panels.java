@@ -2,6 +2,7 @@ package stenotherm.modal;
 
 import java.util.ArrayList;
 import java.util.List;
+import stenotherm.base.Workers;
 
 /**
  * Products of many vectors with many others. The cells are taken in pieces that fit the cache, four

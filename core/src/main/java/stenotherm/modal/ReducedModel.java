@@ -16,6 +16,7 @@ import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
@@ -265,8 +266,39 @@ public final class ReducedModel {
     return cells().network;
   }
 
+  /**
+   * Makes a smaller model of the same body for runs like some that were seen: it spans the strongest
+   * principal directions of their states. It gives means and points to some millikelvins where
+   * inputs and coefficients are like those of these runs, finds configurations tens of times faster,
+   * and has no extremes, no error estimates and no cells. How far it lies from this model is for the
+   * caller to measure on runs of both.
+   *
+   * @param states states met on these runs, see {@link ModalEngine#coordinates}
+   * @param outputs outputs of this model that it is to have, none of them an extreme
+   * @param modes its number of modes; fewer if the states span less
+   * @return the smaller model
+   * @throws InvalidInputException if there is no state or an output is not one of this model, or an
+   *     extreme
+   */
+  public ReducedModel condensed(List<double[]> states, List<Probe> outputs, int modes) {
+    if (states.isEmpty()) {
+      throw new InvalidInputException("states", "there is none; a smaller model needs some");
+    }
+    for (Probe output : outputs) {
+      if (!plan.linear.contains(output)) {
+        throw new InvalidInputException(
+            "output '" + output.name() + "'", "is none of this model, or the extreme of a block");
+      }
+    }
+    return new ReducedModel(new Condensation(this, states, modes).content(outputs), null);
+  }
+
   ReducedNetwork network() {
     return network;
+  }
+
+  InterpolatedRows rows() {
+    return rows.outputs;
   }
 
   Body reducedBody() {
@@ -511,9 +543,6 @@ public final class ReducedModel {
      * @throws InvalidInputException if it is not positive
      */
     public Builder threads(int number) {
-      if (number < 1) {
-        throw new InvalidInputException("threads", number + " must be at least 1");
-      }
       workers = new Workers(number);
       return this;
     }

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.ConductanceGroup;
 import stenotherm.conduction.Port;

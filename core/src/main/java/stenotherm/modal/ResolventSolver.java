@@ -9,6 +9,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.jspecify.annotations.Nullable;
+import stenotherm.base.Workers;
 import stenotherm.conduction.ReducibleNetwork;
 
 /**

@@ -280,6 +280,19 @@ public record Parcel(
   }
 
   /**
+   * The packing with walls through which more heat passes, as through leaking seams.
+   *
+   * @param share what is added to the conductivity of each layer, as a share of it [-], 0 or above
+   * @return the changed packing
+   * @throws InvalidInputException if the share is negative
+   */
+  public Parcel leaking(double share) {
+    Checks.notNegative("share of heat through seams", share, "");
+    return new Parcel(
+        name, outer, walls.conducting(1 + share), filling, containers, warmers, packs);
+  }
+
+  /**
    * Returns the blocks. Air that convects is taken at 15 °C with heat going sideways; {@link
    * #conductivities} has the values for an orientation.
    *

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
@@ -124,9 +125,17 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
 
   /** All layers at a position in their ranges of conductivity. */
   Walls at(double position) {
+    return changed(layer -> layer.at(position));
+  }
+
+  /** All layers with a multiple of their conductivity. */
+  Walls conducting(double factor) {
+    return changed(layer -> layer.conducting(factor));
+  }
+
+  private Walls changed(UnaryOperator<WallLayer> change) {
     Map<Face, List<WallLayer>> changed = new EnumMap<>(Face.class);
-    layers.forEach(
-        (face, list) -> changed.put(face, list.stream().map(l -> l.at(position)).toList()));
+    layers.forEach((face, list) -> changed.put(face, list.stream().map(change).toList()));
     return new Walls(changed, joints);
   }
 

@@ -49,7 +49,9 @@ final class Course {
     Parcel parcel = body.parcel();
     double ofWalls = variation.of(Factor.WALL_CONDUCTIVITY);
     double ofFill = variation.of(Factor.FILL_CONDUCTIVITY);
-    this.varied = ofWalls == 0 && ofFill == 0 ? parcel : parcel.at(ofWalls, ofFill);
+    double leakage = Factor.LEAKAGES.at(Math.max(0, variation.of(Factor.LEAKAGE)), 0);
+    Parcel moved = ofWalls == 0 && ofFill == 0 ? parcel : parcel.at(ofWalls, ofFill);
+    this.varied = leakage == 0 ? moved : moved.leaking(leakage);
     Map<String, Material> solids = body.solidsOf(varied);
     this.materials =
         body.varying().stream()

@@ -20,7 +20,18 @@ public enum Factor {
   /** Temperatures of the air and of things that touch the parcel, by the spread of each leg. */
   AMBIENT("ambient temperature"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
-  SOLAR_ABSORPTANCE("solar absorptance");
+  SOLAR_ABSORPTANCE("solar absorptance"),
+  /** Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}. */
+  LEAKAGE("leaking seams");
+
+  /** What leaking seams add to the conductivity of all wall layers [-]; 0 is nominal. */
+  public static final Range LEAKAGES = new Range(0, 0.22);
+
+  /** Where that range comes from. */
+  public static final Source LEAKAGE_SOURCE =
+      Source.assumed(
+          "0.15 to 1.25 L/min of air through seams make an animal beside a 2 W warmer 0.4 K to 2.5 K"
+              + " colder, of some 14 K: up to 0.22 of what walls conduct");
 
   /** Range of the factor on surface coefficients. */
   public static final Range FILM_FACTORS = new Range(0.7, 1.4);

@@ -1,12 +1,15 @@
 package stenotherm.transit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.SolAir;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Face;
+import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.conduction.Port;
 import stenotherm.journey.Contact;
@@ -24,6 +27,9 @@ final class Outside {
   private final double shift;
   private final Meeting[] meetings;
   private final double[] coefficients;
+
+  /** Mean temperature of the air over spans of time, without the shift [K]. */
+  private final Map<Range, Double> meanAmbients = new HashMap<>();
 
   /** What one boundary meets: a film or a thing that touches it. */
   private record Meeting(
@@ -110,9 +116,11 @@ final class Outside {
     return found;
   }
 
-  /** Mean temperature of the air [K]. */
+  /** Mean temperature of the air [K]. Each pass through a journey asks for the same intervals. */
   double meanAmbient(double from, double to) {
-    return surroundings.ambient().mean(from, to) + shift;
+    return meanAmbients.computeIfAbsent(
+            new Range(from, to), span -> surroundings.ambient().mean(span.low(), span.high()))
+        + shift;
   }
 
   /** Tells whether a boundary meets nothing but the air. */

@@ -83,7 +83,7 @@ final class ParcelBody {
   private static List<String> findVarying(Parcel parcel, HeatNetwork network) {
     Set<String> air = air(parcel);
     Map<String, Material> low = solids(parcel.at(-END, -END));
-    Map<String, Material> high = solids(parcel.at(END, END));
+    Map<String, Material> high = solids(parcel.at(END, END).leaking(Factor.LEAKAGES.high()));
     List<String> names = new ArrayList<>();
     solids(parcel)
         .forEach(

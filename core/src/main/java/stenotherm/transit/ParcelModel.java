@@ -21,11 +21,13 @@ import stenotherm.base.ProgressListener;
 import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.IntegratorSettings;
+import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.RectilinearGrid;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
+import stenotherm.transit.TransitOutput.OutputQuantity;
 
 /**
  * A packing made ready for many journeys: built once, then each run takes milliseconds.
@@ -369,7 +371,8 @@ public final class ParcelModel {
     };
   }
 
-  private Course course(Journey journey, Variation variation) {
+  /** What a run goes through; refuses what the model was not built for. */
+  Course course(Journey journey, Variation variation) {
     for (String warmer : variation.warmers().keySet()) {
       requireKnown(
           "warmer", warmer, body.parcel().warmers().stream().map(each -> each.name()).toList());
@@ -436,6 +439,32 @@ public final class ParcelModel {
    */
   public Optional<Reduction> reduction() {
     return Optional.ofNullable(reduction);
+  }
+
+  @Nullable ReducedParcel reduced() {
+    return reduced;
+  }
+
+  double interval() {
+    return interval;
+  }
+
+  /** The means of the animals among what is read. */
+  List<Probe> meansOfAnimals() {
+    return parcel().occupied().stream()
+        .map(cup -> body.probes().get(body.position(OutputQuantity.MEAN, cup.name())))
+        .toList();
+  }
+
+  /** The times at which a run through a journey stores values [s]. */
+  double[] storedTimes(Journey journey) {
+    TreeSet<Double> times = new TreeSet<>();
+    times.add(0.0);
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      times.add(journey.start(leg + 1));
+    }
+    Course.addMultiples(times, interval, 0, journey.duration());
+    return times.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
   /** The same model, stages of a run sharing coefficients up to another distance of these. */

@@ -103,19 +103,13 @@ final class Recorder implements Run.Visitor {
       double last = times.get(times.size() - 1);
       return new Outcome.Stopped("interrupted before the journey's end", last);
     }
-    if (isStored(stage, time)) {
+    if (Run.isStored(course, stage, time, interval)) {
       store(time);
       if (listener.progress(time, course.journey().duration()) == ProgressListener.Signal.STOP) {
         return new Outcome.Stopped("stopped before the journey's end", time);
       }
     }
     return null;
-  }
-
-  private boolean isStored(Stage stage, double time) {
-    // the product, as in the stops: a remainder would miss intervals that are no whole numbers
-    return time == course.journey().start(stage.leg() + 1)
-        || time == Math.rint(time / interval) * interval;
   }
 
   /** Stores what the engine reads now. */

@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.DoubleConsumer;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
+import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.modal.ModalConfiguration;
 import stenotherm.modal.ModalEngine;
@@ -273,6 +275,66 @@ final class ReducedParcel {
     Outcome outcome = recorder.outcome(run);
     return recorder.result(
         outcome, run.coefficients(), new EngineChoice(cells, "", reduction, schedule.change()));
+  }
+
+  /** The states that a course meets at its stops, for a smaller model. */
+  List<double[]> states(Course course, double interval) {
+    List<double[]> states = new ArrayList<>();
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
+    new Run(course, schedule(course).on(engine, course), engine, interval)
+        .go(
+            new Run.Visitor() {
+              @Override
+              public void start() {
+                states.add(engine.coordinates());
+              }
+
+              @Override
+              public @Nullable Outcome stop(Stage stage, double time) {
+                states.add(engine.coordinates());
+                return null;
+              }
+            });
+    return states;
+  }
+
+  /** A smaller model for runs like those whose states are given, with the same settings at hand. */
+  ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
+    ReducedModel small = model.condensed(states, outputs, modes);
+    ReducedParcel condensed = new ReducedParcel(body, small, reference, List.of(), shared);
+    return condensed.withAtHand(
+        atHand.stream()
+            .map(each -> condensed.setting(each.coefficients()).forManyReadings())
+            .toList());
+  }
+
+  /**
+   * Runs through a course and reads the outputs of the model at the multiples of an interval and at
+   * the end of each leg.
+   *
+   * @param row where each reading goes before it is handed on
+   * @param reader told the time [s] of each reading
+   */
+  void read(Course course, double interval, double[] row, DoubleConsumer reader) {
+    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
+    new Run(course, schedule(course).on(engine, course), engine, interval)
+        .go(
+            new Run.Visitor() {
+              @Override
+              public void start() {
+                engine.read(row);
+                reader.accept(0);
+              }
+
+              @Override
+              public @Nullable Outcome stop(Stage stage, double time) {
+                if (Run.isStored(course, stage, time, interval)) {
+                  engine.read(row);
+                  reader.accept(time);
+                }
+                return null;
+              }
+            });
   }
 
   /**

@@ -180,7 +180,8 @@ final class ReducedParcelBuilder {
     Variation variation =
         Variation.NOMINAL
             .with(Factor.WALL_CONDUCTIVITY, ofWalls)
-            .with(Factor.FILL_CONDUCTIVITY, ofFill);
+            .with(Factor.FILL_CONDUCTIVITY, ofFill)
+            .with(Factor.LEAKAGE, Math.max(0, ofWalls));
     double[] temperatures = new double[body.varying().size()];
     Arrays.fill(temperatures, course.journey().startTemperature());
     double[] there = new Course(body, course.journey(), variation).conductivities(0, temperatures);

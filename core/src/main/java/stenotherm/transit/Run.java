@@ -74,6 +74,13 @@ final class Run {
     return new Outcome.Completed();
   }
 
+  /** Tells whether a stop is a multiple of an interval or the end of a leg. */
+  static boolean isStored(Course course, Stage stage, double time, double interval) {
+    // the product, as in the stops: a remainder would miss intervals that are no whole numbers
+    return time == course.journey().start(stage.leg() + 1)
+        || time == Math.rint(time / interval) * interval;
+  }
+
   private void take(int number) {
     int leg = regime.stages().get(number).leg();
     Coefficients taken = regime.enter(number);

@@ -18,6 +18,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.ReducibleNetwork;
 

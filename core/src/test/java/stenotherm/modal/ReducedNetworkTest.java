@@ -18,6 +18,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.LongRange;
 import stenotherm.base.Face;
 import stenotherm.base.Range;
+import stenotherm.base.Workers;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InnerSurface;

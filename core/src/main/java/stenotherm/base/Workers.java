@@ -1,4 +1,4 @@
-package stenotherm.modal;
+package stenotherm.base;
 
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
@@ -6,10 +6,12 @@ import org.jspecify.annotations.Nullable;
 /**
  * Threads that share tasks and end before the call returns. Any thread may take any task: a task
  * must depend neither on its thread nor on other tasks of the same call.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
  */
-final class Workers {
+public final class Workers {
   /** A task. */
-  interface Task {
+  public interface Task {
     /**
      * Does the task.
      *
@@ -21,16 +23,36 @@ final class Workers {
 
   private final int threads;
 
-  Workers(int threads) {
+  /**
+   * Starts no thread yet.
+   *
+   * @param threads number of threads, the calling one included
+   * @throws InvalidInputException if it is not positive
+   */
+  public Workers(int threads) {
+    if (threads < 1) {
+      throw new InvalidInputException("threads", threads + " must be at least 1");
+    }
     this.threads = threads;
   }
 
-  int threads() {
+  /**
+   * Returns the number of threads.
+   *
+   * @return the number, the calling one included
+   */
+  public int threads() {
     return threads;
   }
 
-  /** Does all tasks. If some fail, the failure of the first in order is thrown. */
-  void run(int tasks, Task task) {
+  /**
+   * Does all tasks. If some fail, the failure of the first in order is thrown. An interrupt of the
+   * calling thread is passed on when all are done; tasks that take long look for it.
+   *
+   * @param tasks number of tasks
+   * @param task what is done for each
+   */
+  public void run(int tasks, Task task) {
     AtomicInteger next = new AtomicInteger();
     @Nullable Throwable[] failures = new Throwable[tasks];
     Thread[] others =
