@@ -5,7 +5,7 @@ import stenotherm.base.Source;
 
 /**
  * A kind of surroundings that parcels meet: how its air temperature follows from that outdoors, how
- * uncertain it is, and how the faces exchange heat there.
+ * uncertain it is, how the faces exchange heat there, and whether other parcels lie around.
  *
  * <p>A value, thus thread-safe.
  *
@@ -14,6 +14,7 @@ import stenotherm.base.Source;
  * @param spread uncertainty of its air temperature, plus or minus, on top of that of the outdoor
  *     temperature [K], 0 or above
  * @param films films of the faces there
+ * @param stowage whether a parcel stands alone there or lies among others
  * @param altitude altitude whose pressure the air has [m]
  * @param sunlit whether sun and sky reach the parcel
  * @param source where these values come from
@@ -23,6 +24,7 @@ public record Situation(
     AmbientRule rule,
     double spread,
     FaceFilms films,
+    Stowage stowage,
     double altitude,
     boolean sunlit,
     Source source) {
@@ -36,6 +38,7 @@ public record Situation(
     Checks.given("name", name);
     Checks.given("rule", rule);
     Checks.given("films", films);
+    Checks.given("stowage", stowage);
     Checks.given("source", source);
     Checks.name("situation name", name);
     Checks.notNegative("spread of situation '" + name + "'", spread, "K");

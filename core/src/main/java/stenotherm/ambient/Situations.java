@@ -10,6 +10,10 @@ import stenotherm.base.Times;
  * Kinds of surroundings that parcels meet. Few values are measured: most are assumed or common
  * practice without a source, and say so.
  *
+ * <p>Where parcels lie among others is assumed: in holds, in trailers and in the cages and
+ * containers of depots and hubs. On the shelves of a van, on a counter or a porch they stand alone,
+ * and on an apron too: carts there are often open.
+ *
  * <p>Constants, thus thread-safe.
  */
 public final class Situations {
@@ -23,6 +27,7 @@ public final class Situations {
           held(21),
           3,
           FaceFilms.indoors(),
+          Stowage.ALONE,
           0,
           false,
           Source.practice("heated rooms have 18 °C to 24 °C"));
@@ -34,6 +39,7 @@ public final class Situations {
           held(20),
           3,
           FaceFilms.indoors(),
+          Stowage.ALONE,
           0,
           false,
           Source.practice("heated counters have 17 °C to 23 °C"));
@@ -45,6 +51,7 @@ public final class Situations {
           following(3, 1),
           4,
           FaceFilms.indoors(),
+          Stowage.ALONE,
           0,
           false,
           Source.practice(
@@ -58,6 +65,7 @@ public final class Situations {
           following(10, 0.5),
           5,
           FaceFilms.indoors(),
+          Stowage.ALONE,
           0,
           false,
           Source.practice(
@@ -71,6 +79,7 @@ public final class Situations {
           following(2, 2),
           4,
           FaceFilms.indoors(),
+          Stowage.AMONG_OTHERS,
           0,
           false,
           Source.practice(
@@ -84,6 +93,7 @@ public final class Situations {
           following(3.5, 4),
           3,
           FaceFilms.indoors(),
+          Stowage.AMONG_OTHERS,
           0,
           false,
           Source.practice(
@@ -97,6 +107,7 @@ public final class Situations {
           held(20),
           6,
           FaceFilms.indoors(),
+          Stowage.AMONG_OTHERS,
           0,
           false,
           Source.practice(
@@ -110,6 +121,7 @@ public final class Situations {
           held(13),
           7,
           FaceFilms.indoors(),
+          Stowage.AMONG_OTHERS,
           CABIN,
           false,
           Source.practice(
@@ -123,6 +135,7 @@ public final class Situations {
           held(5),
           5,
           FaceFilms.indoors(),
+          Stowage.AMONG_OTHERS,
           CABIN,
           false,
           Source.practice(
@@ -136,6 +149,7 @@ public final class Situations {
           held(5),
           8,
           FaceFilms.indoors(),
+          Stowage.AMONG_OTHERS,
           FEEDER,
           false,
           Source.practice(
@@ -149,6 +163,7 @@ public final class Situations {
           following(3, 0),
           4,
           windy(3),
+          Stowage.ALONE,
           0,
           true,
           Source.assumed("paved ground warms the air above it; 3 m/s of wind"));
@@ -160,6 +175,7 @@ public final class Situations {
           following(0, 0),
           2,
           windy(0.5),
+          Stowage.ALONE,
           0,
           false,
           Source.assumed("outdoor air, 0.5 m/s of wind at a wall"));
@@ -171,6 +187,7 @@ public final class Situations {
           following(0, 0),
           2,
           windy(0.5),
+          Stowage.ALONE,
           0,
           true,
           Source.assumed("outdoor air, 0.5 m/s of wind at a wall"));

@@ -64,8 +64,9 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
   }
 
   /**
-   * Makes the journey. Every leg takes the pressure, the films and the temperature of its
-   * situation; where its air follows the outdoor temperature, the spreads of both add up.
+   * Makes the journey. Every leg takes the pressure, the films, the stowage and the temperature of
+   * its situation; where its air follows the outdoor temperature, it shares the uncertainty of
+   * that.
    *
    * @param start when and how warm the parcel is sealed
    * @param origin weather where it is sent from
@@ -91,8 +92,9 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
       Surroundings surroundings =
           new Surroundings(
               situation.rule().course(there.temperature(), new Range(from, end)),
-              situation.spread() + (follows ? there.spread() : 0),
+              new AmbientSpread(situation.spread(), follows ? there.spread() : 0),
               situation.films(),
+              situation.stowage(),
               Orientation.LID_UP,
               situation.altitude(),
               situation.sunlit() ? there.sunshine() : Sunshine.NONE,

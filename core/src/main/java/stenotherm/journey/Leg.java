@@ -65,13 +65,15 @@ public record Leg(
   }
 
   /**
-   * A leg without a delay, at sea level, in which the parcel stands upright, out of the sun.
+   * A leg without a delay, at sea level, in which the parcel stands alone and upright, out of the
+   * sun.
    *
    * @param name what happens
    * @param place where, for the local clock
    * @param duration how long [s]
    * @param ambient temperature of air and surroundings over the time since sealing [K against s]
-   * @param ambientSpread uncertainty of the ambient temperature, plus or minus [K], 0 to 30
+   * @param ambientSpread uncertainty of the ambient temperature, plus or minus [K], 0 to 30; none
+   *     of it shared with other legs
    * @param films films of the faces
    * @param source where ambient and duration come from
    */

@@ -11,19 +11,19 @@ import stenotherm.base.TimeFunction;
  *
  * @param place where
  * @param temperature outdoor temperature over the time since sealing [K against s]
- * @param spread uncertainty of that temperature, plus or minus [K], 0 or above
+ * @param spread uncertainty of that temperature, plus or minus [K], 0 to 30
  * @param sunshine sun and sky there, for legs that they reach
  */
 public record Outdoors(Place place, TimeFunction temperature, double spread, Sunshine sunshine) {
   /**
    * Checks the spread.
    *
-   * @throws stenotherm.base.InvalidInputException if it is negative
+   * @throws stenotherm.base.InvalidInputException if it is not within 0 K to 30 K
    */
   public Outdoors {
     Checks.given("place", place);
     Checks.given("temperature", temperature);
     Checks.given("sunshine", sunshine);
-    Checks.notNegative("outdoor spread at " + place.name(), spread, "K");
+    AmbientSpread.checked("outdoor spread at " + place.name(), spread);
   }
 }

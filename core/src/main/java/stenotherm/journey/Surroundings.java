@@ -3,21 +3,22 @@ package stenotherm.journey;
 import java.util.List;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.StandardAtmosphere;
+import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
-import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 
 /**
- * The surroundings of a parcel during a leg, and how it lies.
+ * The surroundings of a parcel during a leg, and how it is stowed and lies.
  *
  * <p>A value, thus thread-safe.
  *
  * @param ambient temperature of air and surroundings over the time since sealing [K against s]
- * @param spread uncertainty of the ambient temperature, plus or minus [K], 0 to 30
+ * @param spread uncertainty of the ambient temperature
  * @param films films of the faces
+ * @param stowage whether the parcel stands alone or lies among others
  * @param orientation how the parcel lies
  * @param altitude altitude whose pressure the air has [m]; thin air carries off less heat
  * @param sunshine sun and sky on the faces
@@ -25,27 +26,27 @@ import stenotherm.base.TimeFunction;
  */
 public record Surroundings(
     TimeFunction ambient,
-    double spread,
+    AmbientSpread spread,
     FaceFilms films,
+    Stowage stowage,
     Orientation orientation,
     double altitude,
     Sunshine sunshine,
     List<Contact> contacts) {
-  private static final Range SPREADS = new Range(0, 30);
-
   /**
    * Checks the values.
    *
-   * @throws InvalidInputException if the spread is out of its range, the altitude is out of its
-   *     range or the sun shines on a part of the face that the parcel rests on
+   * @throws InvalidInputException if the altitude is out of its range or the sun shines on a part
+   *     of the face that the parcel rests on
    */
   public Surroundings {
     Checks.given("ambient", ambient);
+    Checks.given("spread", spread);
     Checks.given("films", films);
+    Checks.given("stowage", stowage);
     Checks.given("orientation", orientation);
     Checks.given("sunshine", sunshine);
     Checks.given("contacts", contacts);
-    checkedSpread("ambient spread", spread);
     StandardAtmosphere.checked("altitude", altitude);
     contacts = List.copyOf(contacts);
     for (Contact contact : contacts) {
@@ -58,30 +59,36 @@ public record Surroundings(
   }
 
   /**
-   * Checks how uncertain an ambient temperature is.
-   *
-   * @param field name of the input
-   * @param spread the uncertainty, plus or minus [K]
-   * @return the spread
-   * @throws InvalidInputException if it is not within 0 K to 30 K
-   */
-  public static double checkedSpread(String field, double spread) {
-    return Checks.within(
-        field, spread, SPREADS, "K", "It is a difference: 9 F° of difference are 5 K.");
-  }
-
-  /**
-   * Surroundings at sea level in which a parcel stands upright, out of the sun.
+   * Surroundings at sea level in which a parcel stands alone and upright, out of the sun.
    *
    * @param ambient temperature of air and surroundings [K against s since sealing]
-   * @param spread uncertainty of that temperature, plus or minus [K], 0 to 30
+   * @param spread uncertainty of that temperature, plus or minus [K], 0 to 30; none of it shared
+   *     with other legs
    * @param films films of the faces
    * @return the surroundings
    * @throws stenotherm.base.InvalidInputException if the spread is out of its range
    */
   public static Surroundings of(TimeFunction ambient, double spread, FaceFilms films) {
     return new Surroundings(
-        ambient, spread, films, Orientation.LID_UP, 0, Sunshine.NONE, List.of());
+        ambient,
+        AmbientSpread.ofItsOwn(spread),
+        films,
+        Stowage.ALONE,
+        Orientation.LID_UP,
+        0,
+        Sunshine.NONE,
+        List.of());
+  }
+
+  /**
+   * The same surroundings with the parcel stowed another way.
+   *
+   * @param other whether it stands alone or lies among others
+   * @return the changed surroundings
+   */
+  public Surroundings stowed(Stowage other) {
+    return new Surroundings(
+        ambient, spread, films, other, orientation, altitude, sunshine, contacts);
   }
 
   /**
@@ -91,7 +98,7 @@ public record Surroundings(
    * @return the changed surroundings
    */
   public Surroundings lying(Orientation other) {
-    return new Surroundings(ambient, spread, films, other, altitude, sunshine, contacts);
+    return new Surroundings(ambient, spread, films, stowage, other, altitude, sunshine, contacts);
   }
 
   /**
@@ -102,7 +109,8 @@ public record Surroundings(
    * @throws stenotherm.base.InvalidInputException if it is out of its range
    */
   public Surroundings atAltitude(double other) {
-    return new Surroundings(ambient, spread, films, orientation, other, sunshine, contacts);
+    return new Surroundings(
+        ambient, spread, films, stowage, orientation, other, sunshine, contacts);
   }
 
   /**
@@ -112,7 +120,8 @@ public record Surroundings(
    * @return the changed surroundings
    */
   public Surroundings under(Sunshine other) {
-    return new Surroundings(ambient, spread, films, orientation, altitude, other, contacts);
+    return new Surroundings(
+        ambient, spread, films, stowage, orientation, altitude, other, contacts);
   }
 
   /**
@@ -122,7 +131,8 @@ public record Surroundings(
    * @return the changed surroundings
    */
   public Surroundings touching(List<Contact> others) {
-    return new Surroundings(ambient, spread, films, orientation, altitude, sunshine, others);
+    return new Surroundings(
+        ambient, spread, films, stowage, orientation, altitude, sunshine, others);
   }
 
   /**

@@ -55,7 +55,7 @@ final class Outside {
             .range()
             .at(variation.of(Factor.SOLAR_ABSORPTANCE), sunshine.absorptance().nominal());
     this.shift =
-        variation.of(Factor.AMBIENT) * surroundings.spread()
+        variation.of(Factor.AMBIENT) * surroundings.spread().total()
             + variation.offset(position, leg.place().name());
     this.coefficients = new double[ports.size()];
     this.meetings =

@@ -231,6 +231,7 @@ class CatalogueTest {
             "air",
             "spread ± K",
             "lid film W/(m2 K) at 10 °C",
+            "parcel stowed",
             "altitude m",
             "sunlit",
             "source",
@@ -240,6 +241,7 @@ class CatalogueTest {
       List<String> row = new ArrayList<>(List.of(situation.name(), air(situation.rule())));
       row.addAll(numbers(situation.spread()));
       row.add(rounded(situation.films().coefficient(Face.Z_MAX, 283.15, 283.15)));
+      row.add(situation.stowage().words());
       row.add(rounded(situation.altitude()));
       row.add(situation.sunlit() ? "yes" : "no");
       row.addAll(origin(situation.source()));

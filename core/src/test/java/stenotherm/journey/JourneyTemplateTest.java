@@ -12,6 +12,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -51,11 +52,14 @@ class JourneyTemplateTest {
     assertEquals(Times.fromHours(24), journey.duration());
     Leg van = journey.legs().get(1);
     assertEquals(283, van.surroundings().ambient().at(journey.start(1)), 1e-9);
-    assertEquals(6, van.surroundings().spread());
+    assertEquals(new AmbientSpread(4, 2), van.surroundings().spread());
+    assertEquals(Stowage.ALONE, van.surroundings().stowage());
     assertSame(Sunshine.NONE, van.surroundings().sunshine());
     assertSame(SUN, journey.legs().get(3).surroundings().sunshine());
     assertTrue(journey.legs().get(4).surroundings().pressure() < 76_000);
-    assertEquals(7, journey.legs().get(4).surroundings().spread());
+    // the hold does not follow the weather
+    assertEquals(AmbientSpread.ofItsOwn(7), journey.legs().get(4).surroundings().spread());
+    assertEquals(Stowage.AMONG_OTHERS, journey.legs().get(4).surroundings().stowage());
     assertEquals(270, journey.legs().get(10).surroundings().ambient().at(journey.duration()));
   }
 

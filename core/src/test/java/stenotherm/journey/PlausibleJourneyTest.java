@@ -9,8 +9,10 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Stowage;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Orientation;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 
@@ -53,5 +55,15 @@ class PlausibleJourneyTest {
     assertRefused(
         "ambient spread: 300 K must lie between 0 K and 30 K",
         () -> Surroundings.of(TimeFunction.constant(293), 300, FaceFilms.indoors()));
+  }
+
+  @Test
+  void otherwiseStowedNothingElseChanges() {
+    Surroundings piled = ROOM.stowed(Stowage.AMONG_OTHERS);
+    assertEquals(Stowage.ALONE, ROOM.stowage());
+    assertEquals(Stowage.AMONG_OTHERS, piled.stowage());
+    assertEquals(
+        Stowage.AMONG_OTHERS, piled.atAltitude(1000).lying(Orientation.LID_DOWN).stowage());
+    assertEquals(ROOM, piled.stowed(Stowage.ALONE));
   }
 }

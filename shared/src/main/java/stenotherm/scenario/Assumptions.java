@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import stenotherm.ambient.AmbientRule;
 import stenotherm.ambient.Situation;
+import stenotherm.ambient.Stowage;
 import stenotherm.animal.Animal;
 import stenotherm.animal.TemperatureBand;
 import stenotherm.base.Lengths;
@@ -117,8 +118,17 @@ final class Assumptions {
             + number(situation.spread())
             + " K, air of "
             + number(situation.altitude())
-            + " m",
+            + " m, a parcel "
+            + (situation.stowage() == Stowage.ALONE ? "stands " : "lies ")
+            + situation.stowage().words(),
         situation.source());
+  }
+
+  /** Lists what it means that a parcel lies among others. */
+  void stowage(Stowage stowage) {
+    if (stowage == Stowage.AMONG_OTHERS) {
+      add("A parcel among others, whose surroundings follow the air late", Stowage.SOURCE);
+    }
   }
 
   private static String following(AmbientRule.Following rule) {

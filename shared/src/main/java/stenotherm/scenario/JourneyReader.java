@@ -230,6 +230,7 @@ final class JourneyReader {
               + leg.situation().name()
               + ")");
       assumptions.situation(leg.situation());
+      assumptions.stowage(leg.situation().stowage());
     }
     assumptions.add(
         "Journey " + template.name() + ", " + String.join(", ", legs), template.source());

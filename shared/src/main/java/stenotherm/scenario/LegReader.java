@@ -18,6 +18,7 @@ import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.Situation;
 import stenotherm.ambient.Situations;
 import stenotherm.ambient.StandardAtmosphere;
+import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
 import stenotherm.base.Face;
@@ -28,6 +29,7 @@ import stenotherm.base.Suggestions;
 import stenotherm.base.Temperatures;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
+import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Contact;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -51,11 +53,11 @@ final class LegReader {
 
   private static final double LONGEST_DELAY = Times.fromDays(30);
 
-  /** Spread of a temperature that follows the weather if the file does not say [K]. */
-  private static final double OUTDOOR_SPREAD = 2;
+  /** Spread of readings if the file does not say [K]. */
+  private static final AmbientSpread READ_SPREAD = AmbientSpread.ofItsOwn(2);
 
   /** Spread of a constant temperature if the file does not say [K]. */
-  private static final double GIVEN_SPREAD = 3;
+  private static final AmbientSpread GIVEN_SPREAD = AmbientSpread.ofItsOwn(3);
 
   private static final Source GIVEN =
       Source.assumed("ambient temperature and duration as the scenario file gives them");
@@ -70,6 +72,8 @@ final class LegReader {
       Pattern.compile("(\\d{4}-\\d\\d-\\d\\d[T\\s]+)?(\\d{1,2}:\\d\\d)\\s+(\\S.*)", Pattern.DOTALL);
 
   private static final Map<String, Orientation> ORIENTATIONS = orientations();
+
+  private static final Map<String, Stowage> STOWAGES = stowages();
 
   private static final Map<String, Underside> UNDERSIDES =
       Map.of("hard floor", Underside.Resting.onHardFloor(), "wire shelf", new Underside.Open());
@@ -115,6 +119,18 @@ final class LegReader {
     all.put("front up", Orientation.Y_MIN_UP);
     all.put("back up", Orientation.Y_MAX_UP);
     return Collections.unmodifiableMap(all);
+  }
+
+  private static Map<String, Stowage> stowages() {
+    Map<String, Stowage> all = new LinkedHashMap<>();
+    for (Stowage each : Stowage.values()) {
+      all.put(each.words(), each);
+    }
+    return Collections.unmodifiableMap(all);
+  }
+
+  static List<String> stowageNames() {
+    return List.copyOf(STOWAGES.keySet());
   }
 
   static List<String> orientationNames() {
@@ -212,8 +228,9 @@ final class LegReader {
         faults.attempt(() -> section.value("orientation").asScalar().choice(ORIENTATIONS));
     // the rest is checked even if the air is not known
     Air air = known.orElse(Air.of(NO_WEATHER, GIVEN_SPREAD, GIVEN));
-    Optional<Double> spread = faults.attempt(() -> spread(air));
+    Optional<AmbientSpread> spread = faults.attempt(() -> spread(air));
     Optional<FaceFilms> films = faults.attempt(() -> films(air));
+    Optional<Stowage> stowage = faults.attempt(() -> stowage(air));
     Optional<Double> altitude = faults.attempt(() -> altitude(air));
     Optional<List<Contact>> contacts = faults.attempt(() -> contacts(air));
     Optional<Sunshine> sunshine =
@@ -224,6 +241,7 @@ final class LegReader {
             air.course(),
             spread.orElseThrow(),
             films.orElseThrow(),
+            stowage.orElseThrow(),
             orientation.orElseThrow(),
             altitude.orElseThrow(),
             sunshine.orElseThrow(),
@@ -237,8 +255,9 @@ final class LegReader {
    * The air of a leg, and what else holds there if the file does not say.
    *
    * @param course its temperature [K against s since sealing]
-   * @param spread how far the true temperature may be above or below [K]
+   * @param spread how far the true temperature may be above or below
    * @param movement how it moves
+   * @param stowage whether the parcel stands alone in it or lies among others
    * @param altitude altitude whose pressure it has [m]
    * @param sunlit whether the sun gets there
    * @param basis where all but the course comes from, in words
@@ -246,32 +265,39 @@ final class LegReader {
    */
   private record Air(
       TimeFunction course,
-      double spread,
+      AmbientSpread spread,
       AirMovement movement,
+      Stowage stowage,
       double altitude,
       boolean sunlit,
       String basis,
       Source source) {
-    /** Air that nothing else is known of: still, in the shade, at sea level. */
-    static Air of(TimeFunction course, double spread, Source source) {
-      return new Air(course, spread, AirMovement.STILL, 0, false, ASSUMED, source);
+    /** Air that nothing else is known of: still, with the parcel alone, in the shade, low down. */
+    static Air of(TimeFunction course, AmbientSpread spread, Source source) {
+      return new Air(course, spread, AirMovement.STILL, Stowage.ALONE, 0, false, ASSUMED, source);
     }
   }
 
   private Air air(Weather weather) {
     Node node = section.require("ambient");
     if (node instanceof SequenceNode list) {
-      return Air.of(series(list, weather.times().high()), OUTDOOR_SPREAD, GIVEN);
+      return Air.of(series(list, weather.times().high()), READ_SPREAD, GIVEN);
     }
     ScalarNode scalar = node.asScalar();
     String text = scalar.text();
     Matcher following = FOLLOWING.matcher(text);
     if (following.matches()) {
-      return Air.of(following(scalar, following, weather), site.spread(), weather.source(site));
+      return Air.of(
+          following(scalar, following, weather),
+          new AmbientSpread(0, site.spread()),
+          weather.source(site));
     }
     if (text.matches("(?s).*\\sto\\s.*")) {
       Range range = scalar.temperatureRange();
-      return Air.of(scalar.locate(() -> weather.daily(site, range)), OUTDOOR_SPREAD, GIVEN);
+      return Air.of(
+          scalar.locate(() -> weather.daily(site, range)),
+          new AmbientSpread(0, Sites.GIVEN_DAYS_SPREAD),
+          GIVEN);
     }
     if (text.matches("(?s)[\\s+\\-−.]*[0-9].*")) {
       double temperature = scalar.temperature();
@@ -300,8 +326,9 @@ final class LegReader {
         node.locate(() -> situation.rule().course(follows ? outdoors(weather) : NO_WEATHER, times));
     return new Air(
         course,
-        situation.spread() + (follows ? site.spread() : 0),
+        new AmbientSpread(situation.spread(), follows ? site.spread() : 0),
         situation.films().movement(),
+        situation.stowage(),
         situation.altitude(),
         situation.sunlit(),
         situation.name(),
@@ -381,11 +408,22 @@ final class LegReader {
     return sameDay.isAfter(previous) ? sameDay : sameDay.plusDays(1);
   }
 
-  private double spread(Air air) {
-    String usual = Assumptions.number(air.spread()) + " K";
-    Node node = section.value("spread", usual, air.basis());
-    double spread = node.asScalar().temperatureDifference();
-    return node.locate(() -> Surroundings.checkedSpread("ambient spread", spread));
+  /** What the file gives is the whole; how much of it is the weather's stays in proportion. */
+  private AmbientSpread spread(Air air) {
+    Node node = section.optional("spread").orElse(null);
+    if (node == null) {
+      section.tell("spread", Assumptions.number(air.spread().total()) + " K", air.basis());
+      return air.spread();
+    }
+    double total = node.asScalar().temperatureDifference();
+    return node.locate(() -> air.spread().adjustedTo(total));
+  }
+
+  private Stowage stowage(Air air) {
+    Stowage stowage =
+        section.value("stowed", air.stowage().words(), air.basis()).asScalar().choice(STOWAGES);
+    section.assumptions().stowage(stowage);
+    return stowage;
   }
 
   private FaceFilms films(Air air) {

@@ -14,8 +14,8 @@ import stenotherm.ambient.DailyExtremes;
 import stenotherm.ambient.DiurnalShape;
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
+import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Place;
-import stenotherm.journey.Surroundings;
 import stenotherm.sun.OpticalDepths;
 import stenotherm.sun.Sky;
 import stenotherm.text.Faults;
@@ -30,6 +30,15 @@ final class Sites {
   static final String LOWS_HIGHS = "lows/highs";
 
   private static final Map<String, OpticalDepths> SKIES = skies();
+
+  /**
+   * How far outdoor temperatures may be above or below lows and highs that the file gives, if it
+   * does not say [K].
+   */
+  static final double GIVEN_DAYS_SPREAD = 2;
+
+  /** The same for days on record: the place's station is not the parcel's street [K]. */
+  static final double RECORDED_DAYS_SPREAD = 1;
 
   /** No clock in use is farther from mean solar time, daylight saving included [h]. */
   private static final double CLOCK_FROM_SUN = 4;
@@ -121,10 +130,8 @@ final class Sites {
     KeyedSection section = KeyedSection.of(mapping, Vocabulary.PLACE, assumptions);
     String name = section.require("name").asScalar().text();
     ZoneOffset offset = section.require("utc").asScalar().utcOffset();
-    ScalarNode spreadNode = section.value("spread").asScalar();
-    double spread = spreadNode.temperatureDifference();
-    spreadNode.locate(() -> Surroundings.checkedSpread("outdoor spread", spread));
     Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
+    double spread = spread(section, days == null);
     DescribedPlace site =
         new DescribedPlace(
             new Place(name, offset),
@@ -140,6 +147,14 @@ final class Sites {
           .fail("does not fit " + name + ": the clock would be hours from the sun");
     }
     return site;
+  }
+
+  private static double spread(KeyedSection section, boolean recorded) {
+    String usual = Assumptions.number(recorded ? RECORDED_DAYS_SPREAD : GIVEN_DAYS_SPREAD) + " K";
+    String basis = "assumed for " + (recorded ? "recorded weather" : "lows and highs as forecast");
+    ScalarNode node = section.value("spread", usual, basis).asScalar();
+    double spread = node.temperatureDifference();
+    return node.locate(() -> AmbientSpread.checked("outdoor spread", spread));
   }
 
   private static boolean isFarFromSun(double clockAhead) {

@@ -258,9 +258,17 @@ final class Vocabulary {
               Key.optional(
                   "spread",
                   DIFFERENCE,
-                  "how far the true temperature may be above or below",
-                  "that of the surroundings or the place; 3 K for a constant temperature"
+                  "how far the true temperature may be above or below, the weather's part"
+                      + " included",
+                  "that of the surroundings and, where they follow the weather, of the place; 3 K"
+                      + " for a constant temperature, 2 K for readings or a low and high"
                       + " (assumed)"),
+              Key.optional(
+                  "stowed",
+                  Form.oneOf(LegReader.stowageNames()),
+                  "whether other parcels lie around it; what they let through follows the air"
+                      + " late",
+                  "as in the surroundings, else alone (assumed)"),
               Key.optional(
                   "wind",
                   Form.of(Quantity.SPEED, "1 m/s"),
@@ -330,12 +338,15 @@ final class Vocabulary {
                   "outdoor lows and highs there: one pair for all days, or a list from the day of"
                       + " sealing on",
                   "those of the journey, else recorded weather by its name"),
-              Key.preset(
+              Key.optional(
                   "spread",
                   DIFFERENCE,
-                  "how far the true temperatures may be above or below",
-                  "2 K",
-                  ASSUMED),
+                  "how far the true temperatures may be above or below; one error for all legs"
+                      + " there",
+                  Assumptions.number(Sites.GIVEN_DAYS_SPREAD)
+                      + " K for lows and highs that the file gives, "
+                      + Assumptions.number(Sites.RECORDED_DAYS_SPREAD)
+                      + " K for recorded weather (assumed)"),
               Key.optional("latitude", ANGLE, "north is positive", "no sun there"),
               Key.optional(
                   "longitude",

@@ -190,7 +190,7 @@ class ScenarioFaultsTest {
         arguments(
             "wind: 1 m/s",
             "wnd: 1 m/s",
-            "s.yaml:19:7: journey.legs[2].wnd (doorstep): unknown key, allowed are name, at, for, until, delay, ambient, spread, wind, resting, orientation, altitude, sun, sky, heading, touches. Did you mean 'wind'?"),
+            "s.yaml:19:7: journey.legs[2].wnd (doorstep): unknown key, allowed are name, at, for, until, delay, ambient, spread, stowed, wind, resting, orientation, altitude, sun, sky, heading, touches. Did you mean 'wind'?"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 150",

@@ -139,7 +139,7 @@ final class ScenarioFiles {
         legs:
           - {name: yard, at: origin, for: 45 min, ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s}
           - {name: ramp, at: origin, until: 18:30, ambient: airport ramp}
-          - {name: road, at: the pass, for: 6 h, ambient: 'outdoors + 3 K, lag 2 h', orientation: left up, altitude: 8000 ft}
+          - {name: road, at: the pass, for: 6 h, ambient: 'outdoors + 3 K, lag 2 h', orientation: left up, altitude: 8000 ft, stowed: among others}
           - {name: hub, at: the pass, until: 2014-07-11 06:00, ambient: sorting hub, spread: 4 K, delay: 30 min}
           - name: van
             at: destination

@@ -24,6 +24,7 @@ import stenotherm.base.Face;
 import stenotherm.base.Provenance;
 import stenotherm.base.TimeFunction;
 import stenotherm.grid.Box;
+import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
@@ -81,7 +82,7 @@ class ScenarioReaderTest {
     assertEquals(ZoneOffset.ofHours(-5), journey.legs().get(0).place().utcOffset());
     assertEquals("Seattle", journey.legs().get(1).place().name());
     assertEquals(
-        List.of(2.0, 3.0, 1.5),
+        List.of(new AmbientSpread(0, 1), AmbientSpread.ofItsOwn(3), new AmbientSpread(0, 1.5)),
         journey.legs().stream().map(leg -> leg.surroundings().spread()).toList());
     assertEquals(Provenance.READ, journey.legs().get(0).source().provenance());
     assertEquals(Provenance.ASSUMED, journey.legs().get(1).source().provenance());
@@ -252,7 +253,9 @@ class ScenarioReaderTest {
             "container: bedding, damp paper towel 4 mm (assumed)",
             "container: position, in the middle, on the floor (assumed)",
             "leg: wind, still air (rule of ISO 6946, assumed to hold)",
-            "leg: spread, 3 K (assumed)")) {
+            "leg: spread, 3 K (assumed)",
+            "leg: stowed, alone (assumed)",
+            "place: spread, 1 K (assumed for recorded weather)")) {
       assertTrue(assumptions.contains("Preset, " + preset + "."), preset);
     }
     for (String source :

@@ -19,6 +19,7 @@ import stenotherm.ambient.DiurnalShape;
 import stenotherm.ambient.Situations;
 import stenotherm.ambient.SolAir;
 import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
 import stenotherm.animal.Animals;
@@ -29,6 +30,7 @@ import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
+import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Contact;
 import stenotherm.journey.Journey;
 import stenotherm.journey.JourneyTemplate;
@@ -451,6 +453,7 @@ class WholeScenarioTest {
   void airThatFollowsLateAndWarmer() {
     Surroundings road = leg(2).surroundings();
     assertEquals(Orientation.X_MIN_UP, road.orientation());
+    assertEquals(Stowage.AMONG_OTHERS, road.stowage());
     assertEquals(Lengths.fromFeet(8000), road.altitude(), 1e-9);
     Range pass = new Range(kelvin(2), kelvin(12));
     TimeFunction outdoors =
@@ -462,7 +465,7 @@ class WholeScenarioTest {
     assertEquals(
         Situations.HUB.rule().course(outdoors, new Range(0, end)).at(0),
         leg(3).surroundings().ambient().at(11 * HOUR));
-    assertEquals(4, leg(3).surroundings().spread());
+    assertEquals(AmbientSpread.ofItsOwn(4), leg(3).surroundings().spread());
   }
 
   @Test
@@ -518,12 +521,59 @@ class WholeScenarioTest {
         firstLeg(
             "ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s", "ambient: Aircraft Hold");
     Surroundings surroundings = hold.surroundings();
-    assertEquals(Situations.AIRCRAFT_HOLD.spread(), surroundings.spread());
+    assertEquals(AmbientSpread.ofItsOwn(Situations.AIRCRAFT_HOLD.spread()), surroundings.spread());
+    assertEquals(Stowage.AMONG_OTHERS, surroundings.stowage());
     assertEquals(Situations.AIRCRAFT_HOLD.altitude(), surroundings.altitude(), 0.5);
     assertEquals(Situations.AIRCRAFT_HOLD.source(), hold.source());
     Leg van = firstLeg("ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s", "ambient: van");
-    assertEquals(Situations.VAN.spread() + 2, van.surroundings().spread());
+    assertEquals(new AmbientSpread(Situations.VAN.spread(), 2), van.surroundings().spread());
+    assertEquals(Stowage.ALONE, van.surroundings().stowage());
     assertEquals(Times.fromMinutes(45), van.duration());
+  }
+
+  @Test
+  void aLegsSpreadIsSharedOutBetweenItsAirAndTheWeather() {
+    String outdoors = "ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s";
+    assertEquals(
+        new AmbientSpread(0, 3),
+        firstLeg(outdoors, "ambient: outdoors, spread: 3 K").surroundings().spread());
+    assertEquals(
+        new AmbientSpread(2, 1),
+        firstLeg(outdoors, "ambient: van, spread: 3 K").surroundings().spread());
+    assertEquals(
+        AmbientSpread.ofItsOwn(2),
+        leg(4).surroundings().spread(),
+        "readings are not the weather of the place");
+    assertEquals(new AmbientSpread(0, 2), leg(5).surroundings().spread(), "a low and high are");
+    // the place says 4 K
+    assertEquals(
+        new AmbientSpread(0, 4),
+        read(ScenarioFiles.JOURNEY.replace("ambient: 64 to 86 °F", "ambient: outdoors"))
+            .journey()
+            .legs()
+            .get(5)
+            .surroundings()
+            .spread());
+  }
+
+  @Test
+  void aParcelIsStowedAsTheFileSaysElseAsIsUsual() {
+    String outdoors = "ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s";
+    assertEquals(Stowage.ALONE, leg(0).surroundings().stowage());
+    assertEquals(Stowage.AMONG_OTHERS, leg(3).surroundings().stowage());
+    assertEquals(
+        Stowage.AMONG_OTHERS,
+        firstLeg(outdoors, "ambient: van, stowed: among others").surroundings().stowage());
+    assertEquals(
+        Stowage.ALONE,
+        firstLeg(outdoors, "ambient: trailer on the road, stowed: alone").surroundings().stowage());
+    assertTrue(
+        read(ScenarioFiles.SHORT).assumptions().stream()
+            .anyMatch(each -> each.contains(Stowage.SOURCE.text())));
+    assertFalse(
+        read(ScenarioFiles.GOOD).assumptions().stream()
+            .anyMatch(each -> each.contains(Stowage.SOURCE.text())),
+        "nothing piled");
   }
 
   @Test
