@@ -93,6 +93,24 @@ public final class Ambient {
     return new CoveredFunction(new LaggedFunction(outdoors, times, offset, lag), times);
   }
 
+  /**
+   * What a parcel meets that lies among others, which have come with it: lag dy/dt = air - y,
+   * beginning at a temperature of its own. Exact for air that is linear between breakpoints.
+   *
+   * @param air temperature of the air around the pile [K against s]
+   * @param times from when to when the result is needed [s]
+   * @param start temperature at the beginning [K]
+   * @param lag time constant [s], above 0 and up to 7 days
+   * @return the function; at other times it throws {@link InvalidInputException}
+   * @throws InvalidInputException if a value is out of its range, or the temperature of the air is
+   *     not known
+   */
+  public static TimeFunction lagging(TimeFunction air, Range times, double start, double lag) {
+    checkFollowing(0, lag);
+    checked("temperature that the pile begins at", start);
+    return new CoveredFunction(new LaggedFunction(air, times, 0, lag, start), times);
+  }
+
   static void checkFollowing(double offset, double lag) {
     Checks.within(
         "offset of the ambient temperature",

@@ -26,7 +26,17 @@ final class LaggedFunction implements TimeFunction {
   private final double[] beforeNext;
   private final double[] lagged;
 
+  /** Begins at the input. */
   LaggedFunction(TimeFunction input, Range times, double offset, double lag) {
+    this(input, times, offset, lag, input.at(times.low()));
+  }
+
+  /**
+   * Begins at a value of its own.
+   *
+   * @param start lagged value at the beginning, without the offset
+   */
+  LaggedFunction(TimeFunction input, Range times, double offset, double lag, double start) {
     Checks.interval(times.low(), times.high());
     this.input = input;
     this.offset = offset;
@@ -35,7 +45,7 @@ final class LaggedFunction implements TimeFunction {
     this.after = new double[knots.length];
     this.beforeNext = new double[knots.length];
     this.lagged = new double[knots.length];
-    lagged[0] = input.at(knots[0]);
+    lagged[0] = start;
     for (int knot = 0; knot < knots.length; knot++) {
       after[knot] = input.at(knots[knot]);
       if (knot + 1 < knots.length) {
@@ -101,8 +111,28 @@ final class LaggedFunction implements TimeFunction {
         : Arrays.stream(knots).filter(knot -> knot > from && knot < to).toArray();
   }
 
+  /** The trapezoids between knots, as the lagged value is taken as linear there. */
+  @Override
+  public double mean(double from, double to) {
+    if (lag == 0) {
+      return offset + input.mean(from, to);
+    }
+    Checks.interval(from, to);
+    double integral = 0;
+    double left = from;
+    double leftValue = at(from);
+    for (int knot = knotBefore(from) + 1; left < to; knot++) {
+      double right = knot < knots.length ? Math.min(to, knots[knot]) : to;
+      double rightValue = at(right);
+      integral += (right - left) * (leftValue + rightValue) / 2;
+      left = right;
+      leftValue = rightValue;
+    }
+    return integral / (to - from);
+  }
+
   @Override
   public boolean isConstant() {
-    return input.isConstant();
+    return input.isConstant() && lagged[0] == after[0];
   }
 }

@@ -20,11 +20,11 @@ public enum Stowage {
   public static final Source SOURCE =
       Source.assumed(
           "a pile of parcels conducts as a slab of 0.08 W/(m K), 150 kg/m3 and 1400 J/(kg K); a"
-              + " parcel lies 0 to 0.4 m deep in it; the lag of a depth d with diffusivity a is 4"
+              + " parcel lies 0 to 0.4 m deep in a cube that parcels fill evenly; the lag of a depth d with diffusivity a is 4"
               + " d2/(pi2 a), the slowest time constant of a layer so thick with nothing behind it:"
               + " 3 h at 0.1 m, 12 h at 0.2 m, 47 h at 0.4 m");
 
-  /** Depth of the deepest parcel [m]. In a cube of 1.5 m nine in ten lie less deep. */
+  /** Depth of the deepest parcel [m]: in the middle of a cube of 0.8 m, assumed. */
   private static final double DEEPEST = 0.4;
 
   /** Heat conductivity of a pile: paper, plastics and the air in and between cartons [W/(m K)]. */
@@ -65,6 +65,19 @@ public enum Stowage {
     Checks.within("depth in the pile", depth, DEPTHS, "", "1 is as deep as parcels come.");
     double layer = depth * deepest;
     return 4 * layer * layer / (Math.PI * Math.PI * DIFFUSIVITY);
+  }
+
+  /**
+   * Returns how deep parcels lie that fill a cube evenly: the depth that a share of them does not
+   * reach.
+   *
+   * @param share share of the parcels that lie less deep, 0 to 1
+   * @return the depth, 0 at the outside of the cube, 1 in its middle
+   * @throws stenotherm.base.InvalidInputException if the share is not within 0 to 1
+   */
+  public static double depth(double share) {
+    Checks.within("share of parcels", share, DEPTHS, "", "0.5 is the middle case.");
+    return 1 - StrictMath.cbrt(1 - share);
   }
 
   /**

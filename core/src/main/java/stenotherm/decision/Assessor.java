@@ -170,7 +170,7 @@ public final class Assessor {
         case WARMER_STRENGTH -> !parcel.warmers().isEmpty();
         case SOLAR_ABSORPTANCE ->
             journey.legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
-        case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, AMBIENT, LEAKAGE -> true;
+        case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, AMBIENT, LEAKAGE, STOWAGE -> true;
       };
     }
 

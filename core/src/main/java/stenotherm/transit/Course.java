@@ -57,8 +57,10 @@ final class Course {
         body.varying().stream()
             .map(block -> body.isAir(block) ? null : solids.get(block))
             .toArray(Material[]::new);
+    List<MetAir> met = MetAir.of(journey, variation);
     for (Leg leg : journey.legs()) {
-      outside.add(new Outside(leg, outside.size(), body.ports(), body.parts(), variation));
+      outside.add(
+          new Outside(leg, met.get(outside.size()), body.ports(), body.parts(), variation));
     }
     this.powers = parcel.warmers().stream().map(PlacedWarmer::power).toList();
     this.strengths =

@@ -21,8 +21,16 @@ public enum Factor {
   AMBIENT("ambient temperature"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
   SOLAR_ABSORPTANCE("solar absorptance"),
-  /** Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}. */
-  LEAKAGE("leaking seams");
+  /**
+   * Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}. Nominal
+   * is none, and so is everything below.
+   */
+  LEAKAGE("leaking seams"),
+  /**
+   * How deep a parcel lies where it lies among others: from the outside of the pile to its middle,
+   * see {@link stenotherm.ambient.Stowage#depth}. There is nothing beyond the ends.
+   */
+  STOWAGE("depth among other parcels");
 
   /** What leaking seams add to the conductivity of all wall layers [-]; 0 is nominal. */
   public static final Range LEAKAGES = new Range(0, 0.22);

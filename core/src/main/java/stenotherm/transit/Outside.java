@@ -22,9 +22,9 @@ final class Outside {
   private static final int SUNLIT_PASSES = 3;
 
   private final Surroundings surroundings;
+  private final MetAir air;
   private final double filmFactor;
   private final double absorptance;
-  private final double shift;
   private final Meeting[] meetings;
   private final double[] coefficients;
 
@@ -42,11 +42,12 @@ final class Outside {
   /**
    * What a leg has outside.
    *
-   * @param position the leg's in the journey
+   * @param air the temperature that the parcel meets
    */
   Outside(
-      Leg leg, int position, List<Port.BoundaryPort> ports, FaceParts parts, Variation variation) {
+      Leg leg, MetAir air, List<Port.BoundaryPort> ports, FaceParts parts, Variation variation) {
     this.surroundings = leg.surroundings();
+    this.air = air;
     this.filmFactor = Factor.FILM_FACTORS.at(variation.of(Factor.SURFACE_FILM), 1);
     Sunshine sunshine = surroundings.sunshine();
     this.absorptance =
@@ -54,9 +55,6 @@ final class Outside {
             .absorptance()
             .range()
             .at(variation.of(Factor.SOLAR_ABSORPTANCE), sunshine.absorptance().nominal());
-    this.shift =
-        variation.of(Factor.AMBIENT) * surroundings.spread().total()
-            + variation.offset(position, leg.place().name());
     this.coefficients = new double[ports.size()];
     this.meetings =
         ports.stream()
@@ -119,8 +117,8 @@ final class Outside {
   /** Mean temperature of the air [K]. Each pass through a journey asks for the same intervals. */
   double meanAmbient(double from, double to) {
     return meanAmbients.computeIfAbsent(
-            new Range(from, to), span -> surroundings.ambient().mean(span.low(), span.high()))
-        + shift;
+            new Range(from, to), span -> air.course().mean(span.low(), span.high()))
+        + air.shift();
   }
 
   /** Tells whether a boundary meets nothing but the air. */
@@ -133,7 +131,7 @@ final class Outside {
   /** Surface coefficients at one time, for the surface temperatures then [W/(m2 K)]. */
   double[] coefficients(double[] surface, double time) {
     for (int port = 0; port < meetings.length; port++) {
-      double ambient = surroundings.ambient().at(time) + shift;
+      double ambient = air.course().at(time) + air.shift();
       coefficients[port] = coefficient(meetings[port], surface[port], ambient, 0);
     }
     return coefficients.clone();
@@ -168,12 +166,12 @@ final class Outside {
    * takes the limit from earlier times.
    */
   void inputs(double time, boolean before, double[] into) {
-    double ambient = value(surroundings.ambient(), time, before) + shift;
+    double ambient = value(air.course(), time, before) + air.shift();
     for (int port = 0; port < meetings.length; port++) {
       Meeting meeting = meetings[port];
       into[port] = ambient;
       if (meeting.contact() instanceof Contact.Neighbour neighbour) {
-        into[port] = value(neighbour.temperature(), time, before) + shift;
+        into[port] = value(neighbour.temperature(), time, before) + air.shift();
       } else if (meeting.hasFilm() && (meeting.sun() != null || meeting.skyLoss() > 0)) {
         double sun = meeting.sun() == null ? 0 : value(meeting.sun(), time, before);
         into[port] += SolAir.rise(absorptance * sun, meeting.skyLoss(), coefficients[port]);
@@ -188,7 +186,7 @@ final class Outside {
   /** Everything outside that varies in time. */
   List<TimeFunction> courses() {
     List<TimeFunction> all = new ArrayList<>();
-    all.add(surroundings.ambient());
+    all.add(air.course());
     for (Meeting meeting : meetings) {
       if (meeting.sun() != null) {
         all.add(meeting.sun());
