@@ -1,29 +1,29 @@
 package stenotherm.decision;
 
+import stenotherm.study.Odds;
+
 /**
- * A verdict in a few words: from the margin at the worse end of the range, less the estimated
- * errors of the grid and of the reduction to a few modes.
+ * A verdict in a few words: by the lower end of the interval of the odds that every animal stays
+ * within what it tolerates until the planned opening.
  *
  * <p>Experimental. Thread-safe.
  */
 public enum Level {
-  /** The alarm band is left: negative margin. */
-  OUTSIDE("do not send it like this"),
-  /** The alarm band holds, with less than {@link #TIGHT_BELOW} left. */
-  TIGHT("too tight to rely on"),
-  /** The alarm band holds with at least {@link #TIGHT_BELOW} left. */
-  INSIDE("inside the alarm band on these assumptions");
-
-  /**
-   * Margins below this are tight [K]: what a worse spot in the parcel or an hour outdoors can take;
-   * assumed.
-   */
-  public static final double TIGHT_BELOW = 2;
+  /** 19 of 20 journeys or more. */
+  HOLDS("holds", 0.95),
+  /** 4 of 5 or more. */
+  LIKELY("likely holds", 0.8),
+  /** Every other one or more. */
+  GAMBLE("a gamble", 0.5),
+  /** Fewer. */
+  DO_NOT("do not send it like this", 0);
 
   private final String words;
+  private final double least;
 
-  Level(String words) {
+  Level(String words, double least) {
     this.words = words;
+    this.least = least;
   }
 
   /**
@@ -35,10 +35,28 @@ public enum Level {
     return words;
   }
 
-  static Level of(double margin) {
-    if (margin < 0) {
-      return OUTSIDE;
+  /**
+   * Returns the odds from which on it applies.
+   *
+   * @return share of journeys [-]
+   */
+  public double least() {
+    return least;
+  }
+
+  /**
+   * Finds the level of some odds.
+   *
+   * @param odds the odds; the lower end of their interval counts
+   * @param highest the highest level that may be given
+   * @return the level
+   */
+  public static Level of(Odds odds, Level highest) {
+    for (Level level : values()) {
+      if (odds.low() >= level.least && level.compareTo(highest) >= 0) {
+        return level;
+      }
     }
-    return margin < TIGHT_BELOW ? TIGHT : INSIDE;
+    return DO_NOT;
   }
 }

@@ -1,58 +1,30 @@
 package stenotherm.decision;
 
-import java.util.Collections;
-import java.util.Comparator;
-import java.util.List;
-import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
+import stenotherm.animal.Tolerance;
+import stenotherm.base.Range;
 import stenotherm.parcel.Container;
+import stenotherm.study.JourneyStudy;
 import stenotherm.transit.TransitResult;
 
 /**
- * How far an animal stays from an end of its alarm band.
+ * How far an animal stays from an end of its alarm band: its mean temperature, averaged over time
+ * as its {@link Tolerance#averaging} says.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param side which end
  * @param cup name of the cup
  * @param kelvin distance at the tightest moment [K], negative if the end was passed
- * @param temperature temperature of the animal's coldest or hottest part then [K]
+ * @param temperature running mean of the animal's temperature then [K]
  * @param time the tightest moment, since sealing [s]
  */
 public record Margin(Side side, String cup, double kelvin, double temperature, double time) {
-  /** The smallest margin that any of several runs leaves on one side, up to a time. */
-  static Margin worst(List<TransitResult> runs, Side side, double until) {
-    return Collections.min(each(runs, side, until), Comparator.comparingDouble(Margin::kelvin));
-  }
-
-  /** The largest of the margins that several runs leave on one side, up to a time. */
-  static Margin best(List<TransitResult> runs, Side side, double until) {
-    return Collections.max(each(runs, side, until), Comparator.comparingDouble(Margin::kelvin));
-  }
-
-  private static List<Margin> each(List<TransitResult> runs, Side side, double until) {
-    return runs.stream().map(run -> smallest(run, side, until)).toList();
-  }
-
   /** The smallest margin over all cups on one side, up to a time. */
   static Margin smallest(TransitResult result, Side side, double until) {
     Margin smallest = null;
     for (Container cup : result.parcel().occupied()) {
-      Exposure exposure = result.exposure(cup.name(), until);
-      Margin margin =
-          side == Side.COLD
-              ? new Margin(
-                  side,
-                  cup.name(),
-                  exposure.coldMargin(Limit.ALARM),
-                  exposure.coldest().temperature(),
-                  exposure.coldest().time())
-              : new Margin(
-                  side,
-                  cup.name(),
-                  exposure.hotMargin(Limit.ALARM),
-                  exposure.hottest().temperature(),
-                  exposure.hottest().time());
+      Margin margin = of(result, cup.name(), side, until);
       if (smallest == null || margin.kelvin() < smallest.kelvin()) {
         smallest = margin;
       }
@@ -61,5 +33,38 @@ public record Margin(Side side, String cup, double kelvin, double temperature, d
       throw new IllegalStateException("a parcel has at least one cup");
     }
     return smallest;
+  }
+
+  /**
+   * Finds the margin of one animal.
+   *
+   * @param result the run
+   * @param cup name of its cup
+   * @param side which end
+   * @param until last time that counts, since sealing [s]
+   * @return the smallest margin up to then
+   * @throws stenotherm.base.InvalidInputException if there is no such cup
+   */
+  public static Margin of(TransitResult result, String cup, Side side, double until) {
+    Tolerance tolerance =
+        result.parcel().occupied().stream()
+            .filter(each -> each.name().equals(cup))
+            .findFirst()
+            .flatMap(Container::occupant)
+            .orElseThrow()
+            .animal()
+            .tolerance();
+    Range alarm = tolerance.band(Limit.ALARM).range();
+    double[] times = result.times();
+    double[] means = JourneyStudy.runningMeans(times, result.mean(cup), tolerance.averaging());
+    int tightest = 0;
+    for (int row = 1; row < times.length && times[row] <= until; row++) {
+      boolean tighter =
+          side == Side.COLD ? means[row] < means[tightest] : means[row] > means[tightest];
+      tightest = tighter ? row : tightest;
+    }
+    double temperature = means[tightest];
+    double kelvin = side == Side.COLD ? temperature - alarm.low() : alarm.high() - temperature;
+    return new Margin(side, cup, kelvin, temperature, times[tightest]);
   }
 }

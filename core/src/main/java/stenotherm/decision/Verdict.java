@@ -1,21 +1,24 @@
 package stenotherm.decision;
 
 import java.util.List;
+import stenotherm.study.Odds;
 
 /**
- * A verdict: which side is tightest, how much is left and when, with its range. Never a permission.
+ * The verdict on a packing.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param level the level at the worse end of the range
- * @param tightest the margin at the worse end, on the tighter side
- * @param nominal the nominal margin on that side [K]
- * @param best the margin on that side at the other end of the range [K]
- * @param cautions what must be said beside it
+ * @param level the verdict in a few words
+ * @param within odds that every animal stays within what it tolerates until the planned opening
+ * @param side the side on which it fails more often, or comes closer to it
+ * @param tightest when the middle case is tightest on that side, since sealing [s]
+ * @param highest the highest level open to this packing: the second one with a warmer, whose need
+ *     of air is not computed
+ * @param cautions what to know beside it
  */
 public record Verdict(
-    Level level, Margin tightest, double nominal, double best, List<String> cautions) {
-  /** What comes before any calculation. */
+    Level level, Odds within, Side side, double tightest, Level highest, List<String> cautions) {
+  /** What every verdict defers to. */
   public static final String DEFER =
       "A calculation on stated assumptions, not a permission: carrier rules, the IATA Live Animals Regulations,"
           + " local law and a veterinarian come first.";

@@ -267,11 +267,11 @@ public final class ReducedModel {
   }
 
   /**
-   * Makes a smaller model of the same body for runs like some that were seen: it spans the strongest
-   * principal directions of their states. It gives means and points to some millikelvins where
-   * inputs and coefficients are like those of these runs, finds configurations tens of times faster,
-   * and has no extremes, no error estimates and no cells. How far it lies from this model is for the
-   * caller to measure on runs of both.
+   * Makes a smaller model of the same body for runs like some that were seen: it spans the
+   * strongest principal directions of their states. It gives means and points to some millikelvins
+   * where inputs and coefficients are like those of these runs, finds configurations tens of times
+   * faster, and has no extremes, no error estimates and no cells. How far it lies from this model
+   * is for the caller to measure on runs of both.
    *
    * @param states states met on these runs, see {@link ModalEngine#coordinates}
    * @param outputs outputs of this model that it is to have, none of them an extreme

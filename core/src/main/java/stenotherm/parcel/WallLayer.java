@@ -34,8 +34,7 @@ public record WallLayer(Material material, double thickness) {
 
   /** The layer with a multiple of its conductivity. */
   WallLayer conducting(double factor) {
-    return new WallLayer(
-        material.withConductivity(factor * material.conductivity()), thickness);
+    return new WallLayer(material.withConductivity(factor * material.conductivity()), thickness);
   }
 
   /** The layer at a position in its range of conductivity. */

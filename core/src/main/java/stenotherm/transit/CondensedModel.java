@@ -1,14 +1,12 @@
 package stenotherm.transit;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
-import stenotherm.conduction.Probe;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 
@@ -16,9 +14,9 @@ import stenotherm.parcel.Container;
  * A packing on one journey, made ready for thousands of runs that differ in what is uncertain. It
  * reads the mean temperature of each animal and nothing else. A run takes a few milliseconds.
  *
- * <p>It spans the strongest principal directions of the states that a {@link ParcelModel} meets on a
- * few runs. {@link #error} tells how far it lies from that model on others. Where something melts,
- * each run steps every cell and takes seconds.
+ * <p>It spans the strongest principal directions of the states that a {@link ParcelModel} meets on
+ * a few runs. {@link #error} tells how far it lies from that model on others. Where something
+ * melts, each run steps every cell and takes seconds.
  *
  * <p>Experimental. Immutable, thus thread-safe: a run has the same bits on any thread, whatever ran
  * before.

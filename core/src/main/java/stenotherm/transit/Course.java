@@ -59,8 +59,7 @@ final class Course {
             .toArray(Material[]::new);
     List<MetAir> met = MetAir.of(journey, variation);
     for (Leg leg : journey.legs()) {
-      outside.add(
-          new Outside(leg, met.get(outside.size()), body.ports(), body.parts(), variation));
+      outside.add(new Outside(leg, met.get(outside.size()), body.ports(), body.parts(), variation));
     }
     this.powers = parcel.warmers().stream().map(PlacedWarmer::power).toList();
     this.strengths =

@@ -1,7 +1,10 @@
 package stenotherm.transit;
 
+import stenotherm.ambient.Stowage;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
 
 /**
  * The uncertain quantities of a transit.
@@ -22,8 +25,8 @@ public enum Factor {
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
   SOLAR_ABSORPTANCE("solar absorptance"),
   /**
-   * Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}. Nominal
-   * is none, and so is everything below.
+   * Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}.
+   * Nominal is none, and so is everything below.
    */
   LEAKAGE("leaking seams"),
   /**
@@ -53,6 +56,25 @@ public enum Factor {
 
   Factor(String words) {
     this.words = words;
+  }
+
+  /**
+   * Tells whether a packing on a journey depends on this quantity.
+   *
+   * @param parcel the packing
+   * @param journey the journey
+   * @return false if it changes nothing
+   */
+  public boolean matters(Parcel parcel, Journey journey) {
+    return switch (this) {
+      case WARMER_STRENGTH -> !parcel.warmers().isEmpty();
+      case SOLAR_ABSORPTANCE ->
+          journey.legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
+      case STOWAGE ->
+          journey.legs().stream()
+              .anyMatch(leg -> leg.surroundings().stowage() == Stowage.AMONG_OTHERS);
+      case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, AMBIENT, LEAKAGE -> true;
+    };
   }
 
   /**

@@ -456,8 +456,13 @@ public final class ParcelModel {
         .toList();
   }
 
-  /** The times at which a run through a journey stores values [s]. */
-  double[] storedTimes(Journey journey) {
+  /**
+   * Returns the times at which a run through a journey stores values.
+   *
+   * @param journey the journey
+   * @return multiples of the settings' interval and the end of each leg, ascending from 0 [s]
+   */
+  public double[] storedTimes(Journey journey) {
     TreeSet<Double> times = new TreeSet<>();
     times.add(0.0);
     for (int leg = 0; leg < journey.legs().size(); leg++) {
@@ -465,6 +470,19 @@ public final class ParcelModel {
     }
     Course.addMultiples(times, interval, 0, journey.duration());
     return times.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /**
+   * The same model with coefficients taken anew more often: nine times instead of twice after a
+   * leg's beginning. The difference of two runs tells what holding them does.
+   *
+   * @return the model; this one if every cell is stepped
+   */
+  public ParcelModel settlingFinely() {
+    return reduced == null
+        ? this
+        : new ParcelModel(
+            body, inOneAir, cells, interval, stepping, reduced.settlingFinely(), reduction);
   }
 
   /** The same model, stages of a run sharing coefficients up to another distance of these. */

@@ -50,6 +50,11 @@ final class ReducedParcel {
    */
   private static final List<Double> SETTLING = List.of(3600.0, 4 * 3600.0);
 
+  /** The same where the effect of holding coefficients is to be measured [s]. */
+  private static final List<Double> SETTLING_FINELY =
+      List.of(
+          900.0, 1800.0, 3600.0, 5400.0, 7200.0, 3 * 3600.0, 4 * 3600.0, 6 * 3600.0, 9 * 3600.0);
+
   private static final double HALF_AS_LONG_AGAIN = 1.5;
 
   /**
@@ -66,6 +71,7 @@ final class ReducedParcel {
   private final double[] reference;
   private final List<Schedule.Setting> atHand;
   private final double shared;
+  private final List<Double> settling;
 
   /**
    * Starts from a model.
@@ -75,7 +81,7 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
-    this(body, model, reference, atHand, SHARED);
+    this(body, model, reference, atHand, SHARED, SETTLING);
   }
 
   private ReducedParcel(
@@ -83,12 +89,14 @@ final class ReducedParcel {
       ReducedModel model,
       double[] reference,
       List<Schedule.Setting> atHand,
-      double shared) {
+      double shared,
+      List<Double> settling) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
     this.atHand = List.copyOf(atHand);
     this.shared = shared;
+    this.settling = settling;
   }
 
   ReducedModel model() {
@@ -105,12 +113,17 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others, shared);
+    return new ReducedParcel(body, model, reference, others, shared, settling);
   }
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
-    return new ReducedParcel(body, model, reference, atHand, distance);
+    return new ReducedParcel(body, model, reference, atHand, distance, settling);
+  }
+
+  /** The same model, coefficients taken anew more often. */
+  ReducedParcel settlingFinely() {
+    return new ReducedParcel(body, model, reference, atHand, shared, SETTLING_FINELY);
   }
 
   /** The modes under coefficients. */
@@ -146,12 +159,12 @@ final class ReducedParcel {
   }
 
   /** A leg has other coefficients while the parcel settles, and so has a delay. */
-  private static Set<Double> splits(Course course, int leg) {
+  private Set<Double> splits(Course course, int leg) {
     double from = course.journey().start(leg);
     double planned = course.plannedEnd(leg);
     Set<Double> splits = new HashSet<>();
     splits.add(planned);
-    for (double after : SETTLING) {
+    for (double after : settling) {
       if (planned - from >= HALF_AS_LONG_AGAIN * after) {
         splits.add(from + after);
       }
@@ -301,7 +314,8 @@ final class ReducedParcel {
   /** A smaller model for runs like those whose states are given, with the same settings at hand. */
   ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
     ReducedModel small = model.condensed(states, outputs, modes);
-    ReducedParcel condensed = new ReducedParcel(body, small, reference, List.of(), shared);
+    ReducedParcel condensed =
+        new ReducedParcel(body, small, reference, List.of(), shared, settling);
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())

@@ -351,6 +351,16 @@ public final class TransitResult {
   }
 
   /**
+   * Returns the estimated error of the reduction in an animal's mean temperature.
+   *
+   * @param cup name of the cup
+   * @return the estimate of {@link Reduction#errors} [K]; 0 if the full solver ran
+   */
+  public double reductionErrorOfMean(String cup) {
+    return reductionError(MEAN, cup);
+  }
+
+  /**
    * Returns the estimated error of the reduction in an animal's coldest temperature.
    *
    * @param cup name of the cup

@@ -32,7 +32,7 @@ public record Variation(
     Map<String, Double> places,
     Map<Integer, Double> legs) {
   /** The farthest position from nominal. */
-  public static final double MOST = 3;
+  public static final double MOST = 5;
 
   /** Possible offsets [K]. */
   private static final Range OFFSETS = new Range(-100, 100);

@@ -32,7 +32,7 @@ import stenotherm.transit.TransitSettings;
  */
 public final class Comparison {
   /** The part of the work that is not the search for delays. */
-  private static final double ASSESSMENT_SHARE = 0.8;
+  private static final double ASSESSMENT_SHARE = 0.9;
 
   private final Scenario scenario;
   private final TransitSettings settings;
@@ -144,22 +144,28 @@ public final class Comparison {
     AssessmentSettings how = new AssessmentSettings(settings, scenario.longestHold());
     Assessor assessor = new Assessor(parcel, scenario.journey(), how);
     Assessment assessment =
-        assessor.assess((done, total) -> report(job, ASSESSMENT_SHARE * done / (total + 1)));
+        assessor.assess((done, total) -> report(job, ASSESSMENT_SHARE * done / total));
     TransitResult planned = untilOpening(assessor);
     report(job, ASSESSMENT_SHARE);
     List<DelayMargin> legDelays = new ArrayList<>();
-    if (!assessment.delay().isAlreadyOutside()) {
-      int legs = scenario.journey().legs().size();
-      for (int leg = 0; leg < legs; leg++) {
-        legDelays.add(assessor.delayOf(assessment, leg));
-        double share = (1 - ASSESSMENT_SHARE) * (leg + 1) / legs;
-        if (report(job, ASSESSMENT_SHARE + share) == ProgressListener.Signal.STOP) {
-          throw new CancellationException("stopped");
-        }
+    int legs = scenario.journey().legs().size();
+    for (int leg = 0; leg < legs && !isOutside(legDelays); leg++) {
+      legDelays.add(assessor.delayOf(leg));
+      double share = (1 - ASSESSMENT_SHARE) * (leg + 1) / legs;
+      if (report(job, ASSESSMENT_SHARE + share) == ProgressListener.Signal.STOP) {
+        throw new CancellationException("stopped");
       }
+    }
+    if (isOutside(legDelays)) {
+      legDelays.clear();
     }
     report(job, 1);
     return new Judged(parcel, packed.stripped(), assessment, planned, legDelays);
+  }
+
+  /** Whether not even the planned journey keeps the animals within what they tolerate. */
+  private static boolean isOutside(List<DelayMargin> delays) {
+    return !delays.isEmpty() && delays.get(0).isAlreadyOutside();
   }
 
   /** Fields and heat of the assessment's own runs reach into the hold. */

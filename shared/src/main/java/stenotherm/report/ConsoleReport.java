@@ -36,6 +36,7 @@ final class ConsoleReport {
     out.println();
     println(verdicts.headline(rows));
     verdicts.warmerEffects(rows).forEach(this::println);
+    print(tables.odds());
     print(tables.temperatures());
     print(tables.margins());
     tables.animals().ifPresent(this::print);
@@ -43,7 +44,7 @@ final class ConsoleReport {
     tables.legDelays().ifPresent(this::print);
     out.println();
     for (Judged row : rows) {
-      println(row.label() + ": " + row.assessment().verdict().level().words() + ".");
+      println(row.label() + ": " + row.verdict().level().words() + ".");
       println("  " + verdicts.sentence(row.assessment()));
       verdicts.costliest(row).ifPresent(sentence -> println("  " + sentence));
     }

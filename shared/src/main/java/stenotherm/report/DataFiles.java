@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import stenotherm.base.Face;
-import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.DelayMargin;
@@ -23,6 +22,9 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
+import stenotherm.study.Share;
+import stenotherm.study.StudyResult;
 import stenotherm.transit.LegCoefficients;
 import stenotherm.transit.TransitResult;
 import stenotherm.words.CsvText;
@@ -34,6 +36,9 @@ final class DataFiles {
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT);
 
+  /** Shares of journeys at which margins are told. */
+  private static final double[] QUANTILES = {0.05, 0.25, 0.5, 0.75, 0.95};
+
   private static final ObjectMapper MAPPER =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
@@ -42,7 +47,7 @@ final class DataFiles {
   static byte[] summary(Scenario scenario, List<Judged> rows) {
     ObjectNode root = MAPPER.createObjectNode();
     VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
-    root.put("format", 2);
+    root.put("format", 3);
     root.put("title", scenario.title());
     root.put("headline", verdicts.headline(rows));
     root.put("units_of_sentences", scenario.units().label());
@@ -74,17 +79,43 @@ final class DataFiles {
     row.planned()
         .coefficientChange()
         .ifPresent(change -> node.put("coefficient_change_left", change));
-    for (Side side : Side.values()) {
-      ObjectNode margin = node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin");
-      addSpread(margin, row.held(), MarginSpread.of(assessment, side));
-      addGrid(
-          margin.putObject("grid"),
-          side == Side.COLD ? assessment.coldGrid() : assessment.hotGrid());
-      margin.put("error_K", assessment.error(side));
+    addOdds(node.putObject("odds"), assessment.verdict().within());
+    addOdds(node.putObject("odds_not_too_cold"), assessment.odds().notTooCold());
+    addOdds(node.putObject("odds_not_too_hot"), assessment.odds().notTooHot());
+    addOdds(node.putObject("odds_ranges_half_as_wide_again"), assessment.wider().within());
+    ArrayNode late = node.putArray("odds_by_hours_late");
+    for (int hours = 0; hours <= assessment.odds().longestDelay(); hours++) {
+      addOdds(late.addObject(), assessment.odds().withinUntil(hours));
     }
+    node.put("journeys", assessment.odds().journeys());
+    node.put("tighter_side", assessment.verdict().side().words());
+    node.put("tightest_s", assessment.verdict().tightest());
+    for (Side side : Side.values()) {
+      boolean cold = side == Side.COLD;
+      ObjectNode margin = node.putObject(cold ? "cold_margin" : "hot_margin");
+      addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
+      addMargin(margin.putObject("stress"), row.held(), assessment.stressMargin(side));
+      for (double share : QUANTILES) {
+        margin.put(
+            String.format(Locale.ROOT, "q%02.0f_K", 100 * share),
+            cold ? assessment.odds().coldMargin(share) : assessment.odds().hotMargin(share));
+      }
+      addShares(margin, assessment.odds(), cold);
+    }
+    ObjectNode outside = node.putObject("time_outside_until_opening");
+    for (double share : QUANTILES) {
+      outside.put(
+          String.format(Locale.ROOT, "q%02.0f_s", 100 * share), assessment.odds().outside(share));
+    }
+    ObjectNode error = node.putObject("error_K");
+    error.put("total", assessment.error().total());
+    error.put("grid", assessment.error().grid());
+    error.put("grids_ordered", assessment.error().ordered());
+    error.put("holding_coefficients", assessment.error().holding());
+    error.put("reduction", assessment.error().reduction());
+    error.put("condensation", assessment.error().condensation());
     ArrayNode animals = node.putArray("animals");
     row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));
-    addDelay(node.putObject("delay"), assessment.delay());
     addLegDelays(node.putArray("delay_of_a_single_leg"), row);
     ArrayNode sensitivities = node.putArray("sensitivities");
     for (Sensitivity sensitivity : assessment.sensitivities()) {
@@ -114,10 +145,25 @@ final class DataFiles {
     assessment.verdict().cautions().forEach(cautions::add);
   }
 
-  private static void addSpread(ObjectNode node, Journey journey, MarginSpread spread) {
-    addMargin(node.putObject("nominal"), journey, spread.nominal());
-    addMargin(node.putObject("worst"), journey, spread.worst());
-    addMargin(node.putObject("best"), journey, spread.best());
+  private static void addOdds(ObjectNode node, Odds odds) {
+    node.put("within", odds.within());
+    node.put("low", odds.low());
+    node.put("high", odds.high());
+  }
+
+  private static void addShares(ObjectNode node, StudyResult odds, boolean cold) {
+    odds.shares(cold)
+        .ifPresent(
+            apportioned -> {
+              ArrayNode shares = node.putArray("shares_of_variance");
+              for (Share share : apportioned.shares()) {
+                ObjectNode one = shares.addObject();
+                one.put("of", share.of());
+                one.put("first_order", share.firstOrder());
+                one.put("total", share.total());
+              }
+              node.put("unexplained", apportioned.unexplained());
+            });
   }
 
   private static void addMargin(ObjectNode node, Journey journey, Margin margin) {
@@ -132,10 +178,10 @@ final class DataFiles {
     node.put("cup", cup.name());
     node.put("animal", Judged.animal(cup).name());
     for (Side side : Side.values()) {
-      addSpread(
-          node.putObject(side == Side.COLD ? "cold_margin" : "hot_margin"),
+      addMargin(
+          node.putObject(side == Side.COLD ? "nominal_cold_margin" : "nominal_hot_margin"),
           row.held(),
-          MarginSpread.of(row.assessment(), cup.name(), side));
+          Margin.of(row.assessment().nominal(), cup.name(), side, row.assessment().plannedEnd()));
     }
   }
 
@@ -162,15 +208,6 @@ final class DataFiles {
     values.forEach((name, value) -> node.put(FaceNames.in(name), value));
   }
 
-  private static void addGrid(ObjectNode node, DiscretisationEstimate grid) {
-    node.put("error_K", grid.error());
-    if (Double.isNaN(grid.order())) {
-      node.putNull("order");
-    } else {
-      node.put("order", grid.order());
-    }
-  }
-
   private static void addDelay(ObjectNode node, DelayMargin delay) {
     String kind = delay.isAtLeast() ? "at least" : "until";
     node.put("kind", delay.isAlreadyOutside() ? "already outside" : kind);
@@ -181,7 +218,7 @@ final class DataFiles {
     StringBuilder text =
         new StringBuilder(
             "packing,warmer,cup,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
-                + "animal_hottest_K,cold_end_coldest_K,hot_end_hottest_K,warmer_max_K,"
+                + "animal_hottest_K,animal_q05_K,animal_q50_K,animal_q95_K,warmer_max_K,"
                 + "packs_liquid_fraction\n");
     for (Judged row : rows) {
       for (Container cup : row.parcel().occupied()) {
@@ -197,8 +234,9 @@ final class DataFiles {
     double[] mean = nominal.mean(cup);
     double[] coldest = nominal.coldest(cup);
     double[] hottest = nominal.hottest(cup);
-    double[] worstCold = row.assessment().coldEnd().coldest(cup);
-    double[] worstHot = row.assessment().hotEnd().hottest(cup);
+    double[] low = row.odds().temperatures(cup, 0.05);
+    double[] middle = row.odds().temperatures(cup, 0.5);
+    double[] high = row.odds().temperatures(cup, 0.95);
     double[][] warmers =
         row.parcel().warmers().stream()
             .map(PlacedWarmer::name)
@@ -221,7 +259,7 @@ final class DataFiles {
           journey.legs().get(journey.legAt(times[i])).surroundings().ambient().at(times[i]);
       for (double value :
           new double[] {
-            ambient, mean[i], coldest[i], hottest[i], worstCold[i], worstHot[i],
+            ambient, mean[i], coldest[i], hottest[i], low[i], middle[i], high[i],
           }) {
         text.append(',').append(value);
       }

@@ -5,14 +5,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import stenotherm.base.Face;
 import stenotherm.conduction.HeatLedger;
+import stenotherm.decision.NumericalError;
 import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Verdict;
 import stenotherm.picture.Picture;
 import stenotherm.picture.SectionSheet;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Share;
+import stenotherm.study.StudyResult;
 import stenotherm.transit.LegCoefficients;
 import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
@@ -20,6 +24,9 @@ import stenotherm.words.Markup;
 
 /** The report as one page that works offline and without scripts. */
 final class HtmlReport {
+  /** Shares below this have no line. */
+  private static final double LEAST_SHARE = 0.01;
+
   private static final int WIDTH = 980;
   private static final int SECTIONS_WIDTH = 1100;
 
@@ -98,7 +105,7 @@ final class HtmlReport {
     html.append("<ul>\n");
     for (Judged row : rows) {
       html.append("<li><strong>").append(Markup.escaped(row.label())).append(": ");
-      html.append(Markup.escaped(row.assessment().verdict().level().words())).append(".</strong> ");
+      html.append(Markup.escaped(row.verdict().level().words())).append(".</strong> ");
       html.append(Markup.escaped(verdicts.sentence(row.assessment())));
       verdicts
           .costliest(row)
@@ -127,6 +134,7 @@ final class HtmlReport {
         WIDTH,
         Pictures.marginsHeight(rows),
         "Margins to the alarm band until the planned opening.");
+    table(tables.odds());
     table(tables.temperatures());
     table(tables.margins());
     tables.animals().ifPresent(this::table);
@@ -168,9 +176,8 @@ final class HtmlReport {
         pictures.temperatures(row),
         WIDTH,
         480,
-        "Temperatures of the animal and of the air around the parcel over time, nominal. The"
-            + " shaded band reaches from the coldest to the hottest part of the animal in the worst"
-            + " cases on both sides."
+        "Temperature of the animal and of the air around the parcel over time. In nine of ten"
+            + " journeys the animal's temperature lies within the shaded band at any one time."
             + (inTheSun()
                 ? " Sunshine warms the box above the air temperature that is drawn."
                 : ""));
@@ -186,6 +193,7 @@ final class HtmlReport {
         Pictures.heatHeight(row),
         "Where the heat comes from and where it goes.");
     faces(row);
+    shares(row);
     sensitivities(row);
     if (row.hasWarmer()) {
       html.append("<p><strong>");
@@ -220,7 +228,36 @@ final class HtmlReport {
     return String.format(Locale.ROOT, "%.2f", Math.rint(100 * value) / 100 + 0.0);
   }
 
+  /** What most of the spread of the tighter margin comes from. */
+  private void shares(Judged row) {
+    Optional<StudyResult.Apportioned> apportioned = row.odds().shares(row.isCold());
+    if (apportioned.isEmpty()) {
+      return;
+    }
+    element("h3", "What the spread of the margin comes from");
+    List<List<String>> lines = new ArrayList<>();
+    for (Share share : apportioned.get().shares()) {
+      if (share.total() >= LEAST_SHARE) {
+        lines.add(
+            List.of(share.of(), Words.percent(share.firstOrder()), Words.percent(share.total())));
+      }
+    }
+    table(
+        new TextTable(
+            "Share in the variance of the margin on the "
+                + row.side().words()
+                + ", in %, by a fitted function that leaves "
+                + Words.percent(apportioned.get().unexplained())
+                + " % unexplained; below 1 % left out",
+            List.of("uncertain quantity", "alone", "with what it does together with others"),
+            lines),
+        NUMBER);
+  }
+
   private void sensitivities(Judged row) {
+    if (row.assessment().sensitivities().isEmpty()) {
+      return;
+    }
     element("h3", "What each uncertain quantity does on its own");
     Figures figures = words.figures();
     List<List<String>> lines = new ArrayList<>();
@@ -263,9 +300,13 @@ final class HtmlReport {
           row.label()
               + ": "
               + row.planned().engine()
-              + "; estimated error of grid and reduced model ± "
+              + "; estimated error of an animal's temperature ± "
               + words.errorWithUnit(row)
-              + "; heat balance closes to "
+              + " ("
+              + errorParts(row)
+              + "); "
+              + row.odds().journeys()
+              + " journeys for the odds; heat balance closes to "
               + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
               + " of all heat moved.");
     }
@@ -278,6 +319,18 @@ final class HtmlReport {
     html.append(" and ");
     link(ComparisonReport.HISTORY);
     html.append(" beside this file.</p>\n");
+  }
+
+  private static String errorParts(Judged row) {
+    NumericalError error = row.assessment().error();
+    return String.format(
+        Locale.ROOT,
+        "K: grid %s%.2f, holding coefficients %.2f, modes %.3f, modes for many journeys %.3f",
+        error.ordered() ? "" : "below ",
+        error.grid(),
+        error.holding(),
+        error.reduction(),
+        error.condensation());
   }
 
   private static TextTable coefficients(Judged row) {

@@ -6,9 +6,11 @@ import stenotherm.animal.Animal;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Side;
+import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
+import stenotherm.study.StudyResult;
 import stenotherm.transit.Snapshot;
 import stenotherm.transit.TransitResult;
 
@@ -21,7 +23,8 @@ import stenotherm.transit.TransitResult;
  * @param assessment the judgement
  * @param planned the nominal run until the planned opening
  * @param stripped whether the packing has warmers that were left out
- * @param legDelays how much longer each leg may last; empty if the alarm band is left anyway
+ * @param legDelays how much longer each leg may last in the nominal case; empty if an animal does
+ *     not stay within its band even then
  */
 public record Judged(
     Parcel parcel,
@@ -62,7 +65,7 @@ public record Judged(
 
   /** The cup that is tightest. */
   Container cup() {
-    String name = assessment.verdict().tightest().cup();
+    String name = assessment.nominalMargin(side()).cup();
     return parcel.occupied().stream()
         .filter(cup -> cup.name().equals(name))
         .findFirst()
@@ -74,24 +77,44 @@ public record Judged(
     return cup.occupant().orElseThrow().animal();
   }
 
+  Verdict verdict() {
+    return assessment.verdict();
+  }
+
+  StudyResult odds() {
+    return assessment.odds();
+  }
+
+  /** The side on which it fails more often. */
   Side side() {
-    return assessment.verdict().tightest().side();
+    return verdict().side();
+  }
+
+  boolean isCold() {
+    return side() == Side.COLD;
+  }
+
+  /** A quantile of the margin on that side [K]. */
+  double margin(double share) {
+    return isCold() ? odds().coldMargin(share) : odds().hotMargin(share);
   }
 
   /** The nominal field when the tighter side had least left before the opening. */
   Snapshot tightest() {
-    return side() == Side.COLD ? planned.coldestMoment() : planned.hottestMoment();
+    return isCold() ? planned.coldestMoment() : planned.hottestMoment();
   }
 
-  /** Margin on the tighter side in the worst case [K]. */
-  double worst() {
-    return assessment.verdict().tightest().kelvin();
-  }
-
-  /** The row with the largest margin in the worst case; the first of equals. */
+  /**
+   * The row to take: with the best odds, to a hundredth; of equals the one without a warmer, then
+   * the smallest.
+   */
   static Judged best(List<Judged> rows) {
     return rows.stream()
-        .max(Comparator.comparingDouble(Judged::worst).thenComparingInt(row -> -rows.indexOf(row)))
+        .max(
+            Comparator.comparingLong((Judged row) -> Math.round(100 * row.verdict().within().low()))
+                .thenComparing(row -> !row.hasWarmer())
+                .thenComparingDouble(row -> -row.parcel().outerVolume())
+                .thenComparingInt(row -> -rows.indexOf(row)))
         .orElseThrow();
   }
 }

@@ -13,7 +13,6 @@ import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.decision.Assessment;
-import stenotherm.decision.Margin;
 import stenotherm.decision.Side;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -37,7 +36,6 @@ import stenotherm.picture.ShadedBand;
 import stenotherm.picture.Spot;
 import stenotherm.picture.TemperatureChart;
 import stenotherm.transit.Snapshot;
-import stenotherm.transit.TransitResult;
 import stenotherm.words.Units;
 
 /** The pictures of a report, in the reader's units. */
@@ -62,20 +60,17 @@ final class Pictures {
     MarginChart.Builder chart =
         MarginChart.titled(verdicts.margins(rows))
             .units(words.figures().units())
-            .subtitle("tighter side of each packing; dot: nominal; bar: worst case to best case");
+            .subtitle("tighter side of each packing; dot: middle case; bar: nine of ten journeys");
     for (Judged row : rows) {
-      Assessment assessment = row.assessment();
-      Margin tightest = assessment.verdict().tightest();
-      double nominal = assessment.verdict().nominal();
-      double other = assessment.verdict().best();
+      double middle = row.margin(0.5);
       chart.margin(
           new MarginBar(
               row.label(),
-              nominal,
+              middle,
               new Range(
-                  Math.min(nominal, Math.min(tightest.kelvin(), other)),
-                  Math.max(nominal, Math.max(tightest.kelvin(), other))),
-              tightest.side().words() + ", " + Words.moment(row.held(), tightest.time())));
+                  Math.min(middle, row.margin(Words.ONE_IN_TWENTY)),
+                  Math.max(middle, row.margin(1 - Words.ONE_IN_TWENTY))),
+              row.side().words() + ", " + Words.moment(row.held(), row.verdict().tightest())));
     }
     return chart.build();
   }
@@ -91,43 +86,49 @@ final class Pictures {
     double planned = assessment.plannedEnd();
     double end = Math.min(journey.duration(), planned * (1 + SHOWN_HOLD));
     Tolerance tolerance = Judged.animal(tightestCup).tolerance();
-    Margin tightest = assessment.nominalMargin(row.side());
+    String cup = tightestCup.name();
+    double[] times = row.odds().times();
+    double[] middle = row.odds().temperatures(cup, 0.5);
     TemperatureChart.Builder chart =
         TemperatureChart.titled(row.label() + ": " + verdicts.summary(row))
             .units(words.figures().units())
             .subtitle(
-                "band: coldest to hottest part of "
+                "mean over the body of the "
                     + Judged.animal(tightestCup).name()
                     + " in '"
-                    + tightestCup.name()
-                    + "', worst cases on both sides")
-            .curve(mean(row, tightestCup, end));
-    for (Container cup : row.parcel().occupied()) {
-      if (!cup.equals(tightestCup)) {
-        chart.curve(mean(row, cup, end));
+                    + cup
+                    + "'; band: nine of ten journeys")
+            .curve(curve("animal, middle case", times, middle, end));
+    for (Container other : row.parcel().occupied()) {
+      if (!other.equals(tightestCup)) {
+        chart.curve(
+            curve(
+                "animal in " + other.name() + ", middle case",
+                times,
+                row.odds().temperatures(other.name(), 0.5),
+                end));
       }
     }
-    double[] times = assessment.nominal().times();
     chart.curve(ambient(journey, times, end));
     for (PlacedPack pack : row.parcel().packs()) {
       chart.curve(curve(pack.name(), times, assessment.nominal().mean(pack.name()), end));
     }
-    String cup = tightestCup.name();
+    double tightest = row.verdict().tightest();
     chart
         .uncertainty(
             new ShadedBand(
-                "coldest to hottest part, worst cases",
-                curve("low", assessment.coldEnd().times(), assessment.coldEnd().coldest(cup), end),
-                curve("high", assessment.hotEnd().times(), assessment.hotEnd().hottest(cup), end)))
+                "nine of ten journeys",
+                curve("low", times, row.odds().temperatures(cup, Words.ONE_IN_TWENTY), end),
+                curve("high", times, row.odds().temperatures(cup, 1 - Words.ONE_IN_TWENTY), end)))
         .comfortable(tolerance.band(Limit.COMFORTABLE).range())
         .alarm(tolerance.band(Limit.ALARM).range())
         .marker(
             new Marker(
-                (row.side() == Side.COLD ? "nominal coldest: " : "nominal hottest: ")
-                    + words.temperature(tightest.temperature())
+                (row.isCold() ? "coldest in the middle case: " : "hottest in the middle case: ")
+                    + words.temperature(at(times, middle, tightest))
                     + ", "
-                    + Words.moment(journey, tightest.time()),
-                new Curve.Reading(tightest.time(), tightest.temperature())))
+                    + Words.moment(journey, tightest),
+                new Curve.Reading(tightest, at(times, middle, tightest))))
         .clock(
             time ->
                 end > Times.DAY ? Words.dayAndClock(journey, time) : Words.clock(journey, time));
@@ -139,11 +140,8 @@ final class Pictures {
     return chart.build();
   }
 
-  private static Curve mean(Judged row, Container cup, double end) {
-    boolean several = row.parcel().occupied().size() > 1;
-    String name = several ? "animal in " + cup.name() + ", mean" : "animal, mean";
-    TransitResult nominal = row.assessment().nominal();
-    return curve(name, nominal.times(), nominal.mean(cup.name()), end);
+  private static double at(double[] times, double[] values, double time) {
+    return TimeFunction.table(times, values).at(time);
   }
 
   /** A curve up to an end, which may lie between two stored times. */
@@ -154,7 +152,7 @@ final class Pictures {
     }
     int next = points.size();
     if (next < times.length && next > 0 && times[next - 1] < end) {
-      points.add(new Curve.Reading(end, TimeFunction.table(times, values).at(end)));
+      points.add(new Curve.Reading(end, at(times, values, end)));
     }
     return new Curve(name, points);
   }

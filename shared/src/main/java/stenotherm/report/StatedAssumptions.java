@@ -6,9 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import stenotherm.ambient.Stowage;
 import stenotherm.decision.Level;
 import stenotherm.journey.Leg;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.UnmodelledEffect;
 import stenotherm.transit.Factor;
 import stenotherm.words.Figures;
 
@@ -30,12 +32,38 @@ final class StatedAssumptions {
             Factor.FILM_FACTORS.high(),
             Factor.FILM_SOURCE.text()));
     all.add(
-        "Margins below "
-            + new Figures(scenario.units()).difference(Level.TIGHT_BELOW)
-            + " in the worst case count as tight (assumed).");
+        String.format(
+            Locale.ROOT,
+            "Verdicts go by the lower end of the odds: '%s' from %.0f %% on, '%s' from %.0f %%, '%s' from"
+                + " %.0f %% (assumed).",
+            Level.HOLDS.words(),
+            100 * Level.HOLDS.least(),
+            Level.LIKELY.words(),
+            100 * Level.LIKELY.least(),
+            Level.GAMBLE.words(),
+            100 * Level.GAMBLE.least()));
     all.add(
-        "The worst case takes all uncertain quantities at their worse ends at once, which is"
-            + " cautious.");
+        "An animal's temperature is the mean over its body. Averaged over an hour it is held against"
+            + " the alarm band (assumed), at each moment against the critical limits.");
+    all.add(
+        "A stated range is read as the central 90 % of a normal distribution. Quantities are"
+            + " independent, but the forecast of a place is one for all its legs, and the air of legs"
+            + " shares half of the variance of its own error (assumed).");
+    all.add(
+        "A parcel among others lies anywhere in a cube of them: " + Stowage.SOURCE.text() + ".");
+    all.add("Leaking seams: " + Factor.LEAKAGE_SOURCE.text() + ".");
+    for (UnmodelledEffect effect : UnmodelledEffect.all()) {
+      all.add(
+          "Not computed, counted as uncertain: "
+              + effect.words()
+              + ", "
+              + new Figures(scenario.units()).degrees(effect.kelvin().low())
+              + " to "
+              + new Figures(scenario.units()).difference(effect.kelvin().high())
+              + " warmer, "
+              + effect.source().text()
+              + ".");
+    }
     all.add(
         "Oxygen and humidity inside the parcel, and what they do to animal and warmer, are not"
             + " computed.");

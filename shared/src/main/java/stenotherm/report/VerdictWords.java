@@ -1,20 +1,22 @@
 package stenotherm.report;
 
 import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import stenotherm.animal.Limit;
 import stenotherm.base.Orientation;
-import stenotherm.base.Times;
+import stenotherm.base.Range;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.Level;
-import stenotherm.decision.Margin;
-import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
+import stenotherm.parcel.Container;
+import stenotherm.study.Share;
+import stenotherm.study.StudyResult;
 import stenotherm.words.Figures;
 
 /**
@@ -25,133 +27,173 @@ import stenotherm.words.Figures;
  * @param figures writes numbers in the reader's units
  */
 public record VerdictWords(Figures figures) {
-  /** A change of a margin that is worth a sentence [K]. */
-  private static final double WORTH_SAYING = 0.1;
+  /** Odds below this are worth a sentence on what causes most of them. */
+  private static final double WORTH_EXPLAINING = 0.995;
+
+  /** The delay that headlines tell of, if journeys were followed so long [h]. */
+  private static final int LATE = 24;
 
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
   /**
-   * Composes the verdict of a packing: which side is tightest, how much is left there in the worst
-   * case, when and where, and how much is left nominally and at best.
+   * Composes the verdict of a packing: in how many of a hundred journeys every animal stays within
+   * its band, how certain that is, what goes wrong in the others, and the tightest moment.
    *
    * @param assessment the assessment of the packing
-   * @return a sentence that can stand alone, times on the local clock
+   * @return sentences that can stand alone, times on the local clock
    */
   public String sentence(Assessment assessment) {
     Verdict verdict = assessment.verdict();
-    Margin tightest = verdict.tightest();
+    StudyResult odds = assessment.odds();
+    return "Stays within its band in "
+        + Words.inHundred(verdict.within().within())
+        + " of 100 journeys that arrive on time (by the sample, "
+        + Words.percent(verdict.within().low())
+        + " to "
+        + Words.percent(verdict.within().high())
+        + "; with all ranges half as wide again, "
+        + Words.percent(assessment.wider().within().within())
+        + "); too cold in "
+        + Words.inHundred(1 - odds.notTooCold().within())
+        + ", too hot in "
+        + Words.inHundred(1 - odds.notTooHot().within())
+        + ". "
+        + tightest(assessment)
+        + heldBack(verdict);
+  }
+
+  private static String heldBack(Verdict verdict) {
+    boolean better = verdict.level() == verdict.highest() && verdict.highest() != Level.HOLDS;
+    return better && verdict.within().low() >= Level.HOLDS.least()
+        ? " No better verdict is given to a packing with a warmer, as its air is not computed yet."
+        : "";
+  }
+
+  /** When and where the middle case is tightest, and how much is left. */
+  private String tightest(Assessment assessment) {
+    Verdict verdict = assessment.verdict();
     Journey journey = assessment.nominal().journey();
     // what is stored at a change of legs belongs to the one that ends
-    int number = journey.legUntil(tightest.time());
+    int number = journey.legUntil(verdict.tightest());
     Leg leg = journey.legs().get(number);
     Orientation lying = leg.surroundings().orientation();
-    boolean several = assessment.nominal().parcel().occupied().size() > 1;
+    StudyResult odds = assessment.odds();
+    boolean cold = verdict.side() == Side.COLD;
+    double middle = cold ? odds.coldMargin(0.5) : odds.hotMargin(0.5);
+    double least =
+        cold ? odds.coldMargin(Words.ONE_IN_TWENTY) : odds.hotMargin(Words.ONE_IN_TWENTY);
     return "The "
-        + tightest.side().words()
-        + " is tightest"
-        + (several ? ", in '" + tightest.cup() + "': " : ": ")
-        + "in the worst case "
-        + left(tightest)
-        + " at "
-        + CLOCK.format(journey.localClock(tightest.time(), number))
-        + " ("
-        + Figures.tenth(Times.toHours(tightest.time()))
-        + " h after sealing), "
+        + verdict.side().words()
+        + " is tightest, about "
+        + CLOCK.format(journey.localClock(verdict.tightest(), number))
+        + " on the leg '"
         + leg.name()
-        + (lying == Orientation.LID_UP ? "" : ", " + lying.words())
-        + "; nominal "
-        + figures.difference(verdict.nominal())
-        + ", at best "
-        + figures.difference(verdict.best())
-        + ".";
+        + "'"
+        + (lying == Orientation.LID_UP ? "" : " (" + lying.words() + ")")
+        + ": "
+        + left(middle)
+        + " in the middle case, "
+        + left(least)
+        + " in one journey of twenty.";
   }
 
-  private String left(Margin margin) {
-    return margin.kelvin() < 0
-        ? figures.difference(-margin.kelvin()) + " outside the alarm band"
-        : figures.difference(margin.kelvin()) + " left";
+  private String left(double kelvin) {
+    return kelvin < 0
+        ? figures.difference(-kelvin) + " outside the alarm band"
+        : figures.difference(kelvin) + " left";
   }
 
-  /** The answer before everything else. */
+  /** The answer before everything else: what to do. */
   String headline(List<Judged> rows) {
     Judged best = Judged.best(rows);
-    Level level = best.assessment().verdict().level();
+    Verdict verdict = best.verdict();
     String which = "'" + best.label() + "'";
-    return switch (level) {
-      case OUTSIDE ->
-          "No packing is sure to stay inside the alarm band. The closest is "
+    String fares =
+        "of 100 such journeys that arrive on time "
+            + animals(best)
+            + " in "
+            + Words.inHundred(verdict.within().within())
+            + late(best);
+    return switch (verdict.level()) {
+      case HOLDS, LIKELY -> "Take " + which + ": " + fares + ". " + tightest(best.assessment());
+      case GAMBLE ->
+          "Better wait, or change something: the best of these, "
               + which
-              + ", in the worst case "
-              + (best.worst() < 0
-                  ? figures.difference(-best.worst()) + " outside it"
-                  : "just at its edge")
-              + ": "
-              + level.words()
-              + ".";
-      case TIGHT ->
-          which
-              + " has the largest margin, but only "
-              + figures.difference(best.worst())
-              + " in the worst case: "
-              + level.words()
-              + ".";
-      case INSIDE ->
-          which
-              + " has the largest margin, "
-              + figures.difference(best.worst())
-              + " in the worst case: "
-              + level.words()
-              + ".";
+              + ", is a gamble; "
+              + fares
+              + ". "
+              + tightest(best.assessment());
+      case DO_NOT ->
+          "Do not send it like this. The best of these is "
+              + which
+              + "; "
+              + fares
+              + ". "
+              + tightest(best.assessment());
     };
   }
 
-  /**
-   * Which uncertain quantity takes most of the margin, where little or nothing is left: what to
-   * know better, or to guard against, first.
-   */
+  private String late(Judged best) {
+    StudyResult odds = best.odds();
+    if (odds.longestDelay() < LATE) {
+      return "";
+    }
+    return ", of those opened a day late in " + Words.inHundred(odds.withinUntil(LATE).within());
+  }
+
+  /** For example "the leopard gecko stays within 10 °C to 32 °C". */
+  private String animals(Judged row) {
+    List<Container> cups = row.parcel().occupied();
+    if (cups.size() > 1) {
+      return "all animals stay within their alarm bands";
+    }
+    Range band = Judged.animal(cups.get(0)).tolerance().band(Limit.ALARM).range();
+    return "the "
+        + Judged.animal(cups.get(0)).name()
+        + " stays within "
+        + figures.temperature(band.low())
+        + " to "
+        + figures.temperature(band.high());
+  }
+
+  /** What causes most of the spread of the margin that decides: what to know better first. */
   Optional<String> costliest(Judged row) {
-    if (row.assessment().verdict().level() == Level.INSIDE) {
+    if (row.verdict().within().within() >= WORTH_EXPLAINING) {
       return Optional.empty();
     }
-    return row.assessment().sensitivities().stream()
-        .max(Comparator.comparingDouble(each -> cost(each, row.side())))
-        .filter(most -> cost(most, row.side()) >= WORTH_SAYING)
+    return row.odds()
+        .shares(row.isCold())
         .map(
-            most ->
-                "Of all uncertain quantities, "
-                    + most.factor().words()
-                    + " alone costs most: "
-                    + figures.difference(cost(most, row.side()))
+            shared ->
+                "Of what is uncertain there, most comes from "
+                    + shared.shares().stream()
+                        .limit(3)
+                        .map(VerdictWords::share)
+                        .collect(Collectors.joining(", "))
                     + ".");
   }
 
-  /** What a quantity at the worse end of its range takes from the margin of a side [K]. */
-  private static double cost(Sensitivity sensitivity, Side side) {
-    Sensitivity.Change change = side == Side.COLD ? sensitivity.cold() : sensitivity.hot();
-    return -Math.min(change.atLow(), change.atHigh());
+  private static String share(Share share) {
+    return share.of() + " (" + Math.round(100 * share.total()) + " %)";
   }
 
   /** The answer in a line above a picture of all packings. */
   String margins(List<Judged> rows) {
     Judged best = Judged.best(rows);
-    double most = best.worst();
-    return most < 0
-        ? "Closest in the worst case: "
-            + best.label()
-            + ", "
-            + left(best.assessment().verdict().tightest())
-        : "Largest margin in the worst case: " + best.label() + ", " + figures.difference(most);
+    return "Best odds: "
+        + best.label()
+        + ", within its band in "
+        + Words.inHundred(best.verdict().within().within())
+        + " of 100 journeys";
   }
 
   /** The verdict of a packing in a line above a picture. */
   String summary(Judged row) {
-    Margin tightest = row.assessment().verdict().tightest();
-    return tightest.side().words()
-        + " is tightest, "
-        + left(tightest)
-        + " in the worst case, "
-        + Words.moment(row.held(), tightest.time());
+    return row.verdict().level().words()
+        + ", within its band in "
+        + Words.inHundred(row.verdict().within().within())
+        + " of 100 journeys";
   }
 
   /** What the warmer changes, for a packing that was run both ways. */
@@ -167,24 +209,22 @@ public record VerdictWords(Figures figures) {
         .toList();
   }
 
-  private String warmerEffect(Judged with, Judged without) {
+  private static String warmerEffect(Judged with, Judged without) {
     return with.parcel().name()
-        + ": in the worst case "
+        + ": "
         + (with.parcel().warmers().size() == 1 ? "the warmer moves" : "the warmers move")
-        + " the cold margin from "
-        + worst(without, Side.COLD)
+        + " the journeys that go well from "
+        + Words.inHundred(without.verdict().within().within())
         + " to "
-        + worst(with, Side.COLD)
-        + " and the hot margin from "
-        + worst(without, Side.HOT)
+        + Words.inHundred(with.verdict().within().within())
+        + " of 100; too cold from "
+        + Words.inHundred(1 - without.odds().notTooCold().within())
         + " to "
-        + worst(with, Side.HOT)
+        + Words.inHundred(1 - with.odds().notTooCold().within())
+        + ", too hot from "
+        + Words.inHundred(1 - without.odds().notTooHot().within())
+        + " to "
+        + Words.inHundred(1 - with.odds().notTooHot().within())
         + ".";
-  }
-
-  private String worst(Judged row, Side side) {
-    return figures.degrees(row.assessment().worstMargin(side).kelvin())
-        + " "
-        + figures.differenceUnit();
   }
 }

@@ -1,9 +1,9 @@
 package stenotherm.report;
 
+import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Times;
-import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
@@ -15,6 +15,9 @@ import stenotherm.words.Figures;
  * @param figures writes numbers in the reader's units
  */
 record Words(Figures figures) {
+  /** What one journey in twenty exceeds. */
+  static final double ONE_IN_TWENTY = 0.05;
+
   String temperature(double kelvin) {
     return figures.temperature(kelvin);
   }
@@ -40,37 +43,43 @@ record Words(Figures figures) {
     return Figures.dayAndClock(journey.localClock(time, journey.legUntil(time)));
   }
 
-  /** For example {@code 2.5 (1.1 to 4.0)}. */
-  String margin(MarginSpread margin) {
-    return figures.degrees(margin.nominal().kelvin())
+  /** Quantiles of a margin, for example {@code 2.5 (1.1 to 4.0)}. */
+  String margin(Judged row, Side side) {
+    DoubleUnaryOperator quantile =
+        side == Side.COLD ? row.odds()::coldMargin : row.odds()::hotMargin;
+    return figures.degrees(quantile.applyAsDouble(0.5))
         + " ("
-        + figures.degrees(margin.worst().kelvin())
+        + figures.degrees(quantile.applyAsDouble(ONE_IN_TWENTY))
         + " to "
-        + figures.degrees(margin.best().kelvin())
+        + figures.degrees(quantile.applyAsDouble(1 - ONE_IN_TWENTY))
         + ")";
   }
 
-  /** Numerical error, of the grid and of the reduced model together. */
+  /** Error of the computed temperature. */
   String error(Judged row) {
-    return errorFigure(row) + remark(row);
+    // rounded up: an error estimate must not round to nothing
+    return figures.degrees(Math.ceil(10 * row.assessment().error().total()) / 10);
   }
 
   /** The same as a sentence has it, with its unit. */
   String errorWithUnit(Judged row) {
-    return errorFigure(row) + " " + figures.differenceUnit() + remark(row);
+    return error(row) + " " + figures.differenceUnit();
   }
 
-  private String errorFigure(Judged row) {
-    double error = Math.max(row.assessment().error(Side.COLD), row.assessment().error(Side.HOT));
-    // rounded up: an error estimate must not round to nothing
-    return figures.degrees(Math.ceil(10 * error) / 10);
+  /** A share in a hundred; never none or all, which no number of runs could tell. */
+  static String inHundred(double share) {
+    if (share < 0.005) {
+      return "fewer than 1";
+    }
+    return share >= 0.995 ? "more than 99" : Long.toString(Math.round(100 * share));
   }
 
-  private static String remark(Judged row) {
-    DiscretisationEstimate cold = row.assessment().coldGrid();
-    DiscretisationEstimate hot = row.assessment().hotGrid();
-    boolean regular = !Double.isNaN(cold.order()) && !Double.isNaN(hot.order());
-    return regular ? "" : ", not converged";
+  /** The same for a column. */
+  static String percent(double share) {
+    if (share < 0.005) {
+      return "<1";
+    }
+    return share >= 0.995 ? ">99" : Long.toString(Math.round(100 * share));
   }
 
   static String delay(DelayMargin delay) {

@@ -1,0 +1,280 @@
+package stenotherm.study;
+
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import stenotherm.animal.Tolerance;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Times;
+import stenotherm.base.Workers;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
+import stenotherm.transit.CondensedModel;
+import stenotherm.transit.ParcelModel;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.Variation;
+
+/**
+ * Runs a packing through many journeys that differ in what is uncertain.
+ *
+ * <p>Points are Sobol's, scrambled anew for each replicate. Results are counted as they come:
+ * memory does not depend on their number, and results have the same bits for any number of threads.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class JourneyStudy {
+  private final Parcel parcel;
+  private final double[] times;
+  private final Function<Variation, double[][]> run;
+  private final double opening;
+  private final Uncertainties uncertainties;
+  private final double[][] correction;
+
+  /**
+   * Starts from what runs a journey.
+   *
+   * @param correction what is added to each computed temperature [K]: a row for each animal
+   */
+  private JourneyStudy(
+      Parcel parcel,
+      double[] times,
+      Function<Variation, double[][]> run,
+      double opening,
+      Uncertainties uncertainties,
+      double[][] correction) {
+    this.parcel = parcel;
+    this.times = times;
+    this.run = run;
+    this.opening = opening;
+    this.uncertainties = uncertainties;
+    this.correction = correction;
+    if (parcel.occupied().isEmpty()) {
+      throw new InvalidInputException(
+          "packing '" + parcel.name() + "'",
+          "has no animal in it, so that there is nothing to judge");
+    }
+  }
+
+  /**
+   * A study on a condensed model.
+   *
+   * @param parcel the packing of the model
+   * @param model the model; its journey may last longer than until the planned opening, to follow
+   *     delays
+   * @param opening the planned opening, since sealing [s]
+   * @param uncertainties what is uncertain
+   * @param correction what is added to the computed temperature of each animal at each time of the
+   *     model [K], as the difference to finer grids in the nominal case: a row for each animal
+   * @return the study
+   * @throws InvalidInputException if there is no animal, or the correction has another shape
+   */
+  public static JourneyStudy of(
+      Parcel parcel,
+      CondensedModel model,
+      double opening,
+      Uncertainties uncertainties,
+      double[][] correction) {
+    double[] times = model.times();
+    if (correction.length != model.cups().size() || correction[0].length != times.length) {
+      throw new InvalidInputException(
+          "correction", "must have a row for each animal and a column for each time");
+    }
+    return new JourneyStudy(parcel, times, model::run, opening, uncertainties, correction);
+  }
+
+  /**
+   * A study on a whole model, run by run: far slower, to hold the other one against.
+   *
+   * @param model the model
+   * @param journey the journey, which may last longer than until the planned opening
+   * @param opening the planned opening, since sealing [s]
+   * @param uncertainties what is uncertain
+   * @return the study
+   * @throws InvalidInputException if there is no animal
+   */
+  public static JourneyStudy direct(
+      ParcelModel model, Journey journey, double opening, Uncertainties uncertainties) {
+    Parcel parcel = model.parcel();
+    List<String> cups = parcel.occupied().stream().map(Container::name).toList();
+    double[] times = model.storedTimes(journey);
+    return new JourneyStudy(
+        parcel,
+        times,
+        variation -> means(model.run(journey, variation), cups),
+        opening,
+        uncertainties,
+        new double[cups.size()][times.length]);
+  }
+
+  /**
+   * Judges one run.
+   *
+   * @param variation where the uncertain quantities lie
+   * @return how the animals fared
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public Fate fate(Variation variation) {
+    double[][] temperatures = run.apply(variation);
+    for (int animal = 0; animal < temperatures.length; animal++) {
+      for (int row = 0; row < times.length; row++) {
+        temperatures[animal][row] += correction[animal][row];
+      }
+    }
+    return new Judge(tolerances(parcel), times, opening).fate(temperatures);
+  }
+
+  /**
+   * Judges a run as a study does.
+   *
+   * @param result the run
+   * @param opening the planned opening, since sealing [s]
+   * @return how the animals fared
+   */
+  public static Fate fate(TransitResult result, double opening) {
+    List<String> cups = result.parcel().occupied().stream().map(Container::name).toList();
+    Judge judge = new Judge(tolerances(result.parcel()), result.times(), opening);
+    return judge.fate(means(result, cups));
+  }
+
+  /**
+   * Averages temperatures over a span before each time, or since the first time where less has
+   * passed. Between the times they are linear.
+   *
+   * @param times times, ascending [s]
+   * @param values temperature at each [K]
+   * @param span the span [s]
+   * @return the running mean at each time [K]
+   */
+  public static double[] runningMeans(double[] times, double[] values, double span) {
+    return Judge.runningMeans(times, values, span);
+  }
+
+  private static List<Tolerance> tolerances(Parcel parcel) {
+    return parcel.occupied().stream()
+        .map(cup -> cup.occupant().orElseThrow().animal().tolerance())
+        .toList();
+  }
+
+  private static double[][] means(TransitResult result, List<String> cups) {
+    if (result.outcome() instanceof Outcome.Failed failed) {
+      throw new IllegalStateException(failed.reason());
+    }
+    if (!result.outcome().isCompleted()) {
+      throw new CancellationException("interrupted between runs");
+    }
+    return cups.stream().map(result::mean).toArray(double[][]::new);
+  }
+
+  /**
+   * The same study with other uncertainties.
+   *
+   * @param others what is uncertain instead
+   * @return the changed study
+   */
+  public JourneyStudy with(Uncertainties others) {
+    return new JourneyStudy(parcel, times, run, opening, others, correction);
+  }
+
+  /**
+   * Runs the journeys.
+   *
+   * @param settings how many
+   * @param listener told how many are done, on any of the threads but on one at a time; may stop
+   * @return odds, quantiles and bands
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public StudyResult run(StudySettings settings, ProgressListener listener) {
+    Work work = new Work(settings, listener);
+    new Workers(settings.threads()).run(settings.replicates(), work);
+    return work.result();
+  }
+
+  /** The journeys of one call. */
+  private final class Work implements Workers.Task {
+    private final StudySettings settings;
+    private final ProgressListener listener;
+    private final Thread caller = Thread.currentThread();
+    private final AtomicInteger done = new AtomicInteger();
+    private final AtomicBoolean stopped = new AtomicBoolean();
+    private final Tally[] tallies;
+    private final Margins[] margins;
+    private final Judge judge;
+
+    Work(StudySettings settings, ProgressListener listener) {
+      this.settings = settings;
+      this.listener = listener;
+      this.judge = new Judge(tolerances(parcel), times, opening);
+      this.tallies = new Tally[Math.min(settings.threads(), settings.replicates())];
+      this.margins = new Margins[settings.replicates()];
+    }
+
+    private Tally tally() {
+      double end = times[times.length - 1];
+      int hours = (int) Math.floor(Times.toHours(end - opening) + 1e-9);
+      return new Tally(
+          settings.replicates(), hours, correction.length, times.length, Times.toHours(end));
+    }
+
+    @Override
+    public void run(int worker, int replicate) {
+      if (tallies[worker] == null) {
+        tallies[worker] = tally();
+      }
+      margins[replicate] = new Margins(uncertainties.count());
+      SobolPoints points = new SobolPoints(uncertainties.count(), settings.seed(), replicate);
+      double[] point = new double[uncertainties.count()];
+      for (int index = 0; index < settings.points(); index++) {
+        if (stopped.get() || caller.isInterrupted()) {
+          throw new CancellationException("stopped between runs");
+        }
+        points.point(index, point);
+        Draft draft = uncertainties.at(point);
+        double[][] temperatures = run.apply(draft.variation());
+        for (int animal = 0; animal < temperatures.length; animal++) {
+          for (int row = 0; row < times.length; row++) {
+            temperatures[animal][row] += correction[animal][row] + draft.shift();
+          }
+        }
+        Fate fate = judge.fate(temperatures);
+        tallies[worker].add(replicate, fate, temperatures, opening);
+        margins[replicate].add(point, fate);
+        report();
+      }
+    }
+
+    private void report() {
+      int now = done.incrementAndGet();
+      synchronized (listener) {
+        if (listener.progress(now, settings.journeys()) == ProgressListener.Signal.STOP) {
+          stopped.set(true);
+        }
+      }
+    }
+
+    StudyResult result() {
+      Checks.notInterrupted("between runs");
+      if (stopped.get()) {
+        throw new CancellationException("stopped between runs");
+      }
+      Tally all = tally();
+      for (Tally each : tallies) {
+        if (each != null) {
+          all.addAll(each);
+        }
+      }
+      Margins sum = new Margins(uncertainties.count());
+      for (Margins each : margins) {
+        sum.addAll(each);
+      }
+      return new StudyResult(parcel, times, opening, settings, all, sum, uncertainties);
+    }
+  }
+}

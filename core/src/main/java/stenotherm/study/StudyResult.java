@@ -1,0 +1,254 @@
+package stenotherm.study;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stenotherm.animal.Limit;
+import stenotherm.animal.Tolerance;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
+
+/**
+ * How many journeys of a packing went.
+ *
+ * <p>An animal stays within what it tolerates if the running mean of its temperature stays within
+ * its alarm band, and each moment within its critical limits. Its temperature is the mean over its
+ * body.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class StudyResult {
+  private static final Range SHARES = new Range(0, 1);
+
+  private final List<String> cups;
+  private final List<Tolerance> tolerances;
+  private final double[] times;
+  private final double opening;
+  private final StudySettings settings;
+  private final Tally tally;
+  private final Margins margins;
+  private final List<String> words;
+
+  StudyResult(
+      Parcel parcel,
+      double[] times,
+      double opening,
+      StudySettings settings,
+      Tally tally,
+      Margins margins,
+      Uncertainties uncertainties) {
+    this.cups = parcel.occupied().stream().map(Container::name).toList();
+    this.tolerances =
+        parcel.occupied().stream()
+            .map(cup -> cup.occupant().orElseThrow().animal().tolerance())
+            .toList();
+    this.times = times.clone();
+    this.opening = opening;
+    this.settings = settings;
+    this.tally = tally;
+    this.margins = margins;
+    this.words = uncertainties.words();
+  }
+
+  /**
+   * Returns the number of journeys.
+   *
+   * @return how many were run
+   */
+  public int journeys() {
+    return settings.journeys();
+  }
+
+  /**
+   * Returns the odds that every animal stays within what it tolerates until the planned opening.
+   *
+   * @return the share of journeys, with its interval
+   */
+  public Odds within() {
+    return withinUntil(0);
+  }
+
+  /**
+   * Returns the odds that every animal stays within what it tolerates until the parcel is opened
+   * some hours late.
+   *
+   * @param hours whole hours after the planned opening, 0 to {@link #longestDelay}
+   * @return the share of journeys, with its interval
+   * @throws InvalidInputException if the journeys did not last so long
+   */
+  public Odds withinUntil(int hours) {
+    if (hours < 0 || hours > longestDelay()) {
+      throw new InvalidInputException(
+          "hours of delay", hours + " must be within 0 to " + longestDelay());
+    }
+    return Odds.of(tally.within[hours], settings.points());
+  }
+
+  /**
+   * Returns the longest delay that was followed.
+   *
+   * @return whole hours after the planned opening
+   */
+  public int longestDelay() {
+    return tally.within.length - 1;
+  }
+
+  /**
+   * Returns the odds that no animal gets too cold until the planned opening.
+   *
+   * @return the share of journeys, with its interval
+   */
+  public Odds notTooCold() {
+    return Odds.of(tally.cold, settings.points());
+  }
+
+  /**
+   * Returns the odds that no animal gets too hot until the planned opening.
+   *
+   * @return the share of journeys, with its interval
+   */
+  public Odds notTooHot() {
+    return Odds.of(tally.hot, settings.points());
+  }
+
+  /**
+   * Returns a quantile of the smallest distance of an animal's running mean to the cold end of its
+   * alarm band until the planned opening.
+   *
+   * @param share share of journeys that leave less, 0 to 1
+   * @return the margin [K], negative outside
+   * @throws InvalidInputException if the share is not within 0 and 1
+   */
+  public double coldMargin(double share) {
+    return tally.coldMargin.quantile(checked(share));
+  }
+
+  /**
+   * Returns a quantile of the smallest distance of an animal's running mean to the hot end of its
+   * alarm band until the planned opening.
+   *
+   * @param share share of journeys that leave less, 0 to 1
+   * @return the margin [K], negative outside
+   * @throws InvalidInputException if the share is not within 0 and 1
+   */
+  public double hotMargin(double share) {
+    return tally.hotMargin.quantile(checked(share));
+  }
+
+  /**
+   * Returns a quantile of the time outside the alarm band until the planned opening.
+   *
+   * @param share share of journeys with less, 0 to 1
+   * @return the time [s]
+   * @throws InvalidInputException if the share is not within 0 and 1
+   */
+  public double outside(double share) {
+    return 3600 * tally.outside.quantile(checked(share));
+  }
+
+  private static double checked(double share) {
+    return Checks.within("share of journeys", share, SHARES, "", "0.5 is the middle case.");
+  }
+
+  /**
+   * Returns the cups with an animal.
+   *
+   * @return their names; unmodifiable
+   */
+  public List<String> cups() {
+    return cups;
+  }
+
+  /**
+   * Returns the times of temperatures.
+   *
+   * @return a copy, since sealing, ascending [s]
+   */
+  public double[] times() {
+    return times.clone();
+  }
+
+  /**
+   * Returns a quantile of an animal's temperature at each time.
+   *
+   * @param cup name of its cup
+   * @param share share of journeys in which it is colder, 0 to 1
+   * @return the temperature at each time [K]
+   * @throws InvalidInputException if there is no such cup, or the share is not within 0 and 1
+   */
+  public double[] temperatures(String cup, double share) {
+    int animal = cups.indexOf(cup);
+    if (animal < 0) {
+      throw new InvalidInputException("cup", "there is no '" + cup + "'; there are " + cups);
+    }
+    checked(share);
+    double[] values = new double[times.length];
+    for (int time = 0; time < values.length; time++) {
+      values[time] = tally.temperatures[animal][time].quantile(share);
+    }
+    return values;
+  }
+
+  /**
+   * Returns when the middle case comes closest to one end of an alarm band until the planned
+   * opening.
+   *
+   * @param cold whether the cold end is meant
+   * @return the time [s]
+   */
+  public double tightest(boolean cold) {
+    double least = Double.POSITIVE_INFINITY;
+    double when = 0;
+    for (int animal = 0; animal < cups.size(); animal++) {
+      Tolerance tolerance = tolerances.get(animal);
+      Range band = tolerance.band(Limit.ALARM).range();
+      double[] middle = temperatures(cups.get(animal), 0.5);
+      double[] means = Judge.runningMeans(times, middle, tolerance.averaging());
+      for (int row = 0; row < times.length && times[row] <= opening; row++) {
+        double left = cold ? means[row] - band.low() : band.high() - means[row];
+        if (left < least) {
+          least = left;
+          when = times[row];
+        }
+      }
+    }
+    return when;
+  }
+
+  /**
+   * Returns how much of the variance of a margin comes from each uncertain quantity, by a quadratic
+   * function fitted to the journeys.
+   *
+   * @param cold whether the margin at the cold end is meant
+   * @return the shares, largest total first, and what the function does not explain; empty if more
+   *     is uncertain than can be fitted, or the margin does not vary
+   */
+  public Optional<Apportioned> shares(boolean cold) {
+    return margins
+        .fit(cold)
+        .filter(fit -> Double.isFinite(fit.unexplained()))
+        .map(
+            fit ->
+                new Apportioned(
+                    fit.shares(words).stream()
+                        .sorted(Comparator.comparingDouble(Share::total).reversed())
+                        .toList(),
+                    fit.unexplained()));
+  }
+
+  /**
+   * The variance of a margin, shared out.
+   *
+   * @param shares the shares of a fitted function's variance, largest total first
+   * @param unexplained part of the variance that the function does not explain [-]
+   */
+  public record Apportioned(List<Share> shares, double unexplained) {
+    /** Copies the list. */
+    public Apportioned {
+      shares = List.copyOf(shares);
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package stenotherm.study;
+
+import stenotherm.base.InvalidInputException;
+
+/**
+ * How many journeys are run.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param replicates scramblings of the points, from whose differences the interval comes, 16 to
+ *     1024
+ * @param points points of each, a power of two, 2 to 65,536
+ * @param seed seed of the scramblings
+ * @param threads number of threads, the calling one included; results have the same bits for any
+ */
+public record StudySettings(int replicates, int points, long seed, int threads) {
+  private static final int LEAST_REPLICATES = 16;
+  private static final int MOST_REPLICATES = 1024;
+  private static final int MOST_POINTS = 65_536;
+
+  /**
+   * Checks the numbers.
+   *
+   * @throws InvalidInputException if one is out of its range
+   */
+  public StudySettings {
+    if (replicates < LEAST_REPLICATES || replicates > MOST_REPLICATES) {
+      throw new InvalidInputException(
+          "replicates",
+          replicates + " must be within " + LEAST_REPLICATES + " to " + MOST_REPLICATES);
+    }
+    if (points < 2 || points > MOST_POINTS || Integer.bitCount(points) != 1) {
+      throw new InvalidInputException(
+          "points", points + " must be a power of two within 2 to " + MOST_POINTS);
+    }
+    if (threads < 1) {
+      throw new InvalidInputException("threads", threads + " must be at least 1");
+    }
+  }
+
+  /**
+   * 512 journeys.
+   *
+   * @param seed seed of the scramblings
+   * @param threads number of threads
+   * @return the settings
+   */
+  public static StudySettings standard(long seed, int threads) {
+    return new StudySettings(LEAST_REPLICATES, 32, seed, threads);
+  }
+
+  /**
+   * The same with another number of points.
+   *
+   * @param other points of each replicate
+   * @return the changed settings
+   */
+  public StudySettings withPoints(int other) {
+    return new StudySettings(replicates, other, seed, threads);
+  }
+
+  /**
+   * Returns the number of journeys.
+   *
+   * @return replicates times points
+   */
+  public int journeys() {
+    return replicates * points;
+  }
+}
