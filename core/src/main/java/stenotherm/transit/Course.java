@@ -119,7 +119,10 @@ final class Course {
     }
   }
 
-  /** Kinks, jumps and multiples of an interval within a stage, its end included. */
+  /**
+   * Kinks, jumps, multiples of an interval and the leg's planned end within a stage, the stage's
+   * end included.
+   */
   double[] stops(Stage stage, double interval) {
     Set<Double> all = new TreeSet<>();
     addMultiples(all, interval, stage.from(), stage.to());
@@ -129,6 +132,10 @@ final class Course {
       for (double time : course.breakpoints(stage.from(), stage.to())) {
         all.add(time);
       }
+    }
+    double planned = plannedEnd(stage.leg());
+    if (planned > stage.from() && planned < stage.to()) {
+      all.add(planned);
     }
     all.add(stage.to());
     return all.stream().mapToDouble(Double::doubleValue).toArray();

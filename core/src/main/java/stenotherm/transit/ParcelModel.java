@@ -460,12 +460,15 @@ public final class ParcelModel {
    * Returns the times at which a run through a journey stores values.
    *
    * @param journey the journey
-   * @return multiples of the settings' interval and the end of each leg, ascending from 0 [s]
+   * @return multiples of the settings' interval, and the end and the planned end of each leg, ascending
+   *     from 0 [s]
    */
   public double[] storedTimes(Journey journey) {
     TreeSet<Double> times = new TreeSet<>();
     times.add(0.0);
     for (int leg = 0; leg < journey.legs().size(); leg++) {
+      // a verdict ends at the planned opening, whatever delay is followed
+      times.add(journey.start(leg) + journey.legs().get(leg).duration());
       times.add(journey.start(leg + 1));
     }
     Course.addMultiples(times, interval, 0, journey.duration());

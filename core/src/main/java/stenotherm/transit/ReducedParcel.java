@@ -324,7 +324,7 @@ final class ReducedParcel {
 
   /**
    * Runs through a course and reads the outputs of the model at the multiples of an interval and at
-   * the end of each leg.
+   * the end and the planned end of each leg.
    *
    * @param row where each reading goes before it is handed on
    * @param reader told the time [s] of each reading

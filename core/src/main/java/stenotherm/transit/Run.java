@@ -74,10 +74,11 @@ final class Run {
     return new Outcome.Completed();
   }
 
-  /** Tells whether a stop is a multiple of an interval or the end of a leg. */
+  /** Tells whether a stop is a multiple of an interval, or the end of a leg or its planned end. */
   static boolean isStored(Course course, Stage stage, double time, double interval) {
     // the product, as in the stops: a remainder would miss intervals that are no whole numbers
     return time == course.journey().start(stage.leg() + 1)
+        || time == course.plannedEnd(stage.leg())
         || time == Math.rint(time / interval) * interval;
   }
 

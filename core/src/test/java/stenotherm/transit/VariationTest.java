@@ -44,7 +44,7 @@ class VariationTest {
   void farPositionsAndOffsetsAreRefused() {
     Variation nominal = Variation.NOMINAL;
     nominal.with(Factor.AMBIENT, Variation.MOST).with(Factor.AMBIENT, -Variation.MOST);
-    for (double far : new double[] {Math.nextUp(Variation.MOST), -4, Double.NaN}) {
+    for (double far : new double[] {Math.nextUp(Variation.MOST), -5.1, Double.NaN}) {
       String message =
           assertThrows(InvalidInputException.class, () -> nominal.with(Factor.AMBIENT, far))
               .getMessage();

@@ -1,0 +1,136 @@
+package stenotherm.study;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stenotherm.animal.TemperatureBand;
+import stenotherm.animal.Tolerance;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.base.Times;
+
+class JudgeTest {
+  private static final double HOUR = Times.HOUR;
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+
+  /** Alarm from 283 K to 305 K by a mean over an hour, critical from 276 K to 312 K. */
+  private static final Tolerance HOURLY = tolerance(HOUR);
+
+  static Tolerance tolerance(double averaging) {
+    return new Tolerance(band(288, 300), band(283, 305), band(276, 312), averaging);
+  }
+
+  private static TemperatureBand band(double low, double high) {
+    return new TemperatureBand(new Range(low, high), Source.assumed("made up"));
+  }
+
+  private static Fate fate(double opening, double[] times, double... temperatures) {
+    return new Judge(List.of(HOURLY), times, opening).fate(new double[][] {temperatures});
+  }
+
+  private static double[] quarters(int count) {
+    double[] times = new double[count];
+    for (int row = 0; row < count; row++) {
+      times[row] = row * HOUR / 4;
+    }
+    return times;
+  }
+
+  /** On a line the mean over a span is the value half a span ago. */
+  @Test
+  void theMeanOfALineIsItsMiddle() {
+    double[] times = {0, 600, 1700, 3600, 5000, 9000};
+    double[] line = new double[times.length];
+    for (int row = 0; row < times.length; row++) {
+      line[row] = 290 - times[row] / 500;
+    }
+    double[] means = Judge.runningMeans(times, line, HOUR);
+    // less than an hour has passed: the mean since sealing
+    double[] ago = {0, 300, 850, 1800, 3200, 7200};
+    for (int row = 0; row < times.length; row++) {
+      assertEquals(290 - ago[row] / 500, means[row], 1e-9);
+    }
+  }
+
+  /** By hand: a triangle of 8 K over four hours, and a span that begins between two times. */
+  @Test
+  void theMeanOfATriangleIsItsAreaOverTheSpan() {
+    double[] times = {0, 2 * HOUR, 4 * HOUR};
+    double[] triangle = {280, 288, 280};
+    assertArrayEquals(
+        new double[] {280, 284, 284}, Judge.runningMeans(times, triangle, 4 * HOUR), 1e-9);
+    // of the last hour, 4 K to 0 K; of the last three, (4 + 8) / 2 over one and 4 over two
+    assertEquals(282, Judge.runningMeans(times, triangle, HOUR)[2], 1e-9);
+    assertEquals(280 + (6 + 8) / 3.0, Judge.runningMeans(times, triangle, 3 * HOUR)[2], 1e-9);
+  }
+
+  @Test
+  void aShortDipBelowTheAlarmBandIsNone() {
+    // 1 K below the band for one stored time, 284 K on the mean of the hour
+    Fate fate = fate(2 * HOUR, quarters(9), 286, 286, 286, 282, 286, 286, 286, 286, 286);
+    assertEquals(2, fate.coldMargin(), 1e-9);
+    assertEquals(NEVER, fate.breach());
+    assertEquals(0, fate.outside());
+  }
+
+  @Test
+  void aCriticalLimitCountsAtAnyMoment() {
+    Fate cold = fate(2 * HOUR, quarters(9), 288, 288, 288, 275.9, 288, 288, 288, 288, 288);
+    assertEquals(0.75 * HOUR, cold.coldBreach());
+    assertEquals(NEVER, cold.hotBreach());
+    assertEquals(288 - 12.1 / 4 - 283, cold.coldMargin(), 1e-9);
+    Fate hot = fate(2 * HOUR, quarters(9), 300, 300, 300, 300, 300, 300, 312.1, 300, 300);
+    assertEquals(1.5 * HOUR, hot.hotBreach());
+    assertEquals(1.5 * HOUR, hot.breach());
+    assertEquals(NEVER, hot.coldBreach());
+  }
+
+  @Test
+  void limitsThemselvesAreTolerated() {
+    assertEquals(NEVER, fate(HOUR, new double[] {0, HOUR, 2 * HOUR}, 283, 283, 283).breach());
+    assertEquals(NEVER, fate(HOUR, new double[] {0, HOUR, 2 * HOUR}, 305, 305, 305).breach());
+  }
+
+  /** Margins end with the planned opening; a breach is told whenever it comes. */
+  @Test
+  void whatComesAfterTheOpeningIsABreachAndNoMargin() {
+    double[] times = {0, HOUR, 2 * HOUR, 3 * HOUR, 4 * HOUR};
+    Fate fate = fate(2 * HOUR, times, 290, 290, 290, 280, 280);
+    assertEquals(7, fate.coldMargin(), 1e-9);
+    assertEquals(15, fate.hotMargin(), 1e-9);
+    // the mean of the third hour is 285 K, of the fourth 280 K
+    assertEquals(4 * HOUR, fate.coldBreach());
+    assertEquals(0, fate.outside());
+    Fate longer = fate(4 * HOUR, times, 290, 290, 290, 280, 280);
+    assertEquals(-3, longer.coldMargin(), 1e-9);
+    assertEquals(HOUR, longer.outside());
+  }
+
+  @Test
+  void theTightestOfAllAnimalsCounts() {
+    double[] times = {0, HOUR, 2 * HOUR};
+    Judge judge = new Judge(List.of(HOURLY, HOURLY), times, 2 * HOUR);
+    Fate fate = judge.fate(new double[][] {{284, 284, 280}, {300, 306, 306}});
+    // 282 K on the mean of the second hour; 303 K on that of the first, 306 K then
+    assertEquals(-1, fate.coldMargin(), 1e-9);
+    assertEquals(-1, fate.hotMargin(), 1e-9);
+    assertEquals(2 * HOUR, fate.coldBreach());
+    assertEquals(2 * HOUR, fate.hotBreach());
+    assertEquals(HOUR, fate.outside(), "of one animal, not the sum");
+  }
+
+  @Test
+  void anAnimalMayAverageOverAnotherTime() {
+    double[] times = quarters(17);
+    double[] dip = new double[17];
+    for (int row = 0; row < dip.length; row++) {
+      dip[row] = row >= 5 && row <= 9 ? 282 : 290;
+    }
+    assertEquals(2.25 * HOUR, fate(4 * HOUR, times, dip).coldBreach());
+    Fate patient =
+        new Judge(List.of(tolerance(3 * HOUR)), times, 4 * HOUR).fate(new double[][] {dip});
+    assertEquals(NEVER, patient.breach());
+  }
+}
