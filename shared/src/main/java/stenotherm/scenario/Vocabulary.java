@@ -587,7 +587,10 @@ final class Vocabulary {
                   "box",
                   Form.either(
                       SIZE,
-                      Form.written("[carton](#cartons) by name", boxSizes()),
+                      Form.written(
+                          "carton by its inner size, such as `7 x 7 x 6 in carton` or `18 cm cube"
+                              + " carton`; [usual ones](#cartons)",
+                          List.of("7 x 7 x 6 in carton", "7 in cube carton")),
                       Form.table(BOX)),
                   "outer length, width and height; a carton is named by its inner ones"),
               Key.preset(

@@ -30,6 +30,7 @@ import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
+import stenotherm.grid.Box;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Contact;
 import stenotherm.journey.Journey;
@@ -126,6 +127,32 @@ class WholeScenarioTest {
             .layers()
             .getOrDefault(Face.Z_MAX, List.of());
     return lid.get(lid.size() - 1);
+  }
+
+  private static Parcel inCarton(String text) {
+    return read(ScenarioFiles.SHORT.replace("8 x 8 x 7 in carton", text)).packings().get(0);
+  }
+
+  @Test
+  void cartonsOfAnySizeAreNamedByTheirInside() {
+    // board of 4 mm on each side
+    for (String cube : List.of("7 in cube carton", "7 x 7 x 7 in carton", "17.78 cm Cube Carton")) {
+      Box outer = inCarton(cube).outer();
+      for (Axis axis : Axis.values()) {
+        assertEquals(0.1778 + 0.008, outer.size(axis), 1e-12, cube);
+      }
+    }
+    Box flat = inCarton("305 x 229 x 151 mm carton").outer();
+    assertEquals(0.313, flat.size(Axis.X), 1e-12);
+    assertEquals(0.237, flat.size(Axis.Y), 1e-12);
+    assertEquals(0.159, flat.size(Axis.Z), 1e-12);
+    assertTrue(
+        read(ScenarioFiles.SHORT.replace("8 x 8 x 7 in carton", "9 in cube carton"))
+            .assumptions()
+            .contains(
+                "Box 9 in cube carton, named by its inner size: "
+                    + BoxSizes.all().get(0).source().text()
+                    + "."));
   }
 
   @Test
