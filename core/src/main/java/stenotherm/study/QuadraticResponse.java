@@ -1,0 +1,178 @@
+package stenotherm.study;
+
+import java.util.Arrays;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+
+/**
+ * Fits a quadratic function of standard normal scores to samples by least squares. Samples go into
+ * the normal equations as they come, so that memory does not depend on their number. One for each
+ * replicate, joined in the order of the replicates, gives the same bits for any number of threads.
+ *
+ * <p>The terms are orthonormal Hermite polynomials of the scores z: 1, z, (z² - 1)/√2, and products
+ * of two scores. Their mean product is the unit matrix, so the normal equations are
+ * well-conditioned and the squares of the coefficients are parts of the variance.
+ *
+ * <p>Not thread-safe.
+ */
+final class QuadraticResponse {
+  static final int MOST_QUANTITIES = 40;
+
+  /** Samples for each coefficient that products of scores need. */
+  private static final int SAMPLES_PER_COEFFICIENT = 3;
+
+  private final int quantities;
+
+  /** Sums of products of two terms: the lower triangle, row by row. */
+  private final double[] products;
+
+  /** Sums of products of a term and the value. */
+  private final double[] moments;
+
+  private double sumOfSquares;
+  private long samples;
+  private final double[] terms;
+
+  /**
+   * Starts without samples.
+   *
+   * @param quantities number of scores, 1 to {@value #MOST_QUANTITIES}
+   * @throws InvalidInputException if there are none or too many
+   */
+  QuadraticResponse(int quantities) {
+    if (quantities < 1 || quantities > MOST_QUANTITIES) {
+      throw new InvalidInputException(
+          "quantities", quantities + " must be within 1 to " + MOST_QUANTITIES);
+    }
+    this.quantities = quantities;
+    int count = count(quantities, true);
+    this.products = new double[count * (count + 1) / 2];
+    this.moments = new double[count];
+    this.terms = new double[count];
+  }
+
+  /** Number of coefficients. */
+  private static int count(int quantities, boolean crossed) {
+    return 1 + 2 * quantities + (crossed ? quantities * (quantities - 1) / 2 : 0);
+  }
+
+  /**
+   * The terms at a point; those with two scores come last, and are left out if there is no room.
+   *
+   * @throws InvalidInputException if the point has another number of coordinates, or one is no
+   *     share
+   */
+  static void evaluate(int quantities, double[] point, double[] into) {
+    if (point.length != quantities) {
+      throw new InvalidInputException(
+          "point", "has " + point.length + " coordinates and must have " + quantities);
+    }
+    into[0] = 1;
+    for (int quantity = 0; quantity < quantities; quantity++) {
+      double score = NormalScores.of(point[quantity]);
+      into[1 + quantity] = score;
+      into[1 + quantities + quantity] = (score * score - 1) / Math.sqrt(2);
+    }
+    int next = 1 + 2 * quantities;
+    for (int one = 0; one < quantities && next < into.length; one++) {
+      for (int other = one + 1; other < quantities; other++) {
+        into[next++] = into[1 + one] * into[1 + other];
+      }
+    }
+  }
+
+  /**
+   * Adds a sample.
+   *
+   * @param point shares of all cases that lie lower, one for each quantity, above 0 and below 1
+   * @param value the value there, of the order of its spread: a large constant costs digits
+   * @throws InvalidInputException if the point is not one of the quantities or the value is not
+   *     finite
+   */
+  void add(double[] point, double value) {
+    Checks.finite("value", value, "");
+    evaluate(quantities, point, terms);
+    int next = 0;
+    for (int row = 0; row < terms.length; row++) {
+      double term = terms[row];
+      for (int column = 0; column <= row; column++) {
+        products[next++] += term * terms[column];
+      }
+      moments[row] += term * value;
+    }
+    sumOfSquares += value * value;
+    samples++;
+  }
+
+  /**
+   * Adds all samples of another one.
+   *
+   * @throws InvalidInputException if it has another number of quantities
+   */
+  void addAll(QuadraticResponse other) {
+    if (other.quantities != quantities) {
+      throw new InvalidInputException(
+          "quantities", other.quantities + " must be " + quantities + " as of the other response");
+    }
+    addAll(products, other.products);
+    addAll(moments, other.moments);
+    sumOfSquares += other.sumOfSquares;
+    samples += other.samples;
+  }
+
+  private static void addAll(double[] sum, double[] more) {
+    for (int index = 0; index < sum.length; index++) {
+      sum[index] += more[index];
+    }
+  }
+
+  /**
+   * Fits the function: with products of two scores if there are at least three samples for each
+   * coefficient, else with linear terms and squares only.
+   *
+   * @throws InvalidInputException if there are not more samples than coefficients
+   * @throws IllegalStateException if the samples do not determine the coefficients
+   */
+  QuadraticFit fit() {
+    boolean crossed = samples >= (long) SAMPLES_PER_COEFFICIENT * count(quantities, true);
+    int count = count(quantities, crossed);
+    if (samples <= count) {
+      throw new InvalidInputException(
+          "samples", samples + " must be more than the " + count + " coefficients of the response");
+    }
+    DMatrixRMaj matrix = new DMatrixRMaj(count, count);
+    DMatrixRMaj right = new DMatrixRMaj(count, 1);
+    int next = 0;
+    for (int row = 0; row < count; row++) {
+      right.set(row, 0, moments[row]);
+      for (int column = 0; column <= row; column++) {
+        double product = products[next++];
+        matrix.set(row, column, product);
+        matrix.set(column, row, product);
+      }
+    }
+    DMatrixRMaj solution = new DMatrixRMaj(count, 1);
+    LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(count);
+    if (!solver.setA(matrix)) {
+      throw new IllegalStateException("the samples do not determine the response");
+    }
+    solver.solve(right, solution);
+    double[] coefficients = solution.getData().clone();
+    double variation = sumOfSquares - moments[0] * moments[0] / samples;
+    if (variation <= samples * Math.ulp(sumOfSquares)) {
+      // no more than round-off: the value is a constant
+      Arrays.fill(coefficients, 1, count, 0);
+      return new QuadraticFit(quantities, coefficients, 0);
+    }
+    double left = sumOfSquares;
+    for (int term = 0; term < count; term++) {
+      left -= coefficients[term] * moments[term];
+    }
+    // mean squares by degrees of freedom; round-off may leave less than nothing
+    double unexplained = Math.max(0, left) / (samples - count) * (samples - 1) / variation;
+    return new QuadraticFit(quantities, coefficients, unexplained);
+  }
+}
