@@ -1,7 +1,6 @@
 package stenotherm.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import stenotherm.base.Checks;
@@ -67,14 +66,10 @@ final class Shares {
           "points", points + " must be a power of two up to " + SobolPoints.MOST_POINTS);
     }
     Shares shares = new Shares(quantities);
-    // sums of values that lie far from zero would cancel
-    double[] middle = new double[quantities];
-    Arrays.fill(middle, 0.5);
-    double origin = function.applyAsDouble(middle);
     for (int replicate = 0; replicate < replicates; replicate++) {
       Checks.notInterrupted("between replicates");
       SobolPoints pair = new SobolPoints(2 * quantities, seed, replicate);
-      shares.add(pair, points, point -> function.applyAsDouble(point) - origin);
+      shares.add(pair, points, function);
     }
     return shares.result(names);
   }

@@ -10,6 +10,8 @@ import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stenotherm.base.InvalidInputException;
 
 class QuadraticResponseTest {
@@ -144,11 +146,12 @@ class QuadraticResponseTest {
     assertEquals(atOnce.fit().unexplained(), all.fit().unexplained(), 1e-12);
   }
 
-  @Test
-  void aConstantHasNoSharesAndNothingUnexplained() {
-    QuadraticFit fit = joined(3, 16, 64, point -> 8.3).fit();
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.1, 1.7, 8.3, 293.15, 1e6 / 3})
+  void aConstantHasNoSharesAndNothingUnexplained(double constant) {
+    QuadraticFit fit = joined(3, 16, 64, point -> constant).fit();
     assertEquals(0, fit.unexplained());
-    assertEquals(8.3, fit.at(new double[] {0.1, 0.2, 0.3}), 1e-12);
+    assertEquals(constant, fit.at(new double[] {0.1, 0.2, 0.3}), 1e-12 * constant);
     assertTrue(fit.shares(NAMES).stream().allMatch(share -> share.total() == 0));
   }
 

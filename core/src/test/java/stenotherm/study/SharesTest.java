@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import stenotherm.base.InvalidInputException;
 
 class SharesTest {
@@ -51,7 +53,7 @@ class SharesTest {
     assertShares(ISHIGAMI_FIRST, ISHIGAMI_TOTAL, shares, SPREAD);
   }
 
-  /** A large constant, as of temperatures in kelvin, changes nothing. */
+  /** A constant far larger than a temperature in kelvin changes nothing. */
   @Test
   void aConstantAddsNoNoise() {
     List<Share> shares = Shares.of(names(3), point -> 1e6 + ishigami(point), 16, 4096, SEED);
@@ -104,9 +106,10 @@ class SharesTest {
     assertEquals(0, shares.get(1).total());
   }
 
-  @Test
-  void aConstantFunctionHasNoShares() {
-    List<Share> shares = Shares.of(names(2), point -> 293.15, 1, 16, SEED);
+  @ParameterizedTest
+  @ValueSource(doubles = {0.1, 8.3, 293.15, 1e6 / 3})
+  void aConstantFunctionHasNoShares(double constant) {
+    List<Share> shares = Shares.of(names(2), point -> constant, 3, 64, SEED);
     assertShares(new double[2], new double[2], shares, 0);
   }
 
