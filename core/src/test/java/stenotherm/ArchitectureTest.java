@@ -70,7 +70,8 @@ class ArchitectureTest {
               Map.entry("parcel", List.of("conduction", "warmer", "animal")),
               Map.entry("journey", List.of("ambient")),
               Map.entry("transit", List.of("parcel", "journey", "modal")),
-              Map.entry("decision", List.of("transit"))));
+              Map.entry("study", List.of("transit")),
+              Map.entry("decision", List.of("study"))));
 
   private static final String[] NUMERICS = {"org.ejml..", "org.apache.commons.math3.."};
 

@@ -37,12 +37,11 @@ import stenotherm.transit.Variation;
  * <p>Experimental. Not thread-safe: one object belongs to one thread.
  */
 public final class Assessor {
+  /** Widths of the three grids, as scales of the width that the settings ask for. */
   private static final double COARSE = 2 * Math.sqrt(2);
+
   private static final double MEDIUM = 2;
   private static final double FINE = Math.sqrt(2);
-
-  /** Widths of the three grids, as scales of the width that the settings ask for. */
-  private static final double[] GRIDS = {COARSE, MEDIUM, FINE};
 
   /** Runs that a condensed model learns from and is checked by. */
   private static final int LEARNING = 12;
@@ -171,7 +170,7 @@ public final class Assessor {
       double[][] fine = means(nominal);
       double[][] finely = means(run(model(FINE).settlingFinely(), Variation.NOMINAL));
       report(0.8 * OF_MODELS);
-      GridCorrection grids = new GridCorrection(coarse, medium, fine, GRIDS);
+      GridCorrection grids = new GridCorrection(coarse, medium, fine, new double[] {MEDIUM, FINE});
       CondensedModel condensed =
           CondensedModel.of(
               model(MEDIUM), held, uncertainties(0).spread(LEARNING, settings.study().seed()));

@@ -12,6 +12,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 
 /**
@@ -88,11 +89,14 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
       Outdoors there = leg.end() == TemplateLeg.JourneyEnd.ORIGIN ? origin : destination;
       Situation situation = leg.situation();
       double from = Math.max(0, time - LAGS * situation.rule().lag());
-      boolean follows = situation.rule().followsOutdoors();
+      TimeFunction air = situation.rule().course(there.temperature(), new Range(from, end));
+      double shared =
+          there.spread()
+              * situation.rule().passedOn(air, new Range(time, time + durations.get(index)));
       Surroundings surroundings =
           new Surroundings(
-              situation.rule().course(there.temperature(), new Range(from, end)),
-              new AmbientSpread(situation.spread(), follows ? there.spread() : 0),
+              air,
+              new AmbientSpread(situation.spread(), shared),
               situation.films(),
               situation.stowage(),
               Orientation.LID_UP,

@@ -15,6 +15,9 @@ import stenotherm.grid.Point;
  * @param source where the size comes from
  */
 public record BoxSize(String name, Dimensions inside, Source source) {
+  private static final Source PRACTICE =
+      Source.practice("Cartons are named by their inner length x width x height");
+
   /**
    * Checks the name.
    *
@@ -25,6 +28,18 @@ public record BoxSize(String name, Dimensions inside, Source source) {
     Checks.given("inside", inside);
     Checks.given("source", source);
     Checks.name("name of a box size", name);
+  }
+
+  /**
+   * A carton of any size.
+   *
+   * @param name name
+   * @param inside its inner size, by which cartons are named
+   * @return the size
+   * @throws stenotherm.base.InvalidInputException if the name is blank
+   */
+  public static BoxSize carton(String name, Dimensions inside) {
+    return new BoxSize(name, inside, PRACTICE);
   }
 
   /**

@@ -2,22 +2,19 @@ package stenotherm.parcel;
 
 import java.util.List;
 import stenotherm.base.Lengths;
-import stenotherm.base.Source;
 import stenotherm.base.Suggestions;
 
 /**
- * Sizes of cartons that people know.
+ * Sizes of cartons that are usual. Others are made by {@link BoxSize#carton}.
  *
  * <p>Stateless, thus thread-safe.
  */
 public final class BoxSizes {
-  private static final Source PRACTICE =
-      Source.practice("Cartons are named by their inner length x width x height in inches");
-
   private static final List<BoxSize> ALL =
       List.of(
           inches(6, 6, 6),
           inches(7, 7, 6),
+          inches(7, 7, 7),
           inches(8, 6, 4),
           inches(8, 8, 7),
           inches(8, 8, 8),
@@ -32,11 +29,10 @@ public final class BoxSizes {
   private BoxSizes() {}
 
   private static BoxSize inches(int length, int width, int height) {
-    return new BoxSize(
+    return BoxSize.carton(
         length + " x " + width + " x " + height + " in carton",
         new Dimensions(
-            Lengths.fromInches(length), Lengths.fromInches(width), Lengths.fromInches(height)),
-        PRACTICE);
+            Lengths.fromInches(length), Lengths.fromInches(width), Lengths.fromInches(height)));
   }
 
   /**

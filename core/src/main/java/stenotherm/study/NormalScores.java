@@ -1,6 +1,7 @@
 package stenotherm.study;
 
 import org.apache.commons.math3.distribution.NormalDistribution;
+import stenotherm.base.InvalidInputException;
 
 /** The inverse of the standard normal distribution. Thread-safe. */
 final class NormalScores {
@@ -13,8 +14,12 @@ final class NormalScores {
    * The score below which a share of all cases lies.
    *
    * @param share the share, above 0 and below 1
+   * @throws InvalidInputException if it is not
    */
   static double of(double share) {
+    if (!(share > 0 && share < 1)) {
+      throw new InvalidInputException("share of cases", share + " must be above 0 and below 1");
+    }
     return STANDARD.inverseCumulativeProbability(share);
   }
 }

@@ -35,7 +35,7 @@ final class QuadraticFit {
    */
   double at(double[] point) {
     double[] terms = new double[coefficients.length];
-    QuadraticResponse.evaluate(point, terms);
+    QuadraticResponse.evaluate(quantities, point, terms);
     double sum = 0;
     for (int term = 0; term < terms.length; term++) {
       sum += coefficients[term] * terms[term];

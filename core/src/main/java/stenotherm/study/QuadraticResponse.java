@@ -1,8 +1,10 @@
 package stenotherm.study;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
+import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
@@ -59,9 +61,15 @@ final class QuadraticResponse {
 
   /**
    * The terms at a point; those with two scores come last, and are left out if there is no room.
+   *
+   * @throws InvalidInputException if the point has another number of coordinates, or one is no
+   *     share
    */
-  static void evaluate(double[] point, double[] into) {
-    int quantities = point.length;
+  static void evaluate(int quantities, double[] point, double[] into) {
+    if (point.length != quantities) {
+      throw new InvalidInputException(
+          "point", "has " + point.length + " coordinates and must have " + quantities);
+    }
     into[0] = 1;
     for (int quantity = 0; quantity < quantities; quantity++) {
       double score = NormalScores.of(point[quantity]);
@@ -81,9 +89,12 @@ final class QuadraticResponse {
    *
    * @param point shares of all cases that lie lower, one for each quantity, above 0 and below 1
    * @param value the value there, of the order of its spread: a large constant costs digits
+   * @throws InvalidInputException if the point is not one of the quantities or the value is not
+   *     finite
    */
   void add(double[] point, double value) {
-    evaluate(point, terms);
+    Checks.finite("value", value, "");
+    evaluate(quantities, point, terms);
     int next = 0;
     for (int row = 0; row < terms.length; row++) {
       double term = terms[row];
@@ -150,21 +161,18 @@ final class QuadraticResponse {
     }
     solver.solve(right, solution);
     double[] coefficients = solution.getData().clone();
-    return new QuadraticFit(quantities, coefficients, unexplained(coefficients));
-  }
-
-  /** Mean square of what is left over that of what was there, by degrees of freedom. */
-  private double unexplained(double[] coefficients) {
-    double variance = sumOfSquares - moments[0] * moments[0] / samples;
+    double variation = sumOfSquares - moments[0] * moments[0] / samples;
+    if (variation <= samples * Math.ulp(sumOfSquares)) {
+      // no more than round-off: the value is a constant
+      Arrays.fill(coefficients, 1, count, 0);
+      return new QuadraticFit(quantities, coefficients, 0);
+    }
     double left = sumOfSquares;
-    for (int term = 0; term < coefficients.length; term++) {
+    for (int term = 0; term < count; term++) {
       left -= coefficients[term] * moments[term];
     }
-    // round-off of the sums
-    double least = samples * Math.ulp(sumOfSquares);
-    if (variance <= least) {
-      return 0;
-    }
-    return Math.max(0, left) / (samples - coefficients.length) * (samples - 1) / variance;
+    // mean squares by degrees of freedom; round-off may leave less than nothing
+    double unexplained = Math.max(0, left) / (samples - count) * (samples - 1) / variation;
+    return new QuadraticFit(quantities, coefficients, unexplained);
   }
 }

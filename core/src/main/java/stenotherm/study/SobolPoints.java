@@ -24,11 +24,11 @@ import stenotherm.base.InvalidInputException;
 final class SobolPoints {
   static final int MOST_DIMENSIONS = 200;
 
-  /** Number of points. */
-  static final int MOST_POINTS = 1 << SobolPoints.DIGITS;
-
   /** Binary digits that differ from zero before scrambling. */
   private static final int DIGITS = 16;
+
+  /** Number of points. */
+  static final int MOST_POINTS = 1 << DIGITS;
 
   /** Digits below them, all zero before scrambling. */
   private static final int MORE_DIGITS = 36;
@@ -124,10 +124,11 @@ final class SobolPoints {
     long scrambled = 0;
     for (int place = DIGITS - 1; place >= 0; place--) {
       int digit = (digits >>> place) & 1;
-      scrambled = scrambled << 1 | (digit ^ hash(key, node) >>> (Long.SIZE - 1));
-      node = node << 1 | digit;
+      long flip = hash(key, node) >>> (Long.SIZE - 1);
+      scrambled = 2 * scrambled + (digit ^ flip);
+      node = 2 * node + digit;
     }
-    return scrambled << MORE_DIGITS | hash(key, node) >>> (Long.SIZE - MORE_DIGITS);
+    return (scrambled << MORE_DIGITS) + (hash(key, node) >>> (Long.SIZE - MORE_DIGITS));
   }
 
   /** A number of the SplitMix64 stream that starts at a key: one-to-one in the key. */

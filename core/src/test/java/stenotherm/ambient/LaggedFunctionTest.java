@@ -104,11 +104,54 @@ class LaggedFunctionTest {
     assertThrows(InvalidInputException.class, () -> Ambient.following(ten, DAYS, 1, -1));
     assertThrows(InvalidInputException.class, () -> new AmbientRule.Following(Double.NaN, 0));
     assertThrows(InvalidInputException.class, () -> new AmbientRule.Following(3, -5));
+    AmbientRule.Following unheated = new AmbientRule.Following(3, 0);
+    assertThrows(InvalidInputException.class, () -> new AmbientRule.HeatedWhenCold(unheated, 16));
     assertThrows(
         InvalidInputException.class, () -> Ambient.following(ten, new Range(5, 5), 1, HOUR));
     TimeFunction record = Ambient.hourly(0, new double[] {280, 281, 282});
     assertThrows(InvalidInputException.class, () -> Ambient.following(record, DAYS, 1, HOUR));
     TimeFunction hall = Ambient.following(record, new Range(0, 2 * HOUR), 1, HOUR);
     assertThrows(InvalidInputException.class, () -> hall.at(3 * HOUR));
+  }
+
+  /** From 280 K to 290 K in an hour and back, 3 K warmer inside, heated to 288 K. */
+  @Test
+  void airIsHeatedOnlyWhereItWouldBeTooCold() {
+    TimeFunction outdoors =
+        TimeFunction.table(new double[] {0, 3600, 7200}, new double[] {280, 290, 280});
+    AmbientRule hall = new AmbientRule.HeatedWhenCold(new AmbientRule.Following(3, 0), 288);
+    Range times = new Range(0, 7200);
+    TimeFunction air = hall.course(outdoors, times);
+    assertEquals(288, air.at(0));
+    assertEquals(288, air.at(1800), 1e-9);
+    assertEquals(290.5, air.at(2700), 1e-9);
+    assertEquals(293, air.at(3600), 1e-9);
+    assertEquals(288, air.at(6000), 1e-9);
+    // heating ends half way up and begins half way down: kinks, as at the top
+    assertArrayEquals(new double[] {1800, 3600, 5400}, air.breakpoints(0, 7200), 1e-9);
+    assertEquals(288 + 2.5 / 2, air.mean(0, 7200), 1e-9);
+    assertEquals(0.5, hall.passedOn(air, times), 1e-9);
+    assertEquals(0, hall.passedOn(air, new Range(0, 1700)));
+    assertEquals(1, new AmbientRule.Following(3, 0).passedOn(outdoors, times));
+    assertEquals(0, new AmbientRule.Held(288).passedOn(air, times));
+  }
+
+  @Test
+  void aHeatedHallFollowsLate() {
+    TimeFunction outdoors =
+        TimeFunction.table(
+            new double[] {0, 36_000, 36_000, 90_000}, new double[] {300, 300, 270, 270});
+    Range times = new Range(0, 90_000);
+    AmbientRule.Following unheated = new AmbientRule.Following(3, 7200);
+    TimeFunction free = unheated.course(outdoors, times);
+    TimeFunction air = new AmbientRule.HeatedWhenCold(unheated, 288).course(outdoors, times);
+    for (double time = 0; time <= 90_000; time += 1234) {
+      assertEquals(Math.max(288, free.at(time)), air.at(time), 0.02);
+    }
+    assertEquals(
+        288,
+        new AmbientRule.HeatedWhenCold(unheated, 288)
+            .course(TimeFunction.constant(270), times)
+            .at(5));
   }
 }

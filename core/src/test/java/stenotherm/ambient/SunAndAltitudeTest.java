@@ -103,12 +103,13 @@ class SunAndAltitudeTest {
   void situationsSayWhereTheyComeFrom() {
     for (Situation situation : Situations.all()) {
       assertFalse(situation.source().text().isBlank());
+      // warm enough that nothing is heated
       TimeFunction air =
-          situation.rule().course(TimeFunction.constant(283.15), new Range(0, 86_400));
+          situation.rule().course(TimeFunction.constant(287.15), new Range(0, 86_400));
       double temperature = air.at(40_000);
       assertTrue(temperature > 275 && temperature < 300, situation.name());
       TimeFunction warmer =
-          situation.rule().course(TimeFunction.constant(284.15), new Range(0, 86_400));
+          situation.rule().course(TimeFunction.constant(288.15), new Range(0, 86_400));
       assertEquals(
           situation.rule().followsOutdoors() ? 1 : 0, warmer.at(40_000) - temperature, 1e-9);
     }

@@ -251,6 +251,10 @@ class CatalogueTest {
   }
 
   private static String air(AmbientRule rule) {
+    if (rule instanceof AmbientRule.HeatedWhenCold heated) {
+      return "%s, heated to %s °C at least"
+          .formatted(air(heated.unheated()), rounded(Temperatures.toCelsius(heated.lowest())));
+    }
     if (rule instanceof AmbientRule.Held held) {
       return "held at " + rounded(Temperatures.toCelsius(held.temperature())) + " °C";
     }

@@ -57,6 +57,9 @@ class JourneyTemplateTest {
     assertSame(Sunshine.NONE, van.surroundings().sunshine());
     assertSame(SUN, journey.legs().get(3).surroundings().sunshine());
     assertTrue(journey.legs().get(4).surroundings().pressure() < 76_000);
+    // the hub is heated: an error of the weather does not reach it
+    assertEquals(289.15, journey.legs().get(5).surroundings().ambient().at(journey.start(5)), 1e-9);
+    assertEquals(AmbientSpread.ofItsOwn(4), journey.legs().get(5).surroundings().spread());
     // the hold does not follow the weather
     assertEquals(AmbientSpread.ofItsOwn(7), journey.legs().get(4).surroundings().spread());
     assertEquals(Stowage.AMONG_OTHERS, journey.legs().get(4).surroundings().stowage());

@@ -29,6 +29,8 @@ class SizesTest {
     assertEquals(0.1858, outer.size(Axis.Z), 1e-12);
     assertEquals(0.2032, Packings.WALLS.inside(outer, 1).size(Axis.Y), 1e-12);
     assertThrows(InvalidInputException.class, () -> BoxSizes.named("8 x 8 x 9 in carton"));
+    BoxSize any = BoxSize.carton("flat", new Dimensions(0.3, 0.2, 0.05));
+    assertEquals(0.058, any.outer(Packings.WALLS).size(Axis.Z), 1e-12);
   }
 
   @Test

@@ -105,15 +105,11 @@ final class Assumptions {
 
   /** Lists what a kind of surroundings stands for. */
   void situation(Situation situation) {
-    String air =
-        situation.rule() instanceof AmbientRule.Following following
-            ? following(following)
-            : "held at " + celsius(((AmbientRule.Held) situation.rule()).temperature());
     add(
         "Surroundings "
             + situation.name()
             + ", "
-            + air
+            + air(situation.rule())
             + ", ± "
             + number(situation.spread())
             + " K, air of "
@@ -129,6 +125,15 @@ final class Assumptions {
     if (stowage == Stowage.AMONG_OTHERS) {
       add("A parcel among others, whose surroundings follow the air late", Stowage.SOURCE);
     }
+  }
+
+  private static String air(AmbientRule rule) {
+    if (rule instanceof AmbientRule.HeatedWhenCold heated) {
+      return following(heated.unheated()) + ", heated to " + celsius(heated.lowest()) + " at least";
+    }
+    return rule instanceof AmbientRule.Following following
+        ? following(following)
+        : "held at " + celsius(((AmbientRule.Held) rule).temperature());
   }
 
   private static String following(AmbientRule.Following rule) {

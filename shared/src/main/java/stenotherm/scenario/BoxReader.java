@@ -6,11 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
 import stenotherm.parcel.BoxSize;
-import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Joints;
 import stenotherm.parcel.Parcel;
@@ -28,6 +29,8 @@ final class BoxReader {
   private static final List<Face> SIDES = List.of(Face.X_MIN, Face.X_MAX, Face.Y_MIN, Face.Y_MAX);
 
   private static final Map<String, List<Axis>> OVERLAPS = overlaps();
+
+  private static final Pattern CARTON = Pattern.compile("(?is)(.+?)(\\s+cube)?\\s+carton");
 
   private final KeyedSection packing;
   private final List<WallLayer> board;
@@ -129,11 +132,8 @@ final class BoxReader {
 
   private Box outer(Node node) {
     if (node instanceof ScalarNode scalar) {
-      return BoxSizes.all().stream()
-          .filter(size -> size.name().equalsIgnoreCase(scalar.text()))
-          .findFirst()
-          .map(size -> named(scalar, size))
-          .orElseGet(() -> ofSize(scalar));
+      Matcher carton = CARTON.matcher(scalar.text());
+      return carton.matches() ? carton(scalar, carton) : ofSize(scalar);
     }
     KeyedSection box = KeyedSection.of(node, Vocabulary.BOX, packing.assumptions());
     if (box.has("outer") == box.has("inner")) {
@@ -151,13 +151,24 @@ final class BoxReader {
     return node.locate(() -> Box.ofSize(size.x(), size.y(), size.z()));
   }
 
-  /** A carton known by its inner size, which the board surrounds. */
-  private Box named(ScalarNode node, BoxSize size) {
+  private static Dimensions inside(ScalarNode node, Matcher parts) {
+    ScalarNode size = node.piece(parts.group(1));
+    if (parts.group(2) != null) {
+      double edge = size.length();
+      return new Dimensions(edge, edge, edge);
+    }
+    Size lengths = size.size();
+    return new Dimensions(lengths.x(), lengths.y(), lengths.z());
+  }
+
+  /** A carton named by its inner size, which the board surrounds. */
+  private Box carton(ScalarNode node, Matcher parts) {
     if (board.isEmpty()) {
       throw node.fail(
           "is a carton named by its inner size, which needs board; without board leave out"
               + " 'carton' and give the outer size");
     }
+    BoxSize size = BoxSize.carton(node.text(), node.locate(() -> inside(node, parts)));
     packing.assumptions().add("Box " + size.name() + ", named by its inner size", size.source());
     return node.locate(() -> size.outer(walls));
   }

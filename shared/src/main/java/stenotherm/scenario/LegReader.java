@@ -324,9 +324,11 @@ final class LegReader {
     Range times = weather.times(start, lasting(), situation.rule().lag());
     TimeFunction course =
         node.locate(() -> situation.rule().course(follows ? outdoors(weather) : NO_WEATHER, times));
+    double shared =
+        site.spread() * situation.rule().passedOn(course, new Range(start, start + lasting()));
     return new Air(
         course,
-        new AmbientSpread(situation.spread(), follows ? site.spread() : 0),
+        new AmbientSpread(situation.spread(), shared),
         situation.films().movement(),
         situation.stowage(),
         situation.altitude(),

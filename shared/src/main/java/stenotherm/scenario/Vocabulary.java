@@ -261,8 +261,8 @@ final class Vocabulary {
                   "how far the true temperature may be above or below, the weather's part"
                       + " included",
                   "that of the surroundings and, where they follow the weather, of the place; 3 K"
-                      + " for a constant temperature, 2 K for readings or a low and high"
-                      + " (assumed)"),
+                      + " for a constant temperature, 2 K for readings (assumed), that of lows and"
+                      + " highs for those of a leg"),
               Key.optional(
                   "stowed",
                   Form.oneOf(LegReader.stowageNames()),
@@ -344,7 +344,8 @@ final class Vocabulary {
                   "how far the true temperatures may be above or below; one error for all legs"
                       + " there",
                   Assumptions.number(Sites.GIVEN_DAYS_SPREAD)
-                      + " K for lows and highs that the file gives, "
+                      + " K for lows and highs that the file gives (derived from errors of"
+                      + " forecasts), "
                       + Assumptions.number(Sites.RECORDED_DAYS_SPREAD)
                       + " K for recorded weather (assumed)"),
               Key.optional("latitude", ANGLE, "north is positive", "no sun there"),
@@ -587,7 +588,10 @@ final class Vocabulary {
                   "box",
                   Form.either(
                       SIZE,
-                      Form.written("[carton](#cartons) by name", boxSizes()),
+                      Form.written(
+                          "carton by its inner size, such as `7 x 7 x 6 in carton` or `18 cm cube"
+                              + " carton`; [usual ones](#cartons)",
+                          List.of("7 x 7 x 6 in carton", "7 in cube carton")),
                       Form.table(BOX)),
                   "outer length, width and height; a carton is named by its inner ones"),
               Key.preset(

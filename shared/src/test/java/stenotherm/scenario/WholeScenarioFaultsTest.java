@@ -364,6 +364,22 @@ class WholeScenarioFaultsTest {
             "s.yaml:50:10: packings[3].box (carton): is a carton named by its inner size, which needs board; without board leave out 'carton' and give the outer size"),
         arguments(
             "box: 10 x 8 x 6 in carton",
+            "box: 7 x 7 in carton",
+            "s.yaml:50:10: packings[3].box (carton): '7 x 7 in' is not three lengths, write for example 300 x 200 x 150 mm"),
+        arguments(
+            "box: 10 x 8 x 6 in carton",
+            "box: 7 cube carton",
+            "s.yaml:50:10: packings[3].box (carton): '7' has no unit, write for example 7 mm or 7 cm"),
+        arguments(
+            "box: 10 x 8 x 6 in carton",
+            "box: 0 in cube carton",
+            "s.yaml:50:10: packings[3].box (carton): length: 0 m must be a finite number above 0"),
+        arguments(
+            "box: 10 x 8 x 6 in carton",
+            "box: 7 ft cube carton",
+            "s.yaml:50:10: packings[3].box (carton): outer box: 2141.6 x 2141.6 x 2141.6 mm (84.31 x 84.31 x 84.31 in) is longer than 2000.0 mm (78.74 in) along X"),
+        arguments(
+            "box: 10 x 8 x 6 in carton",
             "vent: 2 holes of 5 mm",
             "s.yaml:50:5: packings[3].vent (carton): cannot be used yet, air flow through holes is not computed"),
         arguments(

@@ -30,6 +30,7 @@ import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
+import stenotherm.grid.Box;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Contact;
 import stenotherm.journey.Journey;
@@ -128,6 +129,32 @@ class WholeScenarioTest {
     return lid.get(lid.size() - 1);
   }
 
+  private static Parcel inCarton(String text) {
+    return read(ScenarioFiles.SHORT.replace("8 x 8 x 7 in carton", text)).packings().get(0);
+  }
+
+  @Test
+  void cartonsOfAnySizeAreNamedByTheirInside() {
+    // board of 4 mm on each side
+    for (String cube : List.of("7 in cube carton", "7 x 7 x 7 in carton", "17.78 cm Cube Carton")) {
+      Box outer = inCarton(cube).outer();
+      for (Axis axis : Axis.values()) {
+        assertEquals(0.1778 + 0.008, outer.size(axis), 1e-12, cube);
+      }
+    }
+    Box flat = inCarton("305 x 229 x 151 mm carton").outer();
+    assertEquals(0.313, flat.size(Axis.X), 1e-12);
+    assertEquals(0.237, flat.size(Axis.Y), 1e-12);
+    assertEquals(0.159, flat.size(Axis.Z), 1e-12);
+    assertTrue(
+        read(ScenarioFiles.SHORT.replace("8 x 8 x 7 in carton", "9 in cube carton"))
+            .assumptions()
+            .contains(
+                "Box 9 in cube carton, named by its inner size: "
+                    + BoxSizes.all().get(0).source().text()
+                    + "."));
+  }
+
   @Test
   void theShortForm() {
     Scenario scenario = read(ScenarioFiles.SHORT);
@@ -156,8 +183,8 @@ class WholeScenarioTest {
     Journey expected =
         template.journey(
             new JourneyTemplate.Start(sealing, kelvin(21)),
-            new Outdoors(new Place("origin", ZoneOffset.UTC), weather, 2, Sunshine.NONE),
-            new Outdoors(new Place("destination", ZoneOffset.UTC), weather, 2, Sunshine.NONE),
+            new Outdoors(new Place("origin", ZoneOffset.UTC), weather, 3, Sunshine.NONE),
+            new Outdoors(new Place("destination", ZoneOffset.UTC), weather, 3, Sunshine.NONE),
             24 * HOUR);
     assertEquals(expected.sealing(), journey.sealing());
     assertEquals(expected.startTemperature(), journey.startTemperature());
@@ -169,6 +196,7 @@ class WholeScenarioTest {
       assertEquals(one.duration(), other.duration());
       assertEquals(one.surroundings().spread(), other.surroundings().spread());
       assertEquals(one.surroundings().films(), other.surroundings().films());
+      assertEquals(one.surroundings().stowage(), other.surroundings().stowage());
       assertEquals(one.surroundings().altitude(), other.surroundings().altitude());
       double time = expected.start(number) + one.duration() / 2;
       assertEquals(
@@ -462,9 +490,8 @@ class WholeScenarioTest {
     double end = (0.75 + 2.75 + 6 + 4.5 + 0.5 + 3 + 4 + 1 + 3 + 6) * HOUR;
     TimeFunction expected = Ambient.following(outdoors, new Range(0, end), 3, 2 * HOUR);
     assertEquals(expected.at(5 * HOUR), road.ambient().at(5 * HOUR), 1e-9);
-    assertEquals(
-        Situations.HUB.rule().course(outdoors, new Range(0, end)).at(0),
-        leg(3).surroundings().ambient().at(11 * HOUR));
+    // the pass is cold all night
+    assertEquals(kelvin(16), leg(3).surroundings().ambient().at(11 * HOUR), 1e-9);
     assertEquals(AmbientSpread.ofItsOwn(4), leg(3).surroundings().spread());
   }
 
@@ -526,7 +553,7 @@ class WholeScenarioTest {
     assertEquals(Situations.AIRCRAFT_HOLD.altitude(), surroundings.altitude(), 0.5);
     assertEquals(Situations.AIRCRAFT_HOLD.source(), hold.source());
     Leg van = firstLeg("ambient: outdoors, sun: yes, heading: 180 °, wind: 2 m/s", "ambient: van");
-    assertEquals(new AmbientSpread(Situations.VAN.spread(), 2), van.surroundings().spread());
+    assertEquals(new AmbientSpread(Situations.VAN.spread(), 3), van.surroundings().spread());
     assertEquals(Stowage.ALONE, van.surroundings().stowage());
     assertEquals(Times.fromMinutes(45), van.duration());
   }
@@ -537,14 +564,15 @@ class WholeScenarioTest {
     assertEquals(
         new AmbientSpread(0, 3),
         firstLeg(outdoors, "ambient: outdoors, spread: 3 K").surroundings().spread());
-    assertEquals(
-        new AmbientSpread(2, 1),
-        firstLeg(outdoors, "ambient: van, spread: 3 K").surroundings().spread());
+    // 4 K of its own and 3 K of the weather
+    AmbientSpread van = firstLeg(outdoors, "ambient: van, spread: 3.5 K").surroundings().spread();
+    assertEquals(2, van.own(), 1e-12);
+    assertEquals(1.5, van.outdoors(), 1e-12);
     assertEquals(
         AmbientSpread.ofItsOwn(2),
         leg(4).surroundings().spread(),
         "readings are not the weather of the place");
-    assertEquals(new AmbientSpread(0, 2), leg(5).surroundings().spread(), "a low and high are");
+    assertEquals(new AmbientSpread(0, 3), leg(5).surroundings().spread(), "a low and high are");
     // the place says 4 K
     assertEquals(
         new AmbientSpread(0, 4),

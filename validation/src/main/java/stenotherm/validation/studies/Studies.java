@@ -37,6 +37,7 @@ public final class Studies {
     all.add(new Sunlight());
     all.addAll(Textbook.all());
     all.addAll(MeasuredBoxes.all());
+    all.add(new LoggedJourneys());
     all.add(new IceMelt());
     all.add(new WarmerSpacing());
     all.add(new WinterWarmer());

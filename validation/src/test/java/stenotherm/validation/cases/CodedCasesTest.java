@@ -30,6 +30,10 @@ class CodedCasesTest {
           "measured-thick-boxes: hold of five packs in the large box over one in the small",
           "measured-fills: heat through layers of board, over foam",
           "measured-dry-ice: conductance with all walls cold",
+          "measured-journeys: met more than 29.4 °C, laboratory mice by air, 24 h and more; overnight"
+              + " by air",
+          "measured-journeys: swung by 11 K or more, laboratory mice by air, 24 h and more; overnight"
+              + " by air",
           "trade-winter-warmer: coldest part without a warmer, lows of 7 °C",
           "trade-warmer-gap: hottest part of the animal, warmer for 72 hours on the cup, room at"
               + " 5 °C");

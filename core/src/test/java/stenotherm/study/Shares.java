@@ -1,7 +1,6 @@
 package stenotherm.study;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import stenotherm.base.Checks;
@@ -19,6 +18,9 @@ import stenotherm.base.InvalidInputException;
  * Citations read in works that use them, formulas likewise.
  */
 final class Shares {
+  /** A pair of points has two coordinates for each. */
+  private static final int MOST_QUANTITIES = SobolPoints.MOST_DIMENSIONS / 2;
+
   private final double[] first;
   private final double[] differences;
   private final double[] squares;
@@ -35,7 +37,7 @@ final class Shares {
   /**
    * Estimates the shares, on this thread.
    *
-   * @param names what the quantities are called, at most 100
+   * @param names what the quantities are called, 1 to {@value #MOST_QUANTITIES}
    * @param function called with points whose coordinates are above 0 and below 1, in an array that
    *     it must neither keep nor change
    * @param replicates number of scramblings, at least 1
@@ -51,6 +53,11 @@ final class Shares {
       int replicates,
       int points,
       long seed) {
+    int quantities = names.size();
+    if (quantities < 1 || quantities > MOST_QUANTITIES) {
+      throw new InvalidInputException(
+          "quantities", quantities + " must be within 1 to " + MOST_QUANTITIES);
+    }
     if (replicates < 1) {
       throw new InvalidInputException("replicates", replicates + " must be at least 1");
     }
@@ -58,16 +65,11 @@ final class Shares {
       throw new InvalidInputException(
           "points", points + " must be a power of two up to " + SobolPoints.MOST_POINTS);
     }
-    int quantities = names.size();
     Shares shares = new Shares(quantities);
-    // sums of values that lie far from zero would cancel
-    double[] middle = new double[quantities];
-    Arrays.fill(middle, 0.5);
-    double origin = function.applyAsDouble(middle);
     for (int replicate = 0; replicate < replicates; replicate++) {
       Checks.notInterrupted("between replicates");
       SobolPoints pair = new SobolPoints(2 * quantities, seed, replicate);
-      shares.add(pair, points, point -> function.applyAsDouble(point) - origin);
+      shares.add(pair, points, function);
     }
     return shares.result(names);
   }

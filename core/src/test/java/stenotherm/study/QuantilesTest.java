@@ -1,0 +1,60 @@
+package stenotherm.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+import stenotherm.base.InvalidInputException;
+
+class QuantilesTest {
+  @Test
+  void valuesOfABinAreSpreadEvenlyInIt() {
+    Quantiles quantiles = new Quantiles(0, 10, 1);
+    for (double value : new double[] {2.1, 2.2, 2.3, 2.4, 7.9, 7.9}) {
+      quantiles.add(value);
+    }
+    assertEquals(2, quantiles.quantile(0), 1e-12);
+    assertEquals(2.75, quantiles.quantile(0.5), 1e-12);
+    assertEquals(3, quantiles.quantile(4.0 / 6), 1e-12);
+    assertEquals(7.5, quantiles.quantile(5.0 / 6), 1e-12);
+    assertEquals(8, quantiles.quantile(1), 1e-12);
+  }
+
+  @Test
+  void whatNoBinHoldsIsCountedAndNotInvented() {
+    Quantiles quantiles = new Quantiles(0, 10, 1);
+    for (double value : new double[] {-5, 4.5, 10, Double.POSITIVE_INFINITY}) {
+      quantiles.add(value);
+    }
+    assertEquals(4, quantiles.count());
+    assertEquals(3, quantiles.outside());
+    assertEquals(Double.NEGATIVE_INFINITY, quantiles.quantile(0));
+    assertEquals(Double.NEGATIVE_INFINITY, quantiles.quantile(0.25));
+    assertEquals(4.5, quantiles.quantile(0.375), 1e-12);
+    assertEquals(5, quantiles.quantile(0.5), 1e-12);
+    assertEquals(Double.POSITIVE_INFINITY, quantiles.quantile(0.51));
+  }
+
+  @Test
+  void theLastBinReachesBeyondTheRangeWhereWidthsDoNotFit() {
+    Quantiles quantiles = new Quantiles(0, 1, 0.4);
+    quantiles.add(1.1);
+    assertEquals(0, quantiles.outside());
+    assertEquals(1.0, quantiles.quantile(0.5), 1e-12);
+  }
+
+  @Test
+  void refusesWhatItCannotCount() {
+    Quantiles quantiles = new Quantiles(0, 10, 1);
+    assertThrows(IllegalStateException.class, () -> quantiles.quantile(0.5));
+    assertThrows(InvalidInputException.class, () -> quantiles.add(Double.NaN));
+    quantiles.add(1);
+    assertThrows(InvalidInputException.class, () -> quantiles.quantile(1.1));
+    assertThrows(InvalidInputException.class, () -> quantiles.quantile(Double.NaN));
+    assertThrows(InvalidInputException.class, () -> new Quantiles(1, 1, 0.1));
+    assertThrows(InvalidInputException.class, () -> new Quantiles(0, 1, 0));
+    assertThrows(InvalidInputException.class, () -> quantiles.addAll(new Quantiles(0, 10, 0.5)));
+    assertThrows(InvalidInputException.class, () -> quantiles.addAll(new Quantiles(0, 9, 1)));
+    assertThrows(InvalidInputException.class, () -> quantiles.addAll(new Quantiles(1, 11, 1)));
+  }
+}
