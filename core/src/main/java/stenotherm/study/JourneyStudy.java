@@ -1,5 +1,6 @@
 package stenotherm.study;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -81,11 +82,16 @@ public final class JourneyStudy {
       Uncertainties uncertainties,
       double[][] correction) {
     double[] times = model.times();
-    if (correction.length != model.cups().size() || correction[0].length != times.length) {
+    boolean fits = correction.length == model.cups().size();
+    for (double[] row : correction) {
+      fits &= row.length == times.length;
+    }
+    if (!fits) {
       throw new InvalidInputException(
           "correction", "must have a row for each animal and a column for each time");
     }
-    return new JourneyStudy(parcel, times, model::run, opening, uncertainties, correction);
+    double[][] copy = Arrays.stream(correction).map(double[]::clone).toArray(double[][]::new);
+    return new JourneyStudy(parcel, times, model::run, opening, uncertainties, copy);
   }
 
   /**

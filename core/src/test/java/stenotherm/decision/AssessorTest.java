@@ -54,9 +54,9 @@ class AssessorTest {
   private static final Place WEST = new Place("west", ZoneOffset.ofHours(-8));
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(MeshControl.graded(0.04, 0.02), HOUR, IntegratorSettings.standard()),
+          new TransitSettings(MeshControl.graded(0.06, 0.04), HOUR, IntegratorSettings.standard()),
           12 * HOUR,
-          new StudySettings(16, 16, 1, 2));
+          new StudySettings(16, 8, 1, 2));
 
   private static Leg leg(String name, Place place, double hours, TimeFunction ambient) {
     return new Leg(
@@ -131,7 +131,7 @@ class AssessorTest {
       assertTrue(odds.withinUntil(hours).within() <= odds.withinUntil(hours - 1).within());
     }
     assertEquals(12, odds.longestDelay());
-    assertEquals(256, odds.journeys());
+    assertEquals(128, odds.journeys());
     assertTrue(assessment.error().total() > 0);
   }
 

@@ -1,115 +1,307 @@
 package stenotherm.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.BeforeAll;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestInstance;
+import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
-import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.decision.Assessment;
-import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Level;
-import stenotherm.decision.Margin;
+import stenotherm.decision.NumericalError;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
-import stenotherm.transit.Transit;
+import stenotherm.study.JourneyStudy;
+import stenotherm.study.Odds;
+import stenotherm.study.StudyResult;
+import stenotherm.study.StudySettings;
+import stenotherm.study.Uncertainties;
+import stenotherm.transit.CondensedModel;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 import stenotherm.words.Figures;
 
-/** Sentences of verdicts whose numbers are made up, on a journey through two time zones. */
-@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+/** Sentences about verdicts that are made up, on a journey through two time zones. */
 class VerdictWordsTest {
-  private static final String SCENARIO =
-      """
-      format: 1
-      title: test
-      animal: leopard gecko, 40 g
-      containers: [110 x 80 x 60 mm]
-      journey:
-        sealed: 2026-01-31 20:00
-        from: Here, UTC-5
-        to: There, UTC-8
-        legs:
-          - {name: cold truck, at: origin, for: 5 h, ambient: 5 °C, orientation: right up}
-          - {name: hot depot, at: destination, for: 13 h, ambient: 20 °C}
-      packings:
-        - {name: bare foam, box: 350 x 250 x 150 mm, foam: EPS 20 13 mm, fill: shredded paper}
-      """;
+  private static final Scenario SCENARIO =
+      ScenarioReader.read(
+          "test.yaml",
+          """
+          format: 1
+          title: test
+          animal: leopard gecko, 40 g
+          containers: [110 x 80 x 60 mm]
+          hold: 24 h
+          journey:
+            sealed: 2026-01-31 20:00
+            from: Here, UTC-5
+            to: There, UTC-8
+            legs:
+              - {name: cold truck, at: origin, for: 5 h, ambient: 14 °C, orientation: right up}
+              - {name: hot depot, at: destination, for: 13 h, ambient: 20 °C}
+          packings:
+            - {name: bare foam, box: 350 x 250 x 150 mm, foam: EPS 20 13 mm, fill: shredded paper}
+            - {name: warm foam, box: 350 x 250 x 150 mm, foam: EPS 20 13 mm, \
+          fill: shredded paper, warmer: 40 hour warmer on lid}
+            - {name: big foam, box: 360 x 260 x 160 mm, foam: EPS 20 13 mm, fill: shredded paper}
+          """);
 
-  private TransitResult one;
-  private TransitResult two;
+  private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
+  private static final Parcel BARE = SCENARIO.packings().get(0);
+  private static final Parcel WARM = SCENARIO.packings().get(1);
+  private static final Parcel BIG = SCENARIO.packings().get(2);
+  private static final Ran RAN = Ran.of(BARE);
 
-  @BeforeAll
-  void run() {
-    one = run(SCENARIO);
-    two = run(SCENARIO.replace("60 mm]", "60 mm, 110 x 80 x 60 mm]"));
+  /** A packing's nominal runs, and odds of few journeys. */
+  private record Ran(TransitResult held, TransitResult planned, StudyResult odds) {
+    static Ran of(Parcel parcel) {
+      Journey held = SCENARIO.journey().held(SCENARIO.longestHold());
+      ParcelModel model = ParcelModel.of(parcel, held, SETTINGS);
+      Uncertainties uncertain =
+          Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(0.1));
+      CondensedModel condensed = CondensedModel.of(model, held, uncertain.spread(8, 1));
+      double[][] none = new double[1][condensed.times().length];
+      StudyResult odds =
+          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none)
+              .run(new StudySettings(16, 8, 1, 2), ProgressListener.NONE);
+      return new Ran(
+          model.run(held, Variation.NOMINAL),
+          model.run(SCENARIO.journey(), Variation.NOMINAL),
+          odds);
+    }
   }
 
-  private static TransitResult run(String text) {
-    Scenario scenario = ScenarioReader.read("test.yaml", text);
-    return Transit.run(
-        scenario.packings().get(0),
-        scenario.journey(),
-        Variation.NOMINAL,
-        TransitSettings.standard().meshScaled(4));
+  private static Odds odds(double within) {
+    return new Odds(within, Math.max(0, within - 0.04), Math.min(1, within + 0.02));
   }
 
-  private static Assessment assessment(TransitResult run, Margin tightest) {
-    DiscretisationEstimate grid =
-        DiscretisationEstimate.of(new double[] {1, 1, 1}, new double[] {4, 2, 1});
-    Verdict verdict = new Verdict(Level.TIGHT, tightest, 1.25, 2, List.of(Verdict.DEFER));
+  private static Assessment assessment(
+      Level level, Odds within, Side side, double hours, Level highest) {
+    Verdict verdict =
+        new Verdict(
+            level, within, side, Times.fromHours(hours), highest, List.of(Verdict.DEFER));
+    NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
-        run, run, run, List.of(), 18, List.of(), grid, grid, new DelayMargin.AtLeast(1), verdict);
+        RAN.held(),
+        RAN.held(),
+        RAN.held(),
+        SCENARIO.journey().duration(),
+        List.of(),
+        error,
+        RAN.odds(),
+        RAN.odds(),
+        verdict);
   }
 
-  private String sentence(Side side, double kelvin, double hours, Figures figures) {
-    Margin tightest = new Margin(side, "cup", kelvin, 290, Times.fromHours(hours));
-    return new VerdictWords(figures).sentence(assessment(one, tightest));
+  private static Judged judged(Parcel parcel, Level level, double within) {
+    return new Judged(
+        parcel,
+        false,
+        assessment(level, odds(within), Side.COLD, 5, Level.HOLDS),
+        RAN.planned(),
+        List.of());
+  }
+
+  private static String headline(Figures figures, Level level, double within) {
+    return new VerdictWords(figures).headline(List.of(judged(BARE, level, within)));
   }
 
   @Test
-  void tellsHowMuchIsLeftAndWhenOnTheClockOfTheLeg() {
+  void theSentenceTellsOddsAndTheTightestMomentOnItsClock() {
+    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT, 18, Level.HOLDS);
+    // the journeys of this mild run all go well; nobody is too hot
+    assertEquals(1, RAN.odds().notTooHot().within());
+    StudyResult odds = RAN.odds();
     // 20:00 in the east, 18 hours on, three hours back
     assertEquals(
-        "The hot side is tightest: in the worst case 0.5 K (0.9 F°) left at 11:00 on 1 February"
-            + " (18.0 h after sealing), hot depot; nominal 1.2 K (2.2 F°), at best 2.0 K (3.6 F°).",
-        sentence(Side.HOT, 0.5, 18, Figures.METRIC));
+        "Stays within its band in 90 of 100 journeys that arrive on time (by the sample, 86 to 92;"
+            + " with all ranges half as wide again, "
+            + Words.percent(odds.within().within())
+            + "); too cold in "
+            + Words.inHundred(1 - odds.notTooCold().within())
+            + ", too hot in fewer than 1. The hot side is tightest, about 11:00 on 1 February on"
+            + " the leg 'hot depot': "
+            + Figures.METRIC.difference(odds.hotMargin(0.5))
+            + " left in the middle case, "
+            + Figures.METRIC.difference(odds.hotMargin(0.05))
+            + " left in one journey of twenty.",
+        new VerdictWords(Figures.METRIC).sentence(hot));
   }
 
   /** What is stored at a change of legs is of the one that ends, though the next begins then. */
   @Test
   void namesTheLegThatEndsAndHowTheParcelLies() {
-    assertEquals(
-        "The cold side is tightest: in the worst case 3.0 K (5.4 F°) outside the alarm band at"
-            + " 01:00 on 1 February (5.0 h after sealing), cold truck, on its side, right face"
-            + " up; nominal 1.2 K (2.2 F°), at"
-            + " best 2.0 K (3.6 F°).",
-        sentence(Side.COLD, -3, 5, Figures.METRIC));
+    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.HOLDS);
+    String sentence = new VerdictWords(Figures.METRIC).sentence(cold);
+    assertTrue(
+        sentence.contains(
+            "The cold side is tightest, about 01:00 on 1 February on the leg 'cold truck' (on its"
+                + " side, right face up): "
+                + Figures.METRIC.difference(RAN.odds().coldMargin(0.5))
+                + " left"),
+        sentence);
   }
 
   @Test
   void hasTheReadersUnits() {
-    assertEquals(
-        "The hot side is tightest: in the worst case 0.9 F° (0.5 K) left at 22:00 on 31 January"
-            + " (2.0 h after sealing), cold truck, on its side, right face up; nominal 2.2 F°"
-            + " (1.2 K), at best 3.6 F°"
-            + " (2.0 K).",
-        sentence(Side.HOT, 0.5, 2, Figures.US));
+    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.HOLDS);
+    String metric = new VerdictWords(Figures.METRIC).sentence(cold);
+    String us = new VerdictWords(Figures.US).sentence(cold);
+    double margin = RAN.odds().coldMargin(0.5);
+    String kelvin = String.format(Locale.ROOT, "%.1f K", margin);
+    String fahrenheit = String.format(Locale.ROOT, "%.1f F°", 1.8 * margin);
+    assertTrue(metric.contains(kelvin + " (" + fahrenheit + ") left"), metric);
+    assertTrue(us.contains(fahrenheit + " (" + kelvin + ") left"), us);
+    assertTrue(
+        headline(Figures.METRIC, Level.HOLDS, 0.99).contains("within 10 °C (50 °F) to 32 °C"),
+        headline(Figures.METRIC, Level.HOLDS, 0.99));
+    assertTrue(headline(Figures.US, Level.HOLDS, 0.99).contains("within 50 °F (10 °C) to 90 °F"));
   }
 
   @Test
-  void namesTheCupWhereThereAreSeveral() {
-    Margin tightest = new Margin(Side.COLD, "container 2", 1, 290, Times.fromHours(18));
+  void theHeadlineSaysWhatToDoAtEachLevel() {
+    String late =
+        ", of those opened a day late in "
+            + Words.inHundred(RAN.odds().withinUntil(24).within())
+            + ".";
+    String well =
+        "of 100 such journeys that arrive on time the leopard gecko stays within 10 °C (50 °F) to"
+            + " 32 °C (90 °F) in ";
+    String holds = headline(Figures.METRIC, Level.HOLDS, 0.98);
+    assertTrue(holds.startsWith("Take 'bare foam': " + well + "98" + late), holds);
+    String likely = headline(Figures.METRIC, Level.LIKELY, 0.87);
+    assertTrue(likely.startsWith("Take 'bare foam': " + well + "87" + late), likely);
+    String gamble = headline(Figures.METRIC, Level.GAMBLE, 0.61);
+    assertTrue(
+        gamble.startsWith(
+            "Better wait, or change something: the best of these, 'bare foam', is a gamble; "
+                + well
+                + "61"
+                + late),
+        gamble);
+    String not = headline(Figures.METRIC, Level.DO_NOT, 0.002);
+    assertTrue(
+        not.startsWith(
+            "Do not send it like this. The best of these is 'bare foam'; "
+                + well
+                + "fewer than 1"
+                + late),
+        not);
+  }
+
+  @Test
+  void nothingPermits() {
+    List<String> all = new ArrayList<>();
+    for (Level level : Level.values()) {
+      for (Figures figures : List.of(Figures.METRIC, Figures.US)) {
+        Judged row = judged(BARE, level, 0.9);
+        VerdictWords words = new VerdictWords(figures);
+        all.add(words.headline(List.of(row)));
+        all.add(words.sentence(row.assessment()));
+        all.add(words.margins(List.of(row)));
+        all.add(words.summary(row));
+        all.add(words.costliest(row).orElse(""));
+      }
+    }
+    for (String text : all) {
+      assertFalse(text.toLowerCase(Locale.ROOT).contains("safe"), text);
+    }
+  }
+
+  @Test
+  void noNumberOfJourneysTellsNoneOrAll() {
+    for (double few : new double[] {0, 0.0049}) {
+      assertEquals("fewer than 1", Words.inHundred(few));
+      assertEquals("<1", Words.percent(few));
+    }
+    for (double all : new double[] {1, 0.995}) {
+      assertEquals("more than 99", Words.inHundred(all));
+      assertEquals(">99", Words.percent(all));
+    }
+    assertEquals("1", Words.inHundred(0.005));
+    assertEquals("99", Words.percent(0.9949));
+    assertEquals("50", Words.inHundred(0.496));
+  }
+
+  /** A packing with a warmer that would hold is told why it gets no better verdict. */
+  @Test
+  void theHighestLevelOfAWarmerIsExplained() {
+    VerdictWords words = new VerdictWords(Figures.METRIC);
+    String why = " No better verdict is given to a packing with a warmer";
+    Odds all = new Odds(1, 0.97, 1);
+    assertTrue(
+        words
+            .sentence(assessment(Level.LIKELY, all, Side.COLD, 5, Level.LIKELY))
+            .contains(why));
+    assertFalse(
+        words
+            .sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.LIKELY))
+            .contains(why));
+    assertFalse(
+        words.sentence(assessment(Level.HOLDS, all, Side.COLD, 5, Level.HOLDS)).contains(why));
+  }
+
+  /** Better odds first, to a hundredth of their lower ends; then no warmer; then the smaller box. */
+  @Test
+  void theBestRowIsTheOneToTake() {
+    Judged bare = judged(BARE, Level.LIKELY, 0.9);
+    Judged warm = judged(WARM, Level.LIKELY, 0.902);
+    Judged big = judged(BIG, Level.LIKELY, 0.9);
+    assertSame(bare, Judged.best(List.of(warm, big, bare)));
+    assertSame(big, Judged.best(List.of(warm, big)));
+    Judged better = judged(WARM, Level.LIKELY, 0.93);
+    assertSame(better, Judged.best(List.of(bare, better, big)));
+    Judged same = judged(BARE, Level.LIKELY, 0.9);
+    assertSame(same, Judged.best(List.of(same, bare)), "the first of equals");
+  }
+
+  @Test
+  void whatCausesMostIsNamedWhereSomethingGoesWrong() {
+    VerdictWords words = new VerdictWords(Figures.METRIC);
+    assertTrue(words.costliest(judged(BARE, Level.HOLDS, 0.996)).isEmpty());
+    String most = RAN.odds().shares(true).orElseThrow().shares().get(0).of();
+    String sentence = words.costliest(judged(BARE, Level.GAMBLE, 0.6)).orElseThrow();
+    assertTrue(
+        sentence.startsWith("Of what is uncertain there, most comes from " + most + " ("),
+        sentence);
+  }
+
+  @Test
+  void theSummaryHasLevelAndOdds() throws IOException {
+    List<Judged> rows =
+        List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
+    JsonNode root = new ObjectMapper().readTree(DataFiles.summary(SCENARIO, rows));
+    assertEquals(3, root.get("format").asInt());
     assertEquals(
-        "The cold side is tightest, in 'container 2': in the worst case 1.0 K (1.8 F°) left at"
-            + " 11:00 on 1 February (18.0 h after sealing), hot depot; nominal 1.2 K (2.2 F°), at"
-            + " best 2.0 K (3.6 F°).",
-        new VerdictWords(Figures.METRIC).sentence(assessment(two, tightest)));
+        new VerdictWords(Figures.METRIC).headline(rows), root.get("headline").asText());
+    JsonNode first = root.get("packings").get(0);
+    assertEquals("GAMBLE", first.get("level").asText());
+    assertEquals("a gamble", first.get("level_words").asText());
+    assertEquals(0.6, first.get("odds").get("within").asDouble());
+    assertEquals(0.6 - 0.04, first.get("odds").get("low").asDouble());
+    assertEquals(0.6 + 0.02, first.get("odds").get("high").asDouble());
+    assertEquals("do not send it like this", root.get("packings").get(1).get("level_words").asText());
+    assertEquals(128, first.get("journeys").asInt());
+    assertEquals(25, first.get("odds_by_hours_late").size());
+    assertEquals(
+        RAN.odds().withinUntil(24).within(),
+        first.get("odds_by_hours_late").get(24).get("within").asDouble());
+    assertEquals(
+        RAN.odds().coldMargin(0.05), first.get("cold_margin").get("q05_K").asDouble());
+    assertEquals(0.1, first.get("error_K").get("total").asDouble());
   }
 }

@@ -1,0 +1,155 @@
+package stenotherm.transit;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Stowage;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Source;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.AmbientSpread;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.journey.Surroundings;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Position;
+import stenotherm.study.Uncertainties;
+
+class CondensedModelTest {
+  private static final double HOUR = Times.HOUR;
+  private static final Place HOME = new Place("home", ZoneOffset.UTC);
+  private static final TransitSettings SETTINGS =
+      new TransitSettings(
+          MeshControl.graded(0.08, 0.06), HOUR / 2, IntegratorSettings.standard());
+
+  private static final Journey JOURNEY =
+      new Journey(
+          LocalDateTime.of(2026, 1, 5, 18, 0),
+          294,
+          List.of(
+              leg("porch", 3, 278, Stowage.ALONE),
+              leg("hub", 5.2, 290, Stowage.AMONG_OTHERS),
+              leg("van", 2, 270, Stowage.AMONG_OTHERS)));
+
+  private static final Parcel PARCEL =
+      Packings.parcel(
+          List.of(
+              Packings.cup("middle", Position.MIDDLE_OF_FLOOR)),
+          List.of(Packings.pad(Packings.steady(1.5), Face.Z_MAX, Mounting.taped())));
+
+  private static final ParcelModel WHOLE = ParcelModel.of(PARCEL, JOURNEY, SETTINGS);
+
+  /** Those of a study, but for the numerical error, which is no run's. */
+  private static final Uncertainties UNCERTAIN =
+      Uncertainties.of(PARCEL, JOURNEY, Uncertainties.Ranges.stated(0));
+
+  private static final CondensedModel CONDENSED =
+      CondensedModel.of(WHOLE, JOURNEY, UNCERTAIN.spread(12, 1));
+
+  private static Leg leg(String name, double hours, double ambient, Stowage stowage) {
+    Surroundings alone = Surroundings.of(Ambient.constant(ambient), 0, FaceFilms.indoors());
+    return new Leg(
+        name,
+        HOME,
+        hours * HOUR,
+        new Surroundings(
+            alone.ambient(),
+            new AmbientSpread(3, 2),
+            alone.films(),
+            stowage,
+            alone.orientation(),
+            0,
+            alone.sunshine(),
+            List.of()),
+        Source.assumed("made up"));
+  }
+
+  private static double largest(double[] one, double[] other) {
+    return IntStream.range(0, one.length)
+        .mapToDouble(row -> Math.abs(one[row] - other[row]))
+        .max()
+        .orElseThrow();
+  }
+
+  /** Other points than those that it learned from and was checked by. */
+  @Test
+  void itFollowsTheWholeModelOnRunsNotSeen() {
+    double most = 0;
+    for (Variation unseen : UNCERTAIN.widened(1.5).spread(16, 77)) {
+      double[] whole = WHOLE.run(JOURNEY, unseen).mean("middle");
+      most = Math.max(most, largest(whole, CONDENSED.run(unseen)[0]));
+    }
+    assertTrue(most > 0 && most < 0.02, most + " K");
+    assertTrue(CONDENSED.error() > 0 && CONDENSED.error() < 0.02, CONDENSED.error() + " K");
+    assertTrue(most < 5 * CONDENSED.error() + 1e-3, most + " K of " + CONDENSED.error());
+  }
+
+  @Test
+  void itHasTheTimesOfTheWholeModel() {
+    assertArrayEquals(WHOLE.run(JOURNEY, Variation.NOMINAL).times(), CONDENSED.times(), 0);
+    assertEquals(List.of("middle"), CONDENSED.cups());
+    assertFalse(CONDENSED.stepsEveryCell());
+    // the planned end of a leg is a time, whatever delay comes after it
+    Journey held = JOURNEY.held(3.3 * HOUR);
+    ParcelModel ofHeld = ParcelModel.of(PARCEL, held, SETTINGS);
+    double[] times = ofHeld.run(held, Variation.NOMINAL).times();
+    assertArrayEquals(times, ofHeld.storedTimes(held), 0);
+    assertTrue(IntStream.range(0, times.length).anyMatch(row -> times[row] == JOURNEY.duration()));
+    double[] full =
+        ParcelModel.of(PARCEL, held, SETTINGS.full()).run(held, Variation.NOMINAL).times();
+    assertArrayEquals(times, full, 0);
+  }
+
+  @Test
+  void aRunHasTheSameBitsOnAnyThreadAndAfterOthers() {
+    List<Variation> runs = UNCERTAIN.spread(8, 3);
+    List<double[]> alone = runs.stream().map(each -> CONDENSED.run(each)[0]).toList();
+    List<double[]> together =
+        IntStream.range(0, 64)
+            .parallel()
+            .mapToObj(index -> CONDENSED.run(runs.get(index % 8))[0])
+            .toList();
+    for (int index = 0; index < 64; index++) {
+      assertArrayEquals(alone.get(index % 8), together.get(index), 0);
+    }
+  }
+
+  @Test
+  void aFullSolverStepsEveryCell() {
+    ParcelModel full = ParcelModel.of(PARCEL, JOURNEY, SETTINGS.full());
+    CondensedModel same = CondensedModel.of(full, JOURNEY, UNCERTAIN.spread(4, 1));
+    assertTrue(same.stepsEveryCell());
+    assertEquals(0, same.error());
+    assertArrayEquals(
+        full.run(JOURNEY, Variation.NOMINAL).mean("middle"), same.run(Variation.NOMINAL)[0], 0);
+  }
+
+  @Test
+  void itRefusesWhatTheModelRefusesAndStops() {
+    assertThrows(
+        InvalidInputException.class,
+        () -> CondensedModel.of(WHOLE, JOURNEY, UNCERTAIN.spread(3, 1)));
+    assertThrows(
+        InvalidInputException.class, () -> CONDENSED.run(Variation.NOMINAL.withWarmer("pot", 1)));
+    Thread.currentThread().interrupt();
+    assertThrows(CancellationException.class, () -> CONDENSED.run(Variation.NOMINAL));
+    assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+  }
+}
