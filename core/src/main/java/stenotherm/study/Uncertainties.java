@@ -87,8 +87,12 @@ public final class Uncertainties {
      */
     public Ranges {
       Checks.within("correlation of legs", correlation, CORRELATIONS, "", "0 is none.");
-      Checks.within("widening of ranges", widening, WIDENINGS, "", "1 is as stated.");
+      checkedWidening(widening);
       Checks.notNegative("numerical error", numericalError, "K");
+    }
+
+    private static double checkedWidening(double widening) {
+      return Checks.within("widening of ranges", widening, WIDENINGS, "", "1 is as stated.");
     }
 
     /**
@@ -107,9 +111,10 @@ public final class Uncertainties {
    *
    * @param other by how much they are wider than stated [-], 1 as stated
    * @return the changed quantities
+   * @throws stenotherm.base.InvalidInputException if it is not within 0 and 1.6
    */
   public Uncertainties widened(double other) {
-    return new Uncertainties(quantities, other);
+    return new Uncertainties(quantities, Ranges.checkedWidening(other));
   }
 
   private void add(String words, Law law, Quantity.Effect effect) {

@@ -215,6 +215,7 @@ class UncertaintiesTest {
     assertEquals(12, wide.spread(12, 1).size());
     assertThrows(InvalidInputException.class, () -> new Uncertainties.Ranges(1.1, 1, 0));
     assertThrows(InvalidInputException.class, () -> new Uncertainties.Ranges(0.5, 2, 0));
+    assertThrows(InvalidInputException.class, () -> wide.widened(2));
     assertThrows(InvalidInputException.class, () -> new Uncertainties.Ranges(0.5, 1, -1));
   }
 

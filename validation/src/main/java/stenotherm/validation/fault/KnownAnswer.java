@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  *
  * <p>Internal. Thread-safe.
  */
-public sealed interface KnownAnswer permits ConductionAnswer, ParcelAnswer {
+public sealed interface KnownAnswer permits ConductionAnswer, ParcelAnswer, VerdictAnswer {
   /**
    * Computes the answer.
    *
@@ -37,11 +37,12 @@ public sealed interface KnownAnswer permits ConductionAnswer, ParcelAnswer {
   /**
    * Returns all answers.
    *
-   * @return those of the solver, then those of what is around it
+   * @return those of the solver, then those of what is around it, then those of verdicts
    */
   static List<KnownAnswer> all() {
-    return Stream.<KnownAnswer>concat(
-            Stream.of(ConductionAnswer.values()), Stream.of(ParcelAnswer.values()))
+    return Stream.<KnownAnswer[]>of(
+            ConductionAnswer.values(), ParcelAnswer.values(), VerdictAnswer.values())
+        .flatMap(Stream::of)
         .toList();
   }
 
