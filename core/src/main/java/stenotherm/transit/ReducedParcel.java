@@ -316,8 +316,7 @@ final class ReducedParcel {
   /** A smaller model for runs like those whose states are given, with the same settings at hand. */
   ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
     ReducedModel small = model.condensed(states, outputs, modes);
-    ReducedParcel condensed =
-        new ReducedParcel(body, small, reference, List.of(), Search.QUICK);
+    ReducedParcel condensed = new ReducedParcel(body, small, reference, List.of(), Search.QUICK);
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())
