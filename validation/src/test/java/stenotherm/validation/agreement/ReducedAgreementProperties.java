@@ -45,7 +45,7 @@ class ReducedAgreementProperties {
         .ofSize(count);
   }
 
-  @Property(seed = "20261101", tries = 30)
+  @Property(seed = "20261101", tries = 6)
   void agreesWithTheFullSolver(@ForAll("trials") Trial trial) {
     ModelAgreement agreement = trial.nominalAgreement(ModelAgreement.CELLS, STEP_TOLERANCE);
     // with uncertain quantities elsewhere the command modal-agreement still finds more than that
