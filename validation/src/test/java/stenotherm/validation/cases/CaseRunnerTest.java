@@ -157,6 +157,7 @@ class CaseRunnerTest {
 
   /** Two seconds of its thread's processor time: how fast the clock runs depends on others. */
   @Test
+  @SuppressWarnings("deprecation") // the other name of a thread's number came with Java 19
   void anInterruptStopsACaseWithinTwoSeconds() throws InterruptedException {
     ThreadMXBean times = ManagementFactory.getThreadMXBean();
     AtomicReference<RuntimeException> end = new AtomicReference<>();

@@ -20,10 +20,10 @@ import stenotherm.validation.studies.Study;
 
 /** The cases that come with the program, on coarse grids; the command runs them in full. */
 class ShippedCasesTest {
-  /** Far below what a full run takes; three grids fit for every case. */
   /** So long that no machine is too slow. */
   private static final double HOUR = 3600;
 
+  /** Far below what a full run takes; three grids fit for every case. */
   private static final Limits COARSE = new Limits(250_000, 1L << 29, HOUR);
 
   static Stream<CaseSource> cases() throws IOException {
