@@ -38,10 +38,10 @@ import stenotherm.transit.Variation;
  */
 public final class Assessor {
   /** Widths of the three grids, as scales of the width that the settings ask for. */
-  private static final double COARSE = 2 * Math.sqrt(2);
+  private static final double COARSE = 4;
 
-  private static final double MEDIUM = 2;
-  private static final double FINE = Math.sqrt(2);
+  private static final double MEDIUM = 2 * Math.sqrt(2);
+  private static final double FINE = 2;
 
   /** Runs that a condensed model learns from and is checked by. */
   private static final int LEARNING = 12;
@@ -52,7 +52,7 @@ public final class Assessor {
   /**
    * Points of each replicate with wider ranges, and with ranges as stated where cells are stepped.
    */
-  private static final int FEW_POINTS = 16;
+  private static final int FEW_POINTS = 8;
 
   private static final int LEAST_POINTS = 2;
 
@@ -143,6 +143,40 @@ public final class Assessor {
     return model(FINE).run(journey, Variation.NOMINAL, listener);
   }
 
+  /**
+   * Prepares the study that odds come from, without the numerical error among what is uncertain: to
+   * hold it against runs of a whole model.
+   *
+   * @param listener told how much is done; may stop
+   * @return the study
+   * @throws InvalidInputException if an ambient does not cover its time
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed; the message says why
+   */
+  public JourneyStudy study(ProgressListener listener) {
+    Work work = new Work(listener);
+    return work.prepare().study(journey.duration(), work.uncertainties(0));
+  }
+
+  /**
+   * What the grids tell.
+   *
+   * @param nominal the nominal run on the finest of them
+   * @param condensed the model for many journeys, made on the middle one
+   * @param correction what is added to each temperature of that: animal, time [K]
+   * @param error what is left
+   */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  private record Prepared(
+      TransitResult nominal,
+      CondensedModel condensed,
+      double[][] correction,
+      NumericalError error) {
+    JourneyStudy study(double opening, Uncertainties uncertainties) {
+      return JourneyStudy.of(nominal.parcel(), condensed, opening, uncertainties, correction);
+    }
+  }
+
   /** The model on a grid of a scale. */
   private ParcelModel model(double scale) {
     return models.computeIfAbsent(
@@ -161,7 +195,8 @@ public final class Assessor {
       this.listener = listener;
     }
 
-    Assessment assess() {
+    /** What the grids tell. */
+    Prepared prepare() {
       double[][] coarse = means(run(model(COARSE), Variation.NOMINAL));
       report(0.1 * OF_MODELS);
       double[][] medium = means(run(model(MEDIUM), Variation.NOMINAL));
@@ -183,14 +218,22 @@ public final class Assessor {
               GridCorrection.largest(holding) / 2,
               reductionError(nominal),
               condensed.error());
-      double[][] correction = GridCorrection.difference(fine, medium);
+      double[][] correction = GridCorrection.difference(fine, condensed.run(Variation.NOMINAL));
       for (int animal = 0; animal < correction.length; animal++) {
         for (int time = 0; time < correction[animal].length; time++) {
           correction[animal][time] += grids.added()[animal][time] + holding[animal][time];
         }
       }
+      return new Prepared(nominal, condensed, correction, error);
+    }
+
+    Assessment assess() {
+      Prepared prepared = prepare();
+      TransitResult nominal = prepared.nominal();
+      CondensedModel condensed = prepared.condensed();
+      NumericalError error = prepared.error();
       Uncertainties stated = uncertainties(error.total());
-      JourneyStudy study = JourneyStudy.of(parcel, condensed, plannedEnd, stated, correction);
+      JourneyStudy study = prepared.study(plannedEnd, stated);
       List<Sensitivity> sensitivities =
           condensed.stepsEveryCell() ? List.of() : sensitivities(study);
       TransitResult coldEnd = run(model(FINE), worst(Side.COLD, sensitivities));

@@ -1,12 +1,12 @@
 package stenotherm.decision;
 
 /**
- * What finer grids would change in the temperatures of animals, from the nominal runs on three grids
- * (Richardson's extrapolation). Where the changes fall from grid to grid in the same direction, the
- * two finer grids are extrapolated with the order of the scheme, 2, which is the smallest correction
- * that an order up to that allows; all of it counts as error, since an observed order of 0.5 to 2 is
- * noise where cells between faces are whole numbers. Else nothing is extrapolated, and the larger
- * change bounds the error.
+ * What finer grids would change in the temperatures of animals, from the nominal runs on three
+ * grids (Richardson's extrapolation). Where both changes go in the same direction, the two finer
+ * grids are extrapolated with the order of the scheme, 2: the smallest correction that an order up
+ * to that allows. All of it counts as error, since cells between faces are whole numbers and an
+ * observed order is mostly noise. Else nothing is extrapolated, and the larger change bounds the
+ * error. Held against the full grid by the command {@code odds-agreement}.
  */
 final class GridCorrection {
   /** Order of finite volumes for smooth fields. */
@@ -32,7 +32,7 @@ final class GridCorrection {
   GridCorrection(double[][] coarse, double[][] medium, double[][] fine, double[] widths) {
     double[][] first = difference(coarse, medium);
     double[][] second = difference(medium, fine);
-    this.ordered = product(first, second) > 0 && largest(first) > largest(second);
+    this.ordered = product(first, second) > 0;
     this.added = new double[fine.length][fine[0].length];
     double shrink = Math.pow(widths[1] / widths[0], ORDER);
     for (int animal = 0; ordered && animal < added.length; animal++) {
@@ -40,8 +40,7 @@ final class GridCorrection {
         added[animal][time] = -second[animal][time] * shrink / (1 - shrink);
       }
     }
-    this.error =
-        ordered ? largest(added) : SAFETY * Math.max(largest(first), largest(second));
+    this.error = ordered ? largest(added) : SAFETY * Math.max(largest(first), largest(second));
   }
 
   boolean isOrdered() {

@@ -5,8 +5,8 @@ package stenotherm.decision;
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param grid what the grid leaves: as much as the correction that three grids give; a bound if these
- *     do not converge regularly [K]
+ * @param grid what the grid leaves: as much as the correction that three grids give; a bound if
+ *     these do not converge regularly [K]
  * @param ordered whether the three grids converge regularly
  * @param holding what holding coefficients over hours leaves: half of what taking them more often
  *     changes [K]

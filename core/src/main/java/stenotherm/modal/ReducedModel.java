@@ -605,6 +605,16 @@ public final class ReducedModel {
       return all;
     }
 
+    /** Position of factors that are spanned among those at which outputs are read. */
+    private int positionOf(double[] factors) {
+      List<double[]> all = readAt();
+      int position = 0;
+      while (!Arrays.equals(all.get(position), factors)) {
+        position++;
+      }
+      return position;
+    }
+
     private Configuration configuration(Spanned of) {
       return new Configuration(withFactors(network, varying, of.factors), of.films);
     }
@@ -614,11 +624,13 @@ public final class ReducedModel {
       List<Candidates> candidates = List.of();
       if (!plan.blocks.isEmpty()) {
         List<ModalSystem> systems = new ArrayList<>();
-        for (double[] factors : readAt()) {
-          Projection projection = reduced.at(spanned.get(0).films, factors);
+        List<OutputRows> ofSystems = new ArrayList<>();
+        for (Spanned each : spanned) {
+          Projection projection = reduced.at(each.films, each.factors);
           systems.add(new ModalSystem(projection, basis.members()));
+          ofSystems.add(outputs.get(positionOf(each.factors)));
         }
-        candidates = Candidates.choose(plan, outputs, systems, body);
+        candidates = Candidates.choose(plan, ofSystems, systems, body);
       }
       int[] firstCandidate = new int[candidates.size() + 1];
       firstCandidate[0] = plan.linear.size();

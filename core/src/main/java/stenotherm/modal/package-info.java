@@ -77,10 +77,11 @@
  * top. Below about 1 mK it could not be tested, since the reference has errors of that size.
  *
  * <p><b>Extremes.</b> The continuous field of a block is extreme at one of its nodes. Extremes are
- * read at some of these only, the candidates. They are chosen when the model is built, from 3000
+ * read at some of these only, the candidates. They are chosen when the model is built, from 6000
  * random snapshots in which ambients, powers and blocks that start apart jumped a minute to a week
- * ago. In none of these do the candidates miss more than 2 mK or 0.5 % of the block's spread,
- * whichever is more.
+ * ago, under up to twelve of the configurations that are spanned, each with its own films: where an
+ * extreme lies depends on them. In none of these do the candidates miss more than 1 mK or 0.1 % of
+ * the block's spread, whichever is more.
  *
  * <p><b>When not to trust it.</b>
  *

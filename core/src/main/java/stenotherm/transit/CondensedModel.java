@@ -85,6 +85,17 @@ public final class CondensedModel {
     return new CondensedModel(whole, journey, small, largest);
   }
 
+  /**
+   * The same model on another journey. Its error is that of the journey it was condensed for; the
+   * other one should be like it but for the temperatures of its air.
+   *
+   * @param other the other journey
+   * @return the model for it
+   */
+  public CondensedModel on(Journey other) {
+    return new CondensedModel(whole, other, small, error);
+  }
+
   /** The largest difference to the whole model in one run [K]. */
   private double difference(Variation variation) {
     double[][] here = run(variation);

@@ -28,32 +28,36 @@ import stenotherm.modal.ReducedModel;
  * first goes through the journey under the nearest settings at hand and takes the coefficients at
  * the mean temperatures of each stage; then it goes through again under those, until they hardly
  * change. Each pass leaves about a tenth of the change. Coefficients that lie closer than {@link
- * #SHARED} to those of a setting use that setting, which saves the modes of a new one.
+ * Search#shared} to those of a setting use that setting, which saves the modes of a new one.
  */
 final class ReducedParcel {
-  /**
-   * Stages whose coefficients are no farther apart than this share a setting. As the means are
-   * found under the shared coefficients, these may be off by half as much again; see the agreement
-   * tests.
-   */
-  private static final double SHARED = 0.002;
-
   /** Most passes under settings at hand; each costs a run. */
   private static final int MOST_NEAR = 3;
 
-  /** Most passes under settings of a run's own; each costs the modes of each stage. */
-  private static final int MOST_OWN = 3;
-
   /**
-   * When after a leg's beginning its coefficients are taken anew [s], if it lasts half as long
-   * again: surfaces, walls and fill settle one after another, ever more slowly.
+   * How closely the fixed point is searched for.
+   *
+   * @param shared stages whose coefficients are no farther apart than this share a setting. As the
+   *     means are found under the shared coefficients, these may be off by half as much again; see
+   *     the agreement tests
+   * @param passes most passes under settings of a run's own; each costs the modes of each stage
+   * @param settling when after a leg's beginning its coefficients are taken anew [s], if it lasts
+   *     half as long again: surfaces, walls and fill settle one after another, ever more slowly
    */
-  private static final List<Double> SETTLING = List.of(3600.0, 4 * 3600.0);
+  private record Search(double shared, int passes, List<Double> settling) {
+    /** For single runs. */
+    static final Search USUAL = new Search(0.002, 3, List.of(3600.0, 4 * 3600.0));
 
-  /** The same where the effect of holding coefficients is to be measured [s]. */
-  private static final List<Double> SETTLING_FINELY =
-      List.of(
-          900.0, 1800.0, 3600.0, 5400.0, 7200.0, 3 * 3600.0, 4 * 3600.0, 6 * 3600.0, 9 * 3600.0);
+    /** Where the effect of holding coefficients is to be measured. */
+    static final Search FINE =
+        new Search(
+            0.002,
+            3,
+            List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0));
+
+    /** For thousands of runs: measured, up to 0.04 K off for half of the time. */
+    static final Search QUICK = new Search(0.002, 2, List.of(3600.0));
+  }
 
   private static final double HALF_AS_LONG_AGAIN = 1.5;
 
@@ -70,8 +74,7 @@ final class ReducedParcel {
   private final ReducedModel model;
   private final double[] reference;
   private final List<Schedule.Setting> atHand;
-  private final double shared;
-  private final List<Double> settling;
+  private final Search search;
 
   /**
    * Starts from a model.
@@ -81,7 +84,7 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
-    this(body, model, reference, atHand, SHARED, SETTLING);
+    this(body, model, reference, atHand, Search.USUAL);
   }
 
   private ReducedParcel(
@@ -89,14 +92,12 @@ final class ReducedParcel {
       ReducedModel model,
       double[] reference,
       List<Schedule.Setting> atHand,
-      double shared,
-      List<Double> settling) {
+      Search search) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
     this.atHand = List.copyOf(atHand);
-    this.shared = shared;
-    this.settling = settling;
+    this.search = search;
   }
 
   ReducedModel model() {
@@ -113,17 +114,18 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others, shared, settling);
+    return new ReducedParcel(body, model, reference, others, search);
   }
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
-    return new ReducedParcel(body, model, reference, atHand, distance, settling);
+    Search other = new Search(distance, search.passes, search.settling);
+    return new ReducedParcel(body, model, reference, atHand, other);
   }
 
   /** The same model, coefficients taken anew more often. */
   ReducedParcel settlingFinely() {
-    return new ReducedParcel(body, model, reference, atHand, shared, SETTLING_FINELY);
+    return new ReducedParcel(body, model, reference, atHand, Search.FINE);
   }
 
   /** The modes under coefficients. */
@@ -147,7 +149,7 @@ final class ReducedParcel {
       used = near;
       goThrough(course, stages, used, wanted);
     }
-    for (int pass = 0; pass < MOST_OWN && !areShared(wanted, used); pass++) {
+    for (int pass = 0; pass < search.passes && !areShared(wanted, used); pass++) {
       used = own(wanted);
       goThrough(course, stages, used, wanted);
     }
@@ -155,7 +157,7 @@ final class ReducedParcel {
   }
 
   private boolean areShared(List<Coefficients> wanted, List<Schedule.Setting> used) {
-    return !used.isEmpty() && largest(wanted, used, Coefficients::distance) <= shared;
+    return !used.isEmpty() && largest(wanted, used, Coefficients::distance) <= search.shared;
   }
 
   /** A leg has other coefficients while the parcel settles, and so has a delay. */
@@ -164,7 +166,7 @@ final class ReducedParcel {
     double planned = course.plannedEnd(leg);
     Set<Double> splits = new HashSet<>();
     splits.add(planned);
-    for (double after : settling) {
+    for (double after : search.settling) {
       if (planned - from >= HALF_AS_LONG_AGAIN * after) {
         splits.add(from + after);
       }
@@ -204,7 +206,7 @@ final class ReducedParcel {
     List<Schedule.Setting> known = new ArrayList<>(atHand);
     List<Schedule.Setting> own = new ArrayList<>();
     for (Coefficients each : wanted) {
-      Schedule.Setting setting = nearest(each, known, shared);
+      Schedule.Setting setting = nearest(each, known, search.shared);
       if (setting == null) {
         setting = setting(each);
         known.add(setting);
@@ -314,8 +316,7 @@ final class ReducedParcel {
   /** A smaller model for runs like those whose states are given, with the same settings at hand. */
   ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
     ReducedModel small = model.condensed(states, outputs, modes);
-    ReducedParcel condensed =
-        new ReducedParcel(body, small, reference, List.of(), shared, settling);
+    ReducedParcel condensed = new ReducedParcel(body, small, reference, List.of(), Search.QUICK);
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())

@@ -9,10 +9,13 @@ import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
+import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -204,6 +207,33 @@ class ReducedModelTest {
         engine.read(values);
         assertExtremes(engine, values);
       }
+    }
+  }
+
+  /** The extreme moves when a film goes: one configuration's nodes do not do for all. */
+  @Test
+  void extremesMissLittleUnderEveryConfiguration() {
+    double[] still = {8, 8, 8, 8, 8, 8};
+    double[] insulatedFloor = {30, 30, 30, 30, 0, 30};
+    RandomBody body = new RandomBody(6, 4);
+    Set<String> faces =
+        body.network.boundaryPorts().stream()
+            .map(Port.BoundaryPort::name)
+            .collect(Collectors.toSet());
+    ReducedModel model =
+        body.builder()
+            .together(faces)
+            .spanning(still, RandomBody.GIVEN)
+            .spanning(insulatedFloor, RandomBody.GIVEN)
+            .build();
+    ModalEngine engine = model.engine(InitialState.uniform(290));
+    engine.use(model.spanned().get(1));
+    double[] inputs = {310, 310, 310, 310, 310, 310, 1, 0};
+    double[] values = new double[RandomBody.PROBES.size()];
+    for (int step = 0; step < 30; step++) {
+      engine.advance(600, inputs, inputs);
+      engine.read(values);
+      assertExtremes(engine, values);
     }
   }
 

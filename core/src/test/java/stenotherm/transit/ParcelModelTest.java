@@ -101,6 +101,9 @@ class ParcelModelTest {
     return journey(dock.in(dock.surroundings().under(sun)), leg("hall", TOWN, 4, 285));
   }
 
+  /** One for all tests: immutable, and no run leaves anything in it. */
+  private static final ParcelModel PLAIN = plain();
+
   private static ParcelModel plain() {
     return ParcelModel.of(Packings.plain(), journey(7), SETTINGS);
   }
@@ -163,14 +166,14 @@ class ParcelModelTest {
   @Test
   void aRunHasTheSameBitsAloneAndAfterOthers() {
     TransitResult alone = plain().run(journey(7), Variation.NOMINAL);
-    ParcelModel model = plain();
+    ParcelModel model = PLAIN;
     tasks(6).forEach(task -> task.on(model));
     assertSameBits(alone, model.run(journey(7), Variation.NOMINAL));
   }
 
   @Test
   void runsOnSeveralThreadsAtOnceHaveTheSameBits() throws Exception {
-    ParcelModel model = plain();
+    ParcelModel model = PLAIN;
     List<Task> tasks = tasks(24);
     List<TransitResult> oneByOne = tasks.stream().map(task -> task.on(model)).toList();
     ExecutorService threads = Executors.newFixedThreadPool(4);
@@ -190,7 +193,7 @@ class ParcelModelTest {
   @Test
   void aModelHasTheSameBitsForAnyNumberOfThreads() {
     ParcelModel several = ParcelModel.of(Packings.plain(), journey(7), SETTINGS.withThreads(3));
-    ParcelModel one = plain();
+    ParcelModel one = PLAIN;
     for (Task task : tasks(2)) {
       assertSameBits(task.on(one), task.on(several));
     }
@@ -200,7 +203,7 @@ class ParcelModelTest {
   /** Every cell under the coefficients that the reduced run found; the figures of the design. */
   @Test
   void reductionCostsLittle() {
-    ParcelModel model = plain();
+    ParcelModel model = PLAIN;
     List<Task> tasks = new ArrayList<>(tasks(1));
     tasks.add(new Task(journey(7), Variation.NOMINAL));
     for (Task task : tasks) {
@@ -244,7 +247,7 @@ class ParcelModelTest {
   /** Coefficients at the means of seven hours are closer to live ones than to none. */
   @Test
   void freezingIsWorthLittle() {
-    double[] frozen = plain().run(journey(7), Variation.NOMINAL).mean("cup");
+    double[] frozen = PLAIN.run(journey(7), Variation.NOMINAL).mean("cup");
     TransitSettings coarser =
         new TransitSettings(MESH, Times.HOUR / 2, IntegratorSettings.standard());
     TransitResult live =
@@ -258,7 +261,7 @@ class ParcelModelTest {
   /** What happens before a delay does not depend on it. */
   @Test
   void delayChangesNothingBeforeIt() {
-    ParcelModel model = plain();
+    ParcelModel model = PLAIN;
     Journey delayed = journey(7).delayed(0, Times.fromHours(5));
     double[] planned = model.run(journey(7), Variation.NOMINAL).mean("cup");
     double[] later = model.run(delayed, Variation.NOMINAL).mean("cup");
@@ -272,7 +275,7 @@ class ParcelModelTest {
   /** Warmer air is warmer air, whoever says so: the same bits. */
   @Test
   void offsetsStandForWarmerAir() {
-    ParcelModel model = plain();
+    ParcelModel model = PLAIN;
     Journey warm = journey(leg("dock", DOCK, 7, 274), leg("hall", TOWN, 4, 287));
     TransitResult expected = model.run(warm, Variation.NOMINAL);
     Variation everywhere = Variation.NOMINAL.withOffset(2);
@@ -364,7 +367,7 @@ class ParcelModelTest {
 
   @Test
   void whatTheModelWasNotBuiltForIsRefused() {
-    assertRefused("lets zMax meet the sun", plain(), sunny(3));
+    assertRefused("lets zMax meet the sun", PLAIN, sunny(3));
     Leg dock = leg("dock", DOCK, 3, 272);
     Contact.Condition warm = new Contact.Neighbour(TimeFunction.constant(300), 0.1);
     Contact insulated = Contact.whole(Face.X_MIN, new Contact.Insulated());
@@ -423,7 +426,7 @@ class ParcelModelTest {
     TransitResult result = model.run(journey(1), Variation.NOMINAL);
     assertTrue(result.engine().matches("full solver, [0-9,]+ cells"), result.engine());
     assertTrue(result.coefficientChange().isEmpty());
-    assertTrue(plain().settingsAtHand() > 0);
+    assertTrue(PLAIN.settingsAtHand() > 0);
   }
 
   @Test
@@ -544,7 +547,7 @@ class ParcelModelTest {
 
   @Test
   void theEndsOfRangesAreSpanned() {
-    ParcelModel model = plain();
+    ParcelModel model = PLAIN;
     for (End end : List.of(End.LOW, End.HIGH)) {
       Variation variation = Variation.NOMINAL;
       for (Factor factor : Factor.values()) {

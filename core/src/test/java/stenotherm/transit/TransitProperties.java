@@ -109,7 +109,7 @@ class TransitProperties {
     }
   }
 
-  @Property(seed = "20260504", tries = 8)
+  @Property(seed = "20260504", tries = 4)
   void aDelayIsALongerLeg(
       @ForAll @DoubleRange(min = 255, max = 315) double temperature,
       @ForAll @DoubleRange(min = 0.1, max = 100) double hours) {

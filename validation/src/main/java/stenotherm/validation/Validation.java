@@ -26,6 +26,8 @@ import stenotherm.validation.benchmark.ModelRunsReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
+import stenotherm.validation.odds.OddsAgreement;
+import stenotherm.validation.odds.UsualPackings;
 import stenotherm.words.LastWords;
 
 /**
@@ -44,6 +46,8 @@ import stenotherm.words.LastWords;
       Validation.TransitAccuracy.class,
       Validation.ModalAccuracy.class,
       Validation.ModelRunsAccuracy.class,
+      Validation.AgreementOfOdds.class,
+      Validation.OddsOfUsualPackings.class,
       CompareWithScipy.class
     },
     synopsisSubcommandLabel = "COMMAND",
@@ -159,6 +163,40 @@ public final class Validation {
       return ModelRunsReport.print(new PrintWriter(System.out, true, StandardCharsets.UTF_8))
           ? 0
           : 1;
+    }
+  }
+
+  /** Runs {@link OddsAgreement}. */
+  @Command(
+      name = "odds-agreement",
+      description = {
+        "Runs 304 journeys of six packings, every uncertain quantity varied, as verdicts do and by"
+            + " the model of the full grid.",
+        "Prints how far odds and margins are apart."
+      })
+  static final class AgreementOfOdds implements Callable<Integer> {
+    @Option(
+        names = "--seeds",
+        defaultValue = "1",
+        description = "How often, on other points; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int seeds;
+
+    @Override
+    public Integer call() {
+      return OddsAgreement.print(System.out, seeds) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link UsualPackings}. */
+  @Command(
+      name = "usual-packings",
+      description = "Prints the odds of usual packings over the overnight lows at both ends.")
+  static final class OddsOfUsualPackings implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      UsualPackings.print(System.out);
+      return 0;
     }
   }
 

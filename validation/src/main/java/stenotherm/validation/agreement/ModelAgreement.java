@@ -21,7 +21,7 @@ import stenotherm.transit.Variation;
  *
  * @param nominal the run of the reduced model with everything nominal
  * @param ofNominal deviations of the means and extremes of all animals and warmers in it
- * @param ofVaried the same of the run with uncertain quantities elsewhere
+ * @param ofVaried the same of the run with uncertain quantities elsewhere; empty if there was none
  */
 record ModelAgreement(TransitResult nominal, List<Deviation> ofNominal, List<Deviation> ofVaried) {
   /** The most that a mean may be off [K]. */
@@ -43,11 +43,18 @@ record ModelAgreement(TransitResult nominal, List<Deviation> ofNominal, List<Dev
   static ModelAgreement of(
       Parcel parcel, Journey journey, Variation variation, TransitSettings settings) {
     ParcelModel model = ParcelModel.of(parcel, journey, settings);
+    ModelAgreement nominal = ofNominal(model, journey);
+    return new ModelAgreement(
+        nominal.nominal,
+        nominal.ofNominal,
+        Deviation.of(model.run(journey, variation), model.runEveryCell(journey, variation)));
+  }
+
+  /** Compares the two with everything nominal only. */
+  static ModelAgreement ofNominal(ParcelModel model, Journey journey) {
     TransitResult nominal = model.run(journey, Variation.NOMINAL);
     return new ModelAgreement(
-        nominal,
-        Deviation.of(nominal, model.runEveryCell(journey, Variation.NOMINAL)),
-        Deviation.of(model.run(journey, variation), model.runEveryCell(journey, variation)));
+        nominal, Deviation.of(nominal, model.runEveryCell(journey, Variation.NOMINAL)), List.of());
   }
 
   /** All deviations. */

@@ -7,6 +7,7 @@ import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.Factor;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.Variation;
 
 /** A parcel, a journey and where uncertain quantities lie, drawn at random. */
@@ -72,5 +73,12 @@ record Trial(Parcel parcel, Journey journey, Variation variation) {
   ModelAgreement agreement(Range cells, double stepTolerance) {
     return ModelAgreement.of(
         parcel, journey, variation, ModelAgreement.settings(mesh(cells), stepTolerance));
+  }
+
+  /** The same with everything nominal only. */
+  ModelAgreement nominalAgreement(Range cells, double stepTolerance) {
+    return ModelAgreement.ofNominal(
+        ParcelModel.of(parcel, journey, ModelAgreement.settings(mesh(cells), stepTolerance)),
+        journey);
   }
 }

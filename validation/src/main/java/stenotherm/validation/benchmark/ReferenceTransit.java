@@ -152,6 +152,19 @@ public enum ReferenceTransit {
   }
 
   /**
+   * Makes a model of the parcel for the journey, whose runs are stored every 15 min.
+   *
+   * @param mesh how fine the grid is
+   * @param stepTolerance largest estimated local error of a step where every cell is stepped [K]
+   * @return the model
+   */
+  public ParcelModel model(MeshControl mesh, double stepTolerance) {
+    var settings =
+        new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
+    return ParcelModel.of(parcel(), journey(), settings);
+  }
+
+  /**
    * Runs the journey by stepping every cell under the coefficients of the reduced model, stored
    * every 15 min.
    *
@@ -160,9 +173,7 @@ public enum ReferenceTransit {
    * @return the history
    */
   public TransitResult everyCell(MeshControl mesh, double stepTolerance) {
-    var settings =
-        new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
-    return ParcelModel.of(parcel(), journey(), settings).runEveryCell(journey(), Variation.NOMINAL);
+    return model(mesh, stepTolerance).runEveryCell(journey(), Variation.NOMINAL);
   }
 
   private Parcel parcel() {
@@ -200,7 +211,12 @@ public enum ReferenceTransit {
     return allPhysics ? material : material.withBehaviour(new Behaviour.Constant());
   }
 
-  private Journey journey() {
+  /**
+   * Returns the journey.
+   *
+   * @return the journey
+   */
+  public Journey journey() {
     Surroundings porch = air(-2, WIND);
     Surroundings van = air(8, VEHICLE);
     Surroundings dock = air(12, WIND);

@@ -139,11 +139,13 @@ final class Carton {
 
   /** Sends a carton, on cells so many times as wide as the standard's. */
   static Extremes send(Parcel parcel, Journey journey, double width) {
+    // a model is worth its building for many runs; this is one
     TransitSettings settings =
         new TransitSettings(
-            TransitSettings.standard().mesh().scaled(width),
-            Times.fromHours(0.5),
-            IntegratorSettings.adaptive(0.05));
+                TransitSettings.standard().mesh().scaled(width),
+                Times.fromHours(0.5),
+                IntegratorSettings.standard())
+            .full();
     TransitResult result = Transit.run(parcel, journey, Variation.NOMINAL, settings);
     Exposure exposure = result.exposure(CUP, journey.duration());
     return new Extremes(

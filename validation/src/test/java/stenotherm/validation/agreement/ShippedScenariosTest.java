@@ -27,7 +27,7 @@ class ShippedScenariosTest {
 
   /** Coarse cells: what is compared has the same grid; full solver within 0.5 mK. */
   private static final TransitSettings SETTINGS =
-      ModelAgreement.settings(MeshControl.uniform(0.008).scaled(2.5), 1e-4);
+      ModelAgreement.settings(MeshControl.uniform(0.008).scaled(4), 1e-4);
 
   private static final Variation VARIED =
       Variation.NOMINAL

@@ -1,0 +1,171 @@
+package stenotherm.validation.odds;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import stenotherm.base.ProgressListener;
+import stenotherm.decision.Level;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+import stenotherm.study.JourneyStudy;
+import stenotherm.study.Odds;
+import stenotherm.study.StudyResult;
+import stenotherm.study.StudySettings;
+import stenotherm.study.Uncertainties;
+import stenotherm.transit.CondensedModel;
+import stenotherm.transit.ParcelModel;
+import stenotherm.transit.TransitSettings;
+
+/**
+ * Odds of usual packings, overnight by air, over the lows at both ends with 18 F° between low and
+ * high: a map for each packing and animal. Common practice, no source.
+ *
+ * <p>Internal. Stateless, thus thread-safe.
+ */
+public final class UsualPackings {
+  /** A 7 in cube with a warmer on the lid. */
+  static final String CUBE =
+      "{name: cube, box: 7 x 7 x 7 in carton, foam: EPS 20 3/4 in, fill: shredded paper, warmer: 40"
+          + " hour warmer on lid}";
+
+  /** A flat carton with the warmer on the far side panel. */
+  static final String FLAT =
+      "{name: flat, box: 12 x 9 x 6 in carton, foam: EPS 20 3/4 in, fill: shredded paper, warmer: 40"
+          + " hour warmer on right}";
+
+  /** Thicker foam. */
+  static final String THICK =
+      "{name: thick, box: 9 x 9 x 8 in carton, foam: EPS 20 1 in, fill: shredded paper, warmer: 40"
+          + " hour warmer on lid}";
+
+  private static final List<String> ANIMALS =
+      List.of("leopard gecko, 40 g", "house gecko, 5 g", "green and black poison frog, 4 g");
+
+  /** Lows [°F] at which both ends are tried. */
+  private static final List<Integer> LOWS = List.of(10, 25, 40, 55, 70, 85);
+
+  private static final int DAILY_RANGE = 18;
+  private static final StudySettings JOURNEYS = new StudySettings(16, 8, 4, 2);
+  private static final int LEARNING = 24;
+  private static final double HOLD = 3600;
+
+  private UsualPackings() {}
+
+  /** What is tried: a packing, with its warmer in place, elsewhere, or without it. */
+  private record Packing(String name, String text, boolean warmer) {}
+
+  private static final List<Packing> PACKINGS =
+      List.of(
+          new Packing("7 in cube, warmer on the lid", CUBE, true),
+          new Packing("12 x 9 x 6 in, warmer on the side", FLAT, true),
+          new Packing("9 x 9 x 8 in, 1 in foam, warmer on the lid", THICK, true),
+          new Packing("7 in cube, no warmer", CUBE, false));
+
+  /**
+   * Prints the odds of each packing with each animal over the lows at both ends.
+   *
+   * @param out where to
+   */
+  public static void print(PrintStream out) {
+    out.println(
+        "Odds in % that an animal stays within its band, overnight by air, "
+            + DAILY_RANGE
+            + " F° between low and high, "
+            + JOURNEYS.journeys()
+            + " journeys each; common practice, no source. Columns: low at the origin; rows: low at"
+            + " the destination [°F].");
+    for (String animal : ANIMALS) {
+      for (Packing packing : PACKINGS) {
+        print(animal, packing, out);
+      }
+    }
+  }
+
+  private static void print(String animal, Packing packing, PrintStream out) {
+    Journey middle = journey(animal, packing, 40, 40);
+    Parcel given = scenario(animal, packing, 40, 40).packings().get(0);
+    Parcel parcel = packing.warmer ? given : given.withoutWarmers();
+    // decisions are made on such a grid; its correction is left out: it is below 0.2 K
+    ParcelModel model =
+        ParcelModel.of(
+            parcel,
+            List.of(
+                middle.held(HOLD),
+                journey(animal, packing, LOWS.get(0), LOWS.get(0)).held(HOLD),
+                journey(animal, packing, 85, 85).held(HOLD)),
+            TransitSettings.standard().meshScaled(2).withThreads(2));
+    Uncertainties uncertainties =
+        Uncertainties.of(parcel, middle.held(HOLD), Uncertainties.Ranges.stated(0.2));
+    CondensedModel condensed =
+        CondensedModel.of(
+            model, middle.held(HOLD), uncertainties.spread(LEARNING, JOURNEYS.seed()));
+    out.printf(Locale.ROOT, "%n%s, %s%n      ", packing.name, animal);
+    LOWS.forEach(low -> out.printf(Locale.ROOT, "%5d", low));
+    out.println();
+    int best = 0;
+    for (int destination : LOWS) {
+      out.printf(Locale.ROOT, "%5d ", destination);
+      for (int origin : LOWS) {
+        Journey journey = journey(animal, packing, origin, destination);
+        StudyResult result =
+            JourneyStudy.of(
+                    parcel,
+                    condensed.on(journey.held(HOLD)),
+                    journey.duration(),
+                    Uncertainties.of(parcel, journey.held(HOLD), Uncertainties.Ranges.stated(0.2)),
+                    new double[1][condensed.times().length])
+                .run(JOURNEYS, ProgressListener.NONE);
+        Odds odds = result.within();
+        Level level = Level.of(odds, packing.warmer ? Level.LIKELY : Level.HOLDS);
+        best += level.compareTo(Level.LIKELY) <= 0 ? 1 : 0;
+        out.printf(
+            Locale.ROOT,
+            "%4.0f%s",
+            100 * odds.within(),
+            switch (level) {
+              case HOLDS -> "H";
+              case LIKELY -> "L";
+              case GAMBLE -> "g";
+              case DO_NOT -> result.notTooCold().within() < result.notTooHot().within() ? "c" : "h";
+            });
+      }
+      out.println();
+    }
+    out.printf(
+        Locale.ROOT,
+        "H holds, L likely holds (%d of %d), g a gamble, c too cold, h too hot%n",
+        best,
+        LOWS.size() * LOWS.size());
+  }
+
+  private static Journey journey(String animal, Packing packing, int origin, int destination) {
+    return scenario(animal, packing, origin, destination).journey();
+  }
+
+  private static Scenario scenario(String animal, Packing packing, int origin, int destination) {
+    String journey =
+        "\n  template: overnight by air\n  from: {name: here, utc: UTC-5, lows/highs: "
+            + range(origin)
+            + "}\n  to: {name: there, utc: UTC-5, lows/highs: "
+            + range(destination)
+            + "}";
+    return ScenarioReader.read("usual packing", scenario(animal, journey, packing.text));
+  }
+
+  private static String range(int low) {
+    return low + " to " + (low + DAILY_RANGE) + " °F";
+  }
+
+  /** A scenario of one packing. */
+  static String scenario(String animal, String journey, String packing) {
+    return "format: 1\ntitle: Usual packing\nunits: us\nanimal: "
+        + animal
+        + "\ncup: 16 oz deli cup\njourney: "
+        + journey
+        + "\npackings:\n  - "
+        + packing
+        + "\n";
+  }
+}
