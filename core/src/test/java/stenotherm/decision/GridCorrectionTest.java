@@ -69,8 +69,8 @@ class GridCorrectionTest {
 
   @Test
   void historiesWithoutAnOrderAreBounded() {
-    // to and fro; larger changes; equal ones
-    for (double[] scales : new double[][] {{1, 0.2, 0.9}, {1, 0.9, 0.1}, {3, 2, 1}}) {
+    // to and fro
+    for (double[] scales : new double[][] {{1, 0.2, 0.9}, {1, 1.3, 0.9}}) {
       GridCorrection correction = correction(scales[0], scales[1], scales[2]);
       double first = Math.abs(scales[0] - scales[1]);
       double second = Math.abs(scales[1] - scales[2]);
@@ -78,6 +78,15 @@ class GridCorrectionTest {
       assertEquals(1.25 * 0.25 * Math.max(first, second), correction.error(), 1e-9);
       assertEquals(0, GridCorrection.largest(correction.added()));
     }
+  }
+
+  /** Changes that do not fall are no order, but their direction is known. */
+  @Test
+  void changesThatGrowAreCarriedOnAsFar() {
+    GridCorrection growing = correction(1, 0.9, 0.1);
+    assertTrue(growing.isOrdered());
+    assertEquals(0.8 * 0.25, growing.error(), 1e-9);
+    assertEquals(-0.8 * 0.25, growing.added()[0][3], 1e-9);
   }
 
   @Test

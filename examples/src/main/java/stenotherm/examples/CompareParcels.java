@@ -232,9 +232,10 @@ public final class CompareParcels implements Callable<Integer> {
       throw new ParameterException(
           command, "--most-cells: " + mostCells + " must be within 1 to " + GridBudget.MOST_CELLS);
     }
-    if (!(meshScale >= 0.25 && meshScale <= 4)) {
+    // the coarsest grid of a verdict is four times as coarse
+    if (!(meshScale >= 0.25 && meshScale <= 2)) {
       throw new ParameterException(
-          command, "--mesh-scale: " + meshScale + " must be within 0.25 to 4");
+          command, "--mesh-scale: " + meshScale + " must be within 0.25 to 2");
     }
   }
 

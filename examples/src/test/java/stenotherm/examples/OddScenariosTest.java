@@ -47,7 +47,7 @@ class OddScenariosTest {
             .setOut(new PrintWriter(out, true))
             .setErr(new PrintWriter(err, true))
             .execute(
-                file.toString(), "--out", folder.resolve("out").toString(), "--mesh-scale=2.5");
+                file.toString(), "--out", folder.resolve("out").toString(), "--mesh-scale=2");
     assertEquals(0, code, err::toString);
     return out.toString();
   }

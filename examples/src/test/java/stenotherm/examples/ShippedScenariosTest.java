@@ -43,7 +43,7 @@ class ShippedScenariosTest {
         new CommandLine(new CompareParcels())
             .setOut(new PrintWriter(printed, true))
             .setErr(new PrintWriter(complaints, true))
-            .execute(scenario.toString(), "--out", out.toString(), "--mesh-scale", "4");
+            .execute(scenario.toString(), "--out", out.toString(), "--mesh-scale", "2");
     assertEquals(0, code, complaints.toString());
     String report = Files.readString(out.resolve("report.html"));
     assertTrue(report.contains(axis), axis);
