@@ -37,10 +37,10 @@ public final class Uncertainties {
 
   private static final Range CORRELATIONS = new Range(0, 1);
 
-  private final List<Quantity> quantities;
+  private final List<UncertainQuantity> quantities;
   private final double widening;
 
-  private Uncertainties(List<Quantity> quantities, double widening) {
+  private Uncertainties(List<UncertainQuantity> quantities, double widening) {
     this.quantities = quantities;
     this.widening = widening;
   }
@@ -117,8 +117,8 @@ public final class Uncertainties {
     return new Uncertainties(quantities, Ranges.checkedWidening(other));
   }
 
-  private void add(String words, Law law, Quantity.Effect effect) {
-    quantities.add(new Quantity(words, law, effect));
+  private void add(String words, Law law, UncertainQuantity.Effect effect) {
+    quantities.add(new UncertainQuantity(words, law, effect));
   }
 
   private void addProperties(Parcel parcel, Journey journey) {
@@ -222,7 +222,7 @@ public final class Uncertainties {
    * @return the words, in the order of a point's coordinates
    */
   public List<String> words() {
-    return quantities.stream().map(Quantity::words).toList();
+    return quantities.stream().map(UncertainQuantity::words).toList();
   }
 
   /**
@@ -252,7 +252,7 @@ public final class Uncertainties {
   Draft at(double[] point) {
     Draft draft = new Draft();
     for (int index = 0; index < quantities.size(); index++) {
-      Quantity quantity = quantities.get(index);
+      UncertainQuantity quantity = quantities.get(index);
       quantity.effect().act(quantity.law().position(point[index], widening), draft);
     }
     return draft;

@@ -460,8 +460,8 @@ public final class ParcelModel {
    * Returns the times at which a run through a journey stores values.
    *
    * @param journey the journey
-   * @return multiples of the settings' interval, and the end and the planned end of each leg, ascending
-   *     from 0 [s]
+   * @return multiples of the settings' interval, and the end and the planned end of each leg,
+   *     ascending from 0 [s]
    */
   public double[] storedTimes(Journey journey) {
     TreeSet<Double> times = new TreeSet<>();

@@ -69,8 +69,7 @@ class LaggingTest {
         InvalidInputException.class,
         () -> Ambient.lagging(Ambient.constant(275), NIGHT, 20, 3 * HOUR));
     assertThrows(
-        InvalidInputException.class,
-        () -> Ambient.lagging(Ambient.constant(275), NIGHT, 291, -1));
+        InvalidInputException.class, () -> Ambient.lagging(Ambient.constant(275), NIGHT, 291, -1));
   }
 
   /** By hand: of the cube of edge 2, parcels deeper than d fill a cube of edge 2 (1 - d). */

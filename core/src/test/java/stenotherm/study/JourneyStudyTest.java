@@ -177,8 +177,7 @@ class JourneyStudyTest {
     assertEquals(1, RESULT.notTooHot().within());
     assertEquals(3, RESULT.longestDelay());
     for (int hours = 0; hours < 4; hours++) {
-      assertEquals(
-          within[hours] / (double) journeys, RESULT.withinUntil(hours).within(), 1e-12);
+      assertEquals(within[hours] / (double) journeys, RESULT.withinUntil(hours).within(), 1e-12);
     }
     assertTrue(within[3] < within[0], "a delay costs");
     double[] sorted = margins.stream().mapToDouble(Double::doubleValue).sorted().toArray();
@@ -219,8 +218,7 @@ class JourneyStudyTest {
     // a study never changes
     correction[1][8] = -9;
     Fate whole = JourneyStudy.fate(MODEL.run(HELD, Variation.NOMINAL), OPENING);
-    assertEquals(
-        whole.coldMargin() + 0.7, warmer.fate(Variation.NOMINAL).coldMargin(), 0.02);
+    assertEquals(whole.coldMargin() + 0.7, warmer.fate(Variation.NOMINAL).coldMargin(), 0.02);
   }
 
   @Test
@@ -305,10 +303,10 @@ class JourneyStudyTest {
   void settingsAreChecked() {
     assertEquals(512, StudySettings.standard(1, 2).journeys());
     for (int[] bad :
-        new int[][] {{15, 8, 1}, {1025, 8, 1}, {16, 1, 1}, {16, 12, 1}, {16, 131_072, 1}, {16, 8, 0}
+        new int[][] {
+          {15, 8, 1}, {1025, 8, 1}, {16, 1, 1}, {16, 12, 1}, {16, 131_072, 1}, {16, 8, 0}
         }) {
-      assertThrows(
-          InvalidInputException.class, () -> new StudySettings(bad[0], bad[1], 1, bad[2]));
+      assertThrows(InvalidInputException.class, () -> new StudySettings(bad[0], bad[1], 1, bad[2]));
     }
   }
 

@@ -142,8 +142,7 @@ class UncertaintiesTest {
   @Test
   void lawsWidenWhatMayBeWider() {
     for (double share : new double[] {0.02, 0.3, 0.5, 0.77}) {
-      assertEquals(
-          1.5 * Law.NORMAL.position(share, 1), Law.NORMAL.position(share, 1.5), 1e-12);
+      assertEquals(1.5 * Law.NORMAL.position(share, 1), Law.NORMAL.position(share, 1.5), 1e-12);
       assertEquals(2 * share - 1, Law.ONE_SIDED.position(share, 1), 1e-12);
       // from the end where the effect is absent
       assertEquals(
@@ -189,8 +188,7 @@ class UncertaintiesTest {
     assertFalse(home.getOrDefault(3, 0.0) > 1e-9, "other places have their own weather");
     assertEquals(0, correlation(ofLeg(all, 0), ofLeg(all, 3)), 0.02);
     // 9 of the 13 K2 of the van's variance are the weather's
-    assertEquals(
-        3 / Math.hypot(2, 3), correlation(ofLeg(all, 0), ofLeg(all, 1)), 0.02);
+    assertEquals(3 / Math.hypot(2, 3), correlation(ofLeg(all, 0), ofLeg(all, 1)), 0.02);
   }
 
   @Test

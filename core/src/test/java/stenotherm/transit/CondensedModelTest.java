@@ -36,8 +36,7 @@ class CondensedModelTest {
   private static final double HOUR = Times.HOUR;
   private static final Place HOME = new Place("home", ZoneOffset.UTC);
   private static final TransitSettings SETTINGS =
-      new TransitSettings(
-          MeshControl.graded(0.08, 0.06), HOUR / 2, IntegratorSettings.standard());
+      new TransitSettings(MeshControl.graded(0.08, 0.06), HOUR / 2, IntegratorSettings.standard());
 
   private static final Journey JOURNEY =
       new Journey(
@@ -50,8 +49,7 @@ class CondensedModelTest {
 
   private static final Parcel PARCEL =
       Packings.parcel(
-          List.of(
-              Packings.cup("middle", Position.MIDDLE_OF_FLOOR)),
+          List.of(Packings.cup("middle", Position.MIDDLE_OF_FLOOR)),
           List.of(Packings.pad(Packings.steady(1.5), Face.Z_MAX, Mounting.taped())));
 
   private static final ParcelModel WHOLE = ParcelModel.of(PARCEL, JOURNEY, SETTINGS);

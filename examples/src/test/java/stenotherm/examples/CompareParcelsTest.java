@@ -217,8 +217,7 @@ class CompareParcelsTest {
       Level level = Level.valueOf(row.get("level").asText());
       assertEquals(level.words(), row.get("level_words").asText());
       Level highest = row.get("warmer").asBoolean() ? Level.LIKELY : Level.HOLDS;
-      assertEquals(
-          Level.of(new Odds(within, odds.get("low").asDouble(), 1), highest), level);
+      assertEquals(Level.of(new Odds(within, odds.get("low").asDouble(), 1), highest), level);
       assertEquals(4, row.get("odds_by_hours_late").size(), "a hold of three hours");
       JsonNode margin = row.get("cold_margin");
       assertTrue(margin.get("q05_K").asDouble() < margin.get("q50_K").asDouble());
@@ -227,8 +226,7 @@ class CompareParcelsTest {
       assertTrue(margin.get("stress").get("margin_K").asDouble() < nominal);
       assertEquals(1, row.get("animals").size());
       assertEquals(
-          nominal,
-          row.get("animals").get(0).get("nominal_cold_margin").get("margin_K").asDouble());
+          nominal, row.get("animals").get(0).get("nominal_cold_margin").get("margin_K").asDouble());
     }
     assertTrue(one.out().contains(root.get("headline").asText()), one.out());
     JsonNode heat = first.get("heat_until_opening_J");
@@ -257,8 +255,10 @@ class CompareParcelsTest {
       }
       String most = shares.get(0).get("of").asText();
       String sentence = "Of what is uncertain there, most comes from " + most + " (";
-      assertTrue(file("report.html").contains(sentence.replace("'", "&#39;"))
-          || file("report.html").contains(sentence), sentence);
+      assertTrue(
+          file("report.html").contains(sentence.replace("'", "&#39;"))
+              || file("report.html").contains(sentence),
+          sentence);
       told++;
     }
     assertTrue(told > 0);

@@ -46,8 +46,7 @@ class OddScenariosTest {
         CompareParcels.commandLine()
             .setOut(new PrintWriter(out, true))
             .setErr(new PrintWriter(err, true))
-            .execute(
-                file.toString(), "--out", folder.resolve("out").toString(), "--mesh-scale=2");
+            .execute(file.toString(), "--out", folder.resolve("out").toString(), "--mesh-scale=2");
     assertEquals(0, code, err::toString);
     return out.toString();
   }

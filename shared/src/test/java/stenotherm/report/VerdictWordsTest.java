@@ -71,8 +71,7 @@ class VerdictWordsTest {
     static Ran of(Parcel parcel) {
       Journey held = SCENARIO.journey().held(SCENARIO.longestHold());
       ParcelModel model = ParcelModel.of(parcel, held, SETTINGS);
-      Uncertainties uncertain =
-          Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(0.1));
+      Uncertainties uncertain = Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(0.1));
       CondensedModel condensed = CondensedModel.of(model, held, uncertain.spread(8, 1));
       double[][] none = new double[1][condensed.times().length];
       StudyResult odds =
@@ -92,8 +91,7 @@ class VerdictWordsTest {
   private static Assessment assessment(
       Level level, Odds within, Side side, double hours, Level highest) {
     Verdict verdict =
-        new Verdict(
-            level, within, side, Times.fromHours(hours), highest, List.of(Verdict.DEFER));
+        new Verdict(level, within, side, Times.fromHours(hours), highest, List.of(Verdict.DEFER));
     NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
         RAN.held(),
@@ -244,9 +242,7 @@ class VerdictWordsTest {
     String why = " No better verdict is given to a packing with a warmer";
     Odds all = new Odds(1, 0.97, 1);
     assertTrue(
-        words
-            .sentence(assessment(Level.LIKELY, all, Side.COLD, 5, Level.LIKELY))
-            .contains(why));
+        words.sentence(assessment(Level.LIKELY, all, Side.COLD, 5, Level.LIKELY)).contains(why));
     assertFalse(
         words
             .sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.LIKELY))
@@ -255,7 +251,9 @@ class VerdictWordsTest {
         words.sentence(assessment(Level.HOLDS, all, Side.COLD, 5, Level.HOLDS)).contains(why));
   }
 
-  /** Better odds first, to a hundredth of their lower ends; then no warmer; then the smaller box. */
+  /**
+   * Better odds first, to a hundredth of their lower ends; then no warmer; then the smaller box.
+   */
   @Test
   void theBestRowIsTheOneToTake() {
     Judged bare = judged(BARE, Level.LIKELY, 0.9);
@@ -282,26 +280,24 @@ class VerdictWordsTest {
 
   @Test
   void theSummaryHasLevelAndOdds() throws IOException {
-    List<Judged> rows =
-        List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
+    List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(SCENARIO, rows));
     assertEquals(3, root.get("format").asInt());
-    assertEquals(
-        new VerdictWords(Figures.METRIC).headline(rows), root.get("headline").asText());
+    assertEquals(new VerdictWords(Figures.METRIC).headline(rows), root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());
     assertEquals("a gamble", first.get("level_words").asText());
     assertEquals(0.6, first.get("odds").get("within").asDouble());
     assertEquals(0.6 - 0.04, first.get("odds").get("low").asDouble());
     assertEquals(0.6 + 0.02, first.get("odds").get("high").asDouble());
-    assertEquals("do not send it like this", root.get("packings").get(1).get("level_words").asText());
+    assertEquals(
+        "do not send it like this", root.get("packings").get(1).get("level_words").asText());
     assertEquals(128, first.get("journeys").asInt());
     assertEquals(25, first.get("odds_by_hours_late").size());
     assertEquals(
         RAN.odds().withinUntil(24).within(),
         first.get("odds_by_hours_late").get(24).get("within").asDouble());
-    assertEquals(
-        RAN.odds().coldMargin(0.05), first.get("cold_margin").get("q05_K").asDouble());
+    assertEquals(RAN.odds().coldMargin(0.05), first.get("cold_margin").get("q05_K").asDouble());
     assertEquals(0.1, first.get("error_K").get("total").asDouble());
   }
 }

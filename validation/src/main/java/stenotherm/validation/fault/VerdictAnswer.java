@@ -153,8 +153,7 @@ enum VerdictAnswer implements KnownAnswer {
     Container cup =
         new Container(
             "cup",
-            new Vessel.BoxCup(
-                new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.PET, 4e-4)),
+            new Vessel.BoxCup(new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.PET, 4e-4)),
             Position.MIDDLE_OF_FLOOR,
             Bedding.dampTowel(0.005),
             new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));

@@ -7,7 +7,7 @@ package stenotherm.study;
  * @param law how it lies in its range
  * @param effect what it does to a run
  */
-record Quantity(String words, Law law, Effect effect) {
+record UncertainQuantity(String words, Law law, Effect effect) {
   /** What a quantity does to a run. */
   interface Effect {
     /**
