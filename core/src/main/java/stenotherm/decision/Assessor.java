@@ -348,7 +348,8 @@ public final class Assessor {
     private Verdict verdict(StudyResult odds, TransitResult nominal) {
       double cold = odds.notTooCold().within();
       double hot = odds.notTooHot().within();
-      boolean coldSide = cold < hot || cold == hot && odds.coldMargin(0.05) <= odds.hotMargin(0.05);
+      boolean coldSide =
+          cold < hot || (cold == hot && odds.coldMargin(0.05) <= odds.hotMargin(0.05));
       Level highest = parcel.warmers().isEmpty() ? Level.HOLDS : Level.LIKELY;
       return new Verdict(
           Level.of(odds.within(), highest),
