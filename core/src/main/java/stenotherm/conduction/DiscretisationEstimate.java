@@ -5,26 +5,42 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * An estimate of the discretisation error of a quantity from its values on three grids (Roache
- * 1994, J. Fluids Eng. 116:405; from memory). The observed order is trusted between 0.5 and 2; the
- * safety factor is 1.25.
+ * The discretisation error of a quantity from its values on three grids (Richardson extrapolation
+ * and the grid convergence index; Roache 1994, J. Fluids Eng. 116:405; from memory).
+ *
+ * <p>Values that order follow value = limit + constant width^order with an order of 0.5 to 2; their
+ * limit is a better value than that of the finest grid. A change that falls faster than the
+ * scheme's second order is taken as of second order: the errors of two grids happen to be alike.
+ * Where values do not approach a limit, or more slowly than with the order 0.5, the finest value
+ * stands and its error is a bound.
+ *
+ * <p>The extrapolated value is off by at least half of the correction, and by what the correction
+ * exceeds that of second order: a low observed order comes from a singular field, but also from
+ * grids whose numbers of cells do not grow alike, and then the correction is too large.
  *
  * <p>A value, thus thread-safe.
  *
  * @param fine value on the finest grid
- * @param order observed order of convergence, limited to the trusted range; NaN if the three values
- *     do not converge
+ * @param order observed order of convergence, at most 2; NaN if the three values do not tell one
  * @param error estimated error of {@code fine}, never negative [unit of the quantity]
+ * @param value the extrapolated value; {@code fine} if there is no order
+ * @param valueError estimated error of {@code value}, never negative [unit of the quantity]; a
+ *     bound if there is no order
  */
-public record DiscretisationEstimate(double fine, double order, double error) {
-  /** Orders outside this range are taken as its ends. */
+public record DiscretisationEstimate(
+    double fine, double order, double error, double value, double valueError) {
+  /** Orders that are trusted; faster ones are taken as its high end. */
   public static final Range TRUSTED_ORDER = new Range(0.5, 2);
 
   private static final double SAFETY = 1.25;
 
+  /** The least part of a correction that may be wrong. */
+  private static final double DOUBT = 0.5;
+
+  private static final double ROUND_OFF = 1e-9;
+
   /**
-   * Estimates the error from three grids of any widths, in the form value = limit + constant
-   * width^order.
+   * Estimates the error from three grids of any widths.
    *
    * @param values the quantity on the coarse, the medium and the fine grid
    * @param widths a measure of the cell width of each grid, above 0, in any unit; if they do not
@@ -44,23 +60,54 @@ public record DiscretisationEstimate(double fine, double order, double error) {
     for (double width : widths) {
       Checks.positive("cell width", width, "");
     }
+    double fine = values[2];
     double coarseStep = values[0] - values[1];
-    double fineStep = values[1] - values[2];
-    if (fineStep == 0) {
-      // equal grids agree without having converged
-      return new DiscretisationEstimate(values[2], Double.NaN, SAFETY * Math.abs(coarseStep));
-    }
+    double fineStep = values[1] - fine;
     boolean refined = widths[0] > widths[1] && widths[1] > widths[2];
-    // the quotient of changes as the order goes to zero; below it the values do not converge
-    double noOrder = Math.log(widths[0] / widths[1]) / Math.log(widths[1] / widths[2]);
-    if (!refined || coarseStep / fineStep <= noOrder) {
-      double larger = SAFETY * Math.max(Math.abs(coarseStep), Math.abs(fineStep));
-      return new DiscretisationEstimate(values[2], Double.NaN, larger);
+    // equal grids agree without having converged
+    if (fineStep == 0 || !refined) {
+      return bound(fine, Math.max(Math.abs(coarseStep), Math.abs(fineStep)));
     }
-    double order = order(widths, coarseStep / fineStep);
+    double observed = coarseStep / fineStep;
+    double slowest = correction(widths, TRUSTED_ORDER.low()) * Math.abs(fineStep);
+    if (observed < quotient(widths, TRUSTED_ORDER.low()) * (1 - ROUND_OFF)) {
+      // values that still approach a limit, if slowly, have farther to go than they have come
+      double noOrder = Math.log(widths[0] / widths[1]) / Math.log(widths[1] / widths[2]);
+      double ahead = observed > noOrder ? slowest : 0;
+      return bound(fine, Math.max(ahead, Math.max(Math.abs(coarseStep), Math.abs(fineStep))));
+    }
+    double order = order(widths, observed);
+    double correction = correction(widths, order) * fineStep;
+    double size = Math.abs(correction);
+    double ofSecondOrder = correction(widths, TRUSTED_ORDER.high()) * Math.abs(fineStep);
+    // what the coarse change says that second order leaves: more only where luck made the fine one
+    double square = widths[1] * widths[1];
+    double byCoarse =
+        Math.abs(coarseStep) * widths[2] * widths[2] / (widths[0] * widths[0] - square);
+    double valueError =
+        Math.max(DOUBT * size, Math.max(size - ofSecondOrder, SAFETY * (byCoarse - size)));
+    return new DiscretisationEstimate(
+        fine, order, SAFETY * Math.max(size, byCoarse), fine - correction, valueError);
+  }
+
+  private static DiscretisationEstimate bound(double fine, double largestChange) {
+    double error = SAFETY * largestChange;
+    return new DiscretisationEstimate(fine, Double.NaN, error, fine, error);
+  }
+
+  /**
+   * Tells whether the grids do not order, so that the error is only known to be below a bound.
+   *
+   * @return true if there is no order
+   */
+  public boolean isBound() {
+    return Double.isNaN(order);
+  }
+
+  /** Error of the fine grid over the change from medium to fine, at an order. */
+  private static double correction(double[] widths, double order) {
     double fineWidth = Math.pow(widths[2] / widths[1], order);
-    double error = SAFETY * Math.abs(fineStep) * fineWidth / (1 - fineWidth);
-    return new DiscretisationEstimate(values[2], order, error);
+    return fineWidth / (1 - fineWidth);
   }
 
   /**

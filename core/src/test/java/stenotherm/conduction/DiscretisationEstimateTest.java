@@ -13,35 +13,67 @@ class DiscretisationEstimateTest {
   private static final double[] HALVED = {4, 2, 1};
 
   @Test
-  void findsOrderAndErrorOfAPowerSeries() {
+  void findsOrderErrorAndLimitOfAPowerSeries() {
     for (double order : new double[] {0.5, 1, 1.5, 2}) {
       double[] values = {10 + Math.pow(4, order), 10 + Math.pow(2, order), 10 + 1};
       DiscretisationEstimate estimate = DiscretisationEstimate.of(values, HALVED);
       assertEquals(order, estimate.order(), 1e-9);
+      assertFalse(estimate.isBound());
       // the error of the finest is 1; the safety factor is 1.25
       assertEquals(1.25, estimate.error(), 1e-9);
       assertEquals(11, estimate.fine());
+      assertEquals(10, estimate.value(), 1e-9);
+      // second order would have corrected a third of the last change
+      double change = Math.pow(2, order) - 1;
+      assertEquals(Math.max(0.5, 1 - change / 3), estimate.valueError(), 1e-9);
     }
   }
 
   @Test
-  void ordersOutOfTrustAreLimited() {
-    DiscretisationEstimate fast = DiscretisationEstimate.of(new double[] {18, 11, 10.125}, HALVED);
-    assertEquals(2, fast.order());
-    assertEquals(1.25 * 0.875 / 3, fast.error(), 1e-12);
+  void unequalRatiosAgree() {
+    double[] widths = {3, 2, 1.6};
+    double[] values = new double[3];
+    for (int grid = 0; grid < 3; grid++) {
+      values[grid] = 7 - 0.2 * widths[grid] * widths[grid];
+    }
+    DiscretisationEstimate estimate = DiscretisationEstimate.of(values, widths);
+    assertEquals(7, estimate.value(), 1e-9);
+    assertEquals(0.5 * 0.2 * 1.6 * 1.6, estimate.valueError(), 1e-9);
+  }
+
+  @Test
+  void luckIsNotTrusted() {
+    // the fine change is tiny, but the coarse one says what second order would leave: 1.2 / 12
+    DiscretisationEstimate luck = DiscretisationEstimate.of(new double[] {6.6, 5.4, 5.399}, HALVED);
+    assertEquals(2, luck.order());
+    assertEquals(5.399 - 0.001 / 3, luck.value(), 1e-9);
+    assertEquals(1.25 * 0.1, luck.error(), 1e-9);
+    assertEquals(1.25 * (0.1 - 0.001 / 3), luck.valueError(), 1e-9);
+  }
+
+  @Test
+  void slowConvergenceIsABound() {
     DiscretisationEstimate slow = DiscretisationEstimate.of(new double[] {3.1, 2, 1}, HALVED);
-    assertEquals(0.5, slow.order());
-    assertEquals(1.25 / (Math.sqrt(2) - 1), slow.error(), 1e-12);
+    assertTrue(slow.isBound());
+    assertEquals(1, slow.value());
+    assertEquals(1.25 / (Math.sqrt(2) - 1), slow.valueError(), 1e-12);
   }
 
   @Test
   void noOrderWithoutALimit() {
-    DiscretisationEstimate swing = DiscretisationEstimate.of(new double[] {1, 3, 2}, HALVED);
-    assertTrue(Double.isNaN(swing.order()));
-    assertEquals(2.5, swing.error(), 1e-12);
-    DiscretisationEstimate same = DiscretisationEstimate.of(new double[] {3, 2, 2}, HALVED);
-    assertTrue(Double.isNaN(same.order()));
-    assertEquals(1.25, same.error(), 1e-12);
+    for (double[] values : new double[][] {{1, 3, 2}, {4, 2, 2}, {4, 3, 5}, {2, 3, 5}}) {
+      DiscretisationEstimate swing = DiscretisationEstimate.of(values, HALVED);
+      assertTrue(swing.isBound());
+      assertTrue(Double.isNaN(swing.order()));
+      assertEquals(values[2], swing.value());
+      assertEquals(2.5, swing.error(), 1e-12);
+      assertEquals(2.5, swing.valueError(), 1e-12);
+    }
+    // grids that are not refined agree without having converged
+    DiscretisationEstimate equal =
+        DiscretisationEstimate.of(new double[] {5, 3, 2.5}, new double[] {2, 1, 1});
+    assertTrue(equal.isBound());
+    assertEquals(2.5, equal.valueError(), 1e-12);
   }
 
   @Test
