@@ -23,12 +23,19 @@ import stenotherm.base.Range;
  * @param fine value on the finest grid
  * @param order observed order of convergence, at most 2; NaN if the three values do not tell one
  * @param error estimated error of {@code fine}, never negative [unit of the quantity]
- * @param value the extrapolated value; {@code fine} if there is no order
- * @param valueError estimated error of {@code value}, never negative [unit of the quantity]; a
- *     bound if there is no order
+ * @param extrapolation what is better than {@code fine}; that itself if there is no order
  */
 public record DiscretisationEstimate(
-    double fine, double order, double error, double value, double valueError) {
+    double fine, double order, double error, Extrapolation extrapolation) {
+  /**
+   * What the values tend to.
+   *
+   * @param value the extrapolated value
+   * @param error estimated error of {@code value}, never negative [unit of the quantity]; a bound
+   *     if there is no order
+   */
+  public record Extrapolation(double value, double error) {}
+
   /** Orders that are trusted; faster ones are taken as its high end. */
   public static final Range TRUSTED_ORDER = new Range(0.5, 2);
 
@@ -49,17 +56,7 @@ public record DiscretisationEstimate(
    * @throws InvalidInputException if there are not three finite values, or a width is not above 0
    */
   public static DiscretisationEstimate of(double[] values, double[] widths) {
-    if (values.length != 3 || widths.length != 3) {
-      throw new InvalidInputException(
-          "grids",
-          values.length + " values and " + widths.length + " widths, three of each needed");
-    }
-    for (double value : values) {
-      Checks.finite("value", value, "");
-    }
-    for (double width : widths) {
-      Checks.positive("cell width", width, "");
-    }
+    check(values, widths);
     double fine = values[2];
     double coarseStep = values[0] - values[1];
     double fineStep = values[1] - fine;
@@ -69,7 +66,7 @@ public record DiscretisationEstimate(
       return bound(fine, Math.max(Math.abs(coarseStep), Math.abs(fineStep)));
     }
     double observed = coarseStep / fineStep;
-    double slowest = correction(widths, TRUSTED_ORDER.low()) * Math.abs(fineStep);
+    double slowest = correction(widths[1], widths[2], TRUSTED_ORDER.low()) * Math.abs(fineStep);
     if (observed < quotient(widths, TRUSTED_ORDER.low()) * (1 - ROUND_OFF)) {
       // values that still approach a limit, if slowly, have farther to go than they have come
       double noOrder = Math.log(widths[0] / widths[1]) / Math.log(widths[1] / widths[2]);
@@ -77,9 +74,10 @@ public record DiscretisationEstimate(
       return bound(fine, Math.max(ahead, Math.max(Math.abs(coarseStep), Math.abs(fineStep))));
     }
     double order = order(widths, observed);
-    double correction = correction(widths, order) * fineStep;
+    double correction = correction(widths[1], widths[2], order) * fineStep;
     double size = Math.abs(correction);
-    double ofSecondOrder = correction(widths, TRUSTED_ORDER.high()) * Math.abs(fineStep);
+    double ofSecondOrder =
+        correction(widths[1], widths[2], TRUSTED_ORDER.high()) * Math.abs(fineStep);
     // what the coarse change says that second order leaves: more only where luck made the fine one
     double square = widths[1] * widths[1];
     double byCoarse =
@@ -87,12 +85,33 @@ public record DiscretisationEstimate(
     double valueError =
         Math.max(DOUBT * size, Math.max(size - ofSecondOrder, SAFETY * (byCoarse - size)));
     return new DiscretisationEstimate(
-        fine, order, SAFETY * Math.max(size, byCoarse), fine - correction, valueError);
+        fine,
+        order,
+        SAFETY * Math.max(size, byCoarse),
+        new Extrapolation(fine - correction, valueError));
   }
 
   private static DiscretisationEstimate bound(double fine, double largestChange) {
     double error = SAFETY * largestChange;
-    return new DiscretisationEstimate(fine, Double.NaN, error, fine, error);
+    return new DiscretisationEstimate(fine, Double.NaN, error, new Extrapolation(fine, error));
+  }
+
+  /**
+   * Returns the extrapolated value.
+   *
+   * @return the value; {@link #fine} if there is no order
+   */
+  public double value() {
+    return extrapolation.value();
+  }
+
+  /**
+   * Returns the estimated error of {@link #value}.
+   *
+   * @return the error, never negative [unit of the quantity]; a bound if there is no order
+   */
+  public double valueError() {
+    return extrapolation.error();
   }
 
   /**
@@ -104,10 +123,24 @@ public record DiscretisationEstimate(
     return Double.isNaN(order);
   }
 
-  /** Error of the fine grid over the change from medium to fine, at an order. */
-  private static double correction(double[] widths, double order) {
-    double fineWidth = Math.pow(widths[2] / widths[1], order);
-    return fineWidth / (1 - fineWidth);
+  private static void check(double[] values, double[] widths) {
+    if (values.length != 3 || widths.length != 3) {
+      throw new InvalidInputException(
+          "grids",
+          values.length + " values and " + widths.length + " widths, three of each needed");
+    }
+    for (double value : values) {
+      Checks.finite("value", value, "");
+    }
+    for (double width : widths) {
+      Checks.positive("cell width", width, "");
+    }
+  }
+
+  /** Error of the finer of two grids over the change between them, at an order. */
+  private static double correction(double wide, double narrow, double order) {
+    double ratio = Math.pow(narrow / wide, order);
+    return ratio / (1 - ratio);
   }
 
   /**

@@ -2,6 +2,7 @@ package stenotherm.validation.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import stenotherm.conduction.DiscretisationEstimate;
 import stenotherm.validation.cases.ValueResult.Accuracy;
 
 /** The grids of one series that were solved for a case, and what they tell. Not thread-safe. */
@@ -71,14 +72,21 @@ final class Attempt {
       return unknown(reference);
     }
     ReferenceUnit unit = reference.expected().unit();
-    GridError error = error(index);
+    double target = unit.shownDifference(targets.of(index, last().values()));
+    if (!hasEstimate()) {
+      double finest = unit.shown(last().values().get(index));
+      Accuracy accuracy =
+          new Accuracy(Double.NaN, unit.shownDifference(stepError), Double.NaN, target);
+      return new ValueResult(reference, finest, accuracy);
+    }
+    DiscretisationEstimate estimate = estimate(index);
     Accuracy accuracy =
         new Accuracy(
-            unit.shownDifference(error.size()),
+            unit.shownDifference(estimate.valueError()),
             unit.shownDifference(stepError),
-            error.order(),
-            unit.shownDifference(targets.of(index, last().values())));
-    return new ValueResult(reference, unit.shown(last().values().get(index)), accuracy);
+            estimate.order(),
+            target);
+    return new ValueResult(reference, unit.shown(estimate.value()), accuracy);
   }
 
   /** What is known of each reference value before any grid is solved: nothing. */
@@ -91,18 +99,15 @@ final class Attempt {
     return new ValueResult(reference, Double.NaN, accuracy);
   }
 
-  private GridError error(int index) {
+  private DiscretisationEstimate estimate(int index) {
     int first = grids.size() - 3;
-    if (first < 0) {
-      return new GridError(Double.NaN, Double.NaN);
-    }
     double[] values = new double[3];
     double[] width = new double[3];
     for (int grid = 0; grid < 3; grid++) {
       values[grid] = grids.get(first + grid).values().get(index);
       width[grid] = widths.get(first + grid);
     }
-    return GridError.of(values, width);
+    return DiscretisationEstimate.of(values, width);
   }
 
   /**

@@ -58,20 +58,18 @@ record CodedCase(Study study, Study.Depth depth) implements ValidationCase {
                 expected.value(), expected.tolerance(), new ReferenceUnit(expected.unit(), 1, 0)),
             expected.source(),
             expected.why());
-    return new ValueResult(reference, check.computed().finest(), accuracy(check.computed()));
+    return new ValueResult(reference, check.computed().value(), accuracy(check.computed()));
   }
 
   private static Accuracy accuracy(Check.Computed computed) {
-    if (computed.values().size() < 3) {
-      // a closed form: no grid has a part in it
-      return new Accuracy(0, computed.steps(), Double.NaN, computed.target());
-    }
-    GridError error = GridError.of(array(computed.values()), array(computed.widths()));
-    return new Accuracy(error.size(), computed.steps(), error.order(), computed.target());
-  }
-
-  private static double[] array(List<Double> values) {
-    return values.stream().mapToDouble(Double::doubleValue).toArray();
+    return computed
+        .estimate()
+        .map(
+            grids ->
+                new Accuracy(
+                    grids.valueError(), computed.steps(), grids.order(), computed.target()))
+        // a closed form: no grid has a part in it
+        .orElse(new Accuracy(0, computed.steps(), Double.NaN, computed.target()));
   }
 
   private static Optional<String> problem(List<ValueResult> values) {

@@ -187,7 +187,7 @@ final class Report {
         Digits.of(value.error()),
         Digits.of(expected.tolerance()),
         reference.why().isEmpty() ? value.concern().orElse("") : reference.why(),
-        Digits.of(accuracy.grid()),
+        (accuracy.isBound() ? "below " : "") + Digits.of(accuracy.grid()),
         accuracy.steps() == 0 ? "" : Digits.of(accuracy.steps()),
         Double.isNaN(accuracy.order()) ? "" : String.format(Locale.ROOT, "%.2f", accuracy.order()));
   }
@@ -236,9 +236,12 @@ final class Report {
             "Error: computed minus reference. A value passes if the size of its error is at most"
                 + " the tolerance.",
             "Estimate: how far the computed value may be from what an infinitely fine grid and"
-                + " infinitely short time steps would give. The grid's part comes from the three"
-                + " finest grids (observed order limited to 0.5 to 2, safety factor 1.25), that of"
-                + " the time steps from two step tolerances on the coarsest grid.",
+                + " infinitely short time steps would give. Where the three finest grids show an"
+                + " order of 0.5 to 2, the value is extrapolated (Richardson), and the grid's part"
+                + " is at least half of the correction and what that exceeds second order; where"
+                + " they do not, the finest value stands and the part is a bound (\"below\"): their"
+                + " largest change times 1.25. That of the time steps comes from two step"
+                + " tolerances on the coarsest grid.",
             "A value has converged if the estimate is at most 0.02 K for means and interior points,"
                 + " 0.1 K for extremes and for points on edges and vertices, 0.1 % for heat flows."
                 + " One that has not converged passes only if its error plus the estimate is"

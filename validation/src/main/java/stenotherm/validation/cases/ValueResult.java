@@ -6,7 +6,8 @@ import java.util.Optional;
  * One reference value with what was computed for it, all in the unit of the reference value.
  *
  * @param reference the reference value
- * @param computed what was computed; NaN if nothing was
+ * @param computed what was computed, extrapolated where three grids show an order; NaN if nothing
+ *     was
  * @param accuracy how accurate that is
  */
 record ValueResult(Reference reference, double computed, Accuracy accuracy) {
@@ -22,6 +23,11 @@ record ValueResult(Reference reference, double computed, Accuracy accuracy) {
     /** Estimated error in all; NaN if it is not known. */
     double estimate() {
       return grid + steps;
+    }
+
+    /** Whether the grid's part is only known to be below its value. */
+    boolean isBound() {
+      return Double.isNaN(order) && grid > 0;
     }
 
     boolean isConverged() {

@@ -238,6 +238,42 @@ class CaseRunnerTest {
     assertEquals(3, result.grids().size());
   }
 
+  /** Grids of cells half as wide each, with made-up values of both probes. */
+  private static List<ValueResult> ofGrids(double[] first, double[] second) {
+    CaseFile file = read(TinyCases.STEADY);
+    Attempt attempt = new Attempt(file, MeshSeries.of(file).get(0), new Targets(file));
+    double width = 1;
+    for (int grid = 0; grid < first.length; grid++) {
+      attempt.add(width, new GridRun(1, 0, List.of(first[grid], second[grid]), 0));
+      width /= 2;
+    }
+    return attempt.values(List.of(0.0, 0.0));
+  }
+
+  @Test
+  void valuesThatOrderAreExtrapolatedAndOthersHaveABound() {
+    List<ValueResult> values =
+        ofGrids(new double[] {276.8, 276.4, 276.2}, new double[] {24, 26, 25});
+    ValueResult first = values.get(0);
+    assertEquals(276, first.computed(), 1e-9);
+    assertEquals(1, first.accuracy().order(), 1e-9);
+    // two thirds of the correction, 0.2: second order would have corrected a third of it
+    assertEquals(0.2 * 2 / 3, first.accuracy().grid(), 1e-9);
+    assertFalse(first.accuracy().isBound());
+    ValueResult second = values.get(1);
+    assertEquals(25, second.computed());
+    assertTrue(second.accuracy().isBound());
+    assertEquals(1.25 * 2, second.accuracy().grid(), 1e-9);
+  }
+
+  @Test
+  void twoGridsTellNoError() {
+    ValueResult first = ofGrids(new double[] {276.8, 276.4}, new double[] {24, 26}).get(0);
+    assertEquals(276.4, first.computed());
+    assertTrue(Double.isNaN(first.accuracy().estimate()));
+    assertFalse(first.isConverged());
+  }
+
   @Test
   void cornersHaveTheirOwnTarget() {
     CaseFile file =
