@@ -316,11 +316,11 @@ public final class Assessor {
               new Sensitivity(
                   factor,
                   new Sensitivity.Change(
-                      low.coldMargin() - middle.coldMargin(),
-                      high.coldMargin() - middle.coldMargin()),
+                      low.cold().margin() - middle.cold().margin(),
+                      high.cold().margin() - middle.cold().margin()),
                   new Sensitivity.Change(
-                      low.hotMargin() - middle.hotMargin(),
-                      high.hotMargin() - middle.hotMargin())));
+                      low.hot().margin() - middle.hot().margin(),
+                      high.hot().margin() - middle.hot().margin())));
         }
       }
       return all;

@@ -5,23 +5,28 @@ package stenotherm.study;
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param coldMargin smallest distance of a running mean to the cold end of its alarm band until the
- *     planned opening [K], negative if outside
- * @param hotMargin the same at the hot end
- * @param coldBreach when an animal first was too cold, by its alarm band or critical limit [s];
- *     infinite if it never was
- * @param hotBreach when one first was too hot
+ * @param cold how they came to the cold end of what they tolerate
+ * @param hot how they came to its hot end
  * @param outside time until the planned opening during which an animal was outside its alarm band
- *     [s], the longest of all animals
+ *     [s], to whole stored intervals, the longest of all animals
  */
-public record Fate(
-    double coldMargin, double hotMargin, double coldBreach, double hotBreach, double outside) {
+public record Fate(Approach cold, Approach hot, double outside) {
+  /**
+   * How animals came to one end.
+   *
+   * @param margin smallest distance of a running mean to that end of its alarm band until the
+   *     planned opening [K], negative if outside
+   * @param breach when an animal first was beyond it, by its alarm band or critical limit [s];
+   *     infinite if it never was
+   */
+  public record Approach(double margin, double breach) {}
+
   /**
    * Returns when an animal first left what it tolerates.
    *
    * @return the time since sealing [s]; infinite if none ever did
    */
   public double breach() {
-    return Math.min(coldBreach, hotBreach);
+    return Math.min(cold.breach, hot.breach);
   }
 }

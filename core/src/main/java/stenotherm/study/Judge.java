@@ -66,7 +66,10 @@ final class Judge {
       }
       longest = Math.max(longest, outside);
     }
-    return new Fate(coldMargin, hotMargin, coldBreach, hotBreach, longest);
+    return new Fate(
+        new Fate.Approach(coldMargin, coldBreach),
+        new Fate.Approach(hotMargin, hotBreach),
+        longest);
   }
 
   /** Mean over a span before each time, of values that are linear between the times. */

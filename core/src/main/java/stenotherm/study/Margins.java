@@ -20,8 +20,8 @@ final class Margins {
   /** Adds a run at a point, whose coordinates lie between 0 and 1. */
   void add(double[] point, Fate fate) {
     if (cold != null && hot != null) {
-      cold.add(point, fate.coldMargin());
-      hot.add(point, fate.hotMargin());
+      cold.add(point, fate.cold().margin());
+      hot.add(point, fate.hot().margin());
     }
   }
 

@@ -51,16 +51,16 @@ final class Tally {
   }
 
   void add(int replicate, Fate fate, double[][] temperature, double opening) {
-    coldMargin.add(fate.coldMargin());
-    hotMargin.add(fate.hotMargin());
+    coldMargin.add(fate.cold().margin());
+    hotMargin.add(fate.hot().margin());
     outside.add(fate.outside() / 3600);
     for (int animal = 0; animal < temperature.length; animal++) {
       for (int time = 0; time < temperature[animal].length; time++) {
         temperatures[animal][time].add(temperature[animal][time]);
       }
     }
-    cold[replicate] += fate.coldBreach() > opening ? 1 : 0;
-    hot[replicate] += fate.hotBreach() > opening ? 1 : 0;
+    cold[replicate] += fate.cold().breach() > opening ? 1 : 0;
+    hot[replicate] += fate.hot().breach() > opening ? 1 : 0;
     for (int hour = 0; hour < within.length; hour++) {
       within[hour][replicate] += fate.breach() > opening + 3600.0 * hour ? 1 : 0;
     }

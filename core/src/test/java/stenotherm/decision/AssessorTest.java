@@ -344,7 +344,7 @@ class AssessorTest {
             night(295.15, 1, 280.15).held(11 * HOUR),
             Variation.NOMINAL,
             SETTINGS.transit().meshScaled(2));
-    double breach = JourneyStudy.fate(longer, HOUR).coldBreach();
+    double breach = JourneyStudy.fate(longer, HOUR).cold().breach();
     // a stored hour and a step of the search
     assertEquals(breach, HOUR + hold, HOUR + 12 * HOUR / 64);
     Assessor deep = new Assessor(Packings.plain(), night(295.15, 4, 258.15), SETTINGS);

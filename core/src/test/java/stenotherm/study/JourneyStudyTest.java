@@ -218,7 +218,7 @@ class JourneyStudyTest {
     // a study never changes
     correction[1][8] = -9;
     Fate whole = JourneyStudy.fate(MODEL.run(HELD, Variation.NOMINAL), OPENING);
-    assertEquals(whole.coldMargin() + 0.7, warmer.fate(Variation.NOMINAL).coldMargin(), 0.02);
+    assertEquals(whole.cold().margin() + 0.7, warmer.fate(Variation.NOMINAL).cold().margin(), 0.02);
   }
 
   @Test

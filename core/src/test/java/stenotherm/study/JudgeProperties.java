@@ -71,10 +71,10 @@ class JudgeProperties {
     double opening = times[25];
     Fate of = fate(times, opening, 3600, cool);
     Fate ofWarm = fate(times, opening, 3600, warm);
-    assertTrue(ofWarm.coldMargin() >= of.coldMargin() - SLACK);
-    assertTrue(ofWarm.hotMargin() <= of.hotMargin() + SLACK);
-    assertTrue(ofWarm.coldBreach() >= of.coldBreach());
-    assertTrue(ofWarm.hotBreach() <= of.hotBreach());
+    assertTrue(ofWarm.cold().margin() >= of.cold().margin() - SLACK);
+    assertTrue(ofWarm.hot().margin() <= of.hot().margin() + SLACK);
+    assertTrue(ofWarm.cold().breach() >= of.cold().breach());
+    assertTrue(ofWarm.hot().breach() <= of.hot().breach());
   }
 
   /** Margins of a history that is warmer throughout move by just as much. */
@@ -90,8 +90,8 @@ class JudgeProperties {
       shifted[row] += shift;
     }
     Fate ofShifted = fate(times, times[25], 3600, shifted);
-    assertEquals(of.coldMargin() + shift, ofShifted.coldMargin(), SLACK);
-    assertEquals(of.hotMargin() - shift, ofShifted.hotMargin(), SLACK);
+    assertEquals(of.cold().margin() + shift, ofShifted.cold().margin(), SLACK);
+    assertEquals(of.hot().margin() - shift, ofShifted.hot().margin(), SLACK);
   }
 
   /** What margins, breaches and the time outside say of one run never contradicts. */
@@ -102,7 +102,7 @@ class JudgeProperties {
     double[] values = temperatures(random);
     double opening = times[last];
     Fate fate = fate(times, opening, 3600, values);
-    boolean outside = fate.coldMargin() < 0 || fate.hotMargin() < 0;
+    boolean outside = fate.cold().margin() < 0 || fate.hot().margin() < 0;
     if (outside) {
       assertTrue(fate.breach() <= opening);
     } else if (fate.breach() <= opening) {
@@ -118,7 +118,9 @@ class JudgeProperties {
     }
     // a later opening never leaves more
     Fate later = fate(times, times[ROWS - 1], 3600, values);
-    assertTrue(later.coldMargin() <= fate.coldMargin() && later.hotMargin() <= fate.hotMargin());
+    assertTrue(
+        later.cold().margin() <= fate.cold().margin()
+            && later.hot().margin() <= fate.hot().margin());
     assertEquals(later.breach(), fate.breach());
     assertTrue(later.outside() >= fate.outside());
   }

@@ -70,7 +70,7 @@ class JudgeTest {
   void aShortDipBelowTheAlarmBandIsNone() {
     // 1 K below the band for one stored time, 284 K on the mean of the hour
     Fate fate = fate(2 * HOUR, quarters(9), 286, 286, 286, 282, 286, 286, 286, 286, 286);
-    assertEquals(2, fate.coldMargin(), 1e-9);
+    assertEquals(2, fate.cold().margin(), 1e-9);
     assertEquals(NEVER, fate.breach());
     assertEquals(0, fate.outside());
   }
@@ -78,13 +78,13 @@ class JudgeTest {
   @Test
   void aCriticalLimitCountsAtAnyMoment() {
     Fate cold = fate(2 * HOUR, quarters(9), 288, 288, 288, 275.9, 288, 288, 288, 288, 288);
-    assertEquals(0.75 * HOUR, cold.coldBreach());
-    assertEquals(NEVER, cold.hotBreach());
-    assertEquals(288 - 12.1 / 4 - 283, cold.coldMargin(), 1e-9);
+    assertEquals(0.75 * HOUR, cold.cold().breach());
+    assertEquals(NEVER, cold.hot().breach());
+    assertEquals(288 - 12.1 / 4 - 283, cold.cold().margin(), 1e-9);
     Fate hot = fate(2 * HOUR, quarters(9), 300, 300, 300, 300, 300, 300, 312.1, 300, 300);
-    assertEquals(1.5 * HOUR, hot.hotBreach());
+    assertEquals(1.5 * HOUR, hot.hot().breach());
     assertEquals(1.5 * HOUR, hot.breach());
-    assertEquals(NEVER, hot.coldBreach());
+    assertEquals(NEVER, hot.cold().breach());
   }
 
   @Test
@@ -98,13 +98,13 @@ class JudgeTest {
   void whatComesAfterTheOpeningIsABreachAndNoMargin() {
     double[] times = {0, HOUR, 2 * HOUR, 3 * HOUR, 4 * HOUR};
     Fate fate = fate(2 * HOUR, times, 290, 290, 290, 280, 280);
-    assertEquals(7, fate.coldMargin(), 1e-9);
-    assertEquals(15, fate.hotMargin(), 1e-9);
+    assertEquals(7, fate.cold().margin(), 1e-9);
+    assertEquals(15, fate.hot().margin(), 1e-9);
     // the mean of the third hour is 285 K, of the fourth 280 K
-    assertEquals(4 * HOUR, fate.coldBreach());
+    assertEquals(4 * HOUR, fate.cold().breach());
     assertEquals(0, fate.outside());
     Fate longer = fate(4 * HOUR, times, 290, 290, 290, 280, 280);
-    assertEquals(-3, longer.coldMargin(), 1e-9);
+    assertEquals(-3, longer.cold().margin(), 1e-9);
     assertEquals(HOUR, longer.outside());
   }
 
@@ -114,10 +114,10 @@ class JudgeTest {
     Judge judge = new Judge(List.of(HOURLY, HOURLY), times, 2 * HOUR);
     Fate fate = judge.fate(new double[][] {{284, 284, 280}, {300, 306, 306}});
     // 282 K on the mean of the second hour; 303 K on that of the first, 306 K then
-    assertEquals(-1, fate.coldMargin(), 1e-9);
-    assertEquals(-1, fate.hotMargin(), 1e-9);
-    assertEquals(2 * HOUR, fate.coldBreach());
-    assertEquals(2 * HOUR, fate.hotBreach());
+    assertEquals(-1, fate.cold().margin(), 1e-9);
+    assertEquals(-1, fate.hot().margin(), 1e-9);
+    assertEquals(2 * HOUR, fate.cold().breach());
+    assertEquals(2 * HOUR, fate.hot().breach());
     assertEquals(HOUR, fate.outside(), "of one animal, not the sum");
   }
 
@@ -128,7 +128,7 @@ class JudgeTest {
     for (int row = 0; row < dip.length; row++) {
       dip[row] = row >= 5 && row <= 9 ? 282 : 290;
     }
-    assertEquals(2.25 * HOUR, fate(4 * HOUR, times, dip).coldBreach());
+    assertEquals(2.25 * HOUR, fate(4 * HOUR, times, dip).cold().breach());
     Fate patient =
         new Judge(List.of(tolerance(3 * HOUR)), times, 4 * HOUR).fate(new double[][] {dip});
     assertEquals(NEVER, patient.breach());

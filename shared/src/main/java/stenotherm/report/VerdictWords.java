@@ -30,6 +30,9 @@ public record VerdictWords(Figures figures) {
   /** Odds below this are worth a sentence on what causes most of them. */
   private static final double WORTH_EXPLAINING = 0.995;
 
+  /** A share of journeys that get too hot that is worth a word. */
+  private static final double WORTH_A_WORD = 0.02;
+
   /** The delay that headlines tell of, if journeys were followed so long [h]. */
   private static final int LATE = 24;
 
@@ -210,21 +213,14 @@ public record VerdictWords(Figures figures) {
   }
 
   private static String warmerEffect(Judged with, Judged without) {
+    double tooHot = 1 - with.odds().notTooHot().within();
     return with.parcel().name()
         + ": "
-        + (with.parcel().warmers().size() == 1 ? "the warmer moves" : "the warmers move")
-        + " the journeys that go well from "
-        + Words.inHundred(without.verdict().within().within())
-        + " to "
         + Words.inHundred(with.verdict().within().within())
-        + " of 100; too cold from "
-        + Words.inHundred(1 - without.odds().notTooCold().within())
-        + " to "
-        + Words.inHundred(1 - with.odds().notTooCold().within())
-        + ", too hot from "
-        + Words.inHundred(1 - without.odds().notTooHot().within())
-        + " to "
-        + Words.inHundred(1 - with.odds().notTooHot().within())
-        + ".";
+        + " of 100 journeys go well with "
+        + (with.parcel().warmers().size() == 1 ? "the warmer" : "the warmers")
+        + (tooHot >= WORTH_A_WORD ? " (too hot in " + Words.inHundred(tooHot) + "), " : ", ")
+        + Words.inHundred(without.verdict().within().within())
+        + " without.";
   }
 }
