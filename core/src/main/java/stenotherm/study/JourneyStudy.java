@@ -127,13 +127,18 @@ public final class JourneyStudy {
    * @throws IllegalStateException if the run failed
    */
   public Fate fate(Variation variation) {
+    return new Judge(tolerances(parcel), times, opening).fate(temperatures(variation, 0));
+  }
+
+  /** Temperature of each animal at each time in one run, corrected [K]. */
+  private double[][] temperatures(Variation variation, double shift) {
     double[][] temperatures = run.apply(variation);
     for (int animal = 0; animal < temperatures.length; animal++) {
       for (int row = 0; row < times.length; row++) {
-        temperatures[animal][row] += correction[animal][row];
+        temperatures[animal][row] += correction[animal][row] + shift;
       }
     }
-    return new Judge(tolerances(parcel), times, opening).fate(temperatures);
+    return temperatures;
   }
 
   /**
@@ -162,7 +167,8 @@ public final class JourneyStudy {
     return Judge.runningMeans(times, values, span);
   }
 
-  private static List<Tolerance> tolerances(Parcel parcel) {
+  /** Tolerance of each animal. */
+  static List<Tolerance> tolerances(Parcel parcel) {
     return parcel.occupied().stream()
         .map(cup -> cup.occupant().orElseThrow().animal().tolerance())
         .toList();
@@ -243,12 +249,7 @@ public final class JourneyStudy {
         }
         points.point(index, point);
         Draft draft = uncertainties.at(point);
-        double[][] temperatures = run.apply(draft.variation());
-        for (int animal = 0; animal < temperatures.length; animal++) {
-          for (int row = 0; row < times.length; row++) {
-            temperatures[animal][row] += correction[animal][row] + draft.shift();
-          }
-        }
+        double[][] temperatures = temperatures(draft.variation(), draft.shift());
         Fate fate = judge.fate(temperatures);
         tallies[worker].add(replicate, fate, temperatures, opening);
         margins[replicate].add(point, fate);

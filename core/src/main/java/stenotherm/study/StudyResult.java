@@ -41,10 +41,7 @@ public final class StudyResult {
       Margins margins,
       Uncertainties uncertainties) {
     this.cups = parcel.occupied().stream().map(Container::name).toList();
-    this.tolerances =
-        parcel.occupied().stream()
-            .map(cup -> cup.occupant().orElseThrow().animal().tolerance())
-            .toList();
+    this.tolerances = JourneyStudy.tolerances(parcel);
     this.times = times.clone();
     this.opening = opening;
     this.settings = settings;

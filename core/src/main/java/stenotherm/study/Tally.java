@@ -38,7 +38,7 @@ final class Tally {
    */
   final int[][] within;
 
-  /** By replicate: all breaches of runs that breached before opening, on the cold side. */
+  /** Starts without runs. */
   Tally(int replicates, int hours, int animals, int times, double journeyHours) {
     outside = new Quantiles(0, journeyHours + 1, 0.01);
     temperatures = new Quantiles[animals][times];

@@ -292,24 +292,38 @@ final class ReducedParcel {
         outcome, run.coefficients(), new EngineChoice(cells, "", reduction, schedule.change()));
   }
 
-  /** The states that a course meets at its stops, for a smaller model. */
-  List<double[]> states(Course course, double interval) {
-    List<double[]> states = new ArrayList<>();
+  /** What is done at the start and at each stop. */
+  private interface StopReader {
+    /**
+     * Reads the engine.
+     *
+     * @param stored whether runs store values at that time [s]
+     */
+    void at(ModalEngine engine, double time, boolean stored);
+  }
+
+  private void atStops(Course course, double interval, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     new Run(course, schedule(course).on(engine, course), engine, interval)
         .go(
             new Run.Visitor() {
               @Override
               public void start() {
-                states.add(engine.coordinates());
+                reader.at(engine, 0, true);
               }
 
               @Override
               public @Nullable Outcome stop(Stage stage, double time) {
-                states.add(engine.coordinates());
+                reader.at(engine, time, Run.isStored(course, stage, time, interval));
                 return null;
               }
             });
+  }
+
+  /** The states that a course meets at its stops, for a smaller model. */
+  List<double[]> states(Course course, double interval) {
+    List<double[]> states = new ArrayList<>();
+    atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
     return states;
   }
 
@@ -331,25 +345,15 @@ final class ReducedParcel {
    * @param reader told the time [s] of each reading
    */
   void read(Course course, double interval, double[] row, DoubleConsumer reader) {
-    ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    new Run(course, schedule(course).on(engine, course), engine, interval)
-        .go(
-            new Run.Visitor() {
-              @Override
-              public void start() {
-                engine.read(row);
-                reader.accept(0);
-              }
-
-              @Override
-              public @Nullable Outcome stop(Stage stage, double time) {
-                if (Run.isStored(course, stage, time, interval)) {
-                  engine.read(row);
-                  reader.accept(time);
-                }
-                return null;
-              }
-            });
+    atStops(
+        course,
+        interval,
+        (engine, time, stored) -> {
+          if (stored) {
+            engine.read(row);
+            reader.accept(time);
+          }
+        });
   }
 
   /**
