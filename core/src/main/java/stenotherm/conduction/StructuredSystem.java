@@ -42,6 +42,8 @@ final class StructuredSystem {
   /** Planes of cells whose pivots are found side by side. */
   private static final int PLANES = 4;
 
+  private static final double[] NONE = {};
+
   final int cells;
   final int pad;
   private final int strideY;
@@ -54,33 +56,35 @@ final class StructuredSystem {
   private final double[] couplingSum;
 
   /** What eliminating a cell subtracts from the next one's pivot, over its inverse pivot. */
-  private final double[] eliminationX;
+  private double[] eliminationX = NONE;
 
-  private final double[] eliminationY;
-  private final double[] eliminationZ;
-  private final double[] diagonal;
-  private final double[] inversePivot;
+  private double[] eliminationY = NONE;
+  private double[] eliminationZ = NONE;
+  private double[] diagonal = NONE;
+  private double[] inversePivot = NONE;
 
   /** Square root of {@link #inversePivot}: entries of D^-1/2 of the factor. */
-  private final double[] root;
+  private double[] root = NONE;
 
   /** Couplings of the matrix that {@link #root} scales on both sides. */
-  private final double[] scaledX;
+  private double[] scaledX = NONE;
 
-  private final double[] scaledY;
-  private final double[] scaledZ;
+  private double[] scaledY = NONE;
+  private double[] scaledZ = NONE;
 
   /** 2 minus the diagonal of that matrix. */
-  private final double[] excess;
+  private double[] excess = NONE;
 
   /** Row sums of A times {@link #root}: the weights of the scaled x in the sum of all rows. */
-  private final double[] rowSum;
+  private double[] rowSum = NONE;
 
-  private final double[] residual;
-  private final double[] direction;
-  private final double[] upper;
-  private final double[] lower;
-  private final double[] correction;
+  private double[] residual = NONE;
+  private double[] direction = NONE;
+  private double[] upper = NONE;
+  private double[] lower = NONE;
+  private double[] correction = NONE;
+
+  private boolean eliminationsKnown;
 
   /** Sum of all entries of A: what a uniform rise of 1 K takes [W/K]. */
   private double reaction;
@@ -98,23 +102,29 @@ final class StructuredSystem {
     couplingY = vector();
     couplingZ = vector();
     couplingSum = vector();
-    eliminationX = vector();
-    eliminationY = vector();
-    eliminationZ = vector();
     use(network);
-    diagonal = vector();
-    inversePivot = vector();
-    root = vector();
-    scaledX = vector();
-    scaledY = vector();
-    scaledZ = vector();
-    excess = vector();
-    rowSum = vector();
-    residual = vector();
-    direction = vector();
-    upper = vector();
-    lower = vector();
-    correction = vector();
+  }
+
+  /** Makes the vectors that a factor and its solves need; products with G do without. */
+  private void makeRoom() {
+    if (diagonal == NONE) {
+      eliminationX = vector();
+      eliminationY = vector();
+      eliminationZ = vector();
+      diagonal = vector();
+      inversePivot = vector();
+      root = vector();
+      scaledX = vector();
+      scaledY = vector();
+      scaledZ = vector();
+      excess = vector();
+      rowSum = vector();
+      residual = vector();
+      direction = vector();
+      upper = vector();
+      lower = vector();
+      correction = vector();
+    }
   }
 
   /** A padded vector of zeros. */
@@ -127,7 +137,15 @@ final class StructuredSystem {
     System.arraycopy(network.cells().coupling(Axis.X), 0, couplingX, pad, cells);
     System.arraycopy(network.cells().coupling(Axis.Y), 0, couplingY, pad, cells);
     System.arraycopy(network.cells().coupling(Axis.Z), 0, couplingZ, pad, cells);
+    eliminationsKnown = false;
     for (int i = pad; i < pad + cells; i++) {
+      double sum = couplingX[i] + couplingX[i - 1] + couplingY[i] + couplingY[i - strideY];
+      couplingSum[i] = sum + couplingZ[i] + couplingZ[i - strideZ];
+    }
+  }
+
+  private void findEliminations() {
+    for (int i = pad; i < pad + cells && !eliminationsKnown; i++) {
       double x = couplingX[i];
       double y = couplingY[i];
       double z = couplingZ[i];
@@ -135,10 +153,7 @@ final class StructuredSystem {
       eliminationY[i] = y * (y + MODIFICATION * (x + z));
       eliminationZ[i] = z * (z + MODIFICATION * (x + y));
     }
-    for (int i = pad; i < pad + cells; i++) {
-      double sum = couplingX[i] + couplingX[i - 1] + couplingY[i] + couplingY[i - strideY];
-      couplingSum[i] = sum + couplingZ[i] + couplingZ[i - strideZ];
-    }
+    eliminationsKnown = true;
   }
 
   /**
@@ -150,6 +165,8 @@ final class StructuredSystem {
    */
   void factor(double[] addition) {
     int end = pad + cells;
+    makeRoom();
+    findEliminations();
     reaction = sum(addition);
     for (int i = pad; i < end; i++) {
       diagonal[i] = addition[i] + couplingSum[i];

@@ -10,9 +10,8 @@ import stenotherm.transit.TransitResult;
  * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param nominal the run with everything nominal, continued after the planned opening
- * @param coldEnd stress: the run with every quantity at the end that is worse for the cold side,
- *     all at once
- * @param hotEnd the same for the hot side
+ * @param coldStress every quantity at the end that is worse for the cold side, all at once
+ * @param hotStress the same for the hot side
  * @param plannedEnd the planned opening, since sealing [s]
  * @param sensitivities what each quantity does on its own
  * @param error error of the computed temperature of an animal; the odds count it
@@ -22,8 +21,8 @@ import stenotherm.transit.TransitResult;
  */
 public record Assessment(
     TransitResult nominal,
-    TransitResult coldEnd,
-    TransitResult hotEnd,
+    Stress coldStress,
+    Stress hotStress,
     double plannedEnd,
     List<Sensitivity> sensitivities,
     NumericalError error,
@@ -46,13 +45,12 @@ public record Assessment(
   }
 
   /**
-   * Returns the margin on a side with every quantity at its worse end at once, until the planned
-   * opening.
+   * Returns what every quantity at its worse end does to a side.
    *
    * @param side the side
-   * @return the smallest margin over all cups
+   * @return the worse ends and the margin that they leave
    */
-  public Margin stressMargin(Side side) {
-    return Margin.smallest(side == Side.COLD ? coldEnd : hotEnd, side, plannedEnd);
+  public Stress stress(Side side) {
+    return side == Side.COLD ? coldStress : hotStress;
   }
 }

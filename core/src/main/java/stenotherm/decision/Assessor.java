@@ -22,6 +22,7 @@ import stenotherm.study.StudySettings;
 import stenotherm.study.Uncertainties;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.Factor;
+import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.Variation;
@@ -177,10 +178,16 @@ public final class Assessor {
     }
   }
 
-  /** The model on a grid of a scale. */
+  /** The model on a grid of a scale, for what is asked of it. */
   private ParcelModel model(double scale) {
+    ModelScope scope =
+        scale == FINE
+            ? ModelScope.NOMINAL
+            : scale == MEDIUM ? ModelScope.MEANS : ModelScope.NOMINAL_MEANS;
     return models.computeIfAbsent(
-        scale, of -> ParcelModel.of(parcel, held, settings.transit().meshScaled(of)));
+        scale,
+        of ->
+            ParcelModel.of(parcel, List.of(held), settings.transit().meshScaled(of), scope));
   }
 
   /** One assessment under way. */
@@ -197,13 +204,16 @@ public final class Assessor {
 
     /** What the grids tell. */
     Prepared prepare() {
-      double[][] coarse = means(run(model(COARSE), Variation.NOMINAL));
+      double[][] coarse = model(COARSE).means(held, Variation.NOMINAL);
       report(0.1 * OF_MODELS);
-      double[][] medium = means(run(model(MEDIUM), Variation.NOMINAL));
+      double[][] medium = model(MEDIUM).means(held, Variation.NOMINAL);
       report(0.3 * OF_MODELS);
-      TransitResult nominal = run(model(FINE), Variation.NOMINAL);
-      double[][] fine = means(nominal);
-      double[][] finely = means(run(model(FINE).settlingFinely(), Variation.NOMINAL));
+      TransitResult nominal = nominal();
+      double[][] fine =
+          parcel.occupied().stream()
+              .map(cup -> nominal.mean(cup.name()))
+              .toArray(double[][]::new);
+      double[][] finely = model(FINE).settlingFinely().means(held, Variation.NOMINAL);
       report(0.8 * OF_MODELS);
       GridCorrection grids = new GridCorrection(coarse, medium, fine, new double[] {MEDIUM, FINE});
       CondensedModel condensed =
@@ -236,8 +246,8 @@ public final class Assessor {
       JourneyStudy study = prepared.study(plannedEnd, stated);
       List<Sensitivity> sensitivities =
           condensed.stepsEveryCell() ? List.of() : sensitivities(study);
-      TransitResult coldEnd = run(model(FINE), worst(Side.COLD, sensitivities));
-      TransitResult hotEnd = run(model(FINE), worst(Side.HOT, sensitivities));
+      Stress coldStress = stress(Side.COLD, sensitivities, study);
+      Stress hotStress = stress(Side.HOT, sensitivities, study);
       report(OF_MODELS);
       StudySettings many = settings.study();
       StudySettings few = many.withPoints(Math.min(many.points(), FEW_POINTS));
@@ -257,8 +267,8 @@ public final class Assessor {
                       signal(OF_MODELS + share + (1 - OF_MODELS - share) * done / total));
       return new Assessment(
           nominal,
-          coldEnd,
-          hotEnd,
+          coldStress,
+          hotStress,
           plannedEnd,
           sensitivities,
           error,
@@ -281,8 +291,8 @@ public final class Assessor {
       }
     }
 
-    private TransitResult run(ParcelModel model, Variation variation) {
-      TransitResult result = model.run(held, variation);
+    private TransitResult nominal() {
+      TransitResult result = model(FINE).run(held, Variation.NOMINAL);
       if (result.outcome() instanceof Outcome.Failed failed) {
         throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
       }
@@ -290,12 +300,6 @@ public final class Assessor {
         throw new CancellationException("stopped");
       }
       return result;
-    }
-
-    private double[][] means(TransitResult result) {
-      return parcel.occupied().stream()
-          .map(cup -> result.mean(cup.name()))
-          .toArray(double[][]::new);
     }
 
     private double reductionError(TransitResult result) {
@@ -343,6 +347,12 @@ public final class Assessor {
                 .with(Factor.WARMER_STRENGTH, ambient);
       }
       return worst;
+    }
+
+    private Stress stress(Side side, List<Sensitivity> sensitivities, JourneyStudy study) {
+      Variation worst = worst(side, sensitivities);
+      Fate fate = study.fate(worst);
+      return new Stress(worst, (side == Side.COLD ? fate.cold() : fate.hot()).margin());
     }
 
     private Verdict verdict(StudyResult odds, TransitResult nominal) {

@@ -1,11 +1,8 @@
 package stenotherm.decision;
 
-import java.util.concurrent.CancellationException;
-import stenotherm.base.Outcome;
 import stenotherm.journey.Journey;
 import stenotherm.study.JourneyStudy;
 import stenotherm.transit.ParcelModel;
-import stenotherm.transit.TransitResult;
 import stenotherm.transit.Variation;
 
 /** Searches for the delay of a leg at which an animal leaves what it tolerates, all nominal. */
@@ -61,14 +58,8 @@ final class LegDelay {
   /** The first breach until the opening of the delayed journey [s]; infinite if there is none. */
   private double firstBreach(double delay) {
     Journey delayed = journey.delayed(leg, delay);
-    TransitResult result = model.run(delayed, Variation.NOMINAL);
-    if (result.outcome() instanceof Outcome.Failed failed) {
-      throw new IllegalStateException(
-          "packing '" + model.parcel().name() + "': " + failed.reason());
-    }
-    if (!result.outcome().isCompleted()) {
-      throw new CancellationException("stopped");
-    }
-    return JourneyStudy.fate(result, delayed.duration()).breach();
+    double[][] means = model.means(delayed, Variation.NOMINAL);
+    return JourneyStudy.fate(model.parcel(), model.storedTimes(delayed), means, delayed.duration())
+        .breach();
   }
 }

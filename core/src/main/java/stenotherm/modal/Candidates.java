@@ -30,6 +30,13 @@ final class Candidates {
   /** For each extreme of each snapshot, the nodes that come close to it, ascending. */
   private final List<int[]> close = new ArrayList<>();
 
+  /** Working space for one snapshot. */
+  private final int[] found;
+
+  private Candidates(int all) {
+    found = new int[all];
+  }
+
   /**
    * Chooses the candidates of each block with extremes.
    *
@@ -37,9 +44,10 @@ final class Candidates {
    */
   static List<Candidates> choose(
       OutputPlan plan, List<OutputRows> outputs, List<ModalSystem> systems, Body body) {
+    int[] firstNode = outputs.get(0).firstNode;
     List<Candidates> chosen = new ArrayList<>();
     for (int block = 0; block < plan.blocks.size(); block++) {
-      chosen.add(new Candidates());
+      chosen.add(new Candidates(firstNode[block + 1] - firstNode[block]));
     }
     if (chosen.isEmpty()) {
       return chosen;
@@ -51,10 +59,7 @@ final class Candidates {
       RandomSnapshot snapshot = new RandomSnapshot(systems.get(index), body);
       look(plan, outputs.get(index), snapshot, SAMPLES / looked, random, chosen);
     }
-    int[] firstNode = outputs.get(0).firstNode;
-    for (int block = 0; block < chosen.size(); block++) {
-      chosen.get(block).coverAll(firstNode[block + 1] - firstNode[block]);
-    }
+    chosen.forEach(Candidates::coverAll);
     return chosen;
   }
 
@@ -101,7 +106,6 @@ final class Candidates {
       lowest = value < lowest ? value : lowest;
     }
     double allowed = Math.max(MISSED, PART_MISSED * (highest - lowest));
-    int[] found = new int[values.length];
     int count = 0;
     for (int n = 0; n < values.length; n++) {
       if (side < 0 ? values[n] <= lowest + allowed : values[n] >= highest - allowed) {
@@ -111,7 +115,8 @@ final class Candidates {
     close.add(Arrays.copyOf(found, count));
   }
 
-  private void coverAll(int all) {
+  private void coverAll() {
+    int all = found.length;
     int[] covers = new int[all];
     for (int[] each : close) {
       for (int node : each) {

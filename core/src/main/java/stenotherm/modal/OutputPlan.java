@@ -59,6 +59,11 @@ final class OutputPlan {
     return blocks.indexOf(block);
   }
 
+  /** Tells whether all outputs are means of blocks: they do not depend on conductivities. */
+  boolean isOfMeans() {
+    return blocks.isEmpty() && linear.stream().allMatch(probe -> probe instanceof Probe.Mean);
+  }
+
   /** Tells whether a linear output is the mean of an outer surface or the heat flow through it. */
   boolean isOfBoundary(int linearOutput) {
     return boundaryOf(linearOutput) != null;

@@ -1,7 +1,9 @@
 package stenotherm.modal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Workers;
@@ -12,7 +14,8 @@ import stenotherm.conduction.ReducibleNetwork;
  * The outputs of each basis vector and input: the linear outputs, then the nodes of each block with
  * extremes. At an edge of a block they depend on the conductivities on both sides; they are read at
  * some of them, see {@link InterpolatedRows}. Means of outer surfaces and heat flows depend on
- * films as well; their rows are replaced in each configuration by those of a {@link Projection}.
+ * films as well: their rows are zero here, each configuration puts those of a {@link Projection}
+ * there.
  */
 final class OutputRows {
   /** Rows of all linear outputs and nodes. */
@@ -65,7 +68,7 @@ final class OutputRows {
   private static void refuseReached(
       double[] ofInput, Port.BoundaryPort port, OutputPlan plan, int[] firstNode) {
     for (int row = 0; row < ofInput.length; row++) {
-      if (ofInput[row] != 0 && !(row < firstNode[0] && plan.isOfBoundary(row))) {
+      if (ofInput[row] != 0) {
         String name = row < firstNode[0] ? plan.linear.get(row).name() : "extreme of a block";
         throw new InvalidInputException(
             "output '" + name + "'",
@@ -84,6 +87,9 @@ final class OutputRows {
     private final List<ReducibleNetwork.Nodes> nodes = new ArrayList<>();
     private final int[] firstNode;
 
+    /** Rows of the linear outputs that are read: those of no boundary. */
+    private final int[] inner;
+
     /**
      * Looks up names and points.
      *
@@ -91,7 +97,9 @@ final class OutputRows {
      */
     Reading(ReducibleNetwork operator, OutputPlan plan, @Nullable Reading other) {
       this.operator = operator;
-      reader = operator.new Reader(plan.linear);
+      inner =
+          IntStream.range(0, plan.linear.size()).filter(row -> !plan.isOfBoundary(row)).toArray();
+      reader = operator.new Reader(Arrays.stream(inner).mapToObj(plan.linear::get).toList());
       firstNode = new int[plan.blocks.size() + 1];
       firstNode[0] = plan.linear.size();
       for (int block = 0; block < plan.blocks.size(); block++) {
@@ -105,7 +113,10 @@ final class OutputRows {
 
     double[] outputs(double[] x, double[] inputs) {
       double[] values = new double[firstNode[firstNode.length - 1]];
-      System.arraycopy(reader.read(x, inputs), 0, values, 0, firstNode[0]);
+      double[] linear = reader.read(x, inputs);
+      for (int row = 0; row < inner.length; row++) {
+        values[inner[row]] = linear[row];
+      }
       for (int block = 0; block < nodes.size(); block++) {
         ReducibleNetwork.Nodes of = nodes.get(block);
         double[] read = of.reachedByInputs() && !isZero(inputs) ? of.read(x, inputs) : of.read(x);

@@ -60,13 +60,14 @@ final class Panels {
     int pieces = (length + SHORT_PIECE - 1) / SHORT_PIECE;
     // the number of parts does not depend on that of the threads: the same bits for any
     double[][][] sums = new double[PARTS][v.size()][columns];
+    List<List<double[]>> ofWorkers = new ArrayList<>();
+    for (int worker = 0; worker < workers.threads(); worker++) {
+      ofWorkers.add(List.of(new double[columns][SHORT_PIECE]));
+    }
     workers.run(
         PARTS,
         (worker, part) -> {
-          List<double[]> of = new ArrayList<>();
-          for (int column = 0; column < columns; column++) {
-            of.add(new double[SHORT_PIECE]);
-          }
+          List<double[]> of = ofWorkers.get(worker);
           for (int piece = part * pieces / PARTS; piece < (part + 1) * pieces / PARTS; piece++) {
             int from = piece * SHORT_PIECE;
             int count = Math.min(SHORT_PIECE, length - from);

@@ -595,6 +595,9 @@ public final class ReducedModel {
 
     /** Factors at which outputs are read: first those that are spanned, each once. */
     private List<double[]> readAt() {
+      if (plan.isOfMeans()) {
+        return List.of(spanned.get(0).factors);
+      }
       List<double[]> all = new ArrayList<>();
       for (Spanned each : spanned) {
         if (all.stream().noneMatch(known -> Arrays.equals(known, each.factors))) {

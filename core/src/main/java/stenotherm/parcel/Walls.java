@@ -144,7 +144,12 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
     double[] min = {outer.min().x(), outer.min().y(), outer.min().z()};
     double[] max = {outer.max().x(), outer.max().y(), outer.max().z()};
     for (Face face : Face.values()) {
-      double depth = layersOf(face).stream().limit(shells).mapToDouble(WallLayer::thickness).sum();
+      // loops: each step of thousands of runs asks for the cavity
+      List<WallLayer> all = layersOf(face);
+      double depth = 0;
+      for (int shell = 0; shell < Math.min(shells, all.size()); shell++) {
+        depth += all.get(shell).thickness();
+      }
       int a = face.axis().ordinal();
       if (face.isMax()) {
         max[a] -= depth;
@@ -166,7 +171,11 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
   }
 
   int shells() {
-    return layers.values().stream().mapToInt(List::size).max().orElse(0);
+    int most = 0;
+    for (List<WallLayer> all : layers.values()) {
+      most = Math.max(most, all.size());
+    }
+    return most;
   }
 
   /** Blocks of all shells, outermost first; the first fills the parcel. */

@@ -9,16 +9,13 @@ import java.util.function.Function;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
-import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.ParcelModel;
-import stenotherm.transit.TransitResult;
 import stenotherm.transit.Variation;
 
 /**
@@ -107,15 +104,14 @@ public final class JourneyStudy {
   public static JourneyStudy direct(
       ParcelModel model, Journey journey, double opening, Uncertainties uncertainties) {
     Parcel parcel = model.parcel();
-    List<String> cups = parcel.occupied().stream().map(Container::name).toList();
     double[] times = model.storedTimes(journey);
     return new JourneyStudy(
         parcel,
         times,
-        variation -> means(model.run(journey, variation), cups),
+        variation -> model.means(journey, variation),
         opening,
         uncertainties,
-        new double[cups.size()][times.length]);
+        new double[parcel.occupied().size()][times.length]);
   }
 
   /**
@@ -144,14 +140,14 @@ public final class JourneyStudy {
   /**
    * Judges a run as a study does.
    *
-   * @param result the run
+   * @param parcel the packing
+   * @param times times, ascending from 0 [s]
+   * @param means mean temperature of each animal at each of them [K]
    * @param opening the planned opening, since sealing [s]
    * @return how the animals fared
    */
-  public static Fate fate(TransitResult result, double opening) {
-    List<String> cups = result.parcel().occupied().stream().map(Container::name).toList();
-    Judge judge = new Judge(tolerances(result.parcel()), result.times(), opening);
-    return judge.fate(means(result, cups));
+  public static Fate fate(Parcel parcel, double[] times, double[][] means, double opening) {
+    return new Judge(tolerances(parcel), times, opening).fate(means);
   }
 
   /**
@@ -172,16 +168,6 @@ public final class JourneyStudy {
     return parcel.occupied().stream()
         .map(cup -> cup.occupant().orElseThrow().animal().tolerance())
         .toList();
-  }
-
-  private static double[][] means(TransitResult result, List<String> cups) {
-    if (result.outcome() instanceof Outcome.Failed failed) {
-      throw new IllegalStateException(failed.reason());
-    }
-    if (!result.outcome().isCompleted()) {
-      throw new CancellationException("interrupted between runs");
-    }
-    return cups.stream().map(result::mean).toArray(double[][]::new);
   }
 
   /**

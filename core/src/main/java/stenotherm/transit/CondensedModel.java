@@ -3,10 +3,10 @@ package stenotherm.transit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Outcome;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 
@@ -99,7 +99,7 @@ public final class CondensedModel {
   /** The largest difference to the whole model in one run [K]. */
   private double difference(Variation variation) {
     double[][] here = run(variation);
-    double[][] there = fromWhole(variation);
+    double[][] there = whole.means(journey, variation);
     double largest = 0;
     for (int animal = 0; animal < here.length; animal++) {
       for (int row = 0; row < times.length; row++) {
@@ -158,33 +158,10 @@ public final class CondensedModel {
   public double[][] run(Variation variation) {
     ReducedParcel model = small;
     if (model == null) {
-      return fromWhole(variation);
+      return whole.means(journey, variation);
     }
     Checks.notInterrupted("between runs");
-    double[][] means = new double[cups.size()][times.length];
-    double[] row = new double[cups.size()];
-    int[] column = {0};
-    model.read(
-        whole.course(journey, variation),
-        whole.interval(),
-        row,
-        time -> {
-          for (int animal = 0; animal < row.length; animal++) {
-            means[animal][column[0]] = row[animal];
-          }
-          column[0]++;
-        });
-    return means;
-  }
-
-  private double[][] fromWhole(Variation variation) {
-    TransitResult result = whole.run(journey, variation);
-    if (result.outcome() instanceof Outcome.Stopped) {
-      throw new CancellationException("interrupted between runs");
-    }
-    if (result.outcome() instanceof Outcome.Failed failed) {
-      throw new IllegalStateException(failed.reason());
-    }
-    return cups.stream().map(result::mean).toArray(double[][]::new);
+    int[] all = IntStream.range(0, cups.size()).toArray();
+    return model.read(whole.course(journey, variation), whole.interval(), times.length, all);
   }
 }

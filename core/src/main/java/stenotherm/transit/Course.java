@@ -2,6 +2,7 @@ package stenotherm.transit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +22,8 @@ import stenotherm.parcel.PlacedWarmer;
 
 /**
  * A parcel on a journey under one variation, for any engine: what acts on it at which time, and the
- * coefficients that follow from temperatures. Has no cells. It remembers the films last used, so
- * each run needs its own.
+ * coefficients that follow from temperatures. Has no cells. It remembers the films last used and
+ * the kinks of each stage, so each run needs its own.
  */
 final class Course {
   /** First guess of (surface - air) over (inside - air) [-]: assumed. */
@@ -41,6 +42,9 @@ final class Course {
   private final List<Outside> outside = new ArrayList<>();
   private final List<TimeFunction> powers;
   private final double[] strengths;
+
+  /** Found once for each stage: a run is gone through several times. */
+  private final Map<Stage, double[]> kinksOf = new HashMap<>();
 
   Course(ParcelBody body, Journey journey, Variation variation) {
     this.body = body;
@@ -124,8 +128,24 @@ final class Course {
    * end included.
    */
   double[] stops(Stage stage, double interval) {
+    double[] kinks = kinksOf.computeIfAbsent(stage, this::findKinks);
+    double[] all = new double[kinks.length + (int) (stage.duration() / interval) + 2];
+    int count = 0;
+    long multiple = (long) Math.floor(stage.from() / interval) + 1;
+    for (double kink : kinks) {
+      for (; multiple * interval < kink; multiple++) {
+        all[count++] = multiple * interval;
+      }
+      if (multiple * interval == kink) {
+        multiple++;
+      }
+      all[count++] = kink;
+    }
+    return Arrays.copyOf(all, count);
+  }
+
+  private double[] findKinks(Stage stage) {
     Set<Double> all = new TreeSet<>();
-    addMultiples(all, interval, stage.from(), stage.to());
     List<TimeFunction> courses = new ArrayList<>(outside.get(stage.leg()).courses());
     courses.addAll(powers);
     for (TimeFunction course : courses) {

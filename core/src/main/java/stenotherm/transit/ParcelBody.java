@@ -55,13 +55,21 @@ final class ParcelBody {
 
   private ParcelBody(
       Parcel parcel, FaceParts parts, List<Port.BoundaryPort> ports, List<String> varying) {
+    this(parcel, parts, ports, varying, findOutputs(parcel, ports));
+  }
+
+  private ParcelBody(
+      Parcel parcel,
+      FaceParts parts,
+      List<Port.BoundaryPort> ports,
+      List<String> varying,
+      Map<TransitOutput, Probe> read) {
     this.parcel = parcel;
     this.parts = parts;
     this.ports = ports;
     this.air = air(parcel);
     this.solids = solids(parcel);
     this.varying = varying;
-    Map<TransitOutput, Probe> read = findOutputs();
     this.outputs = List.copyOf(read.keySet());
     this.probes = List.copyOf(read.values());
   }
@@ -74,6 +82,13 @@ final class ParcelBody {
   /** Describes a packing by its reduced model. */
   static ParcelBody of(Parcel parcel, FaceParts parts, ReducedModel model) {
     return new ParcelBody(parcel, parts, model.boundaryPorts(), model.varying());
+  }
+
+  /** The same packing, of which the mean temperatures of animals, warmers and packs are read. */
+  ParcelBody ofMeans() {
+    Map<TransitOutput, Probe> means = findOutputs(parcel, ports);
+    means.keySet().removeIf(output -> output.quantity() != MEAN);
+    return new ParcelBody(parcel, parts, ports, varying, means);
   }
 
   private static Set<String> air(Parcel parcel) {
@@ -114,7 +129,8 @@ final class ParcelBody {
     return solids;
   }
 
-  private Map<TransitOutput, Probe> findOutputs() {
+  private static Map<TransitOutput, Probe> findOutputs(
+      Parcel parcel, List<Port.BoundaryPort> ports) {
     Map<TransitOutput, Probe> all = new LinkedHashMap<>();
     for (Container cup : parcel.occupied()) {
       String block = cup.animalBlock();

@@ -26,6 +26,7 @@ import stenotherm.conduction.TemperatureField;
 import stenotherm.grid.MeshControl;
 import stenotherm.grid.RectilinearGrid;
 import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.TransitOutput.OutputQuantity;
 
@@ -49,6 +50,7 @@ import stenotherm.transit.TransitOutput.OutputQuantity;
  */
 public final class ParcelModel {
   private final ParcelBody body;
+  private final ModelScope scope;
   private final Set<String> inOneAir;
   private final int cells;
   private final double interval;
@@ -74,6 +76,7 @@ public final class ParcelModel {
 
   private ParcelModel(
       ParcelBody body,
+      ModelScope scope,
       Set<String> inOneAir,
       int cells,
       double interval,
@@ -81,6 +84,7 @@ public final class ParcelModel {
       @Nullable ReducedParcel reduced,
       @Nullable Reduction reduction) {
     this.body = body;
+    this.scope = scope;
     this.inOneAir = inOneAir;
     this.cells = cells;
     this.interval = interval;
@@ -118,6 +122,25 @@ public final class ParcelModel {
    * @throws IllegalStateException if no reduced model could be made; the message says why
    */
   public static ParcelModel of(Parcel parcel, List<Journey> journeys, TransitSettings settings) {
+    return of(parcel, journeys, settings, ModelScope.ALL);
+  }
+
+  /**
+   * Builds a model that is asked for no more than its scope. Where every cell is stepped the scope
+   * makes no difference.
+   *
+   * @param parcel the packing
+   * @param journeys the journeys, at least one
+   * @param settings mesh, time steps and solver
+   * @param scope what is asked for; anything else throws an {@link IllegalStateException}
+   * @return the model
+   * @throws InvalidInputException as without a scope
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if no reduced model could be made; the message says why
+   */
+  public static ParcelModel of(
+      Parcel parcel, List<Journey> journeys, TransitSettings settings, ModelScope scope) {
+    Checks.given("scope", scope);
     Checks.given("parcel", parcel);
     Checks.given("settings", settings);
     if (Checks.given("journeys", journeys).isEmpty()) {
@@ -130,17 +153,22 @@ public final class ParcelModel {
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
     HeatNetwork network = parcel.network(settings.mesh(), parts.patches());
-    ParcelBody body = ParcelBody.of(parcel, parts, network);
+    ParcelBody whole = ParcelBody.of(parcel, parts, network);
+    ParcelBody body = scope.isMeansAlone() && reason.isEmpty() ? whole.ofMeans() : whole;
     List<Course> courses =
         journeys.stream().map(each -> new Course(body, each, Variation.NOMINAL)).toList();
     ReducedParcel reduced = null;
     Reduction reduction = null;
     if (reason.isEmpty()) {
-      reduced = new ReducedParcelBuilder(body, network, courses, settings.threads()).build();
-      reduction = new Reduction(reduced.model().modes(), errors(reduced, courses, settings));
+      reduced = new ReducedParcelBuilder(body, network, courses, scope, settings.threads()).build();
+      if (!scope.isMeansAlone()) {
+        List<End> ends = scope.isNominalAlone() ? List.of(End.NOMINAL) : List.of(End.values());
+        reduction = new Reduction(reduced.model().modes(), errors(reduced, courses, settings, ends));
+      }
     }
     return new ParcelModel(
         body,
+        scope,
         inOneAir(courses),
         network.solidCellCount(),
         settings.interval(),
@@ -155,11 +183,15 @@ public final class ParcelModel {
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
-   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store, or
+   *     if the scope of the model is not all runs
    */
   public void write(DataOutput out) throws IOException {
-    if (reduced == null || reduction == null) {
-      throw new IllegalStateException("every cell of this packing is stepped: no model to store");
+    if (reduced == null || reduction == null || scope != ModelScope.ALL) {
+      throw new IllegalStateException(
+          reduced == null
+              ? "every cell of this packing is stepped: no model to store"
+              : "only a model for all runs is stored");
     }
     TreeSet<String> names = new TreeSet<>(inOneAir);
     StoredParcel.write(
@@ -186,6 +218,7 @@ public final class ParcelModel {
     ReducedParcel reduced = content.reduced();
     return new ParcelModel(
         read.body(),
+        ModelScope.ALL,
         content.inOneAir(),
         content.cells(),
         content.interval(),
@@ -229,10 +262,10 @@ public final class ParcelModel {
 
   /** The largest estimate of each output's error, nominal and with all quantities at their ends. */
   private static Map<TransitOutput, Double> errors(
-      ReducedParcel reduced, List<Course> courses, TransitSettings settings) {
+      ReducedParcel reduced, List<Course> courses, TransitSettings settings, List<End> ends) {
     Map<TransitOutput, Double> largest = new LinkedHashMap<>();
     Course first = courses.get(0);
-    for (End end : End.values()) {
+    for (End end : ends) {
       ReducedParcelBuilder.requireNotInterrupted();
       Variation variation = Variation.NOMINAL;
       for (Factor factor : Factor.values()) {
@@ -271,10 +304,43 @@ public final class ParcelModel {
    */
   public TransitResult run(Journey journey, Variation variation, ProgressListener listener) {
     Course course = course(journey, variation);
-    if (reduced == null || reduction == null) {
+    if (reduced == null) {
       return stepped(course, listener);
     }
+    if (reduction == null) {
+      throw new IllegalStateException("the model was built for means alone, not for whole results");
+    }
     return reduced.run(course, interval, reduction, cells, listener);
+  }
+
+  /**
+   * Runs the packing through a journey and reads the mean temperatures of its animals.
+   *
+   * @param journey the journey
+   * @param variation where the uncertain quantities lie in their ranges
+   * @return mean temperature of each animal [K]: a row for each occupied cup, a column for each of
+   *     the {@link #storedTimes}
+   * @throws InvalidInputException as {@link #run}
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public double[][] means(Journey journey, Variation variation) {
+    List<String> cups = parcel().occupied().stream().map(Container::name).toList();
+    if (reduced == null) {
+      TransitResult result = run(journey, variation);
+      if (result.outcome() instanceof Outcome.Failed failed) {
+        throw new IllegalStateException(
+            "packing '" + parcel().name() + "': " + failed.reason());
+      }
+      if (!result.outcome().isCompleted()) {
+        throw new CancellationException("interrupted between runs");
+      }
+      return cups.stream().map(result::mean).toArray(double[][]::new);
+    }
+    int[] positions =
+        cups.stream().mapToInt(cup -> body.position(OutputQuantity.MEAN, cup)).toArray();
+    return reduced.read(
+        course(journey, variation), interval, storedTimes(journey).length, positions);
   }
 
   /**
@@ -390,6 +456,9 @@ public final class ParcelModel {
           place,
           journey.legs().stream().map(leg -> leg.place().name()).distinct().toList());
     }
+    if (reduced != null && scope.isNominalAlone() && !variation.positions().isEmpty()) {
+      throw new IllegalStateException("the model was built for nominal quantities alone");
+    }
     body.parts().requireContactsOf(journey);
     Course course = new Course(body, journey, variation);
     if (!course.inOneAir().containsAll(inOneAir)) {
@@ -435,7 +504,7 @@ public final class ParcelModel {
    * runs through the first journey, with all uncertain quantities nominal, all at their low ends
    * and all at their high ends.
    *
-   * @return the reduction; empty if every cell is stepped
+   * @return the reduction; empty if every cell is stepped, or for means alone
    */
   public Optional<Reduction> reduction() {
     return Optional.ofNullable(reduction);
@@ -485,13 +554,13 @@ public final class ParcelModel {
     return reduced == null
         ? this
         : new ParcelModel(
-            body, inOneAir, cells, interval, stepping, reduced.settlingFinely(), reduction);
+            body, scope, inOneAir, cells, interval, stepping, reduced.settlingFinely(), reduction);
   }
 
   /** The same model, stages of a run sharing coefficients up to another distance of these. */
   ParcelModel sharing(double distance) {
     ReducedParcel other = reduced == null ? null : reduced.sharing(distance);
-    return new ParcelModel(body, inOneAir, cells, interval, stepping, other, reduction);
+    return new ParcelModel(body, scope, inOneAir, cells, interval, stepping, other, reduction);
   }
 
   /** Coefficients that runs have at hand; more are found by runs that need them. */

@@ -34,6 +34,7 @@ final class ReducedParcelBuilder {
   private final HeatNetwork nominal;
   private final List<Course> courses;
   private final Set<String> inOneAir;
+  private final ModelScope scope;
   private final int threads;
 
   /**
@@ -42,11 +43,17 @@ final class ReducedParcelBuilder {
    * @param nominal the network of the packing, materials at the temperatures where they state their
    *     conductivity
    */
-  ReducedParcelBuilder(ParcelBody body, HeatNetwork nominal, List<Course> courses, int threads) {
+  ReducedParcelBuilder(
+      ParcelBody body,
+      HeatNetwork nominal,
+      List<Course> courses,
+      ModelScope scope,
+      int threads) {
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;
     this.inOneAir = ParcelModel.inOneAir(courses);
+    this.scope = scope;
     this.threads = threads;
   }
 
@@ -70,7 +77,8 @@ final class ReducedParcelBuilder {
     for (Coefficients each : found) {
       addUnlessNear(each, SPANNED, spanned);
     }
-    for (double position : ENDS) {
+    double[] ends = scope.isNominalAlone() ? new double[0] : ENDS;
+    for (double position : ends) {
       addUnlessNear(end(spanned.get(0), position, position), SPANNED, spanned);
       addUnlessNear(end(spanned.get(0), position, -position), SPANNED, spanned);
     }
@@ -84,7 +92,7 @@ final class ReducedParcelBuilder {
     for (Coefficients each : found) {
       addUnlessNear(new Coefficients(films, each.conductivities()), READ, read);
     }
-    for (double position : ENDS) {
+    for (double position : ends) {
       addUnlessNear(end(spanned.get(0), position, 0), READ, read);
       addUnlessNear(end(spanned.get(0), 0, position), READ, read);
     }

@@ -17,7 +17,10 @@ final class Run {
   private final double interval;
   private final double[] atStart;
   private final double[] atEnd;
-  private final List<LegCoefficients> coefficients = new ArrayList<>();
+
+  /** Those that stand for each leg begun. */
+  private final List<Coefficients> coefficients = new ArrayList<>();
+
   private double now;
 
   Run(Course course, Regime regime, HeatEngine engine, double interval) {
@@ -86,17 +89,20 @@ final class Run {
     int leg = regime.stages().get(number).leg();
     Coefficients taken = regime.enter(number);
     if (regime.standsForLeg(number)) {
-      LegCoefficients ofLeg = taken.ofLeg(leg, course.body());
       if (coefficients.size() > leg) {
-        coefficients.set(leg, ofLeg);
+        coefficients.set(leg, taken);
       } else {
-        coefficients.add(ofLeg);
+        coefficients.add(taken);
       }
     }
   }
 
   /** Coefficients of the legs that were begun. */
   List<LegCoefficients> coefficients() {
-    return coefficients;
+    List<LegCoefficients> all = new ArrayList<>();
+    for (int leg = 0; leg < coefficients.size(); leg++) {
+      all.add(coefficients.get(leg).ofLeg(leg, course.body()));
+    }
+    return all;
   }
 }

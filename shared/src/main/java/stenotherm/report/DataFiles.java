@@ -94,7 +94,7 @@ final class DataFiles {
       boolean cold = side == Side.COLD;
       ObjectNode margin = node.putObject(cold ? "cold_margin" : "hot_margin");
       addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
-      addMargin(margin.putObject("stress"), row.held(), assessment.stressMargin(side));
+      margin.putObject("stress").put("margin_K", assessment.stress(side).kelvin());
       for (double share : QUANTILES) {
         margin.put(
             String.format(Locale.ROOT, "q%02.0f_K", 100 * share),

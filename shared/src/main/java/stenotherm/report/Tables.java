@@ -129,7 +129,7 @@ final class Tables {
   }
 
   private String stress(Judged row, Side side) {
-    return words.figures().degrees(row.assessment().stressMargin(side).kelvin());
+    return words.figures().degrees(row.assessment().stress(side).kelvin());
   }
 
   /** Each animal on its own, if a packing has several. */

@@ -18,6 +18,7 @@ import stenotherm.decision.Assessment;
 import stenotherm.decision.Level;
 import stenotherm.decision.NumericalError;
 import stenotherm.decision.Side;
+import stenotherm.decision.Stress;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
@@ -95,8 +96,8 @@ class VerdictWordsTest {
     NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
         RAN.held(),
-        RAN.held(),
-        RAN.held(),
+        new Stress(Variation.NOMINAL, 0),
+        new Stress(Variation.NOMINAL, 0),
         SCENARIO.journey().duration(),
         List.of(),
         error,
