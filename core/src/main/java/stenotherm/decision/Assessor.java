@@ -33,7 +33,7 @@ import stenotherm.transit.Variation;
  * <p>Nominal runs on three grids tell what finer ones would change. The middle one of them is
  * condensed, and many journeys are run on it that differ in everything uncertain; the correction by
  * the grids is added to each, and its error is uncertain as well. All quantities at their worse
- * ends at once are two more runs: a figure of stress, not the verdict.
+ * ends at once are two more of them: a figure of stress, not the verdict.
  *
  * <p>Experimental. Not thread-safe: one object belongs to one thread.
  */
@@ -114,6 +114,34 @@ public final class Assessor {
    */
   public Assessment assess(ProgressListener listener) {
     return new Work(listener).assess();
+  }
+
+  /**
+   * Goes through one typical journey, all quantities nominal, on the coarsest grid: an answer within
+   * a second. {@link #assess} uses the same grid later.
+   *
+   * @return how the animals fare in it
+   * @throws InvalidInputException if an ambient does not cover its time
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public FirstLook firstLook() {
+    ParcelModel model = model(COARSE);
+    double[][] means = model.means(held, Variation.NOMINAL);
+    double[] times = model.storedTimes(held);
+    double coldest = Double.POSITIVE_INFINITY;
+    double hottest = Double.NEGATIVE_INFINITY;
+    for (int animal = 0; animal < means.length; animal++) {
+      Container cup = parcel.occupied().get(animal);
+      double span = cup.occupant().orElseThrow().animal().tolerance().averaging();
+      double[] running = JourneyStudy.runningMeans(times, means[animal], span);
+      for (int row = 0; row < times.length && times[row] <= journey.duration(); row++) {
+        coldest = Math.min(coldest, running[row]);
+        hottest = Math.max(hottest, running[row]);
+      }
+    }
+    Fate fate = JourneyStudy.fate(parcel, times, means, journey.duration());
+    return new FirstLook(coldest, hottest, fate);
   }
 
   /**

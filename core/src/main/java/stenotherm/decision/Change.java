@@ -1,0 +1,248 @@
+package stenotherm.decision;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.animal.Limit;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
+import stenotherm.parcel.WallLayer;
+import stenotherm.parcel.Walls;
+import stenotherm.warmer.WarmerClass;
+import stenotherm.warmer.Warmers;
+
+/**
+ * One thing that a keeper can change about a shipment.
+ *
+ * <p>Experimental. Values, thus thread-safe.
+ */
+public sealed interface Change {
+  /** A packing and its journey. */
+  record Shipment(Parcel parcel, Journey journey) {}
+
+  /**
+   * Makes the change.
+   *
+   * @param parcel the packing
+   * @param journey its journey
+   * @return both, one of them changed
+   * @throws stenotherm.base.InvalidInputException if the changed packing does not fit together
+   */
+  Shipment applyTo(Parcel parcel, Journey journey);
+
+  /**
+   * Lists the changes to try.
+   *
+   * @param parcel the packing
+   * @param journey its journey
+   * @return changes of foam, warmer, temperature at packing and delivery; some may not fit
+   */
+  static List<Change> toTry(Parcel parcel, Journey journey) {
+    List<Change> all = new ArrayList<>();
+    all.add(new ThickerFoam());
+    if (!parcel.warmers().isEmpty()) {
+      all.add(new NoWarmer());
+    }
+    for (WarmerClass each : Warmers.all()) {
+      if (parcel.warmers().stream().noneMatch(placed -> placed.warmer().equals(each))) {
+        all.add(new OtherWarmer(each));
+      }
+    }
+    for (Face face : Face.values()) {
+      // on the floor a cup may come to lie on it
+      boolean there = parcel.warmers().stream().anyMatch(placed -> isOn(face, placed));
+      if (!parcel.warmers().isEmpty() && face != Face.Z_MIN && !there) {
+        all.add(new WarmerOn(face));
+      }
+    }
+    if (parcel.warmers().stream().anyMatch(placed -> placed.placement().onWall().isPresent())) {
+      all.add(new WarmerOffWall(WarmerOffWall.USUAL));
+    }
+    for (double kelvin : new double[] {-StartAt.STEP, StartAt.STEP}) {
+      double start = journey.startTemperature() + kelvin;
+      boolean comfortable =
+          parcel.occupied().stream()
+              .allMatch(
+                  cup ->
+                      cup.occupant()
+                          .orElseThrow()
+                          .animal()
+                          .tolerance()
+                          .band(Limit.COMFORTABLE)
+                          .range()
+                          .contains(start));
+      if (comfortable) {
+        all.add(new StartAt(start));
+      }
+    }
+    List<Leg> legs = journey.legs();
+    Leg last = legs.get(legs.size() - 1);
+    if (legs.size() > 1 && last.surroundings().spread().outdoors() > 0) {
+      all.add(new HandedOver(last.name()));
+    }
+    return all;
+  }
+
+  private static boolean isOn(Face face, PlacedWarmer placed) {
+    return placed.placement().onWall().filter(wall -> wall.face() == face).isPresent();
+  }
+
+  /** All foam half as thick again, in a box that is larger by as much. */
+  record ThickerFoam() implements Change {
+    private static final double FACTOR = 1.5;
+
+    /** Boards conduct at least this well, foams worse [W/(m K)]. */
+    private static final double FOAM_BELOW = 0.05;
+
+    /** Where there is no foam yet [m]. */
+    private static final double FIRST = 0.019;
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      Map<Face, List<WallLayer>> thicker = new EnumMap<>(Face.class);
+      for (Face face : Face.values()) {
+        List<WallLayer> layers = new ArrayList<>();
+        boolean foam = false;
+        for (WallLayer layer : parcel.walls().layers().getOrDefault(face, List.of())) {
+          boolean isFoam = layer.material().conductivity() < FOAM_BELOW;
+          foam |= isFoam;
+          layers.add(
+              isFoam ? new WallLayer(layer.material(), FACTOR * layer.thickness()) : layer);
+        }
+        if (!foam) {
+          layers.add(new WallLayer(Materials.EPS_20, FIRST));
+        }
+        thicker.put(face, layers);
+      }
+      Walls walls = new Walls(thicker, parcel.walls().joints());
+      var room = parcel.cavity();
+      Dimensions inner =
+          new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
+      Parcel changed =
+          new Parcel(
+              parcel.name(),
+              walls.around(inner),
+              walls,
+              parcel.filling(),
+              parcel.containers(),
+              parcel.warmers(),
+              parcel.packs());
+      return new Shipment(changed, journey);
+    }
+  }
+
+  /** The warmers left out. */
+  record NoWarmer() implements Change {
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(parcel.withoutWarmers(), journey);
+    }
+  }
+
+  /**
+   * Another class of warmer; where there is none, one taped under the lid, opened at sealing.
+   *
+   * @param warmer the class
+   */
+  record OtherWarmer(WarmerClass warmer) implements Change {
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<PlacedWarmer> others = new ArrayList<>();
+      for (PlacedWarmer each : parcel.warmers()) {
+        others.add(new PlacedWarmer(each.name(), warmer, each.placement(), each.opened()));
+      }
+      if (others.isEmpty()) {
+        others.add(new PlacedWarmer("warmer", warmer, Face.Z_MAX, Mounting.taped(), 0));
+      }
+      return new Shipment(parcel.withWarmers(others), journey);
+    }
+  }
+
+  /**
+   * The warmers taped to the middle of another face.
+   *
+   * @param face the face
+   */
+  record WarmerOn(Face face) implements Change {
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(placed(parcel, Placement.onFace(face, Mounting.taped())), journey);
+    }
+  }
+
+  /**
+   * The warmers held off their walls by a spacer.
+   *
+   * @param gap the gap [m]
+   */
+  record WarmerOffWall(double gap) implements Change {
+    private static final double USUAL = 0.01;
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<PlacedWarmer> others = new ArrayList<>();
+      for (PlacedWarmer each : parcel.warmers()) {
+        Placement placement =
+            each.placement()
+                .onWall()
+                .<Placement>map(
+                    wall ->
+                        new Placement.OnFace(
+                            wall.face(),
+                            wall.alongFirst(),
+                            wall.alongSecond(),
+                            Mounting.standingOff(gap)))
+                .orElse(each.placement());
+        others.add(new PlacedWarmer(each.name(), each.warmer(), placement, each.opened()));
+      }
+      return new Shipment(parcel.withWarmers(others), journey);
+    }
+  }
+
+  private static Parcel placed(Parcel parcel, Placement placement) {
+    List<PlacedWarmer> others = new ArrayList<>();
+    for (PlacedWarmer each : parcel.warmers()) {
+      others.add(new PlacedWarmer(each.name(), each.warmer(), placement, each.opened()));
+    }
+    return parcel.withWarmers(others);
+  }
+
+  /**
+   * All packed at another temperature, within what is comfortable to the animals.
+   *
+   * @param temperature temperature at sealing [K]
+   */
+  record StartAt(double temperature) implements Change {
+    private static final double STEP = 4;
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(parcel, new Journey(journey.sealing(), temperature, journey.legs()));
+    }
+  }
+
+  /**
+   * Taken in at delivery rather than left outside: without the last leg.
+   *
+   * @param leg name of that leg
+   */
+  record HandedOver(String leg) implements Change {
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<Leg> legs = journey.legs();
+      return new Shipment(
+          parcel,
+          new Journey(
+              journey.sealing(), journey.startTemperature(), legs.subList(0, legs.size() - 1)));
+    }
+  }
+}

@@ -1,0 +1,24 @@
+package stenotherm.decision;
+
+import stenotherm.study.Fate;
+
+/**
+ * One typical journey on a coarse grid, for those who wait for the odds.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param coldest the coldest that an animal is until the planned opening, averaged over its body and
+ *     as its tolerance says over time [K]
+ * @param hottest the same of the hottest [K]
+ * @param fate how the animals fared
+ */
+public record FirstLook(double coldest, double hottest, Fate fate) {
+  /**
+   * Tells whether every animal stays within its alarm band until the planned opening.
+   *
+   * @return whether both margins are at least 0
+   */
+  public boolean isWithin() {
+    return fate.cold().margin() >= 0 && fate.hot().margin() >= 0;
+  }
+}

@@ -1,0 +1,116 @@
+package stenotherm.decision;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Workers;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
+import stenotherm.study.Fate;
+import stenotherm.study.Odds;
+
+/**
+ * The one change that helps a shipment most.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param change the change
+ * @param within odds that every animal stays within what it tolerates until the planned opening,
+ *     with the change
+ * @param level the level that these odds give
+ * @param tried how many changes were tried
+ */
+public record Improvement(Change change, Odds within, Level level, int tried) {
+  /** Changes judged by odds; the others are left after one typical journey. */
+  private static final int FINALISTS = 2;
+
+  /** Points of each replicate. */
+  private static final int FEW_POINTS = 8;
+
+  /** Checks the parts. */
+  public Improvement {
+    Checks.given("change", change);
+    Checks.given("within", within);
+    Checks.given("level", level);
+  }
+
+  /** A change and what is left of the tighter margin in one typical journey [K]. */
+  private record Candidate(Change change, double margin) {}
+
+  /**
+   * Tries changes. Each goes through one typical journey on the coarsest grid; the two that leave
+   * the animals farthest from the ends of their alarm band are judged by odds on a quarter of the
+   * usual number of journeys.
+   *
+   * @param parcel the packing
+   * @param journey its journey
+   * @param settings how it was judged
+   * @param now the odds without a change
+   * @param listener told how much is done; may stop
+   * @return the change with the best odds; empty if none has better ones, by the lower ends of the
+   *     intervals
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public static Optional<Improvement> find(
+      Parcel parcel,
+      Journey journey,
+      AssessmentSettings settings,
+      Odds now,
+      ProgressListener listener) {
+    List<Change> changes = Change.toTry(parcel, journey);
+    Candidate[] looked = new Candidate[changes.size()];
+    new Workers(settings.study().threads())
+        .run(
+            looked.length,
+            (worker, index) -> looked[index] = look(changes.get(index), parcel, journey, settings));
+    List<Candidate> fitting = new ArrayList<>();
+    for (Candidate each : looked) {
+      if (!Double.isNaN(each.margin())) {
+        fitting.add(each);
+      }
+    }
+    fitting.sort(Comparator.comparingDouble(Candidate::margin).reversed());
+    AssessmentSettings few =
+        new AssessmentSettings(
+            settings.transit(),
+            settings.longestHold(),
+            settings.study().withPoints(Math.min(FEW_POINTS, settings.study().points())));
+    Improvement best = null;
+    int finalists = Math.min(FINALISTS, fitting.size());
+    for (int place = 0; place < finalists; place++) {
+      Change change = fitting.get(place).change();
+      Change.Shipment changed = change.applyTo(parcel, journey);
+      int before = place;
+      Verdict verdict =
+          Assessor.assess(
+                  changed.parcel(),
+                  changed.journey(),
+                  few,
+                  (done, total) -> listener.progress(before + done / total, finalists))
+              .verdict();
+      if (verdict.within().low() > (best == null ? now.low() : best.within().low())) {
+        best = new Improvement(change, verdict.within(), verdict.level(), fitting.size());
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  /** One typical journey; no number if the changed packing does not fit together. */
+  private static Candidate look(
+      Change change, Parcel parcel, Journey journey, AssessmentSettings settings) {
+    Change.Shipment changed;
+    try {
+      changed = change.applyTo(parcel, journey);
+    } catch (InvalidInputException doesNotFit) {
+      return new Candidate(change, Double.NaN);
+    }
+    Fate fate = new Assessor(changed.parcel(), changed.journey(), settings).firstLook().fate();
+    return new Candidate(change, Math.min(fate.cold().margin(), fate.hot().margin()));
+  }
+}
