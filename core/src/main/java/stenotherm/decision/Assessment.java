@@ -10,6 +10,8 @@ import stenotherm.transit.TransitResult;
  * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param nominal the run with everything nominal, continued after the planned opening
+ * @param warmest the run with the strongest warmers in the warmest air, the rest nominal: how hot
+ *     warmers get
  * @param coldStress every quantity at the end that is worse for the cold side, all at once
  * @param hotStress the same for the hot side
  * @param plannedEnd the planned opening, since sealing [s]
@@ -21,6 +23,7 @@ import stenotherm.transit.TransitResult;
  */
 public record Assessment(
     TransitResult nominal,
+    TransitResult warmest,
     Stress coldStress,
     Stress hotStress,
     double plannedEnd,

@@ -47,6 +47,12 @@ public final class Assessor {
   /** Runs that a condensed model learns from and is checked by. */
   private static final int LEARNING = 12;
 
+  /** The strongest warmers in the warmest air. */
+  private static final Variation WARMEST =
+      Variation.NOMINAL
+          .with(Factor.AMBIENT, End.HIGH)
+          .with(Factor.WARMER_STRENGTH, End.HIGH);
+
   /** All ranges half as wide again. */
   private static final double WIDER = 1.5;
 
@@ -236,7 +242,7 @@ public final class Assessor {
       report(0.1 * OF_MODELS);
       double[][] medium = model(MEDIUM).means(held, Variation.NOMINAL);
       report(0.3 * OF_MODELS);
-      TransitResult nominal = nominal();
+      TransitResult nominal = run(Variation.NOMINAL);
       double[][] fine =
           parcel.occupied().stream()
               .map(cup -> nominal.mean(cup.name()))
@@ -274,8 +280,8 @@ public final class Assessor {
       JourneyStudy study = prepared.study(plannedEnd, stated);
       List<Sensitivity> sensitivities =
           condensed.stepsEveryCell() ? List.of() : sensitivities(study);
-      Stress coldStress = stress(Side.COLD, sensitivities, study);
-      Stress hotStress = stress(Side.HOT, sensitivities, study);
+      Stress cold = new Stress(Side.COLD, worst(Side.COLD, sensitivities), study, parcel);
+      Stress hot = new Stress(Side.HOT, worst(Side.HOT, sensitivities), study, parcel);
       report(OF_MODELS);
       StudySettings many = settings.study();
       StudySettings few = many.withPoints(Math.min(many.points(), FEW_POINTS));
@@ -295,8 +301,9 @@ public final class Assessor {
                       signal(OF_MODELS + share + (1 - OF_MODELS - share) * done / total));
       return new Assessment(
           nominal,
-          coldStress,
-          hotStress,
+          run(WARMEST),
+          cold,
+          hot,
           plannedEnd,
           sensitivities,
           error,
@@ -319,8 +326,8 @@ public final class Assessor {
       }
     }
 
-    private TransitResult nominal() {
-      TransitResult result = model(FINE).run(held, Variation.NOMINAL);
+    private TransitResult run(Variation variation) {
+      TransitResult result = model(FINE).run(held, variation);
       if (result.outcome() instanceof Outcome.Failed failed) {
         throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
       }
@@ -375,12 +382,6 @@ public final class Assessor {
                 .with(Factor.WARMER_STRENGTH, ambient);
       }
       return worst;
-    }
-
-    private Stress stress(Side side, List<Sensitivity> sensitivities, JourneyStudy study) {
-      Variation worst = worst(side, sensitivities);
-      Fate fate = study.fate(worst);
-      return new Stress(worst, (side == Side.COLD ? fate.cold() : fate.hot()).margin());
     }
 
     private Verdict verdict(StudyResult odds, TransitResult nominal) {

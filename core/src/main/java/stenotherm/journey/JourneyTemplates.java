@@ -68,11 +68,11 @@ public final class JourneyTemplates {
     legs.add(until("waiting for collection", Situations.INDOORS, ORIGIN, 17, 0.25));
     legs.add(lasting("collection van", Situations.VAN, ORIGIN, 2));
     legs.add(until("depot at the origin", Situations.DEPOT, ORIGIN, 21, 0.5));
-    legs.add(lasting("loading on the apron", Situations.RAMP, ORIGIN, 0.5));
+    legs.add(lasting("loading beside the aircraft", Situations.RAMP, ORIGIN, 0.5));
     legs.add(lasting("flight to the hub", Situations.AIRCRAFT_HOLD, ORIGIN, 2.5));
     legs.add(lasting("sorting hub", Situations.HUB, ORIGIN, 3));
     legs.add(lasting("flight to the destination", Situations.AIRCRAFT_HOLD, DESTINATION, 2.5));
-    legs.add(lasting("unloading on the apron", Situations.RAMP, DESTINATION, 0.5));
+    legs.add(lasting("unloading beside the aircraft", Situations.RAMP, DESTINATION, 0.5));
     legs.add(until("depot at the destination", Situations.DEPOT, DESTINATION, 8, 1));
     legs.addAll(end);
     return legs;

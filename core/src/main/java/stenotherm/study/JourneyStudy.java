@@ -126,7 +126,20 @@ public final class JourneyStudy {
     return new Judge(tolerances(parcel), times, opening).fate(temperatures(variation, 0));
   }
 
-  /** Temperature of each animal at each time in one run, corrected [K]. */
+  /**
+   * Runs one journey.
+   *
+   * @param variation where the uncertain quantities lie
+   * @return mean temperature of each animal, corrected [K]: a row for each occupied cup, a column
+   *     for each time of the model
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public double[][] temperatures(Variation variation) {
+    return temperatures(variation, 0);
+  }
+
+  /** Temperature of each animal at each time in one run, corrected and shifted [K]. */
   private double[][] temperatures(Variation variation, double shift) {
     double[][] temperatures = run.apply(variation);
     for (int animal = 0; animal < temperatures.length; animal++) {

@@ -17,13 +17,13 @@ public enum Factor {
   /** Conductivity of the fill, over the range that it states. */
   FILL_CONDUCTIVITY("fill conductivity"),
   /** All surface coefficients, times {@link #FILM_FACTORS}. */
-  SURFACE_FILM("surface film"),
+  SURFACE_FILM("heat exchange with the air outside"),
   /** Power of all warmers, times the strength that each states. */
   WARMER_STRENGTH("warmer strength"),
   /** Temperatures of the air and of things that touch the parcel, by the spread of each leg. */
-  AMBIENT("ambient temperature"),
+  AMBIENT("temperature outside"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
-  SOLAR_ABSORPTANCE("solar absorptance"),
+  SOLAR_ABSORPTANCE("how much sun the box takes up"),
   /**
    * Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}.
    * Nominal is none, and so is everything below.

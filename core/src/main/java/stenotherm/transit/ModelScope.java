@@ -9,11 +9,11 @@ package stenotherm.transit;
 public enum ModelScope {
   /** Whole results of any run. */
   ALL(false, false),
-  /** Whole results, all uncertain quantities nominal. */
+  /** Whole results, nominal but for air and warmers. */
   NOMINAL(false, true),
   /** {@link ParcelModel#means Means} of any run. */
   MEANS(true, false),
-  /** Means, all uncertain quantities nominal. */
+  /** Means, nominal but for air and warmers. */
   NOMINAL_MEANS(true, true);
 
   private final boolean meansAlone;

@@ -456,8 +456,8 @@ public final class ParcelModel {
           place,
           journey.legs().stream().map(leg -> leg.place().name()).distinct().toList());
     }
-    if (reduced != null && scope.isNominalAlone() && !variation.positions().isEmpty()) {
-      throw new IllegalStateException("the model was built for nominal quantities alone");
+    if (reduced != null && scope.isNominalAlone() && variation.movesProperties()) {
+      throw new IllegalStateException("the model was built for nominal properties alone");
     }
     body.parts().requireContactsOf(journey);
     Course course = new Course(body, journey, variation);

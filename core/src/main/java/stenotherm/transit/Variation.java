@@ -174,4 +174,10 @@ public record Variation(
   double offset(int leg, String place) {
     return offset + places.getOrDefault(place, 0.0) + legs.getOrDefault(leg, 0.0);
   }
+
+  /** Tells whether more than the temperature of the air and the strength of warmers is varied. */
+  boolean movesProperties() {
+    return positions.keySet().stream()
+        .anyMatch(factor -> factor != Factor.AMBIENT && factor != Factor.WARMER_STRENGTH);
+  }
 }

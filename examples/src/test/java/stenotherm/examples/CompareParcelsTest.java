@@ -94,12 +94,13 @@ class CompareParcelsTest {
   void printsTableVerdictsAndCautions() {
     for (String expected :
         List.of(
-            "warm, \"foam\"  with",
-            "warm, \"foam\"  without",
-            "bare foam     without",
+            "warm, \"foam\", with warmer  ",
+            "warm, \"foam\", no warmer    ",
+            "lid, shredded paper",
+            "200 x 170 x 150 mm",
             "These results rest on ",
             "warm, \"foam\", with warmer: ",
-            "tightest",
+            "coldest about",
             WarmerClass.AIR_CAUTION,
             Cautions.ILLUSTRATIVE,
             Verdict.DEFER,
@@ -166,24 +167,24 @@ class CompareParcelsTest {
             "<meta charset=\"utf-8\">",
             "name=\"viewport\"",
             "<h2>Cautions</h2>",
-            "<h2>Packings side by side</h2>",
-            "<h2>warm, &quot;foam&quot;, with warmer</h2>",
-            "<h2>bare foam</h2>",
-            "<h2>How it was computed</h2>",
+            "<summary>warm, &quot;foam&quot;, with warmer: ",
+            "<summary>bare foam: ",
+            "<summary>The odds in more detail</summary>",
+            "<summary>How it was computed</summary>",
+            "<h2>Words used here</h2>",
             "<a href=\"summary.json\">",
             "<a href=\"history.csv\">",
             "reduced model, ",
-            "<h3>Heat through the faces</h3>",
-            "<h3>What each uncertain quantity does on its own</h3>",
-            "<h2>Assumptions and their sources</h2>",
+            "What makes one journey colder than another",
+            " assumptions and their sources</summary>",
             "<h1>Small &lt;test&gt; &amp; &quot;more&quot;</h1>",
             WarmerClass.AIR_CAUTION,
             Cautions.ILLUSTRATIVE,
             Verdict.DEFER)) {
       assertTrue(html.contains(expected), expected);
     }
-    // one chart of margins; for each packing a chart, a sheet of sections and its heat
-    assertEquals(7, html.split("<svg", -1).length - 1);
+    // for each packing a chart, a sheet of sections and its heat; each for wide and narrow screens
+    assertEquals(2 * 2 * 3, html.split("<svg", -1).length - 1);
     assertEquals(
         List.of("#cautions", "summary.json", "history.csv"),
         Pattern.compile("href=\"([^\"]*)\"").matcher(html).results().map(r -> r.group(1)).toList(),
@@ -196,6 +197,36 @@ class CompareParcelsTest {
     DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
         .parse(new InputSource(new StringReader(xml)));
+  }
+
+  /** What is read first, the folded parts left out: the words and the units of a keeper. */
+  @Test
+  void theFirstScreenHasPlainWordsAndTheReadersUnitsAlone() throws IOException {
+    String first =
+        file("report.html").replaceAll("(?s)<details>.*</details>|<style>.*</style>", "");
+    for (String text : List.of(first, one.out())) {
+      for (String word :
+          List.of(
+              "worse end",
+              "nominal",
+              "margin",
+              "alarm band",
+              "ambient",
+              "apron",
+              "not converged",
+              "surface film",
+              "xMin",
+              "none, outside",
+              "°F",
+              "F°",
+              " K ",
+              " K,",
+              "tightest")) {
+        assertFalse(text.contains(word), word + " in " + text);
+      }
+    }
+    assertTrue(first.contains(Verdict.DEFER));
+    assertTrue(first.contains(WarmerClass.AIR_CAUTION));
   }
 
   @Test

@@ -21,6 +21,12 @@ record Color(int red, int green, int blue, double opacity) {
     return new Color(red, green, blue, other);
   }
 
+  /** A darker colour of the same kind, in which letters can be read on a light ground. */
+  Color forLetters() {
+    double share = 0.55;
+    return new Color((int) (share * red), (int) (share * green), (int) (share * blue), opacity);
+  }
+
   /** As SVG writes it, opacity left aside. */
   String hex() {
     return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);

@@ -21,7 +21,12 @@ import stenotherm.words.Figures;
  */
 public final class HeatChart extends Picture {
   private static final double ROW = 22;
+
+  /** Below this width a part's name stands above its bar instead of beside it [pixel]. */
+  private static final double NARROW = 600;
+
   private static final double HEADER = 24;
+  private static final double LINE = 15;
 
   /** A difference is shown if it is at least this part of the whole. */
   private static final double VISIBLE = 0.005;
@@ -91,14 +96,18 @@ public final class HeatChart extends Picture {
     double top = headingEnd + 2;
     double bottom = canvas.height() - Plot.spaceBelow(1);
     double row = (bottom - top - 2 * HEADER) / count;
-    requireHeight("a chart of " + count + " parts", canvas, count * (ROW - row));
+    double least = isNarrow(canvas) ? 2 * ROW - 6 : ROW;
+    requireHeight("a chart of " + count + " parts", canvas, count * (least - row));
     Group from = new Group("heat comes from", sources, Look.VERMILLION);
     Group to = new Group("heat goes to", takers, Look.BLUE);
-    double names = Math.min(Math.max(from.widestName(), to.widestName()), 0.3 * canvas.width());
+    double names =
+        isNarrow(canvas)
+            ? 0
+            : Math.min(Math.max(from.widestName(), to.widestName()), 0.3 * canvas.width());
     Plot plot = Plot.ofRows(canvas, new Range(top, bottom), names, widestValue(), axis());
     double ticks = plot.area().width() / 60;
     plot.axis(Plot.Edge.BELOW, Plot.Tick.all(Ticks.decimal(plot.x(), ticks)), Plot.Mark.GRID);
-    String sign = plot.x().low() < 0 ? "; left of zero: the other way round" : "";
+    String sign = plot.x().low() < 0 ? "; left of zero: reversed" : "";
     plot.title(Plot.Edge.BELOW, measure.name + " [" + measure.unit + "]" + sign);
     double y = paint(canvas, plot, from, top, row);
     canvas.line(Look.EDGE, y, canvas.width() - Look.EDGE, y, new Pen(Look.GRID, 1));
@@ -134,24 +143,44 @@ public final class HeatChart extends Picture {
     return space == 0 ? new Range(0, 1) : new Range(low - (low < 0 ? space : 0), high + space);
   }
 
+  private static boolean isNarrow(Canvas canvas) {
+    return canvas.width() < NARROW;
+  }
+
+  /**
+   * Returns the height at which the chart fills a width best.
+   *
+   * @param width width of the picture [pixel]
+   * @return height [pixel]
+   */
+  public int heightFor(int width) {
+    double row = width < NARROW ? 2 * ROW - 6 : ROW + 4;
+    double bars = 2 * HEADER + (sources.size() + takers.size()) * row;
+    return Math.max(200, (int) Math.ceil(headingHeight(width) + 2 + bars + Plot.spaceBelow(1)));
+  }
+
   /** Draws bars under their heading and returns where the next group may begin. */
   private double paint(Canvas canvas, Plot plot, Group group, double top, double row) {
-    double right = plot.area().left() - Plot.ROW_GAP;
-    canvas.write(group.heading, new Pixel(right, top + 16), Alignment.END, Look.LABEL.inBold());
+    boolean narrow = isNarrow(canvas);
+    double right = narrow ? canvas.width() - Look.EDGE : plot.area().left() - Plot.ROW_GAP;
+    double end = narrow ? Look.EDGE : right;
+    Alignment alignment = narrow ? Alignment.START : Alignment.END;
+    canvas.write(group.heading, new Pixel(end, top + 16), alignment, Look.LABEL.inBold());
     double y = top + HEADER;
     for (Bar bar : group.bars) {
-      double middle = y + row / 2;
-      double half = Math.min(20, row - 6) / 2;
+      double above = narrow ? LINE : 0;
+      double middle = y + (row + above) / 2;
+      double half = Math.min(20, row - above - 6) / 2;
       double zero = plot.acrossOf(0);
-      double end = plot.acrossOf(bar.value / measure.scale);
-      Area area = new Area(Math.min(zero, end), middle - half, Math.max(zero, end), middle + half);
+      double tip = plot.acrossOf(bar.value / measure.scale);
+      Area area = new Area(Math.min(zero, tip), middle - half, Math.max(zero, tip), middle + half);
       // Hollow where heat runs against the heading, so that the difference needs no colour.
       canvas.fill(area, bar.value < 0 ? Color.WHITE : group.color.withOpacity(0.59));
       canvas.outline(area, new Pen(group.color, 1.4));
       canvas.write(
           Letters.fit(bar.name, right - Look.EDGE, Look.LABEL),
-          new Pixel(right, middle + 4),
-          Alignment.END,
+          new Pixel(end, narrow ? y + LINE - 3 : middle + 4),
+          alignment,
           Look.LABEL);
       canvas.write(
           valueOf(bar),

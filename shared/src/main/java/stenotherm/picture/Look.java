@@ -42,29 +42,41 @@ final class Look {
   /** Space between the picture's edge and anything drawn [pixel]. */
   static final double EDGE = 10;
 
+  private static final double TITLE_LINE = 18;
+  private static final double SUBTITLE_LINE = 16;
+  private static final int MOST_HEADING_LINES = 3;
+
   private Look() {}
 
   /** Writes title and subtitle and returns the height that they take. */
   static double writeHeading(Canvas canvas, String title, String subtitle) {
-    double width = canvas.width() - 2 * EDGE;
+    double height = headingHeight(canvas.width(), title, subtitle);
     double y = EDGE;
-    for (String line : Letters.wrap(title, width, 2, TITLE)) {
-      y += 18;
+    for (String line : headingLines(canvas.width(), title, TITLE)) {
+      y += TITLE_LINE;
       canvas.write(line, new Pixel(EDGE, y - 3), Alignment.START, TITLE);
     }
-    if (!subtitle.isEmpty()) {
-      y += 16;
-      String line = Letters.fit(subtitle, width, SUBTITLE);
+    for (String line : headingLines(canvas.width(), subtitle, SUBTITLE)) {
+      y += SUBTITLE_LINE;
       canvas.write(line, new Pixel(EDGE, y - 3), Alignment.START, SUBTITLE);
     }
-    return y + 6;
+    return height;
   }
 
-  /**
-   * A temperature in both scales, the reader's first, rounded as people read them, with a real
-   * minus sign.
-   */
-  static String bothUnits(double kelvin, Units units) {
+  /** The height that title and subtitle take in a picture of some width [pixel]. */
+  static double headingHeight(double width, String title, String subtitle) {
+    return EDGE
+        + TITLE_LINE * headingLines(width, title, TITLE).size()
+        + SUBTITLE_LINE * headingLines(width, subtitle, SUBTITLE).size()
+        + 6;
+  }
+
+  private static List<String> headingLines(double width, String text, Lettering lettering) {
+    return Letters.wrap(text, width - 2 * EDGE, MOST_HEADING_LINES, lettering);
+  }
+
+  /** A temperature on the reader's scale, rounded as people read it, with a real minus sign. */
+  static String temperature(double kelvin, Units units) {
     return minus(new Figures(units).temperature(kelvin));
   }
 

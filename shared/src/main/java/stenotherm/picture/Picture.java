@@ -10,8 +10,8 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public abstract sealed class Picture
-    permits TemperatureChart, HistoryChart, MarginChart, HeatChart, SectionPicture, SectionSheet {
-  private static final Range WIDTHS = new Range(600, 8000);
+    permits TemperatureChart, HistoryChart, HeatChart, SectionPicture, SectionSheet {
+  private static final Range WIDTHS = new Range(340, 8000);
   private static final Range HEIGHTS = new Range(200, 8000);
 
   private final String title;
@@ -32,7 +32,6 @@ public abstract sealed class Picture
   public abstract static sealed class Titled<B extends Titled<B>>
       permits TemperatureChart.Builder,
           HistoryChart.Builder,
-          MarginChart.Builder,
           HeatChart.Builder,
           SectionPicture.Builder,
           SectionSheet.Builder {
@@ -66,10 +65,15 @@ public abstract sealed class Picture
     return title;
   }
 
+  /** The height that title and subtitle take in a picture of some width [pixel]. */
+  final double headingHeight(double width) {
+    return Look.headingHeight(width, title, subtitle);
+  }
+
   /**
    * Draws the picture.
    *
-   * @param width width, 600 to 8000 [pixel]
+   * @param width width, 340 to 8000 [pixel]
    * @param height height, 200 to 8000 [pixel]
    * @return the text of an SVG file, to be saved as UTF-8
    * @throws InvalidInputException if a size is out of its range or too small for what the picture

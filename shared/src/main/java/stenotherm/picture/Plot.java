@@ -212,7 +212,7 @@ final class Plot {
 
   /** Writes the name of the first, second, ... curve beside it. */
   void name(String name, List<Pixel> curve, int index) {
-    name(name, curve, Look.LABEL.inBold().inColor(colorOf(index)).withHalo());
+    name(name, curve, Look.LABEL.inBold().inColor(colorOf(index).forLetters()).withHalo());
   }
 
   /** Writes a name beside a line, where it covers nothing; nowhere if there is no such place. */

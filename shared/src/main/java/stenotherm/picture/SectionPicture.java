@@ -7,11 +7,11 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.words.Units;
 
 /**
- * A plane section through a parcel: temperature as colours, the outlines of what is inside with
- * their names, points with texts, and lines of equal temperature if wanted.
+ * A plane section through a parcel: temperature as colours, the outlines of what is inside, points,
+ * and lines of equal temperature if wanted.
  *
- * <p>Names and texts stand in a column right of the section, each joined to its thing by a line,
- * where they cover neither the field nor each other. Both axes have the same scale.
+ * <p>Outlines and points are numbered; their names stand by their numbers below the section. Both
+ * axes have the same scale.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */

@@ -15,44 +15,41 @@ import stenotherm.words.Units;
 final class SectionPicturePainter {
   static final double BOTTOM_SPACE = Plot.spaceBelow(1);
   static final double BAR_WIDTH = 16;
-  static final double BAR_SPACE = 108;
-  private static final double LABEL_GAP = 16;
-  private static final double LINE = 15;
+  static final double BAR_SPACE = 60;
   private static final double SMALLEST = 80;
   private static final Color RIM = Color.WHITE.withOpacity(0.75);
+  private static final Lettering NUMBER = Look.LABEL.inBold().withHalo();
 
   private final Canvas canvas;
   private final SectionPicture picture;
   private final ColorScale colors;
+  private final SectionKey key;
 
-  SectionPicturePainter(Canvas canvas, SectionPicture picture, ColorScale colors) {
+  SectionPicturePainter(Canvas canvas, SectionPicture picture, ColorScale colors, SectionKey key) {
     this.canvas = canvas;
     this.picture = picture;
     this.colors = colors;
+    this.key = key;
   }
-
-  /** A text for the column beside the section, and the point that it belongs to. */
-  private record Note(String text, Pixel target, boolean spot) {}
 
   /** Draws one picture that fills its canvas below its heading. */
   static void paintAlone(Canvas canvas, SectionPicture picture, double top) {
     ColorScale colors = new ColorScale(colorRange(List.of(picture.field)));
-    Area room = new Area(0, top, canvas.width() - BAR_SPACE - Look.EDGE, canvas.height());
-    double column = notesWidth(picture, 0.3 * canvas.width());
-    if (!fits(picture, room, column)) {
-      throw Picture.tooSmall(
-          "this section",
-          "more width than 500 or more height than " + (int) (notesHeight(picture) + 150));
+    SectionKey key = SectionKey.of(List.of(picture));
+    double bottom = canvas.height() - key.height(canvas.width());
+    Area room = new Area(0, top, canvas.width() - BAR_SPACE - Look.EDGE, bottom);
+    if (!fits(room)) {
+      throw Picture.tooSmall("this section", "more width or height");
     }
     Area field =
-        new SectionPicturePainter(canvas, picture, colors)
-            .paint(room, scale(picture, room, column), column);
-    double barLeft = field.right() + column + LABEL_GAP;
+        new SectionPicturePainter(canvas, picture, colors, key).paint(room, scale(picture, room));
+    double barLeft = field.right() + 2 * Look.EDGE;
     paintBar(
         canvas,
-        new Area(barLeft, top + 18, barLeft + BAR_WIDTH, room.bottom() - BOTTOM_SPACE),
+        new Area(barLeft, top + 18, barLeft + BAR_WIDTH, bottom - BOTTOM_SPACE),
         colors,
         picture.units);
+    key.paint(canvas);
   }
 
   /** The range of colours for some fields together, never empty. */
@@ -67,40 +64,22 @@ final class SectionPicturePainter {
     return new Range(low - lack / 2, high + lack / 2);
   }
 
-  /** Width of a section's column of notes [pixel], none without notes. */
-  static double notesWidth(SectionPicture picture, double most) {
-    double widest = 0;
-    for (Outline outline : picture.outlines) {
-      widest = Math.max(widest, Letters.width(outline.name(), Look.LABEL));
-    }
-    for (Spot spot : picture.spots) {
-      widest = Math.max(widest, Letters.width(spot.text(), Look.LABEL.inBold()));
-    }
-    return widest == 0 ? 0 : Math.min(widest, most) + 2 * LABEL_GAP;
-  }
-
-  /** Pixels per metre with which the section fits into a room beside its axes and notes. */
-  static double scale(SectionPicture picture, Area room, double notesWidth) {
+  /** Pixels per metre with which the section fits into a room beside its axes. */
+  static double scale(SectionPicture picture, Area room) {
     Range x = picture.field.x();
     Range z = picture.field.z();
     return Math.min(
-        (room.width() - Plot.SIDE_SPACE - notesWidth) / (x.high() - x.low()),
+        (room.width() - Plot.SIDE_SPACE) / (x.high() - x.low()),
         (room.height() - BOTTOM_SPACE) / (z.high() - z.low()));
   }
 
-  /** Whether a section and its notes can be read in a room. */
-  static boolean fits(SectionPicture picture, Area room, double notesWidth) {
-    return room.width() - Plot.SIDE_SPACE - notesWidth >= SMALLEST
-        && room.height() - BOTTOM_SPACE >= Math.max(SMALLEST, notesHeight(picture));
+  /** Whether a section can be seen in a room. */
+  static boolean fits(Area room) {
+    return room.width() - Plot.SIDE_SPACE >= SMALLEST && room.height() - BOTTOM_SPACE >= SMALLEST;
   }
 
-  /** Height of a section's column of notes [pixel]. */
-  static double notesHeight(SectionPicture picture) {
-    return LINE * (picture.outlines.size() + picture.spots.size());
-  }
-
-  /** Draws the section with axes and notes into a room and returns where its field is. */
-  Area paint(Area room, double scale, double notesWidth) {
+  /** Draws the section with axes and numbers into a room and returns where its field is. */
+  Area paint(Area room, double scale) {
     Range x = picture.field.x();
     Range z = picture.field.z();
     Area area =
@@ -113,12 +92,6 @@ final class SectionPicturePainter {
     Contours contours = picture.field.contours(plot);
     paintField(contours, area);
     paintAxes(plot);
-    List<Note> notes = notes(plot);
-    for (Note note : notes) {
-      Pixel target = note.target;
-      plot.placer().avoid(Area.sized(target.x() - 6, target.y() - 6, 12, 12));
-      plot.placer().avoid(target, new Pixel(area.right(), target.y()));
-    }
     for (double temperature : picture.isotherms) {
       List<List<Pixel>> lines = contours.lines(temperature);
       if (!lines.isEmpty()) {
@@ -126,9 +99,10 @@ final class SectionPicturePainter {
       }
     }
     paintOutlines(plot);
+    paintSpots(plot);
+    numberOutlines(plot);
     picture.isotherms.forEach(
         temperature -> nameIsotherm(plot, temperature, contours.lines(temperature)));
-    paintNotes(notes, area, notesWidth, room.bottom() - BOTTOM_SPACE);
     return area;
   }
 
@@ -201,40 +175,21 @@ final class SectionPicturePainter {
     }
   }
 
-  private void paintNotes(List<Note> notes, Area area, double columnWidth, double lowest) {
-    double[] heights = spread(notes, area.top() + LINE / 2, lowest - LINE / 2);
-    double left = area.right() + LABEL_GAP;
-    double room = columnWidth - LABEL_GAP;
-    for (int i = 0; i < notes.size(); i++) {
-      Note note = notes.get(i);
-      Pixel target = note.target;
-      List<Pixel> leader =
-          List.of(target, new Pixel(area.right() + 2, target.y()), new Pixel(left - 3, heights[i]));
-      canvas.line(leader, new Pen(RIM, 3));
-      canvas.line(leader, new Pen(Look.INK, 0.9));
-      if (note.spot) {
-        canvas.dot(target, 4.5, Color.WHITE, new Pen(Look.INK, 2));
-      } else {
-        canvas.dot(target, 2.2, Look.INK, new Pen(Look.INK, 1));
+  private void paintSpots(Plot plot) {
+    for (Spot spot : picture.spots) {
+      Pixel point = plot.pixel(spot.x(), spot.z());
+      plot.point(point);
+      List<Pixel> around = new ArrayList<>();
+      for (int step = 0; step < 16; step++) {
+        double angle = step * Math.PI / 8;
+        around.add(new Pixel(point.x() + 16 * Math.cos(angle), point.y() + 16 * Math.sin(angle)));
       }
-      Lettering lettering = note.spot ? Look.LABEL.inBold() : Look.LABEL;
-      canvas.write(
-          Letters.fit(note.text, room, lettering),
-          new Pixel(left, heights[i] + 4),
-          Alignment.START,
-          lettering);
+      number(plot, spot.text(), around);
     }
   }
 
-  /**
-   * Chooses for every outline the height on its right side that is farthest from the heights chosen
-   * before, small things first, because a large thing can be pointed at in many places.
-   */
-  private List<Note> notes(Plot plot) {
-    List<Note> notes = new ArrayList<>();
-    for (Spot spot : picture.spots) {
-      notes.add(new Note(spot.text(), plot.pixel(spot.x(), spot.z()), true));
-    }
+  /** Writes the number of each outline upon it, small things first: they have fewer places. */
+  private void numberOutlines(Plot plot) {
     List<Outline> smallFirst = new ArrayList<>(picture.outlines);
     smallFirst.sort(
         Comparator.comparingDouble(
@@ -244,50 +199,39 @@ final class SectionPicturePainter {
             }));
     for (Outline outline : smallFirst) {
       Area box = plot.part(outline.x(), outline.z());
-      double best = box.middle().y();
-      double widest = -1;
-      for (double share : new double[] {0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92}) {
+      List<Pixel> places = new ArrayList<>();
+      for (double share : new double[] {0.5, 0.3, 0.7, 0.15, 0.85}) {
+        double x = box.left() + share * box.width();
         double y = box.top() + share * box.height();
-        double distance =
-            notes.stream().mapToDouble(note -> Math.abs(note.target.y() - y)).min().orElse(LINE);
-        if (Math.min(distance, LINE) > widest) {
-          widest = Math.min(distance, LINE);
-          best = y;
-        }
+        places.add(new Pixel(halfWay(outline, box.middle().x(), box.right(), share), y));
+        places.add(new Pixel(halfWay(outline, box.middle().x(), box.left(), share), y));
+        places.add(new Pixel(x, halfWay(outline, box.middle().y(), box.top(), share)));
+        places.add(new Pixel(x, halfWay(outline, box.middle().y(), box.bottom(), share)));
       }
-      notes.add(new Note(outline.name(), rightSide(outline, box, best), false));
+      number(plot, outline.name(), places);
     }
-    notes.sort(Comparator.comparingDouble(note -> note.target.y()));
-    return notes;
   }
 
-  /** The point of an outline's right side at some height. */
-  private static Pixel rightSide(Outline outline, Area box, double y) {
-    if (!outline.round()) {
-      return new Pixel(box.right(), y);
-    }
-    double share = (y - box.middle().y()) / (box.height() / 2);
-    double half = box.width() / 2 * Math.sqrt(Math.max(0, 1 - share * share));
-    return new Pixel(box.middle().x() + half, y);
+  /** Where an outline is, from its middle to its side, at a share of its other extent. */
+  private static double halfWay(Outline outline, double middle, double side, double share) {
+    double part = outline.round() ? 2 * Math.sqrt(share * (1 - share)) : 1;
+    return middle + part * (side - middle);
   }
 
-  /**
-   * Heights of the notes' lines: at their targets where there is room, else pushed apart without
-   * changing order.
-   */
-  private static double[] spread(List<Note> notes, double highest, double lowest) {
-    double[] heights = new double[notes.size()];
-    double next = highest;
-    for (int i = 0; i < heights.length; i++) {
-      heights[i] = Math.max(next, notes.get(i).target.y());
-      next = heights[i] + LINE;
+  /** Writes the number of a thing at the first of some places that is free. */
+  private void number(Plot plot, String name, List<Pixel> places) {
+    String text = key.number(name);
+    double width = Letters.width(text, NUMBER);
+    List<Candidate> candidates = new ArrayList<>();
+    for (Pixel place : places) {
+      // at the edge of the section it stands just inside
+      double left =
+          Plot.clamp(
+              place.x() - width / 2, plot.area().left() + 2, plot.area().right() - width - 2);
+      double top = Plot.clamp(place.y() - 7, plot.area().top() + 1, plot.area().bottom() - 15);
+      candidates.add(Plot.labelAt(left, top, width, candidates.size()));
     }
-    double last = lowest;
-    for (int i = heights.length - 1; i >= 0; i--) {
-      heights[i] = Math.min(heights[i], last);
-      last = heights[i] - LINE;
-    }
-    return heights;
+    plot.label(text, candidates, NUMBER);
   }
 
   static void paintBar(Canvas canvas, Area bar, ColorScale colors, Units units) {
@@ -297,23 +241,12 @@ final class SectionPicturePainter {
       canvas.fill(plot.part(plot.x(), warmer), ColorScale.color(level));
     }
     plot.border();
-    TemperatureScale first = TemperatureScale.of(units);
-    TemperatureScale other = first.other();
-    Range range = new Range(first.of(colors.range().low()), first.of(colors.range().high()));
+    TemperatureScale scale = TemperatureScale.of(units);
+    Range range = new Range(scale.of(colors.range().low()), scale.of(colors.range().high()));
     List<Double> ticks = Ticks.decimal(range, bar.height() / 30);
-    plot.axis(
-        Plot.Edge.RIGHT,
-        Plot.Tick.all(
-            ticks,
-            first::kelvin,
-            tick -> {
-              double decimals = tick == Math.rint(tick) ? 1 : 10;
-              double converted = Math.round(other.of(first.kelvin(tick)) * decimals) / decimals;
-              return Look.plain(tick) + " (" + Look.plain(converted) + ")";
-            }),
-        Plot.Mark.SHORT);
+    plot.axis(Plot.Edge.RIGHT, Plot.Tick.all(ticks, scale::kelvin, Look::plain), Plot.Mark.SHORT);
     canvas.write(
-        first.unit() + " (" + other.unit() + ")",
+        scale.unit(),
         new Pixel(bar.left(), bar.top() - 7),
         Alignment.START,
         Look.LABEL.inColor(Look.QUIET_INK));

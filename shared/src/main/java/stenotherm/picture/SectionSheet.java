@@ -9,23 +9,24 @@ import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Lettering;
 
 /**
- * Sections beside and below each other, in rows of two: for example from the side and from above,
- * at the coldest and at the hottest moment. All share one scale of colours and one scale of length,
- * so that they can be compared. The title of each section stands above it; subtitles are left out.
- * The colours are labelled in the units of the first one.
+ * Sections beside and below each other, in rows of two where the picture is wide enough: for
+ * example from the side and from above, at the coldest and at the hottest moment. All share one
+ * scale of colours, one scale of length and one list of names, so that they can be compared. The
+ * title of each section stands above it; subtitles are left out. The colours are labelled in the
+ * units of the first one.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class SectionSheet extends Picture {
   private static final int MOST = 6;
-  private static final double CAPTION = 22;
+  private static final double CAPTION_LINE = 15;
+  private static final double CAPTION = 2 * CAPTION_LINE + 8;
   private static final double GAP = 8;
-  private static final double HEADING = 52;
-  private static final double UNBOUNDED = 1e6;
-  private static final Lettering CAPTION_LETTERS = Look.LABEL.inBold();
 
-  /** The part of a section's width that its notes may take. */
-  private static final double NOTES_SHARE = 0.42;
+  /** From this width on two sections stand beside each other [pixel]. */
+  private static final double TWO_COLUMNS = 640;
+
+  private static final Lettering CAPTION_LETTERS = Look.LABEL.inBold();
 
   private final List<SectionPicture> sections;
 
@@ -55,91 +56,83 @@ public final class SectionSheet extends Picture {
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    Area room = new Area(0, 0, columnWidth(width) - GAP, UNBOUNDED);
-    double scale = commonScale(room, notesWidths(width));
+    Area room = new Area(0, 0, columnWidth(width) - GAP, Double.POSITIVE_INFINITY);
+    double scale = commonScale(room);
     double highest = 0;
     for (SectionPicture section : sections) {
       Range z = section.field.z();
       highest = Math.max(highest, scale * (z.high() - z.low()));
-      highest = Math.max(highest, SectionPicturePainter.notesHeight(section));
     }
     double row = CAPTION + highest + SectionPicturePainter.BOTTOM_SPACE;
-    return (int) Math.ceil(HEADING + rows() * row + GAP);
+    return (int) Math.ceil(headingHeight(width) + rows(width) * row + GAP + key().height(width));
   }
 
   @Override
   void draw(Canvas canvas, double top) {
+    int columns = columns(canvas.width());
     double width = columnWidth(canvas.width());
-    double height = (canvas.height() - top - GAP) / rows();
-    double[] notes = notesWidths(canvas.width());
+    SectionKey key = key();
+    double bottom = canvas.height() - key.height(canvas.width());
+    double height = (bottom - top - GAP) / rows(canvas.width());
     Area first = Area.sized(0, top + CAPTION, width - GAP, height - CAPTION);
-    double scale = commonScale(first, notes);
+    if (!SectionPicturePainter.fits(first)) {
+      throw tooSmall("this sheet of sections", "more height for its rows");
+    }
+    double scale = commonScale(first);
     ColorScale colors =
         new ColorScale(
             SectionPicturePainter.colorRange(
                 sections.stream().map(section -> section.field).toList()));
     for (int i = 0; i < sections.size(); i++) {
       SectionPicture section = sections.get(i);
-      int column = i % columns();
-      int row = i / columns();
-      Area room =
-          Area.sized(column * width, first.top() + row * height, first.width(), first.height());
-      if (!SectionPicturePainter.fits(section, room, notes[column])) {
-        throw tooSmall(
-            "this sheet of sections", "1100 pixels of width and about 400 of height for each row");
+      double left = i % columns * width;
+      double down = first.top() + i / columns * height;
+      double y = down - CAPTION + CAPTION_LINE;
+      double captionWidth = first.width() - Look.EDGE;
+      for (String line : Letters.wrap(section.title(), captionWidth, 2, CAPTION_LETTERS)) {
+        Pixel place = new Pixel(left + Look.EDGE, y);
+        canvas.write(line, place, Alignment.START, CAPTION_LETTERS);
+        y += CAPTION_LINE;
       }
-      double left = room.left() + Plot.SIDE_SPACE;
-      canvas.write(
-          Letters.fit(section.title(), room.right() - left, CAPTION_LETTERS),
-          new Pixel(left, room.top() - 7),
-          Alignment.START,
-          CAPTION_LETTERS);
-      new SectionPicturePainter(canvas, section, colors).paint(room, scale, notes[column]);
+      new SectionPicturePainter(canvas, section, colors, key)
+          .paint(Area.sized(left, down, first.width(), first.height()), scale);
     }
-    double barLeft = columns() * width + GAP;
+    double barLeft = columns * width + GAP;
     SectionPicturePainter.paintBar(
         canvas,
         new Area(
             barLeft,
             first.top() + 18,
             barLeft + SectionPicturePainter.BAR_WIDTH,
-            canvas.height() - SectionPicturePainter.BOTTOM_SPACE),
+            bottom - SectionPicturePainter.BOTTOM_SPACE),
         colors,
         sections.get(0).units);
+    key.paint(canvas);
   }
 
-  private int columns() {
-    return Math.min(2, sections.size());
+  private SectionKey key() {
+    return SectionKey.of(sections);
   }
 
-  private int rows() {
-    return (sections.size() + 1) / 2;
+  private int columns(double width) {
+    return width < TWO_COLUMNS ? 1 : Math.min(2, sections.size());
   }
 
-  /** Width of one section with its axis and notes [pixel]. */
+  private int rows(double width) {
+    return (sections.size() + columns(width) - 1) / columns(width);
+  }
+
+  /** Width of one section with its axis [pixel]. */
   private double columnWidth(double width) {
-    return (width - SectionPicturePainter.BAR_SPACE - Look.EDGE) / columns();
-  }
-
-  /** Widths of the notes in each column of sections [pixel]. */
-  private double[] notesWidths(double width) {
-    double most = NOTES_SHARE * columnWidth(width);
-    double[] notes = new double[columns()];
-    for (int i = 0; i < sections.size(); i++) {
-      double needed = SectionPicturePainter.notesWidth(sections.get(i), most);
-      notes[i % columns()] = Math.max(notes[i % columns()], needed);
-    }
-    return notes;
+    return (width - SectionPicturePainter.BAR_SPACE - Look.EDGE) / columns(width);
   }
 
   /** Pixels per metre with which every section fits into its room. */
-  private double commonScale(Area room, double[] notes) {
-    double scale = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < sections.size(); i++) {
-      double own = SectionPicturePainter.scale(sections.get(i), room, notes[i % columns()]);
-      scale = Math.min(scale, own);
-    }
-    return scale;
+  private double commonScale(Area room) {
+    return sections.stream()
+        .mapToDouble(section -> SectionPicturePainter.scale(section, room))
+        .min()
+        .orElseThrow();
   }
 
   /**

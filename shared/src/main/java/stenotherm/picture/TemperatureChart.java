@@ -16,17 +16,17 @@ import stenotherm.words.Units;
 
 /**
  * Temperature against time: curves with their names, the tolerance bands, the legs of the journey,
- * the range that an uncertain run may lie in, and points that matter.
+ * the range that an uncertain run likely lies in, the worst on both sides, and points that matter.
  *
- * <p>The left axis has the scale of the reader's units and the right one the other scale; below
- * stand the hours from sealing and, if known, the local clock. A name for which there is no place
- * that covers nothing is left out.
+ * <p>The axis has the scale of the reader's units; below stand the hours from sealing and, if
+ * known, the local clock. A name for which there is no place that covers nothing is left out.
  *
  * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
  */
 public final class TemperatureChart extends Picture {
   final List<Curve> curves;
   final Optional<ShadedBand> uncertainty;
+  final Optional<ShadedBand> worst;
   final Optional<Range> comfortable;
   final Optional<Range> alarm;
   final List<ChartLeg> legs;
@@ -38,6 +38,7 @@ public final class TemperatureChart extends Picture {
     super(builder);
     curves = Checks.notEmpty("curves", builder.curves);
     uncertainty = Optional.ofNullable(builder.uncertainty);
+    worst = Optional.ofNullable(builder.worst);
     comfortable = Optional.ofNullable(builder.comfortable);
     alarm = Optional.ofNullable(builder.alarm);
     legs = List.copyOf(builder.legs);
@@ -90,7 +91,10 @@ public final class TemperatureChart extends Picture {
 
   private Stream<Curve> allCurves() {
     return Stream.concat(
-        curves.stream(), uncertainty.stream().flatMap(band -> Stream.of(band.low(), band.high())));
+        curves.stream(),
+        Stream.of(uncertainty, worst)
+            .flatMap(Optional::stream)
+            .flatMap(band -> Stream.of(band.low(), band.high())));
   }
 
   @Override
@@ -136,6 +140,7 @@ public final class TemperatureChart extends Picture {
     private final List<Marker> markers = new ArrayList<>();
     private Units units = Units.METRIC;
     private @Nullable ShadedBand uncertainty;
+    private @Nullable ShadedBand worst;
     private @Nullable Range comfortable;
     private @Nullable Range alarm;
     private @Nullable DoubleFunction<String> clock;
@@ -147,7 +152,7 @@ public final class TemperatureChart extends Picture {
     /**
      * Sets the reader's units, which are metric otherwise.
      *
-     * @param readers the units of the left axis
+     * @param readers the units of the axis
      * @return this
      */
     public Builder units(Units readers) {
@@ -174,6 +179,17 @@ public final class TemperatureChart extends Picture {
      */
     public Builder uncertainty(ShadedBand band) {
       uncertainty = band;
+      return this;
+    }
+
+    /**
+     * Sets the coldest and the hottest that may be, drawn as lines and not shaded.
+     *
+     * @param band the two lines
+     * @return this
+     */
+    public Builder worst(ShadedBand band) {
+      worst = band;
       return this;
     }
 

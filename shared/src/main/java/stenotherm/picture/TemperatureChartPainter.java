@@ -44,7 +44,8 @@ final class TemperatureChartPainter {
 
   void paint(double top) {
     double left = Plot.SIDE_SPACE;
-    double right = canvas.width() - Plot.SIDE_SPACE;
+    // the last text of the clock reaches beyond the plot
+    double right = canvas.width() - (chart.clock.isPresent() ? 4 : 2) * Look.EDGE - 4;
     double bottom = canvas.height() - Plot.spaceBelow(chart.clock.isPresent() ? 2 : 1);
     Range hours = chart.hours();
     Range temperatures = chart.temperatureAxis();
@@ -59,6 +60,7 @@ final class TemperatureChartPainter {
     paintAxes(plot);
     paintLegs(plot, legLabels);
     paintUncertainty(plot);
+    paintWorst(plot);
     paintAlarm(plot);
     List<List<Pixel>> curves = chart.curves.stream().map(curve -> pixels(curve, plot)).toList();
     plot.curves(curves, 2.6);
@@ -102,18 +104,15 @@ final class TemperatureChartPainter {
 
   private void paintAxes(Plot plot) {
     TemperatureScale scale = TemperatureScale.of(chart.units);
-    TemperatureScale other = scale.other();
     plot.axis(Plot.Edge.LEFT, degrees(plot, scale), Plot.Mark.GRID);
-    plot.axis(Plot.Edge.RIGHT, degrees(plot, other), Plot.Mark.SHORT);
     plot.title(Plot.Edge.LEFT, "temperature [" + scale.unit() + "]");
-    plot.title(Plot.Edge.RIGHT, "[" + other.unit() + "]");
     List<Double> hours = hours(plot);
     plot.axis(Plot.Edge.BELOW, Plot.Tick.all(hours), Plot.Mark.SHORT);
-    String title = "hours from sealing [h]";
+    String title = "hours from sealing";
     if (chart.clock.isPresent()) {
       List<Plot.Tick> clock = Plot.Tick.all(hours, hour -> hour, this::clock);
       plot.axis(Plot.Edge.BELOW, clock, Plot.Mark.NONE, 2);
-      plot.title(Plot.Edge.BELOW, title + ", local clock", 2);
+      plot.title(Plot.Edge.BELOW, title + ", clock where the parcel is", 2);
     } else {
       plot.title(Plot.Edge.BELOW, title);
     }
@@ -229,6 +228,15 @@ final class TemperatureChartPainter {
         });
   }
 
+  private void paintWorst(Plot plot) {
+    chart.worst.ifPresent(
+        band -> {
+          for (Curve curve : List.of(band.low(), band.high())) {
+            canvas.line(pixels(curve, plot), new Pen(Look.INK, 1.4, Dash.DOTTED));
+          }
+        });
+  }
+
   private void paintAlarm(Plot plot) {
     chart.alarm.ifPresent(
         band -> {
@@ -243,19 +251,16 @@ final class TemperatureChartPainter {
         });
   }
 
+  /** Names the limits first: where there is no place for all names, they matter most. */
   private void nameBands(Plot plot) {
-    chart.uncertainty.ifPresent(
-        band -> {
-          List<Pixel> low = pixels(band.low(), plot);
-          plot.placer().avoid(low);
-          plot.placer().avoid(pixels(band.high(), plot));
-          plot.name(band.name(), low, Look.TICK.inColor(Plot.colorOf(0)).withHalo());
-        });
     chart.alarm.ifPresent(
         band -> {
-          nameEdge(plot, "alarm below ", band.low(), false);
-          nameEdge(plot, "alarm above ", band.high(), true);
+          nameEdge(plot, "too cold below ", band.low(), false);
+          nameEdge(plot, "too hot above ", band.high(), true);
         });
+    Color shade = Plot.colorOf(0).forLetters();
+    chart.uncertainty.ifPresent(band -> nameBand(plot, band, List.of(band.low()), shade));
+    chart.worst.ifPresent(band -> nameBand(plot, band, List.of(band.low(), band.high()), Look.INK));
     chart.comfortable.ifPresent(
         band -> {
           nameEdge(plot, "comfortable below ", band.high(), false);
@@ -263,9 +268,17 @@ final class TemperatureChartPainter {
         });
   }
 
+  private static void nameBand(Plot plot, ShadedBand band, List<Curve> named, Color color) {
+    plot.placer().avoid(pixels(band.low(), plot));
+    plot.placer().avoid(pixels(band.high(), plot));
+    for (Curve curve : named) {
+      plot.name(band.name(), pixels(curve, plot), Look.TICK.inColor(color).withHalo());
+    }
+  }
+
   private void nameEdge(Plot plot, String words, double temperature, boolean above) {
     if (plot.y().contains(temperature)) {
-      plot.nameLevel(words + Look.bothUnits(temperature, chart.units), temperature, above);
+      plot.nameLevel(words + Look.temperature(temperature, chart.units), temperature, above);
     }
   }
 }

@@ -35,10 +35,7 @@ final class ConsoleReport {
     println(scenario.title());
     out.println();
     println(verdicts.headline(rows));
-    verdicts.warmerEffects(rows).forEach(this::println);
-    print(tables.odds());
-    print(tables.temperatures());
-    print(tables.margins());
+    print(tables.overview());
     tables.animals().ifPresent(this::print);
     tables.packs().ifPresent(this::print);
     tables.legDelays().ifPresent(this::print);

@@ -20,18 +20,4 @@ final class FaceHeat {
   static double mean(double[] times, double[] values, double end) {
     return TimeFunction.table(times, values).mean(times[0], end);
   }
-
-  /** At the tightest moment, positive into the parcel [W]. */
-  static double atTightest(Judged row, Face face) {
-    TransitResult nominal = row.assessment().nominal();
-    double[] times = nominal.times();
-    int nearest = 0;
-    for (int i = 1; i < times.length; i++) {
-      if (Math.abs(times[i] - row.tightest().time())
-          < Math.abs(times[nearest] - row.tightest().time())) {
-        nearest = i;
-      }
-    }
-    return nominal.heatFlow(face)[nearest];
-  }
 }

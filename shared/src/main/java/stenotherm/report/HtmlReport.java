@@ -4,56 +4,77 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import stenotherm.base.Face;
+import java.util.function.IntUnaryOperator;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.NumericalError;
-import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Verdict;
+import stenotherm.picture.HeatChart;
 import stenotherm.picture.Picture;
 import stenotherm.picture.SectionSheet;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
-import stenotherm.transit.LegCoefficients;
-import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
 import stenotherm.words.Markup;
 
-/** The report as one page that works offline and without scripts. */
+/**
+ * The report as one page that works offline and without scripts: the answer, a table, a picture and
+ * the cautions; all else is folded. Each picture is drawn twice, for wide and for narrow screens.
+ */
 final class HtmlReport {
   /** Shares below this have no line. */
   private static final double LEAST_SHARE = 0.01;
 
-  private static final int WIDTH = 980;
-  private static final int SECTIONS_WIDTH = 1100;
+  /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
+  private static final int WIDE = 760;
 
-  /** The start of a cell with a number, aligned to the right. */
-  private static final String NUMBER = "<td class=\"n\">";
+  private static final int NARROW = 340;
 
   private static final String STYLE =
       """
       body { font: 16px/1.5 system-ui, sans-serif; color: #1b1b1b; background: #fff;
-        max-width: 1040px; margin: 0 auto; padding: 1rem 1.25rem 4rem; }
-      h1 { font-size: 1.6rem; line-height: 1.25; margin-bottom: .3rem; }
-      h2 { margin-top: 2.6rem; border-bottom: 1px solid #bbb; font-size: 1.3rem; }
-      h3 { margin-top: 1.6rem; font-size: 1.05rem; }
-      .answer { font-size: 1.2rem; font-weight: 600; margin: .6rem 0; }
-      .cautions { border: 2px solid #1b1b1b; border-left-width: 10px; padding: .4rem 1rem; }
-      summary { cursor: pointer; }
-      .wide { overflow-x: auto; }
-      table { border-collapse: collapse; font-size: .88rem; }
+        max-width: 1080px; margin: 0 auto; padding: .5rem 1rem 3rem; }
+      h1 { font-size: 1.1rem; font-weight: 500; line-height: 1.25; margin: .6rem 0 .3rem; }
+      h2 { font-size: 1.2rem; margin: 1.6rem 0 .4rem; }
+      h3 { font-size: 1.05rem; margin: 1.4rem 0 .3rem; }
+      .answer { font-size: 1.4rem; font-weight: 700; line-height: 1.3; margin: .6rem 0 .2rem; }
+      .cautions { border: 2px solid #1b1b1b; border-left-width: 10px; padding: 0 1rem;
+        margin: 1.6rem 0; }
+      .cautions h2 { margin-top: .6rem; }
+      ul { padding-left: 1.2rem; }
+      details { border-top: 1px solid #888; padding: .5rem 0; }
+      summary { cursor: pointer; font-size: 1.1rem; font-weight: 600; }
+      table { border-collapse: collapse; font-size: .9rem; width: 100%; margin: .6rem 0; }
       caption { text-align: left; padding: .3rem 0; color: #444; }
-      th, td { border-bottom: 1px solid #ccc; padding: .3rem .6rem; text-align: left;
+      th, td { border-bottom: 1px solid #bbb; padding: .3rem .5rem .3rem 0; text-align: left;
         vertical-align: top; }
-      thead th { border-bottom: 2px solid #1b1b1b; }
-      td.n { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
+      thead th { border-bottom: 2px solid #1b1b1b; vertical-align: bottom; }
       figure { margin: 1rem 0; }
-      svg { max-width: 100%; height: auto; display: block; }
-      figcaption, .small { color: #444; font-size: .88rem; }
-      @media print { body { max-width: none; } figure, tr { break-inside: avoid; } }
+      svg { width: 100%; height: auto; display: block; }
+      .narrow { display: none; max-width: 34rem; }
+      figcaption, .small { color: #444; font-size: .9rem; }
+      dt { font-weight: 600; } dd { margin: 0 0 .4rem; }
+      .paper { display: none; }
+      @media screen and (max-width: 740px) {
+        .wide { display: none; } .narrow { display: block; }
+        table, caption, tbody, tr, tbody th, td { display: block; } thead { display: none; }
+        tbody tr { border-top: 2px solid #1b1b1b; padding: .3rem 0; }
+        tbody th, td { border: 0; padding: .1rem 0; }
+        td { display: grid; grid-template-columns: 9.5rem 1fr; column-gap: .5rem; }
+        td.none { display: none; }
+        td::before { content: attr(data-head); color: #444; }
+      }
+      @media print {
+        @page { margin: 12mm; }
+        body { max-width: none; padding: 0; font-size: 10pt; }
+        table { font-size: 8.5pt; } dl, .small { font-size: 9pt; } dt, dd { display: inline; }
+        h2, .cautions { margin-top: .8rem; }
+        h1, h2, h3, caption { break-after: avoid; }
+        figure, tr, li, dl div, .cautions { break-inside: avoid; }
+        details:not([open]) { display: none; }
+        .paper { display: block; }
+      }
       """;
 
   private final Scenario scenario;
@@ -82,78 +103,64 @@ final class HtmlReport {
     html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     html.append("<title>").append(Markup.escaped(scenario.title())).append("</title>\n");
     html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
-    answer();
-    comparison();
-    rows.stream()
-        .filter(row -> row.hasWarmer() || row.parcel().warmers().equals(original(row)))
-        .forEach(this::packing);
-    html.append("<section class=\"cautions\" id=\"cautions\">\n");
-    element("h2", "Cautions");
-    list(Cautions.of(rows));
-    html.append("</section>\n");
-    assumptions();
-    computation();
-    html.append("</main>\n</body>\n</html>\n");
-    return html.toString();
-  }
-
-  private void answer() {
+    Judged best = Judged.best(rows);
     element("h1", scenario.title());
     html.append("<p class=\"answer\">")
-        .append(Markup.escaped(verdicts.headline(rows)))
+        .append(Markup.escaped(verdicts.advice(rows)))
         .append("</p>\n");
-    html.append("<ul>\n");
-    for (Judged row : rows) {
-      html.append("<li><strong>").append(Markup.escaped(row.label())).append(": ");
-      html.append(Markup.escaped(row.verdict().level().words())).append(".</strong> ");
-      html.append(Markup.escaped(verdicts.sentence(row.assessment())));
-      verdicts
-          .costliest(row)
-          .ifPresent(sentence -> html.append(' ').append(Markup.escaped(sentence)));
-      html.append("</li>\n");
-    }
-    html.append("</ul>\n");
-    verdicts.warmerEffects(rows).forEach(sentence -> element("p", sentence));
+    element("p", verdicts.grounds(rows));
     html.append("<p><strong>").append(Markup.escaped(Verdict.DEFER)).append("</strong> ");
     html.append("There are <a href=\"#cautions\">more cautions</a> below.</p>\n");
-  }
-
-  /** The warmers that the scenario gives the packing of a row. */
-  private List<?> original(Judged row) {
-    return scenario.packings().stream()
-        .filter(packing -> packing.name().equals(row.parcel().name()))
-        .findFirst()
-        .orElseThrow()
-        .warmers();
-  }
-
-  private void comparison() {
-    element("h2", "Packings side by side");
-    picture(
-        pictures.margins(rows),
-        WIDTH,
-        Pictures.marginsHeight(rows),
-        "Margins to the alarm band until the planned opening.");
+    table(tables.overview());
+    temperatures(best);
+    html.append("<section class=\"cautions\" id=\"cautions\">\n");
+    element("h2", "Cautions");
+    // what is deferred to stands above
+    list(Cautions.of(rows).stream().filter(caution -> !caution.equals(Verdict.DEFER)).toList());
+    html.append("</section>\n");
+    html.append("<p class=\"small paper\">What the page on the screen has folded is not printed;");
+    html.append(" open it there to print it.</p>\n");
+    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row == best));
+    open("The odds in more detail");
     table(tables.odds());
     table(tables.temperatures());
-    table(tables.margins());
     tables.animals().ifPresent(this::table);
     tables.packs().ifPresent(this::table);
+    close();
     tables
         .legDelays()
         .ifPresent(
             table -> {
-              element("h2", "How late may it be?");
+              open("How late may each part of the journey be?");
               table(table);
+              close();
             });
+    assumptions();
+    computation();
+    element("h2", "Words used here");
+    html.append("<dl>\n");
+    Glossary.WORDS.forEach(
+        (word, meaning) -> {
+          html.append("<div>");
+          element("dt", word);
+          element("dd", meaning);
+          html.append("</div>\n");
+        });
+    html.append("</dl>\n</main>\n</body>\n</html>\n");
+    return html.toString();
+  }
+
+  private void open(String summary) {
+    html.append("<details>\n");
+    element("summary", summary);
+  }
+
+  private void close() {
+    html.append("</details>\n");
   }
 
   private void table(TextTable table) {
-    table(table, "<td>");
-  }
-
-  private void table(TextTable table, String cell) {
-    html.append("<div class=\"wide\"><table>\n<caption>").append(Markup.escaped(table.caption()));
+    html.append("<table>\n<caption>").append(Markup.escaped(table.caption()));
     html.append(".</caption>\n<thead><tr>");
     for (String name : table.head()) {
       html.append("<th scope=\"col\">").append(Markup.escaped(name)).append("</th>");
@@ -161,80 +168,62 @@ final class HtmlReport {
     html.append("</tr></thead>\n<tbody>\n");
     for (List<String> line : table.lines()) {
       html.append("<tr><th scope=\"row\">").append(Markup.escaped(line.get(0))).append("</th>");
-      for (String text : line.subList(1, line.size())) {
-        html.append(cell).append(Markup.escaped(text)).append("</td>");
+      for (int column = 1; column < line.size(); column++) {
+        // on narrow screens, where the head of the table is left out, each cell has its own
+        html.append(line.get(column).equals(Tables.NOTHING) ? "<td class=\"none\"" : "<td");
+        html.append(" data-head=\"").append(Markup.escaped(table.head().get(column)));
+        html.append("\">").append(Markup.escaped(line.get(column))).append("</td>");
       }
       html.append("</tr>\n");
     }
-    html.append("</tbody></table></div>\n");
+    html.append("</tbody></table>\n");
   }
 
-  private void packing(Judged row) {
-    element("h2", row.label());
-    element("p", verdicts.sentence(row.assessment()));
+  private void temperatures(Judged row) {
+    boolean sun = scenario.journey().legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
     picture(
         pictures.temperatures(row),
-        WIDTH,
-        480,
-        "Temperature of the animal and of the air around the parcel over time. In nine of ten"
-            + " journeys the animal's temperature lies within the shaded band at any one time."
-            + (inTheSun()
-                ? " Sunshine warms the box above the air temperature that is drawn."
-                : ""));
+        width -> width < WIDE ? 500 : 420,
+        "The animal's temperature from sealing to opening and somewhat beyond."
+            + (sun ? " Sunshine warms the box above the air temperature that is drawn." : ""));
+  }
+
+  /** What is told of a packing, and in short of the same without its warmers. */
+  private void packing(Judged row, boolean shown) {
+    open(row.label() + ": " + row.verdict().level().words());
+    sentences(row, "");
+    rows.stream()
+        .filter(each -> each.stripped() && each.parcel().name().equals(row.parcel().name()))
+        .forEach(each -> sentences(each, "Without a warmer: "));
+    if (!shown) {
+      temperatures(row);
+    }
     SectionSheet sections = pictures.sections(row);
     picture(
         sections,
-        SECTIONS_WIDTH,
-        sections.heightFor(SECTIONS_WIDTH),
-        "Sections at the coldest and at the hottest moment before opening, nominal run.");
-    picture(
-        Pictures.heat(row),
-        WIDTH,
-        Pictures.heatHeight(row),
-        "Where the heat comes from and where it goes.");
-    faces(row);
+        sections::heightFor,
+        "With everything as stated; evaporation, leaks and the animal's own heat are left out here"
+            + " and counted in the odds.");
+    HeatChart heat = Pictures.heat(row);
+    picture(heat, heat::heightFor, "Where the heat comes from and where it goes.");
     shares(row);
-    sensitivities(row);
-    if (row.hasWarmer()) {
-      html.append("<p><strong>");
-      html.append(Markup.escaped(stenotherm.warmer.WarmerClass.AIR_CAUTION));
-      html.append("</strong></p>\n");
-    }
+    close();
   }
 
-  private boolean inTheSun() {
-    return scenario.journey().legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
+  private void sentences(Judged row, String start) {
+    element(
+        "p",
+        start
+            + verdicts.sentence(row.assessment())
+            + verdicts.costliest(row).map(sentence -> " " + sentence).orElse(""));
   }
 
-  private void faces(Judged row) {
-    element("h3", "Heat through the faces");
-    List<List<String>> lines = new ArrayList<>();
-    for (Face face : Face.values()) {
-      lines.add(
-          List.of(
-              face.words(),
-              watts(FaceHeat.mean(row, face)),
-              watts(FaceHeat.atTightest(row, face))));
-    }
-    table(
-        new TextTable(
-            "In W, positive into the parcel, nominal run",
-            List.of("face", "mean until opening", "at the tightest moment"),
-            lines),
-        NUMBER);
-  }
-
-  private static String watts(double value) {
-    return String.format(Locale.ROOT, "%.2f", Math.rint(100 * value) / 100 + 0.0);
-  }
-
-  /** What most of the spread of the tighter margin comes from. */
+  /** What most of the spread on the side that fails more often comes from. */
   private void shares(Judged row) {
     Optional<StudyResult.Apportioned> apportioned = row.odds().shares(row.isCold());
     if (apportioned.isEmpty()) {
       return;
     }
-    element("h3", "What the spread of the margin comes from");
     List<List<String>> lines = new ArrayList<>();
     for (Share share : apportioned.get().shares()) {
       if (share.total() >= LEAST_SHARE) {
@@ -244,54 +233,27 @@ final class HtmlReport {
     }
     table(
         new TextTable(
-            "Share in the variance of the margin on the "
-                + row.side().words()
-                + ", in %, by a fitted function that leaves "
+            "What makes one journey "
+                + (row.isCold() ? "colder" : "hotter")
+                + " than another, in % of the variance; a fitted function leaves "
                 + Words.percent(apportioned.get().unexplained())
                 + " % unexplained; below 1 % left out",
-            List.of("uncertain quantity", "alone", "with what it does together with others"),
-            lines),
-        NUMBER);
-  }
-
-  private void sensitivities(Judged row) {
-    if (row.assessment().sensitivities().isEmpty()) {
-      return;
-    }
-    element("h3", "What each uncertain quantity does on its own");
-    Figures figures = words.figures();
-    List<List<String>> lines = new ArrayList<>();
-    for (Sensitivity sensitivity : row.assessment().sensitivities()) {
-      lines.add(
-          List.of(
-              sensitivity.factor().words(),
-              figures.change(sensitivity.cold().atLow()),
-              figures.change(sensitivity.cold().atHigh()),
-              figures.change(sensitivity.hot().atLow()),
-              figures.change(sensitivity.hot().atHigh())));
-    }
-    table(
-        new TextTable(
-            "Change of the margin in "
-                + figures.differenceUnit()
-                + " when one quantity goes to an end of its range and all others stay nominal;"
-                + " computed on a coarser grid",
-            List.of("quantity", "cold, low end", "cold, high end", "hot, low end", "hot, high end"),
-            lines),
-        NUMBER);
+            List.of("what is uncertain", "alone", "with what it does together with others"),
+            lines));
   }
 
   private void assumptions() {
-    element("h2", "Assumptions and their sources");
     List<String> all = StatedAssumptions.sentences(scenario);
-    element("h3", "Presets for what the file leaves out");
+    open("What it rests on: " + all.size() + " assumptions and their sources");
+    element("h3", "Filled in where the file says nothing");
     list(StatedAssumptions.presets(all));
     element("h3", "Sources of all other numbers");
     list(StatedAssumptions.others(all));
+    close();
   }
 
   private void computation() {
-    element("h2", "How it was computed");
+    open("How it was computed");
     html.append("<ul>\n");
     for (Judged row : rows) {
       HeatLedger ledger = row.planned().ledger();
@@ -310,64 +272,48 @@ final class HtmlReport {
               + String.format(Locale.ROOT, "%.0e", Math.abs(ledger.residual()) / ledger.scale())
               + " of all heat moved.");
     }
-    html.append("</ul>\n<details>\n<summary>Coefficients of each leg</summary>\n");
-    for (Judged row : rows) {
-      table(coefficients(row));
-    }
-    html.append("</details>\n<p class=\"small\">All digits, in SI units: ");
+    html.append(
+        "</ul>\n<p class=\"small\">All digits in SI units, with the heat through each face,");
+    html.append(
+        " what each uncertain quantity does on its own and the coefficients of each part of");
+    html.append(" the journey: ");
     link(ComparisonReport.SUMMARY);
     html.append(" and ");
     link(ComparisonReport.HISTORY);
     html.append(" beside this file.</p>\n");
+    close();
   }
 
-  private static String errorParts(Judged row) {
+  private String errorParts(Judged row) {
     NumericalError error = row.assessment().error();
-    return String.format(
-        Locale.ROOT,
-        "K: grid %s%.2f, holding coefficients %.2f, modes %.3f, modes for many journeys %.3f",
-        error.ordered() ? "" : "below ",
-        error.grid(),
-        error.holding(),
-        error.reduction(),
-        error.condensation());
-  }
-
-  private static TextTable coefficients(Judged row) {
-    List<List<String>> lines = new ArrayList<>();
-    for (LegCoefficients leg : row.planned().coefficients()) {
-      lines.add(
-          List.of(
-              row.held().legs().get(leg.leg()).name(),
-              listed(leg.surfaces(), "%.1f"),
-              listed(leg.conductivities(), "%.4f")));
-    }
-    return new TextTable(
-        row.label() + ", nominal run",
-        List.of("leg", "surface coefficients W/(m² K)", "conductivities W/(m K)"),
-        lines);
-  }
-
-  private static String listed(Map<String, Double> values, String format) {
-    return values.entrySet().stream()
-        .map(
-            each ->
-                FaceNames.in(each.getKey())
-                    + " "
-                    + String.format(Locale.ROOT, format, each.getValue()))
-        .collect(Collectors.joining(", "));
+    Figures figures = words.figures();
+    return figures.differenceUnit()
+        + ": grid "
+        + (error.ordered() ? "" : "below ")
+        + figures.hundredths(error.grid())
+        + ", holding coefficients "
+        + figures.hundredths(error.holding())
+        + ", modes "
+        + figures.hundredths(error.reduction())
+        + ", modes for many journeys "
+        + figures.hundredths(error.condensation());
   }
 
   private void link(String file) {
     html.append("<a href=\"").append(file).append("\">").append(file).append("</a>");
   }
 
-  private void picture(Picture picture, int width, int height, String caption) {
-    String svg = picture.svg(width, height);
-    html.append("<figure>\n").append(svg.substring(svg.indexOf("<svg")));
-    html.append("<figcaption>")
-        .append(Markup.escaped(caption))
-        .append("</figcaption>\n</figure>\n");
+  private void picture(Picture picture, IntUnaryOperator heightFor, String caption) {
+    html.append("<figure>\n");
+    drawing("wide", picture.svg(WIDE, heightFor.applyAsInt(WIDE)));
+    drawing("narrow", picture.svg(NARROW, heightFor.applyAsInt(NARROW)));
+    element("figcaption", caption);
+    html.append("</figure>\n");
+  }
+
+  private void drawing(String kind, String svg) {
+    html.append("<div class=\"").append(kind).append("\">");
+    html.append(svg.substring(svg.indexOf("<svg"))).append("</div>\n");
   }
 
   private void element(String name, String text) {

@@ -2,16 +2,18 @@ package stenotherm.report;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import stenotherm.animal.Animal;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.DelayMargin;
+import stenotherm.decision.Level;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.StudyResult;
-import stenotherm.transit.Snapshot;
 import stenotherm.transit.TransitResult;
 
 /**
@@ -41,11 +43,6 @@ public record Judged(
     return !parcel.warmers().isEmpty();
   }
 
-  String warmerWords() {
-    int count = parcel.warmers().size();
-    return count == 0 ? "without" : count == 1 ? "with" : "with " + count;
-  }
-
   /** The packing's name and, if it was run both ways, whether a warmer is in it. */
   String label() {
     if (stripped) {
@@ -63,13 +60,32 @@ public record Judged(
     return assessment.nominal().journey();
   }
 
-  /** The cup that is tightest. */
-  Container cup() {
-    String name = assessment.nominalMargin(side()).cup();
-    return parcel.occupied().stream()
-        .filter(cup -> cup.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no cup '" + name + "'"));
+  /** The moment that matters, on the side on which it fails more often. */
+  Extreme extreme() {
+    return Extreme.of(assessment, side());
+  }
+
+  /**
+   * The coldest or the hottest that an animal may be at each stored time: of all journeys that were
+   * run and of the one with everything against it at once [K].
+   */
+  double[] worst(Container cup, Side side) {
+    boolean cold = side == Side.COLD;
+    double[] worst = assessment.stress(side).temperatures(cup.name());
+    double[] end = odds().temperatures(cup.name(), cold ? 0 : 1);
+    for (int row = 0; row < worst.length; row++) {
+      if (Double.isFinite(end[row])) {
+        worst[row] = cold ? Math.min(worst[row], end[row]) : Math.max(worst[row], end[row]);
+      }
+    }
+    return worst;
+  }
+
+  /** Whole hours late with which it still likely holds; nothing if not even on time. */
+  OptionalInt delay() {
+    return IntStream.rangeClosed(0, odds().longestDelay())
+        .takeWhile(hours -> odds().withinUntil(hours).low() >= Level.LIKELY.least())
+        .max();
   }
 
   /** Who is in a cup. */
@@ -92,16 +108,6 @@ public record Judged(
 
   boolean isCold() {
     return side() == Side.COLD;
-  }
-
-  /** A quantile of the margin on that side [K]. */
-  double margin(double share) {
-    return isCold() ? odds().coldMargin(share) : odds().hotMargin(share);
-  }
-
-  /** The nominal field when the tighter side had least left before the opening. */
-  Snapshot tightest() {
-    return isCold() ? planned.coldestMoment() : planned.hottestMoment();
   }
 
   /**

@@ -25,8 +25,6 @@ import stenotherm.parcel.PlacedPack;
 import stenotherm.picture.ChartLeg;
 import stenotherm.picture.Curve;
 import stenotherm.picture.HeatChart;
-import stenotherm.picture.MarginBar;
-import stenotherm.picture.MarginChart;
 import stenotherm.picture.Marker;
 import stenotherm.picture.Outline;
 import stenotherm.picture.SectionField;
@@ -36,6 +34,7 @@ import stenotherm.picture.ShadedBand;
 import stenotherm.picture.Spot;
 import stenotherm.picture.TemperatureChart;
 import stenotherm.transit.Snapshot;
+import stenotherm.words.Figures;
 import stenotherm.words.Units;
 
 /** The pictures of a report, in the reader's units. */
@@ -48,6 +47,11 @@ final class Pictures {
 
   private static final int MOST_ISOTHERMS = 6;
 
+  /**
+   * Where this part of a section is as warm as an isotherm, to the error, its line says nothing.
+   */
+  private static final double MOST_UNCLEAR = 0.2;
+
   private final Words words;
   private final VerdictWords verdicts;
 
@@ -56,54 +60,29 @@ final class Pictures {
     this.verdicts = new VerdictWords(words.figures());
   }
 
-  MarginChart margins(List<Judged> rows) {
-    MarginChart.Builder chart =
-        MarginChart.titled(verdicts.margins(rows))
-            .units(words.figures().units())
-            .subtitle("tighter side of each packing; dot: middle case; bar: nine of ten journeys");
-    for (Judged row : rows) {
-      double middle = row.margin(0.5);
-      chart.margin(
-          new MarginBar(
-              row.label(),
-              middle,
-              new Range(
-                  Math.min(middle, row.margin(Words.ONE_IN_TWENTY)),
-                  Math.max(middle, row.margin(1 - Words.ONE_IN_TWENTY))),
-              row.side().words() + ", " + Words.moment(row.held(), row.verdict().tightest())));
-    }
-    return chart.build();
-  }
-
-  static int marginsHeight(List<Judged> rows) {
-    return Math.max(220, 170 + 46 * rows.size());
-  }
-
   TemperatureChart temperatures(Judged row) {
     Assessment assessment = row.assessment();
     Journey journey = row.held();
-    Container tightestCup = row.cup();
+    Extreme extreme = row.extreme();
+    Container cup = extreme.cup();
     double planned = assessment.plannedEnd();
     double end = Math.min(journey.duration(), planned * (1 + SHOWN_HOLD));
-    Tolerance tolerance = Judged.animal(tightestCup).tolerance();
-    String cup = tightestCup.name();
+    Tolerance tolerance = Judged.animal(cup).tolerance();
+    boolean several = row.parcel().occupied().size() > 1;
     double[] times = row.odds().times();
-    double[] middle = row.odds().temperatures(cup, 0.5);
     TemperatureChart.Builder chart =
         TemperatureChart.titled(row.label() + ": " + verdicts.summary(row))
             .units(words.figures().units())
             .subtitle(
-                "mean over the body of the "
-                    + Judged.animal(tightestCup).name()
-                    + " in '"
-                    + cup
-                    + "'; band: nine of ten journeys")
-            .curve(curve("animal, middle case", times, middle, end));
+                Judged.animal(cup).name()
+                    + (several ? " in '" + cup.name() + "'" : "")
+                    + ", mean over its body; shaded: nine of ten journeys; dotted: worst case")
+            .curve(curve("typical journey", times, row.odds().temperatures(cup.name(), 0.5), end));
     for (Container other : row.parcel().occupied()) {
-      if (!other.equals(tightestCup)) {
+      if (!other.equals(cup)) {
         chart.curve(
             curve(
-                "animal in " + other.name() + ", middle case",
+                "animal in " + other.name(),
                 times,
                 row.odds().temperatures(other.name(), 0.5),
                 end));
@@ -113,31 +92,45 @@ final class Pictures {
     for (PlacedPack pack : row.parcel().packs()) {
       chart.curve(curve(pack.name(), times, assessment.nominal().mean(pack.name()), end));
     }
-    double tightest = row.verdict().tightest();
     chart
         .uncertainty(
             new ShadedBand(
                 "nine of ten journeys",
-                curve("low", times, row.odds().temperatures(cup, Words.ONE_IN_TWENTY), end),
-                curve("high", times, row.odds().temperatures(cup, 1 - Words.ONE_IN_TWENTY), end)))
+                curve("low", times, quantile(row, cup, Words.ONE_IN_TWENTY), end),
+                curve("high", times, quantile(row, cup, 1 - Words.ONE_IN_TWENTY), end)))
+        .worst(
+            new ShadedBand(
+                "worst case",
+                curve("coldest", times, row.worst(cup, Side.COLD), end),
+                curve("hottest", times, row.worst(cup, Side.HOT), end)))
         .comfortable(tolerance.band(Limit.COMFORTABLE).range())
         .alarm(tolerance.band(Limit.ALARM).range())
         .marker(
             new Marker(
-                (row.isCold() ? "coldest in the middle case: " : "hottest in the middle case: ")
-                    + words.temperature(at(times, middle, tightest))
+                extreme.words()
+                    + ": "
+                    + words.temperature(extreme.typical())
                     + ", "
-                    + Words.moment(journey, tightest),
-                new Curve.Reading(tightest, at(times, middle, tightest))))
+                    + Figures.dayAndClock(
+                        journey.localClock(extreme.time(), journey.legUntil(extreme.time()))),
+                new Curve.Reading(extreme.time(), extreme.typical())))
         .clock(
             time ->
                 end > Times.DAY ? Words.dayAndClock(journey, time) : Words.clock(journey, time));
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double to = Math.min(planned, journey.start(leg + 1));
-      chart.leg(new ChartLeg(journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
+      String change = Words.clockChange(journey, leg);
+      chart.leg(
+          new ChartLeg(
+              journey.legs().get(leg).name() + (change.isEmpty() ? "" : ", " + change),
+              new Range(journey.start(leg), to)));
     }
     chart.leg(new ChartLeg("if late", new Range(planned, end)));
     return chart.build();
+  }
+
+  private static double[] quantile(Judged row, Container cup, double share) {
+    return row.odds().temperatures(cup.name(), share);
   }
 
   private static double at(double[] times, double[] values, double time) {
@@ -175,28 +168,39 @@ final class Pictures {
         points.add(new Curve.Reading(time, value));
       }
     }
-    return new Curve("ambient", points);
+    return new Curve("air around the parcel", points);
   }
 
   /** From the side and from above, when the animals are coldest and when they are hottest. */
   SectionSheet sections(Judged row) {
     SectionSheet.Builder sheet =
-        SectionSheet.titled(row.label() + ": nominal fields until opening")
+        SectionSheet.titled(row.label() + ": where it is warm and where cold")
             .subtitle(
                 "cuts through the middle of the animal"
-                    + (row.parcel().occupied().size() > 1 ? " in '" + row.cup().name() + "'" : ""));
-    for (Side side : List.of(Side.COLD, Side.HOT)) {
-      for (Axis normal : List.of(normal(row), Axis.Z)) {
-        sheet.section(section(row, side, normal));
+                    + (row.parcel().occupied().size() > 1
+                        ? " in '" + row.extreme().cup().name() + "'"
+                        : ""));
+    boolean empty = true;
+    for (Side side : Side.values()) {
+      // at sealing all is of one temperature: what differs there is round-off
+      if (moment(row, side).time() > 0 || (empty && side == Side.HOT)) {
+        empty = false;
+        for (Axis normal : List.of(normal(row), Axis.Z)) {
+          sheet.section(section(row, side, normal));
+        }
       }
     }
     return sheet.build();
   }
 
+  private static Snapshot moment(Judged row, Side side) {
+    return side == Side.COLD ? row.planned().coldestMoment() : row.planned().hottestMoment();
+  }
+
   private SectionPicture section(Judged row, Side side, Axis normal) {
     boolean cold = side == Side.COLD;
-    Snapshot moment = cold ? row.planned().coldestMoment() : row.planned().hottestMoment();
-    Box animal = box(row, row.cup().animalBlock());
+    Snapshot moment = moment(row, side);
+    Box animal = box(row, row.extreme().cup().animalBlock());
     double at = animal.centre().along(normal);
     TemperatureField.PlaneSection section = moment.field().section(normal, at);
     String when = (cold ? "coldest, " : "hottest, ") + Words.moment(row.held(), moment.time());
@@ -212,7 +216,7 @@ final class Pictures {
         Outline.of(name, block.box(), shape, normal, at).ifPresent(picture::outline);
       }
     }
-    isotherms(section.values()).forEach(picture::isotherm);
+    isotherms(section, row.assessment().error().total()).forEach(picture::isotherm);
     picture.spot(extreme(moment.field(), animal, normal, cold));
     return picture.build();
   }
@@ -237,15 +241,10 @@ final class Pictures {
                     + " % of the heat goes "
                     + first.name(),
                 HeatChart.Measure.HEAT)
-            .subtitle("from sealing to the planned opening, nominal run");
+            .subtitle("from sealing to the planned opening, with everything as stated");
     balance.givers().forEach(part -> chart.from(part.name(), part.heat()));
     balance.takers().forEach(part -> chart.to(part.name(), part.heat()));
     return chart.build();
-  }
-
-  static int heatHeight(Judged row) {
-    HeatBalance balance = HeatBalance.of(row);
-    return 160 + 26 * (balance.givers().size() + balance.takers().size());
   }
 
   private static Box box(Judged row, String block) {
@@ -255,7 +254,7 @@ final class Pictures {
 
   /** Across the parcel's length, unless only a cut along its width meets a warmer or a pack. */
   private static Axis normal(Judged row) {
-    Box animal = box(row, row.cup().animalBlock());
+    Box animal = box(row, row.extreme().cup().animalBlock());
     boolean byLength = false;
     boolean byWidth = false;
     List<String> names = new ArrayList<>();
@@ -317,8 +316,13 @@ final class Pictures {
     return new SectionField(across, up, cells);
   }
 
-  /** Round temperatures on the reader's scale, not more than can be told apart. */
-  private List<Double> isotherms(double[] values) {
+  /**
+   * Round temperatures on the reader's scale, not more than can be told apart. One that much of the
+   * section has to within the error of the computation is left out: where its line would run is
+   * numerical noise.
+   */
+  private List<Double> isotherms(TemperatureField.PlaneSection section, double error) {
+    double[] values = section.values();
     double low = onScale(Arrays.stream(values).min().orElseThrow());
     double high = onScale(Arrays.stream(values).max().orElseThrow());
     double step = ISOTHERM_STEPS[ISOTHERM_STEPS.length - 1];
@@ -330,10 +334,32 @@ final class Pictures {
     }
     List<Double> all = new ArrayList<>();
     for (double degrees = Math.ceil(low / step) * step; degrees < high; degrees += step) {
-      all.add(
-          inUsUnits() ? Temperatures.fromFahrenheit(degrees) : Temperatures.fromCelsius(degrees));
+      double kelvin =
+          inUsUnits() ? Temperatures.fromFahrenheit(degrees) : Temperatures.fromCelsius(degrees);
+      if (shareWithin(section, kelvin - error, kelvin + error) <= MOST_UNCLEAR) {
+        all.add(kelvin);
+      }
     }
     return all;
+  }
+
+  /** The part of a section's area that has a temperature between two ends. */
+  private static double shareWithin(
+      TemperatureField.PlaneSection section, double low, double high) {
+    double[] across = section.acrossLines();
+    double[] up = section.upLines();
+    double[] values = section.values();
+    int columns = across.length - 1;
+    double within = 0;
+    double all = 0;
+    for (int cell = 0; cell < values.length; cell++) {
+      int column = cell % columns;
+      int row = cell / columns;
+      double area = (across[column + 1] - across[column]) * (up[row + 1] - up[row]);
+      all += area;
+      within += values[cell] >= low && values[cell] <= high ? area : 0;
+    }
+    return within / all;
   }
 
   private double onScale(double kelvin) {
@@ -370,7 +396,7 @@ final class Pictures {
       }
     }
     return new Spot(
-        (cold ? "coldest here: " : "hottest here: ") + words.temperature(sign * least),
+        cold ? "coldest part of the animal" : "hottest part of the animal",
         best.along(across),
         best.along(up));
   }

@@ -1,18 +1,33 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import stenotherm.decision.Margin;
+import java.util.Set;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
 import stenotherm.decision.Side;
+import stenotherm.grid.Box;
+import stenotherm.grid.Layout;
 import stenotherm.journey.Journey;
+import stenotherm.material.Material;
 import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.transit.TransitResult;
 
 /** The tables that console and report share. */
 final class Tables {
   /** Delays of the opening that the table of odds tells of [h]. */
   private static final List<Integer> DELAYS = List.of(6, 12, 24);
+
+  /** What lies closer together than this touches [m]. */
+  private static final double TOUCHING = 1e-6;
+
+  /** What a cell holds that does not apply. */
+  static final String NOTHING = "-";
 
   private final Words words;
   private final List<Judged> rows;
@@ -22,17 +37,119 @@ final class Tables {
     this.rows = rows;
   }
 
+  /** What a packing is chosen by. */
+  TextTable overview() {
+    boolean warmed = rows.stream().anyMatch(Judged::hasWarmer);
+    List<String> head =
+        new ArrayList<>(
+            List.of(
+                "packing",
+                "verdict",
+                "of 100 go well",
+                "coldest",
+                "hottest",
+                "may be late by",
+                "outer size",
+                "mass"));
+    if (warmed) {
+      head.addAll(List.of("warmer's hottest surface", "warmer touches"));
+    }
+    List<List<String>> lines = new ArrayList<>();
+    for (Judged row : rows) {
+      Box outer = row.parcel().outer();
+      List<String> line =
+          new ArrayList<>(
+              List.of(
+                  row.label(),
+                  row.verdict().level().words(),
+                  Words.percent(row.verdict().within().within()),
+                  moment(row, Extreme.of(row.assessment(), Side.COLD)),
+                  moment(row, Extreme.of(row.assessment(), Side.HOT)),
+                  delay(row),
+                  words.figures().size(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z)),
+                  words.figures().mass(row.parcel().mass())));
+      if (warmed) {
+        line.add(row.hasWarmer() ? warmest(row) : NOTHING);
+        line.add(row.hasWarmer() ? touched(row.parcel()) : NOTHING);
+      }
+      lines.add(line);
+    }
+    return new TextTable("Until opening; coldest and hottest on a typical journey", head, lines);
+  }
+
+  private String moment(Judged row, Extreme extreme) {
+    return words.temperature(extreme.typical()) + ", " + Words.moment(row.held(), extreme.time());
+  }
+
+  private static String delay(Judged row) {
+    if (row.delay().isEmpty()) {
+      return "not at all";
+    }
+    int hours = row.delay().getAsInt();
+    String text = hours == 0 ? "less than 1 h" : hours + " h";
+    return hours == row.odds().longestDelay() ? "at least " + hours + " h" : text;
+  }
+
+  /** The hottest that a warmer's surface gets until opening, with all as stated and at worst. */
+  private String warmest(Judged row) {
+    return words.temperature(warmest(row, row.assessment().nominal()))
+        + "; worst case "
+        + words.temperature(warmest(row, row.assessment().warmest()));
+  }
+
+  private static double warmest(Judged row, TransitResult result) {
+    double[] times = result.times();
+    double most = Double.NEGATIVE_INFINITY;
+    for (PlacedWarmer warmer : row.parcel().warmers()) {
+      double[] hottest = result.hottest(warmer.name());
+      for (int at = 0; at < times.length && times[at] <= row.assessment().plannedEnd(); at++) {
+        most = Math.max(most, hottest[at]);
+      }
+    }
+    return most;
+  }
+
+  /** What the warmers of a packing lie on or in. */
+  private static String touched(Parcel parcel) {
+    Layout layout = parcel.layout();
+    Set<String> touched = new LinkedHashSet<>();
+    for (PlacedWarmer warmer : parcel.warmers()) {
+      Box pad = box(layout, warmer.name());
+      for (Face face : Face.values()) {
+        if (Math.abs(parcel.cavity().excess(pad, face)) < TOUCHING) {
+          touched.add(face.words());
+        }
+      }
+      for (Container container : parcel.containers()) {
+        if (pad.overlap(box(layout, container.airBlock())) > -TOUCHING) {
+          touched.add(container.name());
+        }
+      }
+      for (PlacedPack pack : parcel.packs()) {
+        if (pad.overlap(box(layout, pack.name())) > -TOUCHING) {
+          touched.add(pack.name());
+        }
+      }
+    }
+    touched.add(parcel.filling().fill().map(Material::name).orElse("air"));
+    return String.join(", ", touched);
+  }
+
+  private static Box box(Layout layout, String block) {
+    return layout.blocks().get(layout.indexOf(block)).box();
+  }
+
   /** In how many of a hundred journeys each packing keeps the animals within their bands. */
   TextTable odds() {
-    List<String> head = new ArrayList<>(List.of("verdict", "within", "too cold", "too hot"));
+    List<String> head = new ArrayList<>(List.of("packing", "on time", "too cold", "too hot"));
     int longest = rows.stream().mapToInt(row -> row.odds().longestDelay()).min().orElse(0);
     List<Integer> delays = DELAYS.stream().filter(hours -> hours <= longest).toList();
     delays.forEach(hours -> head.add(hours + " h late"));
-    head.add("ranges half as wide again");
+    head.add("all half as uncertain again");
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       List<String> cells = new ArrayList<>();
-      cells.add(row.verdict().level().words());
+      cells.add(row.label());
       cells.add(
           Words.percent(row.verdict().within().within())
               + " ("
@@ -46,90 +163,56 @@ final class Tables {
         cells.add(Words.percent(row.odds().withinUntil(hours).within()));
       }
       cells.add(Words.percent(row.assessment().wider().within().within()));
-      lines.add(line(row, cells.toArray(String[]::new)));
+      lines.add(cells);
     }
     return new TextTable(
-        "Of 100 journeys, in how many "
-            + animals(rows)
-            + (several(rows) ? " all stay" : " stays")
-            + " within the alarm band until opening (interval of the sample)",
-        head(head.toArray(String[]::new)),
+        "Of 100 journeys, in how many all goes well (in brackets: what is left open by the number of"
+            + " journeys computed)",
+        head,
         lines);
   }
 
-  /** Lowest and highest temperature of the animals of each packing. */
+  /** How cold and how hot it gets on a typical journey, seldom, and at worst. */
   TextTable temperatures() {
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
-      lines.add(
-          line(
-              row,
-              moment(row, row.assessment().nominalMargin(Side.COLD)),
-              moment(row, row.assessment().nominalMargin(Side.HOT))));
+      List<String> line = new ArrayList<>(List.of(row.label()));
+      for (Side side : Side.values()) {
+        Extreme extreme = Extreme.of(row.assessment(), side);
+        line.add(words.temperature(extreme.typical()));
+        line.add(words.temperature(extreme.seldom()));
+        line.add(words.temperature(worst(row, extreme.cup(), side)));
+      }
+      line.add(words.errorWithUnit(row));
+      lines.add(line);
     }
     return new TextTable(
-        "Nominal temperatures of " + animals(rows) + " until opening, local clock",
-        head("lowest", "highest"),
+        "How cold and how hot it gets until opening: typically, on one journey of twenty at that"
+            + " moment, and in the worst case at any moment",
+        List.of(
+            "packing",
+            "coldest",
+            "1 of 20",
+            "worst case",
+            "hottest",
+            "1 of 20",
+            "worst case",
+            "error of the computation ±"),
         lines);
   }
 
-  /** Columns that name a packing, then others. */
-  private List<String> head(String... others) {
-    List<String> head = new ArrayList<>(List.of("packing"));
-    if (rows.stream().anyMatch(Judged::hasWarmer)) {
-      head.add("warmer");
+  private static double worst(Judged row, Container cup, Side side) {
+    double[] times = row.odds().times();
+    double[] worst = row.worst(cup, side);
+    double most = worst[0];
+    for (int at = 1; at < times.length && times[at] <= row.assessment().plannedEnd(); at++) {
+      most = side == Side.COLD ? Math.min(most, worst[at]) : Math.max(most, worst[at]);
     }
-    head.addAll(List.of(others));
-    return head;
-  }
-
-  private List<String> line(Judged row, String... others) {
-    List<String> line = new ArrayList<>(List.of(row.parcel().name()));
-    if (rows.stream().anyMatch(Judged::hasWarmer)) {
-      line.add(row.warmerWords());
-    }
-    line.addAll(List.of(others));
-    return line;
-  }
-
-  private static String animals(List<Judged> rows) {
-    return several(rows) ? "the animals" : "the animal";
+    return most;
   }
 
   private static boolean several(List<Judged> rows) {
     return rows.stream().anyMatch(row -> row.parcel().occupied().size() > 1);
-  }
-
-  private String moment(Judged row, Margin margin) {
-    return words.temperature(margin.temperature()) + ", " + Words.moment(row.held(), margin.time());
-  }
-
-  /** Margins of each packing on both sides. */
-  TextTable margins() {
-    List<List<String>> lines = new ArrayList<>();
-    for (Judged row : rows) {
-      lines.add(
-          line(
-              row,
-              words.margin(row, Side.COLD),
-              words.margin(row, Side.HOT),
-              stress(row, Side.COLD),
-              stress(row, Side.HOT),
-              words.error(row),
-              words.figures().volume(row.parcel().outerVolume()),
-              words.figures().mass(row.parcel().mass())));
-    }
-    return new TextTable(
-        "Margin to the alarm band until opening ["
-            + words.figures().differenceUnit()
-            + "]: middle case (19 of 20 journeys have more, 1 of 20 has more); stress: everything at"
-            + " its worse end at once",
-        head("cold", "hot", "stress, cold", "stress, hot", "error ±", "outer volume", "mass"),
-        lines);
-  }
-
-  private String stress(Judged row, Side side) {
-    return words.figures().degrees(row.assessment().stress(side).kelvin());
   }
 
   /** Each animal on its own, if a packing has several. */
@@ -140,23 +223,18 @@ final class Tables {
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       for (Container cup : row.parcel().occupied()) {
-        double end = row.assessment().plannedEnd();
-        Margin cold = Margin.of(row.assessment().nominal(), cup.name(), Side.COLD, end);
-        Margin hot = Margin.of(row.assessment().nominal(), cup.name(), Side.HOT, end);
         lines.add(
             List.of(
                 row.label(),
                 Judged.animal(cup).name() + ", " + cup.name(),
-                moment(row, cold),
-                moment(row, hot),
-                words.figures().degrees(cold.kelvin()),
-                words.figures().degrees(hot.kelvin())));
+                moment(row, Extreme.of(row.assessment(), cup, Side.COLD)),
+                moment(row, Extreme.of(row.assessment(), cup, Side.HOT))));
       }
     }
     return Optional.of(
         new TextTable(
-            "Each animal on its own, nominal, margins in " + words.figures().differenceUnit(),
-            List.of("packing", "animal", "lowest", "highest", "cold margin", "hot margin"),
+            "Each animal on its own, on a typical journey",
+            List.of("packing", "animal", "coldest", "hottest"),
             lines));
   }
 
@@ -175,7 +253,7 @@ final class Tables {
     }
     return Optional.of(
         new TextTable(
-            "Melted part of the packs, nominal",
+            "Melted part of the packs, with everything as stated",
             List.of("packing", "pack", "at sealing", "at opening", "half melted", "all melted"),
             lines));
   }
@@ -215,14 +293,17 @@ final class Tables {
     if (inside.isEmpty()) {
       return Optional.empty();
     }
-    List<String> head = new ArrayList<>(List.of("leg", "from", "planned"));
+    List<String> head = new ArrayList<>(List.of("part of the journey", "from", "planned"));
     inside.forEach(row -> head.add(row.label()));
     Journey journey = inside.get(0).planned().journey();
     List<List<String>> lines = new ArrayList<>();
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       List<String> line = new ArrayList<>();
       line.add(journey.legs().get(leg).name());
-      line.add(Words.dayAndClock(journey, journey.start(leg)));
+      String change = Words.clockChange(journey, leg);
+      line.add(
+          Words.dayAndClock(journey, journey.start(leg))
+              + (change.isEmpty() ? "" : " (" + change + ")"));
       line.add(Words.hours(journey.legs().get(leg).lasting()) + " h");
       for (Judged row : inside) {
         line.add(Words.delay(row.legDelays().get(leg)));
@@ -231,8 +312,8 @@ final class Tables {
     }
     return Optional.of(
         new TextTable(
-            "How much longer a single leg may last before an animal leaves the alarm"
-                + " band in the nominal case",
+            "How much longer a single part may last before an animal leaves its temperatures, with"
+                + " everything exactly as stated; the odds allow for less",
             head,
             lines));
   }

@@ -30,9 +30,6 @@ public record VerdictWords(Figures figures) {
   /** Odds below this are worth a sentence on what causes most of them. */
   private static final double WORTH_EXPLAINING = 0.995;
 
-  /** A share of journeys that get too hot that is worth a word. */
-  private static final double WORTH_A_WORD = 0.02;
-
   /** The delay that headlines tell of, if journeys were followed so long [h]. */
   private static final int LATE = 24;
 
@@ -41,7 +38,8 @@ public record VerdictWords(Figures figures) {
 
   /**
    * Composes the verdict of a packing: in how many of a hundred journeys every animal stays within
-   * its band, how certain that is, what goes wrong in the others, and the tightest moment.
+   * its temperatures, how certain that is, what goes wrong in the others, and the moment that
+   * matters.
    *
    * @param assessment the assessment of the packing
    * @return sentences that can stand alone, times on the local clock
@@ -49,20 +47,20 @@ public record VerdictWords(Figures figures) {
   public String sentence(Assessment assessment) {
     Verdict verdict = assessment.verdict();
     StudyResult odds = assessment.odds();
-    return "Stays within its band in "
+    return "Stays within its temperatures in "
         + Words.inHundred(verdict.within().within())
-        + " of 100 journeys that arrive on time (by the sample, "
+        + " of 100 journeys that arrive on time ("
         + Words.percent(verdict.within().low())
         + " to "
         + Words.percent(verdict.within().high())
-        + "; with all ranges half as wide again, "
+        + ", as only so many journeys were computed; "
         + Words.percent(assessment.wider().within().within())
-        + "); too cold in "
+        + " if everything is half as uncertain again); too cold in "
         + Words.inHundred(1 - odds.notTooCold().within())
         + ", too hot in "
         + Words.inHundred(1 - odds.notTooHot().within())
         + ". "
-        + tightest(assessment)
+        + extreme(assessment)
         + heldBack(verdict);
   }
 
@@ -73,68 +71,62 @@ public record VerdictWords(Figures figures) {
         : "";
   }
 
-  /** When and where the middle case is tightest, and how much is left. */
-  private String tightest(Assessment assessment) {
-    Verdict verdict = assessment.verdict();
+  /** When and where it is worst on a typical journey, and how it is then on a bad one. */
+  private String extreme(Assessment assessment) {
+    Extreme extreme = Extreme.of(assessment, assessment.verdict().side());
     Journey journey = assessment.nominal().journey();
     // what is stored at a change of legs belongs to the one that ends
-    int number = journey.legUntil(verdict.tightest());
+    int number = journey.legUntil(extreme.time());
     Leg leg = journey.legs().get(number);
     Orientation lying = leg.surroundings().orientation();
-    StudyResult odds = assessment.odds();
-    boolean cold = verdict.side() == Side.COLD;
-    double middle = cold ? odds.coldMargin(0.5) : odds.hotMargin(0.5);
-    double least =
-        cold ? odds.coldMargin(Words.ONE_IN_TWENTY) : odds.hotMargin(Words.ONE_IN_TWENTY);
-    return "The "
-        + verdict.side().words()
-        + " is tightest, about "
-        + CLOCK.format(journey.localClock(verdict.tightest(), number))
-        + " on the leg '"
+    boolean several = assessment.nominal().parcel().occupied().size() > 1;
+    return (several
+            ? "The " + Judged.animal(extreme.cup()).name() + " in '" + extreme.cup().name() + "'"
+            : "It")
+        + " is "
+        + extreme.words()
+        + " about "
+        + CLOCK.format(journey.localClock(extreme.time(), number))
+        + Words.zone(journey, extreme.time())
+        + " during '"
         + leg.name()
         + "'"
         + (lying == Orientation.LID_UP ? "" : " (" + lying.words() + ")")
         + ": "
-        + left(middle)
-        + " in the middle case, "
-        + left(least)
-        + " in one journey of twenty.";
+        + figures.temperature(extreme.typical())
+        + " on a typical journey, "
+        + figures.temperature(extreme.seldom())
+        + (extreme.side() == Side.COLD ? " or less" : " or more")
+        + " on one of twenty.";
   }
 
-  private String left(double kelvin) {
-    return kelvin < 0
-        ? figures.difference(-kelvin) + " outside the alarm band"
-        : figures.difference(kelvin) + " left";
-  }
-
-  /** The answer before everything else: what to do. */
+  /** The answer before everything else: what to do, and why. */
   String headline(List<Judged> rows) {
+    return advice(rows) + " " + grounds(rows);
+  }
+
+  /** What to do. */
+  String advice(List<Judged> rows) {
     Judged best = Judged.best(rows);
-    Verdict verdict = best.verdict();
     String which = "'" + best.label() + "'";
-    String fares =
-        "of 100 such journeys that arrive on time "
-            + animals(best)
-            + " in "
-            + Words.inHundred(verdict.within().within())
-            + late(best);
-    return switch (verdict.level()) {
-      case HOLDS, LIKELY -> "Take " + which + ": " + fares + ". " + tightest(best.assessment());
+    return switch (best.verdict().level()) {
+      case HOLDS, LIKELY -> "Take " + which + ".";
       case GAMBLE ->
-          "Better wait, or change something: the best of these, "
-              + which
-              + ", is a gamble; "
-              + fares
-              + ". "
-              + tightest(best.assessment());
-      case DO_NOT ->
-          "Do not send it like this. The best of these is "
-              + which
-              + "; "
-              + fares
-              + ". "
-              + tightest(best.assessment());
+          "Better wait, or change something: the best of these, " + which + ", is a gamble.";
+      case DO_NOT -> "Do not send it like this. The best of these is " + which + ".";
     };
+  }
+
+  /** How the best packing fares. */
+  String grounds(List<Judged> rows) {
+    Judged best = Judged.best(rows);
+    return "Of 100 such journeys that arrive on time, "
+        + animals(best)
+        + " in "
+        + Words.inHundred(best.verdict().within().within())
+        + late(best)
+        + ". "
+        + extreme(best.assessment());
   }
 
   private String late(Judged best) {
@@ -142,21 +134,21 @@ public record VerdictWords(Figures figures) {
     if (odds.longestDelay() < LATE) {
       return "";
     }
-    return ", of those opened a day late in " + Words.inHundred(odds.withinUntil(LATE).within());
+    return "; of those opened a day late, in " + Words.inHundred(odds.withinUntil(LATE).within());
   }
 
-  /** For example "the leopard gecko stays within 10 °C to 32 °C". */
-  private String animals(Judged row) {
+  /** For example "the leopard gecko stays between 10 °C and 32 °C". */
+  String animals(Judged row) {
     List<Container> cups = row.parcel().occupied();
     if (cups.size() > 1) {
-      return "all animals stay within their alarm bands";
+      return "all animals stay within their temperatures";
     }
     Range band = Judged.animal(cups.get(0)).tolerance().band(Limit.ALARM).range();
     return "the "
         + Judged.animal(cups.get(0)).name()
-        + " stays within "
+        + " stays between "
         + figures.temperature(band.low())
-        + " to "
+        + " and "
         + figures.temperature(band.high());
   }
 
@@ -181,46 +173,11 @@ public record VerdictWords(Figures figures) {
     return share.of() + " (" + Math.round(100 * share.total()) + " %)";
   }
 
-  /** The answer in a line above a picture of all packings. */
-  String margins(List<Judged> rows) {
-    Judged best = Judged.best(rows);
-    return "Best odds: "
-        + best.label()
-        + ", within its band in "
-        + Words.inHundred(best.verdict().within().within())
-        + " of 100 journeys";
-  }
-
   /** The verdict of a packing in a line above a picture. */
   String summary(Judged row) {
     return row.verdict().level().words()
-        + ", within its band in "
+        + ", well in "
         + Words.inHundred(row.verdict().within().within())
         + " of 100 journeys";
-  }
-
-  /** What the warmer changes, for a packing that was run both ways. */
-  List<String> warmerEffects(List<Judged> rows) {
-    return rows.stream()
-        .filter(Judged::hasWarmer)
-        .flatMap(
-            with ->
-                rows.stream()
-                    .filter(
-                        row -> !row.hasWarmer() && row.parcel().name().equals(with.parcel().name()))
-                    .map(without -> warmerEffect(with, without)))
-        .toList();
-  }
-
-  private static String warmerEffect(Judged with, Judged without) {
-    double tooHot = 1 - with.odds().notTooHot().within();
-    return with.parcel().name()
-        + ": "
-        + Words.inHundred(with.verdict().within().within())
-        + " of 100 journeys go well with "
-        + (with.parcel().warmers().size() == 1 ? "the warmer" : "the warmers")
-        + (tooHot >= WORTH_A_WORD ? " (too hot in " + Words.inHundred(tooHot) + "), " : ", ")
-        + Words.inHundred(without.verdict().within().within())
-        + " without.";
   }
 }

@@ -1,12 +1,13 @@
 package stenotherm.report;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.List;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Times;
 import stenotherm.decision.DelayMargin;
-import stenotherm.decision.Side;
 import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
 import stenotherm.words.Figures;
 
 /**
@@ -40,19 +41,37 @@ record Words(Figures figures) {
 
   /** The clock of a moment that was stored: at a change of legs that of the one that ends. */
   static String moment(Journey journey, double time) {
-    return Figures.dayAndClock(journey.localClock(time, journey.legUntil(time)));
+    return Figures.dayAndClock(journey.localClock(time, journey.legUntil(time)))
+        + zone(journey, time);
   }
 
-  /** Quantiles of a margin, for example {@code 2.5 (1.1 to 4.0)}. */
-  String margin(Judged row, Side side) {
-    DoubleUnaryOperator quantile =
-        side == Side.COLD ? row.odds()::coldMargin : row.odds()::hotMargin;
-    return figures.degrees(quantile.applyAsDouble(0.5))
-        + " ("
-        + figures.degrees(quantile.applyAsDouble(ONE_IN_TWENTY))
-        + " to "
-        + figures.degrees(quantile.applyAsDouble(1 - ONE_IN_TWENTY))
-        + ")";
+  /** Whose clock it is, where clocks of two places on the way show the same. */
+  static String zone(Journey journey, double time) {
+    Place here = journey.legs().get(journey.legUntil(time)).place();
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      double then = time + aheadOf(journey.legs().get(leg).place(), here);
+      if (then != time && then >= journey.start(leg) && then <= journey.start(leg + 1)) {
+        return " (" + here.name() + " time)";
+      }
+    }
+    return "";
+  }
+
+  /** How the clock is set where a leg begins in another time zone; empty elsewhere. */
+  static String clockChange(Journey journey, int leg) {
+    if (leg == 0) {
+      return "";
+    }
+    List<Leg> legs = journey.legs();
+    double ahead = aheadOf(legs.get(leg - 1).place(), legs.get(leg).place());
+    return ahead == 0
+        ? ""
+        : "clock " + Figures.duration(Math.abs(ahead)) + (ahead > 0 ? " ahead" : " back");
+  }
+
+  /** How far the clock of a place is ahead of that of another one [s]. */
+  private static double aheadOf(Place other, Place place) {
+    return place.utcOffset().getTotalSeconds() - other.utcOffset().getTotalSeconds();
   }
 
   /** Error of the computed temperature. */
@@ -85,7 +104,7 @@ record Words(Figures figures) {
   static String delay(DelayMargin delay) {
     String time = hours(delay.time()) + " h";
     if (delay.isAlreadyOutside()) {
-      return "none, outside " + time + " before opening";
+      return "none";
     }
     return delay.isAtLeast() ? "at least " + time : time;
   }

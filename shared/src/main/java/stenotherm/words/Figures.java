@@ -3,22 +3,21 @@ package stenotherm.words;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import stenotherm.base.Checks;
 import stenotherm.base.Lengths;
 import stenotherm.base.Masses;
 import stenotherm.base.TemperatureDifferences;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
-import stenotherm.base.Volumes;
 
 /**
  * Writes quantities for people, in the units they think in. The decimal mark is a point, and there
  * is no negative zero.
  *
- * <p>Temperatures and differences of temperature stand in both scales. The reader's own scale comes
- * first, rounded from the value. The other is converted from the number shown, so that a reader who
- * converts one gets the other; there, halves round to even. Do not compute with these numbers: take
- * the value itself.
+ * <p>Temperatures and differences of temperature stand in the reader's own scale alone, rounded
+ * from the value. Do not compute with these numbers: take the value itself.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
@@ -34,46 +33,31 @@ public record Figures(Units units) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY_AND_CLOCK =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
-  private static final double CUBIC_FOOT = Lengths.FOOT * Lengths.FOOT * Lengths.FOOT;
 
   /**
    * Writes a temperature: to half a degree Celsius, to one degree Fahrenheit.
    *
    * @param kelvin the temperature [K]
-   * @return for example {@code "4.5 °C (40 °F)"}, in US units {@code "40 °F (4.5 °C)"}
+   * @return for example {@code "4.5 °C"}, in US units {@code "40 °F"}
    * @throws stenotherm.base.InvalidInputException if it is not a possible temperature
    */
   public String temperature(double kelvin) {
     Checks.temperature("temperature", kelvin);
-    if (units == Units.US) {
-      double fahrenheit = Math.rint(Temperatures.toFahrenheit(kelvin));
-      double celsius = halves(Temperatures.toCelsius(Temperatures.fromFahrenheit(fahrenheit)));
-      return shortest(fahrenheit) + " °F (" + shortest(celsius) + " °C)";
-    }
-    double celsius = halves(Temperatures.toCelsius(kelvin));
-    // Tenths first: 12.5 °C is 54.5 °F, whatever binary arithmetic makes of it.
-    double fahrenheit =
-        Math.rint(tenths(Temperatures.toFahrenheit(Temperatures.fromCelsius(celsius))));
-    return shortest(celsius) + " °C (" + shortest(fahrenheit) + " °F)";
+    return units == Units.US
+        ? rounded(Temperatures.toFahrenheit(kelvin), 0) + " °F"
+        : rounded(Math.rint(2 * Temperatures.toCelsius(kelvin)) / 2, 1) + " °C";
   }
 
   /**
-   * Writes a difference of temperature, a spread or a margin: to a tenth of either degree. The
-   * offset of 32 has no part in it: 10 F° are 5.6 K.
+   * Writes a difference of temperature, a spread or a margin: to a tenth of the reader's degree.
+   * The offset of 32 has no part in it: 10 F° are 5.6 C°.
    *
    * @param kelvin the difference [K]
-   * @return for example {@code "2.5 K (4.5 F°)"}, in US units {@code "4.5 F° (2.5 K)"}
+   * @return for example {@code "2.5 C°"}, in US units {@code "4.5 F°"}
    * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
    */
   public String difference(double kelvin) {
-    Checks.finite("temperature difference", kelvin, "K");
-    if (units == Units.US) {
-      double fahrenheit = tenths(TemperatureDifferences.toFahrenheit(kelvin));
-      double shown = TemperatureDifferences.fromFahrenheit(fahrenheit);
-      return tenth(fahrenheit) + " F° (" + tenth(shown) + " K)";
-    }
-    double shown = tenths(kelvin);
-    return tenth(shown) + " K (" + tenth(TemperatureDifferences.toFahrenheit(shown)) + " F°)";
+    return degrees(kelvin) + " " + differenceUnit();
   }
 
   /**
@@ -86,7 +70,23 @@ public record Figures(Units units) {
    */
   public String degrees(double kelvin) {
     Checks.finite("temperature difference", kelvin, "K");
-    return tenth(units == Units.US ? TemperatureDifferences.toFahrenheit(kelvin) : kelvin);
+    return tenth(inDegrees(kelvin));
+  }
+
+  /**
+   * Writes a small difference of temperature as a number: to a hundredth of the reader's degree.
+   *
+   * @param kelvin the difference [K]
+   * @return for example {@code "0.03"}
+   * @throws stenotherm.base.InvalidInputException if it is NaN or infinite
+   */
+  public String hundredths(double kelvin) {
+    Checks.finite("temperature difference", kelvin, "K");
+    return String.format(Locale.ROOT, "%.2f", inDegrees(kelvin));
+  }
+
+  private double inDegrees(double kelvin) {
+    return units == Units.US ? TemperatureDifferences.toFahrenheit(kelvin) : kelvin;
   }
 
   /**
@@ -105,10 +105,10 @@ public record Figures(Units units) {
   /**
    * Returns the unit of differences of temperature.
    *
-   * @return {@code "K"}, in US units {@code "F°"}
+   * @return {@code "C°"}, in US units {@code "F°"}
    */
   public String differenceUnit() {
-    return units == Units.US ? "F°" : "K";
+    return units == Units.US ? "F°" : "C°";
   }
 
   /**
@@ -151,17 +151,23 @@ public record Figures(Units units) {
   }
 
   /**
-   * Writes a volume: to a tenth of a litre, to a hundredth of a cubic foot.
+   * Writes the size of a box: to a millimetre; to a tenth of an inch.
    *
-   * @param cubicMetres the volume [m3]
-   * @return for example {@code "12.5 L"}, in US units {@code "0.44 cu ft"}
-   * @throws stenotherm.base.InvalidInputException if it is negative or not finite
+   * @param length its length [m]
+   * @param width its width [m]
+   * @param height its height [m]
+   * @return for example {@code "200 x 170 x 154 mm"}, in US units {@code "7.9 x 6.7 x 6.1 in"}
+   * @throws stenotherm.base.InvalidInputException if one is negative or not finite
    */
-  public String volume(double cubicMetres) {
-    Checks.notNegative("volume", cubicMetres, "m3");
-    return units == Units.US
-        ? rounded(cubicMetres / CUBIC_FOOT, 2) + " cu ft"
-        : rounded(Volumes.toLitres(cubicMetres), 1) + " L";
+  public String size(double length, double width, double height) {
+    return DoubleStream.of(length, width, height)
+        .map(side -> Checks.notNegative("side of a box", side, "m"))
+        .mapToObj(
+            side ->
+                units == Units.US
+                    ? rounded(Lengths.toInches(side), 1)
+                    : rounded(Lengths.toMillimetres(side), 0))
+        .collect(Collectors.joining(" x ", "", units == Units.US ? " in" : " mm"));
   }
 
   /**
@@ -240,19 +246,11 @@ public record Figures(Units units) {
     return String.format(Locale.ROOT, "%.1f", tenths(value) + 0.0);
   }
 
-  private static double halves(double value) {
-    return Math.rint(2 * value) / 2;
-  }
-
   private static double tenths(double value) {
     return Math.rint(10 * value) / 10;
   }
 
   /** Without decimals that say nothing. */
-  private static String shortest(double value) {
-    return rounded(value, 1);
-  }
-
   private static String rounded(double value, int decimals) {
     String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
     if (text.indexOf('.') >= 0) {

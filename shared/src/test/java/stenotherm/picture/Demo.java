@@ -56,6 +56,11 @@ final class Demo {
                 "range of foam, fill and outdoor air",
                 curve("low", hour -> cup(hour) - 0.13 * Math.min(hour, 9)),
                 curve("high", hour -> cup(hour) + 0.2 * Math.min(hour, 9))))
+        .worst(
+            new ShadedBand(
+                "worst case",
+                curve("coldest", hour -> cup(hour) - 0.4 * Math.min(hour, 9)),
+                curve("hottest", hour -> cup(hour) + 0.6 * Math.min(hour, 9))))
         .comfortable(celsius(15, 24))
         .alarm(celsius(8, 30))
         .leg(new ChartLeg("home", hours(0, 1)))
@@ -67,7 +72,7 @@ final class Demo {
         .leg(new ChartLeg("porch", hours(11, HOURS)))
         .marker(
             new Marker(
-                "coldest: 12.5 °C (54 °F) at 05:30",
+                "coldest: 12.5 °C at 05:30",
                 new Curve.Reading(Times.fromHours(11.5), fromCelsius(cup(11.5)))))
         .sealedAt(LocalDateTime.of(2013, 12, 12, 18, 0));
   }
@@ -79,25 +84,6 @@ final class Demo {
   static TemperatureChart plainTemperature() {
     return TemperatureChart.titled("A cold frog room with nothing but one curve")
         .curve(curve("frog", hour -> 18 - 0.2 * hour))
-        .build();
-  }
-
-  static MarginChart margins() {
-    return MarginChart.titled("The small box with thick foam is the only packing that stays inside")
-        .subtitle("overnight by air, lows −2 °C (28 °F); dot: as stated, bar: ends of the ranges")
-        .margin(
-            new MarginBar(
-                "small box, foam 38 mm, 1 warmer", 4.2, new Range(1.1, 6.0), "cold side at 05:30"))
-        .margin(
-            new MarginBar(
-                "large box, foam 38 mm, 1 warmer", 2.5, new Range(-0.8, 4.4), "cold side at 05:30"))
-        .margin(
-            new MarginBar(
-                "large box, foam 19 mm, 2 warmers taped to the lid, loose paper fill",
-                0.6,
-                new Range(-2.9, 3.0),
-                "warm side at 13:00, sorting hall"))
-        .margin(new MarginBar("mailing bag", -6.4, new Range(-8.2, -4.9), "cold side at 04:00"))
         .build();
   }
 
@@ -140,7 +126,7 @@ final class Demo {
         .outline(new Outline("cup", new Range(0.12, 0.18), new Range(0.05, 0.13)))
         .outline(new Outline("damp moss", new Range(0.122, 0.178), new Range(0.052, 0.062)))
         .outline(new Outline("frog", new Range(0.135, 0.165), new Range(0.062, 0.082)))
-        .spot(new Spot("coldest: 12.5 °C (54 °F)", 0.15, 0.062))
+        .spot(new Spot("coldest: 12.5 °C", 0.15, 0.062))
         .isotherm(fromCelsius(5))
         .isotherm(fromCelsius(10))
         .isotherm(fromCelsius(15))
@@ -173,36 +159,20 @@ final class Demo {
     }
     TemperatureChart.Builder chart =
         TemperatureChart.titled("Cold side is tightest: 1.5 K outside the alarm band at 06:00")
-            .subtitle("four days with a Sunday between; lows -1 °C (30 °F)")
+            .subtitle("four days with a Sunday between; lows -1 °C")
             .curve(Curve.of("frog, mean", times, frog))
             .curve(Curve.of("outdoor air", times, air))
             .comfortable(celsius(15, 24))
             .alarm(celsius(8, 30))
             .marker(
                 new Marker(
-                    "coldest: 6.5 °C (44 °F) at 06:00",
+                    "coldest: 6.5 °C at 06:00",
                     new Curve.Reading(Times.fromHours(86), fromCelsius(6.2))))
             .sealedAt(LocalDateTime.of(2013, 12, 13, 16, 0));
     double start = 0;
     for (int i = 0; i < ends.length; i++) {
       chart.leg(new ChartLeg(names[i], hours(start, ends[i])));
       start = ends[i];
-    }
-    return chart.build();
-  }
-
-  static MarginChart eightMargins() {
-    MarginChart.Builder chart =
-        MarginChart.titled(
-                "Thick foam with one warmer has the largest margin, 1.8 K in the worst case")
-            .subtitle("dot: as stated, bar: ends of the ranges");
-    String[] foams = {"thin foam 12 mm", "medium foam 25 mm", "thick foam 38 mm", "vacuum panels"};
-    for (int i = 0; i < 8; i++) {
-      String name = foams[i / 2] + (i % 2 == 0 ? ", no warmer" : ", one warmer on the lid");
-      double nominal = -7.5 + 1.7 * i;
-      chart.margin(
-          new MarginBar(
-              name, nominal, new Range(nominal - 2.1, nominal + 1.4), "cold side at 05:30"));
     }
     return chart.build();
   }
@@ -257,7 +227,7 @@ final class Demo {
           .outline(new Outline("cup", new Range(0.11, 0.19), new Range(0.06, 0.14), true))
           .outline(new Outline("frog", new Range(0.135, 0.165), new Range(0.09, 0.11)))
           .outline(new Outline("gel pack", new Range(0.03, 0.09), new Range(0.03, 0.17)))
-          .spot(new Spot("coldest: 12.5 °C (54 °F)", 0.15, 0.10))
+          .spot(new Spot("coldest: 12.5 °C", 0.15, 0.10))
           .build();
     }
     return picture
@@ -266,7 +236,7 @@ final class Demo {
         .outline(new Outline("bedding", new Range(0.112, 0.188), new Range(0.052, 0.062)))
         .outline(new Outline("frog", new Range(0.135, 0.165), new Range(0.062, 0.082)))
         .outline(new Outline("gel pack", new Range(0.03, 0.09), new Range(0.022, 0.042)))
-        .spot(new Spot("coldest: 12.5 °C (54 °F)", 0.15, 0.062))
+        .spot(new Spot("coldest: 12.5 °C", 0.15, 0.062))
         .build();
   }
 

@@ -42,13 +42,6 @@ class InputsTest {
   }
 
   @Test
-  void marginsCheckThemselves() {
-    assertRefused(() -> new MarginBar("a", 5, new Range(0, 4), ""));
-    assertRefused(() -> new MarginBar("a", 5, new Range(0, Double.POSITIVE_INFINITY), ""));
-    assertRefused(() -> MarginChart.titled("a").build());
-  }
-
-  @Test
   void sectionsCheckThemselves() {
     double[][] temperatures = {{290}};
     SectionField field = new SectionField(TWO, TWO, temperatures);

@@ -155,9 +155,9 @@ class PartsTest {
 
   @Test
   void temperaturesAreRoundedAsPeopleReadThem() {
-    assertEquals("12.5 °C (54 °F)", Look.bothUnits(285.6, Units.METRIC));
-    assertEquals("−2 °C (28 °F)", Look.bothUnits(271.1, Units.METRIC));
-    assertEquals("0 °C (32 °F)", Look.bothUnits(273.1, Units.METRIC));
-    assertEquals("−4 °F (−20 °C)", Look.bothUnits(253.1, Units.US));
+    assertEquals("12.5 °C", Look.temperature(285.6, Units.METRIC));
+    assertEquals("−2 °C", Look.temperature(271.1, Units.METRIC));
+    assertEquals("0 °C", Look.temperature(273.1, Units.METRIC));
+    assertEquals("−4 °F", Look.temperature(253.1, Units.US));
   }
 }

@@ -68,19 +68,21 @@ class VerdictWordsTest {
   private static final Ran RAN = Ran.of(BARE);
 
   /** A packing's nominal runs, and odds of few journeys. */
-  private record Ran(TransitResult held, TransitResult planned, StudyResult odds) {
+  private record Ran(
+      TransitResult held, TransitResult planned, Stress stress, StudyResult odds) {
     static Ran of(Parcel parcel) {
       Journey held = SCENARIO.journey().held(SCENARIO.longestHold());
       ParcelModel model = ParcelModel.of(parcel, held, SETTINGS);
       Uncertainties uncertain = Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(0.1));
       CondensedModel condensed = CondensedModel.of(model, held, uncertain.spread(8, 1));
       double[][] none = new double[1][condensed.times().length];
-      StudyResult odds =
-          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none)
-              .run(new StudySettings(16, 8, 1, 2), ProgressListener.NONE);
+      JourneyStudy study =
+          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none);
+      StudyResult odds = study.run(new StudySettings(16, 8, 1, 2), ProgressListener.NONE);
       return new Ran(
           model.run(held, Variation.NOMINAL),
           model.run(SCENARIO.journey(), Variation.NOMINAL),
+          new Stress(Side.COLD, Variation.NOMINAL, study, parcel),
           odds);
     }
   }
@@ -89,15 +91,14 @@ class VerdictWordsTest {
     return new Odds(within, Math.max(0, within - 0.04), Math.min(1, within + 0.02));
   }
 
-  private static Assessment assessment(
-      Level level, Odds within, Side side, double hours, Level highest) {
-    Verdict verdict =
-        new Verdict(level, within, side, Times.fromHours(hours), highest, List.of(Verdict.DEFER));
+  private static Assessment assessment(Level level, Odds within, Side side, Level highest) {
+    Verdict verdict = new Verdict(level, within, side, 0, highest, List.of(Verdict.DEFER));
     NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
         RAN.held(),
-        new Stress(Variation.NOMINAL, 0),
-        new Stress(Variation.NOMINAL, 0),
+        RAN.held(),
+        RAN.stress(),
+        RAN.stress(),
         SCENARIO.journey().duration(),
         List.of(),
         error,
@@ -110,7 +111,7 @@ class VerdictWordsTest {
     return new Judged(
         parcel,
         false,
-        assessment(level, odds(within), Side.COLD, 5, Level.HOLDS),
+        assessment(level, odds(within), Side.COLD, Level.HOLDS),
         RAN.planned(),
         List.of());
   }
@@ -119,75 +120,93 @@ class VerdictWordsTest {
     return new VerdictWords(figures).headline(List.of(judged(BARE, level, within)));
   }
 
+  /** The sentence, the table and the picture take one moment from one place. */
   @Test
-  void theSentenceTellsOddsAndTheTightestMomentOnItsClock() {
-    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT, 18, Level.HOLDS);
+  void theSentenceTellsOddsAndTheMomentThatMatters() {
+    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT, Level.HOLDS);
     // the journeys of this mild run all go well; nobody is too hot
     assertEquals(1, RAN.odds().notTooHot().within());
     StudyResult odds = RAN.odds();
-    // 20:00 in the east, 18 hours on, three hours back
+    Extreme hottest = Extreme.of(hot, Side.HOT);
+    assertTrue(Times.toHours(hottest.time()) < 1, "hottest when it leaves a warm room");
     assertEquals(
-        "Stays within its band in 90 of 100 journeys that arrive on time (by the sample, 86 to 92;"
-            + " with all ranges half as wide again, "
+        "Stays within its temperatures in 90 of 100 journeys that arrive on time (86 to 92, as only"
+            + " so many journeys were computed; "
             + Words.percent(odds.within().within())
-            + "); too cold in "
+            + " if everything is half as uncertain again); too cold in "
             + Words.inHundred(1 - odds.notTooCold().within())
-            + ", too hot in fewer than 1. The hot side is tightest, about 11:00 on 1 February on"
-            + " the leg 'hot depot': "
-            + Figures.METRIC.difference(odds.hotMargin(0.5))
-            + " left in the middle case, "
-            + Figures.METRIC.difference(odds.hotMargin(0.05))
-            + " left in one journey of twenty.",
+            + ", too hot in fewer than 1. It is hottest about 20:00 on 31 January during 'cold"
+            + " truck' (on its side, right face up): "
+            + Figures.METRIC.temperature(hottest.typical())
+            + " on a typical journey, "
+            + Figures.METRIC.temperature(hottest.seldom())
+            + " or more on one of twenty.",
         new VerdictWords(Figures.METRIC).sentence(hot));
   }
 
-  /** What is stored at a change of legs is of the one that ends, though the next begins then. */
   @Test
-  void namesTheLegThatEndsAndHowTheParcelLies() {
-    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.HOLDS);
-    String sentence = new VerdictWords(Figures.METRIC).sentence(cold);
-    assertTrue(
-        sentence.contains(
-            "The cold side is tightest, about 01:00 on 1 February on the leg 'cold truck' (on its"
-                + " side, right face up): "
-                + Figures.METRIC.difference(RAN.odds().coldMargin(0.5))
-                + " left"),
-        sentence);
+  void theExtremeIsTheEndOfTheMiddleCurve() {
+    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.HOLDS);
+    Extreme coldest = Extreme.of(cold, Side.COLD);
+    double[] times = RAN.odds().times();
+    double[] middle = RAN.odds().temperatures("container 1", 0.5);
+    double least = Double.POSITIVE_INFINITY;
+    for (int row = 0; row < times.length && times[row] <= cold.plannedEnd(); row++) {
+      least = Math.min(least, middle[row]);
+      if (times[row] == coldest.time()) {
+        assertEquals(middle[row], coldest.typical());
+        assertEquals(RAN.odds().temperatures("container 1", 0.05)[row], coldest.seldom());
+      }
+    }
+    assertEquals(least, coldest.typical());
+    assertTrue(coldest.seldom() < coldest.typical());
+  }
+
+  /** Five hours on, the clock goes back by three: 22:00 to 01:00 come twice. */
+  @Test
+  void aClockThatRepeatsAnHourSaysWhose() {
+    Journey journey = SCENARIO.journey();
+    assertEquals("31 Jan 21:30", Words.moment(journey, Times.fromHours(1.5)));
+    assertEquals("31 Jan 22:30 (Here time)", Words.moment(journey, Times.fromHours(2.5)));
+    assertEquals("1 Feb 01:00 (Here time)", Words.moment(journey, Times.fromHours(5)));
+    assertEquals("31 Jan 23:00 (There time)", Words.moment(journey, Times.fromHours(6)));
+    assertEquals("1 Feb 02:00", Words.moment(journey, Times.fromHours(9)));
+    assertEquals("", Words.clockChange(journey, 0));
+    assertEquals("clock 3 h back", Words.clockChange(journey, 1));
   }
 
   @Test
-  void hasTheReadersUnits() {
-    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.HOLDS);
-    String metric = new VerdictWords(Figures.METRIC).sentence(cold);
-    String us = new VerdictWords(Figures.US).sentence(cold);
-    double margin = RAN.odds().coldMargin(0.5);
-    String kelvin = String.format(Locale.ROOT, "%.1f K", margin);
-    String fahrenheit = String.format(Locale.ROOT, "%.1f F°", 1.8 * margin);
-    assertTrue(metric.contains(kelvin + " (" + fahrenheit + ") left"), metric);
-    assertTrue(us.contains(fahrenheit + " (" + kelvin + ") left"), us);
-    assertTrue(
-        headline(Figures.METRIC, Level.HOLDS, 0.99).contains("within 10 °C (50 °F) to 32 °C"),
-        headline(Figures.METRIC, Level.HOLDS, 0.99));
-    assertTrue(headline(Figures.US, Level.HOLDS, 0.99).contains("within 50 °F (10 °C) to 90 °F"));
+  void hasTheReadersUnitsAlone() {
+    for (Figures figures : List.of(Figures.METRIC, Figures.US)) {
+      boolean us = figures.equals(Figures.US);
+      Judged row = judged(BARE, Level.HOLDS, 0.99);
+      String all =
+          new VerdictWords(figures).sentence(row.assessment())
+              + new VerdictWords(figures).headline(List.of(row));
+      assertEquals(us, all.contains("between 50 °F and 90 °F"), all);
+      assertEquals(!us, all.contains("between 10 °C and 32 °C"), all);
+      assertFalse(all.contains(us ? "°C" : "°F"), all);
+      assertFalse(all.matches(".*\\d K\\b.*"), all);
+    }
   }
 
   @Test
   void theHeadlineSaysWhatToDoAtEachLevel() {
     String late =
-        ", of those opened a day late in "
+        "; of those opened a day late, in "
             + Words.inHundred(RAN.odds().withinUntil(24).within())
-            + ".";
+            + ". It is coldest about ";
     String well =
-        "of 100 such journeys that arrive on time the leopard gecko stays within 10 °C (50 °F) to"
-            + " 32 °C (90 °F) in ";
+        " Of 100 such journeys that arrive on time, the leopard gecko stays between 10 °C and 32 °C"
+            + " in ";
     String holds = headline(Figures.METRIC, Level.HOLDS, 0.98);
-    assertTrue(holds.startsWith("Take 'bare foam': " + well + "98" + late), holds);
+    assertTrue(holds.startsWith("Take 'bare foam'." + well + "98" + late), holds);
     String likely = headline(Figures.METRIC, Level.LIKELY, 0.87);
-    assertTrue(likely.startsWith("Take 'bare foam': " + well + "87" + late), likely);
+    assertTrue(likely.startsWith("Take 'bare foam'." + well + "87" + late), likely);
     String gamble = headline(Figures.METRIC, Level.GAMBLE, 0.61);
     assertTrue(
         gamble.startsWith(
-            "Better wait, or change something: the best of these, 'bare foam', is a gamble; "
+            "Better wait, or change something: the best of these, 'bare foam', is a gamble."
                 + well
                 + "61"
                 + late),
@@ -195,7 +214,7 @@ class VerdictWordsTest {
     String not = headline(Figures.METRIC, Level.DO_NOT, 0.002);
     assertTrue(
         not.startsWith(
-            "Do not send it like this. The best of these is 'bare foam'; "
+            "Do not send it like this. The best of these is 'bare foam'."
                 + well
                 + "fewer than 1"
                 + late),
@@ -211,7 +230,6 @@ class VerdictWordsTest {
         VerdictWords words = new VerdictWords(figures);
         all.add(words.headline(List.of(row)));
         all.add(words.sentence(row.assessment()));
-        all.add(words.margins(List.of(row)));
         all.add(words.summary(row));
         all.add(words.costliest(row).orElse(""));
       }
@@ -243,13 +261,10 @@ class VerdictWordsTest {
     String why = " No better verdict is given to a packing with a warmer";
     Odds all = new Odds(1, 0.97, 1);
     assertTrue(
-        words.sentence(assessment(Level.LIKELY, all, Side.COLD, 5, Level.LIKELY)).contains(why));
+        words.sentence(assessment(Level.LIKELY, all, Side.COLD, Level.LIKELY)).contains(why));
     assertFalse(
-        words
-            .sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, 5, Level.LIKELY))
-            .contains(why));
-    assertFalse(
-        words.sentence(assessment(Level.HOLDS, all, Side.COLD, 5, Level.HOLDS)).contains(why));
+        words.sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.LIKELY)).contains(why));
+    assertFalse(words.sentence(assessment(Level.HOLDS, all, Side.COLD, Level.HOLDS)).contains(why));
   }
 
   /**

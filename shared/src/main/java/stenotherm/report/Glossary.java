@@ -1,0 +1,49 @@
+package stenotherm.report;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import stenotherm.decision.Level;
+
+/** The few words that a report uses in a sense of its own. */
+final class Glossary {
+  /** Meanings by words, in the order in which a reader meets them. */
+  static final Map<String, String> WORDS = words();
+
+  private Glossary() {}
+
+  private static Map<String, String> words() {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put(
+        "its temperatures",
+        "those in which a healthy animal is expected to take no harm over hours; outside of them lie"
+            + " 'too cold' and 'too hot'. Its body temperature counts, averaged over an hour.");
+    words.put(
+        "of 100 go well",
+        "Many journeys are computed that differ in everything uncertain: weather, foam, fill, the"
+            + " strength of the warmer and more. So many of 100 keep every animal within its"
+            + " temperatures until the planned opening.");
+    words.put(
+        Level.HOLDS.words() + ", " + Level.LIKELY.words() + ", " + Level.GAMBLE.words(),
+        String.format(
+            Locale.ROOT,
+            "at least %.0f, %.0f and %.0f of 100 journeys go well, some doubt taken off.",
+            100 * Level.HOLDS.least(),
+            100 * Level.LIKELY.least(),
+            100 * Level.GAMBLE.least()));
+    words.put(
+        "typical journey", "the middle of all: half of the journeys are colder, half are warmer.");
+    words.put(
+        "worst case",
+        "the coldest and the hottest of all journeys computed, among them one with everything against"
+            + " the animal at once.");
+    words.put(
+        "may be late by",
+        String.format(
+            Locale.ROOT,
+            "so much later than planned it may be opened and still go well on %.0f of 100 journeys.",
+            100 * Level.LIKELY.least()));
+    return Collections.unmodifiableMap(words);
+  }
+}

@@ -1,0 +1,139 @@
+package stenotherm.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+import stenotherm.transit.TransitSettings;
+
+/** A report of three packings as people see it: on a phone, on a screen, on paper. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ReportInBrowserTest {
+  private static final Scenario SCENARIO =
+      ScenarioReader.read(
+          "test.yaml",
+          """
+          format: 1
+          title: A gecko, westward, in one of three packings
+          animal: leopard gecko, 40 g
+          cup: 110 x 80 x 60 mm
+          hold: 3 h
+          journey:
+            sealed: 2026-01-31 20:00
+            from: Here, UTC-5
+            to: There, UTC-8
+            legs:
+              - {name: night in the cold truck, at: origin, for: 5 h, ambient: 4 °C}
+              - {name: depot, at: destination, for: 3 h, ambient: 12 °C}
+          packings:
+            - {name: small box of thin foam, box: 200 x 170 x 150 mm, foam: EPS 20 13 mm, \
+          fill: shredded paper, warmer: 40 hour warmer on lid}
+            - {name: middling box, box: 240 x 210 x 190 mm, foam: EPS 20 30 mm, \
+          fill: shredded paper, warmer: 40 hour warmer on lid}
+            - {name: large box of thick foam, box: 260 x 230 x 210 mm, foam: EPS 20 40 mm, \
+          fill: shredded paper, warmer: 40 hour warmer on lid}
+          """);
+
+  /**
+   * With all parts of the page unfolded: letters in pictures that are shown smaller than 10 pixels,
+   * and what reaches beyond the right edge or is cut off within its own box.
+   */
+  private static final String FAULTS =
+      """
+      view.document.querySelectorAll('details').forEach(part => part.open = true);
+      const faults = [];
+      let count = 0;
+      view.document.querySelectorAll('svg').forEach(picture => {
+        const shown = picture.getBoundingClientRect().width;
+        const scale = shown / picture.viewBox.baseVal.width;
+        picture.querySelectorAll('text').forEach(text => {
+          if (shown === 0 || text.hasAttribute('aria-hidden')) { return; }
+          count++;
+          const size = scale * parseFloat(text.getAttribute('font-size'));
+          if (size < 10) { faults.push(size.toFixed(1) + ' px: ' + text.textContent); }
+        });
+      });
+      if (count < 60) { faults.push('only ' + count + ' texts are shown'); }
+      const edge = view.document.documentElement.clientWidth;
+      view.document.querySelectorAll('body *').forEach(part => {
+        if (part.closest('svg') !== null && part.tagName !== 'svg') { return; }
+        const cut = part.scrollWidth > part.clientWidth + 1
+            && view.getComputedStyle(part).display !== 'inline';
+        if (cut || part.getBoundingClientRect().right > edge + 0.5) {
+          faults.push('too wide: ' + part.tagName + ' ' + part.textContent.slice(0, 40));
+        }
+      });
+      if (view.document.documentElement.scrollWidth > edge) { faults.push('scrolls across'); }
+      return faults.join('; ');
+      """;
+
+  private String page = "";
+  private Optional<Browser> browser = Optional.empty();
+
+  @BeforeAll
+  void compare(@TempDir Path folder) {
+    browser = Browser.in(folder);
+    if (browser.isPresent()) {
+      List<Judged> rows =
+          Comparison.run(SCENARIO, TransitSettings.standard().meshScaled(2), 2, percent -> {});
+      Map<String, byte[]> files = new ComparisonReport(SCENARIO, rows).files();
+      page = new String(files.get(ComparisonReport.PAGE), StandardCharsets.UTF_8);
+    }
+  }
+
+  private Browser browser() {
+    assumeTrue(
+        browser.isPresent(),
+        "no chromium on the path, so what people see is not tested; Debian has it as a package");
+    return browser.orElseThrow();
+  }
+
+  /** Phones, the widths at which the pictures change, a screen. */
+  @ParameterizedTest
+  @ValueSource(ints = {360, 420, 740, 741, 1280})
+  void canBeReadWithoutScrollingAcross(int width) throws IOException, InterruptedException {
+    Browser.Seen seen = browser().look(page, width, FAULTS);
+    assertEquals("", seen.text());
+    assertEquals(List.of(), seen.complaints());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Letter", "A4"})
+  void fitsOnFourSheetsOfPaper(String size) throws IOException, InterruptedException {
+    String sized = page.replace("@page {", "@page { size: " + size + ";");
+    assertTrue(sized.length() > page.length());
+    int pages = browser().pagesOnPaper(sized);
+    assertTrue(pages >= 1 && pages <= 4, pages + " pages");
+  }
+
+  /** The measure itself: a page with small letters, a wide part and a mistake is found out. */
+  @Test
+  void theLookFindsWhatItLooksFor() throws IOException, InterruptedException {
+    String bad =
+        """
+        <!DOCTYPE html><html><body><div style="width: 800px">wide</div>
+        <svg viewBox="0 0 800 100" width="400">%s</svg>
+        <script>nowhere();</script></body></html>
+        """
+            .formatted("<text font-size=\"11\" x=\"5\" y=\"50\">tiny</text>".repeat(61));
+    Browser.Seen seen = browser().look(bad, 420, FAULTS);
+    assertTrue(seen.text().startsWith("5.5 px: tiny; "), seen.text());
+    assertTrue(seen.text().contains("too wide: DIV wide"), seen.text());
+    assertTrue(seen.text().endsWith("scrolls across"), seen.text());
+    assertTrue(seen.complaints().stream().anyMatch(line -> line.contains("nowhere")));
+  }
+}
