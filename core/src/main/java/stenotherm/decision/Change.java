@@ -6,10 +6,15 @@ import java.util.List;
 import java.util.Map;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Box;
+import stenotherm.grid.Layout;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Parcel;
@@ -38,6 +43,33 @@ public sealed interface Change {
    * @throws stenotherm.base.InvalidInputException if the changed packing does not fit together
    */
   Shipment applyTo(Parcel parcel, Journey journey);
+
+  /**
+   * Says what to do.
+   *
+   * @param units writes quantities in the reader's units
+   * @return for example "foam half as thick again, in a box larger by as much"
+   */
+  String words(UnitWords units);
+
+  /** Writes quantities for people. */
+  interface UnitWords {
+    /**
+     * Writes a temperature.
+     *
+     * @param kelvin the temperature [K]
+     * @return the text
+     */
+    String temperature(double kelvin);
+
+    /**
+     * Writes a length.
+     *
+     * @param metres the length [m]
+     * @return the text
+     */
+    String length(double metres);
+  }
 
   /**
    * Lists the changes to try.
@@ -107,6 +139,11 @@ public sealed interface Change {
     private static final double FIRST = 0.019;
 
     @Override
+    public String words(UnitWords units) {
+      return "foam half as thick again, in a box larger by as much";
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Map<Face, List<WallLayer>> thicker = new EnumMap<>(Face.class);
       for (Face face : Face.values()) {
@@ -124,7 +161,7 @@ public sealed interface Change {
         thicker.put(face, layers);
       }
       Walls walls = new Walls(thicker, parcel.walls().joints());
-      var room = parcel.cavity();
+      Box room = parcel.cavity();
       Dimensions inner =
           new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
       Parcel changed =
@@ -143,6 +180,11 @@ public sealed interface Change {
   /** The warmers left out. */
   record NoWarmer() implements Change {
     @Override
+    public String words(UnitWords units) {
+      return "leave the warmer out";
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(parcel.withoutWarmers(), journey);
     }
@@ -154,6 +196,11 @@ public sealed interface Change {
    * @param warmer the class
    */
   record OtherWarmer(WarmerClass warmer) implements Change {
+    @Override
+    public String words(UnitWords units) {
+      return "a " + warmer.name();
+    }
+
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       List<PlacedWarmer> others = new ArrayList<>();
@@ -173,9 +220,33 @@ public sealed interface Change {
    * @param face the face
    */
   record WarmerOn(Face face) implements Change {
+    /** Nearer to a cup a warmer may burn what is in it: common practice, no source [m]. */
+    private static final double NEAREST = 0.025;
+
+    @Override
+    public String words(UnitWords units) {
+      return "the warmer on the " + face.words();
+    }
+
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      return new Shipment(placed(parcel, Placement.onFace(face, Mounting.taped())), journey);
+      Parcel changed = placed(parcel, Placement.onFace(face, Mounting.taped()));
+      Layout layout = changed.layout();
+      for (PlacedWarmer warmer : changed.warmers()) {
+        for (Container cup : changed.containers()) {
+          double apart = -box(layout, warmer.name()).overlap(box(layout, cup.airBlock()));
+          if (apart < NEAREST) {
+            throw new InvalidInputException(
+                "warmer '" + warmer.name() + "'",
+                "comes within " + Checks.show(apart, "m") + " of '" + cup.name() + "'");
+          }
+        }
+      }
+      return new Shipment(changed, journey);
+    }
+
+    private static Box box(Layout layout, String block) {
+      return layout.blocks().get(layout.indexOf(block)).box();
     }
   }
 
@@ -186,6 +257,11 @@ public sealed interface Change {
    */
   record WarmerOffWall(double gap) implements Change {
     private static final double USUAL = 0.01;
+
+    @Override
+    public String words(UnitWords units) {
+      return "the warmer held " + units.length(gap) + " off its wall";
+    }
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
@@ -225,6 +301,11 @@ public sealed interface Change {
     private static final double STEP = 4;
 
     @Override
+    public String words(UnitWords units) {
+      return "all of it at " + units.temperature(temperature) + " when packed";
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(parcel, new Journey(journey.sealing(), temperature, journey.legs()));
     }
@@ -236,6 +317,11 @@ public sealed interface Change {
    * @param leg name of that leg
    */
   record HandedOver(String leg) implements Change {
+    @Override
+    public String words(UnitWords units) {
+      return "have it taken in at once, without '" + leg + "'";
+    }
+
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       List<Leg> legs = journey.legs();

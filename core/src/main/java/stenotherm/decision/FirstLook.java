@@ -19,6 +19,15 @@ public record FirstLook(double coldest, double hottest, Fate fate) {
    * @return whether both margins are at least 0
    */
   public boolean isWithin() {
-    return fate.cold().margin() >= 0 && fate.hot().margin() >= 0;
+    return least() >= 0;
+  }
+
+  /**
+   * Returns what is left to the nearer end of an alarm band at the tightest moment.
+   *
+   * @return the margin [K]; negative outside
+   */
+  public double least() {
+    return Math.min(fate.cold().margin(), fate.hot().margin());
   }
 }

@@ -11,8 +11,8 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
-import stenotherm.study.Fate;
 import stenotherm.study.Odds;
+import stenotherm.study.StudySettings;
 
 /**
  * The one change that helps a shipment most.
@@ -51,24 +51,19 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
    * @param journey its journey
    * @param settings how it was judged
    * @param now the odds without a change
-   * @param listener told how much is done; may stop
    * @return the change with the best odds; empty if none has better ones, by the lower ends of the
    *     intervals
-   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public static Optional<Improvement> find(
-      Parcel parcel,
-      Journey journey,
-      AssessmentSettings settings,
-      Odds now,
-      ProgressListener listener) {
+      Parcel parcel, Journey journey, AssessmentSettings settings, Odds now) {
     List<Change> changes = Change.toTry(parcel, journey);
     Candidate[] looked = new Candidate[changes.size()];
-    new Workers(settings.study().threads())
-        .run(
-            looked.length,
-            (worker, index) -> looked[index] = look(changes.get(index), parcel, journey, settings));
+    Workers workers = new Workers(settings.study().threads());
+    workers.run(
+        looked.length,
+        (worker, index) -> looked[index] = look(changes.get(index), parcel, journey, settings));
     List<Candidate> fitting = new ArrayList<>();
     for (Candidate each : looked) {
       if (!Double.isNaN(each.margin())) {
@@ -76,26 +71,38 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
       }
     }
     fitting.sort(Comparator.comparingDouble(Candidate::margin).reversed());
+    StudySettings all = settings.study();
+    StudySettings one =
+        new StudySettings(all.replicates(), all.points(), all.seed(), 1);
     AssessmentSettings few =
         new AssessmentSettings(
-            settings.transit(),
+            settings.transit().withThreads(1),
             settings.longestHold(),
-            settings.study().withPoints(Math.min(FEW_POINTS, settings.study().points())));
-    Improvement best = null;
+            one.withPoints(Math.min(FEW_POINTS, settings.study().points())));
     int finalists = Math.min(FINALISTS, fitting.size());
+    Verdict[] verdicts = new Verdict[finalists];
+    Thread caller = Thread.currentThread();
+    workers.run(
+        finalists,
+        (worker, place) -> {
+          Change.Shipment changed = fitting.get(place).change().applyTo(parcel, journey);
+          verdicts[place] =
+              Assessor.assess(
+                      changed.parcel(),
+                      changed.journey(),
+                      few,
+                      (done, total) ->
+                          caller.isInterrupted()
+                              ? ProgressListener.Signal.STOP
+                              : ProgressListener.Signal.CONTINUE)
+                  .verdict();
+        });
+    Improvement best = null;
     for (int place = 0; place < finalists; place++) {
-      Change change = fitting.get(place).change();
-      Change.Shipment changed = change.applyTo(parcel, journey);
-      int before = place;
-      Verdict verdict =
-          Assessor.assess(
-                  changed.parcel(),
-                  changed.journey(),
-                  few,
-                  (done, total) -> listener.progress(before + done / total, finalists))
-              .verdict();
-      if (verdict.within().low() > (best == null ? now.low() : best.within().low())) {
-        best = new Improvement(change, verdict.within(), verdict.level(), fitting.size());
+      Odds within = verdicts[place].within();
+      if (within.low() > (best == null ? now.low() : best.within().low())) {
+        Change change = fitting.get(place).change();
+        best = new Improvement(change, within, verdicts[place].level(), fitting.size());
       }
     }
     return Optional.ofNullable(best);
@@ -110,7 +117,7 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
     } catch (InvalidInputException doesNotFit) {
       return new Candidate(change, Double.NaN);
     }
-    Fate fate = new Assessor(changed.parcel(), changed.journey(), settings).firstLook().fate();
-    return new Candidate(change, Math.min(fate.cold().margin(), fate.hot().margin()));
+    FirstLook look = new Assessor(changed.parcel(), changed.journey(), settings).firstLook();
+    return new Candidate(change, look.least());
   }
 }

@@ -27,7 +27,6 @@ import stenotherm.grid.GridBudget;
 import stenotherm.grid.MeshControl;
 import stenotherm.report.Comparison;
 import stenotherm.report.ComparisonReport;
-import stenotherm.report.Judged;
 import stenotherm.report.ReportFolder;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
@@ -87,6 +86,9 @@ public final class CompareParcels implements Callable<Integer> {
         "Default: examples/target/report in a built source tree, else stenotherm-report."
       })
   private @Nullable Path out;
+
+  @Option(names = "--quick", description = "Leaves the pictures out.")
+  private boolean quick;
 
   @Option(
       names = "--threads",
@@ -187,19 +189,18 @@ public final class CompareParcels implements Callable<Integer> {
     } catch (IOException problem) {
       return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
     }
-    List<Judged> rows;
+    ComparisonReport report;
     try {
-      rows = compare(scenario);
+      report = compare(scenario);
     } catch (InvalidInputException problem) {
       return complain(BAD_SCENARIO, scenarioName() + ": " + problem.getMessage());
     } catch (IllegalStateException problem) {
       return complain(FAILED, "computation ended early: " + problem.getMessage());
     }
-    ComparisonReport report = new ComparisonReport(scenario, rows);
     report.print(out());
     try {
       folder
-          .write(report.files())
+          .write(report.files(!quick))
           .ifPresent(left -> complain(0, "the earlier report could not be deleted, it is " + left));
     } catch (IOException problem) {
       return complain(CANNOT_WRITE, "cannot write the report: " + inWords(problem));
@@ -210,13 +211,13 @@ public final class CompareParcels implements Callable<Integer> {
     return 0;
   }
 
-  private List<Judged> compare(Scenario scenario) {
+  private ComparisonReport compare(Scenario scenario) {
     TransitSettings usual = TransitSettings.standard().meshScaled(meshScale);
     MeshControl mesh = usual.mesh().within(GridBudget.standard().withCells(mostCells));
     TransitSettings settings = new TransitSettings(mesh, usual.interval(), usual.stepping());
     Progress progress = new Progress(err());
     try {
-      return Comparison.run(scenario, settings, threads, progress::show);
+      return Comparison.run(scenario, settings, threads, progress);
     } finally {
       progress.end();
     }

@@ -1,12 +1,14 @@
 package stenotherm.examples;
 
 import java.io.PrintWriter;
+import stenotherm.base.MessageText;
+import stenotherm.report.Comparison;
 
 /**
  * Shows how far a computation is: one line that counts up for somebody who watches, a few lines for
  * a file.
  */
-final class Progress {
+final class Progress implements Comparison.Watcher {
   /** Percent between two lines. */
   private static final int LINE_EVERY = 25;
 
@@ -18,13 +20,20 @@ final class Progress {
     this.out = out;
   }
 
-  void show(int percent) {
+  @Override
+  public void percent(int percent) {
     if (watched) {
       out.print("\rcomputing: " + percent + " %");
     } else if (percent >= nextLine) {
       out.println("computing: " + percent + " %");
       nextLine = percent - percent % LINE_EVERY + LINE_EVERY;
     }
+    out.flush();
+  }
+
+  @Override
+  public void firstLook(String sentence) {
+    out.println((watched ? "\r" : "") + MessageText.of(sentence, Integer.MAX_VALUE));
     out.flush();
   }
 

@@ -3,19 +3,23 @@ package stenotherm.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.function.IntConsumer;
+import java.util.function.IntFunction;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Assessor;
 import stenotherm.decision.DelayMargin;
+import stenotherm.decision.FirstLook;
+import stenotherm.decision.Improvement;
+import stenotherm.decision.Level;
 import stenotherm.grid.GridBudget;
 import stenotherm.grid.GridSize;
 import stenotherm.grid.RectilinearGrid;
@@ -24,6 +28,7 @@ import stenotherm.scenario.Scenario;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
+import stenotherm.words.Figures;
 
 /**
  * Judges all packings of a scenario, with and without their warmers, several at a time.
@@ -36,17 +41,42 @@ public final class Comparison {
 
   private final Scenario scenario;
   private final TransitSettings settings;
-  private final IntConsumer percentListener;
+  private final Watcher watcher;
   private final AtomicBoolean stopped = new AtomicBoolean();
+  private final List<Packed> packings;
+  private final int threads;
   private final double[] shares;
   private int percent = -1;
 
+  /** Is told how far the work is, one call at a time. */
+  public interface Watcher {
+    /**
+     * Told of every new percentage that is done.
+     *
+     * @param done the percentage
+     */
+    void percent(int done);
+
+    /**
+     * Told soon after the start how one typical journey goes.
+     *
+     * @param sentence the first look
+     */
+    default void firstLook(String sentence) {}
+  }
+
   private Comparison(
-      Scenario scenario, TransitSettings settings, int jobs, IntConsumer percentListener) {
+      Scenario scenario,
+      TransitSettings settings,
+      List<Packed> packings,
+      int threads,
+      Watcher watcher) {
     this.scenario = scenario;
     this.settings = settings;
-    this.percentListener = percentListener;
-    this.shares = new double[jobs];
+    this.packings = packings;
+    this.threads = threads;
+    this.watcher = watcher;
+    this.shares = new double[packings.size()];
   }
 
   /**
@@ -56,15 +86,15 @@ public final class Comparison {
    * @param settings how finely
    * @param threads how many packings to judge at a time, fewer if more would not fit in the memory
    *     that the mesh may take; those that are left over share the work of each
-   * @param percentListener told of every new percentage that is done, one call at a time
-   * @return a row for each packing in the scenario's order; where it has warmers, one more without
+   * @param watcher told how far the work is
+   * @return what came out
    * @throws InvalidInputException if the scenario does not fit together, or a packing's grid would
    *     be larger than the mesh allows, which is found before any work
    * @throws CancellationException if the calling thread was interrupted
    * @throws IllegalStateException if a run failed
    */
-  public static List<Judged> run(
-      Scenario scenario, TransitSettings settings, int threads, IntConsumer percentListener) {
+  public static ComparisonReport run(
+      Scenario scenario, TransitSettings settings, int threads, Watcher watcher) {
     List<Packed> parcels = new ArrayList<>();
     for (Parcel packing : scenario.packings()) {
       parcels.add(new Packed(packing, false));
@@ -74,7 +104,7 @@ public final class Comparison {
     }
     int atATime = Math.min(threads, mostAtATime(scenario.packings(), settings));
     TransitSettings each = settings.withThreads(Math.max(1, threads / parcels.size()));
-    return new Comparison(scenario, each, parcels.size(), percentListener).run(parcels, atATime);
+    return new Comparison(scenario, each, parcels, atATime, watcher).run(threads);
   }
 
   /** Refuses grids that are too large before any work, and counts how many fit in the memory. */
@@ -99,22 +129,52 @@ public final class Comparison {
     return (int) Math.max(1, Math.min(Integer.MAX_VALUE, budget.bytes() / most));
   }
 
-  /** A packing, perhaps stripped of the warmers that the scenario gives it. */
-  private record Packed(Parcel parcel, boolean stripped) {}
+  private ComparisonReport run(int allThreads) {
+    List<Assessor> assessors = new ArrayList<>();
+    for (Packed packed : packings) {
+      assessors.add(new Assessor(packed.parcel(), scenario.journey(), how(settings)));
+    }
+    List<FirstLook> looks = all(number -> assessors.get(number).firstLook());
+    Figures figures = new Figures(scenario.units());
+    watcher.firstLook(new VerdictWords(figures).firstLook(packings, looks));
+    List<Judged> rows = all(number -> judge(number, assessors.get(number)));
+    Judged best = Judged.best(rows);
+    Optional<Improvement> improvement =
+        wantsChange(best)
+            ? Improvement.find(
+                best.parcel(),
+                scenario.journey(),
+                how(settings.withThreads(allThreads)),
+                best.verdict().within())
+            : Optional.empty();
+    return new ComparisonReport(scenario, rows, improvement);
+  }
 
-  private List<Judged> run(List<Packed> parcels, int threads) {
+  /** Whether even the best packing does not likely hold. */
+  static boolean wantsChange(Judged best) {
+    return best.verdict().level().compareTo(Level.LIKELY) > 0;
+  }
+
+  private AssessmentSettings how(TransitSettings transit) {
+    return new AssessmentSettings(transit, scenario.longestHold());
+  }
+
+  /** Does something for all packings, several at a time. */
+  private <T> List<T> all(IntFunction<T> work) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
+    boolean done = false;
     try {
-      List<Future<Judged>> futures = new ArrayList<>();
-      for (int job = 0; job < parcels.size(); job++) {
+      List<Future<T>> futures = new ArrayList<>();
+      for (int job = 0; job < packings.size(); job++) {
         int number = job;
-        futures.add(pool.submit(() -> judge(number, parcels.get(number))));
+        futures.add(pool.submit(() -> work.apply(number)));
       }
-      List<Judged> rows = new ArrayList<>();
-      for (Future<Judged> future : futures) {
-        rows.add(future.get());
+      List<T> results = new ArrayList<>();
+      for (Future<T> future : futures) {
+        results.add(future.get());
       }
-      return rows;
+      done = true;
+      return results;
     } catch (InterruptedException interrupt) {
       Thread.currentThread().interrupt();
       throw stoppedBy(interrupt);
@@ -128,7 +188,7 @@ public final class Comparison {
       throw new IllegalStateException(failure);
     } finally {
       // after a failure the others need not go on
-      stopped.set(true);
+      stopped.set(!done);
       pool.shutdownNow();
     }
   }
@@ -139,10 +199,8 @@ public final class Comparison {
     return stop;
   }
 
-  private Judged judge(int job, Packed packed) {
-    Parcel parcel = packed.parcel();
-    AssessmentSettings how = new AssessmentSettings(settings, scenario.longestHold());
-    Assessor assessor = new Assessor(parcel, scenario.journey(), how);
+  private Judged judge(int job, Assessor assessor) {
+    Packed packed = packings.get(job);
     Assessment assessment =
         assessor.assess((done, total) -> report(job, ASSESSMENT_SHARE * done / total));
     TransitResult planned = untilOpening(assessor);
@@ -160,7 +218,7 @@ public final class Comparison {
       legDelays.clear();
     }
     report(job, 1);
-    return new Judged(parcel, packed.stripped(), assessment, planned, legDelays);
+    return new Judged(packed.parcel(), packed.stripped(), assessment, planned, legDelays);
   }
 
   /** Whether not even the planned journey keeps the animals within what they tolerate. */
@@ -185,7 +243,7 @@ public final class Comparison {
     int now = (int) Math.floor(100 * Arrays.stream(shares).sum() / shares.length + 1e-9);
     if (now != percent && !stopped.get()) {
       percent = now;
-      percentListener.accept(now);
+      watcher.percent(now);
     }
     return stopped.get() ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE;
   }

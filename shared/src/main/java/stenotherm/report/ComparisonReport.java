@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import stenotherm.decision.Improvement;
 import stenotherm.scenario.Scenario;
 
 /**
@@ -14,9 +16,11 @@ import stenotherm.scenario.Scenario;
  * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param scenario what was compared
- * @param rows what came out, as from {@link Comparison}
+ * @param rows a row for each packing in the scenario's order; where it has warmers, one more without
+ * @param improvement where no packing likely holds, the change that helps the best of them most
  */
-public record ComparisonReport(Scenario scenario, List<Judged> rows) {
+public record ComparisonReport(
+    Scenario scenario, List<Judged> rows, Optional<Improvement> improvement) {
   /** The page; it works offline and without scripts. */
   public static final String PAGE = "report.html";
 
@@ -37,12 +41,13 @@ public record ComparisonReport(Scenario scenario, List<Judged> rows) {
   /**
    * Writes the files to memory; the same comparison gives the same bytes.
    *
+   * @param pictures whether the page has pictures
    * @return contents by name
    */
-  public Map<String, byte[]> files() {
+  public Map<String, byte[]> files(boolean pictures) {
     Map<String, byte[]> files = new LinkedHashMap<>();
-    files.put(PAGE, HtmlReport.of(scenario, rows));
-    files.put(SUMMARY, DataFiles.summary(scenario, rows));
+    files.put(PAGE, HtmlReport.of(this, pictures));
+    files.put(SUMMARY, DataFiles.summary(this));
     files.put(HISTORY, DataFiles.history(rows));
     return files;
   }
@@ -53,6 +58,6 @@ public record ComparisonReport(Scenario scenario, List<Judged> rows) {
    * @param out where to
    */
   public void print(PrintWriter out) {
-    ConsoleReport.print(scenario, rows, out);
+    ConsoleReport.print(this, out);
   }
 }

@@ -12,29 +12,31 @@ import stenotherm.words.Figures;
 
 /** The comparison as text. */
 final class ConsoleReport {
+  private final ComparisonReport report;
   private final Scenario scenario;
   private final List<Judged> rows;
   private final PrintWriter out;
   private final VerdictWords verdicts;
   private final Tables tables;
 
-  private ConsoleReport(Scenario scenario, List<Judged> rows, PrintWriter out) {
-    this.scenario = scenario;
-    this.rows = rows;
+  private ConsoleReport(ComparisonReport report, PrintWriter out) {
+    this.report = report;
+    this.scenario = report.scenario();
+    this.rows = report.rows();
     this.out = out;
     Words words = new Words(new Figures(scenario.units()));
     this.verdicts = new VerdictWords(words.figures());
     this.tables = new Tables(words, rows);
   }
 
-  static void print(Scenario scenario, List<Judged> rows, PrintWriter out) {
-    new ConsoleReport(scenario, rows, out).print();
+  static void print(ComparisonReport report, PrintWriter out) {
+    new ConsoleReport(report, out).print();
   }
 
   private void print() {
     println(scenario.title());
     out.println();
-    println(verdicts.headline(rows));
+    println(verdicts.headline(report));
     print(tables.overview());
     tables.animals().ifPresent(this::print);
     tables.packs().ifPresent(this::print);

@@ -44,15 +44,28 @@ final class DataFiles {
 
   private DataFiles() {}
 
-  static byte[] summary(Scenario scenario, List<Judged> rows) {
+  static byte[] summary(ComparisonReport report) {
+    Scenario scenario = report.scenario();
+    List<Judged> rows = report.rows();
     ObjectNode root = MAPPER.createObjectNode();
     VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
     root.put("format", 3);
     root.put("title", scenario.title());
-    root.put("headline", verdicts.headline(rows));
+    root.put("headline", verdicts.headline(report));
     root.put("units_of_sentences", scenario.units().label());
     root.put("planned_duration_s", scenario.journey().duration());
     root.put("longest_hold_s", scenario.longestHold());
+    report
+        .improvement()
+        .ifPresent(
+            improvement -> {
+              ObjectNode node = root.putObject("change_that_helps_most");
+              node.put("words", verdicts.change(improvement.change()));
+              node.put("level", improvement.level().name());
+              node.put("level_words", improvement.level().words());
+              node.put("changes_tried", improvement.tried());
+              addOdds(node.putObject("odds"), improvement.within());
+            });
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
     Cautions.of(rows).forEach(root.putArray("cautions")::add);

@@ -77,6 +77,8 @@ final class HtmlReport {
       }
       """;
 
+  private final ComparisonReport report;
+  private final boolean withPictures;
   private final Scenario scenario;
   private final List<Judged> rows;
   private final Words words;
@@ -85,17 +87,19 @@ final class HtmlReport {
   private final Pictures pictures;
   private final StringBuilder html = new StringBuilder();
 
-  private HtmlReport(Scenario scenario, List<Judged> rows) {
-    this.scenario = scenario;
-    this.rows = rows;
+  private HtmlReport(ComparisonReport report, boolean withPictures) {
+    this.report = report;
+    this.withPictures = withPictures;
+    this.scenario = report.scenario();
+    this.rows = report.rows();
     this.words = new Words(new Figures(scenario.units()));
     this.verdicts = new VerdictWords(words.figures());
     this.tables = new Tables(words, rows);
     this.pictures = new Pictures(words);
   }
 
-  static byte[] of(Scenario scenario, List<Judged> rows) {
-    return new HtmlReport(scenario, rows).write().getBytes(StandardCharsets.UTF_8);
+  static byte[] of(ComparisonReport report, boolean withPictures) {
+    return new HtmlReport(report, withPictures).write().getBytes(StandardCharsets.UTF_8);
   }
 
   private String write() {
@@ -109,6 +113,7 @@ final class HtmlReport {
         .append(Markup.escaped(verdicts.advice(rows)))
         .append("</p>\n");
     element("p", verdicts.grounds(rows));
+    verdicts.improvement(report).ifPresent(sentence -> element("p", sentence));
     html.append("<p><strong>").append(Markup.escaped(Verdict.DEFER)).append("</strong> ");
     html.append("There are <a href=\"#cautions\">more cautions</a> below.</p>\n");
     table(tables.overview());
@@ -180,6 +185,9 @@ final class HtmlReport {
   }
 
   private void temperatures(Judged row) {
+    if (!withPictures) {
+      return;
+    }
     boolean sun = scenario.journey().legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
     picture(
         pictures.temperatures(row),
@@ -198,6 +206,14 @@ final class HtmlReport {
     if (!shown) {
       temperatures(row);
     }
+    if (withPictures) {
+      insideAndHeat(row);
+    }
+    shares(row);
+    close();
+  }
+
+  private void insideAndHeat(Judged row) {
     SectionSheet sections = pictures.sections(row);
     picture(
         sections,
@@ -206,8 +222,6 @@ final class HtmlReport {
             + " and counted in the odds.");
     HeatChart heat = Pictures.heat(row);
     picture(heat, heat::heightFor, "Where the heat comes from and where it goes.");
-    shares(row);
-    close();
   }
 
   private void sentences(Judged row, String start) {

@@ -45,14 +45,7 @@ public record Judged(
 
   /** The packing's name and, if it was run both ways, whether a warmer is in it. */
   String label() {
-    if (stripped) {
-      return parcel.name() + ", no warmer";
-    }
-    return switch (parcel.warmers().size()) {
-      case 0 -> parcel.name();
-      case 1 -> parcel.name() + ", with warmer";
-      default -> parcel.name() + ", with warmers";
-    };
+    return new Packed(parcel, stripped).label();
   }
 
   /** The journey with the hold that was followed. */

@@ -9,6 +9,8 @@ import stenotherm.animal.Limit;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.decision.Assessment;
+import stenotherm.decision.Change;
+import stenotherm.decision.FirstLook;
 import stenotherm.decision.Level;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
@@ -101,8 +103,70 @@ public record VerdictWords(Figures figures) {
   }
 
   /** The answer before everything else: what to do, and why. */
-  String headline(List<Judged> rows) {
-    return advice(rows) + " " + grounds(rows);
+  String headline(ComparisonReport report) {
+    List<Judged> rows = report.rows();
+    return advice(rows)
+        + " "
+        + grounds(rows)
+        + improvement(report).map(sentence -> " " + sentence).orElse("");
+  }
+
+  /** Where no packing likely holds: what to change. */
+  Optional<String> improvement(ComparisonReport report) {
+    Judged best = Judged.best(report.rows());
+    if (!Comparison.wantsChange(best)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        report
+            .improvement()
+            .map(
+                found ->
+                    "What helps most of "
+                        + found.tried()
+                        + " changes tried on it: "
+                        + change(found.change())
+                        + "; "
+                        + (found.level().compareTo(Level.LIKELY) > 0 ? "even then only " : "")
+                        + Words.inHundred(found.within().within())
+                        + " of 100 go well ("
+                        + found.level().words()
+                        + ").")
+            .orElse(
+                "No single change of foam, warmer, temperature at packing or delivery helps it."));
+  }
+
+  /** A change, as what to do. */
+  String change(Change change) {
+    return change.words(
+        new Change.UnitWords() {
+          @Override
+          public String temperature(double kelvin) {
+            return figures.temperature(kelvin);
+          }
+
+          @Override
+          public String length(double metres) {
+            return figures.length(metres);
+          }
+        });
+  }
+
+  /** A first look at one typical journey, before there are odds. */
+  String firstLook(List<Packed> packings, List<FirstLook> looks) {
+    int best = 0;
+    for (int n = 1; n < looks.size(); n++) {
+      best = looks.get(n).least() > looks.get(best).least() ? n : best;
+    }
+    FirstLook look = looks.get(best);
+    return "First look, one typical journey computed roughly: "
+        + (look.isWithin() ? "best is '" : "outside its temperatures with each packing, least with '")
+        + packings.get(best).label()
+        + "', "
+        + figures.temperature(look.coldest())
+        + " to "
+        + figures.temperature(look.hottest())
+        + ". How often that goes well follows.";
   }
 
   /** What to do. */

@@ -88,9 +88,9 @@ class ReportInBrowserTest {
   void compare(@TempDir Path folder) {
     browser = Browser.in(folder);
     if (browser.isPresent()) {
-      List<Judged> rows =
+      ComparisonReport report =
           Comparison.run(SCENARIO, TransitSettings.standard().meshScaled(2), 2, percent -> {});
-      Map<String, byte[]> files = new ComparisonReport(SCENARIO, rows).files();
+      Map<String, byte[]> files = report.files(true);
       page = new String(files.get(ComparisonReport.PAGE), StandardCharsets.UTF_8);
     }
   }

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.ProgressListener;
@@ -116,8 +117,12 @@ class VerdictWordsTest {
         List.of());
   }
 
+  private static ComparisonReport report(Judged... rows) {
+    return new ComparisonReport(SCENARIO, List.of(rows), Optional.empty());
+  }
+
   private static String headline(Figures figures, Level level, double within) {
-    return new VerdictWords(figures).headline(List.of(judged(BARE, level, within)));
+    return new VerdictWords(figures).headline(report(judged(BARE, level, within)));
   }
 
   /** The sentence, the table and the picture take one moment from one place. */
@@ -182,7 +187,7 @@ class VerdictWordsTest {
       Judged row = judged(BARE, Level.HOLDS, 0.99);
       String all =
           new VerdictWords(figures).sentence(row.assessment())
-              + new VerdictWords(figures).headline(List.of(row));
+              + new VerdictWords(figures).headline(report(row));
       assertEquals(us, all.contains("between 50 °F and 90 °F"), all);
       assertEquals(!us, all.contains("between 10 °C and 32 °C"), all);
       assertFalse(all.contains(us ? "°C" : "°F"), all);
@@ -228,7 +233,7 @@ class VerdictWordsTest {
       for (Figures figures : List.of(Figures.METRIC, Figures.US)) {
         Judged row = judged(BARE, level, 0.9);
         VerdictWords words = new VerdictWords(figures);
-        all.add(words.headline(List.of(row)));
+        all.add(words.headline(report(row)));
         all.add(words.sentence(row.assessment()));
         all.add(words.summary(row));
         all.add(words.costliest(row).orElse(""));
@@ -297,9 +302,10 @@ class VerdictWordsTest {
   @Test
   void theSummaryHasLevelAndOdds() throws IOException {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
-    JsonNode root = new ObjectMapper().readTree(DataFiles.summary(SCENARIO, rows));
+    ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
+    JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
     assertEquals(3, root.get("format").asInt());
-    assertEquals(new VerdictWords(Figures.METRIC).headline(rows), root.get("headline").asText());
+    assertEquals(new VerdictWords(Figures.METRIC).headline(report), root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());
     assertEquals("a gamble", first.get("level_words").asText());
