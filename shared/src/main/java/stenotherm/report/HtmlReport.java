@@ -123,7 +123,7 @@ final class HtmlReport {
     html.append("</section>\n");
     html.append("<p class=\"small paper\">What the page on the screen has folded is not printed;");
     html.append(" open it there to print it.</p>\n");
-    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row == best));
+    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
     open("The odds in more detail");
     table(tables.odds());
     table(tables.temperatures());
