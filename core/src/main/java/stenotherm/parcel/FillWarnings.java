@@ -22,16 +22,14 @@ final class FillWarnings {
     }
     Material fill = filling.get();
     double height = parcel.cavity().size(orientation.up().axis());
+    String what = "The " + fill.name() + " is warmer below than above: ";
     String where =
         String.format(
-            Locale.ROOT,
-            "The %s is %.1f K warmer below than above over %.0f mm: ",
-            fill.name(),
-            difference,
-            Lengths.toMillimetres(height));
+            Locale.ROOT, " (%.1f K over %.0f mm", difference, Lengths.toMillimetres(height));
     Optional<FillConvection> known = FillConvection.of(fill);
     if (known.isEmpty()) {
-      return List.of(where + "whether its air moves is not known, as its voids are not stated.");
+      return List.of(
+          what + "whether its air moves is not known, as its voids are not stated" + where + ").");
     }
     FillConvection air = known.get();
     List<String> warnings = new ArrayList<>();
@@ -39,12 +37,13 @@ final class FillWarnings {
     if (seeping.high() > FillConvection.CRITICAL_DARCY_RAYLEIGH) {
       boolean surely = seeping.low() > FillConvection.CRITICAL_DARCY_RAYLEIGH;
       warnings.add(
-          where
+          what
               + String.format(
                   Locale.ROOT,
-                  "air %s seep through it in circles and carry more heat than computed"
-                      + " (Darcy-Rayleigh number %.3g to %.3g, critical %.3g).",
+                  "air %s seep through it in circles and carry more heat than computed%s;"
+                      + " Darcy-Rayleigh number %.3g to %.3g, critical %.3g).",
                   surely ? "will" : "may",
+                  where,
                   seeping.low(),
                   seeping.high(),
                   FillConvection.CRITICAL_DARCY_RAYLEIGH));
@@ -52,11 +51,12 @@ final class FillWarnings {
     double inVoids = air.voidRayleigh(height, difference, meanTemperature);
     if (inVoids > FillConvection.CRITICAL_RAYLEIGH) {
       warnings.add(
-          where
+          what
               + String.format(
                   Locale.ROOT,
-                  "the air in its voids of %.0f mm will turn over and carry more heat than computed"
-                      + " (Rayleigh number %.3g, critical %.0f).",
+                  "the air in its voids will turn over and carry more heat than computed%s; voids of"
+                      + " %.0f mm, Rayleigh number %.3g, critical %.0f).",
+                  where,
                   Lengths.toMillimetres(air.voidSize()),
                   inVoids,
                   FillConvection.CRITICAL_RAYLEIGH));

@@ -13,9 +13,9 @@ import stenotherm.parcel.Parcel;
  */
 public enum Factor {
   /** Conductivity of all wall layers, over the range that each material states. */
-  WALL_CONDUCTIVITY("wall conductivity"),
+  WALL_CONDUCTIVITY("insulation of the walls"),
   /** Conductivity of the fill, over the range that it states. */
-  FILL_CONDUCTIVITY("fill conductivity"),
+  FILL_CONDUCTIVITY("insulation of the fill"),
   /** All surface coefficients, times {@link #FILM_FACTORS}. */
   SURFACE_FILM("heat exchange with the air outside"),
   /** Power of all warmers, times the strength that each states. */
@@ -80,7 +80,7 @@ public enum Factor {
   /**
    * Returns the words that reports use.
    *
-   * @return for example "wall conductivity"
+   * @return for example "insulation of the walls"
    */
   public String words() {
     return words;

@@ -66,7 +66,10 @@ final class TransitCautions {
     String start =
         others <= 0
             ? where + ": "
-            : where + ", and less in " + others + (others == 1 ? " other leg: " : " other legs: ");
+            : where
+                + ", and less in "
+                + others
+                + (others == 1 ? " other part: " : " other parts of the journey: ");
     return warnings.stream().map(warning -> start + warning).toList();
   }
 
@@ -74,7 +77,7 @@ final class TransitCautions {
     boolean known =
         absorptance.source().provenance() == Provenance.READ
             || absorptance.source().provenance() == Provenance.DERIVED;
-    return "The sun counts with an absorptance of the outside of "
+    return "The outside is taken to absorb this part of the sunlight: "
         + Checks.show(absorptance.nominal(), "")
         + ", "
         + Checks.show(absorptance.range().low(), "")

@@ -186,8 +186,9 @@ class FillingTest {
         warnings
             .get(0)
             .startsWith(
-                "The loosely crumpled newspaper is 50.0 K warmer below than above over 152 mm: air"
-                    + " will seep through it in circles"),
+                "The loosely crumpled newspaper is warmer below than above: air will seep through it in"
+                    + " circles and carry more heat than computed (50.0 K over 152 mm; Darcy-Rayleigh"
+                    + " number "),
         warnings.get(0));
     assertEquals(2, loose.convectionWarnings(Orientation.LID_UP, 100, MEAN).size());
     assertEquals(List.of(), loose.convectionWarnings(Orientation.LID_UP, -60, MEAN));
@@ -197,8 +198,8 @@ class FillingTest {
     Parcel unknown = with(new Filling.Loose(Materials.EPS_20), List.of());
     assertEquals(
         List.of(
-            "The EPS 20 is 30.0 K warmer below than above over 252 mm: whether its air moves is not"
-                + " known, as its voids are not stated."),
+            "The EPS 20 is warmer below than above: whether its air moves is not known, as its voids"
+                + " are not stated (30.0 K over 252 mm)."),
         unknown.convectionWarnings(Orientation.X_MIN_UP, 30, MEAN));
     assertEquals(
         List.of(),

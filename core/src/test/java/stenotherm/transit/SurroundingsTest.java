@@ -115,7 +115,7 @@ class SurroundingsTest {
     assertEquals(last(result.coldest("cup")), last(result.hottest("cup")), 0.05);
     assertEquals(0, last(result.heatFlow(Face.X_MIN)));
     assertTrue(
-        result.cautions().stream().anyMatch(each -> each.contains("absorptance")),
+        result.cautions().stream().anyMatch(each -> each.contains("sunlight")),
         result.cautions().toString());
     assertTrue(result.ledger().closes());
   }

@@ -100,9 +100,10 @@ public final class HeatChart extends Picture {
     requireHeight("a chart of " + count + " parts", canvas, count * (least - row));
     Group from = new Group("heat comes from", sources, Look.VERMILLION);
     Group to = new Group("heat goes to", takers, Look.BLUE);
+    // where names stand above their bars, the plot begins at the edge
     double names =
         isNarrow(canvas)
-            ? 0
+            ? -Plot.ROW_GAP
             : Math.min(Math.max(from.widestName(), to.widestName()), 0.3 * canvas.width());
     Plot plot = Plot.ofRows(canvas, new Range(top, bottom), names, widestValue(), axis());
     double ticks = plot.area().width() / 60;
@@ -163,7 +164,7 @@ public final class HeatChart extends Picture {
   private double paint(Canvas canvas, Plot plot, Group group, double top, double row) {
     boolean narrow = isNarrow(canvas);
     double right = narrow ? canvas.width() - Look.EDGE : plot.area().left() - Plot.ROW_GAP;
-    double end = narrow ? Look.EDGE : right;
+    double end = narrow ? Look.EDGE + 4 : right;
     Alignment alignment = narrow ? Alignment.START : Alignment.END;
     canvas.write(group.heading, new Pixel(end, top + 16), alignment, Look.LABEL.inBold());
     double y = top + HEADER;

@@ -11,6 +11,9 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class SectionField {
+  /** Part of a section that may be as warm as an isotherm, to the error. */
+  private static final double MOST_UNCLEAR = 0.2;
+
   private final double[] xEdges;
   private final double[] zEdges;
   private final double[][] temperatures;
@@ -103,8 +106,12 @@ public final class SectionField {
     return new Range(zEdges[0], zEdges[zEdges.length - 1]);
   }
 
-  /** Lowest and highest temperature [K]. */
-  Range temperatureRange() {
+  /**
+   * Returns the lowest and the highest temperature.
+   *
+   * @return that range [K]
+   */
+  public Range temperatureRange() {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double[] column : temperatures) {
@@ -114,5 +121,25 @@ public final class SectionField {
       }
     }
     return new Range(low, high);
+  }
+
+  /**
+   * Tells whether an isotherm has a place: not if much of the section has its temperature to within
+   * the error, because noise alone would put the line anywhere there.
+   *
+   * @param temperature temperature of the isotherm [K]
+   * @param error error of the temperatures [K]
+   * @return true if its line tells something
+   */
+  public boolean placesIsotherm(double temperature, double error) {
+    double unclear = 0;
+    for (int i = 0; i < temperatures.length; i++) {
+      for (int j = 0; j < temperatures[i].length; j++) {
+        if (Math.abs(temperatures[i][j] - temperature) <= error) {
+          unclear += (xEdges[i + 1] - xEdges[i]) * (zEdges[j + 1] - zEdges[j]);
+        }
+      }
+    }
+    return unclear <= MOST_UNCLEAR * (x().high() - x().low()) * (z().high() - z().low());
   }
 }

@@ -85,8 +85,9 @@ public final class SectionSheet extends Picture {
                 sections.stream().map(section -> section.field).toList()));
     for (int i = 0; i < sections.size(); i++) {
       SectionPicture section = sections.get(i);
+      int row = i / columns;
       double left = i % columns * width;
-      double down = first.top() + i / columns * height;
+      double down = first.top() + row * height;
       double y = down - CAPTION + CAPTION_LINE;
       double captionWidth = first.width() - Look.EDGE;
       for (String line : Letters.wrap(section.title(), captionWidth, 2, CAPTION_LETTERS)) {

@@ -3,8 +3,12 @@ package stenotherm.report;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import stenotherm.base.Provenance;
+import stenotherm.base.Temperatures;
 import stenotherm.decision.Verdict;
+import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * What must be said beside the numbers of a comparison.
@@ -16,10 +20,16 @@ public final class Cautions {
   public static final String ILLUSTRATIVE =
       "Warmer curves are illustrative: they do not come from measurements.";
 
+  /** The figures by which a caution was found; they stand with it in the summary. */
+  private static final Pattern FIGURES = Pattern.compile(" \\(\\d+\\.\\d K over [^()]*\\)");
+
+  private static final Pattern CELSIUS = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
+  private static final Pattern KELVIN = Pattern.compile("(\\d+(?:\\.\\d+)?) K\\b");
+
   private Cautions() {}
 
   /** The cautions of all packings, each once; the one that defers to others comes last. */
-  static List<String> of(List<Judged> rows) {
+  static List<String> of(List<Judged> rows, Figures figures) {
     Set<String> all = new LinkedHashSet<>();
     for (Judged row : rows) {
       for (String caution : row.assessment().verdict().cautions()) {
@@ -27,7 +37,8 @@ public final class Cautions {
         boolean inAll =
             rows.stream()
                 .allMatch(each -> each.assessment().verdict().cautions().contains(caution));
-        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + caution : caution);
+        String words = plain(caution, figures);
+        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + words : words);
       }
       if (isIllustrative(row)) {
         all.add(ILLUSTRATIVE);
@@ -36,6 +47,24 @@ public final class Cautions {
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
     return List.copyOf(all);
+  }
+
+  /** A caution in the reader's units, without the figures that only a physicist reads. */
+  static String plain(String caution, Figures figures) {
+    String words = FIGURES.matcher(caution).replaceAll("");
+    if (figures.units() == Units.METRIC) {
+      return words.replaceAll("(?<=\\d) K\\b", " C°");
+    }
+    String inFahrenheit =
+        CELSIUS
+            .matcher(words)
+            .replaceAll(
+                found ->
+                    figures.temperature(
+                        Temperatures.fromCelsius(Double.parseDouble(found.group(1)))));
+    return KELVIN
+        .matcher(inFahrenheit)
+        .replaceAll(found -> figures.difference(Double.parseDouble(found.group(1))));
   }
 
   /** Whether a caution names a leg or a pack, which other packings may not share. */

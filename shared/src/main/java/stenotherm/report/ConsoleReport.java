@@ -49,7 +49,7 @@ final class ConsoleReport {
     }
     out.println();
     out.println("Cautions:");
-    Cautions.of(rows).forEach(caution -> println("- " + caution));
+    Cautions.of(rows, verdicts.figures()).forEach(caution -> println("- " + caution));
     out.println();
     out.println(
         "These results rest on "

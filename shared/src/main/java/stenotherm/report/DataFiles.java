@@ -68,7 +68,7 @@ final class DataFiles {
             });
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
-    Cautions.of(rows).forEach(root.putArray("cautions")::add);
+    Cautions.of(rows, verdicts.figures()).forEach(root.putArray("cautions")::add);
     StatedAssumptions.sentences(scenario).forEach(root.putArray("assumptions")::add);
     try {
       // one line end everywhere: the same bytes on every system

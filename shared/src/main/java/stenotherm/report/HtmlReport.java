@@ -121,11 +121,14 @@ final class HtmlReport {
     html.append("<section class=\"cautions\" id=\"cautions\">\n");
     element("h2", "Cautions");
     // what is deferred to stands above
-    list(Cautions.of(rows).stream().filter(caution -> !caution.equals(Verdict.DEFER)).toList());
+    list(
+        Cautions.of(rows, words.figures()).stream()
+            .filter(caution -> !caution.equals(Verdict.DEFER))
+            .toList());
     html.append("</section>\n");
     html.append("<p class=\"small paper\">What the page on the screen has folded is not printed;");
     html.append(" open it there to print it.</p>\n");
-    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row == best));
+    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
     open("The odds in more detail");
     table(tables.odds());
     table(tables.temperatures());
@@ -218,8 +221,9 @@ final class HtmlReport {
     picture(
         sections,
         sections::heightFor,
-        "With everything as stated; evaporation, leaks and the animal's own heat are left out here"
-            + " and counted in the odds.");
+        "When a part of the animal is coldest and when one is hottest, with everything as stated;"
+            + " evaporation, leaks and the animal's own heat are left out here and counted in the"
+            + " odds.");
     HeatChart heat = Pictures.heat(row);
     picture(heat, heat::heightFor, "Where the heat comes from and where it goes.");
   }
@@ -241,18 +245,17 @@ final class HtmlReport {
     List<List<String>> lines = new ArrayList<>();
     for (Share share : apportioned.get().shares()) {
       if (share.total() >= LEAST_SHARE) {
-        lines.add(
-            List.of(share.of(), Words.percent(share.firstOrder()), Words.percent(share.total())));
+        lines.add(List.of(share.of(), Words.percent(share.total())));
       }
     }
     table(
         new TextTable(
             "What makes one journey "
                 + (row.isCold() ? "colder" : "hotter")
-                + " than another, in % of the variance; a fitted function leaves "
+                + " than another; a fitted function leaves "
                 + Words.percent(apportioned.get().unexplained())
                 + " % unexplained; below 1 % left out",
-            List.of("what is uncertain", "alone", "with what it does together with others"),
+            List.of("what is uncertain", "share in the variance [%]"),
             lines));
   }
 

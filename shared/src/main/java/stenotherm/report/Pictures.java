@@ -47,11 +47,6 @@ final class Pictures {
 
   private static final int MOST_ISOTHERMS = 6;
 
-  /**
-   * Where this part of a section is as warm as an isotherm, to the error, its line says nothing.
-   */
-  private static final double MOST_UNCLEAR = 0.2;
-
   private final Words words;
   private final VerdictWords verdicts;
 
@@ -203,10 +198,11 @@ final class Pictures {
     Box animal = box(row, row.extreme().cup().animalBlock());
     double at = animal.centre().along(normal);
     TemperatureField.PlaneSection section = moment.field().section(normal, at);
-    String when = (cold ? "coldest, " : "hottest, ") + Words.moment(row.held(), moment.time());
+    String when =
+        (cold ? "coldest part, " : "hottest part, ") + Words.moment(row.held(), moment.time());
+    SectionField field = fieldOf(section);
     SectionPicture.Builder picture =
-        SectionPicture.titled(
-                when + (normal == Axis.Z ? ", from above" : ", from the side"), fieldOf(section))
+        SectionPicture.titled(when + (normal == Axis.Z ? ", from above" : ", from the side"), field)
             .units(words.figures().units())
             .axes(axisName(section.across()), axisName(section.up()));
     for (Block block : row.parcel().layout().blocks()) {
@@ -216,7 +212,7 @@ final class Pictures {
         Outline.of(name, block.box(), shape, normal, at).ifPresent(picture::outline);
       }
     }
-    isotherms(section, row.assessment().error().total()).forEach(picture::isotherm);
+    isotherms(field, row.assessment().error().total()).forEach(picture::isotherm);
     picture.spot(extreme(moment.field(), animal, normal, cold));
     return picture.build();
   }
@@ -317,17 +313,16 @@ final class Pictures {
   }
 
   /**
-   * Round temperatures on the reader's scale, not more than can be told apart. One that much of the
-   * section has to within the error of the computation is left out: where its line would run is
-   * numerical noise.
+   * Round temperatures on the reader's scale, not more than can be told apart, and none whose line
+   * would run where numerical error puts it.
    */
-  private List<Double> isotherms(TemperatureField.PlaneSection section, double error) {
-    double[] values = section.values();
-    double low = onScale(Arrays.stream(values).min().orElseThrow());
-    double high = onScale(Arrays.stream(values).max().orElseThrow());
+  private List<Double> isotherms(SectionField field, double error) {
+    double low = onScale(field.temperatureRange().low());
+    double high = onScale(field.temperatureRange().high());
+    double least = 2 * (onScale(field.temperatureRange().low() + error) - low);
     double step = ISOTHERM_STEPS[ISOTHERM_STEPS.length - 1];
     for (double candidate : ISOTHERM_STEPS) {
-      if ((high - low) / candidate <= MOST_ISOTHERMS) {
+      if ((high - low) / candidate <= MOST_ISOTHERMS && candidate >= least) {
         step = candidate;
         break;
       }
@@ -336,30 +331,11 @@ final class Pictures {
     for (double degrees = Math.ceil(low / step) * step; degrees < high; degrees += step) {
       double kelvin =
           inUsUnits() ? Temperatures.fromFahrenheit(degrees) : Temperatures.fromCelsius(degrees);
-      if (shareWithin(section, kelvin - error, kelvin + error) <= MOST_UNCLEAR) {
+      if (field.placesIsotherm(kelvin, error)) {
         all.add(kelvin);
       }
     }
     return all;
-  }
-
-  /** The part of a section's area that has a temperature between two ends. */
-  private static double shareWithin(
-      TemperatureField.PlaneSection section, double low, double high) {
-    double[] across = section.acrossLines();
-    double[] up = section.upLines();
-    double[] values = section.values();
-    int columns = across.length - 1;
-    double within = 0;
-    double all = 0;
-    for (int cell = 0; cell < values.length; cell++) {
-      int column = cell % columns;
-      int row = cell / columns;
-      double area = (across[column + 1] - across[column]) * (up[row + 1] - up[row]);
-      all += area;
-      within += values[cell] >= low && values[cell] <= high ? area : 0;
-    }
-    return within / all;
   }
 
   private double onScale(double kelvin) {

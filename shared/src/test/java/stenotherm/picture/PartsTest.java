@@ -160,4 +160,23 @@ class PartsTest {
     assertEquals("0 °C", Look.temperature(273.1, Units.METRIC));
     assertEquals("−4 °F", Look.temperature(253.1, Units.US));
   }
+
+  /** Air of 21 °C, give or take a hundredth, within walls that are colder. */
+  @Test
+  void noIsothermRunsThroughNoise() {
+    double[] edges = new double[21];
+    double[][] temperatures = new double[20][20];
+    for (int i = 0; i < 20; i++) {
+      edges[i + 1] = (i + 1) * 0.01;
+      for (int j = 0; j < 20; j++) {
+        int wall = Math.min(Math.min(i, 19 - i), Math.min(j, 19 - j));
+        double noise = 0.01 * Math.sin(7 * i + 3 * j);
+        temperatures[i][j] = 294.15 + noise - 4 * Math.max(0, 3 - wall);
+      }
+    }
+    SectionField field = new SectionField(edges, edges, temperatures);
+    assertFalse(field.placesIsotherm(294.15, 0.1));
+    assertTrue(field.placesIsotherm(288.15, 0.1));
+    assertTrue(field.placesIsotherm(294.15, 0), "only what is surely not noise is left out");
+  }
 }

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import stenotherm.base.Orientation;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.decision.Assessment;
@@ -22,6 +23,8 @@ import stenotherm.decision.Side;
 import stenotherm.decision.Stress;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Filling;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
@@ -242,6 +245,20 @@ class VerdictWordsTest {
     for (String text : all) {
       assertFalse(text.toLowerCase(Locale.ROOT).contains("safe"), text);
     }
+  }
+
+  @Test
+  void cautionsSpareReadersTheFiguresOfPhysics() {
+    Parcel loose = BARE.withFilling(new Filling.Loose(Materials.LOOSE_NEWSPAPER));
+    String caution = loose.convectionWarnings(Orientation.LID_UP, 50, 290).get(0);
+    assertTrue(caution.contains("50.0 K over") && caution.contains("Rayleigh"), caution);
+    assertEquals(
+        "The loosely crumpled newspaper is warmer below than above: air will seep through it in"
+            + " circles and carry more heat than computed.",
+        Cautions.plain(caution, Figures.METRIC));
+    String kept = "Kept at 30 °C (or -2.5 °C), 12 K above.";
+    assertEquals("Kept at 30 °C (or -2.5 °C), 12 C° above.", Cautions.plain(kept, Figures.METRIC));
+    assertEquals("Kept at 86 °F (or 28 °F), 21.6 F° above.", Cautions.plain(kept, Figures.US));
   }
 
   @Test
