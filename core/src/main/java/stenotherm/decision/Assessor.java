@@ -10,7 +10,6 @@ import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
@@ -292,14 +291,7 @@ public final class Assessor {
     }
 
     private TransitResult nominal() {
-      TransitResult result = model(FINE).run(held, Variation.NOMINAL);
-      if (result.outcome() instanceof Outcome.Failed failed) {
-        throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
-      }
-      if (!result.outcome().isCompleted()) {
-        throw new CancellationException("stopped");
-      }
-      return result;
+      return model(FINE).run(held, Variation.NOMINAL).requireCompleted();
     }
 
     private double reductionError(TransitResult result) {

@@ -327,14 +327,7 @@ public final class ParcelModel {
   public double[][] means(Journey journey, Variation variation) {
     List<String> cups = parcel().occupied().stream().map(Container::name).toList();
     if (reduced == null) {
-      TransitResult result = run(journey, variation);
-      if (result.outcome() instanceof Outcome.Failed failed) {
-        throw new IllegalStateException(
-            "packing '" + parcel().name() + "': " + failed.reason());
-      }
-      if (!result.outcome().isCompleted()) {
-        throw new CancellationException("interrupted between runs");
-      }
+      TransitResult result = run(journey, variation).requireCompleted();
       return cups.stream().map(result::mean).toArray(double[][]::new);
     }
     int[] positions =
