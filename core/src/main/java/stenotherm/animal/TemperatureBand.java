@@ -24,6 +24,8 @@ public record TemperatureBand(Range range, Source source) {
    * @throws InvalidInputException if one is not within 180 K to 400 K
    */
   public TemperatureBand {
+    Checks.given("range of a temperature band", range);
+    Checks.given("source of a temperature band", source);
     checked("low end of a temperature band", range.low());
     checked("high end of a temperature band", range.high());
   }

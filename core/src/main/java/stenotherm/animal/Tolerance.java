@@ -50,6 +50,9 @@ public record Tolerance(
    *     out of the critical limits, or the averaging time is not within a minute and a day
    */
   public Tolerance {
+    Checks.given("comfortable band", comfortable);
+    Checks.given("alarm band", alarm);
+    Checks.given("critical limits", critical);
     Checks.within("averaging time", averaging, AVERAGINGS, "s", "An hour is 3600 s.");
     inside("comfortable band", comfortable.range(), "alarm band", alarm.range());
     inside("alarm band", alarm.range(), "critical limits", critical.range());
