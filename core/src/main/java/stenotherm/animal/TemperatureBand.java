@@ -7,7 +7,7 @@ import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 
 /**
- * Two temperatures of the body and where they come from.
+ * Two temperatures of the core of the body, see {@link Tolerance}, and where they come from.
  *
  * <p>A value, thus thread-safe.
  *

@@ -132,7 +132,8 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the mean temperature of an animal, a warmer or a pack.
+   * Returns the mean temperature of an animal, a warmer or a pack. Of an animal it stands for the
+   * core of the body.
    *
    * @param name name of the cup, the warmer or the pack
    * @return a copy, one value for each stored time [K]
