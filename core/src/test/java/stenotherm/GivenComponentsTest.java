@@ -54,10 +54,7 @@ import stenotherm.warmer.Warmers;
 class GivenComponentsTest {
   private static final List<String> PACKAGES =
       List.of(
-          "stenotherm.material",
-          "stenotherm.warmer",
-          "stenotherm.animal",
-          "stenotherm.conduction");
+          "stenotherm.material", "stenotherm.warmer", "stenotherm.animal", "stenotherm.conduction");
 
   /** What only the library makes. */
   private static final Set<Class<?>> RESULTS =
@@ -124,8 +121,9 @@ class GivenComponentsTest {
   void everyRecordThatHoldsObjectsHasASample() {
     Set<Class<?>> found =
         new ClassFileImporter()
-            .withImportOption(new ImportOption.DoNotIncludeTests())
-            .importPackages(PACKAGES).stream()
+                .withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages(PACKAGES)
+                .stream()
                 .map(each -> each.reflect())
                 .filter(Class::isRecord)
                 .filter(GivenComponentsTest::isPublic)
@@ -158,8 +156,7 @@ class GivenComponentsTest {
       }
       String name = sample.getClass().getSimpleName() + "." + components[index].getName();
       Throwable fault =
-          assertThrows(
-                  InvocationTargetException.class, () -> constructor.newInstance(values), name)
+          assertThrows(InvocationTargetException.class, () -> constructor.newInstance(values), name)
               .getCause();
       String message = assertInstanceOf(InvalidInputException.class, fault, name).getMessage();
       assertTrue(message.endsWith(": must not be null"), name + ": " + message);

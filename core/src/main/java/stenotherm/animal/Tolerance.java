@@ -17,9 +17,10 @@ import stenotherm.base.Range;
  * (Bennett et al. 2018 compile both; from memory). Keepers' bands are those of the air in which an
  * animal sits for hours, which a resting ectotherm takes on. What stands for the core here is the
  * mean of an animal's block: a verdict holds its running mean over {@code averaging} against the
- * alarm band, and each moment against the critical limits. The coldest and the hottest part of the block are temperatures of
- * skin, toes and tail; as no blood moves heat within it, they lie farther from its mean than in a
- * live animal (1.1 K were seen at a corner), and none of the sources says what harms them.
+ * alarm band, and each moment against the critical limits. The coldest and the hottest part of the
+ * block are temperatures of skin, toes and tail; as no blood moves heat within it, they lie farther
+ * from its mean than in a live animal (1.1 K were seen at a corner), and none of the sources says
+ * what harms them.
  *
  * <p>A value, thus thread-safe.
  *

@@ -1,7 +1,7 @@
 package stenotherm.conduction;
 
-import stenotherm.base.Checks;
 import java.util.Set;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 
