@@ -32,7 +32,10 @@ public record Animal(
   public Animal {
     Checks.name("animal name", name);
     Checks.name("species of " + name, species);
-    cautions = List.copyOf(cautions);
+    Checks.given("tolerance of " + name, tolerance);
+    Checks.given("tissue of " + name, tissue);
+    Checks.given("resting shape of " + name, restingShape);
+    cautions = List.copyOf(Checks.given("cautions about " + name, cautions));
     cautions.forEach(caution -> Checks.name("caution about " + name, caution));
   }
 

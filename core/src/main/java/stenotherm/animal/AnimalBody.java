@@ -26,6 +26,7 @@ public record AnimalBody(double mass, Proportions proportions) {
    * @throws InvalidInputException if the mass is out of its range
    */
   public AnimalBody {
+    Checks.given("proportions of an animal", proportions);
     Checks.within("animal mass", mass, MASSES, "kg", "Masses are in kilograms: 12 g are 0.012 kg.");
   }
 

@@ -17,6 +17,10 @@ import stenotherm.base.Range;
  * <p>Time outside the critical limits is counted as well, but its length means little: there an
  * animal fails within minutes.
  *
+ * <p>The limits are temperatures of the core, see {@link Tolerance}. Judged by the coldest and the
+ * hottest part of a block, an exposure is thus on the cautious side; a history of the mean may be
+ * given as both.
+ *
  * <p>A value, thus thread-safe.
  *
  * @param tolerance what the history was judged by

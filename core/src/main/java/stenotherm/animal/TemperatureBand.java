@@ -7,7 +7,7 @@ import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 
 /**
- * Two temperatures of the body and where they come from.
+ * Two temperatures of the core of the body, see {@link Tolerance}, and where they come from.
  *
  * <p>A value, thus thread-safe.
  *
@@ -24,6 +24,8 @@ public record TemperatureBand(Range range, Source source) {
    * @throws InvalidInputException if one is not within 180 K to 400 K
    */
   public TemperatureBand {
+    Checks.given("range of a temperature band", range);
+    Checks.given("source of a temperature band", source);
     checked("low end of a temperature band", range.low());
     checked("high end of a temperature band", range.high());
   }

@@ -12,6 +12,16 @@ import stenotherm.base.Range;
  * in tests that ramp the temperature by 0.1 K to 1 K per minute. They end a test within minutes, so
  * they are never a band to plan for. They also depend on acclimation: the lower one by up to 12 K.
  *
+ * <p>Which temperature: that of the core of the body. Tests of critical limits read it with a probe
+ * in the cloaca, the mouth or the body, or wait until a body so small follows its surroundings
+ * (Bennett et al. 2018 compile both; from memory). Keepers' bands are those of the air in which an
+ * animal sits for hours, which a resting ectotherm takes on. What stands for the core here is the
+ * mean of an animal's block: a verdict holds its running mean over {@code averaging} against the
+ * alarm band, and each moment against the critical limits. The coldest and the hottest part of the
+ * block are temperatures of skin, toes and tail; as no blood moves heat within it, they lie farther
+ * from its mean than in a live animal (1.1 K were seen at a corner), and none of the sources says
+ * what harms them.
+ *
  * <p>A value, thus thread-safe.
  *
  * @param comfortable the band to plan for
@@ -50,6 +60,9 @@ public record Tolerance(
    *     out of the critical limits, or the averaging time is not within a minute and a day
    */
   public Tolerance {
+    Checks.given("comfortable band", comfortable);
+    Checks.given("alarm band", alarm);
+    Checks.given("critical limits", critical);
     Checks.within("averaging time", averaging, AVERAGINGS, "s", "An hour is 3600 s.");
     inside("comfortable band", comfortable.range(), "alarm band", alarm.range());
     inside("alarm band", alarm.range(), "critical limits", critical.range());

@@ -30,10 +30,21 @@ public final class Workers {
    * @throws InvalidInputException if it is not positive
    */
   public Workers(int threads) {
+    this.threads = checked(threads);
+  }
+
+  /**
+   * Checks a number of threads.
+   *
+   * @param threads the number, the calling one included
+   * @return the number
+   * @throws InvalidInputException if it is not positive
+   */
+  public static int checked(int threads) {
     if (threads < 1) {
       throw new InvalidInputException("threads", threads + " must be at least 1");
     }
-    this.threads = threads;
+    return threads;
   }
 
   /**

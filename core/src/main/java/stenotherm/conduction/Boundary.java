@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Optional;
+import stenotherm.base.Checks;
 import stenotherm.base.TimeFunction;
 
 /**
@@ -41,6 +42,16 @@ public sealed interface Boundary {
    */
   record Convection(TimeFunction coefficient, TimeFunction ambient) implements Boundary {
     /**
+     * Checks the parts.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is null
+     */
+    public Convection {
+      Checks.given("surface coefficient", coefficient);
+      Checks.given("ambient", ambient);
+    }
+
+    /**
      * A film whose coefficient and ambient never change.
      *
      * @param coefficient surface coefficient [W/(m2 K)]
@@ -74,6 +85,15 @@ public sealed interface Boundary {
    */
   record PrescribedTemperature(TimeFunction value) implements Boundary {
     /**
+     * Checks the parts.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is null
+     */
+    public PrescribedTemperature {
+      Checks.given("surface temperature", value);
+    }
+
+    /**
      * A surface temperature that never changes.
      *
      * @param value surface temperature [K]
@@ -95,6 +115,15 @@ public sealed interface Boundary {
    * @param value heat flux into the body [W/m2]
    */
   record PrescribedFlux(TimeFunction value) implements Boundary {
+    /**
+     * Checks the parts.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is null
+     */
+    public PrescribedFlux {
+      Checks.given("heat flux", value);
+    }
+
     /**
      * A heat flux that never changes.
      *

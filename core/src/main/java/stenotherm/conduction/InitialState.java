@@ -28,6 +28,8 @@ public record InitialState(
    */
   public InitialState {
     Checks.temperature("initial temperature", temperature);
+    Checks.given("initial temperatures", temperatures);
+    Checks.given("initial liquid fractions", liquidFractions);
     temperatures.forEach(
         (block, value) -> Checks.temperature("initial temperature of " + block, value));
     liquidFractions.forEach(

@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.Set;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 
@@ -23,8 +24,9 @@ public record InnerSurface(Set<String> blocks, Face side, Set<String> neighbours
    * @throws InvalidInputException if {@code blocks} is empty or a name is on both sides
    */
   public InnerSurface {
-    blocks = Set.copyOf(blocks);
-    neighbours = Set.copyOf(neighbours);
+    blocks = Set.copyOf(Checks.given("blocks of an inner surface", blocks));
+    Checks.given("side of an inner surface", side);
+    neighbours = Set.copyOf(Checks.given("neighbours of an inner surface", neighbours));
     if (blocks.isEmpty()) {
       throw new InvalidInputException("inner surface", "needs at least one block");
     }

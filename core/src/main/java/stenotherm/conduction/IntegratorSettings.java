@@ -64,6 +64,8 @@ public record IntegratorSettings(
    *     not given a fixed step
    */
   public IntegratorSettings {
+    Checks.given("scheme", scheme);
+    Checks.given("conductivities", conductivities);
     Checks.within(
         "step tolerance",
         stepTolerance,

@@ -60,12 +60,13 @@ public sealed interface Probe {
    */
   record Mean(String name, String block) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public Mean {
       Checks.name("probe name", name);
+      Checks.given("block of probe " + name, block);
     }
 
     @Override
@@ -83,12 +84,13 @@ public sealed interface Probe {
    */
   record Maximum(String name, String block) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public Maximum {
       Checks.name("probe name", name);
+      Checks.given("block of probe " + name, block);
     }
 
     @Override
@@ -111,12 +113,13 @@ public sealed interface Probe {
    */
   record Minimum(String name, String block) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public Minimum {
       Checks.name("probe name", name);
+      Checks.given("block of probe " + name, block);
     }
 
     @Override
@@ -138,12 +141,13 @@ public sealed interface Probe {
    */
   record At(String name, Point point) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public At {
       Checks.name("probe name", name);
+      Checks.given("point of probe " + name, point);
     }
 
     @Override
@@ -160,12 +164,13 @@ public sealed interface Probe {
    */
   record SurfaceMean(String name, String boundary) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public SurfaceMean {
       Checks.name("probe name", name);
+      Checks.given("boundary of probe " + name, boundary);
     }
 
     @Override
@@ -183,12 +188,13 @@ public sealed interface Probe {
    */
   record InnerSurfaceMean(String name, InnerSurface surface) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public InnerSurfaceMean {
       Checks.name("probe name", name);
+      Checks.given("surface of probe " + name, surface);
     }
 
     @Override
@@ -206,12 +212,13 @@ public sealed interface Probe {
    */
   record LiquidFraction(String name, String block) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public LiquidFraction {
       Checks.name("probe name", name);
+      Checks.given("block of probe " + name, block);
     }
 
     @Override
@@ -233,12 +240,13 @@ public sealed interface Probe {
    */
   record HeatFlow(String name, String boundary) implements Probe {
     /**
-     * Checks the name.
+     * Checks the parts.
      *
      * @throws stenotherm.base.InvalidInputException if it is blank
      */
     public HeatFlow {
       Checks.name("probe name", name);
+      Checks.given("boundary of probe " + name, boundary);
     }
 
     @Override

@@ -24,8 +24,8 @@ public record ThinResistance(Set<String> inside, Set<String> outside, double res
    *     resistance is negative or not finite
    */
   public ThinResistance {
-    inside = Set.copyOf(inside);
-    outside = Set.copyOf(outside);
+    inside = Set.copyOf(Checks.given("blocks inside a thin resistance", inside));
+    outside = Set.copyOf(Checks.given("blocks outside a thin resistance", outside));
     if (inside.isEmpty()) {
       throw new InvalidInputException("thin resistance", "needs at least one block inside");
     }

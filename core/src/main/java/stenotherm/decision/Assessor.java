@@ -1,6 +1,7 @@
 package stenotherm.decision;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,7 +11,6 @@ import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
@@ -220,8 +220,7 @@ public final class Assessor {
             : scale == MEDIUM ? ModelScope.MEANS : ModelScope.NOMINAL_MEANS;
     return models.computeIfAbsent(
         scale,
-        of ->
-            ParcelModel.of(parcel, List.of(held), settings.transit().meshScaled(of), scope));
+        of -> ParcelModel.of(parcel, List.of(held), settings.transit().meshScaled(of), scope));
   }
 
   /** One assessment under way. */
@@ -238,18 +237,22 @@ public final class Assessor {
 
     /** What the grids tell. */
     Prepared prepare() {
-      double[][] coarse = model(COARSE).means(held, Variation.NOMINAL);
+      List<String> followed = new ArrayList<>();
+      parcel.occupied().forEach(cup -> followed.add(cup.name()));
+      int animals = followed.size();
+      parcel.warmers().forEach(warmer -> followed.add(warmer.name()));
+      double[][] coarse = model(COARSE).means(held, Variation.NOMINAL, followed);
       report(0.1 * OF_MODELS);
       double[][] medium = model(MEDIUM).means(held, Variation.NOMINAL);
       report(0.3 * OF_MODELS);
       TransitResult nominal = run(Variation.NOMINAL);
-      double[][] fine =
-          parcel.occupied().stream()
-              .map(cup -> nominal.mean(cup.name()))
-              .toArray(double[][]::new);
+      double[][] all = followed.stream().map(nominal::mean).toArray(double[][]::new);
+      double[][] fine = Arrays.copyOf(all, animals);
       double[][] finely = model(FINE).settlingFinely().means(held, Variation.NOMINAL);
       report(0.8 * OF_MODELS);
-      GridCorrection grids = new GridCorrection(coarse, medium, fine, new double[] {MEDIUM, FINE});
+      GridCorrection grids =
+          new GridCorrection(
+              Arrays.copyOf(coarse, animals), medium, fine, new double[] {MEDIUM, FINE});
       CondensedModel condensed =
           CondensedModel.of(
               model(MEDIUM), held, uncertainties(0).spread(LEARNING, settings.study().seed()));
@@ -258,6 +261,7 @@ public final class Assessor {
       NumericalError error =
           new NumericalError(
               grids.error(),
+              warmerError(coarse, all, animals),
               grids.isOrdered(),
               GridCorrection.largest(holding) / 2,
               reductionError(nominal),
@@ -327,14 +331,17 @@ public final class Assessor {
     }
 
     private TransitResult run(Variation variation) {
-      TransitResult result = model(FINE).run(held, variation);
-      if (result.outcome() instanceof Outcome.Failed failed) {
-        throw new IllegalStateException("packing '" + parcel.name() + "': " + failed.reason());
-      }
-      if (!result.outcome().isCompleted()) {
-        throw new CancellationException("stopped");
-      }
-      return result;
+      return model(FINE).run(held, variation).requireCompleted();
+    }
+
+    /** As much as cells half as wide have changed, of the rows after those of the animals [K]. */
+    private double warmerError(double[][] coarse, double[][] fine, int animals) {
+      return fine.length == animals
+          ? 0
+          : GridCorrection.largest(
+              GridCorrection.difference(
+                  Arrays.copyOfRange(coarse, animals, fine.length),
+                  Arrays.copyOfRange(fine, animals, fine.length)));
     }
 
     private double reductionError(TransitResult result) {

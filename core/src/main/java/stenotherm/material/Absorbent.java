@@ -33,6 +33,8 @@ public record Absorbent(Material dry, Material matter) {
    * @throws InvalidInputException if the matter is not denser than the pad
    */
   public Absorbent {
+    Checks.given("dry material", dry);
+    Checks.given("matter", matter);
     Checks.within(
         "density of " + dry.name(),
         dry.density(),

@@ -49,6 +49,7 @@ public record AirLayer(
    * @throws InvalidInputException if the thickness or an emissivity is out of its range
    */
   public AirLayer {
+    Checks.given("heat flow", heatFlow);
     Checks.within(
         "thickness of an air layer",
         thickness,

@@ -62,6 +62,15 @@ public sealed interface Behaviour {
    * @param correction the law and its reference temperature
    */
   record Corrected(TemperatureCorrection correction) implements Behaviour {
+    /**
+     * Checks the parts.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is null
+     */
+    public Corrected {
+      Checks.given("correction", correction);
+    }
+
     @Override
     public double conductivityRatio(double temperature) {
       return correction.factor(temperature);
@@ -89,6 +98,7 @@ public sealed interface Behaviour {
      * @throws stenotherm.base.InvalidInputException if it is not absolute
      */
     public Voids {
+      Checks.given("law of a fill", law);
       Checks.temperature("reference temperature of a fill", referenceTemperature);
     }
 
@@ -134,6 +144,15 @@ public sealed interface Behaviour {
    * @param melting melting range, latent heat and the properties of the liquid
    */
   record Melts(Melting melting) implements Behaviour {
+    /**
+     * Checks the parts.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is null
+     */
+    public Melts {
+      Checks.given("melting", melting);
+    }
+
     @Override
     public double conductivityRatio(double temperature) {
       return 1;

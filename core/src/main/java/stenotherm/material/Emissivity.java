@@ -155,6 +155,8 @@ public record Emissivity(String name, double nominal, Range range, Source source
    */
   public Emissivity {
     Checks.name("name of a surface", name);
+    Checks.given("range of " + name, range);
+    Checks.given("source of " + name, source);
     Radiation.emissivity(range.low());
     Radiation.emissivity(range.high());
     Checks.within(

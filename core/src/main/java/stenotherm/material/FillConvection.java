@@ -72,6 +72,8 @@ public record FillConvection(
    * @throws stenotherm.base.InvalidInputException if one is not above 0
    */
   public FillConvection {
+    Checks.given("permeability of a fill", permeability);
+    Checks.given("source of a fill", source);
     Checks.positive("conductivity of a fill", conductivity, "W/(m K)");
     Checks.positive("size of the voids of a fill", voidSize, "m");
     Checks.positive("permeability of a fill", permeability.low(), "m2");

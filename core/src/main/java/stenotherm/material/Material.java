@@ -64,6 +64,9 @@ public record Material(
    */
   public Material {
     Checks.name("material name", name);
+    Checks.given("conductivity range of " + name, conductivityRange);
+    Checks.given("source of " + name, source);
+    Checks.given("behaviour of " + name, behaviour);
     Checks.positive("conductivity of " + name, conductivity, "W/(m K)");
     Checks.positive("lowest conductivity of " + name, conductivityRange.low(), "W/(m K)");
     Checks.positive("highest conductivity of " + name, conductivityRange.high(), "W/(m K)");

@@ -26,6 +26,7 @@ public record Melting(
    * @throws stenotherm.base.InvalidInputException if one is out of its range
    */
   public Melting {
+    Checks.given("melting range", range);
     Checks.temperature("solidus", range.low());
     Checks.temperature("liquidus", range.high());
     Checks.within("liquidus less solidus", range.high() - range.low(), WIDTHS, "K", "");

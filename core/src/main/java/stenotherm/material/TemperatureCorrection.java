@@ -80,6 +80,7 @@ public record TemperatureCorrection(
    *     absolute
    */
   public TemperatureCorrection {
+    Checks.given("source of the correction", source);
     Checks.within(
         "temperature coefficient",
         coefficient,

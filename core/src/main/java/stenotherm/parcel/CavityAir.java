@@ -1,15 +1,13 @@
 package stenotherm.parcel;
 
+import java.util.Locale;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.Range;
+import stenotherm.base.TemperatureDifferences;
 import stenotherm.material.AirLayer;
 
 /** The air in a cavity without fill, as a solid. */
 record CavityAir(Filling.Unfilled filling, double gap) {
-  static final String CAUTION =
-      "The parcel is not filled: its air is computed as a solid with the resistance of an air layer"
-          + " of the typical gap, which is rough; a loose cup also moves about.";
-
   /** Gaps that the rule of air layers is used for [m]; a full cavity leaves none. */
   private static final Range GAPS = new Range(0.001, 0.3);
 
@@ -24,6 +22,18 @@ record CavityAir(Filling.Unfilled filling, double gap) {
     double downward = conductivity(HeatDirection.DOWNWARD, meanTemperature);
     double upward = conductivity(HeatDirection.UPWARD, meanTemperature);
     return new Range(downward, upward).at(filling.position(), nominal);
+  }
+
+  /** What every output about such a parcel must say. */
+  static String caution(Filling.Unfilled filling) {
+    return String.format(
+        Locale.ROOT,
+        "The parcel is not filled: its air is computed as a solid with the resistance of an air"
+            + " layer of the typical gap. An animal may be %.1f K (%.1f F°) warmer or colder for"
+            + " that (assumed; the odds count it), and more with a warmer beneath it; a loose cup"
+            + " also moves about.",
+        filling.error(),
+        TemperatureDifferences.toFahrenheit(filling.error()));
   }
 
   private double conductivity(HeatDirection heatFlow, double meanTemperature) {

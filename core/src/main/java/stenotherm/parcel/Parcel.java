@@ -484,9 +484,7 @@ public record Parcel(
                     + "' is liquid at sealing: against heat it helps by its mass alone, as nothing"
                     + " in it is left to melt.")
         .forEach(all::add);
-    if (filling.air().isPresent()) {
-      all.add(CavityAir.CAUTION);
-    }
+    filling.air().map(CavityAir::caution).ifPresent(all::add);
     return List.copyOf(all);
   }
 }

@@ -7,8 +7,9 @@ package stenotherm.study;
  *
  * @param cold how they came to the cold end of what they tolerate
  * @param hot how they came to its hot end
- * @param outside time until the planned opening during which an animal was outside its alarm band
- *     [s], to whole stored intervals, the longest of all animals
+ * @param outside time until the planned opening during which an animal's running mean was outside
+ *     its alarm band [s], the longest of all animals; between stored times that mean is taken as
+ *     linear
  */
 public record Fate(Approach cold, Approach hot, double outside) {
   /**

@@ -9,7 +9,7 @@ import stenotherm.base.Range;
  * Judges the temperatures of animals: their running mean by the alarm band, for time matters, and
  * each moment by the critical limits. The running mean at a time is that over {@link
  * Tolerance#averaging} before it, or since sealing where less has passed; between stored times
- * temperatures are linear. Immutable.
+ * temperatures are linear, and for the time outside their running means too. Immutable.
  */
 final class Judge {
   private final List<Tolerance> tolerances;
@@ -53,8 +53,11 @@ final class Judge {
         if (times[row] <= opening) {
           coldMargin = Math.min(coldMargin, cold);
           hotMargin = Math.min(hotMargin, hot);
-          if (row > 0 && (cold < 0 || hot < 0)) {
-            outside += times[row] - times[row - 1];
+          if (row > 0) {
+            double part =
+                shareBelow(means[row - 1] - alarm.low(), cold)
+                    + shareBelow(alarm.high() - means[row - 1], hot);
+            outside += part * (times[row] - times[row - 1]);
           }
         }
         if (cold < 0 || now[row] < critical.low()) {
@@ -70,6 +73,15 @@ final class Judge {
         new Fate.Approach(coldMargin, coldBreach),
         new Fate.Approach(hotMargin, hotBreach),
         longest);
+  }
+
+  /** Share of a straight line between two values that lies below 0. */
+  private static double shareBelow(double start, double end) {
+    if (start >= 0 && end >= 0) {
+      return 0;
+    }
+    double below = Math.max(-start, 0) + Math.max(-end, 0);
+    return below / (Math.abs(start) + Math.abs(end));
   }
 
   /** Mean over a span before each time, of values that are linear between the times. */

@@ -9,7 +9,17 @@ enum Law {
       return widening * NormalScores.of(LEAST + share * (1 - 2 * LEAST)) / NINETY;
     }
   },
-  /** Evenly from the low end, where the effect is absent, to the high end. */
+  /** Evenly between ends that are assumed both. */
+  EVEN {
+    @Override
+    double position(double share, double widening) {
+      return widening * (2 * share - 1);
+    }
+  },
+  /**
+   * Evenly from the low end, where the effect is absent, to the high end. That it may be absent is
+   * no assumption: only the high end moves if ranges are widened.
+   */
   ONE_SIDED {
     @Override
     double position(double share, double widening) {

@@ -1,6 +1,7 @@
 package stenotherm.study;
 
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 
 /**
  * How many journeys are run.
@@ -33,9 +34,7 @@ public record StudySettings(int replicates, int points, long seed, int threads) 
       throw new InvalidInputException(
           "points", points + " must be a power of two within 2 to " + MOST_POINTS);
     }
-    if (threads < 1) {
-      throw new InvalidInputException("threads", threads + " must be at least 1");
-    }
+    Workers.checked(threads);
   }
 
   /**

@@ -58,11 +58,7 @@ public final class Uncertainties {
     all.addProperties(parcel, journey);
     all.addForecasts(journey);
     all.addAirOfLegs(journey, ranges.correlation());
-    for (UnmodelledEffect effect : UnmodelledEffect.all()) {
-      if (!effect.needsWarmer() || !parcel.warmers().isEmpty()) {
-        all.addEffect(effect);
-      }
-    }
+    UnmodelledEffect.of(parcel).forEach(all::addEffect);
     double error = ranges.numericalError();
     if (error > 0) {
       all.add("numerical error", Law.NORMAL, (at, draft) -> draft.warmAnimals(at * error));
@@ -107,7 +103,9 @@ public final class Uncertainties {
   }
 
   /**
-   * The same quantities in other ranges.
+   * The same quantities in other ranges. A range widens on both sides of its middle; one that
+   * begins where there is no effect, as of leaking seams or evaporation, widens at its other end
+   * alone; a depth among other parcels cannot lie beyond its ends.
    *
    * @param other by how much they are wider than stated [-], 1 as stated
    * @return the changed quantities
@@ -208,12 +206,13 @@ public final class Uncertainties {
     Range kelvin = effect.kelvin();
     double middle = (kelvin.low() + kelvin.high()) / 2;
     double half = (kelvin.high() - kelvin.low()) / 2;
-    // the end that is nearer to no effect stays where it is if ranges are widened
-    boolean fromHigh = Math.abs(kelvin.high()) < Math.abs(kelvin.low());
+    // an end at which there is no effect stays where it is if ranges are widened
+    boolean isOneSided = kelvin.low() == 0 || kelvin.high() == 0;
+    double outwards = Math.abs(kelvin.high()) < Math.abs(kelvin.low()) ? -half : half;
     add(
         effect.words(),
-        Law.ONE_SIDED,
-        (at, draft) -> draft.warmAnimals(middle + (fromHigh ? -at : at) * half));
+        isOneSided ? Law.ONE_SIDED : Law.EVEN,
+        (at, draft) -> draft.warmAnimals(middle + at * outwards));
   }
 
   /**

@@ -1,8 +1,11 @@
 package stenotherm.study;
 
+import java.util.ArrayList;
 import java.util.List;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
+import stenotherm.parcel.Filling;
+import stenotherm.parcel.Parcel;
 
 /**
  * Something that acts on an animal and that the model of heat conduction leaves out: it makes the
@@ -12,16 +15,14 @@ import stenotherm.base.Source;
  *
  * @param words what reports call it
  * @param kelvin how much warmer it makes an animal, evenly distributed [K]
- * @param needsWarmer whether it acts only beside a warmer
  * @param source where the range comes from
  */
-public record UnmodelledEffect(String words, Range kelvin, boolean needsWarmer, Source source) {
+public record UnmodelledEffect(String words, Range kelvin, Source source) {
   /** Damp bedding that evaporates. */
   public static final UnmodelledEffect EVAPORATION =
       new UnmodelledEffect(
           "evaporation from bedding",
           new Range(-2.2, 0),
-          false,
           Source.derived(
               "heat of evaporation",
               "1 g/day makes an animal in 20 x 17 x 15 cm 0.7 K colder; up to 2.2 K are assumed"));
@@ -31,7 +32,6 @@ public record UnmodelledEffect(String words, Range kelvin, boolean needsWarmer, 
       new UnmodelledEffect(
           "heat of the animal",
           new Range(0, 1.6),
-          false,
           Source.derived(
               "metabolism of 20 mW to 50 mW", "0.6 K to 1.6 K in 20 x 17 x 15 cm; less if small"));
 
@@ -40,7 +40,6 @@ public record UnmodelledEffect(String words, Range kelvin, boolean needsWarmer, 
       new UnmodelledEffect(
           "air in the cup",
           new Range(-0.6, 0.5),
-          false,
           Source.derived("half and twice the conductivity of the air in a cup", "its effect"));
 
   /** How closely a warmer lies against what it is taped to. */
@@ -48,15 +47,29 @@ public record UnmodelledEffect(String words, Range kelvin, boolean needsWarmer, 
       new UnmodelledEffect(
           "contact of the warmer",
           new Range(-0.1, 1),
-          true,
           Source.derived("a warmer that hangs free or lies close", "its effect"));
 
   /**
-   * Returns all effects.
+   * Returns what acts in a packing: the contact of a warmer only beside one, radiation and moving
+   * air only in a cavity without fill.
    *
-   * @return the constants of this record
+   * @param parcel the packing
+   * @return the effects
    */
-  public static List<UnmodelledEffect> all() {
-    return List.of(EVAPORATION, ANIMAL_HEAT, CUP_AIR, CONTACT);
+  public static List<UnmodelledEffect> of(Parcel parcel) {
+    List<UnmodelledEffect> all = new ArrayList<>(List.of(EVAPORATION, ANIMAL_HEAT, CUP_AIR));
+    if (!parcel.warmers().isEmpty()) {
+      all.add(CONTACT);
+    }
+    parcel.filling().air().ifPresent(air -> all.add(unfilled(air.error())));
+    return List.copyOf(all);
+  }
+
+  /** What a solid in place of the air of a cavity gets wrong. */
+  private static UnmodelledEffect unfilled(double error) {
+    return new UnmodelledEffect(
+        "air and radiation in a cavity without fill",
+        new Range(-error, error),
+        Filling.Unfilled.ERROR_SOURCE);
   }
 }

@@ -163,7 +163,8 @@ public final class ParcelModel {
       reduced = new ReducedParcelBuilder(body, network, courses, scope, settings.threads()).build();
       if (!scope.isMeansAlone()) {
         List<End> ends = scope.isNominalAlone() ? List.of(End.NOMINAL) : List.of(End.values());
-        reduction = new Reduction(reduced.model().modes(), errors(reduced, courses, settings, ends));
+        reduction =
+            new Reduction(reduced.model().modes(), errors(reduced, courses, settings, ends));
       }
     }
     return new ParcelModel(
@@ -325,20 +326,28 @@ public final class ParcelModel {
    * @throws IllegalStateException if the run failed
    */
   public double[][] means(Journey journey, Variation variation) {
-    List<String> cups = parcel().occupied().stream().map(Container::name).toList();
+    return means(journey, variation, parcel().occupied().stream().map(Container::name).toList());
+  }
+
+  /**
+   * Runs the packing through a journey and reads mean temperatures.
+   *
+   * @param journey the journey
+   * @param variation where the uncertain quantities lie in their ranges
+   * @param names names of occupied cups, warmers or packs
+   * @return mean temperature of each [K]: a row for each name, a column for each of the {@link
+   *     #storedTimes}
+   * @throws InvalidInputException as {@link #run}, or if nothing has one of the names
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public double[][] means(Journey journey, Variation variation, List<String> names) {
     if (reduced == null) {
-      TransitResult result = run(journey, variation);
-      if (result.outcome() instanceof Outcome.Failed failed) {
-        throw new IllegalStateException(
-            "packing '" + parcel().name() + "': " + failed.reason());
-      }
-      if (!result.outcome().isCompleted()) {
-        throw new CancellationException("interrupted between runs");
-      }
-      return cups.stream().map(result::mean).toArray(double[][]::new);
+      TransitResult result = run(journey, variation).requireCompleted();
+      return names.stream().map(result::mean).toArray(double[][]::new);
     }
     int[] positions =
-        cups.stream().mapToInt(cup -> body.position(OutputQuantity.MEAN, cup)).toArray();
+        names.stream().mapToInt(name -> body.position(OutputQuantity.MEAN, name)).toArray();
     return reduced.read(
         course(journey, variation), interval, storedTimes(journey).length, positions);
   }

@@ -44,11 +44,7 @@ final class ReducedParcelBuilder {
    *     conductivity
    */
   ReducedParcelBuilder(
-      ParcelBody body,
-      HeatNetwork nominal,
-      List<Course> courses,
-      ModelScope scope,
-      int threads) {
+      ParcelBody body, HeatNetwork nominal, List<Course> courses, ModelScope scope, int threads) {
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;

@@ -11,9 +11,12 @@ package stenotherm.transit;
 public record TransitOutput(OutputQuantity quantity, String of) {
   /** The quantities. */
   public enum OutputQuantity {
-    /** Mean temperature of an animal, a warmer or a pack [K]. */
+    /**
+     * Mean temperature of an animal, a warmer or a pack [K]. Of an animal it stands for the core of
+     * the body, which is what the limits of {@link stenotherm.animal.Tolerance} mean.
+     */
     MEAN("mean"),
-    /** Temperature of the coldest part of an animal [K]. */
+    /** Temperature of the coldest part of an animal, a corner of its block [K]. */
     COLDEST("coldest"),
     /** Temperature of the hottest part of an animal or a warmer [K]. */
     HOTTEST("hottest"),

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
@@ -105,6 +106,23 @@ public final class TransitResult {
   }
 
   /**
+   * Returns this history if it reaches the journey's end.
+   *
+   * @return this
+   * @throws CancellationException if a listener or an interrupt stopped the run
+   * @throws IllegalStateException if the run failed; the message names the packing and says why
+   */
+  public TransitResult requireCompleted() {
+    if (outcome instanceof Outcome.Failed failed) {
+      throw new IllegalStateException("packing '" + parcel().name() + "': " + failed.reason());
+    }
+    if (outcome instanceof Outcome.Stopped stopped) {
+      throw new CancellationException(stopped.reason());
+    }
+    return this;
+  }
+
+  /**
    * Returns the stored times.
    *
    * @return a copy, since sealing, ascending [s]
@@ -114,7 +132,8 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the mean temperature of an animal, a warmer or a pack.
+   * Returns the mean temperature of an animal, a warmer or a pack. Of an animal it stands for the
+   * core of the body.
    *
    * @param name name of the cup, the warmer or the pack
    * @return a copy, one value for each stored time [K]

@@ -1,7 +1,7 @@
 package stenotherm.transit;
 
 import stenotherm.base.Checks;
-import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.MeshControl;
 
@@ -42,9 +42,7 @@ public record TransitSettings(
     Checks.given("stepping", stepping);
     Checks.given("solver", solver);
     Checks.positive("interval between stored values", interval, "s");
-    if (threads < 1) {
-      throw new InvalidInputException("threads", threads + " must be at least 1");
-    }
+    Workers.checked(threads);
   }
 
   /**

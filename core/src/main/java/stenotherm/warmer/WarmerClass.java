@@ -65,6 +65,10 @@ public record WarmerClass(
    */
   public WarmerClass {
     Checks.name("warmer name", name);
+    Checks.given("size of " + name, size);
+    Checks.given("power of " + name, power);
+    Checks.given("strength of " + name, strength);
+    Checks.given("source of " + name, source);
     Checks.within(
         "mass of " + name,
         mass,

@@ -41,8 +41,8 @@ import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.Factor;
-import stenotherm.transit.Transit;
 import stenotherm.transit.ParcelModel;
+import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -340,8 +340,7 @@ class AssessorTest {
     Assessor alone = new Assessor(Packings.plain(), night(295.15, 1, 280.15), SETTINGS);
     double hold = assertInstanceOf(DelayMargin.Until.class, alone.delayOf(0)).time();
     Journey held = night(295.15, 1, 280.15).held(11 * HOUR);
-    ParcelModel model =
-        ParcelModel.of(Packings.plain(), held, SETTINGS.transit().meshScaled(2));
+    ParcelModel model = ParcelModel.of(Packings.plain(), held, SETTINGS.transit().meshScaled(2));
     double[][] means = model.means(held, Variation.NOMINAL);
     double breach =
         JourneyStudy.fate(model.parcel(), model.storedTimes(held), means, HOUR).cold().breach();
@@ -350,6 +349,31 @@ class AssessorTest {
     Assessor deep = new Assessor(Packings.plain(), night(295.15, 4, 258.15), SETTINGS);
     double before = assertInstanceOf(DelayMargin.AlreadyOutside.class, deep.delayOf(0)).time();
     assertTrue(before > 0 && before <= 3 * HOUR, before + " s");
+  }
+
+  /** A warmer is off by as much as cells half as wide change it, beside the animal's error. */
+  @Test
+  void theErrorOfAWarmerIsStated() {
+    TransitResult[] grids = new TransitResult[2];
+    for (int grid = 0; grid < 2; grid++) {
+      grids[grid] =
+          Transit.run(
+              WARMED.nominal().parcel(),
+              WARMED.nominal().journey(),
+              Variation.NOMINAL,
+              SETTINGS.transit().meshScaled(grid == 0 ? 4 : 2));
+    }
+    double[] coarse = grids[0].mean("pad");
+    double[] fine = grids[1].mean("pad");
+    double most = 0;
+    for (int time = 0; time < fine.length; time++) {
+      most = Math.max(most, Math.abs(coarse[time] - fine[time]));
+    }
+    assertTrue(most > 0.01, "a difference to be seen: " + most);
+    assertEquals(most, WARMED.error().warmer(), 0.01);
+    assertEquals(0, MILD.error().warmer());
+    NumericalError error = new NumericalError(1, 16, true, 2, 4, 8);
+    assertEquals(15, error.total());
   }
 
   @Test

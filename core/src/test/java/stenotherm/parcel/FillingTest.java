@@ -73,7 +73,15 @@ class FillingTest {
     double foil = Runs.mean(with(foiled, List.of()), "cup animal", mesh, conditions);
     assertTrue(bare + 1 < filled, bare + " < " + filled);
     assertTrue(bare + 0.2 < foil, bare + " < " + foil);
-    assertEquals(List.of(CavityAir.CAUTION), with(Filling.none(), List.of()).cautions());
+  }
+
+  @Test
+  void aCavityWithoutFillSaysHowFarItsAnimalMayBeOff() {
+    String caution = with(Filling.none(), List.of()).cautions().get(0);
+    assertTrue(caution.contains("may be 1.7 K (3.1 F°) warmer or colder"), caution);
+    String foil = with(new Filling.Unfilled(0.05, 0), List.of()).cautions().get(0);
+    assertTrue(foil.contains("may be 1.9 K (3.4 F°) warmer or colder"), foil);
+    assertEquals(List.of(), Packings.plain().cautions());
   }
 
   @Test

@@ -217,12 +217,9 @@ class JourneyStudyTest {
     JourneyStudy warmer = JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, correction);
     // a study never changes
     correction[1][8] = -9;
-    Fate whole = 
+    Fate whole =
         JourneyStudy.fate(
-            MODEL.parcel(),
-            MODEL.storedTimes(HELD),
-            MODEL.means(HELD, Variation.NOMINAL),
-            OPENING);
+            MODEL.parcel(), MODEL.storedTimes(HELD), MODEL.means(HELD, Variation.NOMINAL), OPENING);
     assertEquals(whole.cold().margin() + 0.7, warmer.fate(Variation.NOMINAL).cold().margin(), 0.02);
   }
 

@@ -105,7 +105,8 @@ class JudgeTest {
     assertEquals(0, fate.outside());
     Fate longer = fate(4 * HOUR, times, 290, 290, 290, 280, 280);
     assertEquals(-3, longer.cold().margin(), 1e-9);
-    assertEquals(HOUR, longer.outside());
+    // from 285 K down to 280 K, below 283 K for the last three fifths
+    assertEquals(0.6 * HOUR, longer.outside(), 1e-9);
   }
 
   @Test
@@ -118,7 +119,16 @@ class JudgeTest {
     assertEquals(-1, fate.hot().margin(), 1e-9);
     assertEquals(2 * HOUR, fate.cold().breach());
     assertEquals(2 * HOUR, fate.hot().breach());
-    assertEquals(HOUR, fate.outside(), "of one animal, not the sum");
+    // from 284 K to 282 K half of the hour, from 303 K to 306 K a third
+    assertEquals(HOUR / 2, fate.outside(), 1e-9, "of one animal, not the sum");
+  }
+
+  @Test
+  void timeOutsideBothEndsIsCounted() {
+    double[] times = {0, HOUR, 2 * HOUR, 3 * HOUR};
+    Fate fate = fate(3 * HOUR, times, 282, 282, 330, 306);
+    // means of 282, 282, 306 and 318 K: an hour below, 1/24 below, 1/24 above, an hour above
+    assertEquals(HOUR * (2 + 2 / 24.0), fate.outside(), 1e-6);
   }
 
   @Test

@@ -24,10 +24,12 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Position;
 import stenotherm.transit.Factor;
 import stenotherm.transit.Variation;
 
@@ -76,6 +78,17 @@ class UncertaintiesTest {
         List.of(
             new PlacedWarmer("left", Packings.steady(1), Face.X_MIN, Mounting.taped(), 0),
             new PlacedWarmer("right", Packings.steady(1), Face.X_MAX, Mounting.taped(), 0)));
+  }
+
+  private static Parcel unfilled(Filling air) {
+    return new Parcel(
+        "bare",
+        Packings.OUTER,
+        Packings.WALLS,
+        air,
+        List.of(Packings.cup("cup", Position.MIDDLE_OF_FLOOR)),
+        List.of(),
+        List.of());
   }
 
   private static Uncertainties of(Parcel parcel, double correlation, double error) {
@@ -256,7 +269,8 @@ class UncertaintiesTest {
   void whatTheModelLeavesOutMovesAnimals() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
     double middle = only(all, "air in the cup", 0.5).shift();
-    for (UnmodelledEffect effect : UnmodelledEffect.all()) {
+    List<UnmodelledEffect> effects = UnmodelledEffect.of(twoWarmers());
+    for (UnmodelledEffect effect : effects) {
       double one = only(all, effect.words(), 0).shift() - middle;
       double other = only(all, effect.words(), 1).shift() - middle;
       double half = (effect.kelvin().high() - effect.kelvin().low()) / 2;
@@ -264,7 +278,7 @@ class UncertaintiesTest {
       assertEquals(-half, Math.min(one, other), 1e-12, effect.words());
     }
     double centre =
-        UnmodelledEffect.all().stream()
+        effects.stream()
             .mapToDouble(each -> (each.kelvin().low() + each.kelvin().high()) / 2)
             .sum();
     assertEquals(centre, middle, 1e-12);
@@ -281,6 +295,34 @@ class UncertaintiesTest {
     assertEquals(3.3, only(wider, cold, 0).shift() - only(wider, cold, 1).shift(), 1e-9);
     String warm = UnmodelledEffect.ANIMAL_HEAT.words();
     assertEquals(2.4, only(wider, warm, 1).shift() - only(wider, warm, 0).shift(), 1e-9);
+  }
+
+  /** Both ends of the air in a cup are assumed: it may be colder and warmer by more. */
+  @Test
+  void anEffectToEitherSideWidensAtBothEnds() {
+    Uncertainties all = of(twoWarmers(), 0.5, 0);
+    String air = UnmodelledEffect.CUP_AIR.words();
+    Uncertainties wider = all.widened(1.5);
+    double middle = only(wider, air, 0.5).shift();
+    for (double end : new double[] {0, 1}) {
+      double stated = only(all, air, end).shift() - only(all, air, 0.5).shift();
+      assertEquals(1.5 * stated, only(wider, air, end).shift() - middle, 1e-9);
+    }
+  }
+
+  /** A solid in place of air and radiation is off to either side, more so between foil. */
+  @Test
+  void anUnfilledCavityIsUncertainByItsModel() {
+    String air = "air and radiation in a cavity without fill";
+    assertFalse(of(Packings.plain(), 0.5, 0).words().contains(air));
+    for (double emissivity : new double[] {0.9, 0.05}) {
+      Parcel bare = unfilled(new Filling.Unfilled(emissivity, 0));
+      Uncertainties all = of(bare, 0.5, 0);
+      double error = emissivity < 0.5 ? 1.9 : 1.7;
+      double middle = only(all, air, 0.5).shift();
+      assertEquals(error, only(all, air, 1).shift() - middle, 1e-9);
+      assertEquals(-error, only(all, air, 0).shift() - middle, 1e-9);
+    }
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -27,6 +28,7 @@ import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
+import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -476,6 +478,17 @@ class ParcelModelTest {
     assertEquals(294, part.mean("cup")[0], 1e-3);
     assertEquals(294, part.coldestMoment().field().mean("cup animal"), 1e-3);
     Thread.interrupted();
+  }
+
+  @Test
+  void aRunThatDidNotReachTheEndIsNoWholeHistory() {
+    ParcelModel model = ParcelModel.of(Packings.plain(), journey(1), FEW_CELLS.full());
+    TransitResult whole = model.run(journey(1), Variation.NOMINAL);
+    assertSame(whole, whole.requireCompleted());
+    TransitResult part =
+        model.run(journey(1), Variation.NOMINAL, (done, total) -> ProgressListener.Signal.STOP);
+    Exception stop = assertThrows(CancellationException.class, part::requireCompleted);
+    assertEquals("stopped before the journey's end", stop.getMessage());
   }
 
   /** A run that stopped keeps its moments; the way to one of them can be interrupted as well. */

@@ -228,14 +228,11 @@ public final class Comparison {
 
   /** Fields and heat of the assessment's own runs reach into the hold. */
   private TransitResult untilOpening(Assessor assessor) {
-    TransitResult planned =
-        assessor.untilOpening(
+    return assessor
+        .untilOpening(
             (done, total) ->
-                stopped.get() ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE);
-    if (!planned.outcome().isCompleted()) {
-      throw new CancellationException("stopped");
-    }
-    return planned;
+                stopped.get() ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE)
+        .requireCompleted();
   }
 
   private synchronized ProgressListener.Signal report(int job, double share) {

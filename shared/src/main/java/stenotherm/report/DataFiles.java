@@ -127,6 +127,9 @@ final class DataFiles {
     error.put("holding_coefficients", assessment.error().holding());
     error.put("reduction", assessment.error().reduction());
     error.put("condensation", assessment.error().condensation());
+    if (row.hasWarmer()) {
+      error.put("warmer", assessment.error().warmer());
+    }
     ArrayNode animals = node.putArray("animals");
     row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));
     addLegDelays(node.putArray("delay_of_a_single_leg"), row);

@@ -52,7 +52,12 @@ final class StatedAssumptions {
     all.add(
         "A parcel among others lies anywhere in a cube of them: " + Stowage.SOURCE.text() + ".");
     all.add("Leaking seams: " + Factor.LEAKAGE_SOURCE.text() + ".");
-    for (UnmodelledEffect effect : UnmodelledEffect.all()) {
+    List<UnmodelledEffect> effects =
+        scenario.packings().stream()
+            .flatMap(packing -> UnmodelledEffect.of(packing).stream())
+            .distinct()
+            .toList();
+    for (UnmodelledEffect effect : effects) {
       all.add(
           "Not computed, counted as uncertain: "
               + effect.words()

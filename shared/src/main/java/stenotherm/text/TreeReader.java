@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.yaml.snakeyaml.LoaderOptions;
 
@@ -21,11 +22,16 @@ import org.yaml.snakeyaml.LoaderOptions;
  */
 final class TreeReader {
   private static final YAMLFactory FACTORY = factory();
+
+  /** More than a person mends at once. */
+  private static final int MOST_FAULTS = 100;
+
   private static final String TOO_LONG = "is longer than " + Document.MAXIMUM_TEXT + " characters";
 
   private final SourceText source;
   private final UnaryOperator<String> examples;
   private final Faults faults = new Faults();
+  private int kept;
 
   /** Reads a text; the examples of values by key path, empty if unknown, go into messages. */
   TreeReader(SourceText source, UnaryOperator<String> examples) {
@@ -76,10 +82,18 @@ final class TreeReader {
     }
   }
 
+  /** Keeps a fault that does not hinder reading on; after many of them it ends. */
+  private void keep(TextFormatException fault) {
+    if (++kept == MOST_FAULTS) {
+      throw fault;
+    }
+    faults.add(fault);
+  }
+
   /** Reads the value whose first token is the parser's current one. */
   private Node readValue(YAMLParser parser, String path, int depth) throws IOException {
     TextPosition position = positionOf(parser);
-    refuseReferences(parser, position, path);
+    noReference(parser, position, path);
     JsonToken token = parser.currentToken();
     if ((token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY)
         && depth == Document.MAXIMUM_DEPTH) {
@@ -93,13 +107,12 @@ final class TreeReader {
       return readSequence(parser, position, path, depth);
     }
     if (token == JsonToken.VALUE_NULL) {
-      faults.add(
-          new TextFormatException(position, path, path.isEmpty() ? "is empty" : noValue(path)));
+      keep(new TextFormatException(position, path, path.isEmpty() ? "is empty" : noValue(path)));
       return new ScalarNode(position, path, "");
     }
     String text = parser.getText();
     if (text.length() > Document.MAXIMUM_TEXT) {
-      faults.add(new TextFormatException(position, path, TOO_LONG));
+      keep(new TextFormatException(position, path, TOO_LONG));
     }
     return new ScalarNode(position, path, text);
   }
@@ -123,24 +136,11 @@ final class TreeReader {
       String key = parser.currentName();
       String keyPath = MappingNode.pathOf(path, key);
       TextPosition keyPosition = positionOf(parser);
-      refuseReferences(parser, keyPosition, path);
-      if (key.isBlank()) {
-        throw new TextFormatException(keyPosition, path, "has an empty key before ':'");
-      }
-      if (key.codePoints().anyMatch(Character::isISOControl)) {
-        throw new TextFormatException(
-            keyPosition, path, "has a key with a line break or a tab, a key must be plain text");
-      }
-      if (key.length() > Document.MAXIMUM_TEXT) {
-        throw new TextFormatException(keyPosition, path, "has a key that " + TOO_LONG);
-      }
-      if (key.equals("<<")) {
-        throw new TextFormatException(
-            keyPosition, path, "a merge key (<<) is not allowed here, write the keys out");
-      }
+      noReference(parser, keyPosition, path);
+      faultOf(key).ifPresent(problem -> keep(new TextFormatException(keyPosition, path, problem)));
       MappingNode.Entry earlier = entries.get(key);
       if (earlier != null) {
-        faults.add(
+        keep(
             new TextFormatException(
                 keyPosition,
                 keyPath,
@@ -150,6 +150,21 @@ final class TreeReader {
       entries.put(key, new MappingNode.Entry(keyPosition, readValue(parser, keyPath, depth + 1)));
     }
     return new MappingNode(position, path, entries);
+  }
+
+  private static Optional<String> faultOf(String key) {
+    if (key.isBlank()) {
+      return Optional.of("has an empty key before ':'");
+    }
+    if (key.codePoints().anyMatch(Character::isISOControl)) {
+      return Optional.of("has a key with a line break or a tab, a key must be plain text");
+    }
+    if (key.length() > Document.MAXIMUM_TEXT) {
+      return Optional.of("has a key that " + TOO_LONG);
+    }
+    return key.equals("<<")
+        ? Optional.of("a merge key (<<) is not allowed here, write the keys out")
+        : Optional.empty();
   }
 
   private SequenceNode readSequence(
@@ -162,10 +177,10 @@ final class TreeReader {
   }
 
   /**
-   * Refuses anchors, aliases and tags. The parser resolves some of them silently, but a plain text
-   * cannot start with their signs, so the first character of a node tells.
+   * Looks for anchors, aliases and tags. The parser resolves some of them silently, but a plain
+   * text cannot start with their signs, so the first character of a node tells.
    */
-  private void refuseReferences(YAMLParser parser, TextPosition position, String path) {
+  private void noReference(YAMLParser parser, TextPosition position, String path) {
     int first = source.characterAt((int) parser.currentTokenLocation().getCharOffset());
     String what =
         switch (first) {
@@ -175,10 +190,11 @@ final class TreeReader {
           default -> "";
         };
     if (!what.isEmpty()) {
-      throw new TextFormatException(
-          position,
-          path,
-          what + " is not allowed here, put a text that starts like this in quotes");
+      keep(
+          new TextFormatException(
+              position,
+              path,
+              what + " is not allowed here, put a text that starts like this in quotes"));
     }
   }
 

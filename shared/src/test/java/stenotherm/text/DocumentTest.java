@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -124,6 +125,27 @@ class DocumentTest {
         assertThrows(TextFormatException.class, () -> Document.parse("trip.yaml", text));
 
     assertEquals("trip.yaml:" + message, fault.getMessage());
+  }
+
+  /** What does not keep the parser from going on is told together, with what does. */
+  @Test
+  void faultsBesideEachOtherAreToldAtOnce() {
+    String text =
+        "a: &x 1\nb: *x\n<<: {c: 2}\nd: !!int 3\n\"\": 4\n\"e\\nf\": 5\ng:\nb: 6\nh: [7\n";
+    TextFormatException all =
+        assertThrows(TextFormatException.class, () -> Document.parse("trip.yaml", text));
+    assertEquals(
+        List.of(1, 2, 3, 4, 5, 6, 7, 8, 10),
+        all.faults().stream().map(fault -> fault.position().line()).toList(),
+        all.getMessage());
+  }
+
+  @Test
+  void readingEndsAfterManyFaults() {
+    TextFormatException all =
+        assertThrows(
+            TextFormatException.class, () -> Document.parse("trip.yaml", "- &x 1\n".repeat(5000)));
+    assertEquals(100, all.faults().size());
   }
 
   @Test
