@@ -3,6 +3,7 @@ package stenotherm.animal;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
+import stenotherm.base.Source;
 
 /**
  * The body temperatures that an animal tolerates, as three nested ranges.
@@ -39,6 +40,11 @@ public record Tolerance(
   /** The usual averaging time [s]: assumed, no source. */
   public static final double AVERAGING = 3600;
 
+  private static final Source LIMITS_UNKNOWN =
+      Source.assumed(
+          "None are known of it or of a near relative: the ends of the alarm band stand in, at each"
+              + " moment");
+
   private static final Range AVERAGINGS = new Range(60, 24 * 3600);
 
   /**
@@ -51,6 +57,18 @@ public record Tolerance(
    */
   public Tolerance(TemperatureBand comfortable, TemperatureBand alarm, TemperatureBand critical) {
     this(comfortable, alarm, critical, AVERAGING);
+  }
+
+  /**
+   * A tolerance of an animal whose critical limits nobody knows: the ends of the alarm band stand
+   * in for them, so that no moment may lie outside it, however short.
+   *
+   * @param comfortable the band to plan for
+   * @param alarm the band outside which the animal should not be at any moment
+   * @throws InvalidInputException if they are not nested
+   */
+  public Tolerance(TemperatureBand comfortable, TemperatureBand alarm) {
+    this(comfortable, alarm, new TemperatureBand(alarm.range(), LIMITS_UNKNOWN));
   }
 
   /**

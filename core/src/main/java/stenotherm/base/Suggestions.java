@@ -142,13 +142,15 @@ public final class Suggestions {
       }
     }
     names.retainAll(known);
+    // what a word stands for is all shown, such as every gecko; names that look alike are not
+    long shown = Math.max(FEW, names.size());
     known.stream()
         .filter(name -> common(wanted, normal(name)) > 0)
         .sorted(
             Comparator.<String>comparingInt(name -> -common(wanted, normal(name)))
                 .thenComparingInt(name -> distance(wanted, normal(name))))
         .forEach(names::add);
-    return names.stream().limit(FEW).toList();
+    return names.stream().limit(shown).toList();
   }
 
   /** Number of words that two texts have in common. */

@@ -25,6 +25,13 @@ class ToleranceTest {
   }
 
   @Test
+  void withoutKnownLimitsNoMomentMayLieOutsideTheAlarmBand() {
+    Tolerance tolerance = new Tolerance(band(18, 26), band(16, 28));
+    assertEquals(tolerance.alarm().range(), tolerance.critical().range());
+    assertTrue(tolerance.critical().source().text().contains("(assumed)"));
+  }
+
+  @Test
   void comfortReachingOutOfAlarmIsRefused() {
     InvalidInputException problem =
         assertThrows(

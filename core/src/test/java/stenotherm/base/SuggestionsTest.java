@@ -94,6 +94,26 @@ class SuggestionsTest {
   }
 
   @Test
+  void allThatAWordStandsForIsShown() {
+    List<String> geckos = IntStream.range(0, 9).mapToObj(each -> "gecko " + each).toList();
+    List<String> known =
+        Stream.concat(IntStream.range(0, 30).mapToObj(each -> "frog " + each), geckos.stream())
+            .toList();
+    String message =
+        assertThrows(
+                InvalidInputException.class,
+                () ->
+                    Suggestions.find(
+                        "animal",
+                        "flying gekko",
+                        known,
+                        name -> name,
+                        List.of(new Suggestions.OtherWord("gekk", geckos))))
+            .getMessage();
+    assertTrue(message.endsWith(": " + String.join(", ", geckos) + "."), message);
+  }
+
+  @Test
   void whatIsUnlikeAllOfALongListIsOfferedNothing() {
     List<String> known = IntStream.range(0, 30).mapToObj(number -> "python " + number).toList();
     assertEquals(

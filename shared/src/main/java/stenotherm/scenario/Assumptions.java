@@ -190,7 +190,7 @@ final class Assumptions {
     return List.copyOf(sentences);
   }
 
-  private static String band(TemperatureBand band) {
+  static String band(TemperatureBand band) {
     double low = band.range().low();
     double high = band.range().high();
     return celsius(low)

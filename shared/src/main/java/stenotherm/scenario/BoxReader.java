@@ -38,7 +38,7 @@ final class BoxReader {
 
   BoxReader(KeyedSection packing) {
     this.packing = packing;
-    this.board = Layers.read(packing.value("board"));
+    this.board = Layers.read(packing.value("board"), packing.assumptions());
     this.walls = walls();
   }
 
@@ -82,7 +82,7 @@ final class BoxReader {
 
   private List<WallLayer> inside(Node node) {
     List<WallLayer> layers = new ArrayList<>(board);
-    layers.addAll(Layers.read(node));
+    layers.addAll(Layers.read(node, packing.assumptions()));
     return layers;
   }
 

@@ -8,8 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import stenotherm.animal.Animal;
-import stenotherm.animal.Animals;
 import stenotherm.base.Axis;
 import stenotherm.material.Absorbent;
 import stenotherm.material.Material;
@@ -61,10 +59,13 @@ final class ContainerReader {
 
   private final KeyedSection section;
   private final String usualName;
-  private final Optional<ScalarNode> sharedAnimal;
+  private final Optional<Node> sharedAnimal;
 
-  /** A container of a section; the animal of the scenario is in it unless it says otherwise. */
-  ContainerReader(KeyedSection section, String usualName, Optional<ScalarNode> sharedAnimal) {
+  /**
+   * A container of a section, whose usual name is what it is if it has no other; the animal of the
+   * scenario is in it unless it says otherwise.
+   */
+  ContainerReader(KeyedSection section, String usualName, Optional<Node> sharedAnimal) {
     this.section = section;
     this.usualName = usualName;
     this.sharedAnimal = sharedAnimal;
@@ -102,14 +103,48 @@ final class ContainerReader {
   /** The container, in the middle of the floor. */
   Container read() {
     Vessel vessel = vessel();
-    String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usualName);
-    Optional<Occupant> occupant = occupant();
-    List<Bedding> bedding = bedding(occupant.isPresent());
+    String usual = usualName.isEmpty() ? noun(vessel) : usualName;
+    String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
+    Optional<OccupantReader.Occupants> occupants = occupants();
+    boolean damp = occupants.isPresent() && !(vessel instanceof Vessel.Bag);
+    List<Bedding> bedding = bedding(damp);
     return section
         .node()
-        .locate(
-            "container '" + name + "'",
-            () -> new Container(name, vessel, Position.MIDDLE_OF_FLOOR, bedding, occupant));
+        .locate("container '" + name + "'", () -> filled(name, vessel, bedding, occupants));
+  }
+
+  private Container filled(
+      String name,
+      Vessel vessel,
+      List<Bedding> bedding,
+      Optional<OccupantReader.Occupants> occupants) {
+    Position middle = Position.MIDDLE_OF_FLOOR;
+    Optional<Occupant> one = occupants.map(OccupantReader.Occupants::one);
+    if (occupants.isPresent() && occupants.get().count() > 1) {
+      // all of them must fit; one of them is computed
+      Optional<Occupant> all = occupants.map(OccupantReader.Occupants::together);
+      Container crowded = new Container(name, vessel, middle, bedding, all);
+      section.assumptions().add(crowd(crowded.name(), occupants.get()));
+    }
+    return new Container(name, vessel, middle, bedding, one);
+  }
+
+  private static String crowd(String name, OccupantReader.Occupants occupants) {
+    return "In "
+        + name
+        + " are "
+        + occupants.count()
+        + " animals, "
+        + occupants.one().animal().name()
+        + ": one of them is computed; the heat that the others store is left out, so that it comes"
+        + " out no milder for it than it is (assumed).";
+  }
+
+  private static String noun(Vessel vessel) {
+    if (vessel instanceof Vessel.Bag) {
+      return BAG;
+    }
+    return vessel instanceof Vessel.Vial ? VIAL : "cup";
   }
 
   private Vessel vessel() {
@@ -133,7 +168,7 @@ final class ContainerReader {
         .add("Container " + size.name() + ", " + Assumptions.vessel(size.vessel()), size.source());
     Vessel vessel = size.vessel();
     WallLayer wall =
-        section.optional("wall").map(node -> Layers.layer(node.asScalar())).orElse(vessel.wall());
+        section.optional("wall").map(node -> wallLayer(node.asScalar())).orElse(vessel.wall());
     if (vessel instanceof Vessel.Vial vial) {
       return new Vessel.Vial(vial.diameter(), vial.length(), along(), wall);
     }
@@ -187,7 +222,11 @@ final class ContainerReader {
   }
 
   private WallLayer wall(String kind) {
-    return Layers.layer(section.value("wall", WALLS.getOrDefault(kind, ""), "assumed").asScalar());
+    return wallLayer(section.value("wall", WALLS.getOrDefault(kind, ""), "assumed").asScalar());
+  }
+
+  private WallLayer wallLayer(ScalarNode node) {
+    return Layers.layer(node, EverydayWords.WALL, section.assumptions());
   }
 
   private Axis along() {
@@ -200,24 +239,18 @@ final class ContainerReader {
     }
   }
 
-  private Optional<Occupant> occupant() {
-    Optional<ScalarNode> own = section.optional("animal").map(Node::asScalar);
-    if (own.isPresent() && own.get().text().equals(Layers.NONE)) {
+  private Optional<OccupantReader.Occupants> occupants() {
+    Optional<Node> own = section.optional("animal");
+    if (own.isPresent()
+        && own.get() instanceof ScalarNode scalar
+        && scalar.text().equals(Layers.NONE)) {
       return Optional.empty();
     }
-    ScalarNode node =
-        own.or(() -> sharedAnimal).orElseGet(() -> section.require("animal").asScalar());
-    return Optional.of(occupant(node));
+    Node node = own.or(() -> sharedAnimal).orElseGet(() -> section.require("animal"));
+    return Optional.of(OccupantReader.read(node, section.assumptions()));
   }
 
-  static Occupant occupant(ScalarNode node) {
-    NamedQuantity animal = NamedQuantity.of(node, "an animal and its mass", "leopard gecko, 40 g");
-    Animal kind = node.locate(() -> Animals.named(animal.name().text()));
-    double mass = animal.quantity().mass();
-    return node.locate(() -> new Occupant(kind, kind.body(mass)));
-  }
-
-  private List<Bedding> bedding(boolean occupied) {
+  private List<Bedding> bedding(boolean damp) {
     Node towel = section.optional(TOWEL).orElse(null);
     if (towel != null) {
       if (section.has(BEDDING)) {
@@ -226,7 +259,7 @@ final class ContainerReader {
       double thickness = towel.asScalar().length();
       return List.of(towel.locate(() -> Bedding.dampTowel(thickness)));
     }
-    String usual = occupied ? "damp paper towel 4 mm" : Layers.NONE;
+    String usual = damp ? "damp paper towel 4 mm" : Layers.NONE;
     Node node = section.value(BEDDING, usual, "assumed");
     if (node instanceof ScalarNode scalar && scalar.text().equals(Layers.NONE)) {
       return List.of();
@@ -244,12 +277,12 @@ final class ContainerReader {
 
   private Bedding layer(Node node) {
     if (node instanceof ScalarNode scalar) {
-      WallLayer layer = Layers.layer(scalar);
+      WallLayer layer = Layers.layer(scalar, EverydayWords.BEDDING, section.assumptions());
       return scalar.locate(() -> bedding(layer));
     }
     KeyedSection bedding = KeyedSection.of(node, Vocabulary.BEDDING, section.assumptions());
     ScalarNode materialNode = bedding.require("material").asScalar();
-    Material material = Layers.material(materialNode);
+    Material material = Layers.material(materialNode, EverydayWords.BEDDING, section.assumptions());
     double thickness = bedding.require("thickness").asScalar().length();
     ScalarNode water = bedding.optional("water").map(Node::asScalar).orElse(null);
     if (water == null) {

@@ -30,13 +30,13 @@ final class ContainersReader {
   private final KeyedSection root;
   private final KeyedSection packing;
   private final Assumptions assumptions;
-  private final Optional<ScalarNode> animal;
+  private final Optional<Node> animal;
 
   ContainersReader(KeyedSection root, KeyedSection packing) {
     this.root = root;
     this.packing = packing;
     this.assumptions = packing.assumptions();
-    this.animal = root.optional("animal").map(Node::asScalar);
+    this.animal = root.optional("animal");
   }
 
   /** Containers in a box with walls. */
@@ -50,7 +50,7 @@ final class ContainersReader {
       if (packing.has(GAP)) {
         throw packing.node().failAt(GAP, "has no effect for a single container");
       }
-      List<Container> containers = List.of(new ContainerReader(cup, CUP, animal).read());
+      List<Container> containers = List.of(new ContainerReader(cup, "", animal).read());
       requireAnimal(owner.require(CUP), containers);
       return placed(List.of(cup), containers, false);
     }

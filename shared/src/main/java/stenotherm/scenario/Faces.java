@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import stenotherm.base.Face;
 import stenotherm.text.ScalarNode;
 import stenotherm.words.FaceNames;
@@ -11,6 +12,10 @@ import stenotherm.words.FaceNames;
 /** The names that files may use for the faces of a box: those of people and the axes' labels. */
 final class Faces {
   private static final Map<String, Face> NAMES = names();
+
+  /** Other words for faces; a container may have one as its name, unlike a face's own name. */
+  private static final Map<String, Face> OTHER_WORDS =
+      Map.of("top", Face.Z_MAX, "bottom", Face.Z_MIN);
 
   private Faces() {}
 
@@ -23,7 +28,7 @@ final class Faces {
   }
 
   static List<String> all() {
-    return List.copyOf(NAMES.keySet());
+    return Stream.concat(NAMES.keySet().stream(), OTHER_WORDS.keySet().stream().sorted()).toList();
   }
 
   static boolean has(String name) {
@@ -37,6 +42,7 @@ final class Faces {
           "'side' does not say which of the four, write left or right (the ends of the box's first"
               + " length), front or back (the ends of its second)");
     }
-    return node.choice(NAMES);
+    Face other = OTHER_WORDS.get(node.text());
+    return other == null ? node.choice(NAMES) : other;
   }
 }

@@ -126,12 +126,12 @@ final class JourneyReader {
 
   /** A date that only names hours has a preset; one that decides about weather or sun has none. */
   private static ScalarNode sealed(KeyedSection journey, Sites sites) {
-    if (!journey.has("from") && sites.origin().days().isEmpty()) {
+    if (sites.lackWeatherAtOrigin()) {
       throw journey
           .node()
           .fail("needs lows/highs, such as 28 to 45 °F, or a place with recorded weather as from");
     }
-    boolean matters = sites.all().stream().anyMatch(site -> site.days().isEmpty());
+    boolean matters = sites.needRecordedWeather();
     boolean sunny = sites.all().stream().anyMatch(site -> site.sun().isPresent());
     return (matters || sunny ? journey.require(SEALED) : journey.value(SEALED)).asScalar();
   }

@@ -24,26 +24,28 @@ final class Layers {
   private Layers() {}
 
   /** One layer or several, the outermost first, or none. */
-  static List<WallLayer> read(Node node) {
+  static List<WallLayer> read(Node node, Assumptions assumptions) {
     if (node instanceof ScalarNode scalar) {
-      return scalar.text().equals(NONE) ? List.of() : List.of(layer(scalar));
+      return scalar.text().equals(NONE)
+          ? List.of()
+          : List.of(layer(scalar, EverydayWords.WALL, assumptions));
     }
     List<WallLayer> layers = new ArrayList<>();
     for (ScalarNode each : node.asSequence().scalars()) {
-      layers.add(layer(each));
+      layers.add(layer(each, EverydayWords.WALL, assumptions));
     }
     return layers;
   }
 
   /** A material and its thickness, or a kind of vacuum panel and its three extents. */
-  static WallLayer layer(ScalarNode node) {
+  static WallLayer layer(ScalarNode node, EverydayWords words, Assumptions assumptions) {
     for (VacuumPanel panel : PANELS) {
       if (node.text().regionMatches(true, 0, panel.name(), 0, panel.name().length())) {
         return panel(panel, node);
       }
     }
     NamedQuantity layer = NamedQuantity.of(node, "a material and a thickness", "EPS 20, 19 mm");
-    Material material = material(layer.name());
+    Material material = material(layer.name(), words, assumptions);
     double thickness = layer.quantity().length();
     return node.locate(() -> new WallLayer(material, thickness));
   }
@@ -66,8 +68,8 @@ final class Layers {
                 extents.z()));
   }
 
-  static Material material(ScalarNode node) {
-    return node.locate(() -> named(node));
+  static Material material(ScalarNode node, EverydayWords words, Assumptions assumptions) {
+    return words.material(node, assumptions).orElseGet(() -> node.locate(() -> named(node)));
   }
 
   private static Material named(ScalarNode node) {

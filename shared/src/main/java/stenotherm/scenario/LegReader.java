@@ -68,6 +68,8 @@ final class LegReader {
   private static final Pattern FOLLOWING =
       Pattern.compile(
           "outdoors(?:\\s*([+\\-−])\\s*([^,]+?))?(?:\\s*,\\s*lag\\s+(.+))?", Pattern.DOTALL);
+  private static final Pattern NUMBER_FIRST =
+      Pattern.compile("[\\s+\\-−.]*[0-9].*", Pattern.DOTALL);
   private static final Pattern READING =
       Pattern.compile("(\\d{4}-\\d\\d-\\d\\d[T\\s]+)?(\\d{1,2}:\\d\\d)\\s+(\\S.*)", Pattern.DOTALL);
 
@@ -278,6 +280,18 @@ final class LegReader {
     }
   }
 
+  /** Tells whether a leg needs no weather, because it gives its temperature or is heated. */
+  static boolean hasOwnAmbient(MappingNode leg) {
+    Node ambient = leg.optional("ambient").orElse(leg);
+    if (!(ambient instanceof ScalarNode scalar)) {
+      return ambient instanceof SequenceNode;
+    }
+    String text = scalar.isBlank() ? "" : scalar.text();
+    return NUMBER_FIRST.matcher(text).matches()
+        || Situations.all().stream()
+            .anyMatch(each -> each.name().equalsIgnoreCase(text) && !each.rule().followsOutdoors());
+  }
+
   private Air air(Weather weather) {
     Node node = section.require("ambient");
     if (node instanceof SequenceNode list) {
@@ -292,14 +306,14 @@ final class LegReader {
           new AmbientSpread(0, site.spread()),
           weather.source(site));
     }
-    if (text.matches("(?s).*\\sto\\s.*")) {
+    if (scalar.isRange()) {
       Range range = scalar.temperatureRange();
       return Air.of(
           scalar.locate(() -> weather.daily(site, range)),
           new AmbientSpread(0, Sites.GIVEN_DAYS_SPREAD),
           GIVEN);
     }
-    if (text.matches("(?s)[\\s+\\-−.]*[0-9].*")) {
+    if (NUMBER_FIRST.matcher(text).matches()) {
       double temperature = scalar.temperature();
       return Air.of(scalar.locate(() -> Ambient.constant(temperature)), GIVEN_SPREAD, GIVEN);
     }

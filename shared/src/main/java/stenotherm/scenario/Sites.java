@@ -23,6 +23,7 @@ import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
+import stenotherm.text.SequenceNode;
 
 /** The places of a journey by the names that its legs use. */
 final class Sites {
@@ -66,10 +67,10 @@ final class Sites {
     Sites sites = new Sites(assumptions, journey);
     Faults faults = new Faults();
     faults
-        .attempt(() -> sites.site(journey.value("from")))
+        .attempt(() -> sites.site(journey.value("from"), ORIGIN))
         .ifPresent(site -> sites.sites.put(ORIGIN, site));
     faults
-        .attempt(() -> sites.site(journey.value("to")))
+        .attempt(() -> sites.site(journey.value("to"), DESTINATION))
         .ifPresent(site -> sites.sites.put(DESTINATION, site));
     for (MappingNode each :
         journey.optional("places").map(node -> node.asSequence().mappings()).orElse(List.of())) {
@@ -96,6 +97,35 @@ final class Sites {
 
   DescribedPlace destination() {
     return sites.getOrDefault(DESTINATION, origin());
+  }
+
+  /** Tells whether a leg there asks what it is like outdoors. */
+  private boolean followWeather(String name) {
+    Node legs = journey.optional("legs").orElse(null);
+    return !(legs instanceof SequenceNode list)
+        || list.items().stream().anyMatch(leg -> followsWeather(leg, name));
+  }
+
+  private static boolean followsWeather(Node node, String name) {
+    if (!(node instanceof MappingNode leg) || LegReader.hasOwnAmbient(leg)) {
+      return false;
+    }
+    return leg.optional("at")
+        .map(
+            at ->
+                at instanceof ScalarNode scalar && !scalar.isBlank() && scalar.text().equals(name))
+        .orElse(true);
+  }
+
+  /** Tells whether recorded weather has to be known, by the date of sealing. */
+  boolean needRecordedWeather() {
+    return sites.entrySet().stream()
+        .anyMatch(each -> each.getValue().days().isEmpty() && followWeather(each.getKey()));
+  }
+
+  /** Tells whether a leg follows weather at an origin of which the file says nothing. */
+  boolean lackWeatherAtOrigin() {
+    return !journey.has("from") && origin().days().isEmpty() && followWeather(ORIGIN);
   }
 
   Collection<DescribedPlace> all() {
@@ -127,20 +157,21 @@ final class Sites {
   }
 
   private DescribedPlace addPlace(MappingNode node) {
-    DescribedPlace site = Names.within(node, () -> site(node));
+    DescribedPlace site = Names.within(node, () -> site(node, ""));
     if (sites.put(site.place().name(), site) != null) {
       throw node.failAt("name", "an earlier place has the same name, give each its own");
     }
     return site;
   }
 
-  private DescribedPlace site(Node node) {
+  /** A place that legs know by a key, or else by its name. */
+  private DescribedPlace site(Node node, String key) {
     MappingNode mapping = node instanceof ScalarNode scalar ? spelledOut(scalar) : node.asMapping();
     KeyedSection section = KeyedSection.of(mapping, Vocabulary.PLACE, assumptions);
     String name = section.require("name").asScalar().text();
     ZoneOffset offset = section.require("utc").asScalar().utcOffset();
     Node days = section.optional(LOWS_HIGHS).or(() -> journey.optional(LOWS_HIGHS)).orElse(null);
-    double spread = spread(section, days == null);
+    double spread = spread(section, key.isEmpty() ? name : key, days == null);
     DescribedPlace site =
         new DescribedPlace(
             new Place(name, offset),
@@ -158,7 +189,11 @@ final class Sites {
     return site;
   }
 
-  private double spread(KeyedSection section, boolean recorded) {
+  private double spread(KeyedSection section, String name, boolean recorded) {
+    if (recorded && !section.has("spread") && !followWeather(name)) {
+      // no leg asks for it, so that the report need not speak of it
+      return RECORDED_DAYS_SPREAD;
+    }
     String usual = Assumptions.number(recorded ? RECORDED_DAYS_SPREAD : GIVEN_DAYS_SPREAD) + " K";
     String basis =
         recorded ? "assumed for recorded weather" : "derived for lows and highs as forecast";

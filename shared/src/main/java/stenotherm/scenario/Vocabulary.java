@@ -1,7 +1,6 @@
 package stenotherm.scenario;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,7 +21,6 @@ import stenotherm.text.Quantity;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 import stenotherm.weather.RecordedWeather;
-import stenotherm.words.Units;
 
 /**
  * Every key of a scenario file: what it means, what its value says and what holds if it is left
@@ -45,12 +43,14 @@ final class Vocabulary {
       Form.called(
           "layer",
           Form.written(
-              "material and thickness, such as `EPS 20, 19 mm` or `EPS 20 3/4 in` (the number after"
-                  + " EPS is its density in kg/m3; without it, `EPS 19 mm`, the density is unknown)",
+              "material and thickness, such as `EPS 20, 19 mm` or `3/4 in EPS 20` (the number after"
+                  + " EPS is its density in kg/m3; without it, `EPS 19 mm` or `foam 3/4 in`, the"
+                  + " density is unknown)",
               List.of(
                   "EPS 20, 19 mm",
-                  "EPS 20 3/4 in",
+                  "3/4 in EPS 20",
                   "EPS 19 mm",
+                  "foam 3/4 in",
                   "XPS 25 mm",
                   "PIR 25 mm",
                   "corrugated board 4 mm")));
@@ -84,7 +84,52 @@ final class Vocabulary {
 
   private static final Form ANIMAL =
       Form.called(
-          "animal and mass", Form.written("animal of the catalogue and its mass", animals()));
+          "animal and mass",
+          Form.written(
+              "[animal](#animals) and its mass, such as `leopard gecko, 40 g`; several in one"
+                  + " container as in `house gecko, 2 x 4 g`",
+              animals()));
+
+  private static final Form RANGE =
+      Form.called(
+          "low and high",
+          Form.written(
+              "low and high, such as `28 to 46 °F` or `28-46 °F`", List.of("28 to 46 °F")));
+
+  static final FilePart OWN_ANIMAL =
+      new FilePart(
+          "own animal",
+          "An animal that the catalogue lacks, with temperatures that you answer for: nothing checks"
+              + " them.",
+          List.of(
+              Key.required("name", Form.text("any text", "my gecko"), "its name in the results"),
+              Key.required(
+                  "mass",
+                  Form.written(
+                      "a mass, such as `40 g`; several in one container as in `2 x 4 g`",
+                      List.of("40 g", "2 x 4 g")),
+                  "mass of each"),
+              Key.required("comfortable", RANGE, "the temperatures to plan for"),
+              Key.required(
+                  "alarm",
+                  RANGE,
+                  "the temperatures outside which it should not be, by the mean of an hour"),
+              Key.optional(
+                  "critical",
+                  RANGE,
+                  "the temperatures that it does not bear for minutes",
+                  "the alarm band, at each moment (assumed)"),
+              Key.preset(
+                  "shape",
+                  Form.written(
+                      "length x width x height as ratios, such as `4 x 2 x 1`",
+                      List.of("4 x 2 x 1")),
+                  "its shape at rest",
+                  "3 x 2 x 1",
+                  ASSUMED)),
+          Map.of());
+
+  private static final Form OCCUPANT = Form.either(ANIMAL, Form.table(OWN_ANIMAL));
 
   /** Dry pads that take up a stated mass of water. */
   static final List<Material> PADS =
@@ -133,7 +178,8 @@ final class Vocabulary {
                   "name",
                   Form.text("any text", "left cup"),
                   "its name in the results",
-                  "`cup` if it is the only one, else `container 1`, `container 2`, ..."),
+                  "`cup`, `bag` or `vial` if it is the only one, else `container 1`, `container 2`,"
+                      + " ..."),
               Key.required("size", VESSEL_SIZE, "its inner size"),
               Key.optional(
                   "kind",
@@ -155,7 +201,7 @@ final class Vocabulary {
                   "bedding",
                   Form.either(BEDDING_FORM, Form.oneOf(List.of("none")), Form.listOf(BEDDING_FORM)),
                   "what lies on its floor, the lowest first",
-                  "damp paper towel 4 mm under an animal, else none (assumed)"),
+                  "damp paper towel 4 mm under an animal in a cup or vial, else none (assumed)"),
               Key.optional(
                   "towel",
                   LENGTH,
@@ -174,7 +220,7 @@ final class Vocabulary {
                   "the floor"),
               Key.optional(
                   "animal",
-                  Form.either(ANIMAL, Form.oneOf(List.of("none"))),
+                  Form.either(ANIMAL, Form.oneOf(List.of("none")), Form.table(OWN_ANIMAL)),
                   "who is in it",
                   "the `animal` of the scenario")),
           Map.of());
@@ -183,11 +229,6 @@ final class Vocabulary {
       Form.called("container or its size", Form.either(VESSEL_SIZE, Form.table(CONTAINER)));
 
   private static final Form CONTAINERS = Form.listOf(CUP);
-
-  private static final Form RANGE =
-      Form.called(
-          "low and high",
-          Form.written("daily low and high, such as `28 to 46 °F`", List.of("28 to 46 °F")));
 
   private static final Form DIFFERENCE =
       Form.called("temperature difference", Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K"));
@@ -412,7 +453,8 @@ final class Vocabulary {
               Key.optional(
                   "lows/highs",
                   DAYS,
-                  "outdoor lows and highs at every place that gives none of its own",
+                  "outdoor lows and highs at every place that gives none of its own; not needed"
+                      + " where all legs have temperatures of their own",
                   "recorded weather by the name of the place"),
               Key.optional(
                   "delay",
@@ -493,7 +535,8 @@ final class Vocabulary {
       Form.called(
           "warmer in its place",
           Form.written(
-              "[warmer](#warmers) and face or container, such as `40 hour warmer on lid`",
+              "[warmer](#warmers) and face or container, such as `40 hour warmer on lid` or `40 h on"
+                  + " cup`",
               warmersOnLid()));
 
   private static final List<Key> PLACE_KEYS =
@@ -625,7 +668,9 @@ final class Vocabulary {
               Key.required(
                   "fill",
                   Form.text(
-                      "[material](#materials-and-fills) by name, or `none`", "shredded paper"),
+                      "[material](#materials-and-fills) by name or an [everyday"
+                          + " word](#everyday-words), or `none`",
+                      "shredded paper"),
                   "what fills the room between walls, containers, warmers and packs"),
               Key.optional("cup", CUP, "the container of this packing", "as in the scenario"),
               Key.optional(
@@ -673,13 +718,13 @@ final class Vocabulary {
                   "title", Form.text("any text", "A gecko goes west"), "title of the report"),
               Key.preset(
                   "units",
-                  Form.oneOf(Arrays.stream(Units.values()).map(Units::label).toList()),
-                  "units of the results",
+                  Form.oneOf(ScenarioReader.unitNames()),
+                  "units of the results; us and imperial are the same",
                   "metric",
                   ASSUMED),
               Key.optional(
                   "animal",
-                  ANIMAL,
+                  OCCUPANT,
                   "the animal in every container that names none",
                   "each container needs its own"),
               Key.optional(
@@ -803,6 +848,7 @@ final class Vocabulary {
         "Animals",
         Animals.all().stream().map(each -> each.name() + " (" + each.species() + ")").toList());
     names.put("Materials and fills", materials(false));
+    names.put("Everyday words", EverydayWords.all());
     names.put("Contents of packs that melt", materials(true));
     names.put("Vacuum panels, with length x width x thickness", panels());
     names.put("Cartons", boxSizes());

@@ -63,8 +63,8 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
   }
 
   /**
-   * Reads two temperatures, written as {@code 28 to 45 °F}, {@code 28 °F to 45 °F} or {@code [28
-   * °F, 45 °F]}.
+   * Reads two temperatures, written as {@code 28 to 45 °F}, {@code 28 °F to 45 °F}, {@code 28-45
+   * °F} or {@code [28 °F, 45 °F]}.
    *
    * @return the range [K]
    * @throws TextFormatException if the value is not a range of temperatures with its unit, the

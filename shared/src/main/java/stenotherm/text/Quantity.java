@@ -80,6 +80,14 @@ public enum Quantity {
   static final String RANGE_FORM = "must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]";
 
   private static final Pattern TO = Pattern.compile("\\s+to\\s+");
+
+  /** Two numbers with a hyphen or a dash between them, the first with or without its unit. */
+  private static final Pattern DASH =
+      Pattern.compile("([+\\-−]?[0-9.]+[^0-9\\-–—−]*)[-–—]\\s*([+\\-−]?[0-9.].*)", Pattern.DOTALL);
+
+  private static final Pattern SIGN_AND_HYPHEN =
+      Pattern.compile("[\\-−][^-]*[^\\s-]-.*|.*-[\\-−].*", Pattern.DOTALL);
+
   private static final Pattern TIMES = Pattern.compile("\\s*[x×X]\\s*");
 
   /** The words that follow a number up to the next number, for example in {@code 1 h 30 min}. */
@@ -219,11 +227,23 @@ public enum Quantity {
     return count == 3 ? "300 x 200 x 150 mm" : "100 x 60 mm";
   }
 
-  /** Reads two values around the word "to", the first with or without its own unit. */
+  /** Tells whether a text is written as two values, right or wrong. */
+  static boolean isRange(String text) {
+    return TO.matcher(text).find() || DASH.matcher(text).matches();
+  }
+
+  /** Reads two values around "to" or a hyphen, the first with or without its own unit. */
   Range readRange(ScalarNode node, String text) {
-    String[] parts = TO.split(text, -1);
+    Matcher dash = DASH.matcher(text);
+    boolean hyphened = !TO.matcher(text).find() && dash.matches();
+    String[] parts =
+        hyphened ? new String[] {dash.group(1).strip(), dash.group(2)} : TO.split(text, -1);
     if (parts.length != 2) {
       throw node.fail(RANGE_FORM + ", not " + Messages.quote(text));
+    }
+    if (hyphened && SIGN_AND_HYPHEN.matcher(text).matches()) {
+      throw node.fail(
+          Messages.quote(text) + " has a minus sign and a hyphen, write for example -2 to 6 °C");
     }
     Term high = term(node, parts[1]);
     Term low = term(node, parts[0]);

@@ -164,6 +164,15 @@ public final class ScalarNode implements Node {
     return Quantity.TEMPERATURE.read(this, text());
   }
 
+  /**
+   * Returns whether this is written as two values, with "to" or a hyphen between them.
+   *
+   * @return true for example for {@code 28 to 45 °F} and for {@code 28-45 °F}
+   */
+  public boolean isRange() {
+    return Quantity.isRange(text());
+  }
+
   @Override
   public Range temperatureRange() {
     return Quantity.TEMPERATURE.readRange(this, text());

@@ -121,8 +121,8 @@ class AllFaultsTest {
   }
 
   @Test
-  void anAxolotlIsNoPython() {
-    String text = with(ScenarioFiles.GOOD, "leopard gecko", "axolotl");
+  void anAlligatorIsNoPython() {
+    String text = with(ScenarioFiles.GOOD, "leopard gecko", "alligator");
     assertFalse(faults(text).get(0).contains("python"), faults(text).get(0));
   }
 

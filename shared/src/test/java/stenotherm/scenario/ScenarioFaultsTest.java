@@ -85,8 +85,8 @@ class ScenarioFaultsTest {
             "s.yaml:5:7: hold: '12' has no unit, write for example 12 h or 12 min"),
         arguments(
             "hold: 12 h",
-            "units: imperial",
-            "s.yaml:5:8: units: unknown name 'imperial', allowed are metric, us"),
+            "units: nautical",
+            "s.yaml:5:8: units: unknown name 'nautical', allowed are metric, us, imperial"),
         arguments(
             "hold: 12 h",
             "hold: 12 h\nhold: 13 h",

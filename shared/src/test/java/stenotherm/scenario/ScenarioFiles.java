@@ -154,13 +154,39 @@ final class ScenarioFiles {
         - {name: box, box: 203 x 180 x 150 mm, foam: EPS 20 19 mm, fill: shredded paper}
       """;
 
+  /** Animals that the catalogue lacks, and the words that people use. */
+  static final String OWN_ANIMALS =
+      """
+      format: 1
+      title: Animals of my own
+      units: imperial
+      animal: {name: my gecko, mass: 2 x 4 g, comfortable: 20-26 °C, alarm: 16 to 28 °C, critical: 10 to 35 °C, shape: 4 x 2 x 1}
+      journey:
+        legs:
+          - {name: room, at: origin, for: 3 h, ambient: 18-22 °C}
+          - {name: van, at: destination, for: 2 h, ambient: 15 °C}
+      packings:
+        - name: words
+          box: 203 x 180 x 150 mm
+          foam: foam 3/4 in
+          fill: packing peanuts
+          cup: {size: 16 oz deli cup, bedding: moss 10 mm}
+          warmer: 72 hour on top
+        - name: bag
+          box: 12 x 9 x 6 in
+          foam: 3/4 in foam
+          fill: moss
+          cup: {size: small cloth bag, animal: {name: my beetle, mass: 3 g, comfortable: 64-79 °F, alarm: 55 to 90 °F}}
+          warmer: 40 h on bag
+      """;
+
   private static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");
 
   private ScenarioFiles() {}
 
   /** The scenarios of this class and all that are shipped. */
   static List<String> allGood() {
-    List<String> all = new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY));
+    List<String> all = new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY, OWN_ANIMALS));
     try (Stream<Path> files = Files.list(SHIPPED)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
         all.add(Files.readString(file));

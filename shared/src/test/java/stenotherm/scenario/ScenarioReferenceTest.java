@@ -105,7 +105,7 @@ class ScenarioReferenceTest {
             ScenarioFiles.with("title: A gecko goes west\n", ""),
             ScenarioFiles.with("hold: 12 h", "hold: 12"),
             ScenarioFiles.with("format: 1", "format: 2"),
-            ScenarioFiles.with("hold: 12 h", "hold: 12 h\nunits: imperial"))) {
+            ScenarioFiles.with("hold: 12 h", "hold: 12 h\nunits: nautical"))) {
       assertFalse(Schemas.complaints(bad).isEmpty(), bad);
     }
   }

@@ -705,7 +705,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "units: us",
             "units: US",
-            "s.yaml:3:8: units: unknown name 'US', allowed are metric, us. Did you mean 'us'?"),
+            "s.yaml:3:8: units: unknown name 'US', allowed are metric, us, imperial. Did you mean 'us'?"),
         arguments(
             "overnight by air, 28 to 45 °F",
             "overnight by air",

@@ -1,0 +1,223 @@
+package stenotherm.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.animal.Animal;
+import stenotherm.base.Face;
+import stenotherm.base.Temperatures;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Filling;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Placement;
+import stenotherm.text.TextFormatException;
+import stenotherm.words.Units;
+
+/** Files as keepers write them, in their words, are read; what a word was taken for is told. */
+class KeepersFilesTest {
+  private static final Path FOLDER = Path.of("src/test/resources/stenotherm/scenario/keepers");
+
+  private static Scenario read(String text) {
+    return ScenarioReader.read("s.yaml", text);
+  }
+
+  private static Scenario own(String old, String other) {
+    return read(ScenarioFiles.with(ScenarioFiles.OWN_ANIMALS, old, other));
+  }
+
+  private static String faultOf(String old, String other) {
+    return assertThrows(TextFormatException.class, () -> own(old, other)).getMessage();
+  }
+
+  static List<Path> files() {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files.sorted().toList();
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void isRead(Path file) throws IOException {
+    Scenario scenario = ScenarioReader.read(file);
+    assertTrue(scenario.journey().legs().size() > 1);
+    assertEquals(List.of(), Schemas.complaints(Files.readString(file)));
+  }
+
+  @Test
+  void anAnimalOfOnesOwnHasItsBands() {
+    Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);
+    Container cup = scenario.packings().get(0).containers().get(0);
+    Animal animal = cup.occupant().orElseThrow().animal();
+    assertEquals("my gecko", animal.name());
+    assertEquals(4, animal.restingShape().length());
+    assertEquals(20, Temperatures.toCelsius(animal.tolerance().comfortable().range().low()), 1e-9);
+    assertEquals(28, Temperatures.toCelsius(animal.tolerance().alarm().range().high()), 1e-9);
+    assertEquals(35, Temperatures.toCelsius(animal.tolerance().critical().range().high()), 1e-9);
+    assertTrue(
+        scenario.assumptions().stream()
+            .anyMatch(
+                each ->
+                    each.startsWith("Alarm band of my gecko, 16 °C to 28 °C")
+                        && each.contains("given by the user")));
+  }
+
+  @Test
+  void withoutLimitsOfItsOwnTheAlarmBandStandsIn() {
+    Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);
+    Container bag = scenario.packings().get(1).containers().get(0);
+    Animal animal = bag.occupant().orElseThrow().animal();
+    assertEquals(animal.tolerance().alarm().range(), animal.tolerance().critical().range());
+    assertTrue(
+        scenario
+            .assumptions()
+            .contains("Preset, own animal: critical, the alarm band, at each moment (assumed)."));
+    assertTrue(scenario.assumptions().contains("Preset, own animal: shape, 3 x 2 x 1 (assumed)."));
+  }
+
+  static Stream<Arguments> ownAnimalFaults() {
+    return Stream.of(
+        arguments(
+            "alarm: 16 to 28",
+            "alarm: 21 to 28",
+            "animal.alarm: must hold all of the comfortable band, 20 °C to 26 °C (68 °F to 78.8"
+                + " °F)"),
+        arguments(
+            "critical: 10 to 35",
+            "critical: 10 to 27",
+            "animal.critical: must hold all of the alarm band, 16 °C to 28 °C (60.8 °F to 82.4"
+                + " °F)"),
+        arguments(
+            "alarm: 16 to 28 °C",
+            "alarm: 16 to 128 °C",
+            "animal.alarm: must lie between -5 °C and 50 °C (23 °F and 122 °F)"),
+        arguments(
+            "alarm: 16 to 28 °C",
+            "alarm: 16 °C",
+            "animal.alarm: must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F], not '16"
+                + " °C'"),
+        arguments("mass: 2 x 4 g", "mass: 200 x 4 g", "must be 1 to 100 animals, not 200"),
+        arguments("mass: 2 x 4 g", "mass: 2 x 4", "'4' has no unit, write for example 4 g or 4 kg"),
+        arguments("mass: 2 x 4 g", "mass: 40 kg", "animal mass: 40 kg must lie between"),
+        arguments("mass: 2 x 4 g, ", "", "animal.mass: is missing and must be given"),
+        arguments("shape: 4 x 2 x 1", "shape: 4 x 2", "animal.shape: must be length x width"),
+        arguments("shape: 4 x 2 x 1", "shape: 4 x 0 x 1", "body width proportion"),
+        arguments("shape: 4 x 2 x 1", "habit: 4 x 2 x 1", "animal.habit: unknown key"),
+        arguments("comfortable: 20-26 °C", "comfortable: 26-20 °C", "lower temperature must come"),
+        arguments(
+            "comfortable: 20-26 °C",
+            "comfortable: -2-26 °C",
+            "'-2-26 °C' has a minus sign and a hyphen, write for example -2 to 6 °C"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("ownAnimalFaults")
+  void faultsOfAnAnimalOfOnesOwnAreNamed(String good, String bad, String message) {
+    String fault = faultOf(good, bad);
+    assertTrue(fault.contains(message), fault);
+  }
+
+  @Test
+  void severalAnimalsMustFitAndOneIsComputed() {
+    Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);
+    Container cup = scenario.packings().get(0).containers().get(0);
+    assertEquals(0.004, cup.occupant().orElseThrow().body().mass());
+    assertTrue(
+        scenario.assumptions().stream()
+            .anyMatch(each -> each.startsWith("In cup are 2 animals, my gecko: one of them")));
+    String fault = faultOf("mass: 2 x 4 g", "mass: 90 x 4 g");
+    assertTrue(fault.contains("too little"), fault);
+  }
+
+  @Test
+  void wordsAreTakenForWhatIsLikeliestAndTold() {
+    Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);
+    assertEquals(Units.US, scenario.units());
+    Parcel words = scenario.packings().get(0);
+    assertEquals(Materials.EPS, words.walls().layers().get(Face.Z_MAX).get(1).material());
+    assertEquals(0.01905, words.walls().layers().get(Face.Z_MAX).get(1).thickness(), 1e-12);
+    assertEquals(new Filling.Loose(Materials.LOOSE_FILL_EPS), words.filling());
+    assertEquals(Materials.DAMP_SPHAGNUM, words.containers().get(0).bedding().get(0).material());
+    assertEquals("72 hour warmer", words.warmers().get(0).warmer().name());
+    assertEquals(Face.Z_MAX, ((Placement.OnFace) words.warmers().get(0).placement()).face());
+    assertEquals(new Filling.Loose(Materials.SPHAGNUM_DRY), scenario.packings().get(1).filling());
+    for (String told :
+        List.of(
+            "The file's word 'foam' is taken as EPS of unknown density (assumed).",
+            "The file's word 'packing peanuts' is taken as loose-fill EPS, not starch (assumed).",
+            "The file's word 'moss' is taken as damp sphagnum (assumed).",
+            "The file's word 'moss' is taken as dry sphagnum (assumed).")) {
+      assertTrue(scenario.assumptions().contains(told), told);
+    }
+  }
+
+  @Test
+  void solidPaperFillsNoBox() {
+    assertTrue(
+        faultOf("fill: packing peanuts", "fill: paper")
+            .endsWith(
+                "packings[0].fill (words): is solid paper, which fills no box, write shredded"
+                    + " paper, crumpled newspaper (packed tight) or loosely crumpled newspaper"));
+  }
+
+  @Test
+  void aClothBagIsNoCupAndHasNoDampTowel() {
+    Container bag = read(ScenarioFiles.OWN_ANIMALS).packings().get(1).containers().get(0);
+    assertEquals("bag", bag.name());
+    assertEquals(List.of(), bag.bedding());
+    Container cup = own(", bedding: moss 10 mm", "").packings().get(0).containers().get(0);
+    assertEquals("cup", cup.name());
+    assertEquals("towel", cup.bedding().get(0).name());
+    // the key is called cup, whatever it holds
+    assertEquals(1, own("40 h on bag", "40 h on cup").packings().get(1).warmers().size());
+  }
+
+  @Test
+  void aTopMayBeAContainerToo() {
+    Parcel parcel =
+        own("cup: {size: 16 oz deli cup", "cup: {name: top, size: 16 oz deli cup")
+            .packings()
+            .get(0);
+    assertTrue(parcel.warmers().get(0).placement() instanceof Placement.InCavity);
+  }
+
+  @Test
+  void whoGivesTheAmbientOfEveryLegNeedsNoWeather() {
+    Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);
+    assertEquals(2, scenario.journey().legs().size());
+    assertFalse(
+        scenario.assumptions().stream().anyMatch(each -> each.contains("recorded weather")));
+    String fault = faultOf("ambient: 18-22 °C", "ambient: outdoors");
+    assertTrue(fault.contains("needs lows/highs"), fault);
+    // the other end may follow weather of its own
+    assertEquals(
+        2,
+        own("journey:\n", "journey:\n  to: {name: a valley, utc: UTC, lows/highs: 2-12 °C}\n")
+            .journey()
+            .legs()
+            .size());
+  }
+
+  @Test
+  void whoseAnimalIsUnknownIsToldOfItsKindAndOfDescribingIt() {
+    String text = ScenarioFiles.with("leopard gecko, 40 g", "flying gekko, 40 g");
+    String fault = assertThrows(TextFormatException.class, () -> read(text)).getMessage();
+    assertTrue(fault.contains("crested gecko, gargoyle gecko"), fault);
+    assertTrue(fault.contains("describe your own"), fault);
+  }
+}
