@@ -1,6 +1,5 @@
 package stenotherm.picture;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,6 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
-import stenotherm.words.Figures;
 import stenotherm.words.Units;
 
 /**
@@ -238,30 +236,7 @@ public final class TemperatureChart extends Picture {
     }
 
     /**
-     * Shows the local clock under the hours, for a journey within one UTC offset; with the day if
-     * the curves and legs given so far reach beyond a day.
-     *
-     * @param sealed the local time at sealing
-     * @return this
-     */
-    public Builder sealedAt(LocalDateTime sealed) {
-      double end = 0;
-      for (Curve curve : curves) {
-        end = Math.max(end, curve.points().get(curve.points().size() - 1).time());
-      }
-      for (ChartLeg leg : legs) {
-        end = Math.max(end, leg.time().high());
-      }
-      boolean days = end > Times.DAY;
-      return clock(
-          seconds -> {
-            LocalDateTime time = sealed.plusSeconds(Math.round(seconds));
-            return days ? Figures.dayAndClock(time) : Figures.clock(time);
-          });
-    }
-
-    /**
-     * Shows any other local clock under the hours.
+     * Shows the local clock under the hours.
      *
      * @param format gives the text for a time from sealing [s]
      * @return this

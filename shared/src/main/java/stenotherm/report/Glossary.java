@@ -18,7 +18,12 @@ final class Glossary {
     words.put(
         "its temperatures",
         "those in which a healthy animal is expected to take no harm over hours; outside of them lie"
-            + " 'too cold' and 'too hot'. Its body temperature counts, averaged over an hour.");
+            + " 'too cold' and 'too hot'. Its body temperature counts, averaged over an hour. The"
+            + " assumptions call this the alarm band.");
+    words.put(
+        "critical limits",
+        "temperatures at which an animal fails within minutes when it is cooled or warmed quickly in a"
+            + " laboratory (a ramped test). Its temperature must stay within them at every moment.");
     words.put(
         "of 100 go well",
         "Many journeys are computed that differ in everything uncertain: weather, foam, fill, the"

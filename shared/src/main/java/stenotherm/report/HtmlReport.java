@@ -280,7 +280,7 @@ final class HtmlReport {
               + ": "
               + row.planned().engine()
               + "; estimated error of an animal's temperature ± "
-              + words.errorWithUnit(row)
+              + words.error(row)
               + " ("
               + errorParts(row)
               + "); "

@@ -110,7 +110,7 @@ final class Tables {
   }
 
   /** What the warmers of a packing lie on or in. */
-  private static String touched(Parcel parcel) {
+  static String touched(Parcel parcel) {
     Layout layout = parcel.layout();
     Set<String> touched = new LinkedHashSet<>();
     for (PlacedWarmer warmer : parcel.warmers()) {
@@ -183,7 +183,7 @@ final class Tables {
         line.add(words.temperature(extreme.seldom()));
         line.add(words.temperature(worst(row, extreme.cup(), side)));
       }
-      line.add(words.errorWithUnit(row));
+      line.add(words.error(row));
       lines.add(line);
     }
     return new TextTable(

@@ -23,10 +23,6 @@ record Words(Figures figures) {
     return figures.temperature(kelvin);
   }
 
-  String difference(double kelvin) {
-    return figures.difference(kelvin);
-  }
-
   static String hours(double seconds) {
     return Figures.tenth(Times.toHours(seconds));
   }
@@ -77,12 +73,7 @@ record Words(Figures figures) {
   /** Error of the computed temperature. */
   String error(Judged row) {
     // rounded up: an error estimate must not round to nothing
-    return figures.degrees(Math.ceil(10 * row.assessment().error().total()) / 10);
-  }
-
-  /** The same as a sentence has it, with its unit. */
-  String errorWithUnit(Judged row) {
-    return error(row) + " " + figures.differenceUnit();
+    return figures.difference(Math.ceil(10 * row.assessment().error().total()) / 10);
   }
 
   /** A share in a hundred; never none or all, which no number of runs could tell. */

@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
+import stenotherm.words.Figures;
 
 /** Pictures of invented data, crowded enough to show where labels could collide. */
 final class Demo {
@@ -31,6 +32,10 @@ final class Demo {
       temperatures[i] = fromCelsius(celsiusOfHour.applyAsDouble(hour));
     }
     return Curve.of(name, times, temperatures);
+  }
+
+  private static LocalDateTime sealed(int day, int hour) {
+    return LocalDateTime.of(2013, 12, day, hour, 0);
   }
 
   private static double cup(double hour) {
@@ -74,7 +79,7 @@ final class Demo {
             new Marker(
                 "coldest: 12.5 °C at 05:30",
                 new Curve.Reading(Times.fromHours(11.5), fromCelsius(cup(11.5)))))
-        .sealedAt(LocalDateTime.of(2013, 12, 12, 18, 0));
+        .clock(time -> Figures.clock(sealed(12, 18).plusSeconds(Math.round(time))));
   }
 
   static TemperatureChart temperature() {
@@ -168,7 +173,7 @@ final class Demo {
                 new Marker(
                     "coldest: 6.5 °C at 06:00",
                     new Curve.Reading(Times.fromHours(86), fromCelsius(6.2))))
-            .sealedAt(LocalDateTime.of(2013, 12, 13, 16, 0));
+            .clock(time -> Figures.dayAndClock(sealed(13, 16).plusSeconds(Math.round(time))));
     double start = 0;
     for (int i = 0; i < ends.length; i++) {
       chart.leg(new ChartLeg(names[i], hours(start, ends[i])));

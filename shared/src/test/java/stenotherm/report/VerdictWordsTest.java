@@ -24,6 +24,7 @@ import stenotherm.decision.Stress;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.material.Materials;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
@@ -63,6 +64,8 @@ class VerdictWordsTest {
             - {name: warm foam, box: 350 x 250 x 150 mm, foam: EPS 20 13 mm, \
           fill: shredded paper, warmer: 40 hour warmer on lid}
             - {name: big foam, box: 360 x 260 x 160 mm, foam: EPS 20 13 mm, fill: shredded paper}
+            - {name: close, box: 360 x 260 x 200 mm, foam: EPS 20 13 mm, fill: none, \
+          warmer: 40 hour warmer on container 1}
           """);
 
   private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
@@ -287,6 +290,38 @@ class VerdictWordsTest {
     assertFalse(
         words.sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.LIKELY)).contains(why));
     assertFalse(words.sentence(assessment(Level.HOLDS, all, Side.COLD, Level.HOLDS)).contains(why));
+  }
+
+  @Test
+  void aWarmerTellsWhatItTouches() {
+    assertEquals("lid, shredded paper", Tables.touched(WARM));
+    assertEquals("container 1, air", Tables.touched(SCENARIO.packings().get(3)));
+  }
+
+  /** As late as four of five journeys surely bear, hour by hour. */
+  @Test
+  void theDelayGoesByTheOdds() {
+    Judged row = judged(BARE, Level.LIKELY, 0.9);
+    int most = row.delay().orElse(-1);
+    for (int hours = 0; hours <= RAN.odds().longestDelay(); hours++) {
+      assertEquals(hours <= most, RAN.odds().withinUntil(hours).low() >= 0.8, hours + " h");
+    }
+  }
+
+  /** Nothing that was run is beyond the worst case, at any moment. */
+  @Test
+  void theWorstCaseIsWorse() {
+    Judged row = judged(BARE, Level.LIKELY, 0.9);
+    Container cup = BARE.occupied().get(0);
+    double[] coldest = row.worst(cup, Side.COLD);
+    double[] hottest = row.worst(cup, Side.HOT);
+    double[] low = RAN.odds().temperatures(cup.name(), 0.05);
+    double[] high = RAN.odds().temperatures(cup.name(), 0.95);
+    double[] against = row.assessment().coldEnd().mean(cup.name());
+    for (int at = 0; at < low.length; at++) {
+      assertTrue(coldest[at] <= Math.min(low[at], against[at]), at + ": " + coldest[at]);
+      assertTrue(hottest[at] >= high[at], at + ": " + hottest[at]);
+    }
   }
 
   /**
