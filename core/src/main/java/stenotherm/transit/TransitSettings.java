@@ -19,6 +19,10 @@ import stenotherm.grid.MeshControl;
  */
 public record TransitSettings(
     MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver, int threads) {
+  /**
+   * Errors against cells: command warmer-accuracy of the validation. Cells of up to 12 mm made an
+   * animal's mean 0.05 K worse; small cells around packs gave 0.05 K for half as many cells again.
+   */
   private static final MeshControl STANDARD_MESH =
       new MeshControl(0.009, 0.009, 1.6).withEdgeCell(0.002);
 
