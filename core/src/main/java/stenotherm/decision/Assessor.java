@@ -334,14 +334,15 @@ public final class Assessor {
       return model(FINE).run(held, variation).requireCompleted();
     }
 
-    /** As much as cells half as wide have changed, of the rows after those of the animals [K]. */
+    /** From what cells half as wide have changed in the rows after those of the animals [K]. */
     private double warmerError(double[][] coarse, double[][] fine, int animals) {
       return fine.length == animals
           ? 0
-          : GridCorrection.largest(
-              GridCorrection.difference(
-                  Arrays.copyOfRange(coarse, animals, fine.length),
-                  Arrays.copyOfRange(fine, animals, fine.length)));
+          : GridCorrection.SAFETY
+              * GridCorrection.largest(
+                  GridCorrection.difference(
+                      Arrays.copyOfRange(coarse, animals, fine.length),
+                      Arrays.copyOfRange(fine, animals, fine.length)));
     }
 
     private double reductionError(TransitResult result) {

@@ -12,8 +12,8 @@ final class GridCorrection {
   /** Order of finite volumes for smooth fields. */
   private static final double ORDER = 2;
 
-  /** Factor on the larger change where nothing is extrapolated. */
-  private static final double SAFETY = 1.25;
+  /** Factor on a change where nothing is extrapolated. */
+  static final double SAFETY = 1.25;
 
   private final boolean ordered;
   private final double error;

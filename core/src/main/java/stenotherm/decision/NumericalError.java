@@ -8,8 +8,8 @@ package stenotherm.decision;
  * @param grid what the grid leaves: as much as the correction that three grids give; a bound if
  *     these do not converge regularly [K]
  * @param warmer what the grid leaves in the mean and the highest temperature of a warmer, no part
- *     of the total: as much as cells half as wide have changed its mean, the largest of all warmers
- *     and times, as if of first order; 0 without a warmer [K]
+ *     of the total: 1.25 times what cells half as wide have changed in its mean, the largest of all
+ *     warmers and times; 0 without a warmer [K]
  * @param ordered whether the three grids converge regularly
  * @param holding what holding coefficients over hours leaves: half of what taking them more often
  *     changes [K]

@@ -13,12 +13,14 @@ final class AxisMesh {
 
   private final double[] planes;
   private final boolean[] graded;
+  private final boolean[] edges;
   private final MeshControl control;
   private final double slope;
 
-  AxisMesh(double[] planes, boolean[] graded, MeshControl control) {
+  AxisMesh(double[] planes, boolean[] graded, boolean[] edges, MeshControl control) {
     this.planes = planes;
     this.graded = graded;
+    this.edges = edges;
     this.control = control;
     this.slope = Math.log(control.growth());
   }
@@ -83,15 +85,18 @@ final class AxisMesh {
   }
 
   /**
-   * Target width at each plane: first cell at graded ones, and never steeper than the slope between
-   * planes.
+   * Target width at each plane: first cell at graded ones, edge cell at edges, and never steeper
+   * than the slope between planes.
    */
   private double[] targetAtPlanes() {
     // the width of the first cell is h0 (growth - 1) / s when the target is h0 at the plane itself
-    double atGradedPlane = control.firstCell() * slope / (control.growth() - 1);
+    double atPlane = slope / (control.growth() - 1);
     double[] target = new double[planes.length];
     for (int plane = 0; plane < planes.length; plane++) {
-      target[plane] = graded[plane] ? atGradedPlane : control.largestCell();
+      target[plane] = graded[plane] ? control.firstCell() * atPlane : control.largestCell();
+      if (edges[plane] && control.edgeCell() < control.firstCell()) {
+        target[plane] = Math.min(target[plane], control.edgeCell() * atPlane);
+      }
     }
     // an interval as thin as one cell: its neighbours start from that cell, not from their own
     // width

@@ -69,8 +69,10 @@ public sealed interface Block {
    * @param box extent
    * @param material its material
    * @param shape what part of the box it fills
+   * @param fineEdges whether cells are small at its faces, see {@link MeshControl#edgeCell}
    */
-  record Solid(String name, Box box, Material material, Shape shape) implements Block {
+  record Solid(String name, Box box, Material material, Shape shape, boolean fineEdges)
+      implements Block {
     /**
      * A block that fills its box.
      *
@@ -84,6 +86,19 @@ public sealed interface Block {
     }
 
     /**
+     * A block whose edges get no cells of their own.
+     *
+     * @param name name, unique in a layout
+     * @param box extent
+     * @param material its material
+     * @param shape what part of the box it fills
+     * @throws InvalidInputException if the name is blank
+     */
+    public Solid(String name, Box box, Material material, Shape shape) {
+      this(name, box, material, shape, false);
+    }
+
+    /**
      * Checks the name.
      *
      * @throws InvalidInputException if the name is blank
@@ -94,6 +109,16 @@ public sealed interface Block {
       Checks.given("material", material);
       Checks.given("shape", shape);
       Checks.name("block name", name);
+    }
+
+    /**
+     * The same block with small cells at its faces: for one that gives off or takes up heat and
+     * conducts better than what is around it, so that much of the heat passes at its edges.
+     *
+     * @return the changed block
+     */
+    public Solid withFineEdges() {
+      return new Solid(name, box, material, shape, true);
     }
 
     @Override

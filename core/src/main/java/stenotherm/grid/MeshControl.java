@@ -5,7 +5,8 @@ import stenotherm.base.Range;
 
 /**
  * How fine a grid is: cells start at {@code firstCell} on both sides of every plane where materials
- * differ strongly or the body ends, and grow away from it up to {@code largestCell}.
+ * differ strongly or the body ends, and grow away from it up to {@code largestCell}. At the faces
+ * of blocks with fine edges they start at {@code edgeCell}.
  *
  * <p>A value, thus thread-safe.
  *
@@ -14,8 +15,11 @@ import stenotherm.base.Range;
  *     largestCell}
  * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
  * @param budget how large the grid may be
+ * @param edgeCell largest width of a cell at the faces of a block with fine edges, see {@link
+ *     Block.Solid#fineEdges} [m], above 0 and not above {@code firstCell}
  */
-public record MeshControl(double largestCell, double firstCell, double growth, GridBudget budget) {
+public record MeshControl(
+    double largestCell, double firstCell, double growth, GridBudget budget, double edgeCell) {
   /** The default of the largest ratio of neighbouring cells. */
   public static final double DEFAULT_GROWTH = 1.4;
 
@@ -38,6 +42,14 @@ public record MeshControl(double largestCell, double firstCell, double growth, G
               + " must not be above the largest cell, "
               + Checks.show(largestCell, "m"));
     }
+    Checks.positive("edge cell", edgeCell, "m");
+    if (edgeCell > firstCell) {
+      throw new stenotherm.base.InvalidInputException(
+          "edge cell",
+          Checks.show(edgeCell, "m")
+              + " must not be above the first cell, "
+              + Checks.show(firstCell, "m"));
+    }
   }
 
   /**
@@ -48,7 +60,7 @@ public record MeshControl(double largestCell, double firstCell, double growth, G
    * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
    */
   public MeshControl(double largestCell, double firstCell, double growth) {
-    this(largestCell, firstCell, growth, GridBudget.standard());
+    this(largestCell, firstCell, growth, GridBudget.standard(), firstCell);
   }
 
   /**
@@ -58,7 +70,17 @@ public record MeshControl(double largestCell, double firstCell, double growth, G
    * @return the changed control
    */
   public MeshControl within(GridBudget other) {
-    return new MeshControl(largestCell, firstCell, growth, other);
+    return new MeshControl(largestCell, firstCell, growth, other, edgeCell);
+  }
+
+  /**
+   * The same mesh with other cells at the faces of blocks with fine edges.
+   *
+   * @param width largest width of a cell there [m], above 0 and not above {@code firstCell}
+   * @return the changed control
+   */
+  public MeshControl withEdgeCell(double width) {
+    return new MeshControl(largestCell, firstCell, growth, budget, width);
   }
 
   /**
@@ -84,7 +106,8 @@ public record MeshControl(double largestCell, double firstCell, double growth, G
 
   /**
    * The same grading with larger or smaller cells, for convergence studies. All target widths are
-   * scaled by the factor; the growth ratio is raised to its power.
+   * scaled by the factor; the growth ratio is raised to its power, up to the most that a mesh
+   * allows, beyond which cells are as wide as their targets anyway.
    *
    * @param factor ratio of the new cell widths to the old ones, above 0
    * @return the scaled control
@@ -92,6 +115,10 @@ public record MeshControl(double largestCell, double firstCell, double growth, G
   public MeshControl scaled(double factor) {
     Checks.positive("mesh scale", factor, "");
     return new MeshControl(
-        largestCell * factor, firstCell * factor, Math.pow(growth, factor), budget);
+        largestCell * factor,
+        firstCell * factor,
+        Math.min(GROWTH.high(), Math.pow(growth, factor)),
+        budget,
+        edgeCell * factor);
   }
 }

@@ -236,6 +236,7 @@ public final class RectilinearGrid {
             new AxisMesh(
                 planes[axis.ordinal()],
                 strongPlanes(layout, planes, blockOfPart, axis),
+                edgePlanes(layout, planes[axis.ordinal()], axis),
                 controlAlong(axis, control, layout));
       }
     }
@@ -265,7 +266,8 @@ public final class RectilinearGrid {
         control.largestCell() / radius,
         control.firstCell() / radius,
         control.growth(),
-        control.budget());
+        control.budget(),
+        control.edgeCell() / radius);
   }
 
   /** Where blocks and patches begin and end along an axis. */
@@ -366,6 +368,18 @@ public final class RectilinearGrid {
       }
     }
     return strong;
+  }
+
+  /** Tells for each plane of an axis whether a block with fine edges begins or ends there. */
+  private static boolean[] edgePlanes(Layout layout, double[] planes, Axis axis) {
+    boolean[] edges = new boolean[planes.length];
+    for (Block block : layout.blocks()) {
+      if (block.asSolid().filter(Block.Solid::fineEdges).isPresent()) {
+        edges[nearest(planes, block.box().min().along(axis))] = true;
+        edges[nearest(planes, block.box().max().along(axis))] = true;
+      }
+    }
+    return edges;
   }
 
   private static double contrast(Block one, Block other) {

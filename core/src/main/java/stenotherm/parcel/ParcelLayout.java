@@ -44,7 +44,8 @@ final class ParcelLayout {
       blocks.addAll(container.blocks(cavity, conductivity));
     }
     for (PlacedWarmer warmer : parcel.warmers()) {
-      blocks.add(new Block.Solid(warmer.name(), warmer.item(cavity).box(), contents(warmer)));
+      Box box = warmer.item(cavity).box();
+      blocks.add(new Block.Solid(warmer.name(), box, contents(warmer)).withFineEdges());
     }
     for (PlacedPack pack : parcel.packs()) {
       blocks.add(new Block.Solid(pack.name(), pack.item(cavity).box(), pack.pack().spread()));

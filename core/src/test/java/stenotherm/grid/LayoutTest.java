@@ -137,6 +137,12 @@ class LayoutTest {
         "first cell: 0.2 m must not be above the largest cell, 0.1 m",
         () -> MeshControl.graded(0.1, 0.2));
     assertRefused(
+        "edge cell: 0 m must be a finite number above 0",
+        () -> MeshControl.graded(0.2, 0.1).withEdgeCell(0));
+    assertRefused(
+        "edge cell: 0.2 m must not be above the first cell, 0.1 m",
+        () -> MeshControl.graded(0.3, 0.1).withEdgeCell(0.2));
+    assertRefused(
         "growth of cells: 20 must lie between 1.0001 and 16. 1.4 is usual.",
         () -> new MeshControl(1, 1, 20));
     assertRefused(
@@ -149,6 +155,10 @@ class LayoutTest {
     assertEquals(
         new MeshControl(0.5, 0.05, Math.sqrt(1.2)), new MeshControl(1, 0.1, 1.2).scaled(0.5));
     assertEquals(new MeshControl(2, 2, MeshControl.DEFAULT_GROWTH), MeshControl.uniform(2));
+    assertEquals(16, new MeshControl(1, 1, 1.7).scaled(6).growth());
+    assertEquals(0.1, MeshControl.uniform(2).withEdgeCell(0.2).scaled(0.5).edgeCell());
+    MeshControl other = MeshControl.uniform(2).withEdgeCell(0.2).within(GridBudget.standard());
+    assertEquals(0.2, other.edgeCell());
   }
 
   @Test

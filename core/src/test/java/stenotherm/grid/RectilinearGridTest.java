@@ -84,6 +84,29 @@ class RectilinearGridTest {
     assertTrue(widthLeftOfOne(RectilinearGrid.of(strong, control)) <= 0.001 * (1 + 1e-9));
   }
 
+  @Test
+  void fineEdgesGetSmallCellsOnBothSides() {
+    MeshControl control = new MeshControl(0.2, 0.2, 1.7).withEdgeCell(0.01);
+    Block.Solid plain = new Block.Solid("b", box(1, 2), BOARD);
+    Block.Solid foam = new Block.Solid("a", box(0, 3), FOAM);
+    RectilinearGrid coarse = RectilinearGrid.of(new Layout(List.of(foam, plain)), control);
+    RectilinearGrid fine =
+        RectilinearGrid.of(new Layout(List.of(foam, plain.withFineEdges())), control);
+    assertTrue(widthLeftOfOne(coarse) > 0.1);
+    for (double plane : new double[] {1, 2}) {
+      int[] beside = fine.positionsAt(Axis.X, plane);
+      for (int position : beside) {
+        assertTrue(fine.width(Axis.X, position) <= 0.01 * (1 + 1e-9));
+        assertTrue(fine.width(Axis.X, position) > 0.005);
+      }
+      assertEquals(2, beside.length);
+    }
+    for (int position = 1; position < fine.count(Axis.X); position++) {
+      double ratio = fine.width(Axis.X, position) / fine.width(Axis.X, position - 1);
+      assertTrue(Math.max(ratio, 1 / ratio) <= 1.7 * (1 + 1e-9));
+    }
+  }
+
   private static double widthLeftOfOne(RectilinearGrid grid) {
     return grid.width(Axis.X, grid.positionsAt(Axis.X, 1)[0]);
   }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
@@ -14,6 +16,7 @@ import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Probe;
+import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.MeshControl;
 import stenotherm.material.Behaviour;
@@ -32,6 +35,22 @@ class PackTest {
 
   private static PlacedPack pack(PackStart start) {
     return new PlacedPack("pack", GEL, ON_LID, start);
+  }
+
+  /**
+   * A warmer's heat leaves at its edges. Small cells around a pack would cost more than they tell.
+   */
+  @Test
+  void onlyWarmersHaveFineEdges() {
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.X_MIN, Mounting.taped());
+    Parcel both = packed(new PackStart.AtTemperature(263.15)).withWarmers(List.of(pad));
+    Set<String> fine =
+        both.layout().blocks().stream()
+            .flatMap(block -> block.asSolid().stream())
+            .filter(Block.Solid::fineEdges)
+            .map(Block::name)
+            .collect(Collectors.toSet());
+    assertEquals(Set.of(pad.name()), fine);
   }
 
   private static Parcel packed(PackStart start) {

@@ -28,6 +28,7 @@ import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
 import stenotherm.validation.odds.OddsAgreement;
 import stenotherm.validation.odds.UsualPackings;
+import stenotherm.validation.studies.WarmerEdges;
 import stenotherm.words.LastWords;
 
 /**
@@ -48,6 +49,7 @@ import stenotherm.words.LastWords;
       Validation.ModelRunsAccuracy.class,
       Validation.AgreementOfOdds.class,
       Validation.OddsOfUsualPackings.class,
+      Validation.WarmerAccuracy.class,
       CompareWithScipy.class
     },
     synopsisSubcommandLabel = "COMMAND",
@@ -217,6 +219,22 @@ public final class Validation {
     @Override
     public Integer call() throws IOException {
       return TransitReport.print(System.out, scenarios) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link WarmerEdges}. */
+  @Command(
+      name = "warmer-accuracy",
+      description = {
+        "Computes two boxes with a warmer on the lid on finer and finer grids, steady and on the way"
+            + " there.",
+        "Prints errors against number of cells, on equal cells and on those that parcels get, as"
+            + " verdicts correct and state them."
+      })
+  static final class WarmerAccuracy implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      return WarmerEdges.print(System.out) ? 0 : 1;
     }
   }
 
