@@ -317,7 +317,7 @@ class VerdictWordsTest {
     double[] hottest = row.worst(cup, Side.HOT);
     double[] low = RAN.odds().temperatures(cup.name(), 0.05);
     double[] high = RAN.odds().temperatures(cup.name(), 0.95);
-    double[] against = row.assessment().coldEnd().mean(cup.name());
+    double[] against = row.assessment().stress(Side.COLD).temperatures(cup.name());
     for (int at = 0; at < low.length; at++) {
       assertTrue(coldest[at] <= Math.min(low[at], against[at]), at + ": " + coldest[at]);
       assertTrue(hottest[at] >= high[at], at + ": " + hottest[at]);
