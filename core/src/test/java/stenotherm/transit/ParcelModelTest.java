@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -572,5 +574,48 @@ class ParcelModelTest {
       assertArrayEquals(full.coldest("cup"), reduced.coldest("cup"), 0.05);
       assertArrayEquals(full.hottest("cup"), reduced.hottest("cup"), 0.05);
     }
+  }
+
+  /** A model that is asked for less gives the same, to the error of a reduction, and no more. */
+  @Test
+  void aModelGivesWhatItsScopeSays() {
+    Parcel parcel = warmed();
+    Journey journey = journey(7);
+    ParcelModel all = ParcelModel.of(parcel, journey, FEW_CELLS);
+    Variation warmer =
+        Variation.NOMINAL.with(Factor.AMBIENT, End.HIGH).with(Factor.WARMER_STRENGTH, End.HIGH);
+    Variation foam = Variation.NOMINAL.with(Factor.WALL_CONDUCTIVITY, End.HIGH);
+    for (ModelScope scope : ModelScope.values()) {
+      ParcelModel model = ParcelModel.of(parcel, List.of(journey), FEW_CELLS, scope);
+      boolean nominalAlone = scope == ModelScope.NOMINAL || scope == ModelScope.NOMINAL_MEANS;
+      boolean meansAlone = scope == ModelScope.MEANS || scope == ModelScope.NOMINAL_MEANS;
+      for (Variation each : List.of(Variation.NOMINAL, warmer)) {
+        assertArrayEquals(
+            all.means(journey, each)[0], model.means(journey, each)[0], 0.02, scope.name());
+      }
+      if (nominalAlone) {
+        assertThrows(IllegalStateException.class, () -> model.means(journey, foam));
+      } else {
+        assertArrayEquals(
+            all.means(journey, foam)[0], model.means(journey, foam)[0], 0.02, scope.name());
+      }
+      assertEquals(meansAlone, model.reduction().isEmpty());
+      if (meansAlone) {
+        assertThrows(IllegalStateException.class, () -> model.run(journey, Variation.NOMINAL));
+      } else {
+        assertArrayEquals(
+            all.run(journey, warmer).hottest("pad"),
+            model.run(journey, warmer).hottest("pad"),
+            0.1,
+            scope.name());
+      }
+      if (scope != ModelScope.ALL) {
+        assertThrows(
+            IllegalStateException.class,
+            () -> model.write(new DataOutputStream(new ByteArrayOutputStream())));
+      }
+    }
+    assertArrayEquals(
+        all.run(journey, foam).mean("cup"), all.means(journey, foam)[0], 1e-9, "the same means");
   }
 }

@@ -48,7 +48,7 @@ class VariationTest {
       String message =
           assertThrows(InvalidInputException.class, () -> nominal.with(Factor.AMBIENT, far))
               .getMessage();
-      assertTrue(message.startsWith("position of ambient temperature: "), message);
+      assertTrue(message.startsWith("position of temperature outside: "), message);
       assertThrows(InvalidInputException.class, () -> nominal.withWarmer("pad", far));
     }
     nominal.withOffset(100).withOffsetAt("hub", -100).withOffsetIn(0, 100);

@@ -1,0 +1,251 @@
+package stenotherm.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Stowage;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Orientation;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Source;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.AmbientSpread;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.journey.Surroundings;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Walls;
+import stenotherm.study.Odds;
+import stenotherm.study.StudySettings;
+import stenotherm.transit.TransitSettings;
+import stenotherm.warmer.Warmers;
+
+class ImprovementTest {
+  private static final double HOUR = Times.HOUR;
+  private static final Place HOME = new Place("home", ZoneOffset.UTC);
+  private static final AssessmentSettings SETTINGS =
+      new AssessmentSettings(
+          new TransitSettings(MeshControl.graded(0.06, 0.04), HOUR, IntegratorSettings.standard()),
+          HOUR,
+          new StudySettings(16, 8, 1, 2));
+
+  private static final Change.UnitWords UNITS =
+      new Change.UnitWords() {
+        @Override
+        public String temperature(double kelvin) {
+          return kelvin + " K";
+        }
+
+        @Override
+        public String length(double metres) {
+          return metres + " m";
+        }
+      };
+
+  private static final Parcel WARMED =
+      Packings.warmed(List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));
+
+  private static Leg leg(String name, double hours, double ambient, AmbientSpread spread) {
+    return new Leg(
+        name,
+        HOME,
+        hours * HOUR,
+        new Surroundings(
+            Ambient.constant(ambient),
+            spread,
+            FaceFilms.indoors(),
+            Stowage.ALONE,
+            Orientation.LID_UP,
+            0,
+            Sunshine.NONE,
+            List.of()),
+        Source.assumed("made up"));
+  }
+
+  private static Journey journey(double start, Leg... legs) {
+    return new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), start, List.of(legs));
+  }
+
+  private static Journey coldRoom(double hours, double ambient) {
+    return journey(298, leg("room", hours, ambient, AmbientSpread.ofItsOwn(1)));
+  }
+
+  @Test
+  void whatIsTriedFitsTheShipment() {
+    Journey indoors = coldRoom(10, 285);
+    Set<String> words = new HashSet<>();
+    for (Change change : Change.toTry(WARMED, indoors)) {
+      assertTrue(words.add(change.words(UNITS)), change.words(UNITS));
+    }
+    assertTrue(words.contains("leave the warmer out"));
+    assertTrue(words.contains("the warmer on the front"));
+    assertTrue(words.contains("the warmer held 0.01 m off its wall"));
+    assertTrue(words.stream().anyMatch(each -> each.startsWith("foam half as thick again")));
+    assertFalse(words.contains("the warmer on the lid"), "it is there already");
+    assertFalse(words.contains("the warmer on the floor"), "a cup may come to lie on it");
+    assertTrue(words.stream().noneMatch(each -> each.contains("taken in")), "no last wait outside");
+    List<Change> bare = Change.toTry(Packings.plain(), indoors);
+    assertTrue(bare.stream().noneMatch(each -> each instanceof Change.NoWarmer));
+    assertTrue(bare.contains(new Change.OtherWarmer(Warmers.FORTY_HOUR)));
+    Journey porch =
+        journey(
+            298,
+            leg("van", 2, 285, AmbientSpread.ofItsOwn(1)),
+            leg("porch", 3, 275, new AmbientSpread(1, 3)));
+    assertTrue(Change.toTry(WARMED, porch).contains(new Change.HandedOver("porch")));
+  }
+
+  @Test
+  void eachChangeChangesWhatItSays() {
+    Journey journey =
+        journey(
+            298,
+            leg("van", 2, 285, AmbientSpread.ofItsOwn(1)),
+            leg("porch", 3, 275, new AmbientSpread(1, 3)));
+    Parcel thicker = new Change.ThickerFoam().applyTo(WARMED, journey).parcel();
+    assertEquals(0.004 + 0.030, thicker.walls().thickness(Face.X_MIN), 1e-12);
+    for (Axis axis : Axis.values()) {
+      assertEquals(WARMED.cavity().size(axis), thicker.cavity().size(axis), 1e-12);
+    }
+    Parcel board =
+        new Parcel(
+            "board",
+            Packings.OUTER,
+            Walls.uniform(List.of(Packings.WALLS.layers().get(Face.Z_MAX).get(0))),
+            WARMED.filling(),
+            WARMED.containers(),
+            List.of(),
+            List.of());
+    assertEquals(
+        0.004 + 0.019,
+        new Change.ThickerFoam().applyTo(board, journey).parcel().walls().thickness(Face.X_MIN),
+        1e-12);
+    assertTrue(new Change.NoWarmer().applyTo(WARMED, journey).parcel().warmers().isEmpty());
+    assertEquals(
+        Warmers.FORTY_HOUR,
+        new Change.OtherWarmer(Warmers.FORTY_HOUR)
+            .applyTo(Packings.plain(), journey)
+            .parcel()
+            .warmers()
+            .get(0)
+            .warmer());
+    assertEquals(
+        Face.X_MIN,
+        new Change.WarmerOn(Face.X_MIN)
+            .applyTo(WARMED, journey)
+            .parcel()
+            .warmers()
+            .get(0)
+            .placement()
+            .onWall()
+            .orElseThrow()
+            .face());
+    assertTrue(
+        new Change.WarmerOffWall(0.01)
+            .applyTo(WARMED, journey)
+            .parcel()
+            .warmers()
+            .get(0)
+            .placement()
+            .onWall()
+            .isEmpty());
+    assertEquals(300, new Change.StartAt(300).applyTo(WARMED, journey).journey().startTemperature());
+    Journey shorter = new Change.HandedOver("porch").applyTo(WARMED, journey).journey();
+    assertEquals(2 * HOUR, shorter.duration());
+    assertEquals(journey.sealing(), shorter.sealing());
+  }
+
+  /** A cup as wide as the room: a warmer on the front would lie on it. */
+  @Test
+  void aWarmerIsNotPutWhereItMayBurn() {
+    Parcel narrow =
+        Packings.parcel(
+            List.of(
+                Packings.cup(
+                    "cup",
+                    new Dimensions(0.10, 0.15, 0.06),
+                    Position.MIDDLE_OF_FLOOR)),
+            WARMED.warmers());
+    Change front = new Change.WarmerOn(Face.Y_MIN);
+    InvalidInputException refusal =
+        assertThrows(
+            InvalidInputException.class, () -> front.applyTo(narrow, coldRoom(10, 285)));
+    assertTrue(refusal.getMessage().contains("of 'cup'"), refusal.getMessage());
+  }
+
+  /** At 6 °C a corn snake is too cold without heat; what helps is a warmer, and it must be found. */
+  @Test
+  void whatHelpsIsFoundAndJudgedByOdds() {
+    Journey cold = coldRoom(20, 279.15);
+    Odds now = Assessor.assess(Packings.plain(), cold, SETTINGS, listener()).verdict().within();
+    assertTrue(now.within() < 0.1, now.toString());
+    Improvement found =
+        Improvement.find(Packings.plain(), cold, SETTINGS, now).orElseThrow();
+    assertInstanceOf(Change.OtherWarmer.class, found.change());
+    assertTrue(found.within().low() > 0.5, found.toString());
+    assertEquals(Level.of(found.within(), Level.LIKELY), found.level());
+    assertTrue(found.tried() >= 5, found.toString());
+    Change.Shipment changed = found.change().applyTo(Packings.plain(), cold);
+    assertEquals(
+        Assessor.assess(changed.parcel(), changed.journey(), SETTINGS, listener())
+            .verdict()
+            .within(),
+        found.within(),
+        "the odds are those of a verdict");
+  }
+
+  @Test
+  void nothingIsFoundWhereNothingHelpsAndAnInterruptIsHonoured() {
+    Journey mild = coldRoom(10, 296);
+    Odds certain = new Odds(1, 1, 1);
+    assertTrue(Improvement.find(Packings.plain(), mild, SETTINGS, certain).isEmpty());
+    Thread.currentThread().interrupt();
+    assertThrows(
+        CancellationException.class,
+        () -> Improvement.find(Packings.plain(), mild, SETTINGS, certain));
+    assertTrue(Thread.interrupted());
+  }
+
+  /** The first look is the nominal run, to what the coarsest grid leaves. */
+  @Test
+  void theFirstLookIsNearTheVerdict() {
+    Journey cool = coldRoom(20, 284.15);
+    Assessor assessor = new Assessor(WARMED, cool, SETTINGS);
+    FirstLook look = assessor.firstLook();
+    Assessment later = assessor.assess(listener());
+    double cold = later.nominalMargin(Side.COLD).kelvin();
+    double hot = later.nominalMargin(Side.HOT).kelvin();
+    assertEquals(cold, look.fate().cold().margin(), 0.3);
+    assertEquals(hot, look.fate().hot().margin(), 0.3);
+    assertEquals(Math.min(look.fate().cold().margin(), look.fate().hot().margin()), look.least());
+    assertEquals(look.least() >= 0, look.isWithin());
+    assertEquals(later.nominalMargin(Side.COLD).temperature(), look.coldest(), 0.3);
+    assertEquals(later.nominalMargin(Side.HOT).temperature(), look.hottest(), 0.3);
+  }
+
+  private static ProgressListener listener() {
+    return ProgressListener.NONE;
+  }
+}
