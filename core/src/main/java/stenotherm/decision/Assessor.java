@@ -49,9 +49,7 @@ public final class Assessor {
 
   /** The strongest warmers in the warmest air. */
   private static final Variation WARMEST =
-      Variation.NOMINAL
-          .with(Factor.AMBIENT, End.HIGH)
-          .with(Factor.WARMER_STRENGTH, End.HIGH);
+      Variation.NOMINAL.with(Factor.AMBIENT, End.HIGH).with(Factor.WARMER_STRENGTH, End.HIGH);
 
   /** All ranges half as wide again. */
   private static final double WIDER = 1.5;
@@ -123,8 +121,8 @@ public final class Assessor {
   }
 
   /**
-   * Goes through one typical journey, all quantities nominal, on the coarsest grid: an answer within
-   * a second. {@link #assess} uses the same grid later.
+   * Goes through one typical journey, all quantities nominal, on the coarsest grid: an answer
+   * within a second. {@link #assess} uses the same grid later.
    *
    * @return how the animals fare in it
    * @throws InvalidInputException if an ambient does not cover its time

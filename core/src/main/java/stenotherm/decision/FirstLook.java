@@ -7,8 +7,8 @@ import stenotherm.study.Fate;
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param coldest the coldest that an animal is until the planned opening, averaged over its body and
- *     as its tolerance says over time [K]
+ * @param coldest the coldest that an animal is until the planned opening, averaged over its body
+ *     and as its tolerance says over time [K]
  * @param hottest the same of the hottest [K]
  * @param fate how the animals fared
  */

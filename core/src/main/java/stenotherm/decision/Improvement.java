@@ -19,13 +19,13 @@ import stenotherm.study.StudySettings;
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param change the change
+ * @param remedy the change
  * @param within odds that every animal stays within what it tolerates until the planned opening,
  *     with the change
  * @param level the level that these odds give
  * @param tried how many changes were tried
  */
-public record Improvement(Change change, Odds within, Level level, int tried) {
+public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   /** Changes judged by odds; the others are left after one typical journey. */
   private static final int FINALISTS = 2;
 
@@ -34,13 +34,13 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
 
   /** Checks the parts. */
   public Improvement {
-    Checks.given("change", change);
+    Checks.given("remedy", remedy);
     Checks.given("within", within);
     Checks.given("level", level);
   }
 
   /** A change and what is left of the tighter margin in one typical journey [K]. */
-  private record Candidate(Change change, double margin) {}
+  private record Candidate(Remedy remedy, double margin) {}
 
   /**
    * Tries changes. Each goes through one typical journey on the coarsest grid; the two that leave
@@ -58,12 +58,12 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
    */
   public static Optional<Improvement> find(
       Parcel parcel, Journey journey, AssessmentSettings settings, Odds now) {
-    List<Change> changes = Change.toTry(parcel, journey);
-    Candidate[] looked = new Candidate[changes.size()];
+    List<Remedy> remedies = Remedy.toTry(parcel, journey);
+    Candidate[] looked = new Candidate[remedies.size()];
     Workers workers = new Workers(settings.study().threads());
     workers.run(
         looked.length,
-        (worker, index) -> looked[index] = look(changes.get(index), parcel, journey, settings));
+        (worker, index) -> looked[index] = look(remedies.get(index), parcel, journey, settings));
     List<Candidate> fitting = new ArrayList<>();
     for (Candidate each : looked) {
       if (!Double.isNaN(each.margin())) {
@@ -72,8 +72,7 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
     }
     fitting.sort(Comparator.comparingDouble(Candidate::margin).reversed());
     StudySettings all = settings.study();
-    StudySettings one =
-        new StudySettings(all.replicates(), all.points(), all.seed(), 1);
+    StudySettings one = new StudySettings(all.replicates(), all.points(), all.seed(), 1);
     AssessmentSettings few =
         new AssessmentSettings(
             settings.transit().withThreads(1),
@@ -85,7 +84,7 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
     workers.run(
         finalists,
         (worker, place) -> {
-          Change.Shipment changed = fitting.get(place).change().applyTo(parcel, journey);
+          Remedy.Shipment changed = fitting.get(place).remedy().applyTo(parcel, journey);
           verdicts[place] =
               Assessor.assess(
                       changed.parcel(),
@@ -101,8 +100,8 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
     for (int place = 0; place < finalists; place++) {
       Odds within = verdicts[place].within();
       if (within.low() > (best == null ? now.low() : best.within().low())) {
-        Change change = fitting.get(place).change();
-        best = new Improvement(change, within, verdicts[place].level(), fitting.size());
+        Remedy remedy = fitting.get(place).remedy();
+        best = new Improvement(remedy, within, verdicts[place].level(), fitting.size());
       }
     }
     return Optional.ofNullable(best);
@@ -110,14 +109,14 @@ public record Improvement(Change change, Odds within, Level level, int tried) {
 
   /** One typical journey; no number if the changed packing does not fit together. */
   private static Candidate look(
-      Change change, Parcel parcel, Journey journey, AssessmentSettings settings) {
-    Change.Shipment changed;
+      Remedy remedy, Parcel parcel, Journey journey, AssessmentSettings settings) {
+    Remedy.Shipment changed;
     try {
-      changed = change.applyTo(parcel, journey);
+      changed = remedy.applyTo(parcel, journey);
     } catch (InvalidInputException doesNotFit) {
-      return new Candidate(change, Double.NaN);
+      return new Candidate(remedy, Double.NaN);
     }
     FirstLook look = new Assessor(changed.parcel(), changed.journey(), settings).firstLook();
-    return new Candidate(change, look.least());
+    return new Candidate(remedy, look.least());
   }
 }

@@ -51,8 +51,8 @@ class ImprovementTest {
           HOUR,
           new StudySettings(16, 8, 1, 2));
 
-  private static final Change.UnitWords UNITS =
-      new Change.UnitWords() {
+  private static final Remedy.UnitWords UNITS =
+      new Remedy.UnitWords() {
         @Override
         public String temperature(double kelvin) {
           return kelvin + " K";
@@ -96,7 +96,7 @@ class ImprovementTest {
   void whatIsTriedFitsTheShipment() {
     Journey indoors = coldRoom(10, 285);
     Set<String> words = new HashSet<>();
-    for (Change change : Change.toTry(WARMED, indoors)) {
+    for (Remedy change : Remedy.toTry(WARMED, indoors)) {
       assertTrue(words.add(change.words(UNITS)), change.words(UNITS));
     }
     assertTrue(words.contains("leave the warmer out"));
@@ -106,15 +106,15 @@ class ImprovementTest {
     assertFalse(words.contains("the warmer on the lid"), "it is there already");
     assertFalse(words.contains("the warmer on the floor"), "a cup may come to lie on it");
     assertTrue(words.stream().noneMatch(each -> each.contains("taken in")), "no last wait outside");
-    List<Change> bare = Change.toTry(Packings.plain(), indoors);
-    assertTrue(bare.stream().noneMatch(each -> each instanceof Change.NoWarmer));
-    assertTrue(bare.contains(new Change.OtherWarmer(Warmers.FORTY_HOUR)));
+    List<Remedy> bare = Remedy.toTry(Packings.plain(), indoors);
+    assertTrue(bare.stream().noneMatch(each -> each instanceof Remedy.NoWarmer));
+    assertTrue(bare.contains(new Remedy.OtherWarmer(Warmers.FORTY_HOUR)));
     Journey porch =
         journey(
             298,
             leg("van", 2, 285, AmbientSpread.ofItsOwn(1)),
             leg("porch", 3, 275, new AmbientSpread(1, 3)));
-    assertTrue(Change.toTry(WARMED, porch).contains(new Change.HandedOver("porch")));
+    assertTrue(Remedy.toTry(WARMED, porch).contains(new Remedy.HandedOver("porch")));
   }
 
   @Test
@@ -124,7 +124,7 @@ class ImprovementTest {
             298,
             leg("van", 2, 285, AmbientSpread.ofItsOwn(1)),
             leg("porch", 3, 275, new AmbientSpread(1, 3)));
-    Parcel thicker = new Change.ThickerFoam().applyTo(WARMED, journey).parcel();
+    Parcel thicker = new Remedy.ThickerFoam().applyTo(WARMED, journey).parcel();
     assertEquals(0.004 + 0.030, thicker.walls().thickness(Face.X_MIN), 1e-12);
     for (Axis axis : Axis.values()) {
       assertEquals(WARMED.cavity().size(axis), thicker.cavity().size(axis), 1e-12);
@@ -140,12 +140,12 @@ class ImprovementTest {
             List.of());
     assertEquals(
         0.004 + 0.019,
-        new Change.ThickerFoam().applyTo(board, journey).parcel().walls().thickness(Face.X_MIN),
+        new Remedy.ThickerFoam().applyTo(board, journey).parcel().walls().thickness(Face.X_MIN),
         1e-12);
-    assertTrue(new Change.NoWarmer().applyTo(WARMED, journey).parcel().warmers().isEmpty());
+    assertTrue(new Remedy.NoWarmer().applyTo(WARMED, journey).parcel().warmers().isEmpty());
     assertEquals(
         Warmers.FORTY_HOUR,
-        new Change.OtherWarmer(Warmers.FORTY_HOUR)
+        new Remedy.OtherWarmer(Warmers.FORTY_HOUR)
             .applyTo(Packings.plain(), journey)
             .parcel()
             .warmers()
@@ -153,7 +153,7 @@ class ImprovementTest {
             .warmer());
     assertEquals(
         Face.X_MIN,
-        new Change.WarmerOn(Face.X_MIN)
+        new Remedy.WarmerOn(Face.X_MIN)
             .applyTo(WARMED, journey)
             .parcel()
             .warmers()
@@ -163,7 +163,7 @@ class ImprovementTest {
             .orElseThrow()
             .face());
     assertTrue(
-        new Change.WarmerOffWall(0.01)
+        new Remedy.WarmerOffWall(0.01)
             .applyTo(WARMED, journey)
             .parcel()
             .warmers()
@@ -171,8 +171,9 @@ class ImprovementTest {
             .placement()
             .onWall()
             .isEmpty());
-    assertEquals(300, new Change.StartAt(300).applyTo(WARMED, journey).journey().startTemperature());
-    Journey shorter = new Change.HandedOver("porch").applyTo(WARMED, journey).journey();
+    assertEquals(
+        300, new Remedy.StartAt(300).applyTo(WARMED, journey).journey().startTemperature());
+    Journey shorter = new Remedy.HandedOver("porch").applyTo(WARMED, journey).journey();
     assertEquals(2 * HOUR, shorter.duration());
     assertEquals(journey.sealing(), shorter.sealing());
   }
@@ -183,31 +184,28 @@ class ImprovementTest {
     Parcel narrow =
         Packings.parcel(
             List.of(
-                Packings.cup(
-                    "cup",
-                    new Dimensions(0.10, 0.15, 0.06),
-                    Position.MIDDLE_OF_FLOOR)),
+                Packings.cup("cup", new Dimensions(0.10, 0.15, 0.06), Position.MIDDLE_OF_FLOOR)),
             WARMED.warmers());
-    Change front = new Change.WarmerOn(Face.Y_MIN);
+    Remedy front = new Remedy.WarmerOn(Face.Y_MIN);
     InvalidInputException refusal =
-        assertThrows(
-            InvalidInputException.class, () -> front.applyTo(narrow, coldRoom(10, 285)));
+        assertThrows(InvalidInputException.class, () -> front.applyTo(narrow, coldRoom(10, 285)));
     assertTrue(refusal.getMessage().contains("of 'cup'"), refusal.getMessage());
   }
 
-  /** At 6 °C a corn snake is too cold without heat; what helps is a warmer, and it must be found. */
+  /**
+   * At 6 °C a corn snake is too cold without heat; what helps is a warmer, and it must be found.
+   */
   @Test
   void whatHelpsIsFoundAndJudgedByOdds() {
     Journey cold = coldRoom(20, 279.15);
     Odds now = Assessor.assess(Packings.plain(), cold, SETTINGS, listener()).verdict().within();
     assertTrue(now.within() < 0.1, now.toString());
-    Improvement found =
-        Improvement.find(Packings.plain(), cold, SETTINGS, now).orElseThrow();
-    assertInstanceOf(Change.OtherWarmer.class, found.change());
+    Improvement found = Improvement.find(Packings.plain(), cold, SETTINGS, now).orElseThrow();
+    assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
     assertTrue(found.within().low() > 0.5, found.toString());
     assertEquals(Level.of(found.within(), Level.LIKELY), found.level());
     assertTrue(found.tried() >= 5, found.toString());
-    Change.Shipment changed = found.change().applyTo(Packings.plain(), cold);
+    Remedy.Shipment changed = found.remedy().applyTo(Packings.plain(), cold);
     assertEquals(
         Assessor.assess(changed.parcel(), changed.journey(), SETTINGS, listener())
             .verdict()

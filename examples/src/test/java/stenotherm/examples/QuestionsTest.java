@@ -91,7 +91,7 @@ class QuestionsTest {
     for (int gap = 1; gap < hottest.length; gap++) {
       assertTrue(hottest[gap] < hottest[gap - 1], Arrays.toString(hottest));
     }
-    assertEquals(32 - hottest[0], numbers(lines.get(2))[2], ROUNDED, "alarm band ends at 32 °C");
+    assertEquals(33 - hottest[0], numbers(lines.get(2))[2], ROUNDED, "alarm band ends at 33 °C");
     assertInPage(line("Lying on the cup"));
     assertTrue(lines.contains(WarmerClass.AIR_CAUTION));
     assertGridWithin(0.3);

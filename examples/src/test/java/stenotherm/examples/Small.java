@@ -15,8 +15,8 @@ final class Small {
         from: Here, UTC-5
         to: There, UTC-6
         legs:
-          - {name: van, at: origin, for: 2 h, ambient: 5 °C, spread: 3 K}
-          - {name: doorstep, at: destination, for: 3 h, ambient: 2 °C, spread: 3 K}
+          - {name: van, at: origin, for: 2 h, ambient: 14 °C, spread: 3 K}
+          - {name: doorstep, at: destination, for: 3 h, ambient: 12 °C, spread: 3 K}
       packings:
         - {name: 'warm, "foam"', box: 200 x 170 x 150 mm, foam: EPS 20 13 mm, \
       fill: shredded paper, warmer: 40 hour warmer on lid}

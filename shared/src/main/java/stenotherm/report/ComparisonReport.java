@@ -16,7 +16,8 @@ import stenotherm.scenario.Scenario;
  * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param scenario what was compared
- * @param rows a row for each packing in the scenario's order; where it has warmers, one more without
+ * @param rows a row for each packing in the scenario's order; where it has warmers, one more
+ *     without
  * @param improvement where no packing likely holds, the change that helps the best of them most
  */
 public record ComparisonReport(

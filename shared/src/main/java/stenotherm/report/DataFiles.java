@@ -60,7 +60,7 @@ final class DataFiles {
         .ifPresent(
             improvement -> {
               ObjectNode node = root.putObject("change_that_helps_most");
-              node.put("words", verdicts.change(improvement.change()));
+              node.put("words", verdicts.remedy(improvement.remedy()));
               node.put("level", improvement.level().name());
               node.put("level_words", improvement.level().words());
               node.put("changes_tried", improvement.tried());

@@ -90,9 +90,14 @@ final class Tables {
     return hours == row.odds().longestDelay() ? "at least " + hours + " h" : text;
   }
 
-  /** The hottest that a warmer's surface gets until opening, with all as stated and at worst. */
+  /**
+   * The hottest that a warmer's surface gets until opening, with all as stated, the error of the
+   * computation beside it, and with the strongest warmer in the warmest air.
+   */
   private String warmest(Judged row) {
     return words.temperature(warmest(row, row.assessment().nominal()))
+        + " ± "
+        + words.figures().difference(row.assessment().error().warmer())
         + "; worst case "
         + words.temperature(warmest(row, row.assessment().warmest()));
   }

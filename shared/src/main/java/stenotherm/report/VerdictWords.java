@@ -9,9 +9,9 @@ import stenotherm.animal.Limit;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.decision.Assessment;
-import stenotherm.decision.Change;
 import stenotherm.decision.FirstLook;
 import stenotherm.decision.Level;
+import stenotherm.decision.Remedy;
 import stenotherm.decision.Side;
 import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
@@ -125,7 +125,7 @@ public record VerdictWords(Figures figures) {
                     "What helps most of "
                         + found.tried()
                         + " changes tried on it: "
-                        + change(found.change())
+                        + remedy(found.remedy())
                         + "; "
                         + (found.level().compareTo(Level.LIKELY) > 0 ? "even then only " : "")
                         + Words.inHundred(found.within().within())
@@ -137,9 +137,9 @@ public record VerdictWords(Figures figures) {
   }
 
   /** A change, as what to do. */
-  String change(Change change) {
-    return change.words(
-        new Change.UnitWords() {
+  String remedy(Remedy remedy) {
+    return remedy.words(
+        new Remedy.UnitWords() {
           @Override
           public String temperature(double kelvin) {
             return figures.temperature(kelvin);
@@ -160,7 +160,9 @@ public record VerdictWords(Figures figures) {
     }
     FirstLook look = looks.get(best);
     return "First look, one typical journey computed roughly: "
-        + (look.isWithin() ? "best is '" : "outside its temperatures with each packing, least with '")
+        + (look.isWithin()
+            ? "best is '"
+            : "outside its temperatures with each packing, least with '")
         + packings.get(best).label()
         + "', "
         + figures.temperature(look.coldest())

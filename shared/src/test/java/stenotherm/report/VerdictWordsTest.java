@@ -10,15 +10,18 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Orientation;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.decision.Assessment;
+import stenotherm.decision.FirstLook;
+import stenotherm.decision.Improvement;
 import stenotherm.decision.Level;
 import stenotherm.decision.NumericalError;
+import stenotherm.decision.Remedy;
 import stenotherm.decision.Side;
 import stenotherm.decision.Stress;
 import stenotherm.decision.Verdict;
@@ -29,6 +32,7 @@ import stenotherm.parcel.Filling;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
+import stenotherm.study.Fate;
 import stenotherm.study.JourneyStudy;
 import stenotherm.study.Odds;
 import stenotherm.study.StudyResult;
@@ -75,8 +79,7 @@ class VerdictWordsTest {
   private static final Ran RAN = Ran.of(BARE);
 
   /** A packing's nominal runs, and odds of few journeys. */
-  private record Ran(
-      TransitResult held, TransitResult planned, Stress stress, StudyResult odds) {
+  private record Ran(TransitResult held, TransitResult planned, Stress stress, StudyResult odds) {
     static Ran of(Parcel parcel) {
       Journey held = SCENARIO.journey().held(SCENARIO.longestHold());
       ParcelModel model = ParcelModel.of(parcel, held, SETTINGS);
@@ -194,8 +197,8 @@ class VerdictWordsTest {
       String all =
           new VerdictWords(figures).sentence(row.assessment())
               + new VerdictWords(figures).headline(report(row));
-      assertEquals(us, all.contains("between 50 °F and 90 °F"), all);
-      assertEquals(!us, all.contains("between 10 °C and 32 °C"), all);
+      assertEquals(us, all.contains("between 59 °F and 91 °F"), all);
+      assertEquals(!us, all.contains("between 15 °C and 33 °C"), all);
       assertFalse(all.contains(us ? "°C" : "°F"), all);
       assertFalse(all.matches(".*\\d K\\b.*"), all);
     }
@@ -208,7 +211,7 @@ class VerdictWordsTest {
             + Words.inHundred(RAN.odds().withinUntil(24).within())
             + ". It is coldest about ";
     String well =
-        " Of 100 such journeys that arrive on time, the leopard gecko stays between 10 °C and 32 °C"
+        " Of 100 such journeys that arrive on time, the leopard gecko stays between 15 °C and 33 °C"
             + " in ";
     String holds = headline(Figures.METRIC, Level.HOLDS, 0.98);
     assertTrue(holds.startsWith("Take 'bare foam'." + well + "98" + late), holds);
@@ -373,5 +376,54 @@ class VerdictWordsTest {
         first.get("odds_by_hours_late").get(24).get("within").asDouble());
     assertEquals(RAN.odds().coldMargin(0.05), first.get("cold_margin").get("q05_K").asDouble());
     assertEquals(0.1, first.get("error_K").get("total").asDouble());
+  }
+
+  /** Where nothing likely holds, the headline ends with what was tried; else nothing was. */
+  @Test
+  void theHeadlineSaysWhatHelpsMost() {
+    VerdictWords words = new VerdictWords(Figures.US);
+    List<Judged> gamble = List.of(judged(BARE, Level.GAMBLE, 0.6));
+    Improvement better = new Improvement(new Remedy.StartAt(299.15), odds(0.9), Level.LIKELY, 7);
+    String helped = words.headline(new ComparisonReport(SCENARIO, gamble, Optional.of(better)));
+    assertTrue(
+        helped.endsWith(
+            " What helps most of 7 changes tried on it: all of it at 79 °F when packed; 90 of 100"
+                + " go well (likely holds)."),
+        helped);
+    Improvement little =
+        new Improvement(new Remedy.WarmerOffWall(0.0254), odds(0.7), Level.GAMBLE, 7);
+    String still = words.headline(new ComparisonReport(SCENARIO, gamble, Optional.of(little)));
+    assertTrue(
+        still.endsWith(
+            "the warmer held 1 in off its wall; even then only 70 of 100 go well (a gamble)."),
+        still);
+    String none = words.headline(report(gamble.get(0)));
+    assertTrue(
+        none.endsWith(
+            " No single change of foam, warmer, temperature at packing or delivery helps it."),
+        none);
+    String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
+    assertFalse(holds.contains("change"), holds);
+  }
+
+  @Test
+  void theFirstLookNamesTheBest() {
+    List<Packed> packings = List.of(new Packed(BARE, false), new Packed(WARM, false));
+    FirstLook outside = look(280, 290, -3);
+    FirstLook inside = look(290.15, 300.15, 2);
+    String first = new VerdictWords(Figures.METRIC).firstLook(packings, List.of(outside, inside));
+    assertEquals(
+        "First look, one typical journey computed roughly: best is 'warm foam, with warmer', 17 °C"
+            + " to 27 °C. How often that goes well follows.",
+        first);
+    String none =
+        new VerdictWords(Figures.METRIC).firstLook(packings, List.of(outside, look(270, 290, -9)));
+    assertTrue(none.contains("outside its temperatures with each packing, least with 'bare"), none);
+  }
+
+  private static FirstLook look(double coldest, double hottest, double margin) {
+    Fate.Approach cold = new Fate.Approach(margin, Double.POSITIVE_INFINITY);
+    return new FirstLook(
+        coldest, hottest, new Fate(cold, new Fate.Approach(5, Double.POSITIVE_INFINITY), 0));
   }
 }

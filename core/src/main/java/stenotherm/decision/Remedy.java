@@ -30,7 +30,7 @@ import stenotherm.warmer.Warmers;
  *
  * <p>Experimental. Values, thus thread-safe.
  */
-public sealed interface Change {
+public sealed interface Remedy {
   /** A packing and its journey. */
   record Shipment(Parcel parcel, Journey journey) {}
 
@@ -78,8 +78,8 @@ public sealed interface Change {
    * @param journey its journey
    * @return changes of foam, warmer, temperature at packing and delivery; some may not fit
    */
-  static List<Change> toTry(Parcel parcel, Journey journey) {
-    List<Change> all = new ArrayList<>();
+  static List<Remedy> toTry(Parcel parcel, Journey journey) {
+    List<Remedy> all = new ArrayList<>();
     all.add(new ThickerFoam());
     if (!parcel.warmers().isEmpty()) {
       all.add(new NoWarmer());
@@ -129,7 +129,7 @@ public sealed interface Change {
   }
 
   /** All foam half as thick again, in a box that is larger by as much. */
-  record ThickerFoam() implements Change {
+  record ThickerFoam() implements Remedy {
     private static final double FACTOR = 1.5;
 
     /** Boards conduct at least this well, foams worse [W/(m K)]. */
@@ -152,8 +152,7 @@ public sealed interface Change {
         for (WallLayer layer : parcel.walls().layers().getOrDefault(face, List.of())) {
           boolean isFoam = layer.material().conductivity() < FOAM_BELOW;
           foam |= isFoam;
-          layers.add(
-              isFoam ? new WallLayer(layer.material(), FACTOR * layer.thickness()) : layer);
+          layers.add(isFoam ? new WallLayer(layer.material(), FACTOR * layer.thickness()) : layer);
         }
         if (!foam) {
           layers.add(new WallLayer(Materials.EPS_20, FIRST));
@@ -162,8 +161,7 @@ public sealed interface Change {
       }
       Walls walls = new Walls(thicker, parcel.walls().joints());
       Box room = parcel.cavity();
-      Dimensions inner =
-          new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
+      Dimensions inner = new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
       Parcel changed =
           new Parcel(
               parcel.name(),
@@ -178,7 +176,7 @@ public sealed interface Change {
   }
 
   /** The warmers left out. */
-  record NoWarmer() implements Change {
+  record NoWarmer() implements Remedy {
     @Override
     public String words(UnitWords units) {
       return "leave the warmer out";
@@ -195,7 +193,7 @@ public sealed interface Change {
    *
    * @param warmer the class
    */
-  record OtherWarmer(WarmerClass warmer) implements Change {
+  record OtherWarmer(WarmerClass warmer) implements Remedy {
     @Override
     public String words(UnitWords units) {
       return "a " + warmer.name();
@@ -219,7 +217,7 @@ public sealed interface Change {
    *
    * @param face the face
    */
-  record WarmerOn(Face face) implements Change {
+  record WarmerOn(Face face) implements Remedy {
     /** Nearer to a cup a warmer may burn what is in it: common practice, no source [m]. */
     private static final double NEAREST = 0.025;
 
@@ -255,7 +253,7 @@ public sealed interface Change {
    *
    * @param gap the gap [m]
    */
-  record WarmerOffWall(double gap) implements Change {
+  record WarmerOffWall(double gap) implements Remedy {
     private static final double USUAL = 0.01;
 
     @Override
@@ -297,7 +295,7 @@ public sealed interface Change {
    *
    * @param temperature temperature at sealing [K]
    */
-  record StartAt(double temperature) implements Change {
+  record StartAt(double temperature) implements Remedy {
     private static final double STEP = 4;
 
     @Override
@@ -316,7 +314,7 @@ public sealed interface Change {
    *
    * @param leg name of that leg
    */
-  record HandedOver(String leg) implements Change {
+  record HandedOver(String leg) implements Remedy {
     @Override
     public String words(UnitWords units) {
       return "have it taken in at once, without '" + leg + "'";
