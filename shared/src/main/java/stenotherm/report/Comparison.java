@@ -150,9 +150,13 @@ public final class Comparison {
     return new ComparisonReport(scenario, rows, improvement);
   }
 
-  /** Whether even the best packing does not likely hold. */
+  /**
+   * Whether changes are tried: where even the best packing does not likely hold. With a pack that
+   * melts each try would take minutes.
+   */
   static boolean wantsChange(Judged best) {
-    return best.verdict().level().compareTo(Level.LIKELY) > 0;
+    return best.verdict().level().compareTo(Level.LIKELY) > 0
+        && best.parcel().packs().stream().noneMatch(pack -> pack.pack().melts());
   }
 
   private AssessmentSettings how(TransitSettings transit) {
