@@ -307,10 +307,10 @@ class CompareParcelsTest {
     assertEquals(1 + 3 * 33, lines.size());
     assertTrue(lines.get(0).startsWith("packing,warmer,cup,time_s,local_clock,ambient_K,"));
     assertTrue(lines.get(1).startsWith("\"warm, \"\"foam\"\"\",yes,"), lines.get(1));
-    assertTrue(lines.get(1).contains(",0.0,2026-01-15T18:00:00,278.15,"), lines.get(1));
+    assertTrue(lines.get(1).contains(",0.0,2026-01-15T18:00:00,287.15,"), lines.get(1));
     assertTrue(lines.get(34).endsWith(",,"), "neither warmer nor pack, nothing of them");
     // the later leg's clock and air hold from its first moment
-    assertTrue(lines.get(9).contains(",7200.0,2026-01-15T19:00:00,275.15,"), lines.get(9));
+    assertTrue(lines.get(9).contains(",7200.0,2026-01-15T19:00:00,285.15,"), lines.get(9));
   }
 
   @Test

@@ -104,16 +104,24 @@ public record Judged(
   }
 
   /**
-   * The row to take: with the best odds, to a hundredth; of equals the one without a warmer, then
-   * the smallest.
+   * The row to take: with the best odds, to a hundredth; of equals that nobody should send the one
+   * that comes closest, of others the one without a warmer, then the smallest.
    */
   static Judged best(List<Judged> rows) {
     return rows.stream()
         .max(
             Comparator.comparingLong((Judged row) -> Math.round(100 * row.verdict().within().low()))
+                .thenComparingDouble(Judged::leastBad)
                 .thenComparing(row -> !row.hasWarmer())
                 .thenComparingDouble(row -> -row.parcel().outerVolume())
                 .thenComparingInt(row -> -rows.indexOf(row)))
         .orElseThrow();
+  }
+
+  /** What the middle one of journeys leaves on the tighter side [K], if this should not be sent. */
+  private double leastBad() {
+    return verdict().level() == Level.DO_NOT
+        ? Math.min(odds().coldMargin(0.5), odds().hotMargin(0.5))
+        : 0;
   }
 }

@@ -343,6 +343,29 @@ class VerdictWordsTest {
     assertSame(same, Judged.best(List.of(same, bare)), "the first of equals");
   }
 
+  /** Of what nobody should send the one that comes closest, though it has a warmer. */
+  @Test
+  void ofBadRowsTheLeastBadIsTheBest() {
+    Judged bare = judged(BARE, Level.DO_NOT, 0);
+    Assessment cold = bare.assessment();
+    StudyResult odds = Ran.of(WARM).odds();
+    assertTrue(odds.coldMargin(0.5) > cold.odds().coldMargin(0.5));
+    Assessment warmed =
+        new Assessment(
+            cold.nominal(),
+            cold.warmest(),
+            cold.coldStress(),
+            cold.hotStress(),
+            cold.plannedEnd(),
+            cold.sensitivities(),
+            cold.error(),
+            odds,
+            odds,
+            cold.verdict());
+    Judged warm = new Judged(WARM, false, warmed, RAN.planned(), List.of());
+    assertSame(warm, Judged.best(List.of(bare, warm)));
+  }
+
   @Test
   void whatCausesMostIsNamedWhereSomethingGoesWrong() {
     VerdictWords words = new VerdictWords(Figures.METRIC);
