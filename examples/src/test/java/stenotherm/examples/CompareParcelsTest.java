@@ -92,6 +92,29 @@ class CompareParcelsTest {
     assertTrue(told.size() <= 5, "a file needs a few lines of progress");
   }
 
+  /** The same answer, the same numbers, no picture. */
+  @Test
+  void quickLeavesThePicturesOut() throws IOException {
+    Path quick = folder.resolve("quick");
+    Run run = run(scenario, "--quick", "--out", quick, "--mesh-scale", 2);
+    assertEquals(0, run.code(), run.err());
+    String page = Files.readString(quick.resolve("report.html"));
+    assertFalse(page.contains("<svg"));
+    assertTrue(file("report.html").contains("<svg"));
+    assertEquals(file("summary.json"), Files.readString(quick.resolve("summary.json")));
+    String answer = "<p class=\"answer\">.*?</p>";
+    assertEquals(first(answer, file("report.html")), first(answer, page));
+  }
+
+  private static String first(String pattern, String text) {
+    return Pattern.compile(pattern, Pattern.DOTALL)
+        .matcher(text)
+        .results()
+        .map(found -> found.group())
+        .findFirst()
+        .orElseThrow();
+  }
+
   @Test
   void printsTableVerdictsAndCautions() {
     for (String expected :
