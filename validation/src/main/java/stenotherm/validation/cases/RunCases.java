@@ -190,7 +190,7 @@ public final class RunCases implements Callable<Integer> {
                 result.heading(),
                 "another case has the same id, " + source.name() + " is left out");
       }
-      console.println("  " + result.heading().id() + ": " + result.status().words());
+      console.println(shown("  " + result.heading().id() + ": " + result.status().words()));
       console.flush();
       results.add(result);
     }

@@ -29,4 +29,13 @@ class CaseFuzzTest {
     assertTrue(ends.getOrDefault(Status.PASSED, 0) > MUTANTS / 50, ends::toString);
     assertTrue(ends.getOrDefault(Status.NOT_CONVERGED, 0) > 0, ends::toString);
   }
+
+  /** The line that tells how a case ended is cut like all others. */
+  @Test
+  void aLongIdMakesNoLongLine() {
+    String id = "x".repeat(2000);
+    CaseFuzz.Result result = CaseFuzz.run(TinyCases.STEADY.replace("id: tiny", "id: " + id));
+    assertEquals("", result.complaint());
+    assertTrue(result.longest() > 200, "the id is shown, in part");
+  }
 }
