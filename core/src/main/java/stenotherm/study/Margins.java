@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Both margins as functions of what is uncertain, fitted while runs go by; nothing is fitted if too
- * much is uncertain for that. Not thread-safe.
+ * much is uncertain for that, or there are too few runs. Not thread-safe.
  */
 final class Margins {
   private final @Nullable QuadraticResponse cold;
@@ -34,6 +34,8 @@ final class Margins {
 
   Optional<QuadraticFit> fit(boolean ofCold) {
     QuadraticResponse response = ofCold ? cold : hot;
-    return response == null ? Optional.empty() : Optional.of(response.fit());
+    return response == null || !response.canBeFitted()
+        ? Optional.empty()
+        : Optional.of(response.fit());
   }
 }

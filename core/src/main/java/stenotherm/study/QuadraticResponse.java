@@ -129,6 +129,11 @@ final class QuadraticResponse {
     }
   }
 
+  /** Tells whether there are more samples than coefficients, those of products left out. */
+  boolean canBeFitted() {
+    return samples > count(quantities, false);
+  }
+
   /**
    * Fits the function: with products of two scores if there are at least three samples for each
    * coefficient, else with linear terms and squares only.

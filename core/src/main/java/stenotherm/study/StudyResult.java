@@ -221,7 +221,7 @@ public final class StudyResult {
    *
    * @param cold whether the margin at the cold end is meant
    * @return the shares, largest total first, and what the function does not explain; empty if more
-   *     is uncertain than can be fitted, or the margin does not vary
+   *     is uncertain than can be fitted to that many journeys, or the margin does not vary
    */
   public Optional<Apportioned> shares(boolean cold) {
     return margins
