@@ -26,6 +26,7 @@ import stenotherm.validation.benchmark.ModelRunsReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
+import stenotherm.validation.odds.Choices;
 import stenotherm.validation.odds.OddsAgreement;
 import stenotherm.validation.odds.UsualPackings;
 import stenotherm.validation.studies.WarmerEdges;
@@ -49,6 +50,7 @@ import stenotherm.words.LastWords;
       Validation.ModelRunsAccuracy.class,
       Validation.AgreementOfOdds.class,
       Validation.OddsOfUsualPackings.class,
+      Validation.OddsOfChoices.class,
       Validation.WarmerAccuracy.class,
       CompareWithScipy.class
     },
@@ -198,6 +200,23 @@ public final class Validation {
     @Override
     public Integer call() {
       UsualPackings.print(System.out);
+      return 0;
+    }
+  }
+
+  /** Runs {@link Choices}. */
+  @Command(
+      name = "choices",
+      description = {
+        "Finds the odds of usual boxes in mild to harsh weather with one choice made otherwise:"
+            + " running mean, which temperature of the animal, how ranges are read, parcels among"
+            + " others, correlation of legs.",
+        "Prints what each choice alone does."
+      })
+  static final class OddsOfChoices implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      Choices.print(System.out);
       return 0;
     }
   }

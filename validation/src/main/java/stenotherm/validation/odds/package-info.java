@@ -1,8 +1,9 @@
 /**
- * Odds held against direct runs of the full grid, and the odds of usual packings in all weathers.
+ * Odds held against direct runs of the full grid, what each choice does to them, and the odds of
+ * usual packings in all weathers.
  *
  * <p>Start with {@link stenotherm.validation.odds.OddsAgreement} and {@link
- * stenotherm.validation.odds.UsualPackings}; both print what they find.
+ * stenotherm.validation.odds.UsualPackings}; all classes print what they find.
  *
  * <p>Limits: scenarios of the trade without a source; no measurement.
  */
