@@ -29,6 +29,7 @@ import stenotherm.validation.fault.RunFaults;
 import stenotherm.validation.odds.Choices;
 import stenotherm.validation.odds.OddsAgreement;
 import stenotherm.validation.odds.UsualPackings;
+import stenotherm.validation.odds.WarmerPlaces;
 import stenotherm.validation.studies.WarmerEdges;
 import stenotherm.words.LastWords;
 
@@ -51,6 +52,7 @@ import stenotherm.words.LastWords;
       Validation.AgreementOfOdds.class,
       Validation.OddsOfUsualPackings.class,
       Validation.OddsOfChoices.class,
+      Validation.OddsOfWarmerPlaces.class,
       Validation.WarmerAccuracy.class,
       CompareWithScipy.class
     },
@@ -217,6 +219,20 @@ public final class Validation {
     @Override
     public Integer call() {
       Choices.print(System.out);
+      return 0;
+    }
+  }
+
+  /** Runs {@link WarmerPlaces}. */
+  @Command(
+      name = "warmer-places",
+      description =
+          "Prints odds and temperatures with a warmer on the cup, some inches above it and under the"
+              + " lid.")
+  static final class OddsOfWarmerPlaces implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      WarmerPlaces.print(System.out);
       return 0;
     }
   }

@@ -40,7 +40,7 @@ public final class UsualPackings {
       "{name: thick, box: 9 x 9 x 8 in carton, foam: EPS 20 1 in, fill: shredded paper, warmer: 40"
           + " hour warmer on lid}";
 
-  private static final List<String> ANIMALS =
+  static final List<String> ANIMALS =
       List.of("leopard gecko, 40 g", "house gecko, 5 g", "green and black poison frog, 4 g");
 
   /** Lows [°F] at which both ends are tried. */
