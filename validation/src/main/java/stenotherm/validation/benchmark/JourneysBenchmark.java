@@ -57,13 +57,13 @@ public class JourneysBenchmark {
 
   /** How many threads. */
   @State(Scope.Benchmark)
-  public static class Threads {
+  public static class ThreadCount {
     /** The number. */
     @Param({"1", "2"})
     public int threads;
 
     /** Made by JMH. */
-    public Threads() {}
+    public ThreadCount() {}
   }
 
   /** A study and what came of it. */
@@ -121,7 +121,7 @@ public class JourneysBenchmark {
   @Benchmark
   @Warmup(iterations = 1)
   @Measurement(iterations = 3)
-  public JourneyStudy prepareStudy(Threads with) {
+  public JourneyStudy prepareStudy(ThreadCount with) {
     return prepare(with.threads);
   }
 
@@ -135,7 +135,7 @@ public class JourneysBenchmark {
   @Benchmark
   @Warmup(iterations = 1)
   @Measurement(iterations = 2)
-  public StudyResult runJourneys(Threads with, Prepared of) {
+  public StudyResult runJourneys(ThreadCount with, Prepared of) {
     StudyResult result =
         Objects.requireNonNull(of.study)
             .run(new StudySettings(REPLICATES, of.points, 1, with.threads), ProgressListener.NONE);
