@@ -29,8 +29,11 @@ public final class StudyResult {
   private final double opening;
   private final StudySettings settings;
   private final Tally tally;
-  private final Margins margins;
-  private final List<String> words;
+
+  /** Fitted once: a report asks for them row by row. */
+  private final Optional<Apportioned> sharesOfCold;
+
+  private final Optional<Apportioned> sharesOfHot;
 
   StudyResult(
       Parcel parcel,
@@ -46,8 +49,21 @@ public final class StudyResult {
     this.opening = opening;
     this.settings = settings;
     this.tally = tally;
-    this.margins = margins;
-    this.words = uncertainties.words();
+    this.sharesOfCold = apportioned(margins.fit(true), uncertainties.words());
+    this.sharesOfHot = apportioned(margins.fit(false), uncertainties.words());
+  }
+
+  private static Optional<Apportioned> apportioned(
+      Optional<QuadraticFit> fitted, List<String> words) {
+    return fitted
+        .filter(fit -> Double.isFinite(fit.unexplained()))
+        .map(
+            fit ->
+                new Apportioned(
+                    fit.shares(words).stream()
+                        .sorted(Comparator.comparingDouble(Share::total).reversed())
+                        .toList(),
+                    fit.unexplained()));
   }
 
   /**
@@ -224,16 +240,7 @@ public final class StudyResult {
    *     is uncertain than can be fitted to that many journeys, or the margin does not vary
    */
   public Optional<Apportioned> shares(boolean cold) {
-    return margins
-        .fit(cold)
-        .filter(fit -> Double.isFinite(fit.unexplained()))
-        .map(
-            fit ->
-                new Apportioned(
-                    fit.shares(words).stream()
-                        .sorted(Comparator.comparingDouble(Share::total).reversed())
-                        .toList(),
-                    fit.unexplained()));
+    return cold ? sharesOfCold : sharesOfHot;
   }
 
   /**

@@ -3,6 +3,7 @@ package stenotherm.study;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -310,6 +311,14 @@ class JourneyStudyTest {
         }) {
       assertThrows(InvalidInputException.class, () -> new StudySettings(bad[0], bad[1], 1, bad[2]));
     }
+  }
+
+  /** Reports ask for them row by row. */
+  @Test
+  void sharesAreFittedOnce() {
+    assertTrue(RESULT.shares(true).isPresent());
+    assertSame(RESULT.shares(true), RESULT.shares(true));
+    assertSame(RESULT.shares(false), RESULT.shares(false));
   }
 
   @Test
