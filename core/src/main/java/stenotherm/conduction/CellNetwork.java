@@ -295,7 +295,7 @@ final class CellNetwork {
   int[] cellsBefore(String field, InnerSurface surface) {
     for (Set<String> names : List.of(surface.blocks(), surface.neighbours())) {
       for (String name : names) {
-        if (!grid.layout().blocks().get(grid.layout().indexOf(name)).isSolid()) {
+        if (!grid.layout().block(name).isSolid()) {
           throw new InvalidInputException(
               field,
               "lies at '" + name + "', an environment; an inner surface has solids on both sides");

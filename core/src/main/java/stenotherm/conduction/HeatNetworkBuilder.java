@@ -66,7 +66,7 @@ public final class HeatNetworkBuilder {
    * @throws InvalidInputException if there is no environment of that name
    */
   public HeatNetworkBuilder boundary(String environment, BoundaryKind kind) {
-    if (layout.blocks().get(layout.indexOf(environment)).isSolid()) {
+    if (layout.block(environment).isSolid()) {
       throw new InvalidInputException(
           "boundary '" + environment + "'", "is a solid block, not an environment");
     }

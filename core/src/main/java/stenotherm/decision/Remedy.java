@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -31,7 +32,12 @@ import stenotherm.warmer.Warmers;
  * <p>Experimental. Values, thus thread-safe.
  */
 public sealed interface Remedy {
-  /** A packing and its journey. */
+  /**
+   * A packing and its journey.
+   *
+   * @param parcel the packing
+   * @param journey the journey
+   */
   record Shipment(Parcel parcel, Journey journey) {}
 
   /**
@@ -201,14 +207,14 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<PlacedWarmer> others = new ArrayList<>();
-      for (PlacedWarmer each : parcel.warmers()) {
-        others.add(new PlacedWarmer(each.name(), warmer, each.placement(), each.opened()));
-      }
-      if (others.isEmpty()) {
-        others.add(new PlacedWarmer("warmer", warmer, Face.Z_MAX, Mounting.taped(), 0));
-      }
-      return new Shipment(parcel.withWarmers(others), journey);
+      Parcel changed =
+          parcel.warmers().isEmpty()
+              ? parcel.withWarmers(
+                  List.of(new PlacedWarmer("warmer", warmer, Face.Z_MAX, Mounting.taped(), 0)))
+              : withEach(
+                  parcel,
+                  each -> new PlacedWarmer(each.name(), warmer, each.placement(), each.opened()));
+      return new Shipment(changed, journey);
     }
   }
 
@@ -228,11 +234,13 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      Parcel changed = placed(parcel, Placement.onFace(face, Mounting.taped()));
+      Placement there = Placement.onFace(face, Mounting.taped());
+      Parcel changed = withEach(parcel, each -> placed(each, there));
       Layout layout = changed.layout();
       for (PlacedWarmer warmer : changed.warmers()) {
         for (Container cup : changed.containers()) {
-          double apart = -box(layout, warmer.name()).overlap(box(layout, cup.airBlock()));
+          double apart =
+              -layout.block(warmer.name()).box().overlap(layout.block(cup.airBlock()).box());
           if (apart < NEAREST) {
             throw new InvalidInputException(
                 "warmer '" + warmer.name() + "'",
@@ -241,10 +249,6 @@ public sealed interface Remedy {
         }
       }
       return new Shipment(changed, journey);
-    }
-
-    private static Box box(Layout layout, String block) {
-      return layout.blocks().get(layout.indexOf(block)).box();
     }
   }
 
@@ -263,31 +267,30 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<PlacedWarmer> others = new ArrayList<>();
-      for (PlacedWarmer each : parcel.warmers()) {
-        Placement placement =
-            each.placement()
-                .onWall()
-                .<Placement>map(
-                    wall ->
-                        new Placement.OnFace(
-                            wall.face(),
-                            wall.alongFirst(),
-                            wall.alongSecond(),
-                            Mounting.standingOff(gap)))
-                .orElse(each.placement());
-        others.add(new PlacedWarmer(each.name(), each.warmer(), placement, each.opened()));
-      }
-      return new Shipment(parcel.withWarmers(others), journey);
+      return new Shipment(withEach(parcel, each -> placed(each, offWall(each))), journey);
+    }
+
+    private Placement offWall(PlacedWarmer warmer) {
+      return warmer
+          .placement()
+          .onWall()
+          .<Placement>map(
+              wall ->
+                  new Placement.OnFace(
+                      wall.face(),
+                      wall.alongFirst(),
+                      wall.alongSecond(),
+                      Mounting.standingOff(gap)))
+          .orElse(warmer.placement());
     }
   }
 
-  private static Parcel placed(Parcel parcel, Placement placement) {
-    List<PlacedWarmer> others = new ArrayList<>();
-    for (PlacedWarmer each : parcel.warmers()) {
-      others.add(new PlacedWarmer(each.name(), each.warmer(), placement, each.opened()));
-    }
-    return parcel.withWarmers(others);
+  private static Parcel withEach(Parcel parcel, UnaryOperator<PlacedWarmer> change) {
+    return parcel.withWarmers(parcel.warmers().stream().map(change).toList());
+  }
+
+  private static PlacedWarmer placed(PlacedWarmer warmer, Placement placement) {
+    return new PlacedWarmer(warmer.name(), warmer.warmer(), placement, warmer.opened());
   }
 
   /**

@@ -29,11 +29,11 @@ public final class Stress {
    * @param parcel the packing of the study
    */
   public Stress(Side side, Variation variation, JourneyStudy study, Parcel parcel) {
-    Fate fate = study.fate(variation);
+    this.temperatures = study.temperatures(variation);
+    Fate fate = study.fate(temperatures);
     this.variation = variation;
     this.kelvin = (side == Side.COLD ? fate.cold() : fate.hot()).margin();
     this.cups = parcel.occupied().stream().map(Container::name).toList();
-    this.temperatures = study.temperatures(variation);
   }
 
   /**

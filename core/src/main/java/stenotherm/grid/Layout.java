@@ -175,4 +175,15 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
             + "'; there are "
             + blocks.stream().map(Block::name).collect(Collectors.joining(", ")));
   }
+
+  /**
+   * Returns a block by its name.
+   *
+   * @param name the block's name
+   * @return the block
+   * @throws InvalidInputException as {@link #indexOf}
+   */
+  public Block block(String name) {
+    return blocks.get(indexOf(name));
+  }
 }

@@ -123,7 +123,17 @@ public final class JourneyStudy {
    * @throws IllegalStateException if the run failed
    */
   public Fate fate(Variation variation) {
-    return new Judge(tolerances(parcel), times, opening).fate(temperatures(variation, 0));
+    return fate(temperatures(variation));
+  }
+
+  /**
+   * Judges temperatures.
+   *
+   * @param temperatures as {@link #temperatures} gives them
+   * @return how the animals fared
+   */
+  public Fate fate(double[][] temperatures) {
+    return fate(parcel, times, temperatures, opening);
   }
 
   /**

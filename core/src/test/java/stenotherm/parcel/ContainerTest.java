@@ -55,7 +55,7 @@ class ContainerTest {
 
   private static Box box(Container container, String name) {
     Parcel parcel = Packings.parcel(List.of(container), List.of());
-    return parcel.layout().blocks().get(parcel.layout().indexOf(name)).box();
+    return parcel.layout().block(name).box();
   }
 
   @Test
@@ -130,8 +130,7 @@ class ContainerTest {
     assertEquals(0.75 * bedding, vial.waterMass(), 1e-12);
     // its block holds the heat of the whole segment
     Parcel parcel = Packings.parcel(List.of(vial), List.of());
-    Block.Solid block =
-        (Block.Solid) parcel.layout().blocks().get(parcel.layout().indexOf("vial towel"));
+    Block.Solid block = (Block.Solid) parcel.layout().block("vial towel");
     assertEquals(bedding, block.box().volume() * block.material().density(), 1e-12);
   }
 

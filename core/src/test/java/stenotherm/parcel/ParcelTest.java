@@ -36,7 +36,7 @@ class ParcelTest {
   }
 
   private static Box box(Layout layout, String name) {
-    return layout.blocks().get(layout.indexOf(name)).box();
+    return layout.block(name).box();
   }
 
   private static void assertBox(Box expected, Box actual) {
@@ -322,7 +322,7 @@ class ParcelTest {
   }
 
   private static Material material(Layout layout, String name) {
-    Block block = layout.blocks().get(layout.indexOf(name));
+    Block block = layout.block(name);
     return ((Block.Solid) block).material();
   }
 

@@ -3,8 +3,11 @@ package stenotherm.report;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -130,14 +133,18 @@ public final class Comparison {
   }
 
   private ComparisonReport run(int allThreads) {
-    List<Assessor> assessors = new ArrayList<>();
-    for (Packed packed : packings) {
-      assessors.add(new Assessor(packed.parcel(), scenario.journey(), how(settings)));
+    // an assessor holds its models: each is let go of when its packing is judged
+    Map<Integer, Assessor> assessors = new ConcurrentHashMap<>();
+    for (int job = 0; job < packings.size(); job++) {
+      Parcel parcel = packings.get(job).parcel();
+      assessors.put(job, new Assessor(parcel, scenario.journey(), how(settings)));
     }
-    List<FirstLook> looks = all(number -> assessors.get(number).firstLook());
+    List<FirstLook> looks =
+        all(number -> Objects.requireNonNull(assessors.get(number)).firstLook());
     Figures figures = new Figures(scenario.units());
     watcher.firstLook(new VerdictWords(figures).firstLook(packings, looks));
-    List<Judged> rows = all(number -> judge(number, assessors.get(number)));
+    List<Judged> rows =
+        all(number -> judge(number, Objects.requireNonNull(assessors.remove(number))));
     Judged best = Judged.best(rows);
     Optional<Improvement> improvement =
         wantsChange(best)

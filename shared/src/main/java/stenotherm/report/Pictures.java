@@ -244,8 +244,7 @@ final class Pictures {
   }
 
   private static Box box(Judged row, String block) {
-    var layout = row.parcel().layout();
-    return layout.blocks().get(layout.indexOf(block)).box();
+    return row.parcel().layout().block(block).box();
   }
 
   /** Across the parcel's length, unless only a cut along its width meets a warmer or a pack. */

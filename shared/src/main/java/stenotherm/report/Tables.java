@@ -119,29 +119,25 @@ final class Tables {
     Layout layout = parcel.layout();
     Set<String> touched = new LinkedHashSet<>();
     for (PlacedWarmer warmer : parcel.warmers()) {
-      Box pad = box(layout, warmer.name());
+      Box pad = layout.block(warmer.name()).box();
       for (Face face : Face.values()) {
         if (Math.abs(parcel.cavity().excess(pad, face)) < TOUCHING) {
           touched.add(face.words());
         }
       }
       for (Container container : parcel.containers()) {
-        if (pad.overlap(box(layout, container.airBlock())) > -TOUCHING) {
+        if (pad.overlap(layout.block(container.airBlock()).box()) > -TOUCHING) {
           touched.add(container.name());
         }
       }
       for (PlacedPack pack : parcel.packs()) {
-        if (pad.overlap(box(layout, pack.name())) > -TOUCHING) {
+        if (pad.overlap(layout.block(pack.name()).box()) > -TOUCHING) {
           touched.add(pack.name());
         }
       }
     }
     touched.add(parcel.filling().fill().map(Material::name).orElse("air"));
     return String.join(", ", touched);
-  }
-
-  private static Box box(Layout layout, String block) {
-    return layout.blocks().get(layout.indexOf(block)).box();
   }
 
   /** In how many of a hundred journeys each packing keeps the animals within their bands. */
