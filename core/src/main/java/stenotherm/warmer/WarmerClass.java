@@ -4,10 +4,9 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
-import stenotherm.base.TimeFunction;
 
 /**
- * A warmer with a prescribed power curve.
+ * A kind of warmer: its pad and how it comes by its heat.
  *
  * <p>A value, thus thread-safe.
  *
@@ -15,18 +14,15 @@ import stenotherm.base.TimeFunction;
  * @param size extent of the pad
  * @param mass mass of the fresh contents, which with their specific heat store heat [kg]; 100 to
  *     3000 kg per m3 of the pad
- * @param power power over the time since it was opened [W]
- * @param strength range of the factor by which single warmers differ from the curve, around 1
- * @param source where the curve comes from
+ * @param heat how it comes by its heat
+ * @param strength range of the factor by which the power of single warmers differs, around 1; of
+ *     iron powder it scales film and iron alike, so that a stronger one does not last shorter
+ * @param source where the values come from
  */
 public record WarmerClass(
-    String name, PadSize size, double mass, TimeFunction power, Range strength, Source source) {
+    String name, PadSize size, double mass, HeatRelease heat, Range strength, Source source) {
   /** From a pad that is half empty to pressed iron powder [kg/m3]. */
   private static final Range DENSITIES = new Range(100, 3000);
-
-  /** The caution that every output must carry as long as the power is prescribed. */
-  public static final String AIR_CAUTION =
-      "Assumes that the warmer gets enough air; not checked yet.";
 
   /**
    * The extent of a warmer's pad.
@@ -66,7 +62,7 @@ public record WarmerClass(
   public WarmerClass {
     Checks.name("warmer name", name);
     Checks.given("size of " + name, size);
-    Checks.given("power of " + name, power);
+    Checks.given("heat of " + name, heat);
     Checks.given("strength of " + name, strength);
     Checks.given("source of " + name, source);
     Checks.within(

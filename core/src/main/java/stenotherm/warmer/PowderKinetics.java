@@ -1,0 +1,61 @@
+package stenotherm.warmer;
+
+import stenotherm.base.Checks;
+import stenotherm.base.Range;
+
+/**
+ * How fast salted wet iron powder takes up the oxygen that reaches it.
+ *
+ * <p>A value, thus thread-safe.
+ *
+ * @param conductance oxygen for its partial pressure and the mass of fresh iron at {@value
+ *     #REFERENCE} K [mol/(s Pa kg)]
+ * @param activationEnergy activation energy [J/mol], 0 to 150 000
+ * @param order exponent of the iron that is left [-], 0 to 2
+ * @param wetting time in which the powder gets going once air reaches it [s]
+ */
+public record PowderKinetics(
+    double conductance, double activationEnergy, double order, double wetting) {
+  /** Temperature at which the conductance is stated: 40 °C [K]. */
+  public static final double REFERENCE = 313.15;
+
+  /** Molar gas constant [J/(mol K)]. */
+  static final double GAS_CONSTANT = 8.314462618;
+
+  /**
+   * Checks the values.
+   *
+   * @throws stenotherm.base.InvalidInputException if one is out of its range
+   */
+  public PowderKinetics {
+    Checks.positive("conductance of the powder", conductance, "mol/(s Pa kg)");
+    Checks.within(
+        "activation energy",
+        activationEnergy,
+        new Range(0, 150e3),
+        "J/mol",
+        "40 kJ/mol are 40 000 J/mol.");
+    Checks.within("order of the powder", order, new Range(0, 2), "", "2/3 is a shrinking grain.");
+    Checks.positive("wetting time", wetting, "s");
+  }
+
+  /**
+   * Returns the Arrhenius factor.
+   *
+   * @param temperature temperature of the powder [K]
+   * @return rate over that at the reference temperature [-]
+   */
+  double arrhenius(double temperature) {
+    return Math.exp(-activationEnergy / GAS_CONSTANT * (1 / temperature - 1 / REFERENCE));
+  }
+
+  /**
+   * Returns how fast the rate grows with the temperature.
+   *
+   * @param temperature temperature of the powder [K]
+   * @return logarithmic derivative [1/K]
+   */
+  double growth(double temperature) {
+    return activationEnergy / (GAS_CONSTANT * temperature * temperature);
+  }
+}
