@@ -21,7 +21,6 @@ import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.material.Material;
-import stenotherm.warmer.WarmerClass;
 
 /**
  * A packed parcel. Its faces and axes are named as if it stood upright, however it lies.
@@ -321,24 +320,6 @@ public record Parcel(
   }
 
   /**
-   * Returns the same conductivities at a time: a warmer that has not been opened yet, or that is
-   * spent, does not count.
-   *
-   * @param orientation how the parcel lies
-   * @param meanTemperature mean temperature of the air [K]
-   * @param time time since sealing [s]
-   * @return conductivity [W/(m K)] of each block by its name
-   * @throws InvalidInputException if the temperature is not absolute or the time not finite
-   */
-  public Map<String, Double> conductivities(
-      Orientation orientation, double meanTemperature, double time) {
-    Checks.finite("time since sealing", time, "s");
-    List<PlacedWarmer> heating =
-        warmers.stream().filter(warmer -> warmer.power().at(time) > 0).toList();
-    return new ParcelAir(this, heating).conductivities(orientation, meanTemperature);
-  }
-
-  /**
    * Tells whether the air in the fill may move; conduction alone does not show it.
    *
    * @param orientation how the parcel lies
@@ -469,9 +450,6 @@ public record Parcel(
    */
   public List<String> cautions() {
     Set<String> all = new LinkedHashSet<>();
-    if (!warmers.isEmpty()) {
-      all.add(WarmerClass.AIR_CAUTION);
-    }
     if (packs.stream().anyMatch(pack -> pack.pack().melts())) {
       all.add(PackClass.SUPERCOOLING_CAUTION);
     }

@@ -4,6 +4,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.TimeFunction;
 import stenotherm.grid.Box;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 
 /**
@@ -46,13 +47,15 @@ public record PlacedWarmer(String name, WarmerClass warmer, Placement placement,
   }
 
   /**
-   * Returns the power over the time since sealing.
+   * Returns the power that follows a curve.
    *
-   * @return power [W against s], zero before it is opened
+   * @return power over the time since sealing [W against s], zero before the warmer is opened; zero
+   *     throughout for iron powder, whose power depends on air and temperature
    */
-  public TimeFunction power() {
-    TimeFunction curve = warmer.power();
-    return new ShiftedFunction(curve, opened);
+  public TimeFunction prescribedPower() {
+    return warmer.heat() instanceof PrescribedPower prescribed
+        ? new ShiftedFunction(prescribed.power(), opened)
+        : TimeFunction.constant(0);
   }
 
   Item item(Box cavity) {

@@ -65,7 +65,7 @@ final class Course {
     for (Leg leg : journey.legs()) {
       outside.add(new Outside(leg, met.get(outside.size()), body.ports(), body.parts(), variation));
     }
-    this.powers = parcel.warmers().stream().map(PlacedWarmer::power).toList();
+    this.powers = parcel.warmers().stream().map(PlacedWarmer::prescribedPower).toList();
     this.strengths =
         parcel.warmers().stream()
             .mapToDouble(w -> w.warmer().strength().at(variation.ofWarmer(w.name()), 1))

@@ -1,11 +1,12 @@
 /**
  * Air-activated warmers.
  *
- * <p>Start with {@link stenotherm.warmer.WarmerClass}, a warmer with a prescribed power curve, and
- * the catalogue {@link stenotherm.warmer.Warmers}.
+ * <p>Start with {@link stenotherm.warmer.WarmerClass}, a kind of warmer, and the catalogue {@link
+ * stenotherm.warmer.Warmers}; {@link stenotherm.warmer.IronPowder} is the law by which iron takes
+ * oxygen and gives heat.
  *
- * <p>Limits: the power is prescribed; it does not answer to oxygen, temperature or pressure.
- * Whoever uses it must say so: {@link stenotherm.warmer.WarmerClass#AIR_CAUTION}.
+ * <p>Limits: one temperature and one conversion for the whole powder; its water is never short; no
+ * measured watts of a real warmer were found, so that classes are illustrative.
  *
  * <p>Experimental: until version 1.0 names and signatures may change with any release.
  */

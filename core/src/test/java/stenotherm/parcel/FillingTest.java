@@ -116,35 +116,6 @@ class FillingTest {
   }
 
   /** Before it is opened and once it is spent a warmer sends no heat downward. */
-  @Test
-  void onlyAWarmerThatHeatsCounts() {
-    WarmerClass tenHours =
-        new WarmerClass(
-            "ten hours",
-            PAD.warmer().size(),
-            PAD.warmer().mass(),
-            TimeFunction.table(new double[] {0, 36_000, 36_000}, new double[] {2, 1, 0}),
-            PAD.warmer().strength(),
-            PAD.warmer().source());
-    PlacedWarmer late = new PlacedWarmer("pad", tenHours, Face.Z_MAX, Mounting.taped(), 3600);
-    Parcel warmed = with(Filling.none(), List.of(late));
-    Parcel bare = with(Filling.none(), List.of());
-    Orientation up = Orientation.LID_UP;
-    Map<String, Double> heating = warmed.conductivities(up, MEAN);
-    Map<String, Double> idle = bare.conductivities(up, MEAN);
-    assertEquals(Set.of("cup air", "fill"), heating.keySet());
-    assertEquals(idle.keySet(), warmed.conductivities(up, MEAN, 0).keySet());
-    for (double time : new double[] {0, 3599, 39_600, 50_000}) {
-      Map<String, Double> then = warmed.conductivities(up, MEAN, time);
-      // the pad takes up a little of the cavity, open or not
-      assertEquals(idle.get("cup air"), then.get("cup air"));
-      assertTrue(ofBlock(then, "fill") > 1.05 * ofBlock(heating, "fill"));
-    }
-    for (double time : new double[] {3600, 20_000, 39_599}) {
-      assertEquals(heating, warmed.conductivities(up, MEAN, time));
-    }
-  }
-
   private static double ofBlock(Map<String, Double> conductivities, String block) {
     return Objects.requireNonNull(conductivities.get(block));
   }
