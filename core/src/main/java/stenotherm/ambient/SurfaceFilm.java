@@ -1,5 +1,6 @@
 package stenotherm.ambient;
 
+import stenotherm.air.StandardAtmosphere;
 import stenotherm.base.Checks;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Suggestions;
 
@@ -137,6 +138,24 @@ public final class Animals {
    */
   public static List<Animal> all() {
     return ALL;
+  }
+
+  /**
+   * Tells to which group an animal of the catalogue belongs.
+   *
+   * @param animal the animal
+   * @return its group; empty if the catalogue lacks it, as one with limits of a user's own
+   */
+  public static Optional<AnimalGroup> group(Animal animal) {
+    if (Amphibians.FROGS.contains(animal) || Amphibians.SALAMANDERS.contains(animal)) {
+      return Optional.of(AnimalGroup.AMPHIBIAN);
+    }
+    if (Invertebrates.SPIDERS.contains(animal)
+        || Invertebrates.SNAILS.contains(animal)
+        || Invertebrates.CRUSTACEANS.contains(animal)) {
+      return Optional.of(AnimalGroup.INVERTEBRATE);
+    }
+    return ALL.contains(animal) ? Optional.of(AnimalGroup.REPTILE) : Optional.empty();
   }
 
   /**

@@ -1,8 +1,8 @@
 package stenotherm.journey;
 
 import java.util.List;
+import stenotherm.air.StandardAtmosphere;
 import stenotherm.ambient.FaceFilms;
-import stenotherm.ambient.StandardAtmosphere;
 import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;

@@ -9,6 +9,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stenotherm.air.StandardAtmosphere;
 import stenotherm.base.Face;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;

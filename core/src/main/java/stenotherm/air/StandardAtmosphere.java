@@ -1,4 +1,4 @@
-package stenotherm.ambient;
+package stenotherm.air;
 
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
@@ -37,15 +37,25 @@ public final class StandardAtmosphere {
     return SEA_LEVEL_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.25588);
   }
 
-  /** Pressure as a multiple of that at sea level. */
-  static double relativePressure(double pressure) {
-    Checks.within(
+  /**
+   * Returns a pressure as a multiple of that at sea level.
+   *
+   * @param pressure absolute pressure [Pa], 30 000 to 110 000
+   * @return the ratio
+   * @throws stenotherm.base.InvalidInputException if the pressure is out of its range
+   */
+  public static double relativePressure(double pressure) {
+    return checkedPressure(pressure) / SEA_LEVEL_PRESSURE;
+  }
+
+  /** Checks that a pressure is one of outside air. */
+  static double checkedPressure(double pressure) {
+    return Checks.within(
         "pressure of air",
         pressure,
         PRESSURES,
         "Pa",
         "Pressures are absolute, in pascals: the sea-level atmosphere has 101 325 Pa.");
-    return pressure / SEA_LEVEL_PRESSURE;
   }
 
   /**
