@@ -9,9 +9,11 @@ enum BasisSettings {
       1e-9,
       1e-6,
       1e-2,
-      new int[] {8, 6}),
+      new int[] {8, 6},
+      new int[] {0, 5},
+      0.02),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
-  SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0]);
+  SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0], new int[] {0}, 0.05);
 
   /** Factor on the residual threshold for a body with a single load. */
   private static final double ALONE = 0.1;
@@ -58,19 +60,32 @@ enum BasisSettings {
    */
   final int[] shiftsLeftOut;
 
+  /** Indices of the shifts at which weak loads are looked at: steady, and within hours. */
+  final int[] weakShifts;
+
+  /**
+   * Error of a Galerkin solution that is left for a weak load, in the same units as that of the
+   * others. Milliwatts raise a parcel by tenths of a kelvin.
+   */
+  final double weakThreshold;
+
   BasisSettings(
       int[] shifts,
       int[] switchShifts,
       double steadyTolerance,
       double shiftedTolerance,
       double residualThreshold,
-      int[] shiftsLeftOut) {
+      int[] shiftsLeftOut,
+      int[] weakShifts,
+      double weakThreshold) {
     this.shifts = shifts;
     this.switchShifts = switchShifts;
     this.steadyTolerance = steadyTolerance;
     this.shiftedTolerance = shiftedTolerance;
     this.residualThreshold = residualThreshold;
     this.shiftsLeftOut = shiftsLeftOut;
+    this.weakShifts = weakShifts;
+    this.weakThreshold = weakThreshold;
   }
 
   /**

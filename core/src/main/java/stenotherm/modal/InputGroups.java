@@ -18,13 +18,17 @@ final class InputGroups {
   /** Positions of the inputs of each group; each input is in one group. */
   private final int[][] members;
 
+  /** How many groups, the first ones, are not weak. */
+  private final int strong;
+
   /**
    * Groups inputs.
    *
    * @param together names of inputs that have the same value; sets with a common input become one
    *     group
+   * @param weak names of inputs that hardly heat; they come after the others
    */
-  InputGroups(List<Port> inputs, List<Set<String>> together) {
+  InputGroups(List<Port> inputs, List<Set<String>> together, Set<String> weak) {
     this.inputs = inputs;
     int[] first = new int[inputs.size()];
     for (int input = 0; input < first.length; input++) {
@@ -34,11 +38,14 @@ final class InputGroups {
       join(positions(names), first);
     }
     List<int[]> found = new ArrayList<>();
+    List<int[]> last = new ArrayList<>();
     for (int input = 0; input < first.length; input++) {
       if (first[input] == input) {
-        found.add(allOf(first, input));
+        (weak.contains(inputs.get(input).name()) ? last : found).add(allOf(first, input));
       }
     }
+    strong = found.size();
+    found.addAll(last);
     members = found.toArray(new int[0][]);
   }
 
@@ -46,6 +53,7 @@ final class InputGroups {
   InputGroups(List<Port> inputs, int[][] members) {
     this.inputs = inputs;
     this.members = members;
+    this.strong = members.length;
   }
 
   List<Port> inputs() {
@@ -107,6 +115,11 @@ final class InputGroups {
 
   int count() {
     return members.length;
+  }
+
+  /** How many groups, the first ones, are not weak. */
+  int strong() {
+    return strong;
   }
 
   int[] members(int group) {

@@ -5,6 +5,7 @@ import java.io.DataOutput;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -413,6 +414,7 @@ public final class ReducedModel {
     private final List<double[]> read = new ArrayList<>();
     private final Set<String> startingApart = new TreeSet<>();
     private final List<Set<String>> together = new ArrayList<>();
+    private final Set<String> weak = new TreeSet<>();
     private List<String> varying = List.of();
     private BasisSettings basisSettings = BasisSettings.WHOLE;
     private Workers workers = new Workers(1);
@@ -524,6 +526,18 @@ public final class ReducedModel {
     }
 
     /**
+     * Names heat sources that hardly heat, such as the milliwatts of a small animal: the basis
+     * takes some hundredths of what they do as error, for far fewer vectors.
+     *
+     * @param sources names of heat sources
+     * @return this builder
+     */
+    public Builder weak(Collection<String> sources) {
+      weak.addAll(sources);
+      return this;
+    }
+
+    /**
      * Asks for a small model that gives mean temperatures over an hour or more to some tenths of a
      * kelvin: enough to find coefficients that depend on them. It has no error estimates.
      *
@@ -563,7 +577,7 @@ public final class ReducedModel {
       }
       List<Configuration> configurations = spanned.stream().map(this::configuration).toList();
       ReducibleNetwork given = new ReducibleNetwork(network, spanned.get(0).films);
-      InputGroups groups = new InputGroups(given.inputs(), together);
+      InputGroups groups = new InputGroups(given.inputs(), together, weak);
       List<ResolventSolver> reductions = new ArrayList<>();
       for (Configuration each : configurations) {
         ResolventSolver reduction = new ResolventSolver(each, workers, groups, startingApart);
@@ -577,7 +591,7 @@ public final class ReducedModel {
         starts.add(given.indicator(Optional.of(block)));
       }
       basis.add(starts, -1, workers);
-      int loads = groups.count() + startingApart.size();
+      int loads = groups.strong() + startingApart.size();
       double threshold = basisSettings.residualThreshold(loads, lightest(given));
       addSolutions(reductions, threshold, basis);
       long iterations = reductions.stream().mapToLong(ResolventSolver::iterations).sum();
@@ -681,6 +695,8 @@ public final class ReducedModel {
         }
         each.release();
       }
+      first.addWeak(basisSettings, basis);
+      first.release();
       for (int c = 1; c < reductions.size(); c++) {
         reductions.get(c).addSwitch(reductions.get(c - 1), basisSettings, basis);
       }

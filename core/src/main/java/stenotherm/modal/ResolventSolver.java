@@ -108,17 +108,24 @@ final class ResolventSolver {
     return iterations;
   }
 
+  /** Loads of the strong groups, then of the starts, then of the weak groups. */
   private List<LoadVector> loads() {
     if (loads == null) {
       ReducibleNetwork operator = operator(0);
-      loads = groups.loads(operator);
+      List<LoadVector> ofInputs = groups.loads(operator);
+      loads = new ArrayList<>(ofInputs.subList(0, groups.strong()));
       for (String block : startingApart) {
         double[] held = operator.vector();
         operator.store(operator.indicator(Optional.of(block)), held);
         loads.add(new LoadVector(held));
       }
+      loads.addAll(ofInputs.subList(groups.strong(), ofInputs.size()));
     }
     return loads;
+  }
+
+  private int strongLoads() {
+    return groups.strong() + startingApart.size();
   }
 
   /** V'GV of a basis, row by row; what is known of its first vectors is kept. */
@@ -172,7 +179,7 @@ final class ResolventSolver {
   }
 
   /**
-   * Applies the resolvent at one shift to all loads and adds the results to a basis.
+   * Applies the resolvent at one shift to all loads but weak ones and adds the results to a basis.
    *
    * @param shiftIndex index of the shift
    * @param threshold error of the Galerkin solution up to which nothing is added, in units of
@@ -181,6 +188,22 @@ final class ResolventSolver {
    */
   void addResolvents(int shiftIndex, double threshold, double tolerance, KrylovBasis basis) {
     addInaccurate(guesses(new int[] {shiftIndex}, basis), threshold, tolerance, basis);
+  }
+
+  /**
+   * Adds to a basis what it lacks for weak loads, after all others.
+   *
+   * @param settings at which shifts, and which error of their Galerkin solutions is left
+   */
+  void addWeak(BasisSettings settings, KrylovBasis basis) {
+    double threshold = settings.weakThreshold;
+    for (int shiftIndex : settings.weakShifts) {
+      for (int load = strongLoads(); load < loads().size(); load++) {
+        // one by one: walls help one another
+        List<Resolvent> one = guesses(new int[] {shiftIndex}, load, load + 1, basis);
+        addInaccurate(one, threshold, BasisSettings.ENRICHED * threshold, basis);
+      }
+    }
   }
 
   /** Solves for what the basis does not have accurately enough, and adds it. */
@@ -281,7 +304,7 @@ final class ResolventSolver {
   private List<LoadVector> steadyResiduals(ResolventSolver other, KrylovBasis basis) {
     List<Resolvent> resolvents = other.guesses(new int[] {0}, basis);
     List<LoadVector> residuals = new ArrayList<>();
-    for (int group = 0; group < groups.count(); group++) {
+    for (int group = 0; group < groups.strong(); group++) {
       double[] residual = operator(0).vector();
       double[] here = operator(0).vector();
       other.operator(0).conduct(resolvents.get(group).x, residual);
@@ -306,14 +329,18 @@ final class ResolventSolver {
   }
 
   /**
-   * The Galerkin solutions for all loads at some shifts, V (V'GV + s)^-1 V'b.
+   * The Galerkin solutions for all loads but weak ones at some shifts, V (V'GV + s)^-1 V'b.
    *
    * @param indices of the shifts
    */
   private List<Resolvent> guesses(int[] indices, KrylovBasis basis) {
+    return guesses(indices, 0, strongLoads(), basis);
+  }
+
+  private List<Resolvent> guesses(int[] indices, int from, int to, KrylovBasis basis) {
     double[] projected = conductance(basis);
     projectLoads(basis);
-    int count = loads().size();
+    int count = to - from;
     double[][] coordinates = new double[size][indices.length * count];
     LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(size);
     DMatrixRMaj rightHandSide = new DMatrixRMaj(size, 1);
@@ -327,7 +354,7 @@ final class ResolventSolver {
       boolean hasFactor = solver.setA(matrix);
       for (int load = 0; hasFactor && load < count; load++) {
         for (int i = 0; i < size; i++) {
-          rightHandSide.set(i, 0, projectedLoads[i][load]);
+          rightHandSide.set(i, 0, projectedLoads[i][from + load]);
         }
         solver.solve(rightHandSide, solution);
         for (int i = 0; i < size; i++) {
@@ -338,7 +365,8 @@ final class ResolventSolver {
     List<double[]> guesses = basis.expand(coordinates, indices.length * count, workers);
     List<Resolvent> resolvents = new ArrayList<>();
     for (int n = 0; n < guesses.size(); n++) {
-      resolvents.add(new Resolvent(indices[n / count], loads().get(n % count), guesses.get(n)));
+      resolvents.add(
+          new Resolvent(indices[n / count], loads().get(from + n % count), guesses.get(n)));
     }
     return resolvents;
   }

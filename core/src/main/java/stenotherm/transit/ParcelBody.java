@@ -44,6 +44,10 @@ final class ParcelBody {
   private final Parcel parcel;
   private final FaceParts parts;
   private final List<Port.BoundaryPort> ports;
+
+  /** Names of the heat sources, in the order of the inputs after the ports. */
+  private final List<String> sources;
+
   private final List<TransitOutput> outputs;
   private final List<Probe> probes;
   private final Set<String> air;
@@ -53,20 +57,18 @@ final class ParcelBody {
 
   private final List<String> varying;
 
-  private ParcelBody(
-      Parcel parcel, FaceParts parts, List<Port.BoundaryPort> ports, List<String> varying) {
-    this(parcel, parts, ports, varying, findOutputs(parcel, ports));
-  }
 
   private ParcelBody(
       Parcel parcel,
       FaceParts parts,
       List<Port.BoundaryPort> ports,
+      List<String> sources,
       List<String> varying,
       Map<TransitOutput, Probe> read) {
     this.parcel = parcel;
     this.parts = parts;
     this.ports = ports;
+    this.sources = sources;
     this.air = air(parcel);
     this.solids = solids(parcel);
     this.varying = varying;
@@ -76,19 +78,33 @@ final class ParcelBody {
 
   /** Describes a packing by its cells. */
   static ParcelBody of(Parcel parcel, FaceParts parts, HeatNetwork network) {
-    return new ParcelBody(parcel, parts, network.boundaryPorts(), findVarying(parcel, network));
+    List<Port.BoundaryPort> ports = network.boundaryPorts();
+    return new ParcelBody(
+        parcel,
+        parts,
+        ports,
+        network.sourcePorts().stream().map(Port::name).toList(),
+        findVarying(parcel, network),
+        findOutputs(parcel, ports));
   }
 
   /** Describes a packing by its reduced model. */
   static ParcelBody of(Parcel parcel, FaceParts parts, ReducedModel model) {
-    return new ParcelBody(parcel, parts, model.boundaryPorts(), model.varying());
+    List<Port.BoundaryPort> ports = model.boundaryPorts();
+    return new ParcelBody(
+        parcel,
+        parts,
+        ports,
+        model.inputs().stream().skip(ports.size()).map(Port::name).toList(),
+        model.varying(),
+        findOutputs(parcel, ports));
   }
 
   /** The same packing, of which the mean temperatures of animals, warmers and packs are read. */
   ParcelBody ofMeans() {
     Map<TransitOutput, Probe> means = findOutputs(parcel, ports);
     means.keySet().removeIf(output -> output.quantity() != MEAN);
-    return new ParcelBody(parcel, parts, ports, varying, means);
+    return new ParcelBody(parcel, parts, ports, sources, varying, means);
   }
 
   private static Set<String> air(Parcel parcel) {
@@ -230,7 +246,17 @@ final class ParcelBody {
     return air.contains(block);
   }
 
+  /** Position of a heat source among all inputs. */
+  int source(String name) {
+    return ports.size() + sources.indexOf(name);
+  }
+
+  /** Heat sources of milliwatts: all but the warmers. */
+  List<String> weakSources() {
+    return sources.subList(parcel.warmers().size(), sources.size());
+  }
+
   int inputCount() {
-    return ports.size() + parcel.warmers().size();
+    return ports.size() + sources.size();
   }
 }

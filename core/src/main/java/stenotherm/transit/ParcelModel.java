@@ -49,6 +49,7 @@ import stenotherm.transit.TransitOutput.OutputQuantity;
  * before.
  */
 public final class ParcelModel {
+  static final Set<stenotherm.parcel.InnerHeat> PROTO = System.getProperty("p","").isEmpty() ? Set.of() : java.util.Arrays.stream(System.getProperty("p").split(",")).map(stenotherm.parcel.InnerHeat::valueOf).collect(java.util.stream.Collectors.toSet());
   private final ParcelBody body;
   private final ModelScope scope;
   private final Set<String> inOneAir;
@@ -152,7 +153,8 @@ public final class ParcelModel {
       mesh.budget().requireReducible(RectilinearGrid.size(parcel.layout(), mesh));
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
-    HeatNetwork network = parcel.network(settings.mesh(), parts.patches());
+    HeatNetwork network = 
+        parcel.network(settings.mesh(), parts.patches(), PROTO);
     ParcelBody whole = ParcelBody.of(parcel, parts, network);
     ParcelBody body = scope.isMeansAlone() && reason.isEmpty() ? whole.ofMeans() : whole;
     List<Course> courses =

@@ -128,6 +128,7 @@ final class ReducedParcelBuilder {
     if (!inOneAir.isEmpty()) {
       builder.together(inOneAir);
     }
+    builder.weak(body.weakSources());
     for (PlacedPack pack : body.parcel().packs()) {
       builder.startsApart(pack.name());
     }
