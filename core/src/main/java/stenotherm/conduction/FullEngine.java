@@ -234,6 +234,12 @@ public final class FullEngine implements HeatEngine {
   }
 
   @Override
+  public void readMeans(double[] values) {
+    requireLength("outputs", values, probes.count());
+    probes.readMeans(integrator.temperature(), integrator.enthalpy(), values);
+  }
+
+  @Override
   public TemperatureField field() {
     if (latest == null) {
       operator.coefficients(atEnd);

@@ -69,6 +69,15 @@ public interface HeatEngine {
   void read(double[] values);
 
   /**
+   * Reads those outputs that are means of blocks, as laws that follow temperatures need them at
+   * every step: far cheaper than all outputs.
+   *
+   * @param values where to put them [K]; the places of other outputs stay as they are
+   * @throws stenotherm.base.InvalidInputException if the number of values is wrong
+   */
+  void readMeans(double[] values);
+
+  /**
    * Returns the temperatures now.
    *
    * @return the continuous field

@@ -178,6 +178,15 @@ final class Probes {
     }
   }
 
+  /** Reads the means of blocks alone. */
+  void readMeans(double[] padded, double[] enthalpy, double[] values) {
+    for (int index = 0; index < values.length; index++) {
+      if (probes.get(index) instanceof Probe.Mean) {
+        values[index] = readings.get(index).of(null, padded, enthalpy);
+      }
+    }
+  }
+
   private double liquidFraction(int[] positions, double[] enthalpy) {
     MeltingCells melting = operator.melting;
     double taken = 0;

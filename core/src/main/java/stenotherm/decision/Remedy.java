@@ -176,7 +176,8 @@ public sealed interface Remedy {
               parcel.filling(),
               parcel.containers(),
               parcel.warmers(),
-              parcel.packs());
+              parcel.packs(),
+              parcel.openings());
       return new Shipment(changed, journey);
     }
   }

@@ -29,18 +29,27 @@ final class Columns {
 
   /** Computes A x. */
   void multiply(double[] x, double[] result) {
-    Arrays.fill(result, 0, rows, 0);
-    add(x, result);
+    multiply(x, result, rows);
+  }
+
+  /** Computes the first rows of A x. */
+  void multiply(double[] x, double[] result, int first) {
+    Arrays.fill(result, 0, first, 0);
+    add(x, result, first);
   }
 
   /** Adds A x. */
   void add(double[] x, double[] result) {
+    add(x, result, rows);
+  }
+
+  private void add(double[] x, double[] result, int first) {
     int c = 0;
     for (; c + 3 < of.length; c += 4) {
-      addFour(of[c], of[c + 1], of[c + 2], of[c + 3], x, c, result, rows);
+      addFour(of[c], of[c + 1], of[c + 2], of[c + 3], x, c, result, first);
     }
     for (; c < of.length; c++) {
-      addOne(of[c], x[c], result, rows);
+      addOne(of[c], x[c], result, first);
     }
   }
 

@@ -260,6 +260,12 @@ public final class ModalEngine implements HeatEngine {
     }
   }
 
+  @Override
+  public void readMeans(double[] values) {
+    requireLength("outputs", values, largestDifference.length);
+    readings.readMeans(whole.z, values);
+  }
+
   /**
    * Estimates the error of the reduction. For each output it is 1.25 times the summed differences
    * to two coarser models, the largest over all readings so far. Each coarser model leaves out the

@@ -142,6 +142,11 @@ final class ModalSystem {
       return ofMode.rows;
     }
 
+    /** Computes the values of the first rows, on which no input acts at once. */
+    void values(double[] z, double[] values, int first) {
+      ofMode.multiply(z, values, first);
+    }
+
     /** Computes the values of all rows. */
     void values(double[] z, double[] u, double[] values) {
       ofMode.multiply(z, values);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.Probe;
@@ -27,7 +28,14 @@ final class OutputPlan {
   /** For each probe its position among the linear ones or, for an extreme, that of its block. */
   final int[] position;
 
+  /** Which probes are means of blocks. */
+  final int[] means;
+
   OutputPlan(List<Probe> probes) {
+    this.means =
+        IntStream.range(0, probes.size())
+            .filter(index -> probes.get(index) instanceof Probe.Mean)
+            .toArray();
     this.probes = List.copyOf(probes);
     this.linear = new ArrayList<>();
     this.blocks = new ArrayList<>();

@@ -53,6 +53,20 @@ final class Readings {
     }
   }
 
+  /** Reads the means of blocks, on which no input acts at once. */
+  void readMeans(double[] z, double[] values) {
+    ModalSystem.RowBlock outputs = configuration.outputs;
+    if (outputs != null) {
+      outputs.values(z, row, plan.linear.size());
+    } else {
+      configuration.system.toBasis(z, coordinates);
+      inBasis.multiply(coordinates, row, plan.linear.size());
+    }
+    for (int index : plan.means) {
+      values[index] = row[plan.position[index]];
+    }
+  }
+
   /** Reads the outputs and keeps the row of each. */
   void read(double[] z, double[] u, double[] values) {
     readRows(z, u);

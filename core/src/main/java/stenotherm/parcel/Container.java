@@ -186,8 +186,12 @@ public record Container(
     return name + " " + layer.name();
   }
 
-  /** Names of the blocks of bedding that hold water. */
-  Set<String> dampBlocks() {
+  /**
+   * Returns the blocks of bedding that hold water.
+   *
+   * @return their names; empty if none does
+   */
+  public Set<String> dampBlocks() {
     Set<String> damp = new TreeSet<>();
     for (Bedding layer : bedding) {
       if (layer.waterPart() > 0) {
@@ -353,6 +357,31 @@ public record Container(
       sum += beddingVolume(layer) * layer.material().density();
     }
     return sum + occupant.map(who -> who.body().mass()).orElse(0.0);
+  }
+
+  /**
+   * Returns the volume of its air.
+   *
+   * @return what bedding and animal leave free [m3]
+   */
+  public double airVolume() {
+    Dimensions inner = vessel.inner();
+    double part = vessel.shape() == Shape.BOX ? 1 : Math.PI / 4;
+    double volume = part * inner.length() * inner.width() * inner.height();
+    for (Bedding layer : bedding) {
+      volume -= beddingVolume(layer);
+    }
+    return volume - occupant.map(who -> who.body().volume(Materials.ANIMAL_TISSUE)).orElse(0.0);
+  }
+
+  /**
+   * Returns the surface at which damp bedding meets the air.
+   *
+   * @return area of its floor [m2]; 0 without water
+   */
+  public double dampArea() {
+    Dimensions inner = vessel.inner();
+    return waterMass() > 0 ? inner.length() * inner.width() : 0;
   }
 
   /**

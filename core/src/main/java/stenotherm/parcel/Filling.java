@@ -13,6 +13,9 @@ import stenotherm.material.Material;
  * <p>Values, thus thread-safe.
  */
 public sealed interface Filling {
+  /** Part of a loose fill that is air [-]: assumed; paper that is crumpled or shredded. */
+  double PORES = 0.9;
+
   /**
    * The filling at a position in its range of conductivity.
    *

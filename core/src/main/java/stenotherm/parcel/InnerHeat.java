@@ -1,7 +1,5 @@
 package stenotherm.parcel;
 
-import stenotherm.base.Face;
-
 /**
  * Heat that other physics than conduction releases or takes up inside a parcel. Each kind that a
  * network is asked for adds sources after those of the warmers, in the order of this list; they
@@ -31,10 +29,8 @@ public enum InnerHeat {
   VENTILATION,
 
   /**
-   * Latent heat of water that condenses on the walls or freezes there: released on the inner
-   * surface of each wall, by area, where the filling touches it. One source for each face that is
-   * not covered altogether by what lies against it, named by {@link #ofWall}; {@link
-   * Parcel#innerSurface} is where it lies and where its temperature can be read.
+   * Latent heat of water that condenses on the walls or freezes there: spread over their innermost
+   * layers by volume. One source, named by {@link #ofWalls}.
    */
   WALLS;
 
@@ -68,12 +64,11 @@ public enum InnerHeat {
   }
 
   /**
-   * Names the source of the latent heat on the inner surface of a wall.
+   * Names the source of the latent heat on the walls.
    *
-   * @param face the wall's face
    * @return the name
    */
-  public static String ofWall(Face face) {
-    return "latent heat " + face.label();
+  public static String ofWalls() {
+    return "latent heat of the walls";
   }
 }

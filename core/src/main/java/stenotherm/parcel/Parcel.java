@@ -1,12 +1,14 @@
 package stenotherm.parcel;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stenotherm.air.StackFlow;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
@@ -34,6 +36,7 @@ import stenotherm.material.Material;
  * @param containers cups, bags and vials, at least one
  * @param warmers the warmers; may be empty
  * @param packs the packs; may be empty
+ * @param openings where air and gases pass the walls
  */
 public record Parcel(
     String name,
@@ -42,7 +45,8 @@ public record Parcel(
     Filling filling,
     List<Container> containers,
     List<PlacedWarmer> warmers,
-    List<PlacedPack> packs) {
+    List<PlacedPack> packs,
+    Openings openings) {
   /** How far things may overlap by round-off [m]. */
   static final double ROUND_OFF = 1e-9;
 
@@ -74,6 +78,29 @@ public record Parcel(
   }
 
   /**
+   * A parcel whose flaps are closed and that has no holes.
+   *
+   * @param name name of the packing
+   * @param outer outer box, its lower corner at the origin [m]
+   * @param walls layers of the six faces
+   * @param filling what is between walls, containers, warmers and packs
+   * @param containers cups, bags and vials, at least one
+   * @param warmers the warmers; may be empty
+   * @param packs the packs; may be empty
+   * @throws InvalidInputException as the other constructor
+   */
+  public Parcel(
+      String name,
+      Box outer,
+      Walls walls,
+      Filling filling,
+      List<Container> containers,
+      List<PlacedWarmer> warmers,
+      List<PlacedPack> packs) {
+    this(name, outer, walls, filling, containers, warmers, packs, Openings.usual());
+  }
+
+  /**
    * Checks that everything fits.
    *
    * @throws InvalidInputException if the name is blank, there is no container, the box is longer
@@ -89,6 +116,7 @@ public record Parcel(
     Checks.given("containers", containers);
     Checks.given("warmers", warmers);
     Checks.given("packs", packs);
+    Checks.given("openings", openings);
     Checks.name("packing name", name);
     containers = Checks.notEmpty("containers of packing '" + name + "'", containers);
     warmers = List.copyOf(warmers);
@@ -179,9 +207,9 @@ public record Parcel(
     reserved.add(FILL);
     wallBlocks.forEach(block -> reserved.add(block.name()));
     reserved.add(InnerHeat.ofVentilation());
+    reserved.add(InnerHeat.ofWalls());
     for (Face face : Face.values()) {
       reserved.add(face.label());
-      reserved.add(InnerHeat.ofWall(face));
     }
     List<String> names = new ArrayList<>(items.stream().map(Item::name).toList());
     for (Container container : containers) {
@@ -204,6 +232,31 @@ public record Parcel(
 
   private static InvalidInputException refusal(String packing, String message) {
     return new InvalidInputException("packing '" + packing + "'", message);
+  }
+
+  /**
+   * Returns what lets gases through the walls, each at its height above the middle of the parcel.
+   *
+   * @param orientation how the parcel lies
+   * @param seams factor on the gap of the seams [-]
+   * @param foam effective diffusivity of oxygen in expanded polystyrene [m2/s]
+   * @return holes, pieces of seams and walls that breathe
+   */
+  public List<StackFlow.At> openings(Orientation orientation, double seams, double foam) {
+    return openings.widened(seams).places(this, orientation, foam);
+  }
+
+  /**
+   * Returns the volume of the air between walls and contents.
+   *
+   * @return free volume, without what a loose fill takes up [m3]
+   */
+  public double airVolume() {
+    double volume = cavity().volume();
+    for (Item item : items()) {
+      volume -= item.volume();
+    }
+    return volume * (filling.fill().isPresent() ? Filling.PORES : 1);
   }
 
   /**
@@ -241,7 +294,7 @@ public record Parcel(
    * @throws InvalidInputException if they do not fit
    */
   public Parcel withPacks(List<PlacedPack> other) {
-    return new Parcel(name, outer, walls, filling, containers, warmers, other);
+    return new Parcel(name, outer, walls, filling, containers, warmers, other, openings);
   }
 
   /**
@@ -252,7 +305,7 @@ public record Parcel(
    * @throws InvalidInputException if they do not fit
    */
   public Parcel withWarmers(List<PlacedWarmer> other) {
-    return new Parcel(name, outer, walls, filling, containers, other, packs);
+    return new Parcel(name, outer, walls, filling, containers, other, packs, openings);
   }
 
   /**
@@ -262,7 +315,7 @@ public record Parcel(
    * @return the changed parcel
    */
   public Parcel withFilling(Filling other) {
-    return new Parcel(name, outer, walls, other, containers, warmers, packs);
+    return new Parcel(name, outer, walls, other, containers, warmers, packs, openings);
   }
 
   /**
@@ -275,20 +328,17 @@ public record Parcel(
    */
   public Parcel at(double ofWalls, double ofFill) {
     return new Parcel(
-        name, outer, walls.at(ofWalls), filling.at(ofFill), containers, warmers, packs);
+        name, outer, walls.at(ofWalls), filling.at(ofFill), containers, warmers, packs, openings);
   }
 
   /**
-   * The packing with walls through which more heat passes, as through leaking seams.
+   * The same packing with other openings.
    *
-   * @param share what is added to the conductivity of each layer, as a share of it [-], 0 or above
-   * @return the changed packing
-   * @throws InvalidInputException if the share is negative
+   * @param other where air and gases pass the walls
+   * @return the changed parcel
    */
-  public Parcel leaking(double share) {
-    Checks.notNegative("share of heat through seams", share, "");
-    return new Parcel(
-        name, outer, walls.conducting(1 + share), filling, containers, warmers, packs);
+  public Parcel withOpenings(Openings other) {
+    return new Parcel(name, outer, walls, filling, containers, warmers, packs, other);
   }
 
   /**
@@ -392,13 +442,48 @@ public record Parcel(
   }
 
   /**
-   * Returns the inner surface of a wall as far as the filling touches it.
+   * Returns the blocks that face the contents.
    *
-   * @param face the wall's face
-   * @return the surface; nothing if containers, warmers and packs cover it altogether
+   * @return names of the innermost layers of the walls, each once
    */
-  public Optional<InnerSurface> innerSurface(Face face) {
-    return new ParcelLayout(this).innerSurface(face);
+  public List<String> innermostBlocks() {
+    Set<String> names = new LinkedHashSet<>();
+    for (Face face : Face.values()) {
+      names.add(walls.innermost(face));
+    }
+    return List.copyOf(names);
+  }
+
+  /**
+   * Returns the blocks whose temperatures decide what evaporates, condenses and flows inside: the
+   * filling, the air and the damp layers of vessels, the innermost layers of the walls.
+   *
+   * @return their names
+   */
+  public List<String> climateBlocks() {
+    List<String> names = new ArrayList<>();
+    if (innerHeat().contains(InnerHeat.VENTILATION)) {
+      names.add(FILL);
+    }
+    for (Container container : containers) {
+      names.add(container.airBlock());
+      names.addAll(container.dampBlocks());
+    }
+    names.addAll(innermostBlocks());
+    return List.copyOf(names);
+  }
+
+  /**
+   * Returns what heats inside this parcel beside its warmers.
+   *
+   * @return all kinds; no ventilation where the contents leave no air between them and the walls
+   */
+  public Set<InnerHeat> innerHeat() {
+    Set<InnerHeat> kinds = EnumSet.allOf(InnerHeat.class);
+    if (airVolume() <= ROUND_OFF) {
+      kinds.remove(InnerHeat.VENTILATION);
+    }
+    return kinds;
   }
 
   /**

@@ -117,25 +117,8 @@ final class ParcelLayout {
         }
       }
       case VENTILATION -> network.source(InnerHeat.ofVentilation(), Set.of(Parcel.FILL));
-      case WALLS -> {
-        for (Face face : Face.values()) {
-          innerSurface(face).ifPresent(surface -> network.source(InnerHeat.ofWall(face), surface));
-        }
-      }
+      case WALLS -> network.source(InnerHeat.ofWalls(), Set.copyOf(parcel.innermostBlocks()));
     }
-  }
-
-  /** See {@link Parcel#innerSurface}. */
-  Optional<InnerSurface> innerSurface(Face face) {
-    double free = cavity.area(face);
-    for (Item item : parcel.items()) {
-      if (Math.abs(cavity.excess(item.box(), face)) <= Parcel.ROUND_OFF) {
-        free -= item.endArea(face);
-      }
-    }
-    return free > Parcel.ROUND_OFF * cavity.area(face)
-        ? Optional.of(InnerSurface.of(parcel.walls().innermost(face), face.opposite(), Parcel.FILL))
-        : Optional.empty();
   }
 
   private void addContact(HeatNetworkBuilder network, String name, Placement placement) {

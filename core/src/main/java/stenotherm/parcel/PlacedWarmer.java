@@ -16,8 +16,23 @@ import stenotherm.warmer.WarmerClass;
  * @param warmer which warmer
  * @param placement where it lies
  * @param opened when it was opened, in time since sealing [s]; negative if before
+ * @param cover what covers the film through which it takes its air
  */
-public record PlacedWarmer(String name, WarmerClass warmer, Placement placement, double opened) {
+public record PlacedWarmer(
+    String name, WarmerClass warmer, Placement placement, double opened, FilmCover cover) {
+  /**
+   * A warmer whose film is free.
+   *
+   * @param name name, unique in a parcel
+   * @param warmer which warmer
+   * @param placement where it lies
+   * @param opened when it was opened, in time since sealing [s]; negative if before
+   * @throws stenotherm.base.InvalidInputException if the name is blank or the time is not finite
+   */
+  public PlacedWarmer(String name, WarmerClass warmer, Placement placement, double opened) {
+    this(name, warmer, placement, opened, FilmCover.FREE);
+  }
+
   /**
    * Checks the parts.
    *
@@ -27,6 +42,7 @@ public record PlacedWarmer(String name, WarmerClass warmer, Placement placement,
     Checks.given("name", name);
     Checks.given("warmer", warmer);
     Checks.given("placement", placement);
+    Checks.given("film cover", cover);
     Checks.name("warmer name", name);
     Checks.finite("opening time of warmer '" + name + "'", opened, "s");
   }

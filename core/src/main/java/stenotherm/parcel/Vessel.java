@@ -1,5 +1,8 @@
 package stenotherm.parcel;
 
+import java.util.Collections;
+import java.util.List;
+import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.grid.Shape;
@@ -38,6 +41,24 @@ public sealed interface Vessel {
    * @return true for cloth, false for a lidded vessel
    */
   boolean isOpen();
+
+  /**
+   * Returns how the air of a lidded vessel meets that of the parcel.
+   *
+   * @return the holes in lid or cap; none if the vessel is open
+   */
+  default List<VentHole> holes() {
+    return isOpen() ? List.of() : Collections.nCopies(HOLES, new VentHole(HOLE, LID));
+  }
+
+  /** Holes that keepers punch into the lid of a cup, and their size [m]: common practice. */
+  int HOLES = 8;
+
+  /** Their diameter [m]. */
+  double HOLE = 0.002;
+
+  /** Thickness of a lid or cap [m]. */
+  double LID = 0.0005;
 
   /**
    * A lidded cup with straight sides.

@@ -123,10 +123,18 @@ public final class Uncertainties {
     addFactor(Factor.WALL_CONDUCTIVITY, Law.NORMAL);
     addFactor(Factor.FILL_CONDUCTIVITY, Law.NORMAL);
     addFactor(Factor.SURFACE_FILM, Law.NORMAL);
-    add(
-        Factor.LEAKAGE.words(),
-        Law.ONE_SIDED,
-        (at, draft) -> draft.place(Factor.LEAKAGE, (at + 1) / 2));
+    for (Factor factor :
+        List.of(
+            Factor.CUP_AIR,
+            Factor.SEAMS,
+            Factor.FOAM_DIFFUSIVITY,
+            Factor.REACTION,
+            Factor.EVAPORATION,
+            Factor.METABOLISM)) {
+      if (factor.matters(parcel, journey)) {
+        addFactor(factor, Law.NORMAL);
+      }
+    }
     if (Factor.STOWAGE.matters(parcel, journey)) {
       addFactor(Factor.STOWAGE, Law.BOUNDED);
     }

@@ -18,30 +18,6 @@ import stenotherm.parcel.Parcel;
  * @param source where the range comes from
  */
 public record UnmodelledEffect(String words, Range kelvin, Source source) {
-  /** Damp bedding that evaporates. */
-  public static final UnmodelledEffect EVAPORATION =
-      new UnmodelledEffect(
-          "evaporation from bedding",
-          new Range(-2.2, 0),
-          Source.derived(
-              "heat of evaporation",
-              "1 g/day makes an animal in 20 x 17 x 15 cm 0.7 K colder; up to 2.2 K are assumed"));
-
-  /** Heat that the animal gives off itself. */
-  public static final UnmodelledEffect ANIMAL_HEAT =
-      new UnmodelledEffect(
-          "heat of the animal",
-          new Range(0, 1.6),
-          Source.derived(
-              "metabolism of 20 mW to 50 mW", "0.6 K to 1.6 K in 20 x 17 x 15 cm; less if small"));
-
-  /** Air in the cup, which moves more or less than assumed. */
-  public static final UnmodelledEffect CUP_AIR =
-      new UnmodelledEffect(
-          "air in the cup",
-          new Range(-0.6, 0.5),
-          Source.derived("half and twice the conductivity of the air in a cup", "its effect"));
-
   /** How closely a warmer lies against what it is taped to. */
   public static final UnmodelledEffect CONTACT =
       new UnmodelledEffect(
@@ -57,7 +33,7 @@ public record UnmodelledEffect(String words, Range kelvin, Source source) {
    * @return the effects
    */
   public static List<UnmodelledEffect> of(Parcel parcel) {
-    List<UnmodelledEffect> all = new ArrayList<>(List.of(EVAPORATION, ANIMAL_HEAT, CUP_AIR));
+    List<UnmodelledEffect> all = new ArrayList<>();
     if (!parcel.warmers().isEmpty()) {
       all.add(CONTACT);
     }

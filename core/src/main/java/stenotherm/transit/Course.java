@@ -39,6 +39,9 @@ final class Course {
   /** The materials of {@link ParcelBody#varying}; null for air that convects. */
   private final @Nullable Material[] materials;
 
+  /** Factor on the conductivity of the air in vessels [-]. */
+  private final double cupAir;
+
   private final List<Outside> outside = new ArrayList<>();
   private final List<TimeFunction> powers;
   private final double[] strengths;
@@ -53,9 +56,8 @@ final class Course {
     Parcel parcel = body.parcel();
     double ofWalls = variation.of(Factor.WALL_CONDUCTIVITY);
     double ofFill = variation.of(Factor.FILL_CONDUCTIVITY);
-    double leakage = Factor.LEAKAGES.at(Math.max(0, variation.of(Factor.LEAKAGE)), 0);
-    Parcel moved = ofWalls == 0 && ofFill == 0 ? parcel : parcel.at(ofWalls, ofFill);
-    this.varied = leakage == 0 ? moved : moved.leaking(leakage);
+    this.varied = ofWalls == 0 && ofFill == 0 ? parcel : parcel.at(ofWalls, ofFill);
+    this.cupAir = Factor.CUP_AIRS.at(variation.of(Factor.CUP_AIR), 1);
     Map<String, Material> solids = body.solidsOf(varied);
     this.materials =
         body.varying().stream()
@@ -114,8 +116,12 @@ final class Course {
     return names;
   }
 
-  /** Inputs at a time within a leg; {@code before} takes the limit from earlier times. */
+  /**
+   * What is prescribed at a time within a leg, 0 for other sources of heat; {@code before} takes
+   * the limit from earlier times.
+   */
   void inputs(int leg, double time, boolean before, double[] into) {
+    Arrays.fill(into, body.ports().size(), into.length, 0);
     outside.get(leg).inputs(time, before, into);
     for (int index = 0; index < strengths.length; index++) {
       into[body.ports().size() + index] =
@@ -227,7 +233,7 @@ final class Course {
     if (found == null) {
       throw new IllegalStateException("'" + block + "' is no air");
     }
-    return found;
+    return body.isAirOfVessel(block) ? cupAir * found : found;
   }
 
   /** Mean temperature of each boundary and of each block that varies [K], in a field. */

@@ -1,10 +1,13 @@
 package stenotherm.transit;
 
+import stenotherm.air.FoamPanel;
 import stenotherm.ambient.Stowage;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.journey.Journey;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
+import stenotherm.warmer.IronPowder;
 
 /**
  * The uncertain quantities of a transit.
@@ -24,25 +27,52 @@ public enum Factor {
   AMBIENT("temperature outside"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
   SOLAR_ABSORPTANCE("how much sun the box takes up"),
-  /**
-   * Heat that air carries through seams, as a share of what walls conduct: {@link #LEAKAGES}.
-   * Nominal is none, and so is everything below.
-   */
-  LEAKAGE("leaking seams"),
+  /** Width of the seams, times {@link Openings#GAP_FACTORS}. */
+  SEAMS("how wide the seams gape"),
+  /** What foam lets through, over {@link FoamPanel#EXPANDED_POLYSTYRENE_RANGE}. */
+  FOAM_DIFFUSIVITY("air through the foam"),
+  /** How readily the powder of warmers reacts, times {@link #REACTIONS}: it decides in the cold. */
+  REACTION("how readily the warmer burns in the cold"),
+  /** How fast damp bedding evaporates, times {@link #EVAPORATIONS}. */
+  EVAPORATION("evaporation from bedding"),
+  /** What animals breathe and the heat they give, times {@link #METABOLISMS}. */
+  METABOLISM("heat of the animal"),
+  /** Conductivity of the air in vessels, times {@link #CUP_AIRS}. */
+  CUP_AIR("air in the cup"),
   /**
    * How deep a parcel lies where it lies among others: from the outside of the pile to its middle,
    * see {@link stenotherm.ambient.Stowage#depth}. There is nothing beyond the ends.
    */
   STOWAGE("depth among other parcels");
 
-  /** What leaking seams add to the conductivity of all wall layers [-]; 0 is nominal. */
-  public static final Range LEAKAGES = new Range(0, 0.22);
+  /** Range of the factor on the conductance of warmers' powder. */
+  public static final Range REACTIONS = new Range(0.4, 2.5);
 
   /** Where that range comes from. */
-  public static final Source LEAKAGE_SOURCE =
+  public static final Source REACTION_SOURCE =
+      Source.assumed("no kinetics of salted wet iron was found: 0.4 to 2.5 of the usual rate");
+
+  /** Range of the factor on evaporation. */
+  public static final Range EVAPORATIONS = new Range(0.3, 3);
+
+  /** Where that range comes from. */
+  public static final Source EVAPORATION_SOURCE =
       Source.assumed(
-          "0.15 to 1.25 L/min of air through seams make an animal beside a 2 W warmer 0.4 K to 2.5 K"
-              + " colder, of some 14 K: up to 0.22 of what walls conduct");
+          "still air of 10 mm over damp bedding: 0.3 to 3 times what diffuses through it");
+
+  /** Range of the factor on metabolism. */
+  public static final Range METABOLISMS = new Range(0.5, 2);
+
+  /** Where that range comes from. */
+  public static final Source METABOLISM_SOURCE =
+      Source.assumed("single animals differ from the law of their group by a factor of two or more");
+
+  /** Range of the factor on the conductivity of the air in vessels. */
+  public static final Range CUP_AIRS = new Range(0.5, 2);
+
+  /** Where that range comes from. */
+  public static final Source CUP_AIR_SOURCE =
+      Source.assumed("air around an animal moves more or less than in a layer: half or twice");
 
   /** Range of the factor on surface coefficients. */
   public static final Range FILM_FACTORS = new Range(0.7, 1.4);
@@ -68,12 +98,33 @@ public enum Factor {
   public boolean matters(Parcel parcel, Journey journey) {
     return switch (this) {
       case WARMER_STRENGTH -> !parcel.warmers().isEmpty();
+      case REACTION ->
+          parcel.warmers().stream().anyMatch(each -> each.warmer().heat() instanceof IronPowder);
+      case SEAMS -> parcel.openings().seamGap() > 0;
+      case EVAPORATION -> parcel.containers().stream().anyMatch(each -> each.waterMass() > 0);
       case SOLAR_ABSORPTANCE ->
           journey.legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
       case STOWAGE ->
           journey.legs().stream()
               .anyMatch(leg -> leg.surroundings().stowage() == Stowage.AMONG_OTHERS);
-      case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, AMBIENT, LEAKAGE -> true;
+      case WALL_CONDUCTIVITY,
+          FILL_CONDUCTIVITY,
+          SURFACE_FILM,
+          AMBIENT,
+          FOAM_DIFFUSIVITY,
+          METABOLISM,
+          CUP_AIR ->
+          true;
+    };
+  }
+
+  /** Tells whether it changes what conducts, which a reduced model must be built for. */
+  boolean changesConduction() {
+    return switch (this) {
+      case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, SOLAR_ABSORPTANCE, STOWAGE, CUP_AIR ->
+          true;
+      case WARMER_STRENGTH, AMBIENT, SEAMS, FOAM_DIFFUSIVITY, REACTION, EVAPORATION, METABOLISM ->
+          false;
     };
   }
 

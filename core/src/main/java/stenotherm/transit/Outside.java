@@ -121,6 +121,11 @@ final class Outside {
         + air.shift();
   }
 
+  /** Temperature of the air at a time [K]. */
+  double air(double time) {
+    return air.before(time);
+  }
+
   /** Tells whether a boundary meets nothing but the air. */
   boolean meetsAirAlone(int port) {
     Meeting meeting = meetings[port];

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.conduction.HeatNetwork;
@@ -24,6 +25,7 @@ import stenotherm.grid.Point;
 import stenotherm.material.Material;
 import stenotherm.modal.ReducedModel;
 import stenotherm.parcel.Container;
+import stenotherm.parcel.InnerHeat;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
@@ -51,6 +53,7 @@ final class ParcelBody {
   private final List<TransitOutput> outputs;
   private final List<Probe> probes;
   private final Set<String> air;
+  private final Set<String> airOfVessels;
 
   /** The nominal material of each solid block. */
   private final Map<String, Material> solids;
@@ -70,6 +73,8 @@ final class ParcelBody {
     this.ports = ports;
     this.sources = sources;
     this.air = air(parcel);
+    this.airOfVessels =
+        parcel.containers().stream().map(Container::airBlock).collect(Collectors.toSet());
     this.solids = solids(parcel);
     this.varying = varying;
     this.outputs = List.copyOf(read.keySet());
@@ -114,7 +119,7 @@ final class ParcelBody {
   private static List<String> findVarying(Parcel parcel, HeatNetwork network) {
     Set<String> air = air(parcel);
     Map<String, Material> low = solids(parcel.at(-END, -END));
-    Map<String, Material> high = solids(parcel.at(END, END).leaking(Factor.LEAKAGES.high()));
+    Map<String, Material> high = solids(parcel.at(END, END));
     List<String> names = new ArrayList<>();
     solids(parcel)
         .forEach(
@@ -164,6 +169,9 @@ final class ParcelBody {
         put(all, LIQUID_FRACTION, pack.name(), name -> new Probe.LiquidFraction(name, pack.name()));
       }
     }
+    for (String block : parcel.climateBlocks()) {
+      put(all, MEAN, block, name -> new Probe.Mean(name, block));
+    }
     for (Port.BoundaryPort port : ports) {
       put(all, SURFACE, port.name(), name -> new Probe.SurfaceMean(name, port.name()));
       put(all, HEAT_FLOW, port.name(), name -> new Probe.HeatFlow(name, port.name()));
@@ -211,6 +219,11 @@ final class ParcelBody {
     return outputs;
   }
 
+  /** The means of blocks, which what burns and breathes inside follows. */
+  List<Probe> means() {
+    return probes.stream().filter(probe -> probe instanceof Probe.Mean).toList();
+  }
+
   List<Probe> probes() {
     return probes;
   }
@@ -246,9 +259,20 @@ final class ParcelBody {
     return air.contains(block);
   }
 
+  /** Tells whether a block is the air in a vessel. */
+  boolean isAirOfVessel(String block) {
+    return airOfVessels.contains(block);
+  }
+
   /** Position of a heat source among all inputs. */
   int source(String name) {
     return ports.size() + sources.indexOf(name);
+  }
+
+  /** Position of the heat of the air that comes and goes among the inputs, -1 if there is none. */
+  int ventilation() {
+    int position = sources.indexOf(InnerHeat.ofVentilation());
+    return position < 0 ? -1 : ports.size() + position;
   }
 
   /** Heat sources of milliwatts: all but the warmers. */

@@ -49,7 +49,6 @@ import stenotherm.transit.TransitOutput.OutputQuantity;
  * before.
  */
 public final class ParcelModel {
-  static final Set<stenotherm.parcel.InnerHeat> PROTO = System.getProperty("p","").isEmpty() ? Set.of() : java.util.Arrays.stream(System.getProperty("p").split(",")).map(stenotherm.parcel.InnerHeat::valueOf).collect(java.util.stream.Collectors.toSet());
   private final ParcelBody body;
   private final ModelScope scope;
   private final Set<String> inOneAir;
@@ -154,7 +153,7 @@ public final class ParcelModel {
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
     HeatNetwork network = 
-        parcel.network(settings.mesh(), parts.patches(), PROTO);
+        parcel.network(settings.mesh(), parts.patches(), parcel.innerHeat());
     ParcelBody whole = ParcelBody.of(parcel, parts, network);
     ParcelBody body = scope.isMeansAlone() && reason.isEmpty() ? whole.ofMeans() : whole;
     List<Course> courses =
@@ -400,7 +399,7 @@ public final class ParcelModel {
     FullEngine engine = fullEngine(course);
     Recorder.Camera camera = time -> fieldAt(course.journey(), course.variation(), regime, time);
     Recorder recorder = new Recorder(course, engine, camera, interval, listener);
-    Run run = new Run(course, regime.on(course, engine), engine, interval);
+    Run run = new Run(course, regime.on(course, engine), engine, interval, Run.FINE_STEP);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(outcome, run.coefficients(), choice);
   }
@@ -425,7 +424,7 @@ public final class ParcelModel {
       Course course = new Course(body, journey, variation);
       FullEngine engine = fullEngine(course);
       TemperatureField[] found = new TemperatureField[1];
-      new Run(course, regime.on(course, engine), engine, interval)
+      new Run(course, regime.on(course, engine), engine, interval, Run.FINE_STEP)
           .go(
               new Run.Visitor() {
                 @Override
@@ -529,11 +528,9 @@ public final class ParcelModel {
     return interval;
   }
 
-  /** The means of the animals among what is read. */
-  List<Probe> meansOfAnimals() {
-    return parcel().occupied().stream()
-        .map(cup -> body.probes().get(body.position(OutputQuantity.MEAN, cup.name())))
-        .toList();
+  /** The means of blocks, those of the animals first. */
+  List<Probe> meansOfBlocks() {
+    return body.means();
   }
 
   /**

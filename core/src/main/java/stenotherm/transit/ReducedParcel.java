@@ -251,7 +251,7 @@ final class ReducedParcel {
   /** Goes through a course; at the end of each stage the engine has the means over it. */
   private void followMeans(Course course, Schedule schedule, BiConsumer<Stage, ModalEngine> atEnd) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    new Run(course, schedule.on(engine, course), engine, NO_INTERVAL)
+    new Run(course, schedule.on(engine, course), engine, NO_INTERVAL, Run.COARSE_STEP)
         .go(
             new Run.Visitor() {
               @Override
@@ -288,7 +288,7 @@ final class ReducedParcel {
     Schedule schedule = schedule(course);
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     Recorder recorder = new Recorder(course, engine, time -> engine.moment(), interval, listener);
-    Run run = new Run(course, schedule.on(engine, course), engine, interval);
+    Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(
         outcome, run.coefficients(), new EngineChoice(cells, "", reduction, schedule.change()));
@@ -306,7 +306,7 @@ final class ReducedParcel {
 
   private void atStops(Course course, double interval, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    new Run(course, schedule(course).on(engine, course), engine, interval)
+    new Run(course, schedule(course).on(engine, course), engine, interval, Run.FINE_STEP)
         .go(
             new Run.Visitor() {
               @Override
@@ -375,7 +375,7 @@ final class ReducedParcel {
     Schedule schedule = schedule(course);
     ModalEngine engine = model.engine(course.initialState());
     double[] row = new double[body.outputs().size()];
-    new Run(course, schedule.on(engine, course), engine, interval)
+    new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP)
         .go(
             new Run.Visitor() {
               @Override

@@ -153,7 +153,7 @@ final class ReducedParcelBuilder {
     }
     double[] reference = weakest.conductivities();
     HeatNetwork network = nominal.withConductivities(body.named(reference));
-    ReducedModel.Builder builder = builder(network, List.of()).scouting();
+    ReducedModel.Builder builder = builder(network, body.means()).scouting();
     for (Coefficients each : List.of(weakest, strongest)) {
       builder.spanning(each.films(), each.factors(reference));
     }
@@ -186,7 +186,7 @@ final class ReducedParcelBuilder {
         Variation.NOMINAL
             .with(Factor.WALL_CONDUCTIVITY, ofWalls)
             .with(Factor.FILL_CONDUCTIVITY, ofFill)
-            .with(Factor.LEAKAGE, Math.max(0, ofWalls));
+            .with(Factor.CUP_AIR, ofFill);
     double[] temperatures = new double[body.varying().size()];
     Arrays.fill(temperatures, course.journey().startTemperature());
     double[] there = new Course(body, course.journey(), variation).conductivities(0, temperatures);

@@ -11,7 +11,15 @@ final class Run {
   /** A step too short to change anything: the first stored row needs inputs [s]. */
   private static final double INSTANT = 1e-6;
 
+  /** Longest step of what burns and breathes inside, where results are wanted [s]: measured. */
+  static final double FINE_STEP = 300;
+
+  /** The same where means over hours are wanted. */
+  static final double COARSE_STEP = 1800;
+
   private final Course course;
+  private final InnerClimate climate;
+  private final double longest;
   private final Regime regime;
   private final HeatEngine engine;
   private final double interval;
@@ -23,8 +31,15 @@ final class Run {
 
   private double now;
 
-  Run(Course course, Regime regime, HeatEngine engine, double interval) {
+  /**
+   * Starts.
+   *
+   * @param longest longest step of what burns and breathes inside [s]
+   */
+  Run(Course course, Regime regime, HeatEngine engine, double interval, double longest) {
     this.course = course;
+    this.climate = new InnerClimate(course, engine, longest);
+    this.longest = longest;
     this.regime = regime;
     this.engine = engine;
     this.interval = interval;
@@ -55,18 +70,17 @@ final class Run {
     for (int number = 0; number < stages.size(); number++) {
       Stage stage = stages.get(number);
       take(number);
+      climate.begin(stage.leg());
       visitor.begin();
       if (number == 0) {
         course.inputs(stage.leg(), now, false, atStart);
+        climate.addAtEnd(atStart);
         engine.advance(INSTANT, atStart, atStart);
         visitor.start();
         now = INSTANT;
       }
       for (double stop : course.stops(stage, interval)) {
-        course.inputs(stage.leg(), now, false, atStart);
-        course.inputs(stage.leg(), stop, true, atEnd);
-        engine.advance(stop - now, atStart, atEnd);
-        now = stop;
+        advance(stage.leg(), stop);
         Outcome outcome = visitor.stop(stage, stop);
         if (outcome != null) {
           return outcome;
@@ -75,6 +89,28 @@ final class Run {
       visitor.end(stage);
     }
     return new Outcome.Completed();
+  }
+
+  /** Advances to a stop, in steps that the climate inside can follow. */
+  private void advance(int leg, double stop) {
+    double start = now;
+    int steps = (int) Math.ceil((stop - start) / longest);
+    for (int step = 1; step <= steps; step++) {
+      double to = step == steps ? stop : start + (stop - start) * step / steps;
+      climate.step(now, to);
+      course.inputs(leg, now, false, atStart);
+      climate.addAtStart(atStart);
+      course.inputs(leg, to, true, atEnd);
+      climate.addAtEnd(atEnd);
+      engine.advance(to - now, atStart, atEnd);
+      climate.follow(to - now);
+      now = to;
+    }
+  }
+
+  /** What burns and breathes inside. */
+  InnerClimate climate() {
+    return climate;
   }
 
   /** Tells whether a stop is a multiple of an interval, or the end of a leg or its planned end. */

@@ -175,9 +175,8 @@ public record Variation(
     return offset + places.getOrDefault(place, 0.0) + legs.getOrDefault(leg, 0.0);
   }
 
-  /** Tells whether more than the temperature of the air and the strength of warmers is varied. */
+  /** Tells whether what conducts heat is varied. */
   boolean movesProperties() {
-    return positions.keySet().stream()
-        .anyMatch(factor -> factor != Factor.AMBIENT && factor != Factor.WARMER_STRENGTH);
+    return positions.keySet().stream().anyMatch(Factor::changesConduction);
   }
 }

@@ -58,6 +58,22 @@ public record IronPowder(
   }
 
   /**
+   * The same warmer with a powder that reacts more or less readily.
+   *
+   * @param factor factor on the conductance of the powder [-], above 0
+   * @return the changed warmer
+   */
+  public IronPowder reacting(double factor) {
+    PowderKinetics other =
+        new PowderKinetics(
+            factor * kinetics.conductance(),
+            kinetics.activationEnergy(),
+            kinetics.order(),
+            kinetics.wetting());
+    return new IronPowder(iron, film, crust, other, product);
+  }
+
+  /**
    * What reaches the powder and how it is.
    *
    * @param open part of the film that is not covered [-], 0 to 1

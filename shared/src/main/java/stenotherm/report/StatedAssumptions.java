@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import stenotherm.air.FoamPanel;
 import stenotherm.ambient.Stowage;
 import stenotherm.decision.Level;
 import stenotherm.journey.Leg;
 import stenotherm.scenario.Scenario;
+import stenotherm.parcel.Openings;
 import stenotherm.study.UnmodelledEffect;
 import stenotherm.transit.Factor;
 import stenotherm.words.Figures;
@@ -51,7 +53,12 @@ final class StatedAssumptions {
             + " shares half of the variance of its own error (assumed).");
     all.add(
         "A parcel among others lies anywhere in a cube of them: " + Stowage.SOURCE.text() + ".");
-    all.add("Leaking seams: " + Factor.LEAKAGE_SOURCE.text() + ".");
+    all.add("Seams: " + Openings.GAP_SOURCE.text() + ".");
+    all.add("Foam that breathes: " + FoamPanel.SOURCE.text() + ".");
+    all.add("Iron powder: " + Factor.REACTION_SOURCE.text() + ".");
+    all.add("Damp bedding: " + Factor.EVAPORATION_SOURCE.text() + ".");
+    all.add("Animals' heat: " + Factor.METABOLISM_SOURCE.text() + ".");
+    all.add("Air in cups: " + Factor.CUP_AIR_SOURCE.text() + ".");
     List<UnmodelledEffect> effects =
         scenario.packings().stream()
             .flatMap(packing -> UnmodelledEffect.of(packing).stream())
@@ -69,9 +76,6 @@ final class StatedAssumptions {
               + effect.source().text()
               + ".");
     }
-    all.add(
-        "Oxygen and humidity inside the parcel, and what they do to animal and warmer, are not"
-            + " computed.");
     return List.copyOf(all);
   }
 

@@ -1,0 +1,200 @@
+package stenotherm.parcel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import stenotherm.air.FoamPanel;
+import stenotherm.air.Opening;
+import stenotherm.air.Seam;
+import stenotherm.air.StackFlow;
+import stenotherm.air.VentHole;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.Orientation;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.grid.Box;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
+
+/**
+ * Where air and gases pass the walls of a parcel: the seams around lid and floor, holes, and the
+ * walls themselves as far as they let gases through.
+ *
+ * <p>Limits: the flaps of a carton and the panels of its foam are one gap through both; nothing
+ * passes joints of panels elsewhere.
+ *
+ * <p>A value, thus thread-safe.
+ *
+ * @param seamGap width of the gap around lid and floor [m], 0 if all seams are taped, at most 3 mm
+ * @param vents holes; may be empty
+ */
+public record Openings(double seamGap, List<Vent> vents) {
+  /** Gap of flaps that are closed but not taped along their edges [m]. */
+  public static final double CLOSED_GAP = 0.0003;
+
+  /** Gap of a lid that lies on loosely [m]. */
+  public static final double LOOSE_GAP = 0.001;
+
+  /** What multiplies a gap: flow goes with its third power. */
+  public static final Range GAP_FACTORS = new Range(0.4, 3);
+
+  /** Where the gaps come from. */
+  public static final Source GAP_SOURCE =
+      Source.assumed(
+          "no leakage of a carton was found published: 0.3 mm around closed flaps, 1 mm around"
+              + " loose ones, 0.4 to 3 times as wide");
+
+  private static final Range GAPS = new Range(0, 0.003);
+
+  /**
+   * Effective diffusivity of oxygen in walls that breathe [m2/s]: expanded polystyrene see {@link
+   * FoamPanel#SOURCE}; the others from the vapour resistance factors of ISO 10456 (from memory),
+   * free air over 10 for board and paper, 1 for mineral wool and felt, 50 for wood, 10 for cork.
+   * What is not listed counts as tight.
+   */
+  private static final Map<Material, Double> BREATHING =
+      Map.ofEntries(
+          Map.entry(Materials.CORRUGATED_BOARD, 2e-6),
+          Map.entry(Materials.DOUBLE_WALL_BOARD, 2e-6),
+          Map.entry(Materials.PAPERBOARD, 2e-6),
+          Map.entry(Materials.PAPER, 2e-6),
+          Map.entry(Materials.FIBREBOARD, 2e-6),
+          Map.entry(Materials.CORK, 2e-6),
+          Map.entry(Materials.PLYWOOD, 4e-7),
+          Map.entry(Materials.SOFTWOOD, 4e-7),
+          Map.entry(Materials.HARDWOOD, 4e-7),
+          Map.entry(Materials.MINERAL_WOOL, 2e-5),
+          Map.entry(Materials.WOOL_FELT, 2e-5),
+          Map.entry(Materials.COTTON_CLOTH, 2e-5));
+
+  private static final List<Material> POLYSTYRENE =
+      List.of(
+          Materials.EPS,
+          Materials.EPS_12,
+          Materials.EPS_15,
+          Materials.EPS_20,
+          Materials.EPS_25,
+          Materials.EPS_30,
+          Materials.GRAPHITE_EPS);
+
+  /**
+   * Checks the gap.
+   *
+   * @throws stenotherm.base.InvalidInputException if it is out of its range
+   */
+  public Openings {
+    Checks.within(
+        "gap of the seams", seamGap, GAPS, "m", "Closed flaps leave about 0.3 mm, 0.0003 m.");
+    vents = List.copyOf(Checks.given("vents", vents));
+  }
+
+  /**
+   * Closed flaps, not taped along their edges, and no holes.
+   *
+   * @return the openings
+   */
+  public static Openings usual() {
+    return new Openings(CLOSED_GAP, List.of());
+  }
+
+  /**
+   * The same openings where seams are wider and foam lets more through.
+   *
+   * @param seams factor on the gap of the seams [-]
+   */
+  Openings widened(double seams) {
+    return new Openings(Math.min(GAPS.high(), seamGap * seams), vents);
+  }
+
+  /**
+   * What lets gases through, each at its height above the middle of the parcel.
+   *
+   * @param parcel the parcel that has these openings
+   * @param orientation how it lies
+   * @param foam effective diffusivity of oxygen in expanded polystyrene [m2/s]
+   */
+  List<StackFlow.At> places(Parcel parcel, Orientation orientation, double foam) {
+    List<StackFlow.At> all = new ArrayList<>();
+    Box outer = parcel.outer();
+    Face up = orientation.up();
+    for (Face face : Face.values()) {
+      List<WallLayer> layers = parcel.walls().layers().get(face);
+      double resistance = 0;
+      double thickness = 0;
+      for (WallLayer layer : layers) {
+        resistance += layer.thickness() / diffusivity(layer.material(), foam);
+        thickness += layer.thickness();
+      }
+      double height = height(outer, face, up);
+      if (Double.isFinite(resistance) && thickness > 0) {
+        all.add(
+            new StackFlow.At(
+                new FoamPanel(parcel.cavity().area(face), thickness, thickness / resistance),
+                height));
+      }
+      for (Vent vent : vents) {
+        if (vent.face() == face) {
+          Opening hole = new VentHole(vent.diameter(), thickness);
+          for (int n = 0; n < vent.count(); n++) {
+            all.add(new StackFlow.At(hole, height));
+          }
+        }
+      }
+    }
+    if (seamGap > 0) {
+      addSeams(parcel, up, all);
+    }
+    return all;
+  }
+
+  /** The edges around lid and floor. */
+  private void addSeams(Parcel parcel, Face up, List<StackFlow.At> all) {
+    for (Face end : List.of(Face.Z_MIN, Face.Z_MAX)) {
+      double depth =
+          parcel.walls().layers().get(end).stream().mapToDouble(WallLayer::thickness).sum();
+      for (Face side : Face.values()) {
+        if (side.axis() != Axis.Z) {
+          Axis along = side.axis() == Axis.X ? Axis.Y : Axis.X;
+          // the middle of an edge lies as high as its face and its side together
+          double height = height(parcel.outer(), end, up) + height(parcel.outer(), side, up);
+          all.add(
+              new StackFlow.At(
+                  new Seam(seamGap, parcel.outer().size(along), Math.max(depth, 2 * seamGap)),
+                  height));
+        }
+      }
+    }
+  }
+
+  /** Height of the middle of a face over the middle of the box. */
+  private static double height(Box outer, Face face, Face up) {
+    if (face.axis() != up.axis()) {
+      return 0;
+    }
+    return (face == up ? 1 : -1) * outer.size(up.axis()) / 2;
+  }
+
+  private static double diffusivity(Material material, double foam) {
+    String name = material.name();
+    if (POLYSTYRENE.stream().anyMatch(each -> each.name().equals(name))) {
+      return foam;
+    }
+    return BREATHING.entrySet().stream()
+        .filter(each -> each.getKey().name().equals(name))
+        .mapToDouble(Map.Entry::getValue)
+        .findFirst()
+        .orElse(0);
+  }
+
+  /**
+   * Tells whether a wall of this material keeps oxygen out altogether.
+   *
+   * @param material the material
+   * @return true for dense foams, plastics and whatever is not known to breathe
+   */
+  public static boolean isTight(Material material) {
+    return diffusivity(material, FoamPanel.EXPANDED_POLYSTYRENE) == 0;
+  }
+}
