@@ -58,7 +58,11 @@ class OpeningTest {
 
   private static StackFlow twoHoles(Opening hole) {
     return StackFlow.of(
-        List.of(new StackFlow.At(hole, 0.05), new StackFlow.At(hole, 0.25)), 293, 1.14, 1.2);
+        List.of(
+            new StackFlow.OpeningAtHeight(hole, 0.05), new StackFlow.OpeningAtHeight(hole, 0.25)),
+        293,
+        1.14,
+        1.2);
   }
 
   /**
@@ -88,11 +92,11 @@ class OpeningTest {
 
   @Test
   void neutralLevelLiesNearTheLargerOpening() {
-    List<StackFlow.At> openings =
+    List<StackFlow.OpeningAtHeight> openings =
         List.of(
-            new StackFlow.At(new VentHole(0.010, 0.03), 0),
-            new StackFlow.At(new VentHole(0.005, 0.03), 0.2),
-            new StackFlow.At(new FoamPanel(0.2, 0.02, 2e-7), 0.1));
+            new StackFlow.OpeningAtHeight(new VentHole(0.010, 0.03), 0),
+            new StackFlow.OpeningAtHeight(new VentHole(0.005, 0.03), 0.2),
+            new StackFlow.OpeningAtHeight(new FoamPanel(0.2, 0.02, 2e-7), 0.1));
     StackFlow warm = StackFlow.of(openings, 293, 1.14, 1.2);
     assertTrue(warm.neutralLevel() > 0 && warm.neutralLevel() < 0.05);
     StackFlow cold = StackFlow.of(openings, 293, 1.2, 1.14);
@@ -107,7 +111,12 @@ class OpeningTest {
   void fastFlowIsFlagged() {
     VentHole wide = new VentHole(0.05, 0.01);
     assertFalse(
-        StackFlow.of(List.of(new StackFlow.At(wide, 0), new StackFlow.At(wide, 1)), 293, 1.0, 1.2)
+        StackFlow.of(
+                List.of(
+                    new StackFlow.OpeningAtHeight(wide, 0), new StackFlow.OpeningAtHeight(wide, 1)),
+                293,
+                1.0,
+                1.2)
             .laminar());
   }
 
