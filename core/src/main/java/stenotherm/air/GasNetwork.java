@@ -62,8 +62,16 @@ public final class GasNetwork {
   private static final double B = -0.7378432588978604;
   private static final double C = 0.36501784080102847;
 
-  /** How nearly the amounts sum to N; the next step makes up for what is missing. */
-  private static final double CLOSURE = 1e-8;
+  /** One over the first of the complex poles' negatives: S / (S² + T²) and -T / (S² + T²). */
+  private static final double INVERSE_RE = S / (S * S + T * T);
+
+  private static final double INVERSE_IM = -T / (S * S + T * T);
+
+  /**
+   * How nearly the amounts sum to N, relative to N: less than a parcel's pressure is known to. The
+   * next step makes up for what is missing.
+   */
+  private static final double CLOSURE = 1e-5;
 
   private static final int ENTERED = 1;
   private static final int MADE = 2;
@@ -78,6 +86,8 @@ public final class GasNetwork {
   private final double[] amount; // gas [mol]
   private final double[] store; // [mol]
   private final double[] makeUp; // [mol/s], of the last step
+  private final double[] growth; // [mol/s], of N in the last step
+  private final double[] breathed; // [-], mean fraction of oxygen in the last step
   private final double[] total; // for each gas: there at first, entered, made, taken up [mol]
   private double pressure;
 
@@ -101,7 +111,8 @@ public final class GasNetwork {
   private final double[] evaporation; // [mol/s]
   private final double[] uptakeFactor; // [mol/s]
   private final boolean[] isEmptied;
-  private final double[] correction; // [mol/s]
+  private final boolean[] hasRunDry;
+  private final double[] whole; // [mol], N at the end
   private final double[] middle; // [mol]
   private final double[] end; // gas [mol]
 
@@ -152,6 +163,8 @@ public final class GasNetwork {
     endPressure = pressure;
     amount = new double[SPECIES * volumes];
     makeUp = new double[volumes];
+    growth = new double[volumes];
+    breathed = new double[volumes];
     endTemperature = new double[volumes];
     total = new double[4 * SPECIES];
     exchange = new double[SPECIES * volumes];
@@ -167,7 +180,8 @@ public final class GasNetwork {
     evaporation = new double[surfaces];
     uptakeFactor = new double[volumes];
     isEmptied = new boolean[surfaces];
-    correction = new double[volumes];
+    hasRunDry = new boolean[surfaces];
+    whole = new double[volumes];
     middle = new double[volumes];
     end = new double[SPECIES * volumes];
     lossOut = new double[volumes];
@@ -176,6 +190,7 @@ public final class GasNetwork {
     gain = new double[volumes];
     Arrays.fill(endTemperature, Checks.parcelTemperature("temperature of air", temperature));
     setOutside(air);
+    Arrays.fill(breathed, outsideFraction[OXYGEN]);
     for (int s = 0; s < SPECIES; s++) {
       for (int v = 0; v < volumes; v++) {
         amount[s * volumes + v] = outsideFraction[s] * amountOfAir(v, pressure, temperature);
@@ -301,9 +316,9 @@ public final class GasNetwork {
   public void step(double duration) {
     Checks.within(
         "time step of the air", duration, STEPS, "s", "Balances of gases take 10 s to 900 s.");
-    prepare();
-    int iterations = 0;
     double meanPressure = (pressure + endPressure) / 2;
+    prepare(meanPressure, duration);
+    int iterations = 0;
     do {
       if (iterations++ == MOST_ITERATIONS) {
         throw new IllegalStateException("make-up flows of the air not found");
@@ -316,12 +331,21 @@ public final class GasNetwork {
     book(meanPressure, duration);
   }
 
-  private void prepare() {
-    double ambient = endPressure / (MoistAir.GAS_CONSTANT * outside.temperature());
-    for (int v = 0; v < volumes; v++) {
-      middle[v] = (sum(amount, v) + amountOfAir(v, endPressure, endTemperature[v])) / 2;
-      double x = fraction(v, Gas.OXYGEN);
-      uptakeFactor[v] = uptake[v] / Math.max(x, CONFORMING_FRACTION);
+  private void prepare(double meanPressure, double duration) {
+    double ambient = meanPressure / (MoistAir.GAS_CONSTANT * outside.temperature());
+    for (int v = volumes - 1; v >= 0; v--) {
+      double now = sum(amount, v);
+      whole[v] = endPressure * size[v] / (MoistAir.GAS_CONSTANT * endTemperature[v]);
+      middle[v] = (now + whole[v]) / 2;
+      // make-up begins as in the last step but for how N grows, a cup's coming through the parcel
+      double faster = (whole[v] - now) / duration - growth[v];
+      growth[v] += faster;
+      makeUp[v] += faster;
+      if (v > 0) {
+        makeUp[0] += faster;
+      }
+      double expected = 2 * amount[OXYGEN * volumes + v] / now - breathed[v];
+      uptakeFactor[v] = uptake[v] / Math.max(expected, CONFORMING_FRACTION);
     }
     for (int v = 0; v < volumes; v++) {
       double neighbour = v == 0 ? ambient : middle[0] / size[0];
@@ -332,6 +356,7 @@ public final class GasNetwork {
       }
     }
     for (int i = 0; i < store.length; i++) {
+      hasRunDry[i] = false;
       isEmptied[i] = store[i] == 0 && surfacePressure[i] >= vapourPressure(surfaceVolume[i]);
     }
   }
@@ -380,99 +405,113 @@ public final class GasNetwork {
    */
   private void solve(int gas, double h) {
     int offset = gas * volumes;
-    // the real pole
+    // the real pole, and of the pair of complex ones twice the real part of the first
     double factor = P + h * lossOut[0];
     double right = amount[offset] + h * gain[0] / P;
-    for (int v = 1; v < volumes; v++) {
-      double inner = P + h * lossOut[v];
-      double whole = inner + h * toHub[v];
-      factor += h * fromHub[v] * inner / whole;
-      right += h * toHub[v] * (amount[offset + v] + h * gain[v] / P) / whole;
-    }
-    double hub = right / factor;
-    end[offset] = A * hub;
-    mean[offset] = A / P * hub / middle[0];
-    for (int v = 1; v < volumes; v++) {
-      double y =
-          (amount[offset + v] + h * gain[v] / P + h * fromHub[v] * hub)
-              / (P + h * (lossOut[v] + toHub[v]));
-      end[offset + v] = A * y;
-      mean[offset + v] = A / P * y / middle[v];
-    }
-    // the pair of complex poles: twice the real part of one
-    double norm = S * S + T * T;
     double factorRe = S + h * lossOut[0];
     double factorIm = T;
-    double rightRe = amount[offset] + h * gain[0] * S / norm;
-    double rightIm = -h * gain[0] * T / norm;
+    double rightRe = amount[offset] + h * gain[0] * INVERSE_RE;
+    double rightIm = h * gain[0] * INVERSE_IM;
     for (int v = 1; v < volumes; v++) {
-      double inner = S + h * lossOut[v];
-      double whole = inner + h * toHub[v];
-      double square = whole * whole + T * T;
-      // (inner + i T) / (whole + i T)
-      double up = h * fromHub[v] / square;
-      factorRe += up * (inner * whole + T * T);
-      factorIm += up * T * (whole - inner);
-      double re = amount[offset + v] + h * gain[v] * S / norm;
-      double im = -h * gain[v] * T / norm;
-      double down = h * toHub[v] / square;
-      rightRe += down * (re * whole + im * T);
-      rightIm += down * (im * whole - re * T);
+      double n = amount[offset + v];
+      double b = h * gain[v];
+      double inner = P + h * lossOut[v];
+      double all = 1 / (inner + h * toHub[v]);
+      factor += h * fromHub[v] * inner * all;
+      right += h * toHub[v] * (n + b / P) * all;
+      double innerRe = S + h * lossOut[v];
+      double allRe = innerRe + h * toHub[v];
+      double inverse = 1 / (allRe * allRe + T * T);
+      factorRe += h * fromHub[v] * inverse * (innerRe * allRe + T * T);
+      factorIm += h * fromHub[v] * inverse * T * (allRe - innerRe);
+      double re = n + b * INVERSE_RE;
+      double im = b * INVERSE_IM;
+      rightRe += h * toHub[v] * inverse * (re * allRe + im * T);
+      rightIm += h * toHub[v] * inverse * (im * allRe - re * T);
     }
-    double square = factorRe * factorRe + factorIm * factorIm;
-    double hubRe = (rightRe * factorRe + rightIm * factorIm) / square;
-    double hubIm = (rightIm * factorRe - rightRe * factorIm) / square;
-    addPair(offset, hubRe, hubIm, middle[0], norm);
+    double hub = right / factor;
+    double inverse = 1 / (factorRe * factorRe + factorIm * factorIm);
+    double hubRe = (rightRe * factorRe + rightIm * factorIm) * inverse;
+    double hubIm = (rightIm * factorRe - rightRe * factorIm) * inverse;
+    put(offset, hub, hubRe, hubIm, middle[0]);
     for (int v = 1; v < volumes; v++) {
-      double whole = S + h * (lossOut[v] + toHub[v]);
-      double re = amount[offset + v] + h * gain[v] * S / norm + h * fromHub[v] * hubRe;
-      double im = -h * gain[v] * T / norm + h * fromHub[v] * hubIm;
-      double cupSquare = whole * whole + T * T;
-      addPair(
+      double n = amount[offset + v];
+      double b = h * gain[v];
+      double all = h * (lossOut[v] + toHub[v]);
+      double fromParcel = h * fromHub[v];
+      double real = (n + b / P + fromParcel * hub) / (P + all);
+      double re = n + b * INVERSE_RE + fromParcel * hubRe;
+      double im = b * INVERSE_IM + fromParcel * hubIm;
+      double allRe = S + all;
+      double scale = 1 / (allRe * allRe + T * T);
+      put(
           offset + v,
-          (re * whole + im * T) / cupSquare,
-          (im * whole - re * T) / cupSquare,
-          middle[v],
-          norm);
+          real,
+          (re * allRe + im * T) * scale,
+          (im * allRe - re * T) * scale,
+          middle[v]);
     }
   }
 
-  private void addPair(int index, double re, double im, double middleAmount, double norm) {
-    double weightedRe = B * re - C * im;
-    double weightedIm = B * im + C * re;
-    end[index] += 2 * weightedRe;
-    mean[index] += 2 * (weightedRe * S + weightedIm * T) / norm / middleAmount;
+  /** Sums over the poles. */
+  private void put(int index, double real, double re, double im, double middleAmount) {
+    double weightedRe = 2 * (B * re - C * im);
+    double weightedIm = 2 * (B * im + C * re);
+    end[index] = A * real + weightedRe;
+    mean[index] = (A / P * real + weightedRe * INVERSE_RE - weightedIm * INVERSE_IM) / middleAmount;
   }
 
   /**
-   * Tells whether the make-up flows give the total amounts, and whether each surface gave or took
-   * what it can. If not it corrects them, and what the animals take up.
+   * Tells whether the make-up flows give the total amounts, and if so whether each surface gave or
+   * took what it can. If not it corrects the flows and what the animals take up, or the surfaces.
    */
   private boolean isConsistent(double meanPressure, double duration) {
-    boolean consistent = true;
-    for (int i = 0; i < store.length; i++) {
-      boolean empties = wanted(i, meanPressure) * duration >= store[i];
-      consistent &= empties == isEmptied[i];
-      isEmptied[i] = empties;
-    }
-    double parcelMissing = 0;
-    for (int v = volumes - 1; v >= 0; v--) {
-      double whole = amountOfAir(v, endPressure, endTemperature[v]);
-      double missing = whole - sum(end, v);
-      consistent &= Math.abs(missing) <= CLOSURE * whole;
-      correction[v] = missing / duration;
-      parcelMissing += correction[v];
-    }
-    if (consistent) {
-      return true;
-    }
-    // what a cup lacks comes through the parcel
-    correction[0] = parcelMissing;
+    boolean isClosed = true;
     for (int v = 0; v < volumes; v++) {
-      makeUp[v] += correction[v];
+      isClosed &= Math.abs(whole[v] - sum(end, v)) <= CLOSURE * whole[v];
+      double factor = uptake[v] / Math.max(mean[OXYGEN * volumes + v], CONFORMING_FRACTION);
+      isClosed &= Math.abs(factor - uptakeFactor[v]) <= CLOSURE * factor;
+    }
+    if (!isClosed) {
+      correctMakeUp(duration);
+      return false;
+    }
+    boolean holds = true;
+    for (int i = 0; i < store.length; i++) {
+      double lost = wanted(i, meanPressure) * duration;
+      if (isEmptied[i] ? lost < store[i] && !hasRunDry[i] : lost > store[i]) {
+        // having run dry it stays so to the end of the step, lest it goes to and fro
+        hasRunDry[i] = !isEmptied[i];
+        isEmptied[i] = hasRunDry[i];
+        holds = false;
+      }
+    }
+    return holds;
+  }
+
+  /**
+   * With m what the totals lack, corrects what enters each volume by (1 + 0.75 h M) m / h: within a
+   * quarter the inverse of how totals respond, for exchange pulls them towards the neighbour's.
+   */
+  private void correctMakeUp(double duration) {
+    double parcelLacks = whole[0] - sum(end, 0);
+    double intoParcel = parcelLacks / duration;
+    int nitrogen = Gas.NITROGEN.ordinal() * volumes;
+    double weight = 0.75;
+    double parcelLoss = (link[nitrogen] + Math.max(-makeUp[0], 0)) / middle[0];
+    for (int v = 1; v < volumes; v++) {
+      double lacks = whole[v] - sum(end, v);
+      double up = (link[nitrogen + v] + Math.max(makeUp[v], 0)) / middle[0];
+      double down = (link[nitrogen + v] + Math.max(-makeUp[v], 0)) / middle[v];
+      double into = lacks / duration + weight * (down * lacks - up * parcelLacks);
+      parcelLoss += up;
+      intoParcel += into - weight * down * lacks;
+      makeUp[v] += into;
+    }
+    makeUp[0] += intoParcel + weight * parcelLoss * parcelLacks;
+    for (int v = 0; v < volumes; v++) {
       uptakeFactor[v] = uptake[v] / Math.max(mean[OXYGEN * volumes + v], CONFORMING_FRACTION);
     }
-    return false;
   }
 
   private double wanted(int surface, double meanPressure) {
@@ -499,6 +538,7 @@ public final class GasNetwork {
     for (int v = 0; v < volumes; v++) {
       double x = mean[OXYGEN * volumes + v];
       total[4 * OXYGEN + TAKEN] += (sink[v] + uptakeFactor[v]) * x * duration;
+      breathed[v] = x;
     }
     System.arraycopy(end, 0, amount, 0, amount.length);
     pressure = endPressure;
@@ -681,7 +721,7 @@ public final class GasNetwork {
    * @return number of values
    */
   public int stateSize() {
-    return amount.length + store.length + volumes + total.length + 1;
+    return amount.length + store.length + 3 * volumes + total.length + 1;
   }
 
   /**
@@ -695,6 +735,8 @@ public final class GasNetwork {
     at = put(amount, state, at);
     at = put(store, state, at);
     at = put(makeUp, state, at);
+    at = put(growth, state, at);
+    at = put(breathed, state, at);
     at = put(total, state, at);
     state[at] = pressure;
   }
@@ -714,6 +756,8 @@ public final class GasNetwork {
     at = take(amount, state, at);
     at = take(store, state, at);
     at = take(makeUp, state, at);
+    at = take(growth, state, at);
+    at = take(breathed, state, at);
     at = take(total, state, at);
     pressure = state[at];
   }

@@ -36,13 +36,13 @@ public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
    * @param opening the opening
    * @param height height above any level, as the parcel lies now [m]
    */
-  public record At(Opening opening, double height) {
+  public record OpeningAtHeight(Opening opening, double height) {
     /**
      * Checks the place.
      *
      * @throws InvalidInputException if the height is no finite number
      */
-    public At {
+    public OpeningAtHeight {
       Checks.given("opening", opening);
       Checks.finite("height of an opening", height, "m");
     }
@@ -58,14 +58,15 @@ public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
    * @return the flow; none where fewer than two openings at different heights let air through
    * @throws InvalidInputException if a density is not above 0
    */
-  public static StackFlow of(List<At> openings, double temperature, double inside, double outside) {
+  public static StackFlow of(
+      List<OpeningAtHeight> openings, double temperature, double inside, double outside) {
     Checks.given("openings", openings);
     Checks.parcelTemperature("temperature of openings", temperature);
     Checks.positive("density of air inside", inside, "kg/m3");
     Checks.positive("density of air outside", outside, "kg/m3");
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
-    for (At each : openings) {
+    for (OpeningAtHeight each : openings) {
       if (Double.isFinite(each.opening().laminarResistance(temperature))) {
         low = Math.min(low, each.height());
         high = Math.max(high, each.height());
@@ -89,7 +90,7 @@ public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
     double level = (low + high) / 2;
     double through = 0;
     boolean laminar = true;
-    for (At each : openings) {
+    for (OpeningAtHeight each : openings) {
       double flow = each.opening().flow(gradient * (each.height() - level), temperature, density);
       through += Math.abs(flow) / 2;
       laminar &= each.opening().reynolds(flow, temperature, density) <= 2000;
@@ -98,9 +99,13 @@ public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
   }
 
   private static double net(
-      List<At> openings, double level, double gradient, double temperature, double density) {
+      List<OpeningAtHeight> openings,
+      double level,
+      double gradient,
+      double temperature,
+      double density) {
     double sum = 0;
-    for (At each : openings) {
+    for (OpeningAtHeight each : openings) {
       sum += each.opening().flow(gradient * (each.height() - level), temperature, density);
     }
     return sum;
