@@ -115,8 +115,8 @@ public record Openings(double seamGap, List<Vent> vents) {
    * @param orientation how it lies
    * @param foam effective diffusivity of oxygen in expanded polystyrene [m2/s]
    */
-  List<StackFlow.At> places(Parcel parcel, Orientation orientation, double foam) {
-    List<StackFlow.At> all = new ArrayList<>();
+  List<StackFlow.OpeningAtHeight> places(Parcel parcel, Orientation orientation, double foam) {
+    List<StackFlow.OpeningAtHeight> all = new ArrayList<>();
     Box outer = parcel.outer();
     Face up = orientation.up();
     for (Face face : Face.values()) {
@@ -130,7 +130,7 @@ public record Openings(double seamGap, List<Vent> vents) {
       double height = height(outer, face, up);
       if (Double.isFinite(resistance) && thickness > 0) {
         all.add(
-            new StackFlow.At(
+            new StackFlow.OpeningAtHeight(
                 new FoamPanel(parcel.cavity().area(face), thickness, thickness / resistance),
                 height));
       }
@@ -138,7 +138,7 @@ public record Openings(double seamGap, List<Vent> vents) {
         if (vent.face() == face) {
           Opening hole = new VentHole(vent.diameter(), thickness);
           for (int n = 0; n < vent.count(); n++) {
-            all.add(new StackFlow.At(hole, height));
+            all.add(new StackFlow.OpeningAtHeight(hole, height));
           }
         }
       }
@@ -150,7 +150,7 @@ public record Openings(double seamGap, List<Vent> vents) {
   }
 
   /** The edges around lid and floor. */
-  private void addSeams(Parcel parcel, Face up, List<StackFlow.At> all) {
+  private void addSeams(Parcel parcel, Face up, List<StackFlow.OpeningAtHeight> all) {
     for (Face end : List.of(Face.Z_MIN, Face.Z_MAX)) {
       double depth =
           parcel.walls().layers().get(end).stream().mapToDouble(WallLayer::thickness).sum();
@@ -160,7 +160,7 @@ public record Openings(double seamGap, List<Vent> vents) {
           // the middle of an edge lies as high as its face and its side together
           double height = height(parcel.outer(), end, up) + height(parcel.outer(), side, up);
           all.add(
-              new StackFlow.At(
+              new StackFlow.OpeningAtHeight(
                   new Seam(seamGap, parcel.outer().size(along), Math.max(depth, 2 * seamGap)),
                   height));
         }

@@ -242,7 +242,7 @@ public record Parcel(
    * @param foam effective diffusivity of oxygen in expanded polystyrene [m2/s]
    * @return holes, pieces of seams and walls that breathe
    */
-  public List<StackFlow.At> openings(Orientation orientation, double seams, double foam) {
+  public List<StackFlow.OpeningAtHeight> openings(Orientation orientation, double seams, double foam) {
     return openings.widened(seams).places(this, orientation, foam);
   }
 

@@ -11,6 +11,8 @@ import stenotherm.air.MoistAir;
 import stenotherm.air.StackFlow;
 import stenotherm.air.StandardAtmosphere;
 import stenotherm.air.VentHole;
+import stenotherm.animal.AnimalGroup;
+import stenotherm.animal.Animals;
 import stenotherm.animal.Metabolism;
 import stenotherm.base.Face;
 import stenotherm.conduction.HeatEngine;
@@ -98,7 +100,7 @@ final class InnerClimate {
   private record Room(String name, int output) {}
 
   /** An animal, its room and its heat. */
-  private record Resident(Occupant who, int output, int room, int input) {}
+  private record Resident(AnimalGroup group, double mass, int output, int room, int input) {}
 
   /** Damp bedding: a surface of water. */
   private record Damp(int surface, int output, int input, double area) {}
@@ -141,7 +143,7 @@ final class InnerClimate {
   private record Wall(int surface, int[] outputs, int input, double area, double outwards) {}
 
   /** How gases pass the walls during a leg. */
-  private record AirPaths(List<StackFlow.At> openings, double flow, double exponent) {
+  private record AirPaths(List<StackFlow.OpeningAtHeight> openings, double flow, double exponent) {
     /** Exchange flow for a difference of temperature [m3/s]. */
     double flow(double difference) {
       return flow * Math.pow(Math.abs(difference) / FLOW_AT[0], exponent);
@@ -263,9 +265,11 @@ final class InnerClimate {
 
   private void findResidents() {
     for (Container container : parcel.occupied()) {
+      Occupant who = container.occupant().orElseThrow();
       residents.add(
           new Resident(
-              container.occupant().orElseThrow(),
+              Animals.group(who.animal()).orElse(AnimalGroup.REPTILE),
+              who.body().mass(),
               output(container.animalBlock()),
               room(container),
               course.body().source(InnerHeat.ofAnimal(container))));
@@ -306,7 +310,7 @@ final class InnerClimate {
     earlierPressure = pressure;
     leg = number;
     pressure = entered.surroundings().pressure();
-    List<StackFlow.At> openings =
+    List<StackFlow.OpeningAtHeight> openings =
         parcel.openings(entered.surroundings().orientation(), seams, foam);
     double[] flows = new double[FLOW_AT.length];
     double ambient = course.journey().startTemperature();
@@ -407,7 +411,7 @@ final class InnerClimate {
     double through = (inside + air.temperature()) / 2;
     for (Gas gas : Gas.values()) {
       double sum = 0;
-      for (StackFlow.At each : paths.openings()) {
+      for (StackFlow.OpeningAtHeight each : paths.openings()) {
         sum += each.opening().conductance(gas, through, pressure);
       }
       gases.setExchange(0, gas, sum);
@@ -486,8 +490,8 @@ final class InnerClimate {
 
   private Metabolism metabolism(Resident resident) {
     return Metabolism.resting(
-        stenotherm.animal.AnimalGroup.REPTILE,
-        resident.who().body().mass(),
+        resident.group(),
+        resident.mass(),
         Math.min(next[resident.output()], WARMEST_BODY));
   }
 
