@@ -136,13 +136,19 @@ public record Bench(BenchSide below, BenchSide above) {
   }
 
   /**
-   * Runs a pad whose capacity and start are given.
+   * Runs a pad whose capacity and start are given, until it has cooled down.
    *
    * @param capacity heat capacity [J/K]
    * @param start temperature at the opening [K]
    */
   BenchRun run(WarmerClass.PadSize size, HeatRelease heat, double capacity, double start) {
     return new Marching(size, heat, capacity, start).to(LONGEST, true);
+  }
+
+  /** The same, for a time [s]. */
+  BenchRun run(
+      WarmerClass.PadSize size, HeatRelease heat, double capacity, double start, double time) {
+    return new Marching(size, heat, capacity, start).to(time, false);
   }
 
   /**
@@ -209,8 +215,8 @@ public record Bench(BenchSide below, BenchSide above) {
           rise < fall
               ? (curve.interpolated(given, fall) - curve.interpolated(given, rise)) / (fall - rise)
               : Double.NaN;
-      BenchRun.State state =
-          new BenchRun.State(temperatures[last], heats[last], conversion(heats[last]));
+      BenchRun.BenchState state =
+          new BenchRun.BenchState(temperatures[last], heats[last], conversion(heats[last]));
       return new BenchRun(curve, highest, mean, state);
     }
 

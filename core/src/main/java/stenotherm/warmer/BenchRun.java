@@ -11,7 +11,7 @@ package stenotherm.warmer;
  *     warm
  * @param state its state at the end
  */
-public record BenchRun(BenchCurve curve, double peakPower, double meanPower, State state) {
+public record BenchRun(BenchCurve curve, double peakPower, double meanPower, BenchState state) {
   /**
    * How far a warmer is.
    *
@@ -19,5 +19,5 @@ public record BenchRun(BenchCurve curve, double peakPower, double meanPower, Sta
    * @param heat heat given so far [J]
    * @param conversion part of its iron that is oxidised [-], 0 if it is not iron powder
    */
-  public record State(double temperature, double heat, double conversion) {}
+  public record BenchState(double temperature, double heat, double conversion) {}
 }

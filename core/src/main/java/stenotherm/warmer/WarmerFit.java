@@ -80,6 +80,9 @@ public record WarmerFit(
   /** More rows of a curve would cost time and tell nothing new. */
   private static final int ROWS = 60;
 
+  /** Fewer do not tell three quantities and their own noise. */
+  private static final int LEAST_ROWS = 10;
+
   /** A rating further off than this misfit contradicts itself [-]. */
   private static final double CONTRADICTORY = 2;
 
@@ -128,11 +131,12 @@ public record WarmerFit(
   public static WarmerFit of(Rating rating, WarmerClass.PadSize size, double mass) {
     Checks.given("rating", rating);
     double duration = rating.duration();
-    Guess guess = new Guess(rating.peak(), duration, Bench.RATING.above().temperature());
+    double room = Bench.RATING.above().temperature();
     return fitted(
-        guess,
+        new Guess(rating.peak(), duration, room),
         pad(Bench.RATING, size, mass),
-        curve -> {
+        run -> {
+          BenchCurve curve = run.untilCold();
           List<Double> off = new ArrayList<>();
           off.add((curve.peak() - rating.peak()) / 0.5);
           off.add((curve.duration() / duration - 1) / 0.02);
@@ -155,13 +159,13 @@ public record WarmerFit(
    * Fits a measured curve. Deviation: 0.5 K of each of 60 rows at most, more if the curve lies
    * further from all that the law can give.
    *
-   * @param measured temperature since opening, until well below 40 °C
+   * @param measured temperature since opening, best until it is below 40 °C again
    * @param bench the bench on which it was measured
    * @param size extent of the pad
    * @param mass mass of the fresh contents [kg]
    * @return the fit
-   * @throws InvalidInputException if the curve never reaches 40 °C or no iron powder of that mass
-   *     has it
+   * @throws InvalidInputException if the curve never reaches 40 °C or has fewer than 11 rows, or no
+   *     iron powder of that mass has it
    */
   public static WarmerFit of(
       BenchCurve measured, Bench bench, WarmerClass.PadSize size, double mass) {
@@ -170,12 +174,18 @@ public record WarmerFit(
     if (duration == 0) {
       throw new InvalidInputException("curve", "never reaches 40 °C: it tells no iron");
     }
+    double[] times = measured.sampled(ROWS);
+    if (times.length < LEAST_ROWS) {
+      throw new InvalidInputException(
+          "curve", "has too few rows: " + LEAST_ROWS + " beside the first are needed");
+    }
     return fitted(
         new Guess(measured.peak(), duration, measured.at(0)),
         pad(bench, size, mass),
-        curve -> {
+        run -> {
+          BenchCurve curve = run.to(measured.end());
           List<Double> off = new ArrayList<>();
-          for (double time : measured.sampled(ROWS)) {
+          for (double time : times) {
             off.add((curve.at(time) - measured.at(time)) / 0.5);
           }
           return off;
@@ -197,7 +207,18 @@ public record WarmerFit(
 
   /** Off by how much, each over its deviation. */
   private interface Comparison {
-    List<Double> off(BenchCurve curve);
+    List<Double> off(Trial run);
+  }
+
+  /** A warmer that is tried, on its bench. */
+  private record Trial(Pad pad, IronPowder powder, double capacity, double start) {
+    BenchCurve untilCold() {
+      return pad.bench.run(pad.size, powder, capacity, start).curve();
+    }
+
+    BenchCurve to(double time) {
+      return pad.bench.run(pad.size, powder, capacity, start, time).curve();
+    }
   }
 
   /** The quantities at their usual or guessed values, and the law for factors on them. */
@@ -243,10 +264,8 @@ public record WarmerFit(
           PRODUCT);
     }
 
-    BenchCurve curve(double[] logarithms) {
-      return pad.bench
-          .run(pad.size, powder(logarithms), value(CAPACITY, logarithms), guess.start)
-          .curve();
+    Trial trial(double[] logarithms) {
+      return new Trial(pad, powder(logarithms), value(CAPACITY, logarithms), guess.start);
     }
   }
 
@@ -255,7 +274,7 @@ public record WarmerFit(
     Model model = new Model(pad, guess);
     UnaryOperator<double[]> residuals =
         logarithms -> {
-          List<Double> off = comparison.off(model.curve(logarithms));
+          List<Double> off = comparison.off(model.trial(logarithms));
           double[] all = new double[off.size() + SPREADS.length];
           for (int row = 0; row < off.size(); row++) {
             all[row] = off.get(row);
@@ -288,7 +307,7 @@ public record WarmerFit(
           "mass of a warmer",
           String.format(
               Locale.ROOT,
-              "%.0f g of contents would hold %.0f g of iron: 30 to 70 %% is usual. Check mass,"
+              "%.1f g of contents would hold %.1f g of iron: 30 to 70 %% is usual. Check mass,"
                   + " size, hours and peak",
               Masses.toGrams(pad.mass),
               Masses.toGrams(iron.value())));

@@ -173,7 +173,7 @@ class BenchTest {
       assertTrue(warm > 20 && warm < 45, warmer.name() + ": " + warm);
       assertTrue(covered.plateau() > covered.reaches(BenchCurve.WARM));
       // half an hour of opening costs hardly any iron
-      BenchRun.State state = Bench.wrapped(ROOM).opened(warmer, Times.fromMinutes(30)).state();
+      BenchRun.BenchState state = Bench.wrapped(ROOM).opened(warmer, Times.fromMinutes(30)).state();
       assertTrue(state.conversion() < 0.02, warmer.name());
       assertEquals(covered.at(Times.fromMinutes(30)), state.temperature(), 1e-9);
     }

@@ -86,7 +86,7 @@ class WarmerFitTest {
       double film = 0.95 + 0.2 * random.nextDouble();
       double iron = 0.9 + 0.3 * random.nextDouble();
       IronPowder truth = truth(film, iron, crust, factors);
-      WarmerFit fit = WarmerFit.of(noisy(curve(truth), random), Bench.RATING, PAD, MASS);
+      WarmerFit fit = WarmerFit.of(noisy(truth, random), Bench.RATING, PAD, MASS);
       held += held(fit, truth);
       assertEquals(1, fit.misfit(), 0.35);
       assertEquals(1, fit.iron().value() / truth.iron(), 0.2);
@@ -95,8 +95,11 @@ class WarmerFitTest {
     assertTrue(held >= 23, held + " of " + 3 * cases);
   }
 
-  /** A row each quarter of an hour, off by 0.5 K. */
-  private static BenchCurve noisy(BenchCurve curve, Random random) {
+  /** A row each quarter of an hour until long after it is cold, off by 0.5 K. */
+  private static BenchCurve noisy(IronPowder truth, Random random) {
+    double capacity = Bench.SPECIFIC_HEAT * MASS;
+    double time = Times.fromHours(70);
+    BenchCurve curve = Bench.RATING.run(PAD, truth, capacity, ROOM, time).curve();
     int rows = (int) (curve.end() / 900);
     double[] times = new double[rows];
     double[] temperatures = new double[rows];
@@ -178,7 +181,7 @@ class WarmerFitTest {
     InvalidInputException light =
         assertThrows(InvalidInputException.class, () -> WarmerFit.of(usual, PAD, 0.05));
     assertEquals("mass of a warmer", light.field());
-    assertTrue(light.problem().contains("50 g of contents would hold"), light.problem());
+    assertTrue(light.problem().contains("50.0 g of contents would hold"), light.problem());
     // hottest 55 °C and hardly ever above 41 °C
     Rating spiky =
         new Rating(
@@ -189,6 +192,12 @@ class WarmerFitTest {
     assertEquals(
         "rating or curve of a warmer",
         assertThrows(InvalidInputException.class, () -> WarmerFit.of(spiky, PAD, MASS)).field());
+    BenchCurve coarse =
+        new BenchCurve(new double[] {0, 9e3, 1.4e5, 1.6e5}, new double[] {293, 328, 313, 300});
+    InvalidInputException few =
+        assertThrows(
+            InvalidInputException.class, () -> WarmerFit.of(coarse, Bench.RATING, PAD, MASS));
+    assertTrue(few.problem().contains("too few rows"), few.problem());
     BenchCurve cold = new BenchCurve(new double[] {0, 9000}, new double[] {293, 310});
     assertThrows(InvalidInputException.class, () -> WarmerFit.of(cold, Bench.RATING, PAD, MASS));
   }

@@ -58,7 +58,7 @@ class WarmersTest {
     assertTrue(small.peak() > usual.peak() + 10);
     double morning = Times.fromHours(16);
     assertTrue(small.falls() < morning);
-    BenchRun.State state = Bench.RATING.opened(Warmers.TEN_HOUR, morning).state();
+    BenchRun.BenchState state = Bench.RATING.opened(Warmers.TEN_HOUR, morning).state();
     assertTrue(state.conversion() > 0.98, "conversion " + state.conversion());
     assertTrue(usual.at(morning) > BenchCurve.USEFUL + 10);
   }
