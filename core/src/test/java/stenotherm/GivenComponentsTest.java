@@ -48,6 +48,13 @@ import stenotherm.material.FillLaw;
 import stenotherm.material.Materials;
 import stenotherm.material.Melting;
 import stenotherm.material.TemperatureCorrection;
+import stenotherm.warmer.AirFilm;
+import stenotherm.warmer.Bench;
+import stenotherm.warmer.BenchRun;
+import stenotherm.warmer.IronPowder;
+import stenotherm.warmer.PrescribedPower;
+import stenotherm.warmer.Rating;
+import stenotherm.warmer.WarmerFit;
 import stenotherm.warmer.Warmers;
 
 /** A part that is null is refused by name where it is handed over, not where it is missed. */
@@ -64,6 +71,9 @@ class GivenComponentsTest {
           Exposure.Excursion.class,
           HeatLedger.class,
           DiscretisationEstimate.class,
+          BenchRun.class,
+          WarmerFit.class,
+          WarmerFit.Fitted.class,
           Port.BoundaryPort.class,
           Port.SourcePort.class);
 
@@ -95,6 +105,11 @@ class GivenComponentsTest {
         new Behaviour.Voids(new FillLaw(0.03, 0.01, 0.9), 283),
         new Behaviour.Melts(MELTING),
         Warmers.FORTY_HOUR,
+        (IronPowder) Warmers.FORTY_HOUR.heat(),
+        new AirFilm(1e-8, 0.01, AirFilm.Transport.FICK),
+        new PrescribedPower(CONSTANT),
+        Bench.RATING,
+        new Rating(330, 1e5),
         new Boundary.Convection(CONSTANT, CONSTANT),
         new Boundary.PrescribedTemperature(CONSTANT),
         new Boundary.PrescribedFlux(CONSTANT),

@@ -14,7 +14,7 @@ import stenotherm.base.Checks;
  */
 public record AirFilm(double permeance, double area, Transport transport) {
   /** Pressure at which the permeance is stated [Pa]. */
-  private static final double SEA_LEVEL = 101_325;
+  static final double SEA_LEVEL = 101_325;
 
   /**
    * How oxygen passes the pores of a film.

@@ -12,12 +12,13 @@ import stenotherm.base.Source;
  *   r   = p_O2 / (R_film + R_crust + R_kinetic)                        [mol/s]
  *   R_film    = 1 / G_film                                             [Pa s/mol]
  *   R_crust   = crust / G_open ((1 - X)^(-1/3) - 1)
- *   R_kinetic = 1 / (k m a(T) (1 - X)^n w),  w = 1 - exp(-t / wetting)
+ *   R_kinetic = 1 / (k m a(T) (1 - X)^(2/3) w),  w = 1 - exp(-t / wetting)
  * </pre>
  *
  * <p>G_film is the conductance of the film as far as it is open, G_open that of the whole film at
  * sea level, m the iron, k and a(T) those of {@link PowderKinetics}. The crust has the form of an
- * ash layer around a shrinking core (Levenspiel, Chemical Reaction Engineering, from memory).
+ * ash layer around a shrinking core, the exponent 2/3 is that of the surface of grains that shrink
+ * (Levenspiel, Chemical Reaction Engineering, from memory).
  *
  * <p>Limits: one temperature and one conversion for the whole powder; water is never short.
  *
@@ -38,8 +39,6 @@ public record IronPowder(
       Source.memory(
           "Levenspiel, Chemical Reaction Engineering",
           "resistances of film, ash layer and reaction in series");
-
-  private static final double SEA_LEVEL = 101_325;
 
   /** The last part of the iron does not matter; beyond it the powder counts as spent [-]. */
   static final double SPENT = 0.999;
@@ -68,7 +67,6 @@ public record IronPowder(
         new PowderKinetics(
             factor * kinetics.conductance(),
             kinetics.activationEnergy(),
-            kinetics.order(),
             kinetics.wetting());
     return new IronPowder(iron, film, crust, other, product);
   }
@@ -95,7 +93,9 @@ public record IronPowder(
       return 0;
     }
     return 1
-        / (filmResistance(at) + crustResistance(conversion) + kineticResistance(conversion, age, at));
+        / (filmResistance(at)
+            + crustResistance(conversion)
+            + kineticResistance(conversion, age, at));
   }
 
   private double filmResistance(Conditions at) {
@@ -103,13 +103,21 @@ public record IronPowder(
   }
 
   private double crustResistance(double conversion) {
-    return crust / film.conductance(1, SEA_LEVEL) * (1 / Math.cbrt(1 - conversion) - 1);
+    return crust
+        / film.conductance(1, AirFilm.SEA_LEVEL)
+        * (1 / StrictMath.cbrt(1 - conversion) - 1);
   }
 
   private double kineticResistance(double conversion, double age, Conditions at) {
     double wet = -Math.expm1(-age / kinetics.wetting());
-    double left = Math.pow(1 - conversion, kinetics.order());
-    return 1 / (kinetics.conductance() * iron * kinetics.arrhenius(at.temperature) * left * wet);
+    double grain = StrictMath.cbrt(1 - conversion);
+    return 1
+        / (kinetics.conductance()
+            * iron
+            * kinetics.arrhenius(at.temperature)
+            * grain
+            * grain
+            * wet);
   }
 
   /** What holds a warmer back most. */
@@ -188,6 +196,37 @@ public record IronPowder(
     return uptake(conversion, age, at)
         * kineticResistance(conversion, age, at)
         * kinetics.growth(at.temperature);
+  }
+
+  /**
+   * Returns how far a warmer is from going out or running away: 1 less the gain of the loop from
+   * heat to temperature to heat, which is {@link #growth} times the rise over the surroundings. In
+   * a steady state a margin above 0 means that a small disturbance dies away; at 0 and below the
+   * state cannot last, and the warmer goes out in the cold or runs away to a hotter state.
+   *
+   * @param conversion part of the iron that is oxidised [-]
+   * @param age time since air reached the powder [s]
+   * @param at film, pressure and temperature
+   * @param rise how much warmer the powder is than it would be without its heat [K]
+   * @return margin [-], 1 at most where the rise is not negative
+   */
+  public double stallMargin(double conversion, double age, Conditions at, double rise) {
+    return 1 - growth(conversion, age, at) * rise;
+  }
+
+  /**
+   * Returns a number below 1 where no warmer can go out or run away, however slow its powder is.
+   * With s the part of the resistance that is the reaction's, the rise is (1 - s) of that which the
+   * film and the crust alone would allow, and the gain is s (1 - s) B with B = filmRise Ea / (R
+   * T^2). It has its maximum, B / 4, at s = 1/2. Above 1 there may be two steady states, or one.
+   *
+   * @param filmRise rise of the powder if only the film held it back [K]: the power that the film
+   *     allows times the thermal resistance from the powder to its surroundings
+   * @param temperature temperature of the powder [K]
+   * @return B / 4 [-]
+   */
+  public double foldNumber(double filmRise, double temperature) {
+    return filmRise * kinetics.growth(temperature) / 4;
   }
 
   /**

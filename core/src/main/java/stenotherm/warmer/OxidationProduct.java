@@ -15,7 +15,8 @@ public enum OxidationProduct {
       0.75,
       0.5,
       Source.memory(
-          "Majzlan, Grevel, Navrotsky 2003, American Mineralogist 88", "lepidocrocite, -549.4 kJ/mol")),
+          "Majzlan, Grevel, Navrotsky 2003, American Mineralogist 88",
+          "lepidocrocite, -549.4 kJ/mol")),
   /** Haematite: 4 Fe + 3 O2 = 2 Fe2O3. */
   HAEMATITE(-824.2e3 / 2, 0.75, 0, Source.memory("handbook tables", "Fe2O3, -824.2 kJ/mol")),
   /** Magnetite: 3 Fe + 2 O2 = Fe3O4. */

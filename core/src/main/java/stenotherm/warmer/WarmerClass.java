@@ -14,7 +14,7 @@ import stenotherm.base.Source;
  * @param size extent of the pad
  * @param mass mass of the fresh contents, which with their specific heat store heat [kg]; 100 to
  *     3000 kg per m3 of the pad
- * @param heat how it comes by its heat
+ * @param heat how it comes by its heat; the iron of iron powder is 30 to 70 % of the mass
  * @param strength range of the factor by which the power of single warmers differs, around 1; of
  *     iron powder it scales film and iron alike, so that a stronger one does not last shorter
  * @param source where the values come from
@@ -23,6 +23,9 @@ public record WarmerClass(
     String name, PadSize size, double mass, HeatRelease heat, Range strength, Source source) {
   /** From a pad that is half empty to pressed iron powder [kg/m3]. */
   private static final Range DENSITIES = new Range(100, 3000);
+
+  /** Iron in the mass of the contents, see {@link WarmerFit#IRON_SOURCE} [-]. */
+  static final Range IRON = new Range(0.3, 0.7);
 
   /**
    * The extent of a warmer's pad.
@@ -44,6 +47,24 @@ public record WarmerClass(
     }
 
     /**
+     * Returns the area of one of the two large faces; the film takes up one.
+     *
+     * @return length times width [m2]
+     */
+    public double face() {
+      return length * width;
+    }
+
+    /**
+     * Returns the area of the edges.
+     *
+     * @return circumference times thickness [m2]
+     */
+    public double edges() {
+      return 2 * (length + width) * thickness;
+    }
+
+    /**
      * Returns the volume.
      *
      * @return length times width times thickness [m3]
@@ -56,8 +77,8 @@ public record WarmerClass(
   /**
    * Checks the parts.
    *
-   * @throws InvalidInputException if the name is blank, the mass does not fit the size, or the
-   *     strength is not a positive range that holds 1
+   * @throws InvalidInputException if the name is blank, the mass does not fit the size, the iron
+   *     does not fit the mass, or the strength is not a positive range that holds 1
    */
   public WarmerClass {
     Checks.name("warmer name", name);
@@ -71,6 +92,14 @@ public record WarmerClass(
         new Range(DENSITIES.low() * size.volume(), DENSITIES.high() * size.volume()),
         "kg",
         "Contents have 100 to 3000 kg per cubic metre of the pad.");
+    if (heat instanceof IronPowder powder) {
+      Checks.within(
+          "iron of " + name,
+          powder.iron(),
+          new Range(IRON.low() * mass, IRON.high() * mass),
+          "kg",
+          "It is 30 to 70 % of the mass of the contents.");
+    }
     Checks.positive("weakest strength of " + name, strength.low(), "");
     if (!strength.contains(1)) {
       throw new InvalidInputException(
@@ -85,5 +114,22 @@ public record WarmerClass(
    */
   public double density() {
     return mass / size.volume();
+  }
+
+  /**
+   * A user's own warmer of which a rating is known: iron powder that has the rating on the bench of
+   * {@link Bench#RATING}. The strength is how far the watts may be off, see {@link WarmerFit}.
+   *
+   * @param name name
+   * @param size extent of the pad
+   * @param mass mass of the fresh contents [kg]
+   * @param rating what is printed on it
+   * @return the class
+   * @throws InvalidInputException if no iron powder of that mass has that rating
+   */
+  public static WarmerClass rated(String name, PadSize size, double mass, Rating rating) {
+    WarmerFit fit = WarmerFit.of(rating, size, mass);
+    return new WarmerClass(
+        name, size, mass, fit.powder(), fit.watts(), Source.derived(rating.words(), WarmerFit.HOW));
   }
 }

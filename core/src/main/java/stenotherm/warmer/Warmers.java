@@ -1,109 +1,102 @@
 package stenotherm.warmer;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Masses;
 import stenotherm.base.Provenance;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Suggestions;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
 
 /**
  * The catalogue of warmers. All are illustrative: no measured power of a real warmer was found. The
- * films and the iron are those that give the rated peak and hours on a bench whose resistances are
- * assumed; watts scale with these. A class for longer has a tighter film and more iron, not more
- * watts. The mass is that of the contents; their pouch weighs some grams and is left out. Rated
- * hours are hours on a bench, at or above 40 °C, not hours of useful heat in a cold box.
+ * films and the iron are those that {@link WarmerFit} gives for a rating of common practice on the
+ * bench of {@link Bench#RATING}, whose resistances are assumed; watts go with 1 over these. The
+ * crust is 0.5 where the rating has no mean. A class for longer has a tighter film and more iron,
+ * not more watts. The mass is that of the contents, about half iron; their pouch weighs some grams
+ * and is left out. Rated hours are hours on the bench, at or above 40 °C, not hours of useful heat
+ * in a cold box.
  *
  * <p>Stateless, thus thread-safe.
  */
 public final class Warmers {
   private static final Range STRENGTH = new Range(0.75, 1.25);
 
-  /** Activation energy of salted wet iron [J/mol]: assumed, no measurement was found. */
-  private static final double ACTIVATION = 40e3;
-
-  /** A grain that shrinks. */
-  private static final double ORDER = 2.0 / 3;
-
-  /** Fine powder of small pads and the usual one [mol/(s Pa kg)]: assumed. */
-  private static final double FINE = 1.8e-7;
-
-  private static final double USUAL = 4e-8;
-
   /** A small pad of about 20 g that is hot early and spent overnight. */
   public static final WarmerClass TEN_HOUR =
-      new WarmerClass(
-          "10 hour warmer",
+      warmer(
           new WarmerClass.PadSize(0.091, 0.055, 0.006),
-          Masses.fromGrams(20),
-          powder(7.3, new Film(3.24e-8, 0.0050), 1.0, FINE, 120),
-          STRENGTH,
-          illustrative("66 °C and 10 h on the bench"));
+          20,
+          rating(66, 10, OptionalDouble.of(Temperatures.fromCelsius(55))),
+          new Fit(3.166e-8, 6.568, 1.0));
 
-  /** A flat pad of about 40 g, of the kind worn on the body for a day. */
+  /** A flat pad of about 50 g, of the kind worn on the body for a day. */
   public static final WarmerClass TWENTY_HOUR =
-      new WarmerClass(
-          "20 hour warmer",
+      warmer(
           new WarmerClass.PadSize(0.13, 0.095, 0.004),
-          Masses.fromGrams(40),
-          powder(20, new Film(1.6e-8, 0.0123), 0.5, USUAL, 300),
-          STRENGTH,
-          illustrative("20 h on the bench"));
+          50,
+          rating(58, 20, OptionalDouble.empty()),
+          new Fit(2.314e-8, 26.32, 0.5));
 
   /** A pad of about 100 g for two days in the cold. */
   public static final WarmerClass FORTY_HOUR =
-      new WarmerClass(
-          "40 hour warmer",
+      warmer(
           new WarmerClass.PadSize(0.128, 0.082, 0.012),
-          Masses.fromGrams(100),
-          powder(48, new Film(2.39e-8, 0.0105), 0.5, USUAL, 600),
-          STRENGTH,
-          illustrative("55 °C and 40 h on the bench"));
+          100,
+          rating(55, 40, OptionalDouble.empty()),
+          new Fit(2.386e-8, 47.81, 0.5));
 
-  /** A pad of about 130 g, lower and flatter. */
+  /** A pad of about 140 g, lower and flatter. */
   public static final WarmerClass SIXTY_HOUR =
-      new WarmerClass(
-          "60 hour warmer",
-          new WarmerClass.PadSize(0.13, 0.09, 0.014),
-          Masses.fromGrams(130),
-          powder(72, new Film(2.09e-8, 0.0112), 0.5, USUAL, 700),
-          STRENGTH,
-          illustrative("51 °C and 60 h on the bench"));
+      warmer(
+          new WarmerClass.PadSize(0.133, 0.084, 0.013),
+          140,
+          rating(51, 60, OptionalDouble.empty()),
+          new Fit(2.097e-8, 71.82, 0.5));
 
-  /** A pad of about 150 g, the lowest and flattest. */
+  /** A pad of about 160 g, the lowest and flattest. */
   public static final WarmerClass SEVENTY_TWO_HOUR =
-      new WarmerClass(
-          "72 hour warmer",
-          new WarmerClass.PadSize(0.135, 0.095, 0.015),
-          Masses.fromGrams(150),
-          powder(89, new Film(1.86e-8, 0.0118), 0.5, USUAL, 800),
-          STRENGTH,
-          illustrative("48 °C and 72 h on the bench"));
+      warmer(
+          new WarmerClass.PadSize(0.137, 0.086, 0.013),
+          160,
+          rating(48, 72, OptionalDouble.empty()),
+          new Fit(1.855e-8, 88.33, 0.5));
 
   private static final List<WarmerClass> ALL =
       List.of(TEN_HOUR, TWENTY_HOUR, FORTY_HOUR, SIXTY_HOUR, SEVENTY_TWO_HOUR);
 
   private Warmers() {}
 
-  /** Permeance [mol/(s m2 Pa)] and breathable area [m2]. */
-  private record Film(double permeance, double area) {}
+  /** What a fit gave: permeance [mol/(s m2 Pa)], iron [g] and crust [-]. */
+  private record Fit(double permeance, double iron, double crust) {}
 
-  private static IronPowder powder(
-      double grams, Film film, double crust, double conductance, double wetting) {
-    return new IronPowder(
-        Masses.fromGrams(grams),
-        new AirFilm(film.permeance, film.area, AirFilm.Transport.KNUDSEN),
-        crust,
-        new PowderKinetics(conductance, ACTIVATION, ORDER, wetting),
-        OxidationProduct.LEPIDOCROCITE);
+  private static Rating rating(double peak, double hours, OptionalDouble mean) {
+    return new Rating(
+        Temperatures.fromCelsius(peak), Times.fromHours(hours), mean, OptionalDouble.empty());
   }
 
-  private static Source illustrative(String rating) {
-    return new Source(
-        "film and iron fitted to a rating of " + rating,
-        "bench resistances, powder and crust assumed",
-        Provenance.ILLUSTRATIVE);
+  private static WarmerClass warmer(
+      WarmerClass.PadSize size, double grams, Rating rating, Fit fit) {
+    AirFilm film = new AirFilm(fit.permeance, size.face(), AirFilm.Transport.KNUDSEN);
+    double iron = Masses.fromGrams(fit.iron);
+    IronPowder powder =
+        new IronPowder(
+            iron,
+            film,
+            fit.crust,
+            PowderKinetics.usual(film, iron, rating.duration()),
+            OxidationProduct.LEPIDOCROCITE);
+    return new WarmerClass(
+        String.format(Locale.ROOT, "%.0f hour warmer", Times.toHours(rating.duration())),
+        size,
+        Masses.fromGrams(grams),
+        powder,
+        STRENGTH,
+        new Source(rating.words(), WarmerFit.HOW, Provenance.ILLUSTRATIVE));
   }
 
   /**

@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.AmbientRule;
@@ -47,6 +46,9 @@ import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.VesselSize;
 import stenotherm.parcel.VesselSizes;
+import stenotherm.warmer.Bench;
+import stenotherm.warmer.BenchRun;
+import stenotherm.warmer.IronPowder;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
@@ -161,25 +163,29 @@ class CatalogueTest {
             "width m",
             "thickness m",
             "mass kg",
-            "peak W",
-            "energy kJ",
+            "iron kg",
+            "heat kJ",
+            "bench peak °C",
+            "bench hours at or above 40 °C",
+            "bench minutes to 40 °C",
+            "bench mean W",
             "weakest factor",
             "strongest factor",
             "source",
             "how got");
-    double end = Times.fromHours(200);
     List<List<String>> rows = new ArrayList<>();
     for (WarmerClass warmer : Warmers.all()) {
       WarmerClass.PadSize size = warmer.size();
-      double peak =
-          DoubleStream.iterate(0, time -> time < end, time -> time + Times.fromMinutes(15))
-              .map(warmer.power()::at)
-              .max()
-              .orElseThrow();
+      IronPowder powder = (IronPowder) warmer.heat();
+      BenchRun run = Bench.RATING.run(warmer);
       List<String> row = new ArrayList<>(List.of(warmer.name()));
       row.addAll(numbers(size.length(), size.width(), size.thickness(), warmer.mass()));
-      row.add(rounded(peak));
-      row.add(rounded(warmer.power().mean(0, end) * end / 1e3));
+      row.add(rounded(powder.iron()));
+      row.add(tenths(powder.heat() / 1e3));
+      row.add(tenths(Temperatures.toCelsius(run.curve().peak())));
+      row.add(tenths(Times.toHours(run.curve().duration())));
+      row.add(tenths(Times.toMinutes(run.curve().rise())));
+      row.add(tenths(run.meanPower()));
       row.addAll(numbers(warmer.strength().low(), warmer.strength().high()));
       row.addAll(origin(warmer.source()));
       rows.add(row);
@@ -343,6 +349,10 @@ class CatalogueTest {
     return Arrays.stream(values)
         .mapToObj(value -> BigDecimal.valueOf(value).stripTrailingZeros().toPlainString())
         .toList();
+  }
+
+  private static String tenths(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
   }
 
   /** Without the last digits that a conversion leaves. */

@@ -4,74 +4,89 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.stream.IntStream;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Provenance;
 import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 
 class WarmersTest {
-  private static double energy(WarmerClass warmer, double hours) {
-    double end = Times.fromHours(hours);
-    return warmer.power().mean(0, end) * end;
+  /** What each class is rated at, by common practice: peak, hours, grams of contents. */
+  @ParameterizedTest
+  @CsvSource({
+    "10 hour warmer, 66, 10, 20",
+    "20 hour warmer, 58, 20, 50",
+    "40 hour warmer, 55, 40, 100",
+    "60 hour warmer, 51, 60, 140",
+    "72 hour warmer, 48, 72, 160"
+  })
+  void classesHaveTheirRatingOnTheBench(String name, double peak, double hours, double grams) {
+    WarmerClass warmer = Warmers.named(name);
+    BenchCurve curve = Bench.RATING.run(warmer).curve();
+    assertEquals(peak, Temperatures.toCelsius(curve.peak()), 0.1);
+    assertEquals(hours, Times.toHours(curve.duration()), 0.002 * hours);
+    assertEquals(grams / 1000, warmer.mass(), 1e-12);
   }
 
-  /** Trapezoids of the printed curves, by hand. */
-  @Test
-  void energiesAreThoseOfTheCurves() {
-    assertEquals(14.8875 * 3600, energy(Warmers.TEN_HOUR, 14), 1);
-    assertEquals(30.7 * 3600, energy(Warmers.TWENTY_HOUR, 26), 1);
-    assertEquals(78.0 * 3600, energy(Warmers.FORTY_HOUR, 60), 1);
-    assertEquals(98.475 * 3600, energy(Warmers.SIXTY_HOUR, 90), 1);
-    assertEquals(111.15 * 3600, energy(Warmers.SEVENTY_TWO_HOUR, 100), 1);
+  private static List<BenchRun> runs() {
+    return Warmers.all().stream().map(Bench.RATING::run).toList();
   }
 
-  /** 2.5 to 3 kJ per gram of the contents that the source names. */
   @Test
-  void energiesLieWithinTheHeatOfOxidation() {
-    for (WarmerClass warmer : Warmers.all()) {
-      double grams = Double.parseDouble(warmer.source().work().replaceAll("\\D", ""));
-      double perGram = energy(warmer, 100) / grams;
-      assertTrue(new Range(2.5e3, 3e3).contains(perGram), warmer.name() + ": " + perGram);
+  void longerClassesAreCoolerAndSlower() {
+    List<BenchRun> runs = runs();
+    for (int longer = 1; longer < runs.size(); longer++) {
+      BenchCurve curve = runs.get(longer).curve();
+      BenchCurve shorter = runs.get(longer - 1).curve();
+      assertTrue(curve.peak() < shorter.peak() - 2);
+      assertTrue(curve.mean() < shorter.mean() - 1);
+      assertTrue(curve.rise() > shorter.rise());
+      assertTrue(curve.peakTime() > shorter.peakTime());
+      assertTrue(curve.guaranteed() > shorter.guaranteed());
     }
   }
 
-  /** The heat and the heat capacity of a warmer are those of one mass. */
+  /** The small pad is far hotter than those for days, and cold before an overnight parcel comes. */
   @Test
-  void massesAreThoseThatTheSourcesName() {
+  void theSmallPadIsHotAndSpentOvernight() {
+    BenchCurve small = Bench.RATING.run(Warmers.TEN_HOUR).curve();
+    BenchCurve usual = Bench.RATING.run(Warmers.FORTY_HOUR).curve();
+    assertTrue(small.peak() > usual.peak() + 10);
+    double morning = Times.fromHours(16);
+    assertTrue(small.falls() < morning);
+    BenchRun.BenchState state = Bench.RATING.opened(Warmers.TEN_HOUR, morning).state();
+    assertTrue(state.conversion() > 0.98, "conversion " + state.conversion());
+    assertTrue(usual.at(morning) > BenchCurve.USEFUL + 10);
+  }
+
+  /** A gram of contents gives 2.3 to 3.6 kJ while it has 40 °C or more, all of it half iron. */
+  @Test
+  void heatIsThatOfTheContents() {
     for (WarmerClass warmer : Warmers.all()) {
-      double grams = Double.parseDouble(warmer.source().work().replaceAll("\\D", ""));
-      assertEquals(grams / 1000, warmer.mass(), 1e-12, warmer.name());
+      BenchRun run = Bench.RATING.run(warmer);
+      double working = run.meanPower() * (run.curve().falls() - run.curve().rise());
+      double perGram = working / (1000 * warmer.mass());
+      assertTrue(new Range(2.1e3, 3.6e3).contains(perGram), warmer.name() + ": " + perGram);
     }
     // 100 g over 128 mm by 82 mm by 12 mm
     assertEquals(794, Warmers.FORTY_HOUR.density(), 1);
   }
 
-  /** A longer class gives less at its peak, the small hand and body pads left out. */
   @Test
-  void longerClassesAreLowerAndFlatter() {
-    assertTrue(peak(Warmers.FORTY_HOUR) > peak(Warmers.SIXTY_HOUR));
-    assertTrue(peak(Warmers.SIXTY_HOUR) > peak(Warmers.SEVENTY_TWO_HOUR));
-  }
-
-  private static double peak(WarmerClass warmer) {
-    return IntStream.range(0, 100)
-        .mapToDouble(hour -> warmer.power().at(Times.fromHours(hour)))
-        .max()
-        .orElseThrow();
-  }
-
-  @Test
-  void allAreIllustrativeAndEndCold() {
+  void allAreIllustrative() {
     assertEquals(5, Warmers.all().size());
     for (WarmerClass warmer : Warmers.all()) {
       assertEquals(Provenance.ILLUSTRATIVE, warmer.source().provenance(), warmer.name());
-      assertEquals(0, warmer.power().at(0));
-      assertEquals(0, warmer.power().at(Times.fromHours(100)));
       assertTrue(warmer.strength().contains(1));
       assertTrue(warmer.size().length() >= warmer.size().width());
     }
+    assertEquals(
+        "rating of 66 °C at most and 10 h at or above 40 °C, 55 °C on the mean",
+        Warmers.TEN_HOUR.source().work());
   }
 
   @Test
@@ -96,7 +111,7 @@ class WarmersTest {
                         "x",
                         good.size(),
                         good.mass(),
-                        good.power(),
+                        good.heat(),
                         new Range(1.1, 1.2),
                         good.source()))
             .getMessage());
@@ -104,19 +119,32 @@ class WarmersTest {
         InvalidInputException.class,
         () ->
             new WarmerClass(
-                "x", good.size(), good.mass(), good.power(), new Range(0, 1.2), good.source()));
+                "x", good.size(), good.mass(), good.heat(), new Range(0, 1.2), good.source()));
     // grams for kilograms
     InvalidInputException heavy =
         assertThrows(
             InvalidInputException.class,
             () ->
-                new WarmerClass(
-                    "x", good.size(), 20, good.power(), good.strength(), good.source()));
+                new WarmerClass("x", good.size(), 20, good.heat(), good.strength(), good.source()));
     assertEquals("mass of x", heavy.field());
     assertThrows(
         InvalidInputException.class,
         () ->
             new WarmerClass(
-                " ", good.size(), good.mass(), good.power(), good.strength(), good.source()));
+                " ", good.size(), good.mass(), good.heat(), good.strength(), good.source()));
+    // nobody packs so much iron into 20 g
+    IronPowder powder = (IronPowder) good.heat();
+    InvalidInputException iron =
+        assertThrows(
+            InvalidInputException.class,
+            () ->
+                new WarmerClass(
+                    "x",
+                    good.size(),
+                    good.mass(),
+                    new IronPowder(0.015, powder.film(), 0.5, powder.kinetics(), powder.product()),
+                    good.strength(),
+                    good.source()));
+    assertEquals("iron of x", iron.field());
   }
 }
