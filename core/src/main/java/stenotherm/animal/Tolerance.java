@@ -71,6 +71,13 @@ public record Tolerance(
     this(comfortable, alarm, new TemperatureBand(alarm.range(), LIMITS_UNKNOWN));
   }
 
+  /** Hottest that a place may be that an animal can touch: 40 °C [K]. */
+  public static final double HOTTEST_TOUCH = 313.15;
+
+  /** Where that comes from. */
+  public static final Source TOUCH_SOURCE =
+      Source.assumed("small animals burn themselves on what is hotter than 40 °C to the touch");
+
   /**
    * Checks that the three pairs are nested.
    *

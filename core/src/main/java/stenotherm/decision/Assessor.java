@@ -22,6 +22,7 @@ import stenotherm.study.StudySettings;
 import stenotherm.study.Uncertainties;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.Factor;
+import stenotherm.transit.JourneyMeans;
 import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
@@ -131,7 +132,8 @@ public final class Assessor {
    */
   public FirstLook firstLook() {
     ParcelModel model = model(COARSE);
-    double[][] means = model.means(held, Variation.NOMINAL);
+    JourneyMeans run = model.journeyMeans(held, Variation.NOMINAL);
+    double[][] means = run.temperatures();
     double[] times = model.storedTimes(held);
     double coldest = Double.POSITIVE_INFINITY;
     double hottest = Double.NEGATIVE_INFINITY;
@@ -144,7 +146,7 @@ public final class Assessor {
         hottest = Math.max(hottest, running[row]);
       }
     }
-    Fate fate = JourneyStudy.fate(parcel, times, means, journey.duration());
+    Fate fate = JourneyStudy.fate(parcel, times, run, journey.duration());
     return new FirstLook(coldest, hottest, fate);
   }
 
@@ -206,7 +208,22 @@ public final class Assessor {
       double[][] correction,
       NumericalError error) {
     JourneyStudy study(double opening, Uncertainties uncertainties) {
-      return JourneyStudy.of(nominal.parcel(), condensed, opening, uncertainties, correction);
+      List<double[]> hotter = new ArrayList<>();
+      for (Container cup : nominal.parcel().occupied()) {
+        double[] above = nominal.hottestPlace(cup.name());
+        double[] mean = nominal.mean(cup.name());
+        for (int row = 0; row < above.length; row++) {
+          above[row] -= mean[row];
+        }
+        hotter.add(above);
+      }
+      return JourneyStudy.of(
+          nominal.parcel(),
+          condensed,
+          opening,
+          uncertainties,
+          correction,
+          hotter.toArray(new double[0][]));
     }
   }
 
@@ -264,7 +281,7 @@ public final class Assessor {
               GridCorrection.largest(holding) / 2,
               reductionError(nominal),
               condensed.error());
-      double[][] correction = GridCorrection.difference(fine, condensed.run(Variation.NOMINAL));
+      double[][] correction = GridCorrection.difference(fine, condensed.run(Variation.NOMINAL).temperatures());
       for (int animal = 0; animal < correction.length; animal++) {
         for (int time = 0; time < correction[animal].length; time++) {
           correction[animal][time] += grids.added()[animal][time] + holding[animal][time];
@@ -395,13 +412,11 @@ public final class Assessor {
       double hot = odds.notTooHot().within();
       boolean coldSide =
           cold < hot || (cold == hot && odds.coldMargin(0.05) <= odds.hotMargin(0.05));
-      Level highest = parcel.warmers().isEmpty() ? Level.HOLDS : Level.LIKELY;
       return new Verdict(
-          Level.of(odds.within(), highest),
+          Level.of(odds.within()),
           odds.within(),
           coldSide ? Side.COLD : Side.HOT,
           odds.tightest(coldSide),
-          highest,
           cautions(nominal));
     }
 

@@ -2,6 +2,7 @@ package stenotherm.decision;
 
 import stenotherm.journey.Journey;
 import stenotherm.study.JourneyStudy;
+import stenotherm.transit.JourneyMeans;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.Variation;
 
@@ -58,7 +59,7 @@ final class LegDelay {
   /** The first breach until the opening of the delayed journey [s]; infinite if there is none. */
   private double firstBreach(double delay) {
     Journey delayed = journey.delayed(leg, delay);
-    double[][] means = model.means(delayed, Variation.NOMINAL);
+    JourneyMeans means = model.journeyMeans(delayed, Variation.NOMINAL);
     return JourneyStudy.fate(model.parcel(), model.storedTimes(delayed), means, delayed.duration())
         .breach();
   }

@@ -48,12 +48,11 @@ public enum Level {
    * Finds the level of some odds.
    *
    * @param odds the odds; the lower end of their interval counts
-   * @param highest the highest level that may be given
    * @return the level
    */
-  public static Level of(Odds odds, Level highest) {
+  public static Level of(Odds odds) {
     for (Level level : values()) {
-      if (odds.low() >= level.least && level.compareTo(highest) >= 0) {
+      if (odds.low() >= level.least) {
         return level;
       }
     }

@@ -12,12 +12,10 @@ import stenotherm.study.Odds;
  * @param within odds that every animal stays within what it tolerates until the planned opening
  * @param side the side on which it fails more often, or comes closer to it
  * @param tightest when the middle case is tightest on that side, since sealing [s]
- * @param highest the highest level open to this packing: the second one with a warmer, whose need
- *     of air is not computed
  * @param cautions what to know beside it
  */
 public record Verdict(
-    Level level, Odds within, Side side, double tightest, Level highest, List<String> cautions) {
+    Level level, Odds within, Side side, double tightest, List<String> cautions) {
   /** What every verdict defers to. */
   public static final String DEFER =
       "A calculation on stated assumptions, not a permission: carrier rules, the IATA Live Animals Regulations,"

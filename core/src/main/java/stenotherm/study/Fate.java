@@ -10,8 +10,12 @@ package stenotherm.study;
  * @param outside time until the planned opening during which an animal's running mean was outside
  *     its alarm band [s], the longest of all animals; between stored times that mean is taken as
  *     linear
+ * @param airless when the air of an animal first was beyond an alarm level [s]; infinite if it
+ *     never was
+ * @param burnt when a place that an animal can reach first was hotter than it may touch [s];
+ *     infinite if none ever was
  */
-public record Fate(Approach cold, Approach hot, double outside) {
+public record Fate(Approach cold, Approach hot, double outside, double airless, double burnt) {
   /**
    * How animals came to one end.
    *
@@ -23,11 +27,11 @@ public record Fate(Approach cold, Approach hot, double outside) {
   public record Approach(double margin, double breach) {}
 
   /**
-   * Returns when an animal first left what it tolerates.
+   * Returns when an animal first left what it tolerates, lacked air or could burn itself.
    *
    * @return the time since sealing [s]; infinite if none ever did
    */
   public double breach() {
-    return Math.min(cold.breach, hot.breach);
+    return Math.min(Math.min(cold.breach, hot.breach), Math.min(airless, burnt));
   }
 }

@@ -15,6 +15,7 @@ import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.CondensedModel;
+import stenotherm.transit.JourneyMeans;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.Variation;
 
@@ -29,29 +30,33 @@ import stenotherm.transit.Variation;
 public final class JourneyStudy {
   private final Parcel parcel;
   private final double[] times;
-  private final Function<Variation, double[][]> run;
+  private final Function<Variation, JourneyMeans> run;
   private final double opening;
   private final Uncertainties uncertainties;
   private final double[][] correction;
+  private final double[][] hotter;
 
   /**
    * Starts from what runs a journey.
    *
    * @param correction what is added to each computed temperature [K]: a row for each animal
+   * @param hotter how much hotter the hottest place in reach is than each animal [K], likewise
    */
   private JourneyStudy(
       Parcel parcel,
       double[] times,
-      Function<Variation, double[][]> run,
+      Function<Variation, JourneyMeans> run,
       double opening,
       Uncertainties uncertainties,
-      double[][] correction) {
+      double[][] correction,
+      double[][] hotter) {
     this.parcel = parcel;
     this.times = times;
     this.run = run;
     this.opening = opening;
     this.uncertainties = uncertainties;
     this.correction = correction;
+    this.hotter = hotter;
     if (parcel.occupied().isEmpty()) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
@@ -69,26 +74,39 @@ public final class JourneyStudy {
    * @param uncertainties what is uncertain
    * @param correction what is added to the computed temperature of each animal at each time of the
    *     model [K], as the difference to finer grids in the nominal case: a row for each animal
+   * @param hotter how much hotter the hottest place that each animal can reach is than the animal
+   *     [K], in the nominal case: of the same shape
    * @return the study
-   * @throws InvalidInputException if there is no animal, or the correction has another shape
+   * @throws InvalidInputException if there is no animal, or a correction has another shape
    */
   public static JourneyStudy of(
       Parcel parcel,
       CondensedModel model,
       double opening,
       Uncertainties uncertainties,
-      double[][] correction) {
+      double[][] correction,
+      double[][] hotter) {
     double[] times = model.times();
-    boolean fits = correction.length == model.cups().size();
-    for (double[] row : correction) {
-      fits &= row.length == times.length;
+    return new JourneyStudy(
+        parcel,
+        times,
+        model::run,
+        opening,
+        uncertainties,
+        copy("correction", correction, model),
+        copy("hottest places", hotter, model));
+  }
+
+  private static double[][] copy(String field, double[][] values, CondensedModel model) {
+    boolean fits = values.length == model.cups().size();
+    for (double[] row : values) {
+      fits &= row.length == model.times().length;
     }
     if (!fits) {
       throw new InvalidInputException(
-          "correction", "must have a row for each animal and a column for each time");
+          field, "must have a row for each animal and a column for each time");
     }
-    double[][] copy = Arrays.stream(correction).map(double[]::clone).toArray(double[][]::new);
-    return new JourneyStudy(parcel, times, model::run, opening, uncertainties, copy);
+    return Arrays.stream(values).map(double[]::clone).toArray(double[][]::new);
   }
 
   /**
@@ -108,9 +126,10 @@ public final class JourneyStudy {
     return new JourneyStudy(
         parcel,
         times,
-        variation -> model.means(journey, variation),
+        variation -> model.journeyMeans(journey, variation),
         opening,
         uncertainties,
+        new double[parcel.occupied().size()][times.length],
         new double[parcel.occupied().size()][times.length]);
   }
 
@@ -123,17 +142,22 @@ public final class JourneyStudy {
    * @throws IllegalStateException if the run failed
    */
   public Fate fate(Variation variation) {
-    return fate(temperatures(variation));
+    JourneyMeans means = run(variation, 0);
+    return judge().fate(means.temperatures(), means.breathing().breach());
+  }
+
+  private Judge judge() {
+    return new Judge(tolerances(parcel), times, opening, hotter);
   }
 
   /**
-   * Judges temperatures.
+   * Judges temperatures, as if the air always sufficed.
    *
    * @param temperatures as {@link #temperatures} gives them
    * @return how the animals fared
    */
   public Fate fate(double[][] temperatures) {
-    return fate(parcel, times, temperatures, opening);
+    return judge().fate(temperatures, Double.POSITIVE_INFINITY);
   }
 
   /**
@@ -146,18 +170,19 @@ public final class JourneyStudy {
    * @throws IllegalStateException if the run failed
    */
   public double[][] temperatures(Variation variation) {
-    return temperatures(variation, 0);
+    return run(variation, 0).temperatures();
   }
 
-  /** Temperature of each animal at each time in one run, corrected and shifted [K]. */
-  private double[][] temperatures(Variation variation, double shift) {
-    double[][] temperatures = run.apply(variation);
+  /** One run, temperatures corrected and shifted [K]. */
+  private JourneyMeans run(Variation variation, double shift) {
+    JourneyMeans means = run.apply(variation);
+    double[][] temperatures = means.temperatures();
     for (int animal = 0; animal < temperatures.length; animal++) {
       for (int row = 0; row < times.length; row++) {
         temperatures[animal][row] += correction[animal][row] + shift;
       }
     }
-    return temperatures;
+    return means;
   }
 
   /**
@@ -165,12 +190,14 @@ public final class JourneyStudy {
    *
    * @param parcel the packing
    * @param times times, ascending from 0 [s]
-   * @param means mean temperature of each animal at each of them [K]
+   * @param means the run
    * @param opening the planned opening, since sealing [s]
-   * @return how the animals fared
+   * @return how the animals fared, apart from hot places that they can reach
    */
-  public static Fate fate(Parcel parcel, double[] times, double[][] means, double opening) {
-    return new Judge(tolerances(parcel), times, opening).fate(means);
+  public static Fate fate(Parcel parcel, double[] times, JourneyMeans means, double opening) {
+    double[][] none = new double[parcel.occupied().size()][times.length];
+    return new Judge(tolerances(parcel), times, opening, none)
+        .fate(means.temperatures(), means.breathing().breach());
   }
 
   /**
@@ -200,7 +227,7 @@ public final class JourneyStudy {
    * @return the changed study
    */
   public JourneyStudy with(Uncertainties others) {
-    return new JourneyStudy(parcel, times, run, opening, others, correction);
+    return new JourneyStudy(parcel, times, run, opening, others, correction, hotter);
   }
 
   /**
@@ -232,7 +259,7 @@ public final class JourneyStudy {
     Work(StudySettings settings, ProgressListener listener) {
       this.settings = settings;
       this.listener = listener;
-      this.judge = new Judge(tolerances(parcel), times, opening);
+      this.judge = judge();
       this.tallies = new Tally[Math.min(settings.threads(), settings.replicates())];
       this.margins = new Margins[settings.replicates()];
     }
@@ -258,9 +285,9 @@ public final class JourneyStudy {
         }
         points.point(index, point);
         Draft draft = uncertainties.at(point);
-        double[][] temperatures = temperatures(draft.variation(), draft.shift());
-        Fate fate = judge.fate(temperatures);
-        tallies[worker].add(replicate, fate, temperatures, opening);
+        JourneyMeans means = JourneyStudy.this.run(draft.variation(), draft.shift());
+        Fate fate = judge.fate(means.temperatures(), means.breathing().breach());
+        tallies[worker].add(replicate, fate, means, opening);
         margins[replicate].add(point, fate);
         report();
       }

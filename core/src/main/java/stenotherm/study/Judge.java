@@ -16,29 +16,37 @@ final class Judge {
   private final double[] times;
   private final double opening;
 
+  /** How much hotter the hottest place in reach is than each animal at each time [K]. */
+  private final double[][] hotter;
+
   /**
    * Starts.
    *
    * @param tolerances tolerance of each animal
    * @param times the stored times, ascending from 0 [s]
    * @param opening the planned opening [s]
+   * @param hotter how much hotter the hottest place that each animal can reach is than the animal
+   *     [K]: a row for each animal, a column for each time
    */
-  Judge(List<Tolerance> tolerances, double[] times, double opening) {
+  Judge(List<Tolerance> tolerances, double[] times, double opening, double[][] hotter) {
     this.tolerances = tolerances;
     this.times = times;
     this.opening = opening;
+    this.hotter = hotter;
   }
 
   /**
    * Judges a run.
    *
    * @param temperatures a row for each animal, a value for each time [K]
+   * @param airless when the air of an animal first was beyond an alarm level [s]
    */
-  Fate fate(double[][] temperatures) {
+  Fate fate(double[][] temperatures, double airless) {
     double coldMargin = Double.POSITIVE_INFINITY;
     double hotMargin = Double.POSITIVE_INFINITY;
     double coldBreach = Double.POSITIVE_INFINITY;
     double hotBreach = Double.POSITIVE_INFINITY;
+    double burnt = Double.POSITIVE_INFINITY;
     double longest = 0;
     for (int animal = 0; animal < temperatures.length; animal++) {
       Tolerance tolerance = tolerances.get(animal);
@@ -66,13 +74,18 @@ final class Judge {
         if (hot < 0 || now[row] > critical.high()) {
           hotBreach = Math.min(hotBreach, times[row]);
         }
+        if (now[row] + hotter[animal][row] > Tolerance.HOTTEST_TOUCH) {
+          burnt = Math.min(burnt, times[row]);
+        }
       }
       longest = Math.max(longest, outside);
     }
     return new Fate(
         new Fate.Approach(coldMargin, coldBreach),
         new Fate.Approach(hotMargin, hotBreach),
-        longest);
+        longest,
+        airless,
+        burnt);
   }
 
   /** Share of a straight line between two values that lies below 0. */

@@ -128,6 +128,37 @@ public final class StudyResult {
   }
 
   /**
+   * Returns the odds that every animal has enough air until the planned opening.
+   *
+   * @return the share of journeys, with its interval
+   */
+  public Odds enoughAir() {
+    return Odds.of(tally.enoughAir, settings.points());
+  }
+
+  /**
+   * Returns the odds that no place that an animal can reach is too hot to touch until the planned
+   * opening.
+   *
+   * @return the share of journeys, with its interval
+   */
+  public Odds notBurnt() {
+    return Odds.of(tally.unburnt, settings.points());
+  }
+
+  /**
+   * Returns a quantile of the lowest oxygen that an animal breathes, delays that are followed
+   * included.
+   *
+   * @param share share of journeys with less, 0 to 1
+   * @return mole fraction, at altitude that of sea-level air with the same partial pressure [-]
+   * @throws InvalidInputException if the share is not within 0 and 1
+   */
+  public double leastOxygen(double share) {
+    return tally.leastOxygen.quantile(checked(share));
+  }
+
+  /**
    * Returns a quantile of the smallest distance of an animal's running mean to the cold end of its
    * alarm band until the planned opening.
    *

@@ -1,6 +1,7 @@
 package stenotherm.study;
 
 import java.util.Arrays;
+import stenotherm.transit.JourneyMeans;
 
 /**
  * Counts of many runs. Integers alone, so that the order of runs and the number of threads leave no
@@ -25,6 +26,9 @@ final class Tally {
   /** Hours outside the alarm band until opening. */
   final Quantiles outside;
 
+  /** Lowest oxygen that an animal breathed [-], over the whole run. */
+  final Quantiles leastOxygen = new Quantiles(0, 0.25, 0.0005);
+
   /** Temperature of each animal at each time: animal, time. */
   final Quantiles[][] temperatures;
 
@@ -32,6 +36,12 @@ final class Tally {
   final int[] cold;
 
   final int[] hot;
+
+  /** Runs in which the air of all animals sufficed until opening, by replicate. */
+  final int[] enoughAir;
+
+  /** Runs in which no animal could burn itself until opening, by replicate. */
+  final int[] unburnt;
 
   /**
    * Runs in which all stayed within until so many hours after the planned opening: hour, replicate.
@@ -47,10 +57,14 @@ final class Tally {
     }
     cold = new int[replicates];
     hot = new int[replicates];
+    enoughAir = new int[replicates];
+    unburnt = new int[replicates];
     within = new int[hours + 1][replicates];
   }
 
-  void add(int replicate, Fate fate, double[][] temperature, double opening) {
+  void add(int replicate, Fate fate, JourneyMeans means, double opening) {
+    double[][] temperature = means.temperatures();
+    leastOxygen.add(means.breathing().leastOxygen());
     coldMargin.add(fate.cold().margin());
     hotMargin.add(fate.hot().margin());
     outside.add(fate.outside() / 3600);
@@ -61,6 +75,8 @@ final class Tally {
     }
     cold[replicate] += fate.cold().breach() > opening ? 1 : 0;
     hot[replicate] += fate.hot().breach() > opening ? 1 : 0;
+    enoughAir[replicate] += fate.airless() > opening ? 1 : 0;
+    unburnt[replicate] += fate.burnt() > opening ? 1 : 0;
     for (int hour = 0; hour < within.length; hour++) {
       within[hour][replicate] += fate.breach() > opening + 3600.0 * hour ? 1 : 0;
     }
@@ -70,6 +86,7 @@ final class Tally {
     coldMargin.addAll(other.coldMargin);
     hotMargin.addAll(other.hotMargin);
     outside.addAll(other.outside);
+    leastOxygen.addAll(other.leastOxygen);
     for (int animal = 0; animal < temperatures.length; animal++) {
       for (int time = 0; time < temperatures[animal].length; time++) {
         temperatures[animal][time].addAll(other.temperatures[animal][time]);
@@ -77,6 +94,8 @@ final class Tally {
     }
     addAll(cold, other.cold);
     addAll(hot, other.hot);
+    addAll(enoughAir, other.enoughAir);
+    addAll(unburnt, other.unburnt);
     for (int hour = 0; hour < within.length; hour++) {
       addAll(within[hour], other.within[hour]);
     }

@@ -98,7 +98,7 @@ public final class CondensedModel {
 
   /** The largest difference to the whole model in one run [K]. */
   private double difference(Variation variation) {
-    double[][] here = run(variation);
+    double[][] here = run(variation).temperatures();
     double[][] there = whole.means(journey, variation);
     double largest = 0;
     for (int animal = 0; animal < here.length; animal++) {
@@ -149,16 +149,15 @@ public final class CondensedModel {
    * Runs the packing through the journey.
    *
    * @param variation where the uncertain quantities lie in their ranges
-   * @return mean temperature of each animal at each time [K]: a row for each cup, a column for each
-   *     time
+   * @return mean temperature of each animal at each time, and the air that it breathed
    * @throws InvalidInputException if the variation names a warmer, place or leg that is not there
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if the run failed
    */
-  public double[][] run(Variation variation) {
+  public JourneyMeans run(Variation variation) {
     ReducedParcel model = small;
     if (model == null) {
-      return whole.means(journey, variation);
+      return whole.journeyMeans(journey, variation);
     }
     Checks.notInterrupted("between runs");
     int[] all = IntStream.range(0, cups.size()).toArray();

@@ -16,6 +16,7 @@ import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Port;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
+import stenotherm.journey.Surroundings;
 import stenotherm.material.Material;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
@@ -42,6 +43,7 @@ final class Course {
   /** Factor on the conductivity of the air in vessels [-]. */
   private final double cupAir;
 
+  private final @Nullable AirPaths[] airPaths;
   private final List<Outside> outside = new ArrayList<>();
   private final List<TimeFunction> powers;
   private final double[] strengths;
@@ -53,6 +55,7 @@ final class Course {
     this.body = body;
     this.journey = journey;
     this.variation = variation;
+    this.airPaths = new AirPaths[journey.legs().size()];
     Parcel parcel = body.parcel();
     double ofWalls = variation.of(Factor.WALL_CONDUCTIVITY);
     double ofFill = variation.of(Factor.FILL_CONDUCTIVITY);
@@ -94,6 +97,24 @@ final class Course {
   /** The planned end of a leg, which a delay of it does not move [s]. */
   double plannedEnd(int leg) {
     return journey.start(leg) + journey.legs().get(leg).duration();
+  }
+
+  /** How gases pass the walls in a leg; found once for all passes through the journey. */
+  AirPaths airPaths(int leg) {
+    AirPaths found = airPaths[leg];
+    if (found == null) {
+      Surroundings around = journey.legs().get(leg).surroundings();
+      double ambient = outside.get(leg).meanAmbient(journey.start(leg), plannedEnd(leg));
+      found =
+          AirPaths.of(
+              varied,
+              around.orientation(),
+              around.pressure(),
+              (ambient + journey.startTemperature()) / 2,
+              variation);
+      airPaths[leg] = found;
+    }
+    return found;
   }
 
   Outside outside(int leg) {

@@ -4,13 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import stenotherm.air.AmbientAir;
-import stenotherm.air.FoamPanel;
+import stenotherm.air.BreathingLimits;
 import stenotherm.air.Gas;
 import stenotherm.air.GasNetwork;
 import stenotherm.air.MoistAir;
-import stenotherm.air.StackFlow;
 import stenotherm.air.StandardAtmosphere;
-import stenotherm.air.VentHole;
 import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.animal.Metabolism;
@@ -21,7 +19,6 @@ import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.InnerHeat;
 import stenotherm.parcel.Occupant;
-import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.WallLayer;
@@ -58,9 +55,6 @@ final class InnerClimate {
   /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]. */
   private static final double OUTER_FILM = 8;
 
-  /** Differences of temperature at which the flow through openings is found [K]. */
-  private static final double[] FLOW_AT = {4, 16};
-
   private final Course course;
   private final Parcel parcel;
   private final HeatEngine engine;
@@ -70,8 +64,8 @@ final class InnerClimate {
   private final List<Resident> residents = new ArrayList<>();
   private final List<Damp> damp = new ArrayList<>();
   private final Wall wall;
-  private final double foam;
-  private final double seams;
+  private final double evaporation;
+  private final double metabolism;
 
   /** Means of blocks at the last two times, and those expected at the next one [K]. */
   private double[] now;
@@ -95,6 +89,7 @@ final class InnerClimate {
   private double pressure = StandardAtmosphere.SEA_LEVEL_PRESSURE;
   private double earlierPressure;
   private AirPaths paths;
+  private boolean pathsAreNew;
 
   /** The air between walls and contents, and that of each lidded vessel. */
   private record Room(String name, int output) {}
@@ -129,6 +124,11 @@ final class InnerClimate {
       return time - warmer.opened();
     }
 
+    /** Oxygen that leaves three quarters of the iron that is left: a step takes no more [mol/s]. */
+    double most(double duration) {
+      return strength * (1 - conversion) / (4 * powder.conversionPerOxygen() * duration);
+    }
+
     IronPowder.Conditions at(double pressure, double temperature) {
       return new IronPowder.Conditions(warmer.cover().open(), pressure, temperature);
     }
@@ -142,14 +142,6 @@ final class InnerClimate {
   /** The inner sides of the walls, on which water condenses. */
   private record Wall(int surface, int[] outputs, int input, double area, double outwards) {}
 
-  /** How gases pass the walls during a leg. */
-  private record AirPaths(List<StackFlow.OpeningAtHeight> openings, double flow, double exponent) {
-    /** Exchange flow for a difference of temperature [m3/s]. */
-    double flow(double difference) {
-      return flow * Math.pow(Math.abs(difference) / FLOW_AT[0], exponent);
-    }
-  }
-
   /**
    * Starts at sealing.
    *
@@ -162,11 +154,8 @@ final class InnerClimate {
     this.parcel = course.varied();
     this.engine = engine;
     Variation variation = course.variation();
-    this.foam =
-        FoamPanel.EXPANDED_POLYSTYRENE_RANGE.at(
-            variation.of(Factor.FOAM_DIFFUSIVITY), FoamPanel.EXPANDED_POLYSTYRENE);
-    this.seams =
-        Openings.GAP_FACTORS.at(variation.of(Factor.SEAMS), 1);
+    this.evaporation = Factor.EVAPORATIONS.at(variation.of(Factor.EVAPORATION), 1);
+    this.metabolism = Factor.METABOLISMS.at(variation.of(Factor.METABOLISM), 1);
     double[] sizes = findRooms();
     List<Integer> roomsOfWater = new ArrayList<>();
     List<Double> water = new ArrayList<>();
@@ -310,22 +299,9 @@ final class InnerClimate {
     earlierPressure = pressure;
     leg = number;
     pressure = entered.surroundings().pressure();
-    List<StackFlow.OpeningAtHeight> openings =
-        parcel.openings(entered.surroundings().orientation(), seams, foam);
-    double[] flows = new double[FLOW_AT.length];
-    double ambient = course.journey().startTemperature();
-    for (int n = 0; n < flows.length; n++) {
-      double inside = MoistAir.density(ambient + FLOW_AT[n], pressure, 0);
-      flows[n] =
-          StackFlow.of(openings, ambient, inside, MoistAir.density(ambient, pressure, 0)).exchange();
-    }
-    double exponent =
-        flows[0] > 0 ? Math.log(flows[1] / flows[0]) / Math.log(FLOW_AT[1] / FLOW_AT[0]) : 1;
-    paths = new AirPaths(openings, flows[0], exponent);
-    diffusionIsOld = true;
+    paths = course.airPaths(number);
+    pathsAreNew = true;
   }
-
-  private boolean diffusionIsOld;
 
   /** Pressure at a time: it goes over to that of the leg in a while. */
   private double pressure(double time) {
@@ -374,11 +350,12 @@ final class InnerClimate {
     setPaths(air);
     double[] uptakes = new double[burners.size()];
     double all = 0;
+    double oxygen = gases.fraction(0, Gas.OXYGEN) * meanPressure;
     for (int b = 0; b < uptakes.length; b++) {
       Burner burner = burners.get(b);
       double first = burner.uptake(from, pressure(from), now[burner.output]);
       double second = burner.uptake(to, pressure(to), next[burner.output]);
-      uptakes[b] = (first + second) / 2;
+      uptakes[b] = Math.min((first + second) / 2, burner.most(duration) / oxygen);
       all += uptakes[b];
     }
     gases.setSink(0, all * meanPressure);
@@ -403,34 +380,17 @@ final class InnerClimate {
       gases.setTemperature(room, next[rooms.get(room).output()]);
     }
     gases.setFlow(0, paths.flow(next[rooms.get(0).output()] - air.temperature()));
-    if (!diffusionIsOld) {
-      return;
-    }
-    diffusionIsOld = false;
-    double inside = now[rooms.get(0).output()];
-    double through = (inside + air.temperature()) / 2;
-    for (Gas gas : Gas.values()) {
-      double sum = 0;
-      for (StackFlow.OpeningAtHeight each : paths.openings()) {
-        sum += each.opening().conductance(gas, through, pressure);
-      }
-      gases.setExchange(0, gas, sum);
-      int room = 0;
-      for (Container container : parcel.containers()) {
-        if (!container.vessel().isOpen()) {
-          room++;
-          double holes = 0;
-          for (VentHole hole : container.vessel().holes()) {
-            holes += hole.conductance(gas, inside, pressure);
-          }
-          gases.setExchange(room, gas, holes);
+    if (pathsAreNew) {
+      pathsAreNew = false;
+      for (int room = 0; room < rooms.size(); room++) {
+        for (Gas gas : Gas.values()) {
+          gases.setExchange(room, gas, paths.diffusion(room, gas));
         }
       }
     }
   }
 
   private void setWater() {
-    double evaporation = Factor.EVAPORATIONS.at(course.variation().of(Factor.EVAPORATION), 1);
     for (Damp each : damp) {
       double temperature = next[each.output()];
       gases.setSurface(
@@ -476,10 +436,9 @@ final class InnerClimate {
   }
 
   private void setResidents() {
-    double factor = Factor.METABOLISMS.at(course.variation().of(Factor.METABOLISM), 1);
     double[] oxygen = new double[rooms.size()];
     for (Resident each : residents) {
-      oxygen[each.room()] += factor * metabolism(each).oxygen();
+      oxygen[each.room()] += metabolism * metabolism(each).oxygen();
     }
     for (int room = 0; room < oxygen.length; room++) {
       gases.setUptake(room, oxygen[room]);
@@ -510,9 +469,8 @@ final class InnerClimate {
               * oxygen
               * burner.powder.product().heatPerOxygen();
     }
-    double factor = Factor.METABOLISMS.at(course.variation().of(Factor.METABOLISM), 1);
     for (Resident each : residents) {
-      powerAtEnd[each.input()] += factor * metabolism(each).heat();
+      powerAtEnd[each.input()] += metabolism * metabolism(each).heat();
     }
   }
 
@@ -557,6 +515,72 @@ final class InnerClimate {
     return flow * MoistAir.molarHeatCapacity(0) * (air.temperature() - inside);
   }
 
+  /** The air that animals breathed so far. */
+  Breathing breathing() {
+    return new Breathing(leastOxygen, mostCarbonDioxide, breach);
+  }
+
+  private void breathe(double time) {
+    double thin = pressure(time) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
+    for (Resident each : residents) {
+      double oxygen = gases.fraction(each.room(), Gas.OXYGEN) * thin;
+      double carbonDioxide = gases.fraction(each.room(), Gas.CARBON_DIOXIDE) * thin;
+      leastOxygen = Math.min(leastOxygen, oxygen);
+      mostCarbonDioxide = Math.max(mostCarbonDioxide, carbonDioxide);
+      if (oxygen < BreathingLimits.ECTOTHERMS.oxygenAlarm()
+          || carbonDioxide > BreathingLimits.ECTOTHERMS.carbonDioxideAlarm()) {
+        breach = Math.min(breach, time);
+      }
+    }
+  }
+
+  /** How many numbers {@link #read} gives. */
+  int width() {
+    return ClimateColumns.OF_ROOM * rooms.size() + ClimateColumns.OF_WARMER * burners.size();
+  }
+
+  /** The rooms and the warmers of iron powder, in the order of {@link #read}. */
+  ClimateColumns columns() {
+    return new ClimateColumns(
+        rooms.stream().map(Room::name).toList(),
+        burners.stream().map(burner -> burner.warmer.name()).toList());
+  }
+
+  /** Reads gases and warmers now. */
+  double[] read(double time) {
+    double[] row = new double[width()];
+    int at = 0;
+    for (int room = 0; room < rooms.size(); room++) {
+      row[at++] = gases.fraction(room, Gas.OXYGEN);
+      row[at++] = gases.fraction(room, Gas.CARBON_DIOXIDE);
+      double temperature = now[rooms.get(room).output()];
+      row[at++] = gases.vapourPressure(room) / MoistAir.saturationPressure(temperature);
+    }
+    double oxygen = gases.fraction(0, Gas.OXYGEN);
+    double outside = outside(time).fraction(Gas.OXYGEN);
+    for (Burner burner : burners) {
+      double temperature = now[burner.output];
+      IronPowder.Conditions there = burner.at(pressure(time), temperature);
+      double age = burner.age(time);
+      row[at++] =
+          burner.uptake(time, pressure(time), temperature)
+              * oxygen
+              * pressure(time)
+              * burner.powder.product().heatPerOxygen();
+      row[at++] = burner.conversion;
+      row[at++] =
+          burner.powder.limitedBy(burner.conversion, age, there, oxygen / outside).ordinal();
+      row[at++] =
+          burner.powder.growth(burner.conversion, age, there)
+              * (temperature - now[rooms.get(0).output()]);
+    }
+    return row;
+  }
+
+  private double leastOxygen = 1;
+  private double mostCarbonDioxide;
+  private double breach = Double.POSITIVE_INFINITY;
+
   /** Takes the temperatures that the engine has reached after a step. */
   void follow(double duration) {
     double[] spare = before;
@@ -564,6 +588,6 @@ final class InnerClimate {
     now = spare;
     engine.readMeans(now);
     lastStep = duration;
-    if (System.getProperty("dbg") != null) System.out.println(engine.time()+" "+duration+" now "+Arrays.toString(now)+" P "+Arrays.toString(powerAtEnd)+" owed "+Arrays.toString(owed)+" x "+gases.fraction(0,Gas.OXYGEN));
+    breathe(engine.time());
   }
 }

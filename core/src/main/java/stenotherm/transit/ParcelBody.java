@@ -2,7 +2,9 @@ package stenotherm.transit;
 
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
+import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.INSIDE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.LIQUID_FRACTION;
 import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
@@ -158,6 +160,9 @@ final class ParcelBody {
       put(all, MEAN, cup.name(), name -> new Probe.Mean(name, block));
       put(all, COLDEST, cup.name(), name -> new Probe.Minimum(name, block));
       put(all, HOTTEST, cup.name(), name -> new Probe.Maximum(name, block));
+      String air = cup.airBlock();
+      put(all, COLDEST_PLACE, cup.name(), name -> new Probe.Minimum(name, air));
+      put(all, HOTTEST_PLACE, cup.name(), name -> new Probe.Maximum(name, air));
     }
     for (PlacedWarmer warmer : parcel.warmers()) {
       put(all, MEAN, warmer.name(), name -> new Probe.Mean(name, warmer.name()));

@@ -349,7 +349,34 @@ public final class ParcelModel {
     }
     int[] positions =
         names.stream().mapToInt(name -> body.position(OutputQuantity.MEAN, name)).toArray();
-    return reduced.read(
+    return read(reduced, journey, variation, positions).temperatures();
+  }
+
+  /**
+   * Runs the packing through a journey and reads what a judgement takes.
+   *
+   * @param journey the journey
+   * @param variation where the uncertain quantities lie in their ranges
+   * @return mean temperature of each animal at the {@link #storedTimes}, and the air it breathed
+   * @throws InvalidInputException as {@link #run}
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public JourneyMeans journeyMeans(Journey journey, Variation variation) {
+    List<String> cups = parcel().occupied().stream().map(Container::name).toList();
+    if (reduced == null) {
+      TransitResult result = run(journey, variation).requireCompleted();
+      double[][] means = cups.stream().map(result::mean).toArray(double[][]::new);
+      return new JourneyMeans(means, result.breathing());
+    }
+    int[] positions =
+        cups.stream().mapToInt(name -> body.position(OutputQuantity.MEAN, name)).toArray();
+    return read(reduced, journey, variation, positions);
+  }
+
+  private JourneyMeans read(
+      ReducedParcel model, Journey journey, Variation variation, int[] positions) {
+    return model.read(
         course(journey, variation), interval, storedTimes(journey).length, positions);
   }
 

@@ -7,6 +7,7 @@ import static stenotherm.transit.TransitOutput.OutputQuantity.INSIDE;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Limit;
@@ -28,6 +29,8 @@ final class Recorder implements Run.Visitor {
   private final ProgressListener listener;
   private final List<Double> times = new ArrayList<>();
   private final List<double[]> rows = new ArrayList<>();
+  private final List<double[]> climateRows = new ArrayList<>();
+  private @Nullable InnerClimate climate;
   private final @Nullable FillDifference[] fill;
   private final int[] inside = new int[Face.values().length];
   private final List<Watched> watched = new ArrayList<>();
@@ -84,6 +87,7 @@ final class Recorder implements Run.Visitor {
 
   /** Follows a run to its end, whatever that is. */
   Outcome outcome(Run run) {
+    climate = run.climate();
     try {
       return run.go(this);
     } catch (IllegalStateException failure) {
@@ -112,12 +116,17 @@ final class Recorder implements Run.Visitor {
     return null;
   }
 
+  private InnerClimate climate() {
+    return Objects.requireNonNull(climate, "no run was followed");
+  }
+
   /** Stores what the engine reads now. */
   private void store(double time) {
     double[] row = new double[course.body().outputs().size()];
     engine.read(row);
     times.add(time);
     rows.add(row);
+    climateRows.add(climate().read(time));
     noteFill(course.journey().legUntil(time), row);
     double cold = Double.POSITIVE_INFINITY;
     double hot = Double.POSITIVE_INFINITY;
@@ -149,7 +158,11 @@ final class Recorder implements Run.Visitor {
             rows.toArray(new double[0][]),
             coldest.snapshot,
             hottest.snapshot,
-            Arrays.asList(fill));
+            Arrays.asList(fill),
+            new TransitResult.Climate(
+                climate().columns(),
+                climateRows.toArray(new double[0][]),
+                climate().breathing()));
     TransitResult.Account account =
         new TransitResult.Account(engine.ledger(), engine.work(), choice, coefficients);
     return new TransitResult(

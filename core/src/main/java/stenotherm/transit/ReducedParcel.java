@@ -304,22 +304,24 @@ final class ReducedParcel {
     void at(ModalEngine engine, double time, boolean stored);
   }
 
-  private void atStops(Course course, double interval, StopReader reader) {
+  private Breathing atStops(Course course, double interval, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    new Run(course, schedule(course).on(engine, course), engine, interval, Run.FINE_STEP)
-        .go(
-            new Run.Visitor() {
-              @Override
-              public void start() {
-                reader.at(engine, 0, true);
-              }
+    Schedule schedule = schedule(course);
+    Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
+    run.go(
+        new Run.Visitor() {
+          @Override
+          public void start() {
+            reader.at(engine, 0, true);
+          }
 
-              @Override
-              public @Nullable Outcome stop(Stage stage, double time) {
-                reader.at(engine, time, Run.isStored(course, stage, time, interval));
-                return null;
-              }
-            });
+          @Override
+          public @Nullable Outcome stop(Stage stage, double time) {
+            reader.at(engine, time, Run.isStored(course, stage, time, interval));
+            return null;
+          }
+        });
+    return run.climate().breathing();
   }
 
   /** The states that a course meets at its stops, for a smaller model. */
@@ -345,13 +347,13 @@ final class ReducedParcel {
    *
    * @param times number of those times
    * @param positions which outputs of the model
-   * @return a row for each output, a column for each time
+   * @return a row for each output, a column for each time; and the air that was breathed
    */
-  double[][] read(Course course, double interval, int times, int[] positions) {
+  JourneyMeans read(Course course, double interval, int times, int[] positions) {
     double[][] values = new double[positions.length][times];
     double[] row = new double[model.outputs().size()];
     int[] column = {0};
-    atStops(
+    Breathing breathing = atStops(
         course,
         interval,
         (engine, time, stored) -> {
@@ -363,7 +365,7 @@ final class ReducedParcel {
             column[0]++;
           }
         });
-    return values;
+    return new JourneyMeans(values, breathing);
   }
 
   /**

@@ -1,8 +1,10 @@
 package stenotherm.transit;
 
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.LIQUID_FRACTION;
 import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
 import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
@@ -24,6 +26,8 @@ import stenotherm.conduction.TransientSolution;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.warmer.IronPowder;
 
 /**
  * The history of a parcel on a journey.
@@ -45,7 +49,12 @@ public final class TransitResult {
       double[][] rows,
       @Nullable Snapshot coldest,
       @Nullable Snapshot hottest,
-      List<Recorder.@Nullable FillDifference> fill) {}
+      List<Recorder.@Nullable FillDifference> fill,
+      Climate climate) {}
+
+  /** Gases and warmers, one row for each time. */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  record Climate(ClimateColumns columns, double[][] rows, Breathing breathing) {}
 
   /** How a run came about. */
   record Account(
@@ -174,6 +183,156 @@ public final class TransitResult {
    */
   public double[] liquidFraction(String pack) {
     return column(LIQUID_FRACTION, pack);
+  }
+
+  /**
+   * Returns the temperature of the hottest place that an animal can reach inside its cup.
+   *
+   * @param cup name of the cup
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] hottestPlace(String cup) {
+    return column(HOTTEST_PLACE, cup);
+  }
+
+  /**
+   * Returns the temperature of the coldest place that an animal can reach inside its cup.
+   *
+   * @param cup name of the cup
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] coldestPlace(String cup) {
+    return column(COLDEST_PLACE, cup);
+  }
+
+  /**
+   * Returns the oxygen in the air that an animal breathes.
+   *
+   * @param cup name of the cup; in an open one it is the air of the parcel
+   * @return a copy, mole fraction at each stored time [-]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] oxygen(String cup) {
+    return climate(ofRoom(cup, 0));
+  }
+
+  /**
+   * Returns the carbon dioxide in the air that an animal breathes.
+   *
+   * @param cup name of the cup
+   * @return a copy, mole fraction at each stored time [-]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] carbonDioxide(String cup) {
+    return climate(ofRoom(cup, 1));
+  }
+
+  /**
+   * Returns the humidity of the air that an animal breathes.
+   *
+   * @param cup name of the cup
+   * @return a copy, vapour pressure over its saturation at each stored time [-]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] humidity(String cup) {
+    return climate(ofRoom(cup, 2));
+  }
+
+  /**
+   * Returns the air that animals breathed, at its worst.
+   *
+   * @return the whole run's
+   */
+  public Breathing breathing() {
+    return history.climate.breathing;
+  }
+
+  /**
+   * Returns the heat that a warmer gives.
+   *
+   * @param warmer its name
+   * @return a copy, power at each stored time [W]
+   * @throws InvalidInputException if there is no such warmer
+   */
+  public double[] power(String warmer) {
+    PlacedWarmer placed = requireWarmer(warmer);
+    int column = history.climate.columns.ofWarmer(warmer, 0);
+    if (column >= 0) {
+      return climate(column);
+    }
+    double strength = placed.warmer().strength().at(variation.ofWarmer(warmer), 1);
+    return Arrays.stream(history.times)
+        .map(time -> strength * placed.prescribedPower().before(time))
+        .toArray();
+  }
+
+  /**
+   * Returns the part of a warmer's iron that is burnt.
+   *
+   * @param warmer its name
+   * @return a copy, conversion at each stored time [-]; empty if its power is prescribed
+   * @throws InvalidInputException if there is no such warmer
+   */
+  public double[] conversion(String warmer) {
+    requireWarmer(warmer);
+    int column = history.climate.columns.ofWarmer(warmer, 1);
+    return column < 0 ? new double[0] : climate(column);
+  }
+
+  /**
+   * Tells what holds a warmer back most.
+   *
+   * @param warmer its name
+   * @return for each stored time; empty if its power is prescribed
+   * @throws InvalidInputException if there is no such warmer
+   */
+  public List<IronPowder.LimitedBy> limitedBy(String warmer) {
+    requireWarmer(warmer);
+    int column = history.climate.columns.ofWarmer(warmer, 2);
+    if (column < 0) {
+      return List.of();
+    }
+    return Arrays.stream(climate(column))
+        .mapToObj(ordinal -> IronPowder.LimitedBy.values()[(int) ordinal])
+        .toList();
+  }
+
+  /**
+   * Returns the gain of a warmer's loop from heat to temperature to heat: at 1 it goes out in the
+   * cold or runs away.
+   *
+   * @param warmer its name
+   * @return a copy, the gain at each stored time [-]; empty if its power is prescribed
+   * @throws InvalidInputException if there is no such warmer
+   */
+  public double[] gain(String warmer) {
+    requireWarmer(warmer);
+    int column = history.climate.columns.ofWarmer(warmer, 3);
+    return column < 0 ? new double[0] : climate(column);
+  }
+
+  private int ofRoom(String cup, int quantity) {
+    return history.climate.columns.ofRoom(requireCup(cup).name(), quantity);
+  }
+
+  private double[] climate(int column) {
+    return Arrays.stream(history.climate.rows).mapToDouble(row -> row[column]).toArray();
+  }
+
+  private PlacedWarmer requireWarmer(String name) {
+    for (PlacedWarmer warmer : body.parcel().warmers()) {
+      if (warmer.name().equals(name)) {
+        return warmer;
+      }
+    }
+    throw new InvalidInputException(
+        "warmer",
+        "there is no warmer '"
+            + name
+            + "'; there are "
+            + body.parcel().warmers().stream().map(PlacedWarmer::name).toList());
   }
 
   /**

@@ -18,6 +18,7 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.study.Share;
+import stenotherm.study.Odds;
 import stenotherm.study.StudyResult;
 import stenotherm.words.Figures;
 
@@ -61,16 +62,15 @@ public record VerdictWords(Figures figures) {
         + Words.inHundred(1 - odds.notTooCold().within())
         + ", too hot in "
         + Words.inHundred(1 - odds.notTooHot().within())
+        + harm(", short of air in ", odds.enoughAir())
+        + harm(", with something hotter than it may touch in its reach in ", odds.notBurnt())
         + ". "
-        + extreme(assessment)
-        + heldBack(verdict);
+        + extreme(assessment);
   }
 
-  private static String heldBack(Verdict verdict) {
-    boolean better = verdict.level() == verdict.highest() && verdict.highest() != Level.HOLDS;
-    return better && verdict.within().low() >= Level.HOLDS.least()
-        ? " No better verdict is given to a packing with a warmer, as its air is not computed yet."
-        : "";
+  /** What else may befall an animal, where it does. */
+  private static String harm(String words, Odds spared) {
+    return spared.within() < 1 ? words + Words.inHundred(1 - spared.within()) : "";
   }
 
   /** When and where it is worst on a typical journey, and how it is then on a bad one. */
