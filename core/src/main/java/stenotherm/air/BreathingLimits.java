@@ -33,13 +33,14 @@ public record BreathingLimits(
    */
   public static final BreathingLimits ECTOTHERMS =
       new BreathingLimits(
-          0.18,
           0.15,
+          0.12,
           0.10,
           Source.assumed(
-              "oxygen levels for small ectotherms: 8 % and 6 % made a highland lizard choose lower"
-                  + " temperatures within a day (He et al. 2013, abstract); 10 % and above with a"
-                  + " margin for lowland animals"),
+              "oxygen levels for small ectotherms, as partial pressures over that of the sea-level"
+                  + " atmosphere: a pressurised hold in flight has 15.6 % with nothing used; at 12 %"
+                  + " for a week a highland lizard kept its temperature, at 8 % and 6 % it chose"
+                  + " lower ones within a day (He et al. 2013, abstract)"),
           0.01,
           0.03,
           Source.assumed(

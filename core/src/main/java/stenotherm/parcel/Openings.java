@@ -19,34 +19,34 @@ import stenotherm.material.Material;
 import stenotherm.material.Materials;
 
 /**
- * Where air and gases pass the walls of a parcel: the seams around lid and floor, holes, and the
+ * Where air and gases pass the walls of a parcel: the seams along its twelve edges, holes, and the
  * walls themselves as far as they let gases through.
  *
- * <p>Limits: the flaps of a carton and the panels of its foam are one gap through both; nothing
- * passes joints of panels elsewhere.
+ * <p>Limits: a seam is as deep as the innermost layer, for board around foam is no tighter than its
+ * flaps.
  *
  * <p>A value, thus thread-safe.
  *
- * @param seamGap width of the gap around lid and floor [m], 0 if all seams are taped, at most 3 mm
+ * @param seamGap width of the gap along the edges [m], 0 if all seams are taped, at most 2 mm
  * @param vents holes; may be empty
  */
 public record Openings(double seamGap, List<Vent> vents) {
-  /** Gap of flaps that are closed but not taped along their edges [m]. */
-  public static final double CLOSED_GAP = 0.0003;
+  /** Gap between panels or under a lid that fit and are not taped [m]. */
+  public static final double CLOSED_GAP = 0.0005;
 
-  /** Gap of a lid that lies on loosely [m]. */
-  public static final double LOOSE_GAP = 0.001;
+  /** Gap of panels that fit badly or a lid that lies on loosely [m]. */
+  public static final double LOOSE_GAP = 0.0015;
 
   /** What multiplies a gap: flow goes with its third power. */
-  public static final Range GAP_FACTORS = new Range(0.4, 3);
+  public static final Range GAP_FACTORS = new Range(0.4, 2);
 
   /** Where the gaps come from. */
   public static final Source GAP_SOURCE =
       Source.assumed(
-          "no leakage of a carton was found published: 0.3 mm around closed flaps, 1 mm around"
-              + " loose ones, 0.4 to 3 times as wide");
+          "no leakage of a carton was found published: 0.5 mm between panels that fit, 1.5 mm where"
+              + " they fit badly, 0.4 to 2 times as wide");
 
-  private static final Range GAPS = new Range(0, 0.003);
+  private static final Range GAPS = new Range(0, 0.002);
 
   /**
    * Effective diffusivity of oxygen in walls that breathe [m2/s]: expanded polystyrene see {@link
@@ -86,12 +86,12 @@ public record Openings(double seamGap, List<Vent> vents) {
    */
   public Openings {
     Checks.within(
-        "gap of the seams", seamGap, GAPS, "m", "Closed flaps leave about 0.3 mm, 0.0003 m.");
+        "gap of the seams", seamGap, GAPS, "m", "Panels that fit leave about half a millimetre, 0.0005 m.");
     vents = List.copyOf(Checks.given("vents", vents));
   }
 
   /**
-   * Closed flaps, not taped along their edges, and no holes.
+   * Panels that fit and are not taped along their edges, and no holes.
    *
    * @return the openings
    */
@@ -149,23 +149,37 @@ public record Openings(double seamGap, List<Vent> vents) {
     return all;
   }
 
-  /** The edges around lid and floor. */
+  /** The twelve edges at which walls meet, those that climb in two halves. */
   private void addSeams(Parcel parcel, Face up, List<StackFlow.OpeningAtHeight> all) {
-    for (Face end : List.of(Face.Z_MIN, Face.Z_MAX)) {
-      double depth =
-          parcel.walls().layers().get(end).stream().mapToDouble(WallLayer::thickness).sum();
-      for (Face side : Face.values()) {
-        if (side.axis() != Axis.Z) {
-          Axis along = side.axis() == Axis.X ? Axis.Y : Axis.X;
-          // the middle of an edge lies as high as its face and its side together
-          double height = height(parcel.outer(), end, up) + height(parcel.outer(), side, up);
+    for (Face one : Face.values()) {
+      for (Face other : Face.values()) {
+        if (one.axis().compareTo(other.axis()) >= 0) {
+          continue;
+        }
+        Axis along = third(one.axis(), other.axis());
+        double length = parcel.outer().size(along);
+        double depth = Math.max(innermost(parcel, one), 2 * seamGap);
+        if (along == up.axis()) {
+          Seam half = new Seam(seamGap, length / 2, depth);
+          all.add(new StackFlow.OpeningAtHeight(half, length / 4));
+          all.add(new StackFlow.OpeningAtHeight(half, -length / 4));
+        } else {
+          double height = height(parcel.outer(), one, up) + height(parcel.outer(), other, up);
           all.add(
-              new StackFlow.OpeningAtHeight(
-                  new Seam(seamGap, parcel.outer().size(along), Math.max(depth, 2 * seamGap)),
-                  height));
+              new StackFlow.OpeningAtHeight(new Seam(seamGap, length, depth), height));
         }
       }
     }
+  }
+
+  private static Axis third(Axis one, Axis other) {
+    return Axis.values()[3 - one.ordinal() - other.ordinal()];
+  }
+
+  /** Thickness of the innermost layer of a wall, the foam if there is any [m]. */
+  private static double innermost(Parcel parcel, Face face) {
+    List<WallLayer> layers = parcel.walls().layers().get(face);
+    return layers.get(layers.size() - 1).thickness();
   }
 
   /** Height of the middle of a face over the middle of the box. */

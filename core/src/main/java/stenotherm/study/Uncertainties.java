@@ -131,8 +131,9 @@ public final class Uncertainties {
             Factor.REACTION,
             Factor.EVAPORATION,
             Factor.METABOLISM)) {
+      // crude ranges: nothing says that their middle is likelier
       if (factor.matters(parcel, journey)) {
-        addFactor(factor, Law.NORMAL);
+        addFactor(factor, Law.EVEN);
       }
     }
     if (Factor.STOWAGE.matters(parcel, journey)) {

@@ -1,27 +1,16 @@
 package stenotherm.transit;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import stenotherm.air.AmbientAir;
 import stenotherm.air.BreathingLimits;
 import stenotherm.air.Gas;
 import stenotherm.air.GasNetwork;
 import stenotherm.air.MoistAir;
 import stenotherm.air.StandardAtmosphere;
-import stenotherm.animal.AnimalGroup;
-import stenotherm.animal.Animals;
 import stenotherm.animal.Metabolism;
-import stenotherm.base.Face;
 import stenotherm.conduction.HeatEngine;
-import stenotherm.conduction.Probe;
 import stenotherm.journey.Leg;
-import stenotherm.parcel.Container;
-import stenotherm.parcel.InnerHeat;
-import stenotherm.parcel.Occupant;
-import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
-import stenotherm.parcel.WallLayer;
 import stenotherm.warmer.IronPowder;
 
 /**
@@ -47,25 +36,27 @@ final class InnerClimate {
   /** Still air over damp surfaces through which vapour diffuses [m]: assumed. */
   private static final double STILL_AIR = 0.01;
 
-  /** Water in a fresh warmer, part of its contents [-], and its activity [-]. */
-  private static final double WARMER_WATER = 0.22;
-
+  /** Activity of the water in a warmer [-]: assumed, that of a salt solution. */
   private static final double WARMER_ACTIVITY = 0.85;
 
-  /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]. */
-  private static final double OUTER_FILM = 8;
-
   private final Course course;
-  private final Parcel parcel;
+  private final ClimatePlan plan;
   private final HeatEngine engine;
   private final GasNetwork gases;
-  private final List<Burner> burners = new ArrayList<>();
-  private final List<Room> rooms = new ArrayList<>();
-  private final List<Resident> residents = new ArrayList<>();
-  private final List<Damp> damp = new ArrayList<>();
-  private final Wall wall;
+  private final Burner[] burners;
+
   private final double evaporation;
   private final double metabolism;
+
+  /** Where the means of blocks lie among the outputs of the engine, and all outputs. */
+  private final int[] means;
+
+  private final double[] read;
+
+  // of one step
+  private final double[] released;
+  private final double[] uptakes;
+  private final double[] breathed;
 
   /** Means of blocks at the last two times, and those expected at the next one [K]. */
   private double[] now;
@@ -91,16 +82,7 @@ final class InnerClimate {
   private AirPaths paths;
   private boolean pathsAreNew;
 
-  /** The air between walls and contents, and that of each lidded vessel. */
-  private record Room(String name, int output) {}
-
-  /** An animal, its room and its heat. */
-  private record Resident(AnimalGroup group, double mass, int output, int room, int input) {}
-
-  /** Damp bedding: a surface of water. */
-  private record Damp(int surface, int output, int input, double area) {}
-
-  /** A warmer of iron powder. */
+  /** A warmer as it burns. */
   private static final class Burner {
     final PlacedWarmer warmer;
     final IronPowder powder;
@@ -109,15 +91,17 @@ final class InnerClimate {
     final int input;
     final int surface;
     double conversion;
+
+    /** Oxygen that it took in the last step [mol/s]. */
     double uptake;
 
-    Burner(PlacedWarmer warmer, IronPowder powder, double strength, int[] at) {
-      this.warmer = warmer;
-      this.powder = powder;
-      this.strength = strength;
-      this.output = at[0];
-      this.input = at[1];
-      this.surface = at[2];
+    Burner(ClimatePlan.Pad pad, Variation variation, int output) {
+      this.warmer = pad.warmer();
+      this.powder = pad.powder().reacting(Factor.REACTIONS.at(variation.of(Factor.REACTION), 1));
+      this.strength = warmer.warmer().strength().at(variation.ofWarmer(warmer.name()), 1);
+      this.output = output;
+      this.input = pad.input();
+      this.surface = pad.surface();
     }
 
     double age(double time) {
@@ -139,9 +123,6 @@ final class InnerClimate {
     }
   }
 
-  /** The inner sides of the walls, on which water condenses. */
-  private record Wall(int surface, int[] outputs, int input, double area, double outwards) {}
-
   /**
    * Starts at sealing.
    *
@@ -151,143 +132,47 @@ final class InnerClimate {
   InnerClimate(Course course, HeatEngine engine, double longest) {
     this.repayment = 2 * longest;
     this.course = course;
-    this.parcel = course.varied();
+    this.plan = course.body().climate();
     this.engine = engine;
+    this.means = course.body().positionsOfMeans(engine.outputs());
     Variation variation = course.variation();
     this.evaporation = Factor.EVAPORATIONS.at(variation.of(Factor.EVAPORATION), 1);
     this.metabolism = Factor.METABOLISMS.at(variation.of(Factor.METABOLISM), 1);
-    double[] sizes = findRooms();
-    List<Integer> roomsOfWater = new ArrayList<>();
-    List<Double> water = new ArrayList<>();
-    findDamp(roomsOfWater, water);
-    findBurners(roomsOfWater, water);
-    this.wall = wall(roomsOfWater.size());
-    roomsOfWater.add(0);
-    water.add(0.0);
-    findResidents();
+    this.burners =
+        plan.pads.stream()
+            .map(pad -> new Burner(pad, variation, pad.output()))
+            .toArray(Burner[]::new);
     int inputs = engine.inputs().size();
-    int outputs = engine.outputs().size();
-    this.now = new double[outputs];
-    this.before = new double[outputs];
-    this.next = new double[outputs];
+    this.read = new double[engine.outputs().size()];
+    this.now = new double[means.length];
+    this.before = new double[means.length];
+    this.next = new double[means.length];
     this.powerAtStart = new double[inputs];
     this.powerAtEnd = new double[inputs];
     this.owed = new double[inputs];
+    this.released = new double[inputs];
+    this.uptakes = new double[burners.length];
+    this.breathed = new double[plan.rooms.size()];
+    this.pressure = course.journey().legs().get(0).surroundings().pressure();
+    this.paths = course.airPaths(0);
     enter(0);
-    earlierPressure = pressure;
     gases =
         new GasNetwork(
-            sizes,
-            roomsOfWater.stream().mapToInt(Integer::intValue).toArray(),
-            water.stream().mapToDouble(Double::doubleValue).toArray(),
+            plan.volumes(),
+            plan.surfaceRooms(),
+            plan.surfaceWater(),
             outside(0),
             course.journey().startTemperature());
-    engine.readMeans(now);
-    System.arraycopy(now, 0, next, 0, outputs);
+    readMeans();
+    System.arraycopy(now, 0, next, 0, now.length);
     findPowers(0);
   }
 
-  private int output(String block) {
-    List<Probe> probes = engine.outputs();
-    for (int index = 0; index < probes.size(); index++) {
-      if (probes.get(index) instanceof Probe.Mean mean && mean.block().equals(block)) {
-        return index;
-      }
+  private void readMeans() {
+    engine.readMeans(read);
+    for (int n = 0; n < means.length; n++) {
+      now[n] = read[means[n]];
     }
-    throw new IllegalStateException("the mean of '" + block + "' is not read");
-  }
-
-  /** The room of a container: its own if it has a lid. */
-  private int room(Container container) {
-    for (int room = 1; room < rooms.size(); room++) {
-      if (rooms.get(room).name().equals(container.name())) {
-        return room;
-      }
-    }
-    return 0;
-  }
-
-  private double[] findRooms() {
-    List<Double> sizes = new ArrayList<>();
-    List<String> blocks = parcel.climateBlocks();
-    rooms.add(new Room("", output(blocks.get(0))));
-    sizes.add(Math.max(parcel.airVolume(), LEAST_VOLUME));
-    for (Container container : parcel.containers()) {
-      if (!container.vessel().isOpen()) {
-        rooms.add(new Room(container.name(), output(container.airBlock())));
-        sizes.add(Math.max(container.airVolume(), LEAST_VOLUME));
-      }
-    }
-    return sizes.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  /** Air that creases hold where contents fill the room altogether [m3]. */
-  private static final double LEAST_VOLUME = 1e-6;
-
-  private void findDamp(List<Integer> roomsOfWater, List<Double> water) {
-    for (Container container : parcel.containers()) {
-      if (container.waterMass() > 0) {
-        String block = container.dampBlocks().iterator().next();
-        int input = course.body().source(InnerHeat.ofBedding(container));
-        damp.add(new Damp(water.size(), output(block), input, container.dampArea()));
-        roomsOfWater.add(room(container));
-        water.add(container.waterMass() / Gas.WATER_VAPOUR.molarMass());
-      }
-    }
-  }
-
-  private void findBurners(List<Integer> roomsOfWater, List<Double> water) {
-    double reaction = Factor.REACTIONS.at(course.variation().of(Factor.REACTION), 1);
-    for (PlacedWarmer warmer : parcel.warmers()) {
-      if (warmer.warmer().heat() instanceof IronPowder powder) {
-        int[] at = {
-          output(warmer.name()), course.body().source(warmer.name()), water.size(),
-        };
-        double strength =
-            warmer.warmer().strength().at(course.variation().ofWarmer(warmer.name()), 1);
-        burners.add(new Burner(warmer, powder.reacting(reaction), strength, at));
-        roomsOfWater.add(0);
-        water.add(WARMER_WATER * warmer.warmer().mass() / Gas.WATER_VAPOUR.molarMass());
-      }
-    }
-  }
-
-  private void findResidents() {
-    for (Container container : parcel.occupied()) {
-      Occupant who = container.occupant().orElseThrow();
-      residents.add(
-          new Resident(
-              Animals.group(who.animal()).orElse(AnimalGroup.REPTILE),
-              who.body().mass(),
-              output(container.animalBlock()),
-              room(container),
-              course.body().source(InnerHeat.ofAnimal(container))));
-    }
-  }
-
-  private Wall wall(int surface) {
-    List<String> blocks = parcel.innermostBlocks();
-    double area = 0;
-    double inner = 0;
-    double outer = 0;
-    for (Face face : Face.values()) {
-      double ofFace = parcel.cavity().area(face);
-      List<WallLayer> layers = parcel.walls().layers().get(face);
-      int last = layers.size() - 1;
-      for (int n = 0; n <= last; n++) {
-        double resistance = layers.get(n).thickness() / layers.get(n).material().conductivity();
-        inner += n == last ? ofFace * resistance / 2 : 0;
-        outer += ofFace * (n == last ? resistance / 2 : resistance);
-      }
-      outer += ofFace / OUTER_FILM;
-      area += ofFace;
-    }
-    return new Wall(
-        surface,
-        blocks.stream().mapToInt(this::output).toArray(),
-        course.body().source(InnerHeat.ofWalls()),
-        area,
-        inner / outer);
   }
 
   /** The openings as the parcel lies in a leg, and the pressure there. */
@@ -338,7 +223,8 @@ final class InnerClimate {
   /** Finds gases, conversion and powers at the end of a step that the engine takes afterwards. */
   void step(double from, double to) {
     double duration = to - from;
-    double reach = lastStep > 0 ? duration / lastStep : 0;
+    // not farther than the last step went: what settles within seconds does not go on so
+    double reach = lastStep > 0 ? Math.min(1, duration / lastStep) : 0;
     for (int y = 0; y < next.length; y++) {
       next[y] = now[y] + reach * (now[y] - before[y]);
     }
@@ -348,11 +234,10 @@ final class InnerClimate {
     double meanPressure = (pressure(from) + pressure(to)) / 2;
     AmbientAir air = outside(to);
     setPaths(air);
-    double[] uptakes = new double[burners.size()];
     double all = 0;
     double oxygen = gases.fraction(0, Gas.OXYGEN) * meanPressure;
     for (int b = 0; b < uptakes.length; b++) {
-      Burner burner = burners.get(b);
+      Burner burner = burners[b];
       double first = burner.uptake(from, pressure(from), now[burner.output]);
       double second = burner.uptake(to, pressure(to), next[burner.output]);
       uptakes[b] = Math.min((first + second) / 2, burner.most(duration) / oxygen);
@@ -364,7 +249,7 @@ final class InnerClimate {
     gases.step(duration);
     double burnt = gases.oxygenToSink(0);
     for (int b = 0; b < uptakes.length; b++) {
-      Burner burner = burners.get(b);
+      Burner burner = burners[b];
       burner.uptake = all > 0 ? burnt * uptakes[b] / all : 0;
       double converted =
           burner.uptake * duration * burner.powder.conversionPerOxygen() / burner.strength;
@@ -376,13 +261,13 @@ final class InnerClimate {
 
   private void setPaths(AmbientAir air) {
     gases.setOutside(air);
-    for (int room = 0; room < rooms.size(); room++) {
-      gases.setTemperature(room, next[rooms.get(room).output()]);
+    for (int room = 0; room < plan.rooms.size(); room++) {
+      gases.setTemperature(room, next[plan.rooms.get(room).output()]);
     }
-    gases.setFlow(0, paths.flow(next[rooms.get(0).output()] - air.temperature()));
+    gases.setFlow(0, paths.flow(next[plan.rooms.get(0).output()] - air.temperature()));
     if (pathsAreNew) {
       pathsAreNew = false;
-      for (int room = 0; room < rooms.size(); room++) {
+      for (int room = 0; room < plan.rooms.size(); room++) {
         for (Gas gas : Gas.values()) {
           gases.setExchange(room, gas, paths.diffusion(room, gas));
         }
@@ -391,7 +276,7 @@ final class InnerClimate {
   }
 
   private void setWater() {
-    for (Damp each : damp) {
+    for (ClimatePlan.Damp each : plan.damp) {
       double temperature = next[each.output()];
       gases.setSurface(
           each.surface(),
@@ -410,8 +295,8 @@ final class InnerClimate {
     }
     double temperature = wallTemperature();
     gases.setSurface(
-        wall.surface(),
-        vapourConductance(wall.area(), temperature),
+        plan.wall.surface(),
+        vapourConductance(plan.wall.area(), temperature),
         MoistAir.saturationPressure(temperature));
   }
 
@@ -427,27 +312,27 @@ final class InnerClimate {
   /** Inner surface of the walls, from the middle of their innermost layers outwards. */
   private double wallTemperature() {
     double sum = 0;
-    for (int output : wall.outputs()) {
+    for (int output : plan.wall.outputs()) {
       sum += next[output];
     }
-    double middle = sum / wall.outputs().length;
+    double middle = sum / plan.wall.outputs().length;
     double ambient = course.outside(leg).air(course.journey().start(leg));
-    return middle + wall.outwards() * (middle - ambient);
+    return middle + plan.wall.outwards() * (middle - ambient);
   }
 
   private void setResidents() {
-    double[] oxygen = new double[rooms.size()];
-    for (Resident each : residents) {
-      oxygen[each.room()] += metabolism * metabolism(each).oxygen();
+    Arrays.fill(breathed, 0);
+    for (ClimatePlan.Resident each : plan.residents) {
+      breathed[each.room()] += metabolism * metabolism(each).oxygen();
     }
-    for (int room = 0; room < oxygen.length; room++) {
-      gases.setUptake(room, oxygen[room]);
+    for (int room = 0; room < breathed.length; room++) {
+      gases.setUptake(room, breathed[room]);
       gases.setSource(
-          room, Gas.CARBON_DIOXIDE, Metabolism.RESPIRATORY_QUOTIENT * oxygen[room]);
+          room, Gas.CARBON_DIOXIDE, Metabolism.RESPIRATORY_QUOTIENT * breathed[room]);
     }
   }
 
-  private Metabolism metabolism(Resident resident) {
+  private Metabolism metabolism(ClimatePlan.Resident resident) {
     return Metabolism.resting(
         resident.group(),
         resident.mass(),
@@ -469,32 +354,32 @@ final class InnerClimate {
               * oxygen
               * burner.powder.product().heatPerOxygen();
     }
-    for (Resident each : residents) {
+    for (ClimatePlan.Resident each : plan.residents) {
       powerAtEnd[each.input()] += metabolism * metabolism(each).heat();
     }
   }
 
   /** Lets the engine take in the end what was released, and adds latent heat and that of air. */
   private void pay(AmbientAir air, double duration) {
-    double[] released = new double[owed.length];
+    Arrays.fill(released, 0);
     for (Burner burner : burners) {
       released[burner.input] =
           burner.uptake * burner.powder.product().heatPerOxygen()
               - latent(burner.surface, next[burner.output]);
       powerAtEnd[burner.input] -= latent(burner.surface, next[burner.output]);
     }
-    for (Damp each : damp) {
+    for (ClimatePlan.Damp each : plan.damp) {
       released[each.input()] = -latent(each.surface(), next[each.output()]);
       powerAtEnd[each.input()] = released[each.input()];
     }
-    released[wall.input()] = -latent(wall.surface(), wallTemperature());
-    powerAtEnd[wall.input()] = released[wall.input()];
-    int ventilation = course.body().ventilation();
+    released[plan.wall.input()] = -latent(plan.wall.surface(), wallTemperature());
+    powerAtEnd[plan.wall.input()] = released[plan.wall.input()];
+    int ventilation = plan.ventilation;
     if (ventilation >= 0) {
       released[ventilation] = ventilationHeat(air);
       powerAtEnd[ventilation] = released[ventilation];
     }
-    for (Resident each : residents) {
+    for (ClimatePlan.Resident each : plan.residents) {
       released[each.input()] = (powerAtStart[each.input()] + powerAtEnd[each.input()]) / 2;
     }
     for (int input = 0; input < owed.length; input++) {
@@ -509,7 +394,7 @@ final class InnerClimate {
   }
 
   private double ventilationHeat(AmbientAir air) {
-    double inside = next[rooms.get(0).output()];
+    double inside = next[plan.rooms.get(0).output()];
     double density = air.pressure() / (MoistAir.GAS_CONSTANT * air.temperature());
     double flow = paths.flow(inside - air.temperature()) * density + Math.max(0, gases.makeUp(0));
     return flow * MoistAir.molarHeatCapacity(0) * (air.temperature() - inside);
@@ -522,7 +407,7 @@ final class InnerClimate {
 
   private void breathe(double time) {
     double thin = pressure(time) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
-    for (Resident each : residents) {
+    for (ClimatePlan.Resident each : plan.residents) {
       double oxygen = gases.fraction(each.room(), Gas.OXYGEN) * thin;
       double carbonDioxide = gases.fraction(each.room(), Gas.CARBON_DIOXIDE) * thin;
       leastOxygen = Math.min(leastOxygen, oxygen);
@@ -534,26 +419,17 @@ final class InnerClimate {
     }
   }
 
-  /** How many numbers {@link #read} gives. */
-  int width() {
-    return ClimateColumns.OF_ROOM * rooms.size() + ClimateColumns.OF_WARMER * burners.size();
-  }
-
-  /** The rooms and the warmers of iron powder, in the order of {@link #read}. */
-  ClimateColumns columns() {
-    return new ClimateColumns(
-        rooms.stream().map(Room::name).toList(),
-        burners.stream().map(burner -> burner.warmer.name()).toList());
-  }
-
   /** Reads gases and warmers now. */
   double[] read(double time) {
-    double[] row = new double[width()];
+    double[] row =
+        new double
+            [ClimateColumns.OF_ROOM * plan.rooms.size()
+                + ClimateColumns.OF_WARMER * burners.length];
     int at = 0;
-    for (int room = 0; room < rooms.size(); room++) {
+    for (int room = 0; room < plan.rooms.size(); room++) {
       row[at++] = gases.fraction(room, Gas.OXYGEN);
       row[at++] = gases.fraction(room, Gas.CARBON_DIOXIDE);
-      double temperature = now[rooms.get(room).output()];
+      double temperature = now[plan.rooms.get(room).output()];
       row[at++] = gases.vapourPressure(room) / MoistAir.saturationPressure(temperature);
     }
     double oxygen = gases.fraction(0, Gas.OXYGEN);
@@ -572,7 +448,7 @@ final class InnerClimate {
           burner.powder.limitedBy(burner.conversion, age, there, oxygen / outside).ordinal();
       row[at++] =
           burner.powder.growth(burner.conversion, age, there)
-              * (temperature - now[rooms.get(0).output()]);
+              * (temperature - now[plan.rooms.get(0).output()]);
     }
     return row;
   }
@@ -586,7 +462,7 @@ final class InnerClimate {
     double[] spare = before;
     before = now;
     now = spare;
-    engine.readMeans(now);
+    readMeans();
     lastStep = duration;
     breathe(engine.time());
   }

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.conduction.HeatNetwork;
@@ -27,7 +28,6 @@ import stenotherm.grid.Point;
 import stenotherm.material.Material;
 import stenotherm.modal.ReducedModel;
 import stenotherm.parcel.Container;
-import stenotherm.parcel.InnerHeat;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
@@ -54,6 +54,8 @@ final class ParcelBody {
 
   private final List<TransitOutput> outputs;
   private final List<Probe> probes;
+  private final List<Probe> means;
+  private final ClimatePlan climate;
   private final Set<String> air;
   private final Set<String> airOfVessels;
 
@@ -81,6 +83,8 @@ final class ParcelBody {
     this.varying = varying;
     this.outputs = List.copyOf(read.keySet());
     this.probes = List.copyOf(read.values());
+    this.means = probes.stream().filter(probe -> probe instanceof Probe.Mean).toList();
+    this.climate = new ClimatePlan(parcel, this::mean, this::source);
   }
 
   /** Describes a packing by its cells. */
@@ -226,7 +230,7 @@ final class ParcelBody {
 
   /** The means of blocks, which what burns and breathes inside follows. */
   List<Probe> means() {
-    return probes.stream().filter(probe -> probe instanceof Probe.Mean).toList();
+    return means;
   }
 
   List<Probe> probes() {
@@ -269,15 +273,33 @@ final class ParcelBody {
     return airOfVessels.contains(block);
   }
 
-  /** Position of a heat source among all inputs. */
-  int source(String name) {
-    return ports.size() + sources.indexOf(name);
+  /** Position of a heat source among all inputs; -1 if there is none. */
+  private int source(String name) {
+    int position = sources.indexOf(name);
+    return position < 0 ? -1 : ports.size() + position;
   }
 
-  /** Position of the heat of the air that comes and goes among the inputs, -1 if there is none. */
-  int ventilation() {
-    int position = sources.indexOf(InnerHeat.ofVentilation());
-    return position < 0 ? -1 : ports.size() + position;
+  /** Position of a block among the means. */
+  private int mean(String block) {
+    List<Probe> all = means;
+    for (int index = 0; index < all.size(); index++) {
+      if (((Probe.Mean) all.get(index)).block().equals(block)) {
+        return index;
+      }
+    }
+    throw new IllegalStateException("the mean of '" + block + "' is not read");
+  }
+
+  /** What burns and breathes inside, its outputs positions among {@link #means}. */
+  ClimatePlan climate() {
+    return climate;
+  }
+
+  /** Where the means of blocks lie among the outputs of an engine, all of them or the means. */
+  int[] positionsOfMeans(List<Probe> ofEngine) {
+    return IntStream.range(0, ofEngine.size())
+        .filter(index -> ofEngine.get(index) instanceof Probe.Mean)
+        .toArray();
   }
 
   /** Heat sources of milliwatts: all but the warmers. */

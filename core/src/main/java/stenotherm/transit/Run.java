@@ -15,7 +15,7 @@ final class Run {
   static final double FINE_STEP = 300;
 
   /** The same where means over hours are wanted. */
-  static final double COARSE_STEP = 1800;
+  static final double COARSE_STEP = 900;
 
   private final Course course;
   private final InnerClimate climate;

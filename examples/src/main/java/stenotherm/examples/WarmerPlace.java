@@ -80,7 +80,7 @@ public final class WarmerPlace {
           lid,
           row.outTogether() - lid - floor,
           floor,
-          warmer.power().at(day.duration()));
+          SampleParcel.last(row.result().power(warmer.name())));
     }
     Row best = rows.stream().max(Comparator.comparingDouble(Row::coldest)).orElseThrow();
     Row worst = rows.stream().min(Comparator.comparingDouble(Row::coldest)).orElseThrow();

@@ -1,0 +1,194 @@
+package stenotherm.transit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToIntFunction;
+import stenotherm.air.Gas;
+import stenotherm.animal.AnimalGroup;
+import stenotherm.animal.Animals;
+import stenotherm.base.Face;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.InnerHeat;
+import stenotherm.parcel.Occupant;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.WallLayer;
+import stenotherm.warmer.IronPowder;
+
+/**
+ * What burns, breathes, evaporates and condenses in a packing, and where: found once for all runs.
+ * Outputs are positions among the means of blocks, inputs those of the engine. Immutable.
+ */
+final class ClimatePlan {
+  /** Air that creases hold where contents fill the room altogether [m3]. */
+  private static final double LEAST_VOLUME = 1e-6;
+
+  /** Water in a fresh warmer, part of its contents [-]: usual mixes have 0.22 to 0.25. */
+  private static final double WARMER_WATER = 0.22;
+
+  /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]. */
+  private static final double OUTER_FILM = 8;
+
+  final List<Room> rooms = new ArrayList<>();
+  final List<Resident> residents = new ArrayList<>();
+  final List<Damp> damp = new ArrayList<>();
+  final List<Pad> pads = new ArrayList<>();
+  final Wall wall;
+
+  /** Input of the heat of the air that comes and goes; -1 if there is none. */
+  final int ventilation;
+
+  private final List<Integer> surfaceRooms = new ArrayList<>();
+  private final List<Double> surfaceWater = new ArrayList<>();
+  private final Parcel parcel;
+  private final ToIntFunction<String> outputs;
+  private final ToIntFunction<String> inputs;
+
+  /** The air between walls and contents, and that of each lidded vessel [m3]. */
+  record Room(String name, int output, double volume) {}
+
+  /** An animal, its mass [kg], its room and its heat. */
+  record Resident(AnimalGroup group, double mass, int output, int room, int input) {}
+
+  /** Damp bedding: a surface of water of some area [m2]. */
+  record Damp(int surface, int output, int input, double area) {}
+
+  /** A warmer of iron powder. */
+  record Pad(PlacedWarmer warmer, IronPowder powder, int output, int input, int surface) {}
+
+  /**
+   * The inner sides of the walls, on which water condenses: their area [m2], and how far their
+   * surface lies from the middle of the innermost layer, over the way from there to the air [-].
+   */
+  record Wall(int surface, int[] outputs, int input, double area, double outwards) {}
+
+  /**
+   * Finds all of it.
+   *
+   * @param outputs position of a block among the means of blocks
+   * @param inputs position of a heat source among all inputs, -1 if there is none
+   */
+  ClimatePlan(Parcel parcel, ToIntFunction<String> outputs, ToIntFunction<String> inputs) {
+    this.parcel = parcel;
+    this.outputs = outputs;
+    this.inputs = inputs;
+    this.ventilation = inputs.applyAsInt(InnerHeat.ofVentilation());
+    findRooms();
+    findDamp();
+    findPads();
+    this.wall = wall(surface(0, 0));
+    for (Container container : parcel.occupied()) {
+      Occupant who = container.occupant().orElseThrow();
+      residents.add(
+          new Resident(
+              // the law of reptiles gives the most heat; it stands in for a keeper's own animal
+              Animals.group(who.animal()).orElse(AnimalGroup.REPTILE),
+              who.body().mass(),
+              outputs.applyAsInt(container.animalBlock()),
+              room(container),
+              inputs.applyAsInt(InnerHeat.ofAnimal(container))));
+    }
+  }
+
+  double[] volumes() {
+    return rooms.stream().mapToDouble(Room::volume).toArray();
+  }
+
+  int[] surfaceRooms() {
+    return surfaceRooms.stream().mapToInt(Integer::intValue).toArray();
+  }
+
+  /** Water that each surface holds at sealing [mol]. */
+  double[] surfaceWater() {
+    return surfaceWater.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** The rooms and the warmers of iron powder. */
+  ClimateColumns columns() {
+    return new ClimateColumns(
+        rooms.stream().map(Room::name).toList(),
+        pads.stream().map(pad -> pad.warmer().name()).toList());
+  }
+
+  /** Adds a surface of water; its number. */
+  private int surface(int room, double kilograms) {
+    surfaceRooms.add(room);
+    surfaceWater.add(kilograms / Gas.WATER_VAPOUR.molarMass());
+    return surfaceRooms.size() - 1;
+  }
+
+  /** The room of a container: its own if it has a lid. */
+  private int room(Container container) {
+    for (int room = 1; room < rooms.size(); room++) {
+      if (rooms.get(room).name().equals(container.name())) {
+        return room;
+      }
+    }
+    return 0;
+  }
+
+  private void findRooms() {
+    // without a filling the walls tell how warm the air in the creases is
+    String first = parcel.climateBlocks().get(0);
+    rooms.add(
+        new Room("", outputs.applyAsInt(first), Math.max(parcel.airVolume(), LEAST_VOLUME)));
+    for (Container container : parcel.containers()) {
+      if (!container.vessel().isOpen()) {
+        double volume = Math.max(container.airVolume(), LEAST_VOLUME);
+        rooms.add(
+            new Room(container.name(), outputs.applyAsInt(container.airBlock()), volume));
+      }
+    }
+  }
+
+  private void findDamp() {
+    for (Container container : parcel.containers()) {
+      if (container.waterMass() > 0) {
+        damp.add(
+            new Damp(
+                surface(room(container), container.waterMass()),
+                outputs.applyAsInt(container.dampBlocks().iterator().next()),
+                inputs.applyAsInt(InnerHeat.ofBedding(container)),
+                container.dampArea()));
+      }
+    }
+  }
+
+  private void findPads() {
+    for (PlacedWarmer warmer : parcel.warmers()) {
+      if (warmer.warmer().heat() instanceof IronPowder powder) {
+        pads.add(
+            new Pad(
+                warmer,
+                powder,
+                outputs.applyAsInt(warmer.name()),
+                inputs.applyAsInt(warmer.name()),
+                surface(0, WARMER_WATER * warmer.warmer().mass())));
+      }
+    }
+  }
+
+  private Wall wall(int surface) {
+    double area = 0;
+    double inner = 0;
+    double outer = 0;
+    for (Face face : Face.values()) {
+      double ofFace = parcel.cavity().area(face);
+      List<WallLayer> layers = parcel.walls().layers().get(face);
+      int last = layers.size() - 1;
+      for (int n = 0; n <= last; n++) {
+        double resistance = layers.get(n).thickness() / layers.get(n).material().conductivity();
+        inner += n == last ? ofFace * resistance / 2 : 0;
+        outer += ofFace * (n == last ? resistance / 2 : resistance);
+      }
+      outer += ofFace / OUTER_FILM;
+      area += ofFace;
+    }
+    return new Wall(
+        surface,
+        parcel.innermostBlocks().stream().mapToInt(outputs).toArray(),
+        inputs.applyAsInt(InnerHeat.ofWalls()),
+        area,
+        inner / outer);
+  }
+}
