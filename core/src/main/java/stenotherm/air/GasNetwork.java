@@ -57,10 +57,10 @@ public final class GasNetwork {
   private static final double P = 1.5960716379833215;
 
   private static final double S = 0.7019641810083392;
-  private static final double T = 1.8073394944520219;
-  private static final double A = 1.4756865177957207;
+  private static final double T = 1.8073394944520218;
+  private static final double A = 1.4756865177957208;
   private static final double B = -0.7378432588978604;
-  private static final double C = 0.36501784080102847;
+  private static final double C = 0.36501784080102845;
 
   /** One over the first of the complex poles' negatives: S / (S² + T²) and -T / (S² + T²). */
   private static final double INVERSE_RE = S / (S * S + T * T);
