@@ -14,7 +14,8 @@ final class SnakesAndTortoises {
   private static final Proportions COILED = new Proportions(3, 3, 1);
 
   private static final String STAND_IN =
-      "No critical limits of this species were found: those of other snakes stand in.";
+      "How cold and how hot it may be for a moment is not known: what other snakes bear"
+          + " is taken instead.";
 
   private static final Source OTHER_SNAKES =
       Source.derived(
@@ -87,7 +88,7 @@ final class SnakesAndTortoises {
           colubrid(
               "western hognose snake",
               "Heterodon nasicus",
-              "It basks: a warm place above 32 °C does not alarm its keepers, a cup of that"
+              "It basks: a warm place above 32 °C does not alarm its keepers, a box of that"
                   + " temperature does."),
           new Animal(
               "boa constrictor",

@@ -35,12 +35,13 @@ public record UnmodelledEffect(String words, Range kelvin, Source source) {
           Source.derived(
               "metabolism of 20 mW to 50 mW", "0.6 K to 1.6 K in 20 x 17 x 15 cm; less if small"));
 
-  /** Air in the cup, which moves more or less than assumed. */
-  public static final UnmodelledEffect CUP_AIR =
+  /** Air in a container, which moves more or less than assumed. */
+  public static final UnmodelledEffect CONTAINER_AIR =
       new UnmodelledEffect(
-          "air in the cup",
+          "air around the animal",
           new Range(-0.6, 0.5),
-          Source.derived("half and twice the conductivity of the air in a cup", "its effect"));
+          Source.derived(
+              "half and twice the conductivity of the air in a container", "its effect"));
 
   /** How closely a warmer lies against what it is taped to. */
   public static final UnmodelledEffect CONTACT =
@@ -50,14 +51,17 @@ public record UnmodelledEffect(String words, Range kelvin, Source source) {
           Source.derived("a warmer that hangs free or lies close", "its effect"));
 
   /**
-   * Returns what acts in a packing: the contact of a warmer only beside one, radiation and moving
-   * air only in a cavity without fill.
+   * Returns what acts in a packing: evaporation only from bedding, the contact of a warmer only
+   * beside one, radiation and moving air only in a cavity without fill.
    *
    * @param parcel the packing
    * @return the effects
    */
   public static List<UnmodelledEffect> of(Parcel parcel) {
-    List<UnmodelledEffect> all = new ArrayList<>(List.of(EVAPORATION, ANIMAL_HEAT, CUP_AIR));
+    List<UnmodelledEffect> all = new ArrayList<>(List.of(ANIMAL_HEAT, CONTAINER_AIR));
+    if (parcel.containers().stream().anyMatch(container -> !container.bedding().isEmpty())) {
+      all.add(0, EVAPORATION);
+    }
     if (!parcel.warmers().isEmpty()) {
       all.add(CONTACT);
     }

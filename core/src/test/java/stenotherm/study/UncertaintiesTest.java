@@ -24,6 +24,7 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
@@ -268,7 +269,7 @@ class UncertaintiesTest {
   @Test
   void whatTheModelLeavesOutMovesAnimals() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
-    double middle = only(all, "air in the cup", 0.5).shift();
+    double middle = only(all, UnmodelledEffect.CONTAINER_AIR.words(), 0.5).shift();
     List<UnmodelledEffect> effects = UnmodelledEffect.of(twoWarmers());
     for (UnmodelledEffect effect : effects) {
       double one = only(all, effect.words(), 0).shift() - middle;
@@ -287,6 +288,25 @@ class UncertaintiesTest {
     assertTrue(bare.contains(UnmodelledEffect.EVAPORATION.words()));
   }
 
+  /** A bag without bedding, for example. */
+  @Test
+  void nothingEvaporatesWhereThereIsNoBedding() {
+    Parcel damp = Packings.plain();
+    Container cup = damp.containers().get(0);
+    Container dry =
+        new Container(cup.name(), cup.vessel(), cup.position(), List.of(), cup.occupant());
+    Parcel parcel =
+        new Parcel(
+            damp.name(),
+            damp.outer(),
+            damp.walls(),
+            damp.filling(),
+            List.of(dry),
+            damp.warmers(),
+            damp.packs());
+    assertFalse(UnmodelledEffect.of(parcel).contains(UnmodelledEffect.EVAPORATION));
+  }
+
   /** Where an effect is absent is no assumption: the other end alone moves. */
   @Test
   void anEffectWidensAwayFromNothing() {
@@ -301,7 +321,7 @@ class UncertaintiesTest {
   @Test
   void anEffectToEitherSideWidensAtBothEnds() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
-    String air = UnmodelledEffect.CUP_AIR.words();
+    String air = UnmodelledEffect.CONTAINER_AIR.words();
     Uncertainties wider = all.widened(1.5);
     double middle = only(wider, air, 0.5).shift();
     for (double end : new double[] {0, 1}) {
