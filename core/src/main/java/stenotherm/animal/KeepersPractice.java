@@ -95,7 +95,7 @@ final class KeepersPractice {
           + " not leave its temperatures for a moment.";
 
   static final String WARM_KEPT =
-      "Warm-kept or freshly fed captives stand cold worse than these numbers say.";
+      "An animal kept warm, or fed just before, stands cold worse than these numbers say.";
 
   static final String DRIES_OUT =
       "It dries out quickly: heat without moisture harms it sooner than these temperatures say.";

@@ -35,7 +35,7 @@ final class SnakesAndTortoises {
                   + " bottae, the only boa or python there (original: Brattstrom 1965)"));
 
   static final Animal CORN_SNAKE =
-      colubrid("corn snake", "Pantherophis guttatus", "Keepers offer it a zone of 25 °C to 32 °C.");
+      colubrid("corn snake", "Pantherophis guttatus", "Keepers offer it places of 25 °C to 32 °C.");
 
   static final Animal BALL_PYTHON =
       new Animal(
@@ -52,7 +52,7 @@ final class SnakesAndTortoises {
               BOAS),
           Materials.ANIMAL_TISSUE,
           COILED,
-          List.of(RAMPED, WARM_KEPT, STAND_IN, "Keepers offer it a zone of 25 °C to 34 °C."));
+          List.of(RAMPED, WARM_KEPT, STAND_IN, "Keepers offer it places of 25 °C to 34 °C."));
 
   static final Animal GARTER_SNAKE =
       new Animal(
@@ -80,7 +80,7 @@ final class SnakesAndTortoises {
           colubrid(
               "California kingsnake",
               "Lampropeltis californiae",
-              "Keepers offer kingsnakes a zone of 25 °C to 32 °C."),
+              "Keepers offer kingsnakes places of 25 °C to 32 °C."),
           colubrid(
               "milk snake",
               "Lampropeltis triangulum",

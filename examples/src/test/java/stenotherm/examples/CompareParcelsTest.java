@@ -313,7 +313,7 @@ class CompareParcelsTest {
         assertTrue(shares.get(next).get("total").asDouble() <= more, "the largest first");
       }
       String most = shares.get(0).get("of").asText();
-      String sentence = "Of what is uncertain there, most comes from " + most + " (";
+      String sentence = "What makes journeys differ most: " + most + " (";
       assertTrue(
           file("report.html").contains(sentence.replace("'", "&#39;"))
               || file("report.html").contains(sentence),

@@ -227,7 +227,7 @@ public record VerdictWords(Figures figures) {
         .shares(row.isCold())
         .map(
             shared ->
-                "Of what is uncertain there, most comes from "
+                "What makes journeys differ most: "
                     + shared.shares().stream()
                         .limit(3)
                         .map(VerdictWords::share)

@@ -415,7 +415,7 @@ class VerdictWordsTest {
     String most = RAN.odds().shares(true).orElseThrow().shares().get(0).of();
     String sentence = words.costliest(judged(BARE, Level.GAMBLE, 0.6)).orElseThrow();
     assertTrue(
-        sentence.startsWith("Of what is uncertain there, most comes from " + most + " ("),
+        sentence.startsWith("What makes journeys differ most: " + most + " ("),
         sentence);
   }
 
