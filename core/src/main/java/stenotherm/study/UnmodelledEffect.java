@@ -18,10 +18,10 @@ import stenotherm.parcel.Parcel;
  * @param source where the range comes from
  */
 public record UnmodelledEffect(String words, Range kelvin, Source source) {
-  /** Damp bedding that evaporates. */
+  /** Water that evaporates from damp bedding and, also without any, from the animal. */
   public static final UnmodelledEffect EVAPORATION =
       new UnmodelledEffect(
-          "evaporation from bedding",
+          "evaporation from bedding and animal",
           new Range(-2.2, 0),
           Source.derived(
               "heat of evaporation",
@@ -51,17 +51,14 @@ public record UnmodelledEffect(String words, Range kelvin, Source source) {
           Source.derived("a warmer that hangs free or lies close", "its effect"));
 
   /**
-   * Returns what acts in a packing: evaporation only from bedding, the contact of a warmer only
-   * beside one, radiation and moving air only in a cavity without fill.
+   * Returns what acts in a packing: the contact of a warmer only beside one, radiation and moving
+   * air only in a cavity without fill.
    *
    * @param parcel the packing
    * @return the effects
    */
   public static List<UnmodelledEffect> of(Parcel parcel) {
-    List<UnmodelledEffect> all = new ArrayList<>(List.of(ANIMAL_HEAT, CONTAINER_AIR));
-    if (parcel.containers().stream().anyMatch(container -> !container.bedding().isEmpty())) {
-      all.add(0, EVAPORATION);
-    }
+    List<UnmodelledEffect> all = new ArrayList<>(List.of(EVAPORATION, ANIMAL_HEAT, CONTAINER_AIR));
     if (!parcel.warmers().isEmpty()) {
       all.add(CONTACT);
     }

@@ -24,7 +24,6 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
-import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
@@ -286,25 +285,6 @@ class UncertaintiesTest {
     List<String> bare = of(Packings.plain(), 0.5, 0).words();
     assertFalse(bare.contains(UnmodelledEffect.CONTACT.words()));
     assertTrue(bare.contains(UnmodelledEffect.EVAPORATION.words()));
-  }
-
-  /** A bag without bedding, for example. */
-  @Test
-  void nothingEvaporatesWhereThereIsNoBedding() {
-    Parcel damp = Packings.plain();
-    Container cup = damp.containers().get(0);
-    Container dry =
-        new Container(cup.name(), cup.vessel(), cup.position(), List.of(), cup.occupant());
-    Parcel parcel =
-        new Parcel(
-            damp.name(),
-            damp.outer(),
-            damp.walls(),
-            damp.filling(),
-            List.of(dry),
-            damp.warmers(),
-            damp.packs());
-    assertFalse(UnmodelledEffect.of(parcel).contains(UnmodelledEffect.EVAPORATION));
   }
 
   /** Where an effect is absent is no assumption: the other end alone moves. */

@@ -414,9 +414,7 @@ class VerdictWordsTest {
     assertTrue(words.costliest(judged(BARE, Level.HOLDS, 0.996)).isEmpty());
     String most = RAN.odds().shares(true).orElseThrow().shares().get(0).of();
     String sentence = words.costliest(judged(BARE, Level.GAMBLE, 0.6)).orElseThrow();
-    assertTrue(
-        sentence.startsWith("What makes journeys differ most: " + most + " ("),
-        sentence);
+    assertTrue(sentence.startsWith("What makes journeys differ most: " + most + " ("), sentence);
   }
 
   @Test
