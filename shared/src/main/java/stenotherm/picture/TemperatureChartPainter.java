@@ -70,7 +70,7 @@ final class TemperatureChartPainter {
 
   /** The height of all that stands below the heading, with a plot of some height [pixel]. */
   double heightWith(double plotHeight) {
-    return numbersIfNeeded(Plot.SIDE_SPACE, right()).height() + plotHeight + spaceBelow();
+    return numbersIfNeeded().height() + plotHeight + spaceBelow();
   }
 
   private double spaceBelow() {
@@ -83,24 +83,21 @@ final class TemperatureChartPainter {
   }
 
   void paint(double top) {
-    double left = Plot.SIDE_SPACE;
-    double right = right();
     double room = canvas.height() - spaceBelow() - top;
-    LegNames named = numbersIfNeeded(left, right);
+    LegNames named = numbersIfNeeded();
     if (room - named.height() < SMALLEST_PLOT) {
       // rather names that fit than no picture
-      named = names(left, right);
+      named = names();
     }
     Picture.requireHeight(
         "this temperature chart", canvas, SMALLEST_PLOT - (room - named.height()));
     double bottom = top + room - named.heightBelow();
-    Area area = new Area(left, top + named.heightAbove(), right, bottom);
+    Area area = new Area(Plot.SIDE_SPACE, top + named.heightAbove(), right(), bottom);
     Plot plot = new Plot(canvas, area, chart.hours(), chart.temperatureAxis());
-    List<LegLabel> legLabels = named.labels();
     paintKey(named.key(), bottom + spaceBelow() - Look.EDGE + KEY_GAP);
     paintBands(plot);
     paintAxes(plot);
-    paintLegs(plot, legLabels);
+    paintLegs(plot, named.labels());
     paintUncertainty(plot);
     paintWorst(plot);
     paintAlarm(plot);
@@ -187,10 +184,12 @@ final class TemperatureChartPainter {
    * leg. Names are placed from the right, each in the lowest row where neither it nor its line
    * meets another; a name without a place is left out.
    */
-  private List<LegLabel> legLabels(double left, double right, List<String> names, double gap) {
+  private List<LegLabel> legLabels(List<String> names, double gap) {
+    double right = right();
     // where names are across does not depend on how high the plot is
     Plot plot =
-        new Plot(canvas, new Area(left, 0, right, 1), chart.hours(), chart.temperatureAxis());
+        new Plot(
+            canvas, new Area(Plot.SIDE_SPACE, 0, right, 1), chart.hours(), chart.temperatureAxis());
     List<LegLabel> labels = new ArrayList<>();
     for (int i = chart.legs.size() - 1; i >= 0; i--) {
       String name = names.get(i);
@@ -215,20 +214,20 @@ final class TemperatureChartPainter {
         .findFirst();
   }
 
-  private LegNames names(double left, double right) {
+  private LegNames names() {
     List<String> names = chart.legs.stream().map(ChartLeg::name).toList();
-    return new LegNames(legLabels(left, right, names, NAME_GAP), List.of());
+    return new LegNames(legLabels(names, NAME_GAP), List.of());
   }
 
   /** Numbers with a key, unless every name has a place. */
-  private LegNames numbersIfNeeded(double left, double right) {
-    LegNames named = names(left, right);
+  private LegNames numbersIfNeeded() {
+    LegNames named = names();
     if (named.labels().size() == chart.legs.size()) {
       return named;
     }
     List<String> numbers =
         IntStream.rangeClosed(1, chart.legs.size()).mapToObj(Integer::toString).toList();
-    return new LegNames(legLabels(left, right, numbers, NUMBER_GAP), keyOfLegs(numbers));
+    return new LegNames(legLabels(numbers, NUMBER_GAP), keyOfLegs(numbers));
   }
 
   private void paintKey(List<String> key, double above) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Suggestions;
@@ -57,8 +56,6 @@ enum EverydayWords {
 
   private static final String PAPERS =
       "write shredded paper, crumpled newspaper (packed tight) or loosely crumpled newspaper";
-
-  private static final Predicate<String> PAPER = name -> name.contains("paper");
 
   private static final Set<String> NOTHING = Set.of("nothing", "empty", "air", "no");
 
@@ -153,7 +150,9 @@ enum EverydayWords {
     if (this == FILL && (word.equals("paper") || word.equals("newspaper"))) {
       throw node.fail("is solid paper, which fills no box, " + PAPERS);
     }
-    if (this == FILL && word.contains("paper") && near.filter(PAPER).isEmpty()) {
+    if (this == FILL
+        && word.contains("paper")
+        && near.filter(name -> name.contains("paper")).isEmpty()) {
       throw node.fail("is no fill that is known, " + PAPERS);
     }
     if (this == FILL && NOTHING.contains(word)) {
