@@ -15,7 +15,8 @@ final class Amphibians {
   private static final Proportions SALAMANDER = new Proportions(5, 1, 1);
 
   private static final String HALF_DIED =
-      "The lower limit is the temperature that killed half of the animals, not the onset of harm.";
+      "How cold it may be for a moment is the temperature that killed half of the animals tested; harm"
+          + " begins above it.";
 
   static final Animal GREEN_AND_BLACK_POISON_FROG =
       new Animal(
@@ -66,8 +67,10 @@ final class Amphibians {
           FROG,
           List.of(
               RAMPED,
-              "No lower critical limit of this species was found: that of another frog stands in.",
-              "Its upper limit was measured on animals used to 30 °C; others bear less.",
+              "How cold it may be for a moment is not known: what another frog bears is taken"
+                  + " instead.",
+              "How hot it may be for a moment was measured on animals used to 30 °C; others bear"
+                  + " less.",
               DRIES_OUT));
 
   static final Animal COQUI =
@@ -117,7 +120,8 @@ final class Amphibians {
           SALAMANDER,
           List.of(
               RAMPED,
-              "No critical limits of this species were found: those of a newt stand in.",
+              "How cold and how hot it may be for a moment is not known: what a newt bears is"
+                  + " taken instead.",
               "Heat is its danger: a room at 25 °C is already too warm for it.",
               DRIES_OUT));
 
@@ -142,8 +146,8 @@ final class Amphibians {
               List.of(
                   RAMPED,
                   HALF_DIED,
-                  "No critical limits of this species were found: those of another poison frog"
-                      + " stand in.",
+                  "How cold and how hot it may be for a moment is not known: what another poison"
+                      + " frog bears is taken instead.",
                   DRIES_OUT)),
           WHITES_TREE_FROG,
           new Animal(
@@ -170,8 +174,8 @@ final class Amphibians {
               FROG,
               List.of(
                   RAMPED,
-                  "No upper critical limit of this species was found: that of another frog stands"
-                      + " in.",
+                  "How hot it may be for a moment is not known: what another frog bears is taken"
+                      + " instead.",
                   DRIES_OUT)),
           new Animal(
               "red-eyed tree frog",
@@ -190,7 +194,8 @@ final class Amphibians {
               FROG,
               List.of(
                   RAMPED,
-                  "No critical limits of this species were found: those of a coqui stand in.",
+                  "How cold and how hot it may be for a moment is not known: what a coqui, another"
+                      + " frog, bears is taken instead.",
                   DRIES_OUT)),
           COQUI,
           new Animal(
@@ -233,8 +238,8 @@ final class Amphibians {
               SALAMANDER,
               List.of(
                   RAMPED,
-                  "No critical limits of this species were found: that of a relative and the freezing"
-                      + " of water stand in.",
+                  "How cold and how hot it may be for a moment is not known: the freezing of its"
+                      + " water and what a relative bears are taken instead.",
                   "It travels in water: give the water as bedding, for it evens out the"
                       + " temperature.")),
           new Animal(
@@ -261,8 +266,8 @@ final class Amphibians {
               SALAMANDER,
               List.of(
                   RAMPED,
-                  "No critical limits of this species were found: those of other salamanders stand"
-                      + " in.",
+                  "How cold and how hot it may be for a moment is not known: what other"
+                      + " salamanders bear is taken instead.",
                   DRIES_OUT)));
 
   private Amphibians() {}

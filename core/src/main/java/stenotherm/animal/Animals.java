@@ -122,6 +122,8 @@ public final class Animals {
         new Suggestions.OtherWord(
             "dart frog", List.of(GREEN_AND_BLACK_POISON_FROG.name(), "dyeing poison frog")));
     words.add(new Suggestions.OtherWord("dumpy", List.of(WHITES_TREE_FROG.name())));
+    words.add(new Suggestions.OtherWord("crestie", List.of("crested gecko")));
+    words.add(new Suggestions.OtherWord("beardie", List.of(BEARDED_DRAGON.name())));
     words.add(new Suggestions.OtherWord("pacman", List.of("ornate horned frog")));
     KINDS.forEach(
         (pieces, animals) -> {

@@ -37,10 +37,12 @@ final class Geckos {
                   + " original: Huey et al. 1989"));
 
   private static final String BANDED_STAND_IN =
-      "No critical limits of this species were found: those of banded geckos stand in.";
+      "How cold and how hot it may be for a moment is not known: what banded geckos bear"
+          + " is taken instead.";
 
   private static final String TREE_STAND_IN =
-      "No critical limits of this species were found: those of two tree geckos stand in.";
+      "How cold and how hot it may be for a moment is not known: what two tree geckos bear"
+          + " is taken instead.";
 
   static final Animal LEOPARD =
       new Animal(
@@ -61,11 +63,7 @@ final class Geckos {
           Materials.ANIMAL_TISSUE,
           SHAPE,
           List.of(
-              RAMPED,
-              WARM_KEPT,
-              BANDED_STAND_IN,
-              "It prefers about 30 °C when it can choose (Autumn and DeNardo 1995, J. Herpetol."
-                  + " 29:157)."));
+              RAMPED, WARM_KEPT, BANDED_STAND_IN, "It prefers about 30 °C when it can choose."));
 
   static final Animal MOURNING =
       new Animal(
@@ -85,8 +83,8 @@ final class Geckos {
           List.of(
               RAMPED,
               WARM_KEPT,
-              "Its critical minimum of 11.5 °C is above the 10 °C at which keepers of other"
-                  + " reptiles raise the alarm."));
+              "It fails within minutes at 11.5 °C: the 10 °C at which keepers of other reptiles"
+                  + " raise the alarm are too cold for it."));
 
   static final Animal HOUSE =
       new Animal(
@@ -106,8 +104,8 @@ final class Geckos {
           List.of(
               RAMPED,
               WARM_KEPT,
-              "Its critical minimum of 11.9 °C is above the 10 °C at which keepers of other"
-                  + " reptiles raise the alarm."));
+              "It fails within minutes at 11.9 °C: the 10 °C at which keepers of other reptiles"
+                  + " raise the alarm are too cold for it."));
 
   static final List<Animal> ALL =
       List.of(

@@ -18,7 +18,11 @@ final class Invertebrates {
           new Tolerance(
               TemperatureBand.celsius(21, 27, KeepersPractice.JUMPING_SPIDERS),
               TemperatureBand.celsius(
-                  10, 32, Source.assumed("No custom is known; the alarm band of lizards is taken")),
+                  10,
+                  32,
+                  Source.assumed(
+                      "No custom is known; the alarm band of lizards is taken. Phidippus audax"
+                          + " freezes at -4.7 °C to -12.9 °C by season (J. Arachnology 52(2))")),
               TemperatureBand.celsius(
                   2.2,
                   45.1,
@@ -31,9 +35,10 @@ final class Invertebrates {
           new Proportions(2, 1, 1),
           List.of(
               RAMPED,
-              "No critical limits of this species were found: those of crab spiders stand in.",
-              "Its relative Phidippus audax freezes, and dies of it, at -4.7 °C to -12.9 °C by"
-                  + " season (J. Arachnology 52(2)); that is no limit to plan with."));
+              "How cold and how hot it may be for a moment is not known: what crab spiders bear"
+                  + " is taken instead.",
+              "A relative of it freezes, and dies of it, at -4.7 °C to -12.9 °C by season; that is"
+                  + " nothing to plan with."));
 
   static final Animal ROUGH_WOODLOUSE =
       new Animal(
@@ -59,8 +64,8 @@ final class Invertebrates {
           new Proportions(3, 2, 1),
           List.of(
               RAMPED,
-              "No upper critical limit of this species was found: that of another woodlouse"
-                  + " stands in, which lives drier and probably bears more.",
+              "How hot it may be for a moment is not known: what another woodlouse bears is taken"
+                  + " instead, which lives drier and probably bears more.",
               "It breathes through damp gills: dry air kills it sooner than these temperatures."));
 
   static final List<Animal> SPIDERS =
@@ -120,8 +125,7 @@ final class Invertebrates {
         new Proportions(3, 2, 1),
         List.of(
             NO_LIMITS,
-            "Its relative Grammostola vachoni sought 25 °C to 29 °C (Schwerdt et al. 2020, Can. J."
-                + " Zool.).",
-            "A fall kills it sooner than a temperature: it must not rattle about in its cup."));
+            "A relative of it sought 25 °C to 29 °C when it could choose.",
+            "A fall kills it sooner than a temperature: it must not rattle about in its container."));
   }
 }

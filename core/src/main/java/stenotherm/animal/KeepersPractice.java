@@ -65,7 +65,8 @@ final class KeepersPractice {
   static final Source BURROWING_SPIDERS =
       Source.practice(
           "Tarantulas that burrow are kept at 20 °C to 28 °C; below 15 °C or above 32 °C, which a"
-              + " burrow spares them, is a cause for alarm");
+              + " burrow spares them, is a cause for alarm. Grammostola vachoni sought 25 °C to 29"
+              + " °C (Schwerdt et al. 2020, Can. J. Zool.)");
 
   static final Source TROPICAL_SNAILS =
       Source.practice(
@@ -86,21 +87,21 @@ final class KeepersPractice {
       Source.practice("Keepers hold woodlice of temperate origin at 15 °C to 24 °C");
 
   static final String RAMPED =
-      "The critical limits come from ramped tests that last minutes; nothing says that they are"
-          + " borne for hours.";
+      "How cold and how hot it may be for a moment comes from tests that last minutes: nothing says"
+          + " that it bears as much for hours.";
 
   static final String NO_LIMITS =
-      "No critical limits of it or of a near relative were found: no moment may lie outside the"
-          + " alarm band.";
+      "How cold and how hot it may be for a moment is not known, nor of a near relative: it must"
+          + " not leave its temperatures for a moment.";
 
   static final String WARM_KEPT =
-      "Warm-kept or freshly fed captives stand cold worse than these numbers say.";
+      "An animal kept warm, or fed just before, stands cold worse than these numbers say.";
 
   static final String DRIES_OUT =
-      "It dries out quickly: heat without moisture harms it sooner than these bands say.";
+      "It dries out quickly: heat without moisture harms it sooner than these temperatures say.";
 
   /** How far above the temperature that an animal prefers the alarm is raised [K]. */
-  private static final String ABOVE_PREFERRED = "3 K above it, because a cup leaves no way out";
+  private static final String ABOVE_PREFERRED = "3 K above it, because a parcel leaves no way out";
 
   private KeepersPractice() {}
 

@@ -14,7 +14,8 @@ final class SnakesAndTortoises {
   private static final Proportions COILED = new Proportions(3, 3, 1);
 
   private static final String STAND_IN =
-      "No critical limits of this species were found: those of other snakes stand in.";
+      "How cold and how hot it may be for a moment is not known: what other snakes bear"
+          + " is taken instead.";
 
   private static final Source OTHER_SNAKES =
       Source.derived(
@@ -34,7 +35,7 @@ final class SnakesAndTortoises {
                   + " bottae, the only boa or python there (original: Brattstrom 1965)"));
 
   static final Animal CORN_SNAKE =
-      colubrid("corn snake", "Pantherophis guttatus", "Keepers offer it a zone of 25 °C to 32 °C.");
+      colubrid("corn snake", "Pantherophis guttatus", "Keepers offer it places of 25 °C to 32 °C.");
 
   static final Animal BALL_PYTHON =
       new Animal(
@@ -51,7 +52,7 @@ final class SnakesAndTortoises {
               BOAS),
           Materials.ANIMAL_TISSUE,
           COILED,
-          List.of(RAMPED, WARM_KEPT, STAND_IN, "Keepers offer it a zone of 25 °C to 34 °C."));
+          List.of(RAMPED, WARM_KEPT, STAND_IN, "Keepers offer it places of 25 °C to 34 °C."));
 
   static final Animal GARTER_SNAKE =
       new Animal(
@@ -79,7 +80,7 @@ final class SnakesAndTortoises {
           colubrid(
               "California kingsnake",
               "Lampropeltis californiae",
-              "Keepers offer kingsnakes a zone of 25 °C to 32 °C."),
+              "Keepers offer kingsnakes places of 25 °C to 32 °C."),
           colubrid(
               "milk snake",
               "Lampropeltis triangulum",
@@ -87,7 +88,7 @@ final class SnakesAndTortoises {
           colubrid(
               "western hognose snake",
               "Heterodon nasicus",
-              "It basks: a warm place above 32 °C does not alarm its keepers, a cup of that"
+              "It basks: a warm place above 32 °C does not alarm its keepers, a box of that"
                   + " temperature does."),
           new Animal(
               "boa constrictor",

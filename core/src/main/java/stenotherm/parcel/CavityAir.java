@@ -28,10 +28,9 @@ record CavityAir(Filling.Unfilled filling, double gap) {
   static String caution(Filling.Unfilled filling) {
     return String.format(
         Locale.ROOT,
-        "The parcel is not filled: its air is computed as a solid with the resistance of an air"
-            + " layer of the typical gap. An animal may be %.1f K (%.1f F°) warmer or colder for"
-            + " that (assumed; the odds count it), and more with a warmer beneath it; a loose cup"
-            + " also moves about.",
+        "The box has no fill: the heat that its moving air carries is computed roughly. An animal"
+            + " may be %.1f K (%.1f F°) warmer or colder for that (assumed; the odds count it), and"
+            + " more with a warmer beneath it; a loose container also moves about.",
         filling.error(),
         TemperatureDifferences.toFahrenheit(filling.error()));
   }

@@ -26,7 +26,7 @@ public record PackClass(
   /** The caution that every output must carry where a pack melts or freezes. */
   public static final String SUPERCOOLING_CAUTION =
       "Assumes that a pack freezes at the temperature at which it melts; real ones may stay liquid"
-          + " several degrees below it (supercooling is not computed).";
+          + " several degrees below it, which is not computed.";
 
   /** Bulk density of a pack over the density of its contents [-]. */
   private static final Range FILLING = new Range(0.5, 1.1);

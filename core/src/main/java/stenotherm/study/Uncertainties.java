@@ -194,7 +194,7 @@ public final class Uncertainties {
     }
     if (common > 0) {
       add(
-          "season and network",
+          "how warm vans and depots run",
           Law.NORMAL,
           (at, draft) ->
               uncertain.forEach(
@@ -204,7 +204,7 @@ public final class Uncertainties {
       double kelvin = own * spread(journey.legs().get(leg)).own();
       if (kelvin > 0) {
         add(
-            "air of '" + journey.legs().get(leg).name() + "'",
+            "air during '" + journey.legs().get(leg).name() + "'",
             Law.NORMAL,
             (at, draft) -> draft.warmLeg(leg, at * kelvin));
       }

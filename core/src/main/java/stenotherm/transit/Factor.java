@@ -38,7 +38,7 @@ public enum Factor {
   /** What animals breathe and the heat they give, times {@link #METABOLISMS}. */
   METABOLISM("heat of the animal"),
   /** Conductivity of the air in vessels, times {@link #CUP_AIRS}. */
-  CUP_AIR("air in the cup"),
+  CUP_AIR("air around the animal"),
   /**
    * How deep a parcel lies where it lies among others: from the outside of the pile to its middle,
    * see {@link stenotherm.ambient.Stowage#depth}. There is nothing beyond the ends.

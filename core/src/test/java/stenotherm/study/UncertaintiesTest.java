@@ -268,7 +268,7 @@ class UncertaintiesTest {
   @Test
   void whatTheModelLeavesOutMovesAnimals() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
-    double middle = only(all, "air in the cup", 0.5).shift();
+    double middle = only(all, UnmodelledEffect.CONTAINER_AIR.words(), 0.5).shift();
     List<UnmodelledEffect> effects = UnmodelledEffect.of(twoWarmers());
     for (UnmodelledEffect effect : effects) {
       double one = only(all, effect.words(), 0).shift() - middle;
@@ -301,7 +301,7 @@ class UncertaintiesTest {
   @Test
   void anEffectToEitherSideWidensAtBothEnds() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
-    String air = UnmodelledEffect.CUP_AIR.words();
+    String air = UnmodelledEffect.CONTAINER_AIR.words();
     Uncertainties wider = all.widened(1.5);
     double middle = only(wider, air, 0.5).shift();
     for (double end : new double[] {0, 1}) {

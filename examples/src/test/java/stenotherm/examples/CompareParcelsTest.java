@@ -313,7 +313,7 @@ class CompareParcelsTest {
         assertTrue(shares.get(next).get("total").asDouble() <= more, "the largest first");
       }
       String most = shares.get(0).get("of").asText();
-      String sentence = "Of what is uncertain there, most comes from " + most + " (";
+      String sentence = "What makes journeys differ most: " + most + " (";
       assertTrue(
           file("report.html").contains(sentence.replace("'", "&#39;"))
               || file("report.html").contains(sentence),
@@ -328,7 +328,7 @@ class CompareParcelsTest {
     List<String> lines = file("history.csv").lines().toList();
     // 8 h at 4 values an hour, with the start, for three runs
     assertEquals(1 + 3 * 33, lines.size());
-    assertTrue(lines.get(0).startsWith("packing,warmer,cup,time_s,local_clock,ambient_K,"));
+    assertTrue(lines.get(0).startsWith("packing,warmer,container,time_s,local_clock,ambient_K,"));
     assertTrue(lines.get(1).startsWith("\"warm, \"\"foam\"\"\",yes,"), lines.get(1));
     assertTrue(lines.get(1).contains(",0.0,2026-01-15T18:00:00,287.15,"), lines.get(1));
     assertTrue(lines.get(34).endsWith(",,"), "neither warmer nor pack, nothing of them");

@@ -109,7 +109,7 @@ class QuestionsTest {
     assertTrue(paper[1] < nothing[1], "bare air passes more of the warmer's heat on");
     assertTrue(foil[2] > paper[2] && paper[2] > nothing[2], "the warmer is hot where heat stays");
     assertInPage(line("Taking out"));
-    assertTrue(lines.stream().anyMatch(each -> each.startsWith("The parcel is not filled")));
+    assertTrue(lines.stream().anyMatch(each -> each.startsWith("The box has no fill")));
     assertGridWithin(0.3);
   }
 

@@ -44,7 +44,7 @@ final class Look {
 
   private static final double TITLE_LINE = 18;
   private static final double SUBTITLE_LINE = 16;
-  private static final int MOST_HEADING_LINES = 3;
+  private static final int MOST_HEADING_LINES = 5;
 
   private Look() {}
 

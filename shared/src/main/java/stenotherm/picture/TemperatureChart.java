@@ -17,11 +17,15 @@ import stenotherm.words.Units;
  * the range that an uncertain run likely lies in, the worst on both sides, and points that matter.
  *
  * <p>The axis has the scale of the reader's units; below stand the hours from sealing and, if
- * known, the local clock. A name for which there is no place that covers nothing is left out.
+ * known, the local clock. A name for which there is no place that covers nothing is left out; if
+ * that befalls a leg, all legs have numbers instead, with a key below where there is room for one.
  *
  * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
  */
 public final class TemperatureChart extends Picture {
+  /** Height at which curves are well read [pixel]. */
+  private static final int PLOT_HEIGHT = 230;
+
   final List<Curve> curves;
   final Optional<ShadedBand> uncertainty;
   final Optional<ShadedBand> worst;
@@ -93,6 +97,18 @@ public final class TemperatureChart extends Picture {
         Stream.of(uncertainty, worst)
             .flatMap(Optional::stream)
             .flatMap(band -> Stream.of(band.low(), band.high())));
+  }
+
+  /**
+   * Returns a height that leaves the curves enough room between the names of the legs.
+   *
+   * @param width width of the picture [pixel]
+   * @return height [pixel]
+   */
+  public int heightFor(int width) {
+    Canvas measured = new Canvas(width, PLOT_HEIGHT, title());
+    double below = new TemperatureChartPainter(measured, this).heightWith(PLOT_HEIGHT);
+    return (int) Math.ceil(headingHeight(width) + below);
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
 import stenotherm.picture.Canvas.Alignment;
@@ -15,7 +16,10 @@ final class TemperatureChartPainter {
   private static final double NARROWEST_HOUR = 52;
   private static final double LEG_ROW = 17;
   private static final int MOST_LEG_ROWS = 5;
-  private static final double SHORTEST_LEG_NAME = 24;
+  private static final double KEY_LINE = 16;
+  private static final double KEY_GAP = 8;
+  private static final double NAME_GAP = 8;
+  private static final double NUMBER_GAP = 4;
   private static final double SMALLEST_PLOT = 120;
 
   private final Canvas canvas;
@@ -42,23 +46,58 @@ final class TemperatureChartPainter {
     }
   }
 
+  /**
+   * The labels of legs, and the lines of the key to them.
+   *
+   * @param labels the names or numbers that have a place
+   * @param key what the numbers stand for; empty for names
+   */
+  private record LegNames(List<LegLabel> labels, List<String> key) {
+    double heightAbove() {
+      return labels.isEmpty()
+          ? 0
+          : LEG_ROW * (1 + labels.stream().mapToInt(LegLabel::row).max().orElse(0));
+    }
+
+    double heightBelow() {
+      return key.isEmpty() ? 0 : KEY_GAP + KEY_LINE * key.size();
+    }
+
+    double height() {
+      return heightAbove() + heightBelow();
+    }
+  }
+
+  /** The height of all that stands below the heading, with a plot of some height [pixel]. */
+  double heightWith(double plotHeight) {
+    return numbersIfNeeded().height() + plotHeight + spaceBelow();
+  }
+
+  private double spaceBelow() {
+    return Plot.spaceBelow(chart.clock.isPresent() ? 2 : 1);
+  }
+
+  /** The last text of the clock reaches beyond the plot. */
+  private double right() {
+    return canvas.width() - (chart.clock.isPresent() ? 4 : 2) * Look.EDGE - 4;
+  }
+
   void paint(double top) {
-    double left = Plot.SIDE_SPACE;
-    // the last text of the clock reaches beyond the plot
-    double right = canvas.width() - (chart.clock.isPresent() ? 4 : 2) * Look.EDGE - 4;
-    double bottom = canvas.height() - Plot.spaceBelow(chart.clock.isPresent() ? 2 : 1);
-    Range hours = chart.hours();
-    Range temperatures = chart.temperatureAxis();
-    // where names of legs are across does not depend on how high the plot is
-    List<LegLabel> legLabels =
-        legLabels(new Plot(canvas, new Area(left, top, right, bottom), hours, temperatures));
-    int rows = 1 + legLabels.stream().mapToInt(LegLabel::row).max().orElse(0);
-    double plotTop = top + (chart.legs.isEmpty() ? 0 : rows * LEG_ROW);
-    Picture.requireHeight("this temperature chart", canvas, SMALLEST_PLOT - (bottom - plotTop));
-    Plot plot = new Plot(canvas, new Area(left, plotTop, right, bottom), hours, temperatures);
+    double room = canvas.height() - spaceBelow() - top;
+    LegNames named = numbersIfNeeded();
+    if (room - named.height() < SMALLEST_PLOT) {
+      // rather names that fit than no picture
+      named = names();
+    }
+    Picture.requireHeight(
+        "this temperature chart", canvas, SMALLEST_PLOT - (room - named.height()));
+    double bottom = top + room - named.heightBelow();
+    Area area = new Area(Plot.SIDE_SPACE, top + named.heightAbove(), right(), bottom);
+    Plot plot = new Plot(canvas, area, chart.hours(), chart.temperatureAxis());
+    paintKey(named.key(), bottom + spaceBelow() - Look.EDGE + KEY_GAP);
     paintBands(plot);
     paintAxes(plot);
-    paintLegs(plot, legLabels);
+    paintLegs(plot, named.labels());
     paintUncertainty(plot);
     paintWorst(plot);
     paintAlarm(plot);
@@ -143,39 +182,76 @@ final class TemperatureChartPainter {
   /**
    * Puts a leg's name into the leg's own strip if it fits there, else above it at a line from the
    * leg. Names are placed from the right, each in the lowest row where neither it nor its line
-   * meets another; a name without a place is shortened, and left out if nothing remains.
+   * meets another; a name without a place is left out.
    */
-  private List<LegLabel> legLabels(Plot plot) {
+  private List<LegLabel> legLabels(List<String> names, double gap) {
+    double right = right();
+    // where names are across does not depend on how high the plot is
+    Plot plot =
+        new Plot(
+            canvas, new Area(Plot.SIDE_SPACE, 0, right, 1), chart.hours(), chart.temperatureAxis());
     List<LegLabel> labels = new ArrayList<>();
     for (int i = chart.legs.size() - 1; i >= 0; i--) {
-      ChartLeg leg = chart.legs.get(i);
-      Range across = across(leg, plot);
+      String name = names.get(i);
+      Range across = across(chart.legs.get(i), plot);
       double middle = (across.low() + across.high()) / 2;
-      double width = Letters.width(leg.name(), Look.LABEL) + 8;
+      double width = Letters.width(name, Look.LABEL) + gap;
       if (width <= across.high() - across.low()) {
-        labels.add(new LegLabel(leg.name(), wide(middle - width / 2, width), middle, 0));
+        labels.add(new LegLabel(name, wide(middle - width / 2, width), middle, 0));
       } else {
-        above(leg.name(), middle, plot.area(), labels).ifPresent(labels::add);
+        Range beside = wide(Math.min(middle - gap / 2, right - width), width);
+        above(name, middle, beside, labels).ifPresent(labels::add);
       }
     }
     return labels;
   }
 
   private static Optional<LegLabel> above(
-      String name, double middle, Area area, List<LegLabel> placed) {
-    for (String text = name;
-        text.equals(name) || Letters.width(text, Look.LABEL) >= SHORTEST_LEG_NAME;
-        text = Letters.fit(name, 0.8 * Letters.width(text, Look.LABEL), Look.LABEL)) {
-      double width = Letters.width(text, Look.LABEL) + 8;
-      double left = Math.min(middle - 4, area.right() - width);
-      for (int row = 1; row <= MOST_LEG_ROWS; row++) {
-        LegLabel label = new LegLabel(text, wide(left, width), middle, row);
-        if (left >= area.left() - 4 && placed.stream().noneMatch(label::meets)) {
-          return Optional.of(label);
-        }
+      String name, double middle, Range across, List<LegLabel> placed) {
+    return IntStream.rangeClosed(1, across.low() < Plot.SIDE_SPACE - 4 ? 0 : MOST_LEG_ROWS)
+        .mapToObj(row -> new LegLabel(name, across, middle, row))
+        .filter(label -> placed.stream().noneMatch(label::meets))
+        .findFirst();
+  }
+
+  private LegNames names() {
+    List<String> names = chart.legs.stream().map(ChartLeg::name).toList();
+    return new LegNames(legLabels(names, NAME_GAP), List.of());
+  }
+
+  /** Numbers with a key, unless every name has a place. */
+  private LegNames numbersIfNeeded() {
+    LegNames named = names();
+    if (named.labels().size() == chart.legs.size()) {
+      return named;
+    }
+    List<String> numbers =
+        IntStream.rangeClosed(1, chart.legs.size()).mapToObj(Integer::toString).toList();
+    return new LegNames(legLabels(numbers, NUMBER_GAP), keyOfLegs(numbers));
+  }
+
+  private void paintKey(List<String> key, double above) {
+    double baseline = above;
+    for (String line : key) {
+      baseline += KEY_LINE;
+      canvas.write(line, new Pixel(Look.EDGE, baseline - 4), Alignment.START, Look.LABEL);
+    }
+  }
+
+  /** What the numbers of legs stand for, as many to a line as there is room for. */
+  private List<String> keyOfLegs(List<String> numbers) {
+    double room = canvas.width() - 2 * Look.EDGE;
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < numbers.size(); i++) {
+      String entry = numbers.get(i) + " " + chart.legs.get(i).name();
+      String longer = lines.isEmpty() ? entry : lines.get(lines.size() - 1) + "; " + entry;
+      if (!lines.isEmpty() && Letters.width(longer, Look.LABEL) <= room) {
+        lines.set(lines.size() - 1, longer);
+      } else {
+        lines.add(Letters.fit(entry, room, Look.LABEL));
       }
     }
-    return Optional.empty();
+    return lines;
   }
 
   private static Range wide(double left, double width) {

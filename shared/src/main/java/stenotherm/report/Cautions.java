@@ -2,11 +2,19 @@ package stenotherm.report;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import stenotherm.animal.Animal;
+import stenotherm.animal.Animals;
+import stenotherm.animal.TemperatureBand;
 import stenotherm.base.Provenance;
 import stenotherm.base.Temperatures;
 import stenotherm.decision.Verdict;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
 import stenotherm.words.Units;
 
@@ -18,7 +26,9 @@ import stenotherm.words.Units;
 public final class Cautions {
   /** What a warmer's curve is worth. */
   public static final String ILLUSTRATIVE =
-      "Warmer curves are illustrative: they do not come from measurements.";
+      "How much heat a warmer gives, and when, is illustrative: it was not measured.";
+
+  private static final String NO_DATE = "Preset, journey: sealed, ";
 
   /** The figures by which a caution was found; they stand with it in the summary. */
   private static final Pattern FIGURES = Pattern.compile(" \\(\\d+\\.\\d K over [^()]*\\)");
@@ -29,15 +39,22 @@ public final class Cautions {
   private Cautions() {}
 
   /** The cautions of all packings, each once; the one that defers to others comes last. */
-  static List<String> of(List<Judged> rows, Figures figures) {
+  static List<String> of(ComparisonReport report) {
+    List<Judged> rows = report.rows();
+    Scenario scenario = report.scenario();
+    Figures figures = new Figures(scenario.units());
     Set<String> all = new LinkedHashSet<>();
+    dated(scenario).ifPresent(all::add);
     for (Judged row : rows) {
+      for (Container container : row.parcel().occupied()) {
+        basis(Judged.animal(container), figures).ifPresent(all::add);
+      }
       for (String caution : row.assessment().verdict().cautions()) {
         // what happens in a leg may differ from packing to packing
         boolean inAll =
             rows.stream()
                 .allMatch(each -> each.assessment().verdict().cautions().contains(caution));
-        String words = plain(caution, figures);
+        String words = whose(row.parcel(), caution) + plain(caution, figures);
         all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + words : words);
       }
       if (isIllustrative(row)) {
@@ -47,6 +64,46 @@ public final class Cautions {
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
     return List.copyOf(all);
+  }
+
+  /** Where the file leaves the date to a preset, which every sentence repeats. */
+  static Optional<String> dated(Scenario scenario) {
+    return scenario.assumptions().stream()
+        .filter(sentence -> sentence.startsWith(NO_DATE))
+        .findAny()
+        .map(
+            sentence ->
+                "The file gives no date: days and hours are those of a parcel sealed on "
+                    + Words.moment(scenario.journey(), 0)
+                    + ".");
+  }
+
+  /** Whom a caution is about, where other animals are in the parcel, too. */
+  static String whose(Parcel parcel, String caution) {
+    List<Animal> animals = parcel.occupied().stream().map(Judged::animal).distinct().toList();
+    List<Animal> meant =
+        animals.stream().filter(animal -> animal.cautions().contains(caution)).toList();
+    return meant.isEmpty() || meant.size() == animals.size()
+        ? ""
+        : meant.stream().map(Animal::name).collect(Collectors.joining(" and ")) + ": ";
+  }
+
+  /** Where the temperatures of an animal of the catalogue have no source. */
+  static Optional<String> basis(Animal animal, Figures figures) {
+    TemperatureBand band = animal.tolerance().alarm();
+    Provenance provenance = band.source().provenance();
+    boolean unsourced = provenance == Provenance.PRACTICE || provenance == Provenance.ASSUMED;
+    if (!unsourced || !Animals.all().contains(animal)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        figures.temperature(band.range().low())
+            + " to "
+            + figures.temperature(band.range().high())
+            + " for the "
+            + animal.name()
+            + (provenance == Provenance.PRACTICE ? " is common practice" : " is assumed")
+            + ": no published source was found.");
   }
 
   /** A caution in the reader's units, without the figures that only a physicist reads. */

@@ -49,7 +49,7 @@ final class ConsoleReport {
     }
     out.println();
     out.println("Cautions:");
-    Cautions.of(rows, verdicts.figures()).forEach(caution -> println("- " + caution));
+    Cautions.of(report).forEach(caution -> println("- " + caution));
     out.println();
     out.println(
         "These results rest on "

@@ -49,7 +49,7 @@ final class DataFiles {
     List<Judged> rows = report.rows();
     ObjectNode root = MAPPER.createObjectNode();
     VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
-    root.put("format", 3);
+    root.put("format", 4);
     root.put("title", scenario.title());
     root.put("headline", verdicts.headline(report));
     root.put("units_of_sentences", scenario.units().label());
@@ -68,7 +68,7 @@ final class DataFiles {
             });
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
-    Cautions.of(rows, verdicts.figures()).forEach(root.putArray("cautions")::add);
+    Cautions.of(report).forEach(root.putArray("cautions")::add);
     StatedAssumptions.sentences(scenario).forEach(root.putArray("assumptions")::add);
     try {
       // one line end everywhere: the same bytes on every system
@@ -187,11 +187,11 @@ final class DataFiles {
     node.put("temperature_K", margin.temperature());
     node.put("time_s", margin.time());
     node.put("local_clock", CLOCK.format(journey.localClock(margin.time())));
-    node.put("cup", margin.cup());
+    node.put("container", margin.cup());
   }
 
   private static void addAnimal(ObjectNode node, Judged row, Container cup) {
-    node.put("cup", cup.name());
+    node.put("container", cup.name());
     node.put("animal", Judged.animal(cup).name());
     for (Side side : Side.values()) {
       addMargin(
@@ -233,7 +233,7 @@ final class DataFiles {
   static byte[] history(List<Judged> rows) {
     StringBuilder text =
         new StringBuilder(
-            "packing,warmer,cup,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
+            "packing,warmer,container,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
                 + "animal_hottest_K,animal_q05_K,animal_q50_K,animal_q95_K,warmer_max_K,"
                 + "packs_liquid_fraction\n");
     for (Judged row : rows) {

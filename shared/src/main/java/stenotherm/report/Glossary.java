@@ -18,12 +18,13 @@ final class Glossary {
     words.put(
         "its temperatures",
         "those in which a healthy animal is expected to take no harm over hours; outside of them lie"
-            + " 'too cold' and 'too hot'. Its body temperature counts, averaged over an hour. The"
-            + " assumptions call this the alarm band.");
+            + " 'too cold' and 'too hot'. The temperature of its body counts, averaged over an hour."
+            + " The assumptions call this the alarm band.");
     words.put(
-        "critical limits",
-        "temperatures at which an animal fails within minutes when it is cooled or warmed quickly in a"
-            + " laboratory (a ramped test). Its temperature must stay within them at every moment.");
+        "for a moment",
+        "Laboratories cool or warm animals quickly until they fail within minutes. The temperature of"
+            + " the body must not reach that even for a moment; for hours an animal bears much less."
+            + " The assumptions call these temperatures its critical limits.");
     words.put(
         "of 100 go well",
         "Many journeys are computed that differ in everything uncertain: weather, foam, fill, the"

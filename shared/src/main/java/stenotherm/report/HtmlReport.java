@@ -12,6 +12,7 @@ import stenotherm.decision.Verdict;
 import stenotherm.picture.HeatChart;
 import stenotherm.picture.Picture;
 import stenotherm.picture.SectionSheet;
+import stenotherm.picture.TemperatureChart;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
@@ -69,6 +70,8 @@ final class HtmlReport {
         @page { margin: 12mm; }
         body { max-width: none; padding: 0; font-size: 10pt; }
         table { font-size: 8.5pt; } dl, .small { font-size: 9pt; } dt, dd { display: inline; }
+        p { margin: .4rem 0; } .answer { font-size: 14pt; } main > figure { margin: .4rem 0; }
+        main > figure svg { max-height: 100mm; }
         h2, .cautions { margin-top: .8rem; }
         h1, h2, h3, caption { break-after: avoid; }
         figure, tr, li, dl div, .cautions { break-inside: avoid; }
@@ -121,10 +124,7 @@ final class HtmlReport {
     html.append("<section class=\"cautions\" id=\"cautions\">\n");
     element("h2", "Cautions");
     // what is deferred to stands above
-    list(
-        Cautions.of(rows, words.figures()).stream()
-            .filter(caution -> !caution.equals(Verdict.DEFER))
-            .toList());
+    list(Cautions.of(report).stream().filter(caution -> !caution.equals(Verdict.DEFER)).toList());
     html.append("</section>\n");
     html.append("<p class=\"small paper\">What the page on the screen has folded is not printed;");
     html.append(" open it there to print it.</p>\n");
@@ -192,9 +192,10 @@ final class HtmlReport {
       return;
     }
     boolean sun = scenario.journey().legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
+    TemperatureChart chart = pictures.temperatures(row);
     picture(
-        pictures.temperatures(row),
-        width -> width < WIDE ? 500 : 420,
+        chart,
+        chart::heightFor,
         "The animal's temperature from sealing to opening and somewhat beyond."
             + (sun ? " Sunshine warms the box above the air temperature that is drawn." : ""));
   }
@@ -252,10 +253,10 @@ final class HtmlReport {
         new TextTable(
             "What makes one journey "
                 + (row.isCold() ? "colder" : "hotter")
-                + " than another; a fitted function leaves "
+                + " than another; "
                 + Words.percent(apportioned.get().unexplained())
-                + " % unexplained; below 1 % left out",
-            List.of("what is uncertain", "share in the variance [%]"),
+                + " % stay unexplained; below 1 % left out",
+            List.of("what is uncertain", "share [%]"),
             lines));
   }
 

@@ -77,7 +77,7 @@ final class Pictures {
       if (!other.equals(cup)) {
         chart.curve(
             curve(
-                "animal in " + other.name(),
+                Judged.animal(other).name() + " in '" + other.name() + "'",
                 times,
                 row.odds().temperatures(other.name(), 0.5),
                 end));

@@ -96,8 +96,8 @@ final class Tables {
    */
   private String warmest(Judged row) {
     return words.temperature(warmest(row, row.assessment().nominal()))
-        + " ± "
-        + words.figures().difference(row.assessment().error().warmer())
+        + ", give or take "
+        + words.figures().degrees(row.assessment().error().warmer())
         + "; worst case "
         + words.temperature(warmest(row, row.assessment().warmest()));
   }

@@ -99,7 +99,7 @@ public record VerdictWords(Figures figures) {
         + " on a typical journey, "
         + figures.temperature(extreme.seldom())
         + (extreme.side() == Side.COLD ? " or less" : " or more")
-        + " on one of twenty.";
+        + " on one journey of twenty.";
   }
 
   /** The answer before everything else: what to do, and why. */
@@ -187,9 +187,9 @@ public record VerdictWords(Figures figures) {
   String grounds(List<Judged> rows) {
     Judged best = Judged.best(rows);
     return "Of 100 such journeys that arrive on time, "
-        + animals(best)
-        + " in "
         + Words.inHundred(best.verdict().within().within())
+        + " keep "
+        + animals(best)
         + late(best)
         + ". "
         + extreme(best.assessment());
@@ -200,19 +200,19 @@ public record VerdictWords(Figures figures) {
     if (odds.longestDelay() < LATE) {
       return "";
     }
-    return "; of those opened a day late, in " + Words.inHundred(odds.withinUntil(LATE).within());
+    return "; of those opened a day late, " + Words.inHundred(odds.withinUntil(LATE).within());
   }
 
-  /** For example "the leopard gecko stays between 10 °C and 32 °C". */
+  /** For example "the leopard gecko between 10 °C and 32 °C". */
   String animals(Judged row) {
     List<Container> cups = row.parcel().occupied();
     if (cups.size() > 1) {
-      return "all animals stay within their temperatures";
+      return "all animals within their temperatures";
     }
     Range band = Judged.animal(cups.get(0)).tolerance().band(Limit.ALARM).range();
     return "the "
         + Judged.animal(cups.get(0)).name()
-        + " stays between "
+        + " between "
         + figures.temperature(band.low())
         + " and "
         + figures.temperature(band.high());
@@ -227,7 +227,7 @@ public record VerdictWords(Figures figures) {
         .shares(row.isCold())
         .map(
             shared ->
-                "Of what is uncertain there, most comes from "
+                "What makes journeys differ most: "
                     + shared.shares().stream()
                         .limit(3)
                         .map(VerdictWords::share)

@@ -39,7 +39,8 @@ final class ContainerReader {
 
   /** A cup as its users call it; ounces of a cup are fluid ones. */
   private static final Pattern CUP =
-      Pattern.compile("(?i)^([0-9]+)\\s*(?:fl\\s*)?oz(?:\\s+deli)?(?:\\s+cup)?$");
+      Pattern.compile(
+          "(?i)^([0-9]+)\\s*(?:fl\\s*)?(?:oz|ounces?)(?:\\s+deli)?(?:\\s+(?:cup|container|tub))?$");
 
   /** Where wall and lid are left out, by kind of container. */
   private static final Map<String, String> WALLS =

@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stenotherm.base.Suggestions;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.text.ScalarNode;
@@ -19,26 +21,89 @@ import stenotherm.warmer.Warmers;
  */
 enum EverydayWords {
   /** Layers of walls. */
-  WALL("in a wall", Map.of("foam", new Meant(Materials.EPS, "EPS of unknown density"))),
+  WALL(
+      "in a wall",
+      Map.of(
+          "foam", new Meant(Materials.EPS, "EPS of unknown density"),
+          "white foam", new Meant(Materials.EPS, "EPS of unknown density"),
+          "eps foam", new Meant(Materials.EPS, "EPS of unknown density"),
+          "expanded polystyrene", new Meant(Materials.EPS, "EPS of unknown density"),
+          "bubble wrap", new Meant(Materials.BUBBLE_FILM, "bubble film"))),
   /** What fills a box. */
   FILL(
       "as fill",
       Map.of(
           "packing peanuts", new Meant(Materials.LOOSE_FILL_EPS, "loose-fill EPS, not starch"),
           "peanuts", new Meant(Materials.LOOSE_FILL_EPS, "loose-fill EPS, not starch"),
+          "foam peanuts", new Meant(Materials.LOOSE_FILL_EPS, "loose-fill EPS"),
+          "starch peanuts", new Meant(Materials.LOOSE_FILL_STARCH, "loose-fill starch"),
+          "bubble wrap", new Meant(Materials.BUBBLE_FILM, "bubble film"),
+          "sphagnum moss", new Meant(Materials.SPHAGNUM_DRY, "dry sphagnum"),
           "crumpled paper", new Meant(Materials.CRUMPLED_NEWSPAPER, "crumpled newspaper, tight"),
           "moss", new Meant(Materials.SPHAGNUM_DRY, "dry sphagnum"))),
   /** What lies in a container. */
-  BEDDING("as bedding", Map.of("moss", new Meant(Materials.DAMP_SPHAGNUM, "damp sphagnum"))),
+  BEDDING(
+      "as bedding",
+      Map.of(
+          "moss", new Meant(Materials.DAMP_SPHAGNUM, "damp sphagnum"),
+          "damp moss", new Meant(Materials.DAMP_SPHAGNUM, "damp sphagnum"),
+          "sphagnum moss", new Meant(Materials.DAMP_SPHAGNUM, "damp sphagnum"))),
   /** What is in a pack. */
   PACK("in a pack", Map.of());
 
   private static final Pattern WARMER =
       Pattern.compile("(?i)([0-9]+)[\\s-]*(?:h|hr|hrs|hour|hours)(?:\\s+(?:warmer|heat\\s?pack))?");
 
-  private static final String SOLID_PAPER =
-      "is solid paper, which fills no box, write shredded paper, crumpled newspaper (packed tight)"
-          + " or loosely crumpled newspaper";
+  private static final String PAPERS =
+      "write shredded paper, crumpled newspaper (packed tight) or loosely crumpled newspaper";
+
+  private static final Set<String> NOTHING = Set.of("nothing", "empty", "air", "no");
+
+  private static final Pattern SOME_FOAM = Pattern.compile("foam|styro|polystyrene");
+
+  private static final String FOAMS =
+      "write foam (white, of beads), XPS (smooth, of one colour), PUR, foil-faced PIR or"
+          + " polyethylene foam (soft)";
+
+  /** Words that people have for keys, in lower case. */
+  static final Map<String, String> KEYS =
+      Map.ofEntries(
+          Map.entry("top", "lid"),
+          Map.entry("bottom", "floor"),
+          Map.entry("walls", "foam"),
+          Map.entry("insulation", "foam"),
+          Map.entry("liner", "foam"),
+          Map.entry("lining", "foam"),
+          Map.entry("heat pack", "warmer"),
+          Map.entry("heatpack", "warmer"),
+          Map.entry("heater", "warmer"),
+          Map.entry("heat packs", "warmers"),
+          Map.entry("pack", "packs"),
+          Map.entry("cold pack", "packs"),
+          Map.entry("cold packs", "packs"),
+          Map.entry("ice pack", "packs"),
+          Map.entry("ice packs", "packs"),
+          Map.entry("gel pack", "packs"),
+          Map.entry("gel packs", "packs"),
+          Map.entry("filling", "fill"),
+          Map.entry("padding", "fill"),
+          Map.entry("packing", "packings"),
+          Map.entry("boxes", "packings"),
+          Map.entry("carton", "box"),
+          Map.entry("bag", "cup"),
+          Map.entry("vial", "cup"),
+          Map.entry("container", "cup"),
+          Map.entry("weight", "mass"),
+          Map.entry("substrate", "bedding"),
+          Map.entry("moss", "bedding"),
+          Map.entry("species", "animal"),
+          Map.entry("trip", "journey"),
+          Map.entry("route", "journey"),
+          Map.entry("date", "sealed"),
+          Map.entry("packed", "sealed"),
+          Map.entry("duration", "for"),
+          Map.entry("temperature", "ambient"),
+          Map.entry("weather", "lows/highs"));
 
   private final String where;
   private final Map<String, Meant> words;
@@ -69,15 +134,33 @@ enum EverydayWords {
   /** The material that an everyday word stands for; what it is taken for is told. */
   Optional<Material> material(ScalarNode node, Assumptions assumptions) {
     String word = node.text().toLowerCase(Locale.ROOT);
-    if (this == FILL && (word.equals("paper") || word.equals("newspaper"))) {
-      throw node.fail(SOLID_PAPER);
-    }
     Meant meant = words.get(word);
     if (meant == null) {
+      refuse(node, word);
       return Optional.empty();
     }
     assumptions.add("The file's word '" + word + "' is taken as " + meant.said() + " (assumed).");
     return Optional.of(meant.material());
+  }
+
+  /** Refuses what may mean several things, and names them. */
+  private void refuse(ScalarNode node, String word) {
+    Optional<String> near =
+        Suggestions.closest(word, Materials.all().stream().map(Material::name).toList());
+    if (this == FILL && (word.equals("paper") || word.equals("newspaper"))) {
+      throw node.fail("is solid paper, which fills no box, " + PAPERS);
+    }
+    if (this == FILL
+        && word.contains("paper")
+        && near.filter(name -> name.contains("paper")).isEmpty()) {
+      throw node.fail("is no fill that is known, " + PAPERS);
+    }
+    if (this == FILL && NOTHING.contains(word)) {
+      throw node.fail("is written none, for a box with nothing but air in it");
+    }
+    if (this == WALL && SOME_FOAM.matcher(word).find() && near.isEmpty()) {
+      throw node.fail("may be one of several foams, " + FOAMS);
+    }
   }
 
   /** The name in the catalogue of what a file calls a warmer, or what it says. */

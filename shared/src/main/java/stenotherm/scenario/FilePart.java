@@ -41,6 +41,6 @@ record FilePart(String name, String meaning, List<Key> keys, Map<String, String>
     for (Map.Entry<String, String> each : refused.entrySet()) {
       rule = rule.refuse(each.getKey(), each.getValue());
     }
-    return rule;
+    return rule.otherWords(EverydayWords.KEYS);
   }
 }

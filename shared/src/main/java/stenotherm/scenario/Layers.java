@@ -19,6 +19,9 @@ final class Layers {
   static final List<VacuumPanel> PANELS =
       List.of(VacuumPanel.METALLISED_FILM, VacuumPanel.ALUMINIUM_FOIL);
 
+  /** Plastic thicker than the wall of any container is meant as foam [m]. */
+  private static final double THICKEST_PLASTIC = 0.005;
+
   private static final Pattern EPS = Pattern.compile("(?i)EPS\\s*([0-9]+(?:\\.[0-9]+)?)");
 
   private Layers() {}
@@ -47,6 +50,10 @@ final class Layers {
     NamedQuantity layer = NamedQuantity.of(node, "a material and a thickness", "EPS 20, 19 mm");
     Material material = material(layer.name(), words, assumptions);
     double thickness = layer.quantity().length();
+    if (material.equals(Materials.POLYSTYRENE) && thickness > THICKEST_PLASTIC) {
+      throw node.fail(
+          "is solid plastic; foam of it is EPS, write for example foam 19 mm or EPS 20 19 mm");
+    }
     return node.locate(() -> new WallLayer(material, thickness));
   }
 

@@ -21,7 +21,8 @@ final class PlacementReader {
   private static final String POSITION = "position";
   private static final String THIN = "thin";
 
-  private static final Pattern ON = Pattern.compile("(.+?)\\s+on\\s+(.+)", Pattern.DOTALL);
+  private static final Pattern ON =
+      Pattern.compile("(.+?)\\s+(?:on|taped\\s+to)\\s+(?:the\\s+)?(.+)", Pattern.DOTALL);
 
   private final KeyedSection section;
   private final ScalarNode what;

@@ -2,6 +2,7 @@ package stenotherm.text;
 
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import stenotherm.base.Checks;
@@ -17,11 +18,17 @@ public final class Keys {
   private final Set<String> known;
   private final Map<String, String> refused;
   private final Map<String, String> examples;
+  private final Map<String, String> otherWords;
 
-  private Keys(Set<String> known, Map<String, String> refused, Map<String, String> examples) {
+  private Keys(
+      Set<String> known,
+      Map<String, String> refused,
+      Map<String, String> examples,
+      Map<String, String> otherWords) {
     this.known = known;
     this.refused = refused;
     this.examples = examples;
+    this.otherWords = otherWords;
   }
 
   /**
@@ -38,7 +45,7 @@ public final class Keys {
         throw new InvalidInputException("key", "'" + key + "' is named twice");
       }
     }
-    return new Keys(keys, Map.of(), Map.of());
+    return new Keys(keys, Map.of(), Map.of(), Map.of());
   }
 
   /**
@@ -56,7 +63,7 @@ public final class Keys {
     }
     Map<String, String> more = new LinkedHashMap<>(refused);
     more.put(Checks.name("key", key), Checks.name("reason", reason));
-    return new Keys(known, more, examples);
+    return new Keys(known, more, examples, otherWords);
   }
 
   /**
@@ -73,7 +80,19 @@ public final class Keys {
     }
     Map<String, String> more = new LinkedHashMap<>(examples);
     more.put(key, Checks.name("example", example));
-    return new Keys(known, refused, more);
+    return new Keys(known, refused, more, otherWords);
+  }
+
+  /**
+   * Adds words that people have for keys; a message about one names the key that is meant.
+   *
+   * @param words keys by such words; those that the reader does not understand here are ignored
+   * @return a new rule
+   */
+  public Keys otherWords(Map<String, String> words) {
+    Map<String, String> meant = new LinkedHashMap<>(words);
+    meant.values().retainAll(known);
+    return new Keys(known, refused, examples, meant);
   }
 
   String exampleOf(String key) {
@@ -93,6 +112,9 @@ public final class Keys {
     if (reason != null) {
       return "cannot be used yet, " + reason;
     }
-    return "unknown key" + Messages.allowed(key, known);
+    String meant = otherWords.get(key.toLowerCase(Locale.ROOT));
+    return meant == null
+        ? "unknown key" + Messages.allowed(key, known)
+        : "unknown key. Did you mean '" + meant + "'?";
   }
 }

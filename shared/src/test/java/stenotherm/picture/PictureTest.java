@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
@@ -337,6 +338,27 @@ class PictureTest {
         }) {
       assertTrue(svg.contains(">" + text + "</text>"), text);
     }
+  }
+
+  /** On a telephone the names of legs do not fit: numbers, and every name in full below. */
+  @Test
+  void legsWithoutRoomForTheirNamesHaveNumbersAndAKey() throws Exception {
+    TemperatureChart chart = Demo.longTemperature();
+    NodeList texts = root(chart.svg(340, chart.heightFor(340))).getElementsByTagName("text");
+    List<String> all =
+        IntStream.range(0, texts.getLength())
+            .mapToObj(number -> texts.item(number).getTextContent())
+            .toList();
+    String whole = String.join("; ", all);
+    assertTrue(
+        whole.contains(
+            "1 home; 2 van to depot; 3 counter; 4 lorry; 5 depot over Sunday; 6 van; 7 aircraft and"
+                + " hubs; 8 porch"),
+        whole);
+    for (int leg = 1; leg <= 8; leg++) {
+      assertTrue(all.contains(Integer.toString(leg)), leg + " in " + whole);
+    }
+    assertFalse(whole.contains("…"), whole);
   }
 
   @Test

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stenotherm.animal.Animals;
 import stenotherm.base.Orientation;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
@@ -43,6 +44,7 @@ import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
+import stenotherm.warmer.WarmerClass;
 import stenotherm.words.Figures;
 
 /** Sentences about verdicts that are made up, on a journey through two time zones. */
@@ -154,7 +156,7 @@ class VerdictWordsTest {
             + Figures.METRIC.temperature(hottest.typical())
             + " on a typical journey, "
             + Figures.METRIC.temperature(hottest.seldom())
-            + " or more on one of twenty.",
+            + " or more on one journey of twenty.",
         new VerdictWords(Figures.METRIC).sentence(hot));
   }
 
@@ -207,12 +209,10 @@ class VerdictWordsTest {
   @Test
   void theHeadlineSaysWhatToDoAtEachLevel() {
     String late =
-        "; of those opened a day late, in "
+        " keep the leopard gecko between 15 °C and 33 °C; of those opened a day late, "
             + Words.inHundred(RAN.odds().withinUntil(24).within())
             + ". It is coldest about ";
-    String well =
-        " Of 100 such journeys that arrive on time, the leopard gecko stays between 15 °C and 33 °C"
-            + " in ";
+    String well = " Of 100 such journeys that arrive on time, ";
     String holds = headline(Figures.METRIC, Level.HOLDS, 0.98);
     assertTrue(holds.startsWith("Take 'bare foam'." + well + "98" + late), holds);
     String likely = headline(Figures.METRIC, Level.LIKELY, 0.87);
@@ -265,6 +265,48 @@ class VerdictWordsTest {
     String kept = "Kept at 30 °C (or -2.5 °C), 12 K above.";
     assertEquals("Kept at 30 °C (or -2.5 °C), 12 C° above.", Cautions.plain(kept, Figures.METRIC));
     assertEquals("Kept at 86 °F (or 28 °F), 21.6 F° above.", Cautions.plain(kept, Figures.US));
+  }
+
+  @Test
+  void bandsWithoutASourceAreCalledSo() {
+    assertEquals(
+        Optional.of(
+            "15 °C to 32 °C for the house gecko is assumed: no published source was found."),
+        Cautions.basis(Animals.HOUSE_GECKO, Figures.METRIC));
+    assertEquals(
+        Optional.of(
+            "61 °F to 82 °F for the crested gecko is common practice: no published source was"
+                + " found."),
+        Cautions.basis(Animals.named("crested gecko"), Figures.US));
+    assertEquals(Optional.empty(), Cautions.basis(Animals.LEOPARD_GECKO, Figures.METRIC));
+  }
+
+  /** Of two animals the one that is meant; a date only where the file has none. */
+  @Test
+  void cautionsSayWhoseAndWhen() {
+    String text =
+        """
+        format: 1
+        title: two
+        containers:
+          - {size: 16 oz deli cup, animal: 'Chilean rose tarantula, 20 g'}
+          - {size: 16 oz deli cup, animal: 'giant African snail, 60 g'}
+        journey: two days by road, 3 to 12 °C
+        packings:
+          - {name: box, box: 300 x 200 x 160 mm, foam: foam 19 mm, fill: shredded paper}
+        """;
+    Scenario two = ScenarioReader.read("two.yaml", text);
+    Parcel parcel = two.packings().get(0);
+    List<String> snails = Animals.named("giant African snail").cautions();
+    String forbidden = snails.get(snails.size() - 1);
+    assertEquals("giant African snail: ", Cautions.whose(parcel, forbidden));
+    assertEquals("", Cautions.whose(parcel, snails.get(0)), "both have it");
+    assertEquals("", Cautions.whose(parcel, WarmerClass.AIR_CAUTION));
+    assertEquals(
+        Optional.of(
+            "The file gives no date: days and hours are those of a parcel sealed on 15 Jan 15:00."),
+        Cautions.dated(two));
+    assertEquals(Optional.empty(), Cautions.dated(SCENARIO));
   }
 
   @Test
@@ -372,9 +414,7 @@ class VerdictWordsTest {
     assertTrue(words.costliest(judged(BARE, Level.HOLDS, 0.996)).isEmpty());
     String most = RAN.odds().shares(true).orElseThrow().shares().get(0).of();
     String sentence = words.costliest(judged(BARE, Level.GAMBLE, 0.6)).orElseThrow();
-    assertTrue(
-        sentence.startsWith("Of what is uncertain there, most comes from " + most + " ("),
-        sentence);
+    assertTrue(sentence.startsWith("What makes journeys differ most: " + most + " ("), sentence);
   }
 
   @Test
@@ -382,7 +422,7 @@ class VerdictWordsTest {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
     ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
-    assertEquals(3, root.get("format").asInt());
+    assertEquals(4, root.get("format").asInt());
     assertEquals(new VerdictWords(Figures.METRIC).headline(report), root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());

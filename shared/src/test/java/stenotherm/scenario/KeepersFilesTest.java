@@ -175,6 +175,42 @@ class KeepersFilesTest {
                     + " paper, crumpled newspaper (packed tight) or loosely crumpled newspaper"));
   }
 
+  static Stream<Arguments> wordsThatLeaveOpenWhatIsMeant() {
+    return Stream.of(
+        arguments("fill: moss", "fill: packing paper", "is no fill that is known, write shredded"),
+        arguments("fill: moss", "fill: air", "is written none"),
+        arguments("foam: foam 3/4 in", "foam: rigid foam 19 mm", "write foam (white, of beads)"),
+        arguments("foam: foam 3/4 in", "foam: polyethylene form 19 mm", "Did you mean"),
+        // solid plastic would insulate five times worse
+        arguments("foam: foam 3/4 in", "foam: polystyrene 19 mm", "is solid plastic; foam of it"),
+        arguments("foam: foam 3/4 in", "insulation: foam 3/4 in", "Did you mean 'foam'?"),
+        arguments("fill: moss", "fill: moss\n    Bottom: foam 10 mm", "Did you mean 'floor'?"),
+        arguments("    warmer: 72 hour on top", "    heat pack: 72 hour on top", "'warmer'?"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("wordsThatLeaveOpenWhatIsMeant")
+  void whatIsMeantIsAsked(String good, String bad, String message) {
+    String fault = faultOf(good, bad);
+    assertTrue(fault.contains(message), fault);
+  }
+
+  @Test
+  void moreWaysToSayTheSame() {
+    Parcel plain = read(ScenarioFiles.OWN_ANIMALS).packings().get(0);
+    for (String on : List.of("on the lid", "taped to the lid", "taped to top")) {
+      assertEquals(plain.warmers(), own("on top", on).packings().get(0).warmers(), on);
+    }
+    for (String cup : List.of("16 ounce deli cup", "16 oz deli container", "16 oz tub")) {
+      assertEquals(
+          plain.containers(), own("16 oz deli cup", cup).packings().get(0).containers(), cup);
+    }
+    for (String foam : List.of("white foam", "EPS foam", "expanded polystyrene")) {
+      Parcel other = own("foam: foam 3/4 in", "foam: " + foam + " 3/4 in").packings().get(0);
+      assertEquals(plain.walls(), other.walls(), foam);
+    }
+  }
+
   @Test
   void aClothBagIsNoCupAndHasNoDampTowel() {
     Container bag = read(ScenarioFiles.OWN_ANIMALS).packings().get(1).containers().get(0);

@@ -149,7 +149,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "lid: PIR 25 mm",
             "top: PIR 25 mm",
-            "s.yaml:12:5: packings[0].top (panels): unknown key"),
+            "s.yaml:12:5: packings[0].top (panels): unknown key. Did you mean 'lid'?"),
         arguments(
             "left: XPS 25 mm",
             "left: XPSS 25 mm",
@@ -185,7 +185,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "fill: none",
             "fill: nothing",
-            "s.yaml:35:11: packings[1].fill (stacked): material: there is no \"nothing\". None of the 74 known names is like it."),
+            "s.yaml:35:11: packings[1].fill (stacked): is written none, for a box with nothing but air in it"),
         arguments(
             "- {name: upper, warmer: 40 hour warmer on lid, offset",
             "- {name: upper, warmer: 40 hour warmer, offset",
