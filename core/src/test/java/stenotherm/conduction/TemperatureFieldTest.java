@@ -94,6 +94,8 @@ class TemperatureFieldTest {
   }
 
   private static final TemperatureField CORNER = corner();
+  private static final double HIGHEST = Math.max(CORNER.maximum("water"), CORNER.maximum("foam"));
+  private static final double LOWEST = Math.min(CORNER.minimum("water"), CORNER.minimum("foam"));
 
   /** A warm block of water in the corner of a foam box: nothing is linear here. */
   private static TemperatureField corner() {
@@ -130,9 +132,7 @@ class TemperatureFieldTest {
       @ForAll @DoubleRange(min = 0, max = 0.1) double y,
       @ForAll @DoubleRange(min = 0, max = 0.1) double z) {
     double here = CORNER.at(new Point(x, y, z));
-    double highest = Math.max(CORNER.maximum("water"), CORNER.maximum("foam"));
-    double lowest = Math.min(CORNER.minimum("water"), CORNER.minimum("foam"));
-    assertTrue(here <= highest + ROUND_OFF && here >= lowest - ROUND_OFF);
+    assertTrue(here <= HIGHEST + ROUND_OFF && here >= LOWEST - ROUND_OFF);
   }
 
   @Test

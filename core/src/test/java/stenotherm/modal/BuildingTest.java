@@ -216,9 +216,9 @@ class BuildingTest {
    * Whichever configuration is named first, all of whose solutions enter the basis: the same
    * answers, within a fifth of what a model may be off, minutes after jumps by some ten kelvins.
    */
-  @Property(seed = "4201", tries = 4)
+  @Property(seed = "4201", tries = 2)
   void anyConfigurationMayComeFirst(@ForAll @LongRange(min = 0, max = 1000) long seed) {
-    RandomBody body = new RandomBody(seed, 4);
+    RandomBody body = new RandomBody(seed, 4, 3);
     double[][] films = {body.films(), body.films(), body.films()};
     double[][] factors = {{1, 1}, {0.8, 1.4}, {1.2, 0.8}};
     List<ReducedModel> models = new ArrayList<>();
@@ -254,7 +254,7 @@ class BuildingTest {
   /** Of seven configurations four are solved for; steady states of all are right. */
   @Property(seed = "4202", tries = 2)
   void manyConfigurationsShareTheBasisOfFour(@ForAll @LongRange(min = 0, max = 1000) long seed) {
-    RandomBody body = new RandomBody(seed, 4);
+    RandomBody body = new RandomBody(seed, 4, 3);
     List<double[]> films = new ArrayList<>();
     ReducedModel.Builder builder = body.builder();
     for (int c = 0; c < 7; c++) {

@@ -400,14 +400,15 @@ class ParcelModelTest {
     Contact warm =
         Contact.whole(Face.X_MIN, new Contact.Neighbour(TimeFunction.constant(300), 0.1));
     List<Journey> journeys = List.of(journey(3), sunny(3), journey(touching(dock, warm)));
-    ParcelModel model = ParcelModel.of(Packings.plain(), journeys, SETTINGS);
+    ParcelModel model = ParcelModel.of(Packings.plain(), journeys, SETTINGS, ModelScope.NOMINAL);
     for (Journey each : journeys) {
       TransitResult result = model.run(each, Variation.NOMINAL);
       TransitResult full = model.runEveryCell(each, Variation.NOMINAL);
       assertArrayEquals(full.mean("cup"), result.mean("cup"), 0.02);
       assertArrayEquals(full.coldest("cup"), result.coldest("cup"), 0.05);
       assertArrayEquals(full.hottest("cup"), result.hottest("cup"), 0.05);
-      ParcelModel own = ParcelModel.of(Packings.plain(), each, SETTINGS);
+      ParcelModel own =
+          ParcelModel.of(Packings.plain(), List.of(each), SETTINGS, ModelScope.NOMINAL);
       // what two reductions leave, and conductivities of cells at the means of another journey
       double[] expected = own.run(each, Variation.NOMINAL).mean("cup");
       assertArrayEquals(expected, result.mean("cup"), 0.05);

@@ -220,7 +220,8 @@ class SurroundingsTest {
             leg("stack", 2, air(295).touching(List.of(tight))),
             leg("both", 2, air(295).touching(List.of(cold, tight))),
             leg("free", 2, air(295)));
-    ParcelModel model = ParcelModel.of(Packings.plain(), journey, FEW_CELLS);
+    ParcelModel model =
+        ParcelModel.of(Packings.plain(), List.of(journey), FEW_CELLS, ModelScope.NOMINAL);
     TransitResult result = model.run(journey, Variation.NOMINAL);
     Map<String, Double> first = result.coefficients().get(0).surfaces();
     Map<String, Double> free = result.coefficients().get(3).surfaces();

@@ -51,7 +51,8 @@ class TransitProperties {
 
   private static TransitResult run(Leg... legs) {
     Journey journey = new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), 293, List.of(legs));
-    return Transit.run(Packings.plain(), journey, Variation.NOMINAL, SETTINGS);
+    return ParcelModel.of(Packings.plain(), List.of(journey), SETTINGS, ModelScope.NOMINAL)
+        .run(journey, Variation.NOMINAL);
   }
 
   /** With every cell, for what a reduced model keeps up to its own error only. */

@@ -21,28 +21,22 @@ import stenotherm.base.Suggestions;
 import stenotherm.base.Temperatures;
 
 /**
- * Weather that was recorded: the lowest and highest temperature of each day at a few places, and
- * the hourly normals of one of them.
+ * Weather that was recorded: the lowest and highest temperature of each day at a few places.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class RecordedWeather {
-  /** Hours of a year without a leap day [h]. */
-  public static final int HOURS_OF_YEAR = 8760;
-
-  private static final int HOURS_OF_DAY = 24;
+  /** Of a row of the record: place, date, highest and lowest. */
+  private static final int COLUMNS = 4;
 
   /** Where the cities are, east of Greenwich [°]. */
   private static final Map<String, Double> LONGITUDES =
       Map.of("new york", -74.0, "seattle", -122.3);
 
   private final NavigableMap<String, List<DayExtremes>> days;
-  private final List<Double> hourlyNormals;
 
-  private RecordedWeather(
-      NavigableMap<String, List<DayExtremes>> days, List<Double> hourlyNormals) {
+  private RecordedWeather(NavigableMap<String, List<DayExtremes>> days) {
     this.days = days;
-    this.hourlyNormals = hourlyNormals;
   }
 
   /**
@@ -62,8 +56,8 @@ public final class RecordedWeather {
    */
   public Source source() {
     return Source.read(
-        "NOAA, daily summaries 2012-2015 and hourly climate normals 1981-2010 (public domain)",
-        "files weather.csv and seattle-weather-hourly-normals.csv of vega-datasets 3.2.1");
+        "NOAA, daily summaries 2012-2015 (public domain)",
+        "file weather.csv of vega-datasets 3.2.1");
   }
 
   /**
@@ -143,19 +137,6 @@ public final class RecordedWeather {
     return record.get(index(record, "date", date));
   }
 
-  /**
-   * Returns the hourly normals of Seattle, means of 1981 to 2010: element {@code 24 d + h} is the
-   * temperature at hour {@code h} of the year's day {@code d}, both counted from 0, in a year
-   * without a leap day. Hours are those of the source, local standard time as far as is known. The
-   * very first hour is missing in the source; here it is the mean of its two neighbours, the last
-   * hour of the year and the second.
-   *
-   * @return {@value #HOURS_OF_YEAR} temperatures [K], unmodifiable
-   */
-  public List<Double> seattleHourlyNormals() {
-    return hourlyNormals;
-  }
-
   private static int index(List<DayExtremes> record, String field, LocalDate date) {
     LocalDate first = record.get(0).date();
     LocalDate last = record.get(record.size() - 1).date();
@@ -166,14 +147,13 @@ public final class RecordedWeather {
     return Math.toIntExact(date.toEpochDay() - first.toEpochDay());
   }
 
-  /** Reads the files at the first call, once, safely from any thread. */
+  /** Reads the file at the first call, once, safely from any thread. */
   private static final class Bundled {
-    static final RecordedWeather WEATHER =
-        new RecordedWeather(readDays("daily.csv"), readNormals("seattle-hourly-normals.csv"));
+    static final RecordedWeather WEATHER = new RecordedWeather(readDays("daily.csv"));
 
     private static NavigableMap<String, List<DayExtremes>> readDays(String file) {
       NavigableMap<String, List<DayExtremes>> days = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-      for (String[] row : rows(file, 4)) {
+      for (String[] row : rows(file)) {
         List<DayExtremes> record = days.computeIfAbsent(row[0], place -> new ArrayList<>());
         LocalDate date = LocalDate.parse(row[1]);
         // Days are found by their distance from the first one, so there must be no gap.
@@ -186,30 +166,12 @@ public final class RecordedWeather {
       return Collections.unmodifiableNavigableMap(days);
     }
 
-    private static List<Double> readNormals(String file) {
-      List<Double> normals = new ArrayList<>(HOURS_OF_YEAR);
-      List<String[]> rows = rows(file, 1 + HOURS_OF_DAY);
-      double secondHour = kelvin(rows.get(0)[2]);
-      double lastHour = kelvin(rows.get(rows.size() - 1)[HOURS_OF_DAY]);
-      for (String[] row : rows) {
-        for (int hour = 0; hour < HOURS_OF_DAY; hour++) {
-          String text = row[1 + hour];
-          boolean missing = normals.isEmpty() && text.isEmpty();
-          normals.add(missing ? (lastHour + secondHour) / 2 : kelvin(text));
-        }
-      }
-      if (normals.size() != HOURS_OF_YEAR) {
-        throw new IllegalStateException(file + " has " + normals.size() + " hours");
-      }
-      return List.copyOf(normals);
-    }
-
     private static double kelvin(String celsius) {
       return Temperatures.fromCelsius(Double.parseDouble(celsius));
     }
 
     /** The rows after the comment lines and the row of column names. */
-    private static List<String[]> rows(String file, int columns) {
+    private static List<String[]> rows(String file) {
       try (InputStream in = RecordedWeather.class.getResourceAsStream(file)) {
         if (in == null) {
           throw new IllegalStateException(file + " is missing from the library's jar");
@@ -224,9 +186,9 @@ public final class RecordedWeather {
                 .map(line -> line.split(",", -1))
                 .toList();
         for (String[] row : rows) {
-          if (row.length != columns) {
+          if (row.length != COLUMNS) {
             throw new IllegalStateException(
-                file + ": " + columns + " columns expected in " + String.join(",", row));
+                file + ": " + COLUMNS + " columns expected in " + String.join(",", row));
           }
         }
         return rows;

@@ -16,6 +16,9 @@ import java.util.stream.Stream;
 final class Browser {
   private static final int SECONDS = 60;
 
+  private static final String FRAME =
+      "<iframe style=\"border: 0; width: %dpx; height: 2000px\" srcdoc=\"%s\"></iframe>\n";
+
   private final Path program;
   private final Path folder;
 
@@ -24,8 +27,8 @@ final class Browser {
     this.folder = folder;
   }
 
-  /** What a page looked like to a script in it, and what the browser complained about. */
-  record Seen(String text, List<String> complaints) {}
+  /** What a page looked like to a script at each width, and what the browser complained about. */
+  record Seen(List<String> texts, List<String> complaints) {}
 
   /** The browser, if there is one on the path. */
   static Optional<Browser> in(Path folder) {
@@ -37,39 +40,47 @@ final class Browser {
   }
 
   /**
-   * Shows a page in a frame of a width and runs a script beside it.
+   * Shows a page in frames of several widths and runs a script for each.
    *
    * @param page the page
-   * @param width width of the frame [pixel]
+   * @param widths widths of the frames [pixel]
    * @param script the body of a function of the frame's window {@code view} that returns a text
    */
-  Seen look(String page, int width, String script) throws IOException, InterruptedException {
-    String frame = page.replace("&", "&amp;").replace("\"", "&quot;");
+  Seen look(String page, List<Integer> widths, String script)
+      throws IOException, InterruptedException {
+    String source = page.replace("&", "&amp;").replace("\"", "&quot;");
+    StringBuilder frames = new StringBuilder();
+    for (int width : widths) {
+      frames.append(FRAME.formatted(width, source));
+    }
     String around =
         """
         <!DOCTYPE html><html><body style="margin: 0">
-        <iframe id="frame" style="border: 0; width: %dpx; height: 2000px" srcdoc="%s"></iframe>
-        <pre id="seen"></pre>
+        %s
         <script>
-        window.onload = () => {
-          const view = document.getElementById('frame').contentWindow;
-          document.getElementById('seen').textContent = (() => { %s })();
-        };
+        window.onload = () => document.querySelectorAll('iframe').forEach(frame => {
+          const view = frame.contentWindow;
+          const seen = document.body.appendChild(document.createElement('pre'));
+          seen.className = 'seen';
+          seen.textContent = (() => { %s })();
+        });
         </script></body></html>
         """
-            .formatted(width, frame, script);
+            .formatted(frames, script);
     Path file = Files.writeString(folder.resolve("look.html"), around);
     List<String> complaints = new ArrayList<>();
     String out = run(complaints, "--window-size=1400,2100", "--dump-dom", file.toUri().toString());
-    String seen =
-        Pattern.compile("<pre id=\"seen\">(.*?)</pre>", Pattern.DOTALL)
+    List<String> seen =
+        Pattern.compile("<pre class=\"seen\">(.*?)</pre>", Pattern.DOTALL)
             .matcher(out)
             .results()
             .map(found -> found.group(1))
-            .findFirst()
-            .orElseThrow(() -> new AssertionError("the script did not end: " + out));
-    return new Seen(
-        seen.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"), complaints);
+            .map(text -> text.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&"))
+            .toList();
+    if (seen.size() != widths.size()) {
+      throw new AssertionError("the script did not end: " + out);
+    }
+    return new Seen(seen, complaints);
   }
 
   /** Prints a page and counts the sheets of paper. */

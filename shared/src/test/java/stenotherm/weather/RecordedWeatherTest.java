@@ -135,32 +135,8 @@ class RecordedWeatherTest {
   }
 
   @Test
-  void normalsCoverOneYear() {
-    List<Double> normals = weather.seattleHourlyNormals();
-    assertEquals(365 * 24, normals.size());
-    assertEquals(4.0, celsius(normals, 1, 1), ROUNDING);
-    assertEquals(24.4, celsius(normals, LocalDate.of(2010, 7, 28).getDayOfYear(), 16), ROUNDING);
-    assertEquals(3.1, celsius(normals, LocalDate.of(2010, 12, 22).getDayOfYear(), 5), ROUNDING);
-    assertEquals(4.3, celsius(normals, 365, 23), ROUNDING);
-    // Sum taken with awk over the package's own file, which lacks the first hour.
-    double sum = normals.stream().skip(1).mapToDouble(Temperatures::toCelsius).sum();
-    assertEquals(97466.8, sum, 0.05);
-  }
-
-  @Test
-  void missingFirstHourIsTheMeanOfItsNeighbours() {
-    assertEquals(4.15, celsius(weather.seattleHourlyNormals(), 1, 0), ROUNDING);
-  }
-
-  private static double celsius(List<Double> normals, int dayOfYear, int hour) {
-    return Temperatures.toCelsius(normals.get(24 * (dayOfYear - 1) + hour));
-  }
-
-  @Test
   void recordIsReadOnly() {
     assertThrows(UnsupportedOperationException.class, () -> weather.days("Seattle").remove(0));
-    assertThrows(
-        UnsupportedOperationException.class, () -> weather.seattleHourlyNormals().set(0, 0.0));
   }
 
   @Test
