@@ -1,5 +1,7 @@
 package stenotherm.animal;
 
+import stenotherm.base.Source;
+
 /**
  * Groups of animals whose metabolism follows one law.
  *
@@ -7,9 +9,32 @@ package stenotherm.animal;
  */
 public enum AnimalGroup {
   /** Lizards, snakes, tortoises. */
-  REPTILE,
+  REPTILE(0.01),
   /** Frogs and salamanders. */
-  AMPHIBIAN,
+  AMPHIBIAN(1),
   /** Spiders, insects, woodlice, snails and others without a backbone. */
-  INVERTEBRATE
+  INVERTEBRATE(0.02);
+
+  /** Where surfaces and wet parts come from. */
+  public static final Source SKIN_SOURCE =
+      Source.derived(
+          "10.47 cm2 m^0.688, m in g (default shape of the NicheMapR package)",
+          "wet parts assumed: frogs lose water like free water, geckos 0.2 to 1 mg/(g h) in dry"
+              + " air, a hundredth of that");
+
+  private final double wetPart;
+
+  AnimalGroup(double wetPart) {
+    this.wetPart = wetPart;
+  }
+
+  /**
+   * Returns the surface from which an animal evaporates as if it were free water.
+   *
+   * @param mass mass [kg]
+   * @return the surface [m2]
+   */
+  public double wetSurface(double mass) {
+    return wetPart * 10.4713e-4 * Math.pow(1000 * mass, 0.688);
+  }
 }

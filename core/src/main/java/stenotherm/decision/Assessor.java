@@ -281,7 +281,8 @@ public final class Assessor {
               GridCorrection.largest(holding) / 2,
               reductionError(nominal),
               condensed.error());
-      double[][] correction = GridCorrection.difference(fine, condensed.run(Variation.NOMINAL).temperatures());
+      double[][] correction =
+          GridCorrection.difference(fine, condensed.run(Variation.NOMINAL).temperatures());
       for (int animal = 0; animal < correction.length; animal++) {
         for (int time = 0; time < correction[animal].length; time++) {
           correction[animal][time] += grids.added()[animal][time] + holding[animal][time];

@@ -14,8 +14,7 @@ import stenotherm.study.Odds;
  * @param tightest when the middle case is tightest on that side, since sealing [s]
  * @param cautions what to know beside it
  */
-public record Verdict(
-    Level level, Odds within, Side side, double tightest, List<String> cautions) {
+public record Verdict(Level level, Odds within, Side side, double tightest, List<String> cautions) {
   /** What every verdict defers to. */
   public static final String DEFER =
       "A calculation on stated assumptions, not a permission: carrier rules, the IATA Live Animals Regulations,"

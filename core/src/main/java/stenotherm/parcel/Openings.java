@@ -86,7 +86,11 @@ public record Openings(double seamGap, List<Vent> vents) {
    */
   public Openings {
     Checks.within(
-        "gap of the seams", seamGap, GAPS, "m", "Panels that fit leave about half a millimetre, 0.0005 m.");
+        "gap of the seams",
+        seamGap,
+        GAPS,
+        "m",
+        "Panels that fit leave about half a millimetre, 0.0005 m.");
     vents = List.copyOf(Checks.given("vents", vents));
   }
 
@@ -165,8 +169,7 @@ public record Openings(double seamGap, List<Vent> vents) {
           all.add(new StackFlow.OpeningAtHeight(half, -length / 4));
         } else {
           double height = height(parcel.outer(), one, up) + height(parcel.outer(), other, up);
-          all.add(
-              new StackFlow.OpeningAtHeight(new Seam(seamGap, length, depth), height));
+          all.add(new StackFlow.OpeningAtHeight(new Seam(seamGap, length, depth), height));
         }
       }
     }

@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import stenotherm.air.StackFlow;
 import stenotherm.base.Axis;
@@ -16,7 +15,6 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
-import stenotherm.conduction.InnerSurface;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.FacePatch;
@@ -242,7 +240,8 @@ public record Parcel(
    * @param foam effective diffusivity of oxygen in expanded polystyrene [m2/s]
    * @return holes, pieces of seams and walls that breathe
    */
-  public List<StackFlow.OpeningAtHeight> openings(Orientation orientation, double seams, double foam) {
+  public List<StackFlow.OpeningAtHeight> openings(
+      Orientation orientation, double seams, double foam) {
     return openings.widened(seams).places(this, orientation, foam);
   }
 

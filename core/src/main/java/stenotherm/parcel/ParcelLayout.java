@@ -2,7 +2,6 @@ package stenotherm.parcel;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
@@ -11,7 +10,6 @@ import stenotherm.base.Temperatures;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.HeatNetworkBuilder;
-import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;

@@ -5,8 +5,8 @@ package stenotherm.transit;
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param leastOxygen lowest mole fraction of oxygen, at altitude that of sea-level air with the same
- *     partial pressure [-]
+ * @param leastOxygen lowest mole fraction of oxygen, at altitude that of sea-level air with the
+ *     same partial pressure [-]
  * @param mostCarbonDioxide highest mole fraction of carbon dioxide, likewise [-]
  * @param breach when the air of an animal first was beyond an alarm level of {@link
  *     stenotherm.air.BreathingLimits} [s]; infinite if it never was

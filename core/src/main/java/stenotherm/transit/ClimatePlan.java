@@ -26,6 +26,9 @@ final class ClimatePlan {
   /** Water in a fresh warmer, part of its contents [-]: usual mixes have 0.22 to 0.25. */
   private static final double WARMER_WATER = 0.22;
 
+  /** Water in an animal, part of its mass [-]. */
+  private static final double BODY_WATER = 0.7;
+
   /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]. */
   private static final double OUTER_FILM = 8;
 
@@ -48,7 +51,7 @@ final class ClimatePlan {
   record Room(String name, int output, double volume) {}
 
   /** An animal, its mass [kg], its room and its heat. */
-  record Resident(AnimalGroup group, double mass, int output, int room, int input) {}
+  record Resident(AnimalGroup group, double mass, int output, int room, int input, int surface) {}
 
   /** Damp bedding: a surface of water of some area [m2]. */
   record Damp(int surface, int output, int input, double area) {}
@@ -79,14 +82,16 @@ final class ClimatePlan {
     this.wall = wall(surface(0, 0));
     for (Container container : parcel.occupied()) {
       Occupant who = container.occupant().orElseThrow();
+      double mass = who.body().mass();
       residents.add(
           new Resident(
               // the law of reptiles gives the most heat; it stands in for a keeper's own animal
               Animals.group(who.animal()).orElse(AnimalGroup.REPTILE),
-              who.body().mass(),
+              mass,
               outputs.applyAsInt(container.animalBlock()),
               room(container),
-              inputs.applyAsInt(InnerHeat.ofAnimal(container))));
+              inputs.applyAsInt(InnerHeat.ofAnimal(container)),
+              surface(room(container), BODY_WATER * mass)));
     }
   }
 
@@ -130,13 +135,11 @@ final class ClimatePlan {
   private void findRooms() {
     // without a filling the walls tell how warm the air in the creases is
     String first = parcel.climateBlocks().get(0);
-    rooms.add(
-        new Room("", outputs.applyAsInt(first), Math.max(parcel.airVolume(), LEAST_VOLUME)));
+    rooms.add(new Room("", outputs.applyAsInt(first), Math.max(parcel.airVolume(), LEAST_VOLUME)));
     for (Container container : parcel.containers()) {
       if (!container.vessel().isOpen()) {
         double volume = Math.max(container.airVolume(), LEAST_VOLUME);
-        rooms.add(
-            new Room(container.name(), outputs.applyAsInt(container.airBlock()), volume));
+        rooms.add(new Room(container.name(), outputs.applyAsInt(container.airBlock()), volume));
       }
     }
   }

@@ -33,8 +33,8 @@ public enum Factor {
   FOAM_DIFFUSIVITY("air through the foam"),
   /** How readily the powder of warmers reacts, times {@link #REACTIONS}: it decides in the cold. */
   REACTION("how readily the warmer burns in the cold"),
-  /** How fast damp bedding evaporates, times {@link #EVAPORATIONS}. */
-  EVAPORATION("evaporation from bedding"),
+  /** How fast damp bedding and animals evaporate, times {@link #EVAPORATIONS}. */
+  EVAPORATION("evaporation from bedding and animal"),
   /** What animals breathe and the heat they give, times {@link #METABOLISMS}. */
   METABOLISM("heat of the animal"),
   /** Conductivity of the air in vessels, times {@link #CUP_AIRS}. */
@@ -65,7 +65,8 @@ public enum Factor {
 
   /** Where that range comes from. */
   public static final Source METABOLISM_SOURCE =
-      Source.assumed("single animals differ from the law of their group by a factor of two or more");
+      Source.assumed(
+          "single animals differ from the law of their group by a factor of two or more");
 
   /** Range of the factor on the conductivity of the air in vessels. */
   public static final Range CUP_AIRS = new Range(0.5, 2);
@@ -101,7 +102,6 @@ public enum Factor {
       case REACTION ->
           parcel.warmers().stream().anyMatch(each -> each.warmer().heat() instanceof IronPowder);
       case SEAMS -> parcel.openings().seamGap() > 0;
-      case EVAPORATION -> parcel.containers().stream().anyMatch(each -> each.waterMass() > 0);
       case SOLAR_ABSORPTANCE ->
           journey.legs().stream().anyMatch(leg -> leg.surroundings().hasSun());
       case STOWAGE ->
@@ -112,6 +112,7 @@ public enum Factor {
           SURFACE_FILM,
           AMBIENT,
           FOAM_DIFFUSIVITY,
+          EVAPORATION,
           METABOLISM,
           CUP_AIR ->
           true;
@@ -121,7 +122,12 @@ public enum Factor {
   /** Tells whether it changes what conducts, which a reduced model must be built for. */
   boolean changesConduction() {
     return switch (this) {
-      case WALL_CONDUCTIVITY, FILL_CONDUCTIVITY, SURFACE_FILM, SOLAR_ABSORPTANCE, STOWAGE, CUP_AIR ->
+      case WALL_CONDUCTIVITY,
+          FILL_CONDUCTIVITY,
+          SURFACE_FILM,
+          SOLAR_ABSORPTANCE,
+          STOWAGE,
+          CUP_AIR ->
           true;
       case WARMER_STRENGTH, AMBIENT, SEAMS, FOAM_DIFFUSIVITY, REACTION, EVAPORATION, METABOLISM ->
           false;

@@ -22,7 +22,8 @@ import stenotherm.warmer.IronPowder;
  * conversion of the iron, and from these the powers at the end of the step; the engine then takes
  * the powers as linear in time. So each quantity is found once a step and the error is of second
  * order. The oxygen that was burnt in a step and the heat that the engine took for it differ by a
- * little; the difference is paid back in the next step, so that the ledgers of heat and gases agree.
+ * little; the difference is paid back in the next step, so that the ledgers of heat and gases
+ * agree.
  *
  * <p>Belongs to one run.
  */
@@ -283,6 +284,14 @@ final class InnerClimate {
           evaporation * vapourConductance(each.area(), temperature),
           MoistAir.saturationPressure(temperature));
     }
+    for (ClimatePlan.Resident each : plan.residents) {
+      double temperature = next[each.output()];
+      double area = each.group().wetSurface(each.mass());
+      gases.setSurface(
+          each.surface(),
+          evaporation * vapourConductance(area, temperature),
+          MoistAir.saturationPressure(temperature));
+    }
     for (Burner burner : burners) {
       double temperature = Math.min(next[burner.output], HOTTEST_WATER);
       double film =
@@ -327,21 +336,17 @@ final class InnerClimate {
     }
     for (int room = 0; room < breathed.length; room++) {
       gases.setUptake(room, breathed[room]);
-      gases.setSource(
-          room, Gas.CARBON_DIOXIDE, Metabolism.RESPIRATORY_QUOTIENT * breathed[room]);
+      gases.setSource(room, Gas.CARBON_DIOXIDE, Metabolism.RESPIRATORY_QUOTIENT * breathed[room]);
     }
   }
 
   private Metabolism metabolism(ClimatePlan.Resident resident) {
     return Metabolism.resting(
-        resident.group(),
-        resident.mass(),
-        Math.min(next[resident.output()], WARMEST_BODY));
+        resident.group(), resident.mass(), Math.min(next[resident.output()], WARMEST_BODY));
   }
 
   /** Up to here metabolism was measured; warmer animals do not go on to burn more [K]. */
   private static final double WARMEST_BODY = 313.15;
-
 
   /** Powers at a time, from gases and conversion now. */
   private void findPowers(double time) {
@@ -380,12 +385,13 @@ final class InnerClimate {
       powerAtEnd[ventilation] = released[ventilation];
     }
     for (ClimatePlan.Resident each : plan.residents) {
-      released[each.input()] = (powerAtStart[each.input()] + powerAtEnd[each.input()]) / 2;
+      double latent = latent(each.surface(), next[each.output()]);
+      powerAtEnd[each.input()] -= latent;
+      released[each.input()] = powerAtEnd[each.input()];
     }
     for (int input = 0; input < owed.length; input++) {
       powerAtEnd[input] += owed[input] / repayment;
-      owed[input] +=
-          duration * (released[input] - (powerAtStart[input] + powerAtEnd[input]) / 2);
+      owed[input] += duration * (released[input] - (powerAtStart[input] + powerAtEnd[input]) / 2);
     }
   }
 

@@ -1,8 +1,8 @@
 package stenotherm.transit;
 
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
-import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST_PLACE;
+import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.INSIDE;
@@ -63,7 +63,6 @@ final class ParcelBody {
   private final Map<String, Material> solids;
 
   private final List<String> varying;
-
 
   private ParcelBody(
       Parcel parcel,

@@ -152,8 +152,7 @@ public final class ParcelModel {
       mesh.budget().requireReducible(RectilinearGrid.size(parcel.layout(), mesh));
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
-    HeatNetwork network = 
-        parcel.network(settings.mesh(), parts.patches(), parcel.innerHeat());
+    HeatNetwork network = parcel.network(settings.mesh(), parts.patches(), parcel.innerHeat());
     ParcelBody whole = ParcelBody.of(parcel, parts, network);
     ParcelBody body = scope.isMeansAlone() && reason.isEmpty() ? whole.ofMeans() : whole;
     List<Course> courses =
@@ -376,8 +375,7 @@ public final class ParcelModel {
 
   private JourneyMeans read(
       ReducedParcel model, Journey journey, Variation variation, int[] positions) {
-    return model.read(
-        course(journey, variation), interval, storedTimes(journey).length, positions);
+    return model.read(course(journey, variation), interval, storedTimes(journey).length, positions);
   }
 
   /**

@@ -353,18 +353,19 @@ final class ReducedParcel {
     double[][] values = new double[positions.length][times];
     double[] row = new double[model.outputs().size()];
     int[] column = {0};
-    Breathing breathing = atStops(
-        course,
-        interval,
-        (engine, time, stored) -> {
-          if (stored) {
-            engine.read(row);
-            for (int n = 0; n < positions.length; n++) {
-              values[n][column[0]] = row[positions[n]];
-            }
-            column[0]++;
-          }
-        });
+    Breathing breathing =
+        atStops(
+            course,
+            interval,
+            (engine, time, stored) -> {
+              if (stored) {
+                engine.read(row);
+                for (int n = 0; n < positions.length; n++) {
+                  values[n][column[0]] = row[positions[n]];
+                }
+                column[0]++;
+              }
+            });
     return new JourneyMeans(values, breathing);
   }
 

@@ -65,9 +65,7 @@ public record IronPowder(
   public IronPowder reacting(double factor) {
     PowderKinetics other =
         new PowderKinetics(
-            factor * kinetics.conductance(),
-            kinetics.activationEnergy(),
-            kinetics.wetting());
+            factor * kinetics.conductance(), kinetics.activationEnergy(), kinetics.wetting());
     return new IronPowder(iron, film, crust, other, product);
   }
 

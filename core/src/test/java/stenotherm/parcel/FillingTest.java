@@ -12,13 +12,11 @@ import stenotherm.base.Face;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.Orientation;
 import stenotherm.base.Source;
-import stenotherm.base.TimeFunction;
 import stenotherm.grid.Block;
 import stenotherm.grid.MeshControl;
 import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
-import stenotherm.warmer.WarmerClass;
 
 class FillingTest {
   private static final double MEAN = 288.15;

@@ -17,8 +17,8 @@ import stenotherm.decision.Verdict;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
-import stenotherm.study.Share;
 import stenotherm.study.Odds;
+import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
 import stenotherm.words.Figures;
 
