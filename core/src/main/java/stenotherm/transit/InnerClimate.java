@@ -143,10 +143,7 @@ final class InnerClimate {
     Variation variation = course.variation();
     this.evaporation = Factor.EVAPORATIONS.at(variation.of(Factor.EVAPORATION), 1);
     this.metabolism = Factor.METABOLISMS.at(variation.of(Factor.METABOLISM), 1);
-    this.burners =
-        plan.pads.stream()
-            .map(pad -> new Burner(pad, course))
-            .toArray(Burner[]::new);
+    this.burners = plan.pads.stream().map(pad -> new Burner(pad, course)).toArray(Burner[]::new);
     int inputs = engine.inputs().size();
     this.read = new double[engine.outputs().size()];
     this.now = new double[means.length];
