@@ -203,7 +203,7 @@ class ImprovementTest {
     Improvement found = Improvement.find(Packings.plain(), cold, SETTINGS, now).orElseThrow();
     assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
     assertTrue(found.within().low() > 0.5, found.toString());
-    assertEquals(Level.of(found.within(), Level.LIKELY), found.level());
+    assertEquals(Level.of(found.within()), found.level());
     assertTrue(found.tried() >= 5, found.toString());
     Remedy.Shipment changed = found.remedy().applyTo(Packings.plain(), cold);
     assertEquals(

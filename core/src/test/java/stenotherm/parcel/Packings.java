@@ -10,6 +10,7 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.grid.Box;
 import stenotherm.material.Materials;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 
 /** Small packings that several tests use. */
@@ -66,7 +67,7 @@ public final class Packings {
         "steady pad",
         new WarmerClass.PadSize(0.090, 0.055, 0.006),
         0.0386,
-        TimeFunction.constant(power),
+        new PrescribedPower(TimeFunction.constant(power)),
         new Range(0.75, 1.25),
         Source.assumed("made up"));
   }
