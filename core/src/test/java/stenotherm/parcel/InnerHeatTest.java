@@ -147,7 +147,7 @@ class InnerHeatTest {
     Box cavity = Packings.plain().cavity();
     Dimensions inner =
         new Dimensions(
-            cavity.size(Axis.X) - 0.0008, cavity.size(Axis.Y) - 0.0008, cavity.size(Axis.Z) - 0.0008);
+            cavity.size(Axis.X), cavity.size(Axis.Y), cavity.size(Axis.Z));
     Parcel parcel =
         Packings.parcel(List.of(Packings.cup("cup", inner, Position.MIDDLE_OF_FLOOR)), List.of());
     assertEquals(

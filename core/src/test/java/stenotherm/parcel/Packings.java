@@ -61,6 +61,23 @@ public final class Packings {
     return parcel(List.of(cup("cup", Position.MIDDLE_OF_FLOOR)), warmers);
   }
 
+  /**
+   * Conducts heat and does nothing else: an empty, dry cup and a pad under the lid, all seams taped.
+   * Its temperatures have closed forms; the pad stands for what lies inside.
+   *
+   * @param power steady power of the pad [W]
+   */
+  public static Parcel still(double power) {
+    return parcel(
+            List.of(
+                Container.empty(
+                    "cup",
+                    new Vessel.BoxCup(new Dimensions(0.10, 0.08, 0.06), CUP_WALL),
+                    Position.MIDDLE_OF_FLOOR)),
+            List.of(pad(steady(power), Face.Z_MAX, Mounting.taped())))
+        .withOpenings(new Openings(0, List.of()));
+  }
+
   /** A pad of 90 mm by 55 mm by 6 mm with a steady power [W]. */
   public static WarmerClass steady(double power) {
     return new WarmerClass(
