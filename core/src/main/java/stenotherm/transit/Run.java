@@ -3,6 +3,7 @@ package stenotherm.transit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import stenotherm.air.GasNetwork;
 import stenotherm.base.Outcome;
 import stenotherm.conduction.HeatEngine;
 
@@ -79,6 +80,7 @@ final class Run {
         course.inputs(stage.leg(), now, false, atStart);
         climate.addAtEnd(atStart);
         engine.advance(INSTANT, atStart, atStart);
+        climate.hold(INSTANT);
         visitor.start();
         now = INSTANT;
       }
@@ -100,13 +102,24 @@ final class Run {
     int steps = (int) Math.ceil((stop - start) / longest);
     for (int step = 1; step <= steps; step++) {
       double to = step == steps ? stop : start + (stop - start) * step / steps;
-      climate.step(now, to);
+      // a kink may lie next to a stored time
+      boolean isMoment = to - now < GasNetwork.STEPS.low();
+      if (!isMoment) {
+        climate.step(now, to);
+      }
       course.inputs(leg, now, false, atStart);
-      climate.addAtStart(atStart);
       course.inputs(leg, to, true, atEnd);
+      if (isMoment) {
+        climate.addAtEnd(atStart);
+        climate.hold(to - now);
+      } else {
+        climate.addAtStart(atStart);
+      }
       climate.addAtEnd(atEnd);
       engine.advance(to - now, atStart, atEnd);
-      climate.follow(to - now);
+      if (!isMoment) {
+        climate.follow(to - now);
+      }
       now = to;
     }
   }
