@@ -55,6 +55,7 @@ import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 
 /**
@@ -342,7 +343,8 @@ enum ParcelAnswer implements KnownAnswer {
             "pad",
             new WarmerClass.PadSize(0.09, 0.06, 0.006),
             PAD_MASS,
-            TimeFunction.table(new double[] {0, 3600, 36_000}, new double[] {0, 6, 6}),
+            new PrescribedPower(
+                TimeFunction.table(new double[] {0, 3600, 36_000}, new double[] {0, 6, 6})),
             new Range(0.75, 1.25),
             MADE_UP);
     Vessel cup = new Vessel.BoxCup(new Dimensions(0.08, 0.06, 0.05), new WallLayer(PLASTIC, 4e-4));
