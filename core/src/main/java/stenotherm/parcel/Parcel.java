@@ -388,14 +388,19 @@ public record Parcel(
   /**
    * Returns the state of the parcel at sealing.
    *
-   * @param startTemperature temperature of all but the packs [K]
-   * @return that temperature, with each pack in its own state
+   * @param startTemperature temperature of all but the packs and warmers that burn already [K]
+   * @return that temperature, with each of these in its own state
    * @throws InvalidInputException if the temperature is not absolute
    */
   public InitialState initialState(double startTemperature) {
     InitialState state = InitialState.uniform(startTemperature);
     for (PlacedPack pack : packs) {
       state = pack.addTo(state);
+    }
+    for (PlacedWarmer warmer : warmers) {
+      if (warmer.burnsBeforeSealing()) {
+        state = state.with(warmer.name(), warmer.atSealing(startTemperature).temperature());
+      }
     }
     return state;
   }

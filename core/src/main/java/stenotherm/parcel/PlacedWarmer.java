@@ -4,6 +4,9 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.TimeFunction;
 import stenotherm.grid.Box;
+import stenotherm.warmer.Bench;
+import stenotherm.warmer.BenchRun;
+import stenotherm.warmer.IronPowder;
 import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 
@@ -72,6 +75,29 @@ public record PlacedWarmer(
     return warmer.heat() instanceof PrescribedPower prescribed
         ? new ShiftedFunction(prescribed.power(), opened)
         : TimeFunction.constant(0);
+  }
+
+  /**
+   * Returns the state at sealing: that of a warmer that has lain open on a table since it was
+   * opened, or of a cold one.
+   *
+   * @param room temperature of the room, and of all that is packed [K]
+   * @return temperature, heat and conversion
+   * @throws stenotherm.base.InvalidInputException if the temperature is out of its range
+   */
+  public BenchRun.BenchState atSealing(double room) {
+    return burnsBeforeSealing()
+        ? Bench.onTable(room).opened(warmer, -opened).state()
+        : new BenchRun.BenchState(room, 0, 0);
+  }
+
+  /**
+   * Tells whether it is warmer than the rest at sealing.
+   *
+   * @return true for iron powder that was opened before
+   */
+  public boolean burnsBeforeSealing() {
+    return opened < 0 && warmer.heat() instanceof IronPowder;
   }
 
   Item item(Box cavity) {

@@ -121,8 +121,13 @@ final class Course {
     return outside.get(leg);
   }
 
+  /** The state at sealing. */
+  ParcelBody.AtSealing atSealing() {
+    return body.atSealing(journey.startTemperature());
+  }
+
   InitialState initialState() {
-    return body.parcel().initialState(journey.startTemperature());
+    return atSealing().state();
   }
 
   /** Names of the boundaries that meet nothing but the air on the whole journey. */

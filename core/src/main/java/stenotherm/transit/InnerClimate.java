@@ -96,13 +96,15 @@ final class InnerClimate {
     /** Oxygen that it took in the last step [mol/s]. */
     double uptake;
 
-    Burner(ClimatePlan.Pad pad, Variation variation, int output) {
+    Burner(ClimatePlan.Pad pad, Course course) {
+      Variation variation = course.variation();
       this.warmer = pad.warmer();
       this.powder = pad.powder().reacting(Factor.REACTIONS.at(variation.of(Factor.REACTION), 1));
       this.strength = warmer.warmer().strength().at(variation.ofWarmer(warmer.name()), 1);
-      this.output = output;
+      this.output = pad.output();
       this.input = pad.input();
       this.surface = pad.surface();
+      this.conversion = course.atSealing().conversions().getOrDefault(warmer.name(), 0.0);
     }
 
     double age(double time) {
@@ -141,7 +143,7 @@ final class InnerClimate {
     this.metabolism = Factor.METABOLISMS.at(variation.of(Factor.METABOLISM), 1);
     this.burners =
         plan.pads.stream()
-            .map(pad -> new Burner(pad, variation, pad.output()))
+            .map(pad -> new Burner(pad, course))
             .toArray(Burner[]::new);
     int inputs = engine.inputs().size();
     this.read = new double[engine.outputs().size()];

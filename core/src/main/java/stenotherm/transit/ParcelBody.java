@@ -15,11 +15,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.conduction.HeatNetwork;
+import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
@@ -55,6 +57,10 @@ final class ParcelBody {
   private final List<TransitOutput> outputs;
   private final List<Probe> probes;
   private final List<Probe> means;
+
+  /** Found once for each start temperature: warmers take a while to be followed on a table. */
+  private final Map<Double, AtSealing> sealed = new ConcurrentHashMap<>();
+
   private final ClimatePlan climate;
   private final Set<String> air;
   private final Set<String> airOfVessels;
@@ -287,6 +293,27 @@ final class ParcelBody {
       }
     }
     throw new IllegalStateException("the mean of '" + block + "' is not read");
+  }
+
+  /**
+   * The state of a packing when it is sealed.
+   *
+   * @param state temperatures
+   * @param conversions part of each warmer's iron that has burnt, by the warmer's name
+   */
+  record AtSealing(InitialState state, Map<String, Double> conversions) {}
+
+  /** The state at sealing, all but packs and warmers that burn already at one temperature [K]. */
+  AtSealing atSealing(double start) {
+    return sealed.computeIfAbsent(
+        start,
+        room -> {
+          Map<String, Double> conversions = new LinkedHashMap<>();
+          for (PlacedWarmer warmer : parcel.warmers()) {
+            conversions.put(warmer.name(), warmer.atSealing(room).conversion());
+          }
+          return new AtSealing(parcel.initialState(room), conversions);
+        });
   }
 
   /** What burns and breathes inside, its outputs positions among {@link #means}. */

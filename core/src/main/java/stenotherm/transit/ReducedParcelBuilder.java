@@ -11,6 +11,7 @@ import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.modal.ReducedModel;
 import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
 
 /**
  * Reduces a packing for the journeys that it is to be sent on.
@@ -131,6 +132,11 @@ final class ReducedParcelBuilder {
     builder.weak(body.weakSources());
     for (PlacedPack pack : body.parcel().packs()) {
       builder.startsApart(pack.name());
+    }
+    for (PlacedWarmer warmer : body.parcel().warmers()) {
+      if (warmer.burnsBeforeSealing()) {
+        builder.startsApart(warmer.name());
+      }
     }
     return builder;
   }
