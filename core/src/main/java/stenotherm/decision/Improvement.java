@@ -29,6 +29,9 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   /** Changes judged by odds; the others are left after one typical journey. */
   private static final int FINALISTS = 2;
 
+  /** Odds of enough air below which holes are judged whatever they do to temperatures. */
+  private static final double SHORT_OF_AIR = 0.97;
+
   /** Points of each replicate. */
   private static final int FEW_POINTS = 8;
 
@@ -45,19 +48,20 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   /**
    * Tries changes. Each goes through one typical journey on the coarsest grid; the two that leave
    * the animals farthest from the ends of their alarm band are judged by odds on a quarter of the
-   * usual number of journeys.
+   * usual number of journeys. Where air is short, holes are one of the two.
    *
    * @param parcel the packing
    * @param journey its journey
    * @param settings how it was judged
    * @param now the odds without a change
+   * @param air the odds of enough air without a change
    * @return the change with the best odds; empty if none has better ones, by the lower ends of the
    *     intervals
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public static Optional<Improvement> find(
-      Parcel parcel, Journey journey, AssessmentSettings settings, Odds now) {
+      Parcel parcel, Journey journey, AssessmentSettings settings, Odds now, Odds air) {
     List<Remedy> remedies = Remedy.toTry(parcel, journey);
     Candidate[] looked = new Candidate[remedies.size()];
     Workers workers = new Workers(settings.study().threads());
@@ -71,6 +75,10 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
       }
     }
     fitting.sort(Comparator.comparingDouble(Candidate::margin).reversed());
+    if (air.within() < SHORT_OF_AIR) {
+      // a typical journey tells nothing of what holes are for
+      fitting.sort(Comparator.comparing(each -> !(each.remedy() instanceof Remedy.MoreAir)));
+    }
     StudySettings all = settings.study();
     StudySettings one = new StudySettings(all.replicates(), all.points(), all.seed(), 1);
     AssessmentSettings few =

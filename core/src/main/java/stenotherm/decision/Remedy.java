@@ -18,11 +18,14 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
+import stenotherm.parcel.Vent;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.warmer.IronPowder;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
@@ -105,6 +108,9 @@ public sealed interface Remedy {
     if (parcel.warmers().stream().anyMatch(placed -> placed.placement().onWall().isPresent())) {
       all.add(new WarmerOffWall(WarmerOffWall.USUAL));
     }
+    if (parcel.warmers().stream().anyMatch(each -> each.warmer().heat() instanceof IronPowder)) {
+      all.add(new MoreAir());
+    }
     for (double kelvin : new double[] {-StartAt.STEP, StartAt.STEP}) {
       double start = journey.startTemperature() + kelvin;
       boolean comfortable =
@@ -128,6 +134,28 @@ public sealed interface Remedy {
       all.add(new HandedOver(last.name()));
     }
     return all;
+  }
+
+  /** Holes through which a parcel breathes: one in the lid, one in the front. */
+  record MoreAir() implements Remedy {
+    /** What a pencil makes [m]. */
+    private static final double DIAMETER = 0.006;
+
+    @Override
+    public String words(UnitWords units) {
+      return "two holes of "
+          + units.length(DIAMETER)
+          + " through board and foam, one in the lid and one in a side";
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<Vent> vents = new ArrayList<>(parcel.openings().vents());
+      vents.add(new Vent(Face.Z_MAX, 1, DIAMETER));
+      vents.add(new Vent(Face.Y_MIN, 1, DIAMETER));
+      Openings more = new Openings(parcel.openings().seamGap(), vents);
+      return new Shipment(parcel.withOpenings(more), journey);
+    }
   }
 
   private static boolean isOn(Face face, PlacedWarmer placed) {

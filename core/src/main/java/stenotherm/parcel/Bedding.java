@@ -8,7 +8,7 @@ import stenotherm.material.Materials;
 /**
  * A layer that lies on the floor of a container: a damp towel, damp moss, substrate.
  *
- * <p>Limits: its water conducts and stores heat; evaporation is not part of it.
+ * <p>Its water conducts and stores heat here; what evaporates is found by a run.
  *
  * <p>A value, thus thread-safe.
  *

@@ -65,6 +65,7 @@ final class InnerClimate {
   private double[] before;
   private final double[] next;
   private double lastStep;
+  private double wallTemperature;
 
   /** Powers that the engine takes at the start and at the end of a step [W], by input. */
   private double[] powerAtStart;
@@ -78,6 +79,7 @@ final class InnerClimate {
   private final double repayment;
 
   private int leg = -1;
+  private double legStart;
   private double pressure = StandardAtmosphere.SEA_LEVEL_PRESSURE;
   private double earlierPressure;
   private AirPaths paths;
@@ -141,10 +143,7 @@ final class InnerClimate {
     Variation variation = course.variation();
     this.evaporation = Factor.EVAPORATIONS.at(variation.of(Factor.EVAPORATION), 1);
     this.metabolism = Factor.METABOLISMS.at(variation.of(Factor.METABOLISM), 1);
-    this.burners =
-        plan.pads.stream()
-            .map(pad -> new Burner(pad, course))
-            .toArray(Burner[]::new);
+    this.burners = plan.pads.stream().map(pad -> new Burner(pad, course)).toArray(Burner[]::new);
     int inputs = engine.inputs().size();
     this.read = new double[engine.outputs().size()];
     this.now = new double[means.length];
@@ -187,14 +186,14 @@ final class InnerClimate {
     earlierPressure = pressure;
     leg = number;
     pressure = entered.surroundings().pressure();
+    legStart = course.journey().start(number);
     paths = course.airPaths(number);
     pathsAreNew = true;
   }
 
   /** Pressure at a time: it goes over to that of the leg in a while. */
   private double pressure(double time) {
-    double since = time - course.journey().start(leg);
-    double part = Math.min(1, since / PRESSURE_CHANGE);
+    double part = Math.min(1, (time - legStart) / PRESSURE_CHANGE);
     return earlierPressure + part * (pressure - earlierPressure);
   }
 
@@ -247,7 +246,7 @@ final class InnerClimate {
       all += uptakes[b];
     }
     gases.setSink(0, all * meanPressure);
-    setWater();
+    setWater(air.temperature());
     setResidents();
     gases.step(duration);
     double burnt = gases.oxygenToSink(0);
@@ -278,7 +277,7 @@ final class InnerClimate {
     }
   }
 
-  private void setWater() {
+  private void setWater(double ambient) {
     for (ClimatePlan.Damp each : plan.damp) {
       double temperature = next[each.output()];
       gases.setSurface(
@@ -304,11 +303,11 @@ final class InnerClimate {
       gases.setSurface(
           burner.surface, film, WARMER_ACTIVITY * MoistAir.saturationPressure(temperature));
     }
-    double temperature = wallTemperature();
+    wallTemperature = wallTemperature(ambient);
     gases.setSurface(
         plan.wall.surface(),
-        vapourConductance(plan.wall.area(), temperature),
-        MoistAir.saturationPressure(temperature));
+        vapourConductance(plan.wall.area(), wallTemperature),
+        MoistAir.saturationPressure(wallTemperature));
   }
 
   /** As far as the saturation pressure is known [K]. */
@@ -321,13 +320,12 @@ final class InnerClimate {
   }
 
   /** Inner surface of the walls, from the middle of their innermost layers outwards. */
-  private double wallTemperature() {
+  private double wallTemperature(double ambient) {
     double sum = 0;
     for (int output : plan.wall.outputs()) {
       sum += next[output];
     }
     double middle = sum / plan.wall.outputs().length;
-    double ambient = course.outside(leg).air(course.journey().start(leg));
     return middle + plan.wall.outwards() * (middle - ambient);
   }
 
@@ -379,7 +377,7 @@ final class InnerClimate {
       released[each.input()] = -latent(each.surface(), next[each.output()]);
       powerAtEnd[each.input()] = released[each.input()];
     }
-    released[plan.wall.input()] = -latent(plan.wall.surface(), wallTemperature());
+    released[plan.wall.input()] = -latent(plan.wall.surface(), wallTemperature);
     powerAtEnd[plan.wall.input()] = released[plan.wall.input()];
     int ventilation = plan.ventilation;
     if (ventilation >= 0) {

@@ -1,6 +1,8 @@
 package stenotherm.transit;
 
+import java.util.List;
 import java.util.concurrent.CancellationException;
+import stenotherm.base.Checks;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
@@ -65,15 +67,19 @@ public final class Transit {
       Variation variation,
       TransitSettings settings,
       ProgressListener listener) {
-    return model(parcel, journey, settings).run(journey, variation, listener);
+    Checks.given("variation", variation);
+    ModelScope scope = variation.movesProperties() ? ModelScope.ALL : ModelScope.NOMINAL;
+    return model(parcel, journey, settings, scope).run(journey, variation, listener);
   }
 
   /** The model; after an interrupt one of cells, whose run stores the start before it stops. */
-  private static ParcelModel model(Parcel parcel, Journey journey, TransitSettings settings) {
+  private static ParcelModel model(
+      Parcel parcel, Journey journey, TransitSettings settings, ModelScope scope) {
+    List<Journey> journeys = List.of(Checks.given("journey", journey));
     try {
-      return ParcelModel.of(parcel, journey, settings);
+      return ParcelModel.of(parcel, journeys, settings, scope);
     } catch (CancellationException interrupted) {
-      return ParcelModel.of(parcel, journey, settings.full());
+      return ParcelModel.of(parcel, journeys, settings.full(), scope);
     }
   }
 }

@@ -152,7 +152,8 @@ public final class Comparison {
                 best.parcel(),
                 scenario.journey(),
                 how(settings.withThreads(allThreads)),
-                best.verdict().within())
+                best.verdict().within(),
+                best.odds().enoughAir())
             : Optional.empty();
     return new ComparisonReport(scenario, rows, improvement);
   }
