@@ -44,6 +44,7 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
@@ -336,7 +337,7 @@ enum ParcelAnswer implements KnownAnswer {
         new double[] {301, 281, 301});
   }
 
-  /** 10 mm of board around 30 mm of foam, paper, an empty cup and a pad below the lid. */
+  /** 10 mm of board around 30 mm of foam, paper, an empty cup and a pad below the lid; no seams. */
   private static Parcel parcel() {
     WarmerClass warmer =
         new WarmerClass(
@@ -354,7 +355,8 @@ enum ParcelAnswer implements KnownAnswer {
         Walls.uniform(List.of(new WallLayer(BOARD, 0.01), new WallLayer(FOAM, 0.03))),
         PAPER,
         List.of(Container.empty("cup", cup, Position.MIDDLE_OF_FLOOR)),
-        List.of(new PlacedWarmer("pad", warmer, Face.Z_MAX, Mounting.standingOff(0.005), 1800)));
+        List.of(new PlacedWarmer("pad", warmer, Face.Z_MAX, Mounting.standingOff(0.005), 1800)))
+        .withOpenings(new Openings(0, List.of()));
   }
 
   private static Block.Solid solid(Parcel parcel, String name) {
