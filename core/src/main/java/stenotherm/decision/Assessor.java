@@ -208,22 +208,13 @@ public final class Assessor {
       double[][] correction,
       NumericalError error) {
     JourneyStudy study(double opening, Uncertainties uncertainties) {
-      List<double[]> hotter = new ArrayList<>();
-      for (Container cup : nominal.parcel().occupied()) {
-        double[] above = nominal.hottestPlace(cup.name());
-        double[] mean = nominal.mean(cup.name());
-        for (int row = 0; row < above.length; row++) {
-          above[row] -= mean[row];
-        }
-        hotter.add(above);
-      }
       return JourneyStudy.of(
           nominal.parcel(),
           condensed,
           opening,
           uncertainties,
           correction,
-          hotter.toArray(new double[0][]));
+          JourneyStudy.hotter(nominal));
     }
   }
 

@@ -1,5 +1,6 @@
 package stenotherm.study;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -13,10 +14,12 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.JourneyMeans;
 import stenotherm.transit.ParcelModel;
+import stenotherm.transit.TransitResult;
 import stenotherm.transit.Variation;
 
 /**
@@ -95,6 +98,26 @@ public final class JourneyStudy {
         uncertainties,
         copy("correction", correction, model),
         copy("hottest places", hotter, model));
+  }
+
+  /**
+   * Finds how much hotter than each animal the hottest place is that it can reach.
+   *
+   * @param nominal the nominal run
+   * @return difference to the animal's mean temperature [K]: a row for each animal, a column for
+   *     each time of the run
+   */
+  public static double[][] hotter(TransitResult nominal) {
+    List<double[]> all = new ArrayList<>();
+    for (Container cup : nominal.parcel().occupied()) {
+      double[] above = nominal.hottestPlace(cup.name());
+      double[] mean = nominal.mean(cup.name());
+      for (int row = 0; row < above.length; row++) {
+        above[row] -= mean[row];
+      }
+      all.add(above);
+    }
+    return all.toArray(new double[0][]);
   }
 
   private static double[][] copy(String field, double[][] values, CondensedModel model) {

@@ -19,6 +19,7 @@ import picocli.CommandLine.ScopeType;
 import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.validation.agreement.AgreementReport;
+import stenotherm.validation.agreement.ClimateAgreement;
 import stenotherm.validation.benchmark.CompareWithScipy;
 import stenotherm.validation.benchmark.FullSolverReport;
 import stenotherm.validation.benchmark.ModalReport;
@@ -45,6 +46,7 @@ import stenotherm.words.LastWords;
       RunCases.class,
       RunFaults.class,
       Validation.ModelAccuracy.class,
+      Validation.ClimateAccuracy.class,
       Validation.TransientAccuracy.class,
       Validation.TransitAccuracy.class,
       Validation.ModalAccuracy.class,
@@ -307,6 +309,43 @@ public final class Validation {
     public Integer call() throws java.util.concurrent.ExecutionException, InterruptedException {
       Range range = new Range(cells / 1.4, cells * 1.4);
       return AgreementReport.print(System.out, tries, seed, range) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link ClimateAgreement}. */
+  @Command(
+      name = "climate-agreement",
+      description = {
+        "Draws parcels with warmers of iron powder, seams and holes at random and runs each with a"
+            + " reduced model and by stepping every cell.",
+        "Prints how far temperatures and oxygen are apart."
+      })
+  static final class ClimateAccuracy implements Callable<Integer> {
+    @Option(
+        names = "--tries",
+        defaultValue = "30",
+        description = "How many; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int tries;
+
+    @Option(
+        names = "--seed",
+        defaultValue = "7000",
+        description = "Seed of the first, others follow it; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private long seed;
+
+    @Option(
+        names = "--cells",
+        defaultValue = "5000",
+        description = "Cells of each, within 40 per cent; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int cells;
+
+    @Override
+    public Integer call() throws java.util.concurrent.ExecutionException, InterruptedException {
+      Range range = new Range(cells / 1.4, cells * 1.4);
+      return ClimateAgreement.print(System.out, tries, seed, range) ? 0 : 1;
     }
   }
 }

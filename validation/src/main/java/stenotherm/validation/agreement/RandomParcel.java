@@ -38,6 +38,7 @@ import stenotherm.parcel.Vessel;
 import stenotherm.parcel.VesselSizes;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
@@ -173,7 +174,11 @@ final class RandomParcel {
             new double[] {0, watts, sagged, 0});
     WarmerClass sized = draws.of(Warmers.all());
     return new WarmerClass(
-        "pad", sized.size(), sized.mass(), power, new Range(0.75, 1.25), INVENTED);
+        "pad",
+        sized.size(),
+        sized.mass(),
+        new PrescribedPower(power),
+        new Range(0.75, 1.25), INVENTED);
   }
 
   private PackClass bottle() {

@@ -47,6 +47,11 @@ record Trial(Parcel parcel, Journey journey, Variation variation) {
 
   /** Draws until there is one that a mesh of a number of cells fits. */
   static Trial of(Random random, Range cells) {
+    return of(random, cells, MOST_HOURS);
+  }
+
+  /** The same with a journey of at most some hours. */
+  static Trial of(Random random, Range cells, double mostHours) {
     Trial trial;
     do {
       trial =
@@ -54,7 +59,7 @@ record Trial(Parcel parcel, Journey journey, Variation variation) {
               Draws.numbers(random, PARCEL_NUMBERS),
               Draws.numbers(random, JOURNEY_NUMBERS),
               Draws.numbers(random, VARIATION_NUMBERS),
-              MOST_HOURS);
+              mostHours);
     } while (!trial.fits(cells));
     return trial;
   }

@@ -10,7 +10,8 @@ import java.util.stream.Stream;
  *
  * <p>Internal. Thread-safe.
  */
-public sealed interface KnownAnswer permits ConductionAnswer, ParcelAnswer, VerdictAnswer {
+public sealed interface KnownAnswer 
+    permits ConductionAnswer, ParcelAnswer, ClimateAnswer, VerdictAnswer {
   /**
    * Computes the answer.
    *
@@ -37,11 +38,15 @@ public sealed interface KnownAnswer permits ConductionAnswer, ParcelAnswer, Verd
   /**
    * Returns all answers.
    *
-   * @return those of the solver, then those of what is around it, then those of verdicts
+   * @return those of the solver, then those of what is around it, of what burns and breathes
+   *     inside, and of verdicts
    */
   static List<KnownAnswer> all() {
     return Stream.<KnownAnswer[]>of(
-            ConductionAnswer.values(), ParcelAnswer.values(), VerdictAnswer.values())
+            ConductionAnswer.values(),
+            ParcelAnswer.values(),
+            ClimateAnswer.values(),
+            VerdictAnswer.values())
         .flatMap(Stream::of)
         .toList();
   }

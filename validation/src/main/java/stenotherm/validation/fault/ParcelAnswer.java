@@ -44,6 +44,7 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
@@ -55,6 +56,7 @@ import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 
 /**
@@ -335,14 +337,15 @@ enum ParcelAnswer implements KnownAnswer {
         new double[] {301, 281, 301});
   }
 
-  /** 10 mm of board around 30 mm of foam, paper, an empty cup and a pad below the lid. */
+  /** 10 mm of board around 30 mm of foam, paper, an empty cup and a pad below the lid; no seams. */
   private static Parcel parcel() {
     WarmerClass warmer =
         new WarmerClass(
             "pad",
             new WarmerClass.PadSize(0.09, 0.06, 0.006),
             PAD_MASS,
-            TimeFunction.table(new double[] {0, 3600, 36_000}, new double[] {0, 6, 6}),
+            new PrescribedPower(
+                TimeFunction.table(new double[] {0, 3600, 36_000}, new double[] {0, 6, 6})),
             new Range(0.75, 1.25),
             MADE_UP);
     Vessel cup = new Vessel.BoxCup(new Dimensions(0.08, 0.06, 0.05), new WallLayer(PLASTIC, 4e-4));
@@ -352,7 +355,8 @@ enum ParcelAnswer implements KnownAnswer {
         Walls.uniform(List.of(new WallLayer(BOARD, 0.01), new WallLayer(FOAM, 0.03))),
         PAPER,
         List.of(Container.empty("cup", cup, Position.MIDDLE_OF_FLOOR)),
-        List.of(new PlacedWarmer("pad", warmer, Face.Z_MAX, Mounting.standingOff(0.005), 1800)));
+        List.of(new PlacedWarmer("pad", warmer, Face.Z_MAX, Mounting.standingOff(0.005), 1800)))
+        .withOpenings(new Openings(0, List.of()));
   }
 
   private static Block.Solid solid(Parcel parcel, String name) {

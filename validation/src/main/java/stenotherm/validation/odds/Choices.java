@@ -118,6 +118,7 @@ public final class Choices {
    * @param coldest by how much the coldest part of the animal is warmer than its mean, at the time
    *     of the nominal run at which it is coldest: below 0 [K]
    * @param hottest by how much its hottest part is warmer, at the time at which it is hottest [K]
+   * @param hotter by how much the hottest place that it can reach is warmer, in the nominal run [K]
    */
   private record Trial(
       String name,
@@ -125,7 +126,8 @@ public final class Choices {
       Journey journey,
       CondensedModel model,
       double coldest,
-      double hottest) {
+      double hottest,
+      double[][] hotter) {
     static Trial of(
         String weather, String name, Parcel parcel, Journey journey, ParcelModel model) {
       Journey held = journey.held(HOLD);
@@ -147,7 +149,8 @@ public final class Choices {
           journey,
           CondensedModel.of(model, held, stated.spread(LEARNING, JOURNEYS.seed())),
           coldest[cold] - means[cold],
-          hottest[hot] - means[hot]);
+          hottest[hot] - means[hot],
+          JourneyStudy.hotter(nominal));
     }
 
     StudyResult with(Ranges ranges) {
@@ -166,7 +169,8 @@ public final class Choices {
               model.on(held),
               otherwise.duration(),
               Uncertainties.of(other, held, ranges),
-              beside)
+              beside,
+              hotter)
           .run(JOURNEYS, ProgressListener.NONE);
     }
   }

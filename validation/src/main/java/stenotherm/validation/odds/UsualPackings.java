@@ -17,6 +17,7 @@ import stenotherm.study.Uncertainties;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
 
 /**
  * Odds of usual packings, overnight by air, over the lows at both ends with 18 F° between low and
@@ -115,10 +116,12 @@ public final class UsualPackings {
                     condensed.on(journey.held(HOLD)),
                     journey.duration(),
                     Uncertainties.of(parcel, journey.held(HOLD), Uncertainties.Ranges.stated(0.2)),
-                    new double[1][condensed.times().length])
+                    new double[1][condensed.times().length],
+                    JourneyStudy.hotter(
+                        model.run(journey.held(HOLD), Variation.NOMINAL).requireCompleted()))
                 .run(JOURNEYS, ProgressListener.NONE);
         Odds odds = result.within();
-        Level level = Level.of(odds, packing.warmer ? Level.LIKELY : Level.HOLDS);
+        Level level = Level.of(odds);
         best += level.compareTo(Level.LIKELY) <= 0 ? 1 : 0;
         out.printf(
             Locale.ROOT,

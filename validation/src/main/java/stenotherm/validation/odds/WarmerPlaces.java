@@ -201,15 +201,16 @@ public final class WarmerPlaces {
     Uncertainties uncertain = Uncertainties.of(parcel, held, Ranges.stated(ERROR));
     CondensedModel condensed =
         CondensedModel.of(model, held, uncertain.spread(LEARNING, JOURNEYS.seed()));
+    TransitResult nominal = model.run(held, Variation.NOMINAL).requireCompleted();
     StudyResult result =
         JourneyStudy.of(
                 parcel,
                 condensed,
                 journey.duration(),
                 uncertain,
-                new double[1][condensed.times().length])
+                new double[1][condensed.times().length],
+                JourneyStudy.hotter(nominal))
             .run(JOURNEYS, ProgressListener.NONE);
-    TransitResult nominal = model.run(journey, Variation.NOMINAL).requireCompleted();
     TransitResult strongest =
         model
             .run(

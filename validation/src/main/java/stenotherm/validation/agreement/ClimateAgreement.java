@@ -1,0 +1,237 @@
+package stenotherm.validation.agreement;
+
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Predicate;
+import stenotherm.base.Face;
+import stenotherm.base.Range;
+import stenotherm.base.Times;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.Openings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Vent;
+import stenotherm.transit.ParcelModel;
+import stenotherm.transit.TransitResult;
+import stenotherm.warmer.WarmerClass;
+import stenotherm.warmer.Warmers;
+
+/**
+ * Draws parcels, journeys and variations at random, the warmers of iron powder, the parcels with
+ * seams and holes, runs each with its reduced model and stepping every cell, and prints how far
+ * temperatures and oxygen are apart. Runs in which a warmer comes within 5 % of going out or
+ * running away are told apart: there any error grows.
+ *
+ * <p>Internal. Stateless, thus thread-safe.
+ */
+public final class ClimateAgreement {
+  /** The step tolerance of the full solver, which leaves it within 0.5 mK [K]. */
+  private static final double STEP_TOLERANCE = 1e-4;
+
+  /** Hours of the longest journeys. */
+  private static final double MOST_HOURS = 36;
+
+  /** The most that oxygen may be off [-]. */
+  private static final double OXYGEN_LIMIT = 5e-4;
+
+  /** Gain of a warmer from which on it counts as about to go out or run away. */
+  private static final double NEAR_FOLD = 0.95;
+
+  /** The largest part of runs that may be told apart. */
+  private static final double MOST_APART = 0.1;
+
+  private static final List<FilmCover> COVERS =
+      List.of(FilmCover.FREE, FilmCover.EDGES_TAPED, FilmCover.HALF_TAPED, FilmCover.AGAINST_WALL);
+
+  /**
+   * One run of both.
+   *
+   * @param seed what it was drawn with
+   * @param cells cells of its grid
+   * @param hours duration
+   * @param mean largest error of a mean [K]
+   * @param extreme largest error of an extreme [K]
+   * @param oxygen largest error of oxygen [-]
+   * @param leastOxygen least oxygen that an animal breathed [-]
+   * @param gain largest gain of a warmer, 0 without one
+   * @param power largest difference of the power of a warmer [W]
+   */
+  private record Compared(
+      long seed,
+      int cells,
+      double hours,
+      double mean,
+      double extreme,
+      double oxygen,
+      double leastOxygen,
+      double gain,
+      double power) {
+    boolean isNearFold() {
+      return gain >= NEAR_FOLD;
+    }
+
+    boolean agrees() {
+      return mean <= ModelAgreement.MEAN_LIMIT
+          && extreme <= ModelAgreement.EXTREME_LIMIT
+          && oxygen <= OXYGEN_LIMIT;
+    }
+  }
+
+  private ClimateAgreement() {}
+
+  /**
+   * Runs the trials and prints a line for each.
+   *
+   * @param out where to
+   * @param tries how many
+   * @param seed for the first; the next ones take the numbers that follow
+   * @param cells range of the number of cells
+   * @return true if all but the runs told apart agree, and those are few
+   * @throws ExecutionException if a trial fails
+   * @throws InterruptedException if the thread is interrupted
+   */
+  public static boolean print(PrintStream out, int tries, long seed, Range cells)
+      throws ExecutionException, InterruptedException {
+    line(out, "Warmers of iron powder, gases and damp bedding: reduced models against stepping every");
+    line(out, "cell, uncertain quantities varied; largest errors over the stored times");
+    line(
+        out,
+        "%6s %6s %6s %8s %10s %9s %8s %6s %8s",
+        "seed",
+        "cells",
+        "hours",
+        "mean K",
+        "extreme K",
+        "O2 %-pts",
+        "least O2",
+        "gain",
+        "power W");
+    ExecutorService threads =
+        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    List<Compared> all = new ArrayList<>();
+    try {
+      List<Future<Compared>> runs = new ArrayList<>();
+      for (int number = 0; number < tries; number++) {
+        long own = seed + number;
+        runs.add(threads.submit(() -> compare(own, cells)));
+      }
+      for (Future<Compared> run : runs) {
+        Compared each = run.get();
+        all.add(each);
+        line(
+            out,
+            "%6d %6d %6.1f %8.4f %10.4f %9.4f %8.4f %6.2f %8.4f  %s",
+            each.seed,
+            each.cells,
+            each.hours,
+            each.mean,
+            each.extreme,
+            100 * each.oxygen,
+            each.leastOxygen,
+            each.gain,
+            each.power,
+            each.isNearFold() ? "near going out or running away" : each.agrees() ? "" : "<- apart");
+      }
+    } finally {
+      threads.shutdownNow();
+    }
+    List<Compared> counted = all.stream().filter(each -> !each.isNearFold()).toList();
+    int apart = all.size() - counted.size();
+    line(
+        out,
+        "%d of %d agree; %d of %d told apart",
+        counted.stream().filter(Compared::agrees).count(),
+        counted.size(),
+        apart,
+        all.size());
+    boolean passed =
+        counted.stream().allMatch(Compared::agrees) && apart <= MOST_APART * all.size();
+    line(out, passed ? "PASSED" : "FAILED");
+    return passed;
+  }
+
+  private static Compared compare(long seed, Range cells) {
+    Random random = new Random(seed);
+    Trial trial = Trial.of(random, cells, MOST_HOURS);
+    Parcel parcel =
+        burning(trial.parcel(), new Draws(Draws.numbers(random, Trial.PARCEL_NUMBERS)));
+    Journey journey = trial.journey();
+    ParcelModel model =
+        ParcelModel.of(
+            parcel, journey, ModelAgreement.settings(trial.mesh(cells), STEP_TOLERANCE));
+    TransitResult reduced = model.run(journey, trial.variation());
+    TransitResult full = model.runEveryCell(journey, trial.variation());
+    List<Deviation> temperatures = Deviation.of(reduced, full);
+    double oxygen = 0;
+    double least = 1;
+    for (Container cup : parcel.occupied()) {
+      oxygen = Math.max(oxygen, apart(reduced.oxygen(cup.name()), full.oxygen(cup.name())));
+      least = Math.min(least, Arrays.stream(full.oxygen(cup.name())).min().orElseThrow());
+    }
+    double gain = 0;
+    double power = 0;
+    for (PlacedWarmer warmer : parcel.warmers()) {
+      gain = Math.max(gain, Arrays.stream(full.gain(warmer.name())).max().orElseThrow());
+      power = Math.max(power, apart(reduced.power(warmer.name()), full.power(warmer.name())));
+    }
+    return new Compared(
+        seed,
+        full.cells(),
+        Times.toHours(journey.duration()),
+        largest(temperatures, each -> !each.isExtreme()),
+        largest(temperatures, Deviation::isExtreme),
+        oxygen,
+        least,
+        gain,
+        power);
+  }
+
+  /** The same parcel with the catalogue's warmers of these sizes, openings and films drawn. */
+  private static Parcel burning(Parcel parcel, Draws draws) {
+    List<PlacedWarmer> warmers = new ArrayList<>();
+    for (PlacedWarmer each : parcel.warmers()) {
+      WarmerClass iron =
+          Warmers.all().stream()
+              .filter(one -> one.size().equals(each.warmer().size()))
+              .findFirst()
+              .orElseThrow();
+      warmers.add(
+          new PlacedWarmer(
+              each.name(), iron, each.placement(), each.opened(), draws.of(COVERS)));
+    }
+    double gap = draws.of(List.of(Openings.CLOSED_GAP, 0.0, Openings.LOOSE_GAP));
+    List<Vent> vents =
+        draws.chance(0.5)
+            ? List.of(new Vent(Face.Y_MAX, 2, draws.millimetres(4, 10)))
+            : List.of();
+    return parcel.withWarmers(warmers).withOpenings(new Openings(gap, vents));
+  }
+
+  private static double apart(double[] values, double[] exact) {
+    double largest = 0;
+    for (int row = 0; row < exact.length; row++) {
+      double off = Math.abs(values[row] - exact[row]);
+      // in this order NaN comes last, so that it counts as the worst
+      largest = Double.compare(off, largest) > 0 ? off : largest;
+    }
+    return largest;
+  }
+
+  private static double largest(List<Deviation> deviations, Predicate<Deviation> which) {
+    return deviations.stream().filter(which).mapToDouble(Deviation::largest).max().orElse(0);
+  }
+
+  private static void line(PrintStream out, String format, Object... values) {
+    out.println(String.format(Locale.ROOT, format, values));
+  }
+}
