@@ -44,7 +44,6 @@ import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
-import stenotherm.warmer.WarmerClass;
 import stenotherm.words.Figures;
 
 /** Sentences about verdicts that are made up, on a journey through two time zones. */
@@ -89,7 +88,7 @@ class VerdictWordsTest {
       CondensedModel condensed = CondensedModel.of(model, held, uncertain.spread(8, 1));
       double[][] none = new double[1][condensed.times().length];
       JourneyStudy study =
-          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none);
+          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none, none);
       StudyResult odds = study.run(new StudySettings(16, 8, 1, 2), ProgressListener.NONE);
       return new Ran(
           model.run(held, Variation.NOMINAL),
@@ -103,8 +102,8 @@ class VerdictWordsTest {
     return new Odds(within, Math.max(0, within - 0.04), Math.min(1, within + 0.02));
   }
 
-  private static Assessment assessment(Level level, Odds within, Side side, Level highest) {
-    Verdict verdict = new Verdict(level, within, side, 0, highest, List.of(Verdict.DEFER));
+  private static Assessment assessment(Level level, Odds within, Side side) {
+    Verdict verdict = new Verdict(level, within, side, 0, List.of(Verdict.DEFER));
     NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
         RAN.held(),
@@ -121,11 +120,7 @@ class VerdictWordsTest {
 
   private static Judged judged(Parcel parcel, Level level, double within) {
     return new Judged(
-        parcel,
-        false,
-        assessment(level, odds(within), Side.COLD, Level.HOLDS),
-        RAN.planned(),
-        List.of());
+        parcel, false, assessment(level, odds(within), Side.COLD), RAN.planned(), List.of());
   }
 
   private static ComparisonReport report(Judged... rows) {
@@ -139,7 +134,7 @@ class VerdictWordsTest {
   /** The sentence, the table and the picture take one moment from one place. */
   @Test
   void theSentenceTellsOddsAndTheMomentThatMatters() {
-    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT, Level.HOLDS);
+    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT);
     // the journeys of this mild run all go well; nobody is too hot
     assertEquals(1, RAN.odds().notTooHot().within());
     StudyResult odds = RAN.odds();
@@ -162,7 +157,7 @@ class VerdictWordsTest {
 
   @Test
   void theExtremeIsTheEndOfTheMiddleCurve() {
-    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.HOLDS);
+    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD);
     Extreme coldest = Extreme.of(cold, Side.COLD);
     double[] times = RAN.odds().times();
     double[] middle = RAN.odds().temperatures("container 1", 0.5);
@@ -301,7 +296,6 @@ class VerdictWordsTest {
     String forbidden = snails.get(snails.size() - 1);
     assertEquals("giant African snail: ", Cautions.whose(parcel, forbidden));
     assertEquals("", Cautions.whose(parcel, snails.get(0)), "both have it");
-    assertEquals("", Cautions.whose(parcel, WarmerClass.AIR_CAUTION));
     assertEquals(
         Optional.of(
             "The file gives no date: days and hours are those of a parcel sealed on 15 Jan 15:00."),
@@ -322,19 +316,6 @@ class VerdictWordsTest {
     assertEquals("1", Words.inHundred(0.005));
     assertEquals("99", Words.percent(0.9949));
     assertEquals("50", Words.inHundred(0.496));
-  }
-
-  /** A packing with a warmer that would hold is told why it gets no better verdict. */
-  @Test
-  void theHighestLevelOfAWarmerIsExplained() {
-    VerdictWords words = new VerdictWords(Figures.METRIC);
-    String why = " No better verdict is given to a packing with a warmer";
-    Odds all = new Odds(1, 0.97, 1);
-    assertTrue(
-        words.sentence(assessment(Level.LIKELY, all, Side.COLD, Level.LIKELY)).contains(why));
-    assertFalse(
-        words.sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.LIKELY)).contains(why));
-    assertFalse(words.sentence(assessment(Level.HOLDS, all, Side.COLD, Level.HOLDS)).contains(why));
   }
 
   @Test
@@ -485,8 +466,9 @@ class VerdictWordsTest {
   }
 
   private static FirstLook look(double coldest, double hottest, double margin) {
-    Fate.Approach cold = new Fate.Approach(margin, Double.POSITIVE_INFINITY);
+    double never = Double.POSITIVE_INFINITY;
+    Fate.Approach cold = new Fate.Approach(margin, never);
     return new FirstLook(
-        coldest, hottest, new Fate(cold, new Fate.Approach(5, Double.POSITIVE_INFINITY), 0));
+        coldest, hottest, new Fate(cold, new Fate.Approach(5, never), 0, never, never));
   }
 }
