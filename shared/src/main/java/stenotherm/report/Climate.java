@@ -73,8 +73,7 @@ record Climate(Judged row) {
     double[] times = result().times();
     Journey journey = row.held();
     for (int at = 0; at < times.length; at++) {
-      double altitude =
-          journey.legs().get(journey.legUntil(times[at])).surroundings().altitude();
+      double altitude = journey.legs().get(journey.legUntil(times[at])).surroundings().altitude();
       fractions[at] *=
           StandardAtmosphere.pressure(altitude) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
     }

@@ -74,10 +74,7 @@ record ClimateWords(Words words) {
             .mostly()
             .map(most -> " What limits it most of the time is " + most.words() + ".")
             .orElse(" Its watts are those stated, whatever air it gets.")
-        + course
-            .spent()
-            .map(time -> " It is spent after " + Words.hours(time) + " h.")
-            .orElse("");
+        + course.spent().map(time -> " It is spent after " + Words.hours(time) + " h.").orElse("");
   }
 
   /** How little oxygen there is, and what places an animal can reach. */

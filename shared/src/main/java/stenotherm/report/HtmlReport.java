@@ -244,7 +244,8 @@ final class HtmlReport {
         start
             + verdicts.sentence(row.assessment())
             + verdicts.costliest(row).map(sentence -> " " + sentence).orElse(""));
-    element("p", climate.warmers(row).map(sentence -> sentence + " ").orElse("") + climate.air(row));
+    element(
+        "p", climate.warmers(row).map(sentence -> sentence + " ").orElse("") + climate.air(row));
   }
 
   /** What most of the spread on the side that fails more often comes from. */

@@ -159,8 +159,7 @@ final class Pictures {
     }
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double to = Math.min(planned, journey.start(leg + 1));
-      chart.leg(
-          new ChartLeg(journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
+      chart.leg(new ChartLeg(journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
     }
     return chart.build();
   }

@@ -144,8 +144,9 @@ final class Tables {
 
   /** In how many of a hundred journeys each packing keeps the animals within their bands. */
   TextTable odds() {
-    List<String> head = new ArrayList<>(List.of(
-                "packing", "on time", "too cold", "too hot", "short of air", "could be burnt"));
+    List<String> head =
+        new ArrayList<>(
+            List.of("packing", "on time", "too cold", "too hot", "short of air", "could be burnt"));
     int longest = rows.stream().mapToInt(row -> row.odds().longestDelay()).min().orElse(0);
     List<Integer> delays = DELAYS.stream().filter(hours -> hours <= longest).toList();
     delays.forEach(hours -> head.add(hours + " h late"));

@@ -65,9 +65,7 @@ public record VerdictWords(Figures figures) {
         + Words.inHundred(1 - odds.notTooHot().within())
         + harm(", short of air in ", odds.enoughAir())
         + harm(
-            ", in reach of a place above "
-                + figures.temperature(Tolerance.HOTTEST_TOUCH)
-                + " in ",
+            ", in reach of a place above " + figures.temperature(Tolerance.HOTTEST_TOUCH) + " in ",
             odds.notBurnt())
         + ". "
         + extreme(assessment);

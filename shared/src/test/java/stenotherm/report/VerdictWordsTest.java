@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stenotherm.animal.Animals;
+import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
@@ -30,7 +33,9 @@ import stenotherm.journey.Journey;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Vent;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.study.Fate;
@@ -44,6 +49,7 @@ import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
+import stenotherm.warmer.IronPowder;
 import stenotherm.words.Figures;
 
 /** Sentences about verdicts that are made up, on a journey through two time zones. */
@@ -71,6 +77,9 @@ class VerdictWordsTest {
             - {name: big foam, box: 360 x 260 x 160 mm, foam: EPS 20 13 mm, fill: shredded paper}
             - {name: close, box: 360 x 260 x 200 mm, foam: EPS 20 13 mm, fill: none, \
           warmer: 40 hour warmer on container 1}
+            - {name: tight, box: 360 x 260 x 200 mm, foam: foil-faced PIR 25 mm, \
+          fill: shredded paper, seams: taped, warmer: 40 hour warmer on container 1, \
+          film: half taped over}
           """);
 
   private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
@@ -403,7 +412,7 @@ class VerdictWordsTest {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
     ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
-    assertEquals(4, root.get("format").asInt());
+    assertEquals(5, root.get("format").asInt());
     assertEquals(new VerdictWords(Figures.METRIC).headline(report), root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());
@@ -448,6 +457,92 @@ class VerdictWordsTest {
         none);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
     assertFalse(holds.contains("change"), holds);
+  }
+
+  /** No air comes into a tight box: it is told first, in the details, the cautions and the data. */
+  @Test
+  void aTightBoxIsShortOfAir() throws IOException {
+    Parcel tight = SCENARIO.packings().get(4);
+    Ran ran = Ran.of(tight);
+    Odds none = odds(0);
+    Assessment assessment =
+        new Assessment(
+            ran.held(),
+            ran.held(),
+            ran.stress(),
+            ran.stress(),
+            SCENARIO.journey().duration(),
+            List.of(),
+            new NumericalError(0.1, true, 0, 0, 0),
+            ran.odds(),
+            ran.odds(),
+            new Verdict(Level.DO_NOT, none, Side.COLD, 0, List.of(Verdict.DEFER)));
+    Judged row = new Judged(tight, false, assessment, ran.planned(), List.of());
+    ClimateWords words = new ClimateWords(new Words(Figures.METRIC));
+    Climate climate = new Climate(row);
+    double least = climate.leastOxygen().value();
+    assertEquals(
+        Arrays.stream(ran.planned().oxygen("container 1")).min().orElseThrow(), least, 2e-3);
+    assertTrue(least < 0.1, "oxygen " + least);
+    String lowest = ClimateWords.percent(least) + " oxygen";
+    String headline = new VerdictWords(Figures.METRIC).headline(report(row));
+    assertTrue(headline.contains(" It is short of air in more than 99 of 100: about "), headline);
+    assertTrue(headline.contains(lowest + " (fresh air has 21 %), as the warmer uses"), headline);
+    String air = words.air(row);
+    assertTrue(air.contains("has at least " + lowest), air);
+    Climate.WarmerCourse course = climate.warmers().get(0);
+    assertEquals(Optional.of(IronPowder.LimitedBy.OXYGEN), course.mostly());
+    assertTrue(course.useful() < SCENARIO.journey().duration() / 2, course.toString());
+    String warmers = words.warmers(row).orElseThrow();
+    assertTrue(warmers.contains("is the air around it, which has little oxygen left."), warmers);
+    String cautions = String.join("\n", Cautions.of(report(row)));
+    for (String part :
+        List.of(
+            "Its foam lets no air through, its seams are taped",
+            "Its air has no more than " + lowest,
+            "The warmer takes its air through 50 % of its film only (half taped over).",
+            "The warmer touches 'container 1'",
+            "The warmer lacks air most of the time")) {
+      assertTrue(cautions.contains(part), part + " in " + cautions);
+    }
+    JsonNode packing =
+        new ObjectMapper().readTree(DataFiles.summary(report(row))).get("packings").get(0);
+    assertEquals(0, packing.get("odds_enough_air").get("within").asDouble());
+    assertEquals(
+        least, packing.get("air_until_opening").get("least_oxygen").get("fraction").asDouble());
+    assertEquals("OXYGEN", packing.get("warmers").get(0).get("mostly_limited_by").asText());
+    String[] lines =
+        new String(DataFiles.history(List.of(row)), StandardCharsets.UTF_8).split("\n", -1);
+    assertEquals(
+        "oxygen_mole_fraction,carbon_dioxide_mole_fraction,relative_humidity,warmers_power_W,"
+            + "warmers_conversion",
+        String.join(",", Arrays.copyOfRange(lines[0].split(",", -1), 14, 19)));
+    String[] second = lines[2].split(",", -1);
+    assertEquals(ran.held().power("warmer")[1], Double.parseDouble(second[17]));
+    assertEquals(ran.held().oxygen("container 1")[1], Double.parseDouble(second[14]));
+  }
+
+  /** Open seams, holes, or walls that breathe: such a box is not tight. */
+  @Test
+  void onlyABoxWithoutAnyWayForAirIsTight() {
+    Parcel tight = SCENARIO.packings().get(4);
+    assertTrue(ClimateWords.isTight(tight));
+    assertFalse(ClimateWords.isTight(tight.withOpenings(Openings.usual())));
+    Vent few = new Vent(Face.Z_MAX, 3, 0.006);
+    assertTrue(ClimateWords.isTight(tight.withOpenings(new Openings(0, List.of(few)))));
+    Vent enough = new Vent(Face.Z_MAX, 4, 0.006);
+    assertFalse(ClimateWords.isTight(tight.withOpenings(new Openings(0, List.of(enough)))));
+    assertFalse(ClimateWords.isTight(BARE.withOpenings(new Openings(0, List.of()))));
+  }
+
+  /** Where cold decides, the first line tells of cold. */
+  @Test
+  void otherReasonsStayOutOfTheFirstLine() {
+    Judged row = judged(BARE, Level.LIKELY, 0.9);
+    assertEquals(Optional.empty(), new ClimateWords(new Words(Figures.METRIC)).reason(row));
+    assertEquals(List.of(), new ClimateWords(new Words(Figures.METRIC)).cautions(row));
+    assertEquals(
+        Optional.empty(), new ClimateWords(new Words(Figures.METRIC)).warmers(row), "has none");
   }
 
   @Test
