@@ -21,6 +21,9 @@ public record AmbientAir(double temperature, double pressure, double relativeHum
           "NOAA Global Monitoring Laboratory, annual means; U.S. Standard Atmosphere 1976",
           "oxygen 20.95 %, carbon dioxide 420 ppm (2023), the rest nitrogen and argon");
 
+  /** Temperatures of air [K]: as far as its vapour is known. */
+  public static final Range TEMPERATURES = new Range(MoistAir.SATURATION_RANGE.low(), 350);
+
   private static final double DRY_OXYGEN = 0.2095;
   private static final double DRY_CARBON_DIOXIDE = 420e-6;
 
@@ -33,7 +36,7 @@ public record AmbientAir(double temperature, double pressure, double relativeHum
     Checks.within(
         "temperature of ambient air",
         temperature,
-        new Range(233.15, 350),
+        TEMPERATURES,
         "K",
         "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
     StandardAtmosphere.checkedPressure(pressure);

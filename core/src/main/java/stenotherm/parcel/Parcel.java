@@ -259,6 +259,20 @@ public record Parcel(
   }
 
   /**
+   * Returns the resistance from the middle of the filling to the walls: the filling lies on average
+   * half of the usual gap between walls and contents away from them.
+   *
+   * @return the resistance [m2 K/W]; 0 where the contents leave no room
+   */
+  public double fillingResistance() {
+    if (airVolume() <= ROUND_OFF) {
+      return 0;
+    }
+    ParcelLayout layout = new ParcelLayout(this);
+    return layout.gap() / 2 / layout.fillMaterial().conductivity();
+  }
+
+  /**
    * Returns the room inside the walls.
    *
    * @return the cavity [m]

@@ -29,9 +29,6 @@ final class ClimatePlan {
   /** Water in an animal, part of its mass [-]. */
   private static final double BODY_WATER = 0.7;
 
-  /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]. */
-  private static final double OUTER_FILM = 8;
-
   final List<Room> rooms = new ArrayList<>();
   final List<Resident> residents = new ArrayList<>();
   final List<Damp> damp = new ArrayList<>();
@@ -60,10 +57,11 @@ final class ClimatePlan {
   record Pad(PlacedWarmer warmer, IronPowder powder, int output, int input, int surface) {}
 
   /**
-   * The inner sides of the walls, on which water condenses: their area [m2], and how far their
-   * surface lies from the middle of the innermost layer, over the way from there to the air [-].
+   * The inner sides of the walls, on which water condenses: their area [m2], and the part of the
+   * resistance from the middle of the innermost layer to the middle of the filling that lies in the
+   * layer [-].
    */
-  record Wall(int surface, int[] outputs, int input, double area, double outwards) {}
+  record Wall(int surface, int[] outputs, int input, double area, double inwards) {}
 
   /**
    * Finds all of it.
@@ -173,25 +171,21 @@ final class ClimatePlan {
 
   private Wall wall(int surface) {
     double area = 0;
-    double inner = 0;
-    double outer = 0;
+    double ofLayer = 0;
     for (Face face : Face.values()) {
       double ofFace = parcel.cavity().area(face);
       List<WallLayer> layers = parcel.walls().layers().get(face);
-      int last = layers.size() - 1;
-      for (int n = 0; n <= last; n++) {
-        double resistance = layers.get(n).thickness() / layers.get(n).material().conductivity();
-        inner += n == last ? ofFace * resistance / 2 : 0;
-        outer += ofFace * (n == last ? resistance / 2 : resistance);
-      }
-      outer += ofFace / OUTER_FILM;
+      WallLayer innermost = layers.get(layers.size() - 1);
+      ofLayer += ofFace * innermost.thickness() / innermost.material().conductivity() / 2;
       area += ofFace;
     }
+    ofLayer /= area;
+    double ofFilling = parcel.fillingResistance();
     return new Wall(
         surface,
         parcel.innermostBlocks().stream().mapToInt(outputs).toArray(),
         inputs.applyAsInt(InnerHeat.ofWalls()),
         area,
-        inner / outer);
+        ofFilling == 0 ? 0 : ofLayer / (ofLayer + ofFilling));
   }
 }

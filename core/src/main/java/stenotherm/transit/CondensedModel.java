@@ -76,7 +76,10 @@ public final class CondensedModel {
         states.addAll(reduced.states(whole.course(journey, seen.get(run)), whole.interval()));
       }
     }
-    ReducedParcel small = reduced.condensed(states, whole.meansOfBlocks(), MODES);
+    ReducedParcel small =
+        reduced
+            .condensed(states, whole.meansOfBlocks(), MODES)
+            .startingFrom(whole.course(journey, Variation.NOMINAL));
     CondensedModel unchecked = new CondensedModel(whole, journey, small, 0);
     double largest = 0;
     for (Variation each : kept) {

@@ -8,6 +8,7 @@ import stenotherm.air.GasNetwork;
 import stenotherm.air.MoistAir;
 import stenotherm.air.StandardAtmosphere;
 import stenotherm.animal.Metabolism;
+import stenotherm.base.Range;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.PlacedWarmer;
@@ -198,7 +199,10 @@ final class InnerClimate {
   }
 
   private AmbientAir outside(double time) {
-    return new AmbientAir(course.outside(leg).air(time), pressure(time), OUTSIDE_HUMIDITY);
+    // colder air holds no water to speak of, whatever its temperature
+    double temperature =
+        Math.max(AmbientAir.TEMPERATURES.low(), course.outside(leg).air(time));
+    return new AmbientAir(temperature, pressure(time), OUTSIDE_HUMIDITY);
   }
 
   /** When the coefficients of a leg hold. */
@@ -246,7 +250,7 @@ final class InnerClimate {
       all += uptakes[b];
     }
     gases.setSink(0, all * meanPressure);
-    setWater(air.temperature());
+    setWater();
     setResidents();
     gases.step(duration);
     double burnt = gases.oxygenToSink(0);
@@ -264,7 +268,9 @@ final class InnerClimate {
   private void setPaths(AmbientAir air) {
     gases.setOutside(air);
     for (int room = 0; room < plan.rooms.size(); room++) {
-      gases.setTemperature(room, next[plan.rooms.get(room).output()]);
+      // in the sun beyond any life; what is left of the air there no longer matters
+      gases.setTemperature(
+          room, Math.min(next[plan.rooms.get(room).output()], AmbientAir.TEMPERATURES.high()));
     }
     gases.setFlow(0, paths.flow(next[plan.rooms.get(0).output()] - air.temperature()));
     if (pathsAreNew) {
@@ -277,13 +283,13 @@ final class InnerClimate {
     }
   }
 
-  private void setWater(double ambient) {
+  private void setWater() {
     for (ClimatePlan.Damp each : plan.damp) {
       double temperature = next[each.output()];
       gases.setSurface(
           each.surface(),
           evaporation * vapourConductance(each.area(), temperature),
-          MoistAir.saturationPressure(temperature));
+          saturationPressure(temperature));
     }
     for (ClimatePlan.Resident each : plan.residents) {
       double temperature = next[each.output()];
@@ -291,27 +297,34 @@ final class InnerClimate {
       gases.setSurface(
           each.surface(),
           evaporation * vapourConductance(area, temperature),
-          MoistAir.saturationPressure(temperature));
+          saturationPressure(temperature));
     }
     for (Burner burner : burners) {
-      double temperature = Math.min(next[burner.output], HOTTEST_WATER);
+      double temperature = next[burner.output];
       double film =
           burner.strength
               * burner.powder.film().conductance(burner.warmer.cover().open(), pressure)
               * Gas.WATER_VAPOUR.diffusivity(temperature, pressure)
               / Gas.OXYGEN.diffusivity(temperature, pressure);
       gases.setSurface(
-          burner.surface, film, WARMER_ACTIVITY * MoistAir.saturationPressure(temperature));
+          burner.surface, film, WARMER_ACTIVITY * saturationPressure(temperature));
     }
-    wallTemperature = wallTemperature(ambient);
+    wallTemperature = wallTemperature();
     gases.setSurface(
         plan.wall.surface(),
         vapourConductance(plan.wall.area(), wallTemperature),
-        MoistAir.saturationPressure(wallTemperature));
+        saturationPressure(wallTemperature));
   }
 
-  /** As far as the saturation pressure is known [K]. */
-  private static final double HOTTEST_WATER = 363;
+  /**
+   * Saturation pressure as far as it is known: ice below -40 °C has less than 13 Pa, which moves
+   * nothing to speak of, and water boils not much above 90 °C.
+   */
+  private static double saturationPressure(double temperature) {
+    Range known = MoistAir.SATURATION_RANGE;
+    return MoistAir.saturationPressure(
+        Math.max(known.low(), Math.min(temperature, known.high())));
+  }
 
   private double vapourConductance(double area, double temperature) {
     return Gas.WATER_VAPOUR.diffusivity(temperature, pressure)
@@ -319,14 +332,17 @@ final class InnerClimate {
         / (STILL_AIR * MoistAir.GAS_CONSTANT * temperature);
   }
 
-  /** Inner surface of the walls, from the middle of their innermost layers outwards. */
-  private double wallTemperature(double ambient) {
+  /**
+   * Inner surface of the walls: between the middle of their innermost layers and that of the
+   * filling, so that it follows both when the air outside has just changed.
+   */
+  private double wallTemperature() {
     double sum = 0;
     for (int output : plan.wall.outputs()) {
       sum += next[output];
     }
     double middle = sum / plan.wall.outputs().length;
-    return middle + plan.wall.outwards() * (middle - ambient);
+    return middle + plan.wall.inwards() * (next[plan.rooms.get(0).output()] - middle);
   }
 
   private void setResidents() {
@@ -436,7 +452,7 @@ final class InnerClimate {
       row[at++] = gases.fraction(room, Gas.OXYGEN);
       row[at++] = gases.fraction(room, Gas.CARBON_DIOXIDE);
       double temperature = now[plan.rooms.get(room).output()];
-      row[at++] = gases.vapourPressure(room) / MoistAir.saturationPressure(temperature);
+      row[at++] = gases.vapourPressure(room) / saturationPressure(temperature);
     }
     double oxygen = gases.fraction(0, Gas.OXYGEN);
     double outside = outside(time).fraction(Gas.OXYGEN);
@@ -462,6 +478,16 @@ final class InnerClimate {
   private double leastOxygen = 1;
   private double mostCarbonDioxide;
   private double breach = Double.POSITIVE_INFINITY;
+
+  /**
+   * Lets the engine take the powers at the end of the last step for a moment that is too short to
+   * step anything.
+   */
+  void hold(double duration) {
+    for (int input = 0; input < owed.length; input++) {
+      owed[input] -= duration * powerAtEnd[input];
+    }
+  }
 
   /** Takes the temperatures that the engine has reached after a step. */
   void follow(double duration) {

@@ -3,6 +3,7 @@ package stenotherm.transit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,8 @@ import stenotherm.modal.ReducedModel;
  * <p>Coefficients depend on temperatures and temperatures on coefficients: a fixed point. A run
  * first goes through the journey under the nearest settings at hand and takes the coefficients at
  * the mean temperatures of each stage; then it goes through again under those, until they hardly
- * change. Each pass leaves about a tenth of the change. Coefficients that lie closer than {@link
+ * change; a run like one that was followed before starts from the temperatures of that one. Each
+ * pass leaves about a tenth of the change. Coefficients that lie closer than {@link
  * Search#shared} to those of a setting use that setting, which saves the modes of a new one.
  */
 final class ReducedParcel {
@@ -42,23 +44,25 @@ final class ReducedParcel {
    * @param passes most passes under settings of a run's own; each costs the modes of each stage
    * @param settling when after a leg's beginning its coefficients are taken anew [s], if it lasts
    *     half as long again: surfaces, walls and fill settle one after another, ever more slowly
+   * @param step longest step of what burns and breathes inside [s]
    */
-  private record Search(double shared, int passes, List<Double> settling) {
+  private record Search(double shared, int passes, List<Double> settling, double step) {
     /** For single runs. */
-    static final Search USUAL = new Search(0.002, 3, List.of(3600.0, 4 * 3600.0));
+    static final Search USUAL = new Search(0.002, 3, List.of(3600.0, 4 * 3600.0), Run.FINE_STEP);
 
     /** Where the effect of holding coefficients is to be measured. */
     static final Search FINE =
         new Search(
             0.002,
             3,
-            List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0));
+            List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0),
+            Run.FINE_STEP);
 
     /**
      * For thousands of runs: measured, up to 0.04 K off for half of the time. One pass less would
      * save a third more and be off by 0.05 K.
      */
-    static final Search QUICK = new Search(0.002, 2, List.of(3600.0));
+    static final Search QUICK = new Search(0.002, 2, List.of(3600.0), Run.MEDIUM_STEP);
   }
 
   private static final double HALF_AS_LONG_AGAIN = 1.5;
@@ -78,6 +82,9 @@ final class ReducedParcel {
   private final List<Schedule.Setting> atHand;
   private final Search search;
 
+  /** Mean temperatures of each stage of a usual run, from which runs of the same stages start. */
+  private final Map<Stage, Temperatures> usual;
+
   /**
    * Starts from a model.
    *
@@ -86,7 +93,7 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
-    this(body, model, reference, atHand, Search.USUAL);
+    this(body, model, reference, atHand, Search.USUAL, Map.of());
   }
 
   private ReducedParcel(
@@ -94,12 +101,14 @@ final class ReducedParcel {
       ReducedModel model,
       double[] reference,
       List<Schedule.Setting> atHand,
-      Search search) {
+      Search search,
+      Map<Stage, Temperatures> usual) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
     this.atHand = List.copyOf(atHand);
     this.search = search;
+    this.usual = usual;
   }
 
   ReducedModel model() {
@@ -116,18 +125,18 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others, search);
+    return new ReducedParcel(body, model, reference, others, search, usual);
   }
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
-    Search other = new Search(distance, search.passes, search.settling);
-    return new ReducedParcel(body, model, reference, atHand, other);
+    Search other = new Search(distance, search.passes, search.settling, search.step);
+    return new ReducedParcel(body, model, reference, atHand, other, usual);
   }
 
   /** The same model, coefficients taken anew more often. */
   ReducedParcel settlingFinely() {
-    return new ReducedParcel(body, model, reference, atHand, Search.FINE);
+    return new ReducedParcel(body, model, reference, atHand, Search.FINE, usual);
   }
 
   /** The modes under coefficients. */
@@ -141,9 +150,13 @@ final class ReducedParcel {
   Schedule schedule(Course course) {
     List<Stage> stages = course.stages(leg -> splits(course, leg));
     List<Coefficients> wanted = new ArrayList<>();
-    stages.forEach(stage -> wanted.add(course.coefficients(stage, course.guess(stage))));
+    boolean isUsual = usual.keySet().containsAll(stages);
+    for (Stage stage : stages) {
+      Temperatures start = isUsual ? usual.get(stage) : null;
+      wanted.add(course.coefficients(stage, start == null ? course.guess(stage) : start));
+    }
     List<Schedule.Setting> used = List.of();
-    for (int pass = 0; pass < MOST_NEAR; pass++) {
+    for (int pass = 0; !isUsual && pass < MOST_NEAR; pass++) {
       List<Schedule.Setting> near = near(wanted);
       if (near.isEmpty() || near.equals(used)) {
         break;
@@ -156,6 +169,18 @@ final class ReducedParcel {
       goThrough(course, stages, used, wanted);
     }
     return new Schedule(stages, used, largest(wanted, used, Coefficients::change));
+  }
+
+  /** The same model, runs of a course's stages starting from the temperatures that it has there. */
+  ReducedParcel startingFrom(Course course) {
+    Map<Stage, Temperatures> means = new HashMap<>();
+    followMeans(
+        course,
+        schedule(course),
+        (stage, engine) ->
+            means.put(
+                stage, new Temperatures(engine.meanSurfaces(), engine.meanOf(body.varying()))));
+    return new ReducedParcel(body, model, reference, atHand, search, Map.copyOf(means));
   }
 
   private boolean areShared(List<Coefficients> wanted, List<Schedule.Setting> used) {
@@ -307,7 +332,7 @@ final class ReducedParcel {
   private Breathing atStops(Course course, double interval, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     Schedule schedule = schedule(course);
-    Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
+    Run run = new Run(course, schedule.on(engine, course), engine, interval, search.step);
     run.go(
         new Run.Visitor() {
           @Override
@@ -334,7 +359,8 @@ final class ReducedParcel {
   /** A smaller model for runs like those whose states are given, with the same settings at hand. */
   ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
     ReducedModel small = model.condensed(states, outputs, modes);
-    ReducedParcel condensed = new ReducedParcel(body, small, reference, List.of(), Search.QUICK);
+    ReducedParcel condensed =
+        new ReducedParcel(body, small, reference, List.of(), Search.QUICK, Map.of());
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())

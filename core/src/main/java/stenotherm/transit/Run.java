@@ -3,6 +3,7 @@ package stenotherm.transit;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import stenotherm.air.GasNetwork;
 import stenotherm.base.Outcome;
 import stenotherm.conduction.HeatEngine;
 
@@ -13,6 +14,9 @@ final class Run {
 
   /** Longest step of what burns and breathes inside, where results are wanted [s]: measured. */
   static final double FINE_STEP = 300;
+
+  /** The same in thousands of runs. */
+  static final double MEDIUM_STEP = 450;
 
   /** The same where means over hours are wanted. */
   static final double COARSE_STEP = 900;
@@ -76,6 +80,7 @@ final class Run {
         course.inputs(stage.leg(), now, false, atStart);
         climate.addAtEnd(atStart);
         engine.advance(INSTANT, atStart, atStart);
+        climate.hold(INSTANT);
         visitor.start();
         now = INSTANT;
       }
@@ -97,13 +102,24 @@ final class Run {
     int steps = (int) Math.ceil((stop - start) / longest);
     for (int step = 1; step <= steps; step++) {
       double to = step == steps ? stop : start + (stop - start) * step / steps;
-      climate.step(now, to);
+      // a kink may lie next to a stored time
+      boolean isMoment = to - now < GasNetwork.STEPS.low();
+      if (!isMoment) {
+        climate.step(now, to);
+      }
       course.inputs(leg, now, false, atStart);
-      climate.addAtStart(atStart);
       course.inputs(leg, to, true, atEnd);
+      if (isMoment) {
+        climate.addAtEnd(atStart);
+        climate.hold(to - now);
+      } else {
+        climate.addAtStart(atStart);
+      }
       climate.addAtEnd(atEnd);
       engine.advance(to - now, atStart, atEnd);
-      climate.follow(to - now);
+      if (!isMoment) {
+        climate.follow(to - now);
+      }
       now = to;
     }
   }

@@ -198,12 +198,14 @@ class ImprovementTest {
   @Test
   void whatHelpsIsFoundAndJudgedByOdds() {
     Journey cold = coldRoom(20, 279.15);
-    Odds now = Assessor.assess(Packings.plain(), cold, SETTINGS, listener()).verdict().within();
+    Assessment plain = Assessor.assess(Packings.plain(), cold, SETTINGS, listener());
+    Odds now = plain.verdict().within();
     assertTrue(now.within() < 0.1, now.toString());
-    Improvement found = Improvement.find(Packings.plain(), cold, SETTINGS, now).orElseThrow();
+    Odds air = plain.odds().enoughAir();
+    Improvement found = Improvement.find(Packings.plain(), cold, SETTINGS, now, air).orElseThrow();
     assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
     assertTrue(found.within().low() > 0.5, found.toString());
-    assertEquals(Level.of(found.within(), Level.LIKELY), found.level());
+    assertEquals(Level.of(found.within()), found.level());
     assertTrue(found.tried() >= 5, found.toString());
     Remedy.Shipment changed = found.remedy().applyTo(Packings.plain(), cold);
     assertEquals(
@@ -218,11 +220,11 @@ class ImprovementTest {
   void nothingIsFoundWhereNothingHelpsAndAnInterruptIsHonoured() {
     Journey mild = coldRoom(10, 296);
     Odds certain = new Odds(1, 1, 1);
-    assertTrue(Improvement.find(Packings.plain(), mild, SETTINGS, certain).isEmpty());
+    assertTrue(Improvement.find(Packings.plain(), mild, SETTINGS, certain, certain).isEmpty());
     Thread.currentThread().interrupt();
     assertThrows(
         CancellationException.class,
-        () -> Improvement.find(Packings.plain(), mild, SETTINGS, certain));
+        () -> Improvement.find(Packings.plain(), mild, SETTINGS, certain, certain));
     assertTrue(Thread.interrupted());
   }
 

@@ -12,7 +12,7 @@ import stenotherm.study.Odds;
 class LevelTest {
   private static Level of(double low) {
     // the share and the upper end of its interval would give another level
-    return Level.of(new Odds(Math.min(1, low + 0.2), low, Math.min(1, low + 0.4)), Level.HOLDS);
+    return Level.of(new Odds(Math.min(1, low + 0.2), low, Math.min(1, low + 0.4)));
   }
 
   @Test
@@ -27,20 +27,11 @@ class LevelTest {
   }
 
   @Test
-  void aHighestLevelIsNotPassed() {
-    Odds all = new Odds(1, 0.99, 1);
-    for (Level highest : Level.values()) {
-      assertEquals(highest, Level.of(all, highest));
-    }
-    assertEquals(Level.GAMBLE, Level.of(new Odds(0.7, 0.6, 0.8), Level.LIKELY));
-  }
-
-  @Test
   void fewJourneysHoldNothing() {
     // 32 of 32: Wilson's interval begins at 32 / (32 + 1.96²) = 0.893
     int[] hits = new int[16];
     Arrays.fill(hits, 2);
-    assertEquals(Level.LIKELY, Level.of(Odds.of(hits, 2), Level.HOLDS));
+    assertEquals(Level.LIKELY, Level.of(Odds.of(hits, 2)));
   }
 
   @Test

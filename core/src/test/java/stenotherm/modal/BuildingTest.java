@@ -50,7 +50,7 @@ class BuildingTest {
   }
 
   private static ResolventSolver solver(Configuration configuration) {
-    InputGroups groups = new InputGroups(configuration.operator().inputs(), List.of());
+    InputGroups groups = new InputGroups(configuration.operator().inputs(), List.of(), Set.of());
     return new ResolventSolver(configuration, ALONE, groups, Set.of());
   }
 

@@ -10,6 +10,7 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.grid.Box;
 import stenotherm.material.Materials;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 
 /** Small packings that several tests use. */
@@ -60,13 +61,30 @@ public final class Packings {
     return parcel(List.of(cup("cup", Position.MIDDLE_OF_FLOOR)), warmers);
   }
 
+  /**
+   * Conducts heat and does nothing else: an empty, dry cup and a pad under the lid, all seams taped.
+   * Its temperatures have closed forms; the pad stands for what lies inside.
+   *
+   * @param power steady power of the pad [W]
+   */
+  public static Parcel still(double power) {
+    return parcel(
+            List.of(
+                Container.empty(
+                    "cup",
+                    new Vessel.BoxCup(new Dimensions(0.10, 0.08, 0.06), CUP_WALL),
+                    Position.MIDDLE_OF_FLOOR)),
+            List.of(pad(steady(power), Face.Z_MAX, Mounting.taped())))
+        .withOpenings(new Openings(0, List.of()));
+  }
+
   /** A pad of 90 mm by 55 mm by 6 mm with a steady power [W]. */
   public static WarmerClass steady(double power) {
     return new WarmerClass(
         "steady pad",
         new WarmerClass.PadSize(0.090, 0.055, 0.006),
         0.0386,
-        TimeFunction.constant(power),
+        new PrescribedPower(TimeFunction.constant(power)),
         new Range(0.75, 1.25),
         Source.assumed("made up"));
   }

@@ -81,8 +81,11 @@ class JourneyStudyTest {
   /** A correction that differs from animal to animal and from time to time. */
   private static final double[][] CORRECTION = correction();
 
+  /** No place in reach is hotter than the animals. */
+  private static final double[][] NONE = new double[2][CONDENSED.times().length];
+
   private static final JourneyStudy STUDY =
-      JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, CORRECTION);
+      JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, CORRECTION, NONE);
 
   private static final StudyResult RESULT = STUDY.run(SETTINGS, ProgressListener.NONE);
 
@@ -140,7 +143,7 @@ class JourneyStudyTest {
       for (int index = 0; index < 8; index++) {
         points.point(index, point);
         Draft draft = UNCERTAIN.at(point);
-        double[][] all = CONDENSED.run(draft.variation());
+        double[][] all = CONDENSED.run(draft.variation()).temperatures();
         double margin = Double.POSITIVE_INFINITY;
         double first = Double.POSITIVE_INFINITY;
         boolean hot = false;
@@ -194,7 +197,7 @@ class JourneyStudyTest {
     double[][] none = new double[2][CONDENSED.times().length];
     StudySettings few = SETTINGS.withPoints(2);
     StudyResult condensed =
-        JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, none)
+        JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, none, none)
             .run(few, ProgressListener.NONE);
     StudyResult direct =
         JourneyStudy.direct(MODEL, HELD, OPENING, UNCERTAIN).run(few, ProgressListener.NONE);
@@ -215,12 +218,12 @@ class JourneyStudyTest {
     for (double[] row : correction) {
       Arrays.fill(row, 0.7);
     }
-    JourneyStudy warmer = JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, correction);
+    JourneyStudy warmer = JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, correction, NONE);
     // a study never changes
     correction[1][8] = -9;
     Fate whole =
         JourneyStudy.fate(
-            MODEL.parcel(), MODEL.storedTimes(HELD), MODEL.means(HELD, Variation.NOMINAL), OPENING);
+            MODEL.parcel(), MODEL.storedTimes(HELD), MODEL.journeyMeans(HELD, Variation.NOMINAL), OPENING);
     assertEquals(whole.cold().margin() + 0.7, warmer.fate(Variation.NOMINAL).cold().margin(), 0.02);
   }
 
@@ -279,23 +282,27 @@ class JourneyStudyTest {
   void itRefusesWhatCannotBeJudged() {
     assertThrows(
         InvalidInputException.class,
-        () -> JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, new double[2][3]));
+        () -> JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, new double[2][3], NONE));
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, CORRECTION, new double[2][3]));
     double[][] ragged = {CORRECTION[0], new double[3]};
     assertThrows(
         InvalidInputException.class,
-        () -> JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, ragged));
+        () -> JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, ragged, NONE));
     assertThrows(
         InvalidInputException.class,
         () ->
             JourneyStudy.of(
-                PARCEL, CONDENSED, OPENING, UNCERTAIN, new double[0][CONDENSED.times().length]));
+                PARCEL, CONDENSED, OPENING, UNCERTAIN, new double[0][CONDENSED.times().length], NONE));
     Container cup = PARCEL.containers().get(0);
     Parcel empty =
         Packings.parcel(
             List.of(Container.empty(cup.name(), cup.vessel(), cup.position())), List.of());
     assertThrows(
         InvalidInputException.class,
-        () -> JourneyStudy.of(empty, CONDENSED, OPENING, UNCERTAIN, CORRECTION));
+        () -> JourneyStudy.of(empty, CONDENSED, OPENING, UNCERTAIN, CORRECTION, NONE));
     assertThrows(InvalidInputException.class, () -> RESULT.withinUntil(4));
     assertThrows(InvalidInputException.class, () -> RESULT.withinUntil(-1));
     assertThrows(InvalidInputException.class, () -> RESULT.coldMargin(1.1));

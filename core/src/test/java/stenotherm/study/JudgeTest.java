@@ -27,7 +27,13 @@ class JudgeTest {
   }
 
   private static Fate fate(double opening, double[] times, double... temperatures) {
-    return new Judge(List.of(HOURLY), times, opening).fate(new double[][] {temperatures});
+    return new Judge(List.of(HOURLY), times, opening, none(1, times))
+        .fate(new double[][] {temperatures}, NEVER);
+  }
+
+  /** No place in reach is hotter than the animals. */
+  static double[][] none(int animals, double[] times) {
+    return new double[animals][times.length];
   }
 
   private static double[] quarters(int count) {
@@ -112,8 +118,8 @@ class JudgeTest {
   @Test
   void theTightestOfAllAnimalsCounts() {
     double[] times = {0, HOUR, 2 * HOUR};
-    Judge judge = new Judge(List.of(HOURLY, HOURLY), times, 2 * HOUR);
-    Fate fate = judge.fate(new double[][] {{284, 284, 280}, {300, 306, 306}});
+    Judge judge = new Judge(List.of(HOURLY, HOURLY), times, 2 * HOUR, none(2, times));
+    Fate fate = judge.fate(new double[][] {{284, 284, 280}, {300, 306, 306}}, NEVER);
     // 282 K on the mean of the second hour; 303 K on that of the first, 306 K then
     assertEquals(-1, fate.cold().margin(), 1e-9);
     assertEquals(-1, fate.hot().margin(), 1e-9);
@@ -131,6 +137,23 @@ class JudgeTest {
     assertEquals(HOUR * (2 + 2 / 24.0), fate.outside(), 1e-6);
   }
 
+  /** Air and hot places in reach end a journey as well, each at its own time. */
+  @Test
+  void airAndHotPlacesAreBreaches() {
+    double[] times = {0, HOUR, 2 * HOUR};
+    double[][] hotter = {{0, 22.9, 23.3}};
+    Judge judge = new Judge(List.of(HOURLY), times, 2 * HOUR, hotter);
+    double[][] even = {{290, 290, 290}};
+    // 40 °C are 313.15 K: 23.15 K more
+    assertEquals(2 * HOUR, judge.fate(even, NEVER).burnt());
+    assertEquals(2 * HOUR, judge.fate(even, NEVER).breach());
+    Fate airless = judge.fate(even, HOUR / 2);
+    assertEquals(HOUR / 2, airless.airless());
+    assertEquals(HOUR / 2, airless.breach());
+    assertEquals(7, airless.cold().margin(), 1e-9, "the margins of temperature are as they were");
+    assertEquals(NEVER, fate(2 * HOUR, times, 290, 290, 290).burnt());
+  }
+
   @Test
   void anAnimalMayAverageOverAnotherTime() {
     double[] times = quarters(17);
@@ -140,7 +163,8 @@ class JudgeTest {
     }
     assertEquals(2.25 * HOUR, fate(4 * HOUR, times, dip).cold().breach());
     Fate patient =
-        new Judge(List.of(tolerance(3 * HOUR)), times, 4 * HOUR).fate(new double[][] {dip});
+        new Judge(List.of(tolerance(3 * HOUR)), times, 4 * HOUR, none(1, times))
+            .fate(new double[][] {dip}, NEVER);
     assertEquals(NEVER, patient.breach());
   }
 }

@@ -21,7 +21,9 @@ class MarginsTest {
           new Fate(
               new Fate.Approach(cold, Double.POSITIVE_INFINITY),
               new Fate.Approach(-cold, Double.POSITIVE_INFINITY),
-              0));
+              0,
+              Double.POSITIVE_INFINITY,
+              Double.POSITIVE_INFINITY));
     }
     return margins;
   }

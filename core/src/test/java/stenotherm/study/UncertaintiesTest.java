@@ -26,12 +26,14 @@ import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
 import stenotherm.transit.Factor;
 import stenotherm.transit.Variation;
+import stenotherm.warmer.Warmers;
 
 class UncertaintiesTest {
   private static final int RUNS = 4096;
@@ -217,7 +219,7 @@ class UncertaintiesTest {
   @Test
   void everyRunIsOneThatModelsTake() {
     Uncertainties wide = of(twoWarmers(), 0.5, 0.3).widened(1.5);
-    runs(wide, draft -> draft.variation().of(Factor.LEAKAGE));
+    runs(wide, draft -> draft.variation().of(Factor.SEAMS));
     for (double corner : new double[] {0, Math.nextDown(1.0)}) {
       double[] point = new double[wide.count()];
       Arrays.fill(point, corner);
@@ -243,13 +245,30 @@ class UncertaintiesTest {
     assertEquals(stated.words(), wider.words());
   }
 
+  /** Crude ranges lie evenly between their ends; what is not there is not uncertain. */
   @Test
-  void seamsLeakFromNothingToTheirMost() {
+  void airAndWhatAnimalsDoLieEvenlyInTheirRanges() {
     Uncertainties all = of(Packings.plain(), 0.5, 0);
-    String seams = Factor.LEAKAGE.words();
-    assertEquals(0, only(all, seams, 0).variation().of(Factor.LEAKAGE), 1e-12);
-    assertEquals(0.5, only(all, seams, 0.5).variation().of(Factor.LEAKAGE), 1e-12);
-    assertEquals(1, only(all, seams, 1).variation().of(Factor.LEAKAGE), 1e-12);
+    for (Factor factor :
+        List.of(
+            Factor.SEAMS,
+            Factor.FOAM_DIFFUSIVITY,
+            Factor.EVAPORATION,
+            Factor.METABOLISM,
+            Factor.CUP_AIR)) {
+      for (double share : new double[] {0, 0.25, 0.5, 1}) {
+        double position = only(all, factor.words(), share).variation().of(factor);
+        assertEquals(2 * share - 1, position, 1e-12, factor.words());
+      }
+    }
+    Parcel taped = Packings.plain().withOpenings(new Openings(0, List.of()));
+    assertFalse(of(taped, 0.5, 0).words().contains(Factor.SEAMS.words()));
+    // no iron: a power that is prescribed has no reaction
+    assertFalse(of(twoWarmers(), 0.5, 0).words().contains(Factor.REACTION.words()));
+    Parcel iron =
+        Packings.warmed(
+            List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
+    assertTrue(of(iron, 0.5, 0).words().contains(Factor.REACTION.words()));
   }
 
   @Test
@@ -268,7 +287,7 @@ class UncertaintiesTest {
   @Test
   void whatTheModelLeavesOutMovesAnimals() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
-    double middle = only(all, UnmodelledEffect.CONTAINER_AIR.words(), 0.5).shift();
+    double middle = only(all, UnmodelledEffect.CONTACT.words(), 0.5).shift();
     List<UnmodelledEffect> effects = UnmodelledEffect.of(twoWarmers());
     for (UnmodelledEffect effect : effects) {
       double one = only(all, effect.words(), 0).shift() - middle;
@@ -284,24 +303,13 @@ class UncertaintiesTest {
     assertEquals(centre, middle, 1e-12);
     List<String> bare = of(Packings.plain(), 0.5, 0).words();
     assertFalse(bare.contains(UnmodelledEffect.CONTACT.words()));
-    assertTrue(bare.contains(UnmodelledEffect.EVAPORATION.words()));
   }
 
-  /** Where an effect is absent is no assumption: the other end alone moves. */
-  @Test
-  void anEffectWidensAwayFromNothing() {
-    Uncertainties wider = of(twoWarmers(), 0.5, 0).widened(1.5);
-    String cold = UnmodelledEffect.EVAPORATION.words();
-    assertEquals(3.3, only(wider, cold, 0).shift() - only(wider, cold, 1).shift(), 1e-9);
-    String warm = UnmodelledEffect.ANIMAL_HEAT.words();
-    assertEquals(2.4, only(wider, warm, 1).shift() - only(wider, warm, 0).shift(), 1e-9);
-  }
-
-  /** Both ends of the air in a cup are assumed: it may be colder and warmer by more. */
+  /** Both ends of a warmer's contact are assumed: it may be colder and warmer by more. */
   @Test
   void anEffectToEitherSideWidensAtBothEnds() {
     Uncertainties all = of(twoWarmers(), 0.5, 0);
-    String air = UnmodelledEffect.CONTAINER_AIR.words();
+    String air = UnmodelledEffect.CONTACT.words();
     Uncertainties wider = all.widened(1.5);
     double middle = only(wider, air, 0.5).shift();
     for (double end : new double[] {0, 1}) {

@@ -92,7 +92,7 @@ class CondensedModelTest {
     double most = 0;
     for (Variation unseen : UNCERTAIN.widened(1.5).spread(16, 77)) {
       double[] whole = WHOLE.run(JOURNEY, unseen).mean("middle");
-      most = Math.max(most, largest(whole, CONDENSED.run(unseen)[0]));
+      most = Math.max(most, largest(whole, CONDENSED.run(unseen).temperatures()[0]));
     }
     assertTrue(most > 0 && most < 0.02, most + " K");
     assertTrue(CONDENSED.error() > 0 && CONDENSED.error() < 0.02, CONDENSED.error() + " K");
@@ -118,11 +118,11 @@ class CondensedModelTest {
   @Test
   void aRunHasTheSameBitsOnAnyThreadAndAfterOthers() {
     List<Variation> runs = UNCERTAIN.spread(8, 3);
-    List<double[]> alone = runs.stream().map(each -> CONDENSED.run(each)[0]).toList();
+    List<double[]> alone = runs.stream().map(each -> CONDENSED.run(each).temperatures()[0]).toList();
     List<double[]> together =
         IntStream.range(0, 64)
             .parallel()
-            .mapToObj(index -> CONDENSED.run(runs.get(index % 8))[0])
+            .mapToObj(index -> CONDENSED.run(runs.get(index % 8)).temperatures()[0])
             .toList();
     for (int index = 0; index < 64; index++) {
       assertArrayEquals(alone.get(index % 8), together.get(index), 0);
@@ -136,7 +136,7 @@ class CondensedModelTest {
     assertTrue(same.stepsEveryCell());
     assertEquals(0, same.error());
     assertArrayEquals(
-        full.run(JOURNEY, Variation.NOMINAL).mean("middle"), same.run(Variation.NOMINAL)[0], 0);
+        full.run(JOURNEY, Variation.NOMINAL).mean("middle"), same.run(Variation.NOMINAL).temperatures()[0], 0);
   }
 
   @Test

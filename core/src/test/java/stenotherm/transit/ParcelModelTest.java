@@ -303,8 +303,8 @@ class ParcelModelTest {
   void quantitiesVaryBetweenTheirEnds() {
     ParcelModel model = ParcelModel.of(warmed(), journey(3), FEW_CELLS);
     for (Factor factor : Factor.values()) {
-      // what matters here and has two sides; leaks have one, see below; no sun, no pile
-      if (factor.matters(warmed(), journey(3)) && factor != Factor.LEAKAGE) {
+      // what matters here; no sun, no pile
+      if (factor.matters(warmed(), journey(3))) {
         double[] ends = new double[5];
         for (int index = 0; index < ends.length; index++) {
           Variation variation = Variation.NOMINAL.with(factor, index / 2.0 - 1);
@@ -314,19 +314,12 @@ class ParcelModelTest {
         double sign = Math.signum(ends[4] - ends[0]);
         for (int index = 1; index < ends.length; index++) {
           double step = sign * (ends[index] - ends[index - 1]);
-          assertTrue(step > 0.001, factor.words() + " " + Arrays.toString(ends));
+          // gases that diffuse through foam carry next to no heat
+          double least = factor == Factor.FOAM_DIFFUSIVITY ? 0 : 0.001;
+          assertTrue(step > least, factor.words() + " " + Arrays.toString(ends));
         }
       }
     }
-    double[] leaks = new double[3];
-    for (int index = 0; index < leaks.length; index++) {
-      Variation leaking = Variation.NOMINAL.with(Factor.LEAKAGE, index / 2.0);
-      leaks[index] = model.run(journey(3), leaking).mean("cup")[6];
-    }
-    assertTrue(leaks[0] - leaks[1] > 0.01 && leaks[1] - leaks[2] > 0.01, Arrays.toString(leaks));
-    assertSameBits(
-        model.run(journey(3), Variation.NOMINAL),
-        model.run(journey(3), Variation.NOMINAL.with(Factor.LEAKAGE, -1)));
     TransitResult all = model.run(journey(3), Variation.NOMINAL.with(Factor.WARMER_STRENGTH, 0.6));
     TransitResult own = model.run(journey(3), Variation.NOMINAL.withWarmer("pad", 0.6));
     assertSameBits(all, own);

@@ -107,12 +107,12 @@ class SurroundingsTest {
   void aParcelInTheSunTakesOnTheSolAirTemperature() {
     Sunshine noon = Sunshine.on(Face.Z_MAX, TimeFunction.constant(900), BROWN);
     Surroundings porch = air(300).under(noon).touching(insulatedBut(Face.Z_MAX));
-    TransitResult result = run(Packings.plain(), journey(300, leg("porch", 240, porch)));
+    TransitResult result = run(Packings.still(0), journey(300, leg("porch", 240, porch)));
     double film = result.coefficients().get(0).surfaces().get("zMax");
     assertEquals(12, film, 0.1);
     assertEquals(300 + 0.7 * 900 / film, last(result.surface(Face.Z_MAX)), 0.02);
-    assertEquals(352.5, last(result.mean("cup")), 0.5);
-    assertEquals(last(result.coldest("cup")), last(result.hottest("cup")), 0.05);
+    assertEquals(352.5, last(result.mean("pad")), 0.5);
+    assertEquals(last(result.mean("pad")), last(result.hottest("pad")), 0.05);
     assertEquals(0, last(result.heatFlow(Face.X_MIN)));
     assertTrue(
         result.cautions().stream().anyMatch(each -> each.contains("sunlight")),
@@ -130,9 +130,9 @@ class SurroundingsTest {
             .under(night)
             .lying(Orientation.X_MIN_UP)
             .touching(insulatedBut(Face.X_MIN));
-    TransitResult result = run(Packings.plain(), journey(280, leg("roof", 240, roof)));
+    TransitResult result = run(Packings.still(0), journey(280, leg("roof", 240, roof)));
     double film = result.coefficients().get(0).surfaces().get("xMin");
-    assertEquals(280 - 0.9 * 63 / film, last(result.mean("cup")), 0.02);
+    assertEquals(280 - 0.9 * 63 / film, last(result.mean("pad")), 0.02);
   }
 
   @Test
@@ -142,16 +142,16 @@ class SurroundingsTest {
     TransitResult low = absorbing(journey, End.LOW);
     TransitResult nominal = absorbing(journey, End.NOMINAL);
     TransitResult high = absorbing(journey, End.HIGH);
-    double rise = last(nominal.mean("cup")) - 295;
+    double rise = last(nominal.mean("pad")) - 295;
     assertTrue(rise > 0.05);
     // a weak sun: all that changes are the sunlit film and the conductivities by a little
-    assertEquals(0.5 / 0.7, (last(low.mean("cup")) - 295) / rise, 2e-3);
-    assertEquals(0.8 / 0.7, (last(high.mean("cup")) - 295) / rise, 2e-3);
+    assertEquals(0.5 / 0.7, (last(low.mean("pad")) - 295) / rise, 2e-3);
+    assertEquals(0.8 / 0.7, (last(high.mean("pad")) - 295) / rise, 2e-3);
   }
 
   private static TransitResult absorbing(Journey journey, End end) {
     return Transit.run(
-        Packings.plain(),
+        Packings.still(0),
         journey,
         Variation.NOMINAL.with(Factor.SOLAR_ABSORPTANCE, end),
         COARSE.full());
@@ -169,18 +169,18 @@ class SurroundingsTest {
     Contact left = new Contact(Face.Z_MAX, half, all, sunlit);
     Contact right = new Contact(Face.Z_MAX, rest, all, sunlit);
     TransitResult one =
-        run(Packings.plain(), journey(295, leg("a", 4, plain.touching(List.of(left)))));
+        run(Packings.still(0), journey(295, leg("a", 4, plain.touching(List.of(left)))));
     TransitResult two =
-        run(Packings.plain(), journey(295, leg("a", 4, plain.touching(List.of(left, right)))));
-    assertArrayEquals(one.mean("cup"), two.mean("cup"), 1e-5);
+        run(Packings.still(0), journey(295, leg("a", 4, plain.touching(List.of(left, right)))));
+    assertArrayEquals(one.mean("pad"), two.mean("pad"), 1e-5);
     assertArrayEquals(one.surface(Face.Z_MAX), two.surface(Face.Z_MAX), 1e-5);
     assertArrayEquals(one.heatFlow(Face.Z_MAX), two.heatFlow(Face.Z_MAX), 1e-5);
     Contact shade =
         new Contact(Face.Z_MAX, half, all, new Contact.Sunlit(TimeFunction.constant(0)));
     TransitResult shaded =
-        run(Packings.plain(), journey(295, leg("a", 4, plain.touching(List.of(shade)))));
-    double rise = last(one.mean("cup")) - 295;
-    assertEquals(0.5, (last(shaded.mean("cup")) - 295) / rise, 0.02, "the middle gets half");
+        run(Packings.still(0), journey(295, leg("a", 4, plain.touching(List.of(shade)))));
+    double rise = last(one.mean("pad")) - 295;
+    assertEquals(0.5, (last(shaded.mean("pad")) - 295) / rise, 0.02, "the middle gets half");
   }
 
   /** 0.1 + 0.2 is more than 0.3 in binary: what lies between is no part of a face. */
@@ -276,12 +276,12 @@ class SurroundingsTest {
 
   @Test
   void uniformFilmsDoNotCareHowAParcelLies() {
-    TransitResult upright = run(Packings.plain(), journey(295, leg("a", 6, air(280))));
+    TransitResult upright = run(Packings.still(0), journey(295, leg("a", 6, air(280))));
     for (Orientation orientation : Orientation.values()) {
       TransitResult turned =
-          run(Packings.plain(), journey(295, leg("a", 6, air(280).lying(orientation))));
-      assertArrayEquals(upright.mean("cup"), turned.mean("cup"), 1e-9, orientation.name());
-      assertArrayEquals(upright.coldest("cup"), turned.coldest("cup"), 1e-9);
+          run(Packings.still(0), journey(295, leg("a", 6, air(280).lying(orientation))));
+      assertArrayEquals(upright.mean("pad"), turned.mean("pad"), 1e-9, orientation.name());
+      assertArrayEquals(upright.hottest("pad"), turned.hottest("pad"), 1e-9);
     }
   }
 
@@ -290,9 +290,9 @@ class SurroundingsTest {
   void altitudeSlowsCooling() {
     FaceFilms floor = FaceFilms.indoors();
     Surroundings hold = Surroundings.of(Ambient.constant(275), 0, floor);
-    TransitResult ground = run(Packings.plain(), journey(295, leg("a", 4, hold)));
-    TransitResult cabin = run(Packings.plain(), journey(295, leg("a", 4, hold.atAltitude(2400))));
-    double difference = cabin.mean("cup")[1] - ground.mean("cup")[1];
+    TransitResult ground = run(Packings.still(0), journey(295, leg("a", 4, hold)));
+    TransitResult cabin = run(Packings.still(0), journey(295, leg("a", 4, hold.atAltitude(2400))));
+    double difference = cabin.mean("pad")[1] - ground.mean("pad")[1];
     assertTrue(difference > 0.01 && difference < 1, difference + " K");
   }
 
@@ -339,7 +339,7 @@ class SurroundingsTest {
   void liveCoefficientsFollow() {
     Journey still = journey(293, leg("a", 3, Surroundings.of(Ambient.constant(293), 0, ALIKE)));
     double[] rest =
-        Transit.run(Packings.plain(), still, Variation.NOMINAL, COARSE.live()).mean("cup");
+        Transit.run(Packings.still(0), still, Variation.NOMINAL, COARSE.live()).mean("pad");
     for (double value : rest) {
       assertEquals(293, value, 1e-6);
     }

@@ -17,6 +17,7 @@ import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.Underside;
 import stenotherm.animal.Exposure;
+import stenotherm.base.Axis;
 import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -34,13 +35,16 @@ import stenotherm.journey.Place;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
-import stenotherm.warmer.Warmers;
+import stenotherm.warmer.PrescribedPower;
+import stenotherm.warmer.WarmerClass;
 
 class TransitTest {
   private static final double HOUR = Times.HOUR;
@@ -102,7 +106,7 @@ class TransitTest {
   void staysAtTheAmbientIfItStartsThere() {
     TransitResult result =
         run(
-            Packings.plain(),
+            Packings.still(0),
             journey(
                 293,
                 leg("one", 10, Ambient.constant(293), FLOOR),
@@ -110,7 +114,7 @@ class TransitTest {
     assertTrue(result.outcome().isCompleted());
     assertArrayEquals(sinceEachHour(24), result.times());
     for (double[] values :
-        List.of(result.mean("cup"), result.coldest("cup"), result.hottest("cup"))) {
+        List.of(result.mean("pad"), result.hottest("pad"))) {
       for (double value : values) {
         assertEquals(293, value, 1e-6);
       }
@@ -127,7 +131,7 @@ class TransitTest {
     TransitSettings daily = new TransitSettings(MESH, Times.DAY, IntegratorSettings.standard());
     TransitResult result =
         Transit.run(
-            heated(3, Mounting.taped()),
+            Packings.still(3),
             journey(283, leg("long", 240, Ambient.constant(283), FLOOR)),
             Variation.NOMINAL,
             daily);
@@ -144,8 +148,8 @@ class TransitTest {
     assertEquals(-3, sum, 0.003);
     assertTrue(result.ledger().closes());
     assertEquals(3 * 240 * HOUR, result.ledger().sources().get("pad"), 1);
-    assertTrue(last(result.hottest("pad")) > last(result.hottest("cup")));
-    assertTrue(last(result.coldest("cup")) > 283);
+    assertTrue(last(result.hottest("pad")) > last(result.mean("pad")));
+    assertTrue(last(result.mean("pad")) > 283);
   }
 
   /**
@@ -161,14 +165,18 @@ class TransitTest {
     double[] inner = {0.2, 0.16, 0.14};
     Box outer = Box.ofSize(0.32, 0.28, 0.26);
     Material foam = Materials.EPS_20;
+    PlacedWarmer thermometer =
+        new PlacedWarmer(
+            "pad", Packings.steady(0), new Placement.InCavity(new Position(0, 0, 0.1), Axis.Z), 0);
     Parcel parcel =
         new Parcel(
-            "stirred",
-            outer,
-            Walls.uniform(List.of(new WallLayer(foam, thickness))),
-            stirred,
-            List.of(Packings.cup("cup", new Position(0, 0, 0.04))),
-            List.of());
+                "stirred",
+                outer,
+                Walls.uniform(List.of(new WallLayer(foam, thickness))),
+                stirred,
+                Packings.still(0).containers(),
+                List.of(thermometer))
+            .withOpenings(new Openings(0, List.of()));
     double shape = 0.54 * 4 * (inner[0] + inner[1] + inner[2]) + 8 * 0.15 * thickness;
     double films = 0;
     for (Face face : Face.values()) {
@@ -182,12 +190,11 @@ class TransitTest {
     double walls = outer.volume() - inner[0] * inner[1] * inner[2];
     double capacity =
         content * 800 * 3000
-            + 0.024 * 3400
-            + 0.1 * 0.08 * 0.005 * 240 * 3478
+            + 0.0386 * Materials.WARMER_MIX_FRESH.specificHeat()
             + walls / 3 * 20 * 1450;
     TransitResult result =
         run(parcel, journey(303, leg("cooling", 96, Ambient.constant(283), FLOOR)));
-    double[] mean = result.mean("cup");
+    double[] mean = result.mean("pad");
     double measured = 72 * HOUR / Math.log((mean[24] - 283) / (mean[96] - 283));
     assertEquals(1, measured / (capacity / conductance), 0.04);
   }
@@ -252,7 +259,7 @@ class TransitTest {
   void aJumpWithinALegIsTaken() {
     double[] times = {0, 5.5 * HOUR, 5.5 * HOUR, 12 * HOUR};
     TimeFunction jump = Ambient.series(times, new double[] {295, 295, 275, 275});
-    TransitResult result = runReduced(Packings.plain(), journey(295, leg("jump", 12, jump, FLOOR)));
+    TransitResult result = runReduced(Packings.still(0), journey(295, leg("jump", 12, jump, FLOOR)));
     assertEquals(295, result.surface(Face.X_MIN)[5], 1e-6);
     assertEquals(0, result.heatFlow(Face.X_MIN)[5], 1e-6);
     assertTrue(result.surface(Face.X_MIN)[6] < 285);
@@ -295,16 +302,31 @@ class TransitTest {
             Variation.NOMINAL,
             EVEN);
     for (int hour = 0; hour <= 12; hour++) {
-      assertEquals(early.mean("cup")[hour], late.mean("cup")[hour + 5], 0.01, "hour " + hour);
+      assertEquals(early.mean("pad")[hour], late.mean("pad")[hour + 5], 0.05, "hour " + hour);
       assertEquals(early.hottest("pad")[hour], late.hottest("pad")[hour + 5], 0.05);
       assertEquals(early.heatFlow(Face.Z_MAX)[hour], late.heatFlow(Face.Z_MAX)[hour + 5], 0.01);
     }
-    assertTrue(early.hottest("pad")[4] > early.mean("cup")[4] + 5);
+    assertTrue(early.hottest("pad")[4] > 295 + 5);
   }
 
+  /** A pad that rises within an hour, opened at some time. */
   private static Parcel opened(double time) {
-    return Packings.warmed(
-        List.of(new PlacedWarmer("pad", Warmers.TEN_HOUR, Face.X_MIN, Mounting.taped(), time)));
+    WarmerClass steady = Packings.steady(1);
+    TimeFunction curve =
+        TimeFunction.table(
+            new double[] {0, HOUR / 4, HOUR, 4 * HOUR, 8 * HOUR, 14 * HOUR},
+            new double[] {0, 0.6, 1.7, 1.7, 1.1, 0});
+    WarmerClass measured =
+        new WarmerClass(
+            "measured pad",
+            steady.size(),
+            steady.mass(),
+            new PrescribedPower(curve),
+            steady.strength(),
+            steady.source());
+    return Packings.still(0)
+        .withWarmers(
+            List.of(new PlacedWarmer("pad", measured, Face.X_MIN, Mounting.taped(), time)));
   }
 
   @Test
@@ -412,12 +434,12 @@ class TransitTest {
   void everythingShiftsWithAmbientAndStart() {
     Journey journey = journey(292, leg("day", 24, swing(0), FOIL));
     Journey warmer = journey(295, leg("day", 24, swing(0), FOIL));
-    ParcelModel model = ParcelModel.of(Packings.plain(), journey, EVEN);
+    ParcelModel model = ParcelModel.of(Packings.still(0), journey, EVEN);
     TransitResult nominal = model.run(journey, Variation.NOMINAL);
     TransitResult high = at(model, warmer, Factor.AMBIENT, End.HIGH);
     for (int hour = 0; hour <= 24; hour++) {
-      assertEquals(3, high.mean("cup")[hour] - nominal.mean("cup")[hour], 0.04);
-      assertEquals(3, high.coldest("cup")[hour] - nominal.coldest("cup")[hour], 0.04);
+      assertEquals(3, high.mean("pad")[hour] - nominal.mean("pad")[hour], 0.04);
+      assertEquals(3, high.hottest("pad")[hour] - nominal.hottest("pad")[hour], 0.04);
       assertEquals(3, high.surface(Face.Y_MAX)[hour] - nominal.surface(Face.Y_MAX)[hour], 0.04);
     }
   }
@@ -428,19 +450,17 @@ class TransitTest {
    */
   @Test
   void theRiseAboveTheAmbientIsThatOfTheWarmersStrength() {
-    Parcel parcel = heated(0.01, Mounting.taped());
+    Parcel parcel = Packings.still(0.01);
     Journey journey = journey(285, leg("day", 24, Ambient.constant(285), FOIL));
     ParcelModel model = ParcelModel.of(parcel, journey, EVEN);
     TransitResult nominal = at(model, journey, Factor.WARMER_STRENGTH, End.NOMINAL);
     TransitResult low = at(model, journey, Factor.WARMER_STRENGTH, End.LOW);
     TransitResult high = at(model, journey, Factor.WARMER_STRENGTH, End.HIGH);
-    assertTrue(nominal.mean("cup")[12] > 285.01);
+    assertTrue(nominal.mean("pad")[12] > 285.01);
     for (int hour = 1; hour <= 24; hour++) {
-      for (String name : List.of("cup", "pad")) {
-        double rise = nominal.mean(name)[hour] - 285;
-        assertEquals(0.75 * rise, low.mean(name)[hour] - 285, 1e-3);
-        assertEquals(1.25 * rise, high.mean(name)[hour] - 285, 1e-3);
-      }
+      double rise = nominal.mean("pad")[hour] - 285;
+      assertEquals(0.75 * rise, low.mean("pad")[hour] - 285, 1e-3);
+      assertEquals(1.25 * rise, high.mean("pad")[hour] - 285, 1e-3);
     }
   }
 
