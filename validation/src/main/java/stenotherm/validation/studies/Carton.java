@@ -137,8 +137,8 @@ final class Carton {
     return new Journey(SEALED, START, List.of(wait));
   }
 
-  /** Sends a carton, on cells so many times as wide as the standard's. */
-  static Extremes send(Parcel parcel, Journey journey, double width) {
+  /** Runs a carton through a journey, on cells so many times as wide as the standard's. */
+  static TransitResult run(Parcel parcel, Journey journey, double width) {
     // a model is worth its building for many runs; this is one
     TransitSettings settings =
         new TransitSettings(
@@ -146,7 +146,12 @@ final class Carton {
                 Times.fromHours(0.5),
                 IntegratorSettings.standard())
             .full();
-    TransitResult result = Transit.run(parcel, journey, Variation.NOMINAL, settings);
+    return Transit.run(parcel, journey, Variation.NOMINAL, settings);
+  }
+
+  /** Sends a carton likewise. */
+  static Extremes send(Parcel parcel, Journey journey, double width) {
+    TransitResult result = run(parcel, journey, width);
     Exposure exposure = result.exposure(CUP, journey.duration());
     return new Extremes(
         Temperatures.toCelsius(exposure.coldest().temperature()),

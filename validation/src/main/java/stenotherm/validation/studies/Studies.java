@@ -41,6 +41,7 @@ public final class Studies {
     all.add(new IceMelt());
     all.add(new WarmerSpacing());
     all.add(new WinterWarmer());
+    all.add(new IronWarmer());
     return List.copyOf(all);
   }
 }
