@@ -28,8 +28,8 @@ import stenotherm.modal.ReducedModel;
  * first goes through the journey under the nearest settings at hand and takes the coefficients at
  * the mean temperatures of each stage; then it goes through again under those, until they hardly
  * change; a run like one that was followed before starts from the temperatures of that one. Each
- * pass leaves about a tenth of the change. Coefficients that lie closer than {@link
- * Search#shared} to those of a setting use that setting, which saves the modes of a new one.
+ * pass leaves about a tenth of the change. Coefficients that lie closer than {@link Search#shared}
+ * to those of a setting use that setting, which saves the modes of a new one.
  */
 final class ReducedParcel {
   /** Most passes under settings at hand; each costs a run. */
@@ -355,7 +355,8 @@ final class ReducedParcel {
   /** States such as a course meets at its stops, for a smaller model. */
   List<double[]> states(Course course, double interval) {
     List<double[]> states = new ArrayList<>();
-    new ReducedParcel(body, model, reference, atHand, Search.ROUGH, usual).atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
+    new ReducedParcel(body, model, reference, atHand, Search.ROUGH, usual)
+        .atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
     return states;
   }
 
