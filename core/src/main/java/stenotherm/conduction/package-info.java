@@ -6,8 +6,7 @@
  * stenotherm.conduction.TransientSolver}. Both use {@link stenotherm.conduction.HeatNetwork}: heat
  * capacities, conductances and named ports, through which solvers see the geometry. To couple other
  * physics step by step, use a {@link stenotherm.conduction.HeatEngine}, which can go back to a
- * saved moment; where inputs depend on outputs, {@link stenotherm.conduction.CoupledStep} repeats
- * each step until they agree.
+ * saved moment.
  *
  * <p>Signs: a heat flow is positive into the body.
  *

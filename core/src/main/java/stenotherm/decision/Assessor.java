@@ -46,7 +46,7 @@ public final class Assessor {
   private static final double FINE = 2;
 
   /** Runs that a condensed model learns from and is checked by. */
-  private static final int LEARNING = 12;
+  private static final int LEARNING = 24;
 
   /** The strongest warmers in the warmest air. */
   private static final Variation WARMEST =

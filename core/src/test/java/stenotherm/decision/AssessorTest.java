@@ -140,13 +140,17 @@ class AssessorTest {
     Verdict verdict = MILD.verdict();
     assertEquals(Level.HOLDS, verdict.level());
     assertEquals(1, MILD.odds().withinUntil(12).within());
-    // all is at 22 °C; alarm from 10 °C to 32 °C
-    assertEquals(12, MILD.nominalMargin(Side.COLD).kelvin(), 0.01);
-    assertEquals(10, MILD.nominalMargin(Side.HOT).kelvin(), 0.01);
-    assertEquals(9, MILD.stress(Side.HOT).kelvin(), 0.05);
-    // evaporation of 1.1 K, heat of the animal of 0.8 K and the air of the cup in their middles
-    assertEquals(12 - 1.1 + 0.8 - 0.05, MILD.odds().coldMargin(0.5), 0.4);
-    assertEquals(10 + 1.1 - 0.8 + 0.05, MILD.odds().hotMargin(0.5), 0.4);
+    // all is at 22 °C at sealing; alarm from 10 °C to 32 °C
+    assertEquals(12, MILD.nominalMargin(Side.COLD).kelvin(), 0.3);
+    // 24 g of snake give 10 mW, which the damp towel does not take up altogether
+    double own = 10 - MILD.nominalMargin(Side.HOT).kelvin();
+    assertTrue(own > 0.05 && own < 0.5, own + " K");
+    // an animal that gives twice as much in a cup that hardly dries
+    double stress = MILD.stress(Side.HOT).kelvin();
+    assertTrue(stress > 9 - 6 * own && stress < 9 - own, stress + " K");
+    // a range of metabolism and evaporation around these, and 1 K of the room's air
+    assertEquals(12, MILD.odds().coldMargin(0.5), 0.4);
+    assertEquals(10 - own, MILD.odds().hotMargin(0.5), 0.4);
     assertEquals(0, MILD.odds().outside(0.5), 40);
     assertEquals(48 * HOUR, MILD.plannedEnd());
     assertEquals(60 * HOUR, MILD.nominal().journey().duration());
@@ -154,11 +158,11 @@ class AssessorTest {
     assertSober(verdict);
     assertOrdered(MILD);
     // no warmer, no sun, no pile
-    assertEquals(5, MILD.sensitivities().size());
+    assertEquals(9, MILD.sensitivities().size());
     Sensitivity.Change onCold = change(MILD, Factor.AMBIENT, Side.COLD);
-    assertTrue(onCold.atLow() < -0.8 && Math.abs(onCold.atHigh()) < 1e-2);
+    assertTrue(onCold.atLow() < -0.8 && onCold.atHigh() > -1e-2);
     Sensitivity.Change onHot = change(MILD, Factor.AMBIENT, Side.HOT);
-    assertTrue(onHot.atHigh() < -0.8 && Math.abs(onHot.atLow()) < 1e-2);
+    assertTrue(onHot.atHigh() < -0.8 && onHot.atLow() > -1e-2);
   }
 
   @Test

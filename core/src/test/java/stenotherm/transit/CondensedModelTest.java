@@ -59,7 +59,7 @@ class CondensedModelTest {
       Uncertainties.of(PARCEL, JOURNEY, Uncertainties.Ranges.stated(0));
 
   private static final CondensedModel CONDENSED =
-      CondensedModel.of(WHOLE, JOURNEY, UNCERTAIN.spread(12, 1));
+      CondensedModel.of(WHOLE, JOURNEY, UNCERTAIN.spread(24, 1));
 
   private static Leg leg(String name, double hours, double ambient, Stowage stowage) {
     Surroundings alone = Surroundings.of(Ambient.constant(ambient), 0, FaceFilms.indoors());

@@ -10,7 +10,7 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public abstract sealed class Picture
-    permits TemperatureChart, HistoryChart, HeatChart, SectionPicture, SectionSheet {
+    permits TemperatureChart, HistoryChart, AirChart, HeatChart, SectionPicture, SectionSheet {
   private static final Range WIDTHS = new Range(340, 8000);
   private static final Range HEIGHTS = new Range(200, 8000);
 
@@ -32,6 +32,7 @@ public abstract sealed class Picture
   public abstract static sealed class Titled<B extends Titled<B>>
       permits TemperatureChart.Builder,
           HistoryChart.Builder,
+          AirChart.Builder,
           HeatChart.Builder,
           SectionPicture.Builder,
           SectionSheet.Builder {

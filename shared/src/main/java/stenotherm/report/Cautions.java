@@ -57,6 +57,12 @@ public final class Cautions {
         String words = whose(row.parcel(), caution) + plain(caution, figures);
         all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + words : words);
       }
+      // without its warmer a packing lacks less
+      List<String> ofClimate =
+          row.stripped() ? List.of() : new ClimateWords(new Words(figures)).cautions(row);
+      for (String caution : ofClimate) {
+        all.add(rows.size() > 1 ? row.label() + ": " + caution : caution);
+      }
       if (isIllustrative(row)) {
         all.add(ILLUSTRATIVE);
       }

@@ -17,6 +17,7 @@ final class ConsoleReport {
   private final List<Judged> rows;
   private final PrintWriter out;
   private final VerdictWords verdicts;
+  private final ClimateWords climate;
   private final Tables tables;
 
   private ConsoleReport(ComparisonReport report, PrintWriter out) {
@@ -26,6 +27,7 @@ final class ConsoleReport {
     this.out = out;
     Words words = new Words(new Figures(scenario.units()));
     this.verdicts = new VerdictWords(words.figures());
+    this.climate = new ClimateWords(words);
     this.tables = new Tables(words, rows);
   }
 
@@ -45,6 +47,8 @@ final class ConsoleReport {
     for (Judged row : rows) {
       println(row.label() + ": " + row.verdict().level().words() + ".");
       println("  " + verdicts.sentence(row.assessment()));
+      climate.warmers(row).ifPresent(sentence -> println("  " + sentence));
+      println("  " + climate.air(row));
       verdicts.costliest(row).ifPresent(sentence -> println("  " + sentence));
     }
     out.println();

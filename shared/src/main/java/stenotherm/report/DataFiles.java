@@ -49,7 +49,7 @@ final class DataFiles {
     List<Judged> rows = report.rows();
     ObjectNode root = MAPPER.createObjectNode();
     VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
-    root.put("format", 4);
+    root.put("format", 5);
     root.put("title", scenario.title());
     root.put("headline", verdicts.headline(report));
     root.put("units_of_sentences", scenario.units().label());
@@ -95,6 +95,8 @@ final class DataFiles {
     addOdds(node.putObject("odds"), assessment.verdict().within());
     addOdds(node.putObject("odds_not_too_cold"), assessment.odds().notTooCold());
     addOdds(node.putObject("odds_not_too_hot"), assessment.odds().notTooHot());
+    addOdds(node.putObject("odds_enough_air"), assessment.odds().enoughAir());
+    addOdds(node.putObject("odds_not_burnt"), assessment.odds().notBurnt());
     addOdds(node.putObject("odds_ranges_half_as_wide_again"), assessment.wider().within());
     ArrayNode late = node.putArray("odds_by_hours_late");
     for (int hours = 0; hours <= assessment.odds().longestDelay(); hours++) {
@@ -130,6 +132,8 @@ final class DataFiles {
     if (row.hasWarmer()) {
       error.put("warmer", assessment.error().warmer());
     }
+    addAir(node.putObject("air_until_opening"), new Climate(row));
+    addWarmers(node.putArray("warmers"), new Climate(row));
     ArrayNode animals = node.putArray("animals");
     row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));
     addLegDelays(node.putArray("delay_of_a_single_leg"), row);
@@ -159,6 +163,32 @@ final class DataFiles {
     node.put("cells", assessment.nominal().cells());
     ArrayNode cautions = node.putArray("cautions");
     assessment.verdict().cautions().forEach(cautions::add);
+  }
+
+  /** Extremes with everything as stated; fractions as at sea level. */
+  private static void addAir(ObjectNode node, Climate climate) {
+    addMoment(node.putObject("least_oxygen"), "fraction", climate.leastOxygen());
+    addMoment(node.putObject("most_carbon_dioxide"), "fraction", climate.mostCarbonDioxide());
+    addMoment(node.putObject("coldest_place_in_reach"), "temperature_K", climate.coldestPlace());
+    addMoment(node.putObject("hottest_place_in_reach"), "temperature_K", climate.hottestPlace());
+  }
+
+  private static void addMoment(ObjectNode node, String quantity, Climate.Moment moment) {
+    node.put(quantity, moment.value());
+    node.put("time_s", moment.time());
+    node.put("container", moment.cup().name());
+  }
+
+  private static void addWarmers(ArrayNode node, Climate climate) {
+    for (Climate.WarmerCourse course : climate.warmers()) {
+      ObjectNode one = node.addObject();
+      one.put("warmer", course.warmer().name());
+      one.put("peak_power_W", course.peak());
+      one.put("at_least_half_of_it_s", course.useful());
+      one.put("hottest_surface_K", course.hottest());
+      course.mostly().ifPresent(limit -> one.put("mostly_limited_by", limit.name()));
+      course.spent().ifPresent(time -> one.put("spent_s", time));
+    }
   }
 
   private static void addOdds(ObjectNode node, Odds odds) {
@@ -235,7 +265,8 @@ final class DataFiles {
         new StringBuilder(
             "packing,warmer,container,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
                 + "animal_hottest_K,animal_q05_K,animal_q50_K,animal_q95_K,warmer_max_K,"
-                + "packs_liquid_fraction\n");
+                + "packs_liquid_fraction,oxygen_mole_fraction,carbon_dioxide_mole_fraction,"
+                + "relative_humidity,warmers_power_W,warmers_conversion\n");
     for (Judged row : rows) {
       for (Container cup : row.parcel().occupied()) {
         addHistory(text, row, cup.name());
@@ -257,6 +288,20 @@ final class DataFiles {
         row.parcel().warmers().stream()
             .map(PlacedWarmer::name)
             .map(nominal::hottest)
+            .toArray(double[][]::new);
+    double[][] air = {
+      nominal.oxygen(cup), nominal.carbonDioxide(cup), nominal.humidity(cup),
+    };
+    double[][] powers =
+        row.parcel().warmers().stream()
+            .map(PlacedWarmer::name)
+            .map(nominal::power)
+            .toArray(double[][]::new);
+    double[][] conversions =
+        row.parcel().warmers().stream()
+            .map(PlacedWarmer::name)
+            .map(nominal::conversion)
+            .filter(conversion -> conversion.length > 0)
             .toArray(double[][]::new);
     List<PlacedPack> melting =
         row.parcel().packs().stream().filter(pack -> pack.pack().melts()).toList();
@@ -295,7 +340,26 @@ final class DataFiles {
         }
         text.append(liquid);
       }
+      for (double[] gas : air) {
+        text.append(',').append(gas[i]);
+      }
+      text.append(',');
+      if (warmers.length > 0) {
+        text.append(sum(powers, i));
+      }
+      text.append(',');
+      if (conversions.length > 0) {
+        text.append(sum(conversions, i) / conversions.length);
+      }
       text.append('\n');
     }
+  }
+
+  private static double sum(double[][] columns, int at) {
+    double sum = 0;
+    for (double[] column : columns) {
+      sum += column[at];
+    }
+    return sum;
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import stenotherm.air.BreathingLimits;
 import stenotherm.decision.Level;
 
 /** The few words that a report uses in a sense of its own. */
@@ -26,10 +27,19 @@ final class Glossary {
             + " the body must not reach that even for a moment; for hours an animal bears much less."
             + " The assumptions call these temperatures its critical limits.");
     words.put(
+        "short of air",
+        String.format(
+            Locale.ROOT,
+            "the air that it breathes has less than %.0f %% oxygen or more than %.0f %% carbon"
+                + " dioxide, as at sea level; fresh air has 21 %% and 0.04 %%. No limits of small"
+                + " reptiles were found published: these are assumed.",
+            100 * BreathingLimits.ECTOTHERMS.oxygenAlarm(),
+            100 * BreathingLimits.ECTOTHERMS.carbonDioxideAlarm()));
+    words.put(
         "of 100 go well",
         "Many journeys are computed that differ in everything uncertain: weather, foam, fill, the"
             + " strength of the warmer and more. So many of 100 keep every animal within its"
-            + " temperatures until the planned opening.");
+            + " temperatures, with enough air and nothing in its reach that burns it, until the planned opening.");
     words.put(
         Level.HOLDS.words() + ", " + Level.LIKELY.words() + ", " + Level.GAMBLE.words(),
         String.format(

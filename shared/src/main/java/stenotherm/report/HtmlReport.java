@@ -9,6 +9,7 @@ import java.util.function.IntUnaryOperator;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.NumericalError;
 import stenotherm.decision.Verdict;
+import stenotherm.picture.AirChart;
 import stenotherm.picture.HeatChart;
 import stenotherm.picture.Picture;
 import stenotherm.picture.SectionSheet;
@@ -86,6 +87,7 @@ final class HtmlReport {
   private final List<Judged> rows;
   private final Words words;
   private final VerdictWords verdicts;
+  private final ClimateWords climate;
   private final Tables tables;
   private final Pictures pictures;
   private final StringBuilder html = new StringBuilder();
@@ -97,6 +99,7 @@ final class HtmlReport {
     this.rows = report.rows();
     this.words = new Words(new Figures(scenario.units()));
     this.verdicts = new VerdictWords(words.figures());
+    this.climate = new ClimateWords(words);
     this.tables = new Tables(words, rows);
     this.pictures = new Pictures(words);
   }
@@ -223,8 +226,14 @@ final class HtmlReport {
         sections,
         sections::heightFor,
         "When a part of the animal is coldest and when one is hottest, with everything as stated;"
-            + " evaporation, leaks and the animal's own heat are left out here and counted in the"
-            + " odds.");
+            + " what is uncertain is counted in the odds.");
+    AirChart air = pictures.air(row);
+    picture(
+        air,
+        air::heightFor,
+        "The oxygen that the animal breathes, as at sea level"
+            + (row.hasWarmer() ? ", and the heat that the warmer gives" : "")
+            + ", with everything as stated.");
     HeatChart heat = Pictures.heat(row);
     picture(heat, heat::heightFor, "Where the heat comes from and where it goes.");
   }
@@ -235,6 +244,8 @@ final class HtmlReport {
         start
             + verdicts.sentence(row.assessment())
             + verdicts.costliest(row).map(sentence -> " " + sentence).orElse(""));
+    element(
+        "p", climate.warmers(row).map(sentence -> sentence + " ").orElse("") + climate.air(row));
   }
 
   /** What most of the spread on the side that fails more often comes from. */

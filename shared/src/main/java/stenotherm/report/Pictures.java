@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import stenotherm.air.BreathingLimits;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Axis;
@@ -22,9 +23,12 @@ import stenotherm.journey.Journey;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.picture.AirChart;
 import stenotherm.picture.ChartLeg;
 import stenotherm.picture.Curve;
 import stenotherm.picture.HeatChart;
+import stenotherm.picture.HistoryChart;
 import stenotherm.picture.Marker;
 import stenotherm.picture.Outline;
 import stenotherm.picture.SectionField;
@@ -122,6 +126,51 @@ final class Pictures {
     }
     chart.leg(new ChartLeg("if late", new Range(planned, end)));
     return chart.build();
+  }
+
+  /** Oxygen and the warmers until the planned opening, with everything as stated. */
+  AirChart air(Judged row) {
+    Climate climate = new Climate(row);
+    Climate.Moment least = climate.leastOxygen();
+    Journey journey = row.held();
+    double planned = row.assessment().plannedEnd();
+    double[] times = row.assessment().nominal().times();
+    String clock =
+        Figures.dayAndClock(journey.localClock(least.time(), journey.legUntil(least.time())));
+    String lowest = ClimateWords.percent(least.value());
+    AirChart.Builder chart =
+        AirChart.titled(row.label() + ": at least " + lowest + " oxygen")
+            .subtitle("fresh air has 21 %; at altitude as much as the thin air counts at sea level")
+            .harmful(100 * BreathingLimits.ECTOTHERMS.oxygenAlarm())
+            .least(
+                "least: " + lowest + ", " + clock,
+                new HistoryChart.Sample(least.time(), 100 * least.value()))
+            .clock(
+                time ->
+                    planned > Times.DAY
+                        ? Words.dayAndClock(journey, time)
+                        : Words.clock(journey, time));
+    for (Container cup : row.parcel().occupied()) {
+      chart.oxygen(line(cup.name(), times, climate.oxygen(cup), 100, planned));
+    }
+    for (PlacedWarmer warmer : row.parcel().warmers()) {
+      double[] power = row.assessment().nominal().power(warmer.name());
+      chart.power(line(warmer.name(), times, power, 1, planned));
+    }
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      double to = Math.min(planned, journey.start(leg + 1));
+      chart.leg(new ChartLeg(journey.legs().get(leg).name(), new Range(journey.start(leg), to)));
+    }
+    return chart.build();
+  }
+
+  private static HistoryChart.Line line(
+      String name, double[] times, double[] values, double factor, double end) {
+    List<HistoryChart.Sample> samples = new ArrayList<>();
+    for (int at = 0; at < times.length && times[at] <= end; at++) {
+      samples.add(new HistoryChart.Sample(times[at], factor * values[at]));
+    }
+    return new HistoryChart.Line(name, samples);
   }
 
   private static double[] quantile(Judged row, Container cup, double share) {

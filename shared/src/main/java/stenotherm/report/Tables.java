@@ -48,6 +48,7 @@ final class Tables {
                 "of 100 go well",
                 "coldest",
                 "hottest",
+                "least oxygen",
                 "may be late by",
                 "outer size",
                 "mass"));
@@ -65,6 +66,7 @@ final class Tables {
                   Words.percent(row.verdict().within().within()),
                   moment(row, Extreme.of(row.assessment(), Side.COLD)),
                   moment(row, Extreme.of(row.assessment(), Side.HOT)),
+                  ClimateWords.percent(new Climate(row).leastOxygen().value()),
                   delay(row),
                   words.figures().size(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z)),
                   words.figures().mass(row.parcel().mass())));
@@ -142,7 +144,9 @@ final class Tables {
 
   /** In how many of a hundred journeys each packing keeps the animals within their bands. */
   TextTable odds() {
-    List<String> head = new ArrayList<>(List.of("packing", "on time", "too cold", "too hot"));
+    List<String> head =
+        new ArrayList<>(
+            List.of("packing", "on time", "too cold", "too hot", "short of air", "could be burnt"));
     int longest = rows.stream().mapToInt(row -> row.odds().longestDelay()).min().orElse(0);
     List<Integer> delays = DELAYS.stream().filter(hours -> hours <= longest).toList();
     delays.forEach(hours -> head.add(hours + " h late"));
@@ -160,6 +164,8 @@ final class Tables {
               + ")");
       cells.add(Words.percent(1 - row.odds().notTooCold().within()));
       cells.add(Words.percent(1 - row.odds().notTooHot().within()));
+      cells.add(Words.percent(1 - row.odds().enoughAir().within()));
+      cells.add(Words.percent(1 - row.odds().notBurnt().within()));
       for (int hours : delays) {
         cells.add(Words.percent(row.odds().withinUntil(hours).within()));
       }

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stenotherm.animal.Limit;
+import stenotherm.animal.Tolerance;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.decision.Assessment;
@@ -63,7 +64,9 @@ public record VerdictWords(Figures figures) {
         + ", too hot in "
         + Words.inHundred(1 - odds.notTooHot().within())
         + harm(", short of air in ", odds.enoughAir())
-        + harm(", with something hotter than it may touch in its reach in ", odds.notBurnt())
+        + harm(
+            ", in reach of a place above " + figures.temperature(Tolerance.HOTTEST_TOUCH) + " in ",
+            odds.notBurnt())
         + ". "
         + extreme(assessment);
   }
@@ -192,7 +195,9 @@ public record VerdictWords(Figures figures) {
         + animals(best)
         + late(best)
         + ". "
-        + extreme(best.assessment());
+        + new ClimateWords(new Words(figures))
+            .reason(best)
+            .orElseGet(() -> extreme(best.assessment()));
   }
 
   private String late(Judged best) {

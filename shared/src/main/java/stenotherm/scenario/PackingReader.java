@@ -1,7 +1,9 @@
 package stenotherm.scenario;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +19,14 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
+import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackClass;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.text.Faults;
@@ -29,6 +34,7 @@ import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
 import stenotherm.text.Size;
+import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
@@ -36,12 +42,19 @@ import stenotherm.warmer.Warmers;
 final class PackingReader {
   private static final String WARMER = "warmer";
   private static final String WARMERS = "warmers";
-  private static final List<String> WARMER_KEYS = List.of(WARMER, "stand-off", "contact", "opened");
+  private static final List<String> WARMER_KEYS =
+      List.of(WARMER, "stand-off", "contact", "opened", "film");
+
+  private static final String FILM = "film";
+
+  /** What covers a film, by its words without the film itself. */
+  private static final Map<String, FilmCover> FILMS = films();
 
   /** What a packing may have of its own instead of the scenario's. */
   private static final List<String> SHARED = List.of("cup", "containers");
 
-  private static final Pattern MOMENT = Pattern.compile("(.+)\\sbefore\\s+sealing", Pattern.DOTALL);
+  private static final Pattern MOMENT =
+      Pattern.compile("(.+)\\sbefore(?:\\s+sealing)?", Pattern.DOTALL);
   private static final Pattern LIQUID = Pattern.compile("(.+%)\\s*liquid", Pattern.DOTALL);
 
   /** Stand in for a box with a fault, to read on. */
@@ -56,6 +69,18 @@ final class PackingReader {
   PackingReader(Assumptions assumptions, KeyedSection root) {
     this.assumptions = assumptions;
     this.root = root;
+  }
+
+  private static Map<String, FilmCover> films() {
+    Map<String, FilmCover> films = new LinkedHashMap<>();
+    for (FilmCover cover : FilmCover.values()) {
+      films.put(cover.words().replace("film ", ""), cover);
+    }
+    return Collections.unmodifiableMap(films);
+  }
+
+  static List<String> filmNames() {
+    return List.copyOf(FILMS.keySet());
   }
 
   List<Parcel> read(Node node) {
@@ -91,6 +116,7 @@ final class PackingReader {
     Optional<BoxReader> reader = faults.attempt(() -> new BoxReader(packing));
     Optional<Box> box = reader.flatMap(walled -> faults.attempt(walled::box));
     Optional<Filling> fill = faults.attempt(() -> filling(packing));
+    Optional<Openings> openings = faults.attempt(() -> OpeningsReader.read(packing));
     // what stands in it is checked even if the box is not known
     Walls walls = reader.map(BoxReader::read).orElse(ANY_WALLS);
     Box outer = box.orElse(ANY_BOX);
@@ -113,7 +139,8 @@ final class PackingReader {
             fill.orElseThrow(),
             containers,
             warmers.orElseThrow(),
-            packs.orElseThrow()));
+            packs.orElseThrow(),
+            openings.orElseThrow()));
   }
 
   /** All that a packing is made of. */
@@ -124,7 +151,8 @@ final class PackingReader {
       Filling filling,
       List<Container> containers,
       List<PlacedWarmer> warmers,
-      List<PlacedPack> packs) {}
+      List<PlacedPack> packs,
+      Openings openings) {}
 
   private static String name(KeyedSection packing, Set<String> earlier) {
     ScalarNode node = packing.require("name").asScalar();
@@ -149,7 +177,8 @@ final class PackingReader {
                       parts.filling(),
                       parts.containers(),
                       parts.warmers(),
-                      parts.packs());
+                      parts.packs(),
+                      parts.openings());
               // Layers too thin for a number to tell their faces apart show only here.
               parcel.layout();
               return parcel;
@@ -190,7 +219,7 @@ final class PackingReader {
     boolean without =
         packing
             .optional(WARMER)
-            .map(node -> node.asScalar().text().equals(Layers.NONE))
+            .map(node -> node instanceof ScalarNode scalar && scalar.text().equals(Layers.NONE))
             .orElse(true);
     if (without) {
       for (String key : WARMER_KEYS.subList(1, WARMER_KEYS.size())) {
@@ -218,12 +247,30 @@ final class PackingReader {
 
   private static PlacedWarmer warmer(
       KeyedSection section, String usual, List<Container> containers) {
-    PlacementReader.Placed placed = new PlacementReader(section, WARMER, containers).read();
+    PlacementReader places = new PlacementReader(section, WARMER, containers);
+    String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
+    if (section.require(WARMER) instanceof MappingNode own) {
+      OwnWarmerReader.Described described =
+          OwnWarmerReader.read(own, places, section.has("position"), section.assumptions());
+      return placed(section, name, described.kind(), described.placement());
+    }
+    PlacementReader.Placed placed = places.read();
     WarmerClass kind =
         placed.kind().locate(() -> Warmers.named(EverydayWords.warmer(placed.kind().text())));
-    String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
+    return placed(section, name, kind, placed.placement());
+  }
+
+  private static PlacedWarmer placed(
+      KeyedSection section, String name, WarmerClass kind, Placement placement) {
     double opened = opened(section.value("opened").asScalar());
-    return section.node().locate(() -> new PlacedWarmer(name, kind, placed.placement(), opened));
+    if (kind.heat() instanceof PrescribedPower) {
+      if (section.has(FILM)) {
+        throw section.node().failAt(FILM, "has no effect on a warmer whose watts are given");
+      }
+      return section.node().locate(() -> new PlacedWarmer(name, kind, placement, opened));
+    }
+    FilmCover cover = section.value(FILM).asScalar().choice(FILMS);
+    return section.node().locate(() -> new PlacedWarmer(name, kind, placement, opened, cover));
   }
 
   private static double opened(ScalarNode given) {

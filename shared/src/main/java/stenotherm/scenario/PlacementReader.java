@@ -25,7 +25,6 @@ final class PlacementReader {
       Pattern.compile("(.+?)\\s+(?:on|taped\\s+to)\\s+(?:the\\s+)?(.+)", Pattern.DOTALL);
 
   private final KeyedSection section;
-  private final ScalarNode what;
   private final String noun;
   private final List<Container> containers;
 
@@ -35,30 +34,33 @@ final class PlacementReader {
   /** A thing of a section, which names it and perhaps its place under a key. */
   PlacementReader(KeyedSection section, String key, List<Container> containers) {
     this.section = section;
-    this.what = section.require(key).asScalar();
     this.noun = key;
     this.containers = containers;
   }
 
+  /** A thing that is named together with what it is on, unless it lies loose. */
   Placed read() {
+    ScalarNode what = section.require(noun).asScalar();
     Matcher parts = ON.matcher(what.text());
-    if (section.has(POSITION)) {
-      if (parts.matches()) {
-        throw section.node().failAt(POSITION, "cannot be given together with 'on'");
-      }
-      refuse("for a " + noun + " that lies loose", STAND_OFF, CONTACT, OFFSET);
-      return new Placed(what, loose(Positions.onFloor(section.require(POSITION))));
-    }
     if (!parts.matches()) {
-      throw what.fail(
-          "must say where the "
-              + noun
-              + " is, write for example "
-              + Vocabulary.exampleOnLid(noun)
-              + ", or give its position");
+      if (!section.has(POSITION)) {
+        throw what.fail(
+            "must say where the "
+                + noun
+                + " is, write for example "
+                + Vocabulary.exampleOnLid(noun)
+                + ", or give its position");
+      }
+      return new Placed(what, loose());
     }
-    ScalarNode where = what.piece(parts.group(2));
-    ScalarNode kind = what.piece(parts.group(1));
+    return new Placed(what.piece(parts.group(1)), on(what.piece(parts.group(2))));
+  }
+
+  /** On a face or a container. */
+  Placement on(ScalarNode where) {
+    if (section.has(POSITION)) {
+      throw section.node().failAt(POSITION, "cannot be given together with 'on'");
+    }
     for (Container each : containers) {
       // a single one stands under the key cup, whatever it is
       boolean only = containers.size() == 1 && where.text().equals("cup");
@@ -66,12 +68,17 @@ final class PlacementReader {
         refuse("for a " + noun + " that lies on a container", STAND_OFF, CONTACT, OFFSET);
         double top = each.position().aboveFloor() + each.vessel().inner().height();
         Position on = new Position(each.position().alongX(), each.position().alongY(), top);
-        return new Placed(kind, loose(on));
+        return loose(on);
       }
     }
     refuse("for a " + noun + " on a face", THIN);
-    Face face = Faces.of(where);
-    return new Placed(kind, onFace(face));
+    return onFace(Faces.of(where));
+  }
+
+  /** At the position that the section gives. */
+  Placement loose() {
+    refuse("for a " + noun + " that lies loose", STAND_OFF, CONTACT, OFFSET);
+    return loose(Positions.onFloor(section.require(POSITION)));
   }
 
   private void refuse(String where, String... keys) {

@@ -503,6 +503,13 @@ final class Vocabulary {
                   ASSUMED)),
           Map.of());
 
+  private static final Form HOLE =
+      Form.called(
+          "holes",
+          Form.written(
+              "how many, how wide and where, such as `2 x 6 mm on lid`",
+              List.of("2 x 6 mm on lid", "4 x 1/4 in on left")));
+
   private static final Key STAND_OFF =
       Key.optional(
           "stand-off",
@@ -524,12 +531,67 @@ final class Vocabulary {
           "opened",
           Form.either(
               Form.written(
-                  "time before sealing, such as `30 min before sealing`",
-                  List.of("30 min before sealing")),
+                  "time before sealing, such as `30 min before`",
+                  List.of("30 min before", "30 min before sealing")),
               Form.oneOf(List.of("at sealing"))),
           "when the warmer was opened",
           "30 min before sealing",
           ASSUMED);
+
+  private static final Key FILM =
+      Key.preset(
+              "film",
+              Form.oneOf(PackingReader.filmNames()),
+              "what covers the side through which the warmer takes its air: `free` if it faces the"
+                  + " room inside, `edges taped`, `half taped over`, `against a wall` (or a cup),"
+                  + " `taped over`",
+              "free",
+              ASSUMED)
+          .where("without `watts`");
+
+  static final FilePart RATING =
+      new FilePart(
+          "rating",
+          "What is printed on a warmer: how warm it gets, and how long it has 40 °C or more, on a"
+              + " bench in a warm room and not in a cold box.",
+          List.of(
+              Key.required("peak", Form.of(Quantity.TEMPERATURE, "55 °C"), "highest temperature"),
+              Key.required("hours", Form.of(Quantity.DURATION, "40 h"), "time at or above 40 °C"),
+              Key.optional(
+                  "mean",
+                  Form.of(Quantity.TEMPERATURE, "48 °C"),
+                  "mean temperature meanwhile",
+                  "it follows from the others"),
+              Key.optional(
+                  "rise",
+                  Form.of(Quantity.DURATION, "30 min"),
+                  "time until it has 40 °C",
+                  "it follows from the others")),
+          Map.of());
+
+  static final FilePart OWN_WARMER =
+      new FilePart(
+          "own warmer",
+          "A warmer that the catalogue lacks, by its rating or by its watts. Iron and film are those"
+              + " that give the rating; watts are given whatever the air.",
+          List.of(
+              Key.optional(
+                  "on",
+                  Form.text("face or container", "lid"),
+                  "what it is on",
+                  "`position` must be given"),
+              Key.optional(
+                  "rating", Form.table(RATING), "what is printed on it", "`watts` must be given"),
+              Key.optional(
+                  "watts",
+                  Form.of(Quantity.POWER, "2 W"),
+                  "its power from opening on",
+                  "`rating` must be given"),
+              Key.optional("lasting", DURATION, "how long it gives its watts", "for `watts` alone"),
+              Key.required(
+                  "contents", Form.of(Quantity.MASS, "100 g"), "mass of what is in the pouch"),
+              Key.required("size", SIZE, "length, width and thickness of the pouch")),
+          Map.of());
 
   private static final Form WARMER_ON =
       Form.called(
@@ -578,10 +640,14 @@ final class Vocabulary {
                   "`warmer` if it is the only one, else `warmer 1`, `warmer 2`, ..."),
               Key.required(
                   "warmer",
-                  Form.either(WARMER_ON, Form.text("[warmer](#warmers)", "40 hour warmer")),
+                  Form.either(
+                      WARMER_ON,
+                      Form.text("[warmer](#warmers)", "40 hour warmer"),
+                      Form.table(OWN_WARMER)),
                   "which warmer, and what it is on"),
-              OPENED),
-          refusedInWarmers());
+              OPENED,
+              FILM),
+          Map.of());
 
   static final FilePart PACK =
       new FilePart(
@@ -665,6 +731,19 @@ final class Vocabulary {
                   Form.either(LENGTH, Form.table(JOINTS)),
                   "how panels meet",
                   "none, walls of one piece (assumed)"),
+              Key.preset(
+                  "seams",
+                  Form.oneOf(OpeningsReader.seamNames()),
+                  "the edges where panels meet, and the lid: `taped` lets no air through, `closed`"
+                      + " fits without tape, `loose` does not fit",
+                  "closed",
+                  ASSUMED),
+              Key.preset(
+                  "holes",
+                  Form.either(HOLE, Form.oneOf(List.of("none")), Form.listOf(HOLE)),
+                  "holes through board and foam",
+                  "none",
+                  ASSUMED),
               Key.required(
                   "fill",
                   Form.text(
@@ -679,7 +758,7 @@ final class Vocabulary {
                   .where("with several containers"),
               Key.optional(
                   "warmer",
-                  Form.either(WARMER_ON, Form.oneOf(List.of("none"))),
+                  Form.either(WARMER_ON, Form.oneOf(List.of("none")), Form.table(OWN_WARMER)),
                   "a single warmer and what it is on",
                   "no warmer"),
               Key.optional(
@@ -698,12 +777,14 @@ final class Vocabulary {
                   "as in [warmer](#warmer), for a single one",
                   "as in warmer"),
               Key.optional(
+                  "film", FILM.form(), "as in [warmer](#warmer), for a single one", "as in warmer"),
+              Key.optional(
                   "warmers",
                   Form.listOf(Form.either(WARMER_ON, Form.table(WARMER))),
                   "several warmers",
                   "no warmer"),
               Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs")),
-          Map.of("vent", "air flow through holes is not computed"));
+          Map.of());
 
   static final FilePart SCENARIO =
       new FilePart(
@@ -804,14 +885,6 @@ final class Vocabulary {
 
   private static List<String> templates() {
     return JourneyTemplates.all().stream().map(JourneyTemplate::name).toList();
-  }
-
-  private static Map<String, String> refusedInWarmers() {
-    Map<String, String> refused = new LinkedHashMap<>();
-    for (String key : List.of("oxygen", "chemistry", "iron")) {
-      refused.put(key, "a warmer follows its curve, however much air it gets");
-    }
-    return refused;
   }
 
   /** Keys with more before them. */

@@ -71,6 +71,8 @@ public enum Quantity {
   /** A thermal resistance of unit area, read in m2 K/W. */
   THERMAL_RESISTANCE(
       "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
+  /** A power, read in W. */
+  POWER("a power", "2 W", unit("W", watts -> watts, "watt", "watts")),
   /** An angle, read in degrees. */
   ANGLE("an angle", "40.7 °", unit("°", degrees -> degrees, "deg", "degree", "degrees")),
   /** A share, read as a number from 0 to 1 for 0 % to 100 %. */

@@ -274,6 +274,16 @@ public final class ScalarNode implements Node {
   }
 
   /**
+   * Reads a power, for example {@code 2 W}.
+   *
+   * @return the power [W]
+   * @throws TextFormatException if the text is not a number with a unit of power
+   */
+  public double power() {
+    return Quantity.POWER.read(this, text());
+  }
+
+  /**
    * Reads a percentage, for example {@code 20 %}. A bare number is refused, because 0.2 and 20 are
    * both likely.
    *

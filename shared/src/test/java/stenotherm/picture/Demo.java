@@ -3,6 +3,7 @@ package stenotherm.picture;
 import static stenotherm.base.Temperatures.fromCelsius;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Range;
 import stenotherm.base.Times;
@@ -180,6 +181,33 @@ final class Demo {
       start = ends[i];
     }
     return chart.build();
+  }
+
+  static AirChart air() {
+    HistoryChart.Line oxygen =
+        new HistoryChart.Line(
+            "cup",
+            List.of(
+                new HistoryChart.Sample(0, 20.9),
+                new HistoryChart.Sample(Times.fromHours(3), 14.2),
+                new HistoryChart.Sample(Times.fromHours(16), 17.5)));
+    HistoryChart.Line power =
+        new HistoryChart.Line(
+            "warmer",
+            List.of(
+                new HistoryChart.Sample(0, 1.1),
+                new HistoryChart.Sample(Times.fromHours(1), 2.2),
+                new HistoryChart.Sample(Times.fromHours(16), 1.6)));
+    return AirChart.titled("At least 14.2 % oxygen")
+        .subtitle("fresh air has 21 %")
+        .oxygen(oxygen)
+        .power(power)
+        .harmful(12)
+        .least("least: 14.2 %, 15 Jan 21:00", oxygen.samples().get(1))
+        .leg(new ChartLeg("van", new Range(0, Times.fromHours(8))))
+        .leg(new ChartLeg("doorstep", new Range(Times.fromHours(8), Times.fromHours(16))))
+        .clock(time -> "21:00")
+        .build();
   }
 
   static HeatChart heat() {

@@ -41,6 +41,7 @@ class PictureTest {
         picture("temperature-plain", Demo::plainTemperature),
         picture("temperature-crowded", PictureTest::crowdedTemperature),
         picture("temperature-long", Demo::longTemperature),
+        picture("air", Demo::air),
         picture("heat", Demo::heat),
         picture("heat-gap", Demo::heatWithGap),
         picture("section", Demo::section),

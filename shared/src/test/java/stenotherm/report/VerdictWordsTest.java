@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import stenotherm.animal.Animals;
+import stenotherm.base.Face;
 import stenotherm.base.Orientation;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
@@ -30,7 +33,9 @@ import stenotherm.journey.Journey;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Vent;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.study.Fate;
@@ -44,7 +49,7 @@ import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
-import stenotherm.warmer.WarmerClass;
+import stenotherm.warmer.IronPowder;
 import stenotherm.words.Figures;
 
 /** Sentences about verdicts that are made up, on a journey through two time zones. */
@@ -72,6 +77,9 @@ class VerdictWordsTest {
             - {name: big foam, box: 360 x 260 x 160 mm, foam: EPS 20 13 mm, fill: shredded paper}
             - {name: close, box: 360 x 260 x 200 mm, foam: EPS 20 13 mm, fill: none, \
           warmer: 40 hour warmer on container 1}
+            - {name: tight, box: 360 x 260 x 200 mm, foam: foil-faced PIR 25 mm, \
+          fill: shredded paper, seams: taped, warmer: 40 hour warmer on container 1, \
+          film: half taped over}
           """);
 
   private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
@@ -89,7 +97,7 @@ class VerdictWordsTest {
       CondensedModel condensed = CondensedModel.of(model, held, uncertain.spread(8, 1));
       double[][] none = new double[1][condensed.times().length];
       JourneyStudy study =
-          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none);
+          JourneyStudy.of(parcel, condensed, SCENARIO.journey().duration(), uncertain, none, none);
       StudyResult odds = study.run(new StudySettings(16, 8, 1, 2), ProgressListener.NONE);
       return new Ran(
           model.run(held, Variation.NOMINAL),
@@ -103,8 +111,8 @@ class VerdictWordsTest {
     return new Odds(within, Math.max(0, within - 0.04), Math.min(1, within + 0.02));
   }
 
-  private static Assessment assessment(Level level, Odds within, Side side, Level highest) {
-    Verdict verdict = new Verdict(level, within, side, 0, highest, List.of(Verdict.DEFER));
+  private static Assessment assessment(Level level, Odds within, Side side) {
+    Verdict verdict = new Verdict(level, within, side, 0, List.of(Verdict.DEFER));
     NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
         RAN.held(),
@@ -121,11 +129,7 @@ class VerdictWordsTest {
 
   private static Judged judged(Parcel parcel, Level level, double within) {
     return new Judged(
-        parcel,
-        false,
-        assessment(level, odds(within), Side.COLD, Level.HOLDS),
-        RAN.planned(),
-        List.of());
+        parcel, false, assessment(level, odds(within), Side.COLD), RAN.planned(), List.of());
   }
 
   private static ComparisonReport report(Judged... rows) {
@@ -139,7 +143,7 @@ class VerdictWordsTest {
   /** The sentence, the table and the picture take one moment from one place. */
   @Test
   void theSentenceTellsOddsAndTheMomentThatMatters() {
-    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT, Level.HOLDS);
+    Assessment hot = assessment(Level.LIKELY, odds(0.9), Side.HOT);
     // the journeys of this mild run all go well; nobody is too hot
     assertEquals(1, RAN.odds().notTooHot().within());
     StudyResult odds = RAN.odds();
@@ -162,7 +166,7 @@ class VerdictWordsTest {
 
   @Test
   void theExtremeIsTheEndOfTheMiddleCurve() {
-    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.HOLDS);
+    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD);
     Extreme coldest = Extreme.of(cold, Side.COLD);
     double[] times = RAN.odds().times();
     double[] middle = RAN.odds().temperatures("container 1", 0.5);
@@ -301,7 +305,6 @@ class VerdictWordsTest {
     String forbidden = snails.get(snails.size() - 1);
     assertEquals("giant African snail: ", Cautions.whose(parcel, forbidden));
     assertEquals("", Cautions.whose(parcel, snails.get(0)), "both have it");
-    assertEquals("", Cautions.whose(parcel, WarmerClass.AIR_CAUTION));
     assertEquals(
         Optional.of(
             "The file gives no date: days and hours are those of a parcel sealed on 15 Jan 15:00."),
@@ -322,19 +325,6 @@ class VerdictWordsTest {
     assertEquals("1", Words.inHundred(0.005));
     assertEquals("99", Words.percent(0.9949));
     assertEquals("50", Words.inHundred(0.496));
-  }
-
-  /** A packing with a warmer that would hold is told why it gets no better verdict. */
-  @Test
-  void theHighestLevelOfAWarmerIsExplained() {
-    VerdictWords words = new VerdictWords(Figures.METRIC);
-    String why = " No better verdict is given to a packing with a warmer";
-    Odds all = new Odds(1, 0.97, 1);
-    assertTrue(
-        words.sentence(assessment(Level.LIKELY, all, Side.COLD, Level.LIKELY)).contains(why));
-    assertFalse(
-        words.sentence(assessment(Level.LIKELY, odds(0.9), Side.COLD, Level.LIKELY)).contains(why));
-    assertFalse(words.sentence(assessment(Level.HOLDS, all, Side.COLD, Level.HOLDS)).contains(why));
   }
 
   @Test
@@ -422,7 +412,7 @@ class VerdictWordsTest {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
     ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
-    assertEquals(4, root.get("format").asInt());
+    assertEquals(5, root.get("format").asInt());
     assertEquals(new VerdictWords(Figures.METRIC).headline(report), root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());
@@ -469,6 +459,92 @@ class VerdictWordsTest {
     assertFalse(holds.contains("change"), holds);
   }
 
+  /** No air comes into a tight box: it is told first, in the details, the cautions and the data. */
+  @Test
+  void aTightBoxIsShortOfAir() throws IOException {
+    Parcel tight = SCENARIO.packings().get(4);
+    Ran ran = Ran.of(tight);
+    Odds none = odds(0);
+    Assessment assessment =
+        new Assessment(
+            ran.held(),
+            ran.held(),
+            ran.stress(),
+            ran.stress(),
+            SCENARIO.journey().duration(),
+            List.of(),
+            new NumericalError(0.1, true, 0, 0, 0),
+            ran.odds(),
+            ran.odds(),
+            new Verdict(Level.DO_NOT, none, Side.COLD, 0, List.of(Verdict.DEFER)));
+    Judged row = new Judged(tight, false, assessment, ran.planned(), List.of());
+    ClimateWords words = new ClimateWords(new Words(Figures.METRIC));
+    Climate climate = new Climate(row);
+    double least = climate.leastOxygen().value();
+    assertEquals(
+        Arrays.stream(ran.planned().oxygen("container 1")).min().orElseThrow(), least, 2e-3);
+    assertTrue(least < 0.1, "oxygen " + least);
+    String lowest = ClimateWords.percent(least) + " oxygen";
+    String headline = new VerdictWords(Figures.METRIC).headline(report(row));
+    assertTrue(headline.contains(" It is short of air in more than 99 of 100: about "), headline);
+    assertTrue(headline.contains(lowest + " (fresh air has 21 %), as the warmer uses"), headline);
+    String air = words.air(row);
+    assertTrue(air.contains("has at least " + lowest), air);
+    Climate.WarmerCourse course = climate.warmers().get(0);
+    assertEquals(Optional.of(IronPowder.LimitedBy.OXYGEN), course.mostly());
+    assertTrue(course.useful() < SCENARIO.journey().duration() / 2, course.toString());
+    String warmers = words.warmers(row).orElseThrow();
+    assertTrue(warmers.contains("is the air around it, which has little oxygen left."), warmers);
+    String cautions = String.join("\n", Cautions.of(report(row)));
+    for (String part :
+        List.of(
+            "Its foam lets no air through, its seams are taped",
+            "Its air has no more than " + lowest,
+            "The warmer takes its air through 50 % of its film only (half taped over).",
+            "The warmer touches 'container 1'",
+            "The warmer lacks air most of the time")) {
+      assertTrue(cautions.contains(part), part + " in " + cautions);
+    }
+    JsonNode packing =
+        new ObjectMapper().readTree(DataFiles.summary(report(row))).get("packings").get(0);
+    assertEquals(0, packing.get("odds_enough_air").get("within").asDouble());
+    assertEquals(
+        least, packing.get("air_until_opening").get("least_oxygen").get("fraction").asDouble());
+    assertEquals("OXYGEN", packing.get("warmers").get(0).get("mostly_limited_by").asText());
+    String[] lines =
+        new String(DataFiles.history(List.of(row)), StandardCharsets.UTF_8).split("\n", -1);
+    assertEquals(
+        "oxygen_mole_fraction,carbon_dioxide_mole_fraction,relative_humidity,warmers_power_W,"
+            + "warmers_conversion",
+        String.join(",", Arrays.copyOfRange(lines[0].split(",", -1), 14, 19)));
+    String[] second = lines[2].split(",", -1);
+    assertEquals(ran.held().power("warmer")[1], Double.parseDouble(second[17]));
+    assertEquals(ran.held().oxygen("container 1")[1], Double.parseDouble(second[14]));
+  }
+
+  /** Open seams, holes, or walls that breathe: such a box is not tight. */
+  @Test
+  void onlyABoxWithoutAnyWayForAirIsTight() {
+    Parcel tight = SCENARIO.packings().get(4);
+    assertTrue(ClimateWords.isTight(tight));
+    assertFalse(ClimateWords.isTight(tight.withOpenings(Openings.usual())));
+    Vent few = new Vent(Face.Z_MAX, 3, 0.006);
+    assertTrue(ClimateWords.isTight(tight.withOpenings(new Openings(0, List.of(few)))));
+    Vent enough = new Vent(Face.Z_MAX, 4, 0.006);
+    assertFalse(ClimateWords.isTight(tight.withOpenings(new Openings(0, List.of(enough)))));
+    assertFalse(ClimateWords.isTight(BARE.withOpenings(new Openings(0, List.of()))));
+  }
+
+  /** Where cold decides, the first line tells of cold. */
+  @Test
+  void otherReasonsStayOutOfTheFirstLine() {
+    Judged row = judged(BARE, Level.LIKELY, 0.9);
+    assertEquals(Optional.empty(), new ClimateWords(new Words(Figures.METRIC)).reason(row));
+    assertEquals(List.of(), new ClimateWords(new Words(Figures.METRIC)).cautions(row));
+    assertEquals(
+        Optional.empty(), new ClimateWords(new Words(Figures.METRIC)).warmers(row), "has none");
+  }
+
   @Test
   void theFirstLookNamesTheBest() {
     List<Packed> packings = List.of(new Packed(BARE, false), new Packed(WARM, false));
@@ -485,8 +561,9 @@ class VerdictWordsTest {
   }
 
   private static FirstLook look(double coldest, double hottest, double margin) {
-    Fate.Approach cold = new Fate.Approach(margin, Double.POSITIVE_INFINITY);
+    double never = Double.POSITIVE_INFINITY;
+    Fate.Approach cold = new Fate.Approach(margin, never);
     return new FirstLook(
-        coldest, hottest, new Fate(cold, new Fate.Approach(5, Double.POSITIVE_INFINITY), 0));
+        coldest, hottest, new Fate(cold, new Fate.Approach(5, never), 0, never, never));
   }
 }

@@ -210,7 +210,7 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",
-            "s.yaml:22:5: packings[0].vent (carton): cannot be used yet, air flow through holes is not computed"),
+            "s.yaml:22:5: packings[0].vent (carton): unknown key. Did you mean 'holes'?"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "coldPack: 1",

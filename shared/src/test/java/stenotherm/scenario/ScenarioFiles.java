@@ -180,13 +180,45 @@ final class ScenarioFiles {
           warmer: 40 h on bag
       """;
 
+  /** Warmers that the catalogue lacks, and where the air comes in. */
+  static final String OWN_WARMERS =
+      """
+      format: 1
+      title: Warmers of my own
+      animal: leopard gecko, 40 g
+      cup: 110 x 80 x 60 mm
+      journey: overnight by air, 28 to 45 °F
+      packings:
+        - name: two
+          box: 12 x 9 x 8 in
+          foam: XPS 3/4 in
+          fill: shredded paper
+          seams: taped
+          holes: [1 x 1/4 in on the top, 2 x 5 mm on left]
+          warmers:
+            - name: printed
+              warmer: {on: lid, rating: {peak: 131 °F, hours: 40 h, mean: 48 °C, rise: 45 min}, contents: 100 g, size: 128 x 82 x 12 mm}
+              film: half taped over
+              opened: 30 min before
+            - {warmer: {watts: 2 W, lasting: 30 h, contents: 3 oz, size: 100 x 80 x 10 mm}, position: [0 mm, 45 mm, 80 mm]}
+        - name: one
+          box: 12 x 9 x 8 in
+          foam: foam 3/4 in
+          fill: shredded paper
+          holes: 2 x 6 mm on lid
+          seams: loose
+          warmer: {on: lid, watts: 1.5 W, lasting: 1 d, contents: 100 g, size: 128 x 82 x 12 mm}
+        - {name: bare, box: 12 x 9 x 8 in, foam: foam 3/4 in, fill: none, warmer: 40 h on lid, film: edges taped, holes: none}
+      """;
+
   private static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");
 
   private ScenarioFiles() {}
 
   /** The scenarios of this class and all that are shipped. */
   static List<String> allGood() {
-    List<String> all = new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY, OWN_ANIMALS));
+    List<String> all =
+        new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY, OWN_ANIMALS, OWN_WARMERS));
     try (Stream<Path> files = Files.list(SHIPPED)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
         all.add(Files.readString(file));
@@ -197,13 +229,22 @@ final class ScenarioFiles {
     return all;
   }
 
-  /** Those scenarios several times, that in the sun once: its light takes time to compute. */
+  /** Those scenarios several times, sun and a rating once: light and iron take time to compute. */
   static List<String> allForDamage() {
     String shaded =
         with(with(JOURNEY, "sun: yes, heading: 180 °, ", ""), "airport ramp", "sorting hub");
-    List<String> all = new ArrayList<>(List.of(JOURNEY));
+    String unrated =
+        with(
+            OWN_WARMERS,
+            "rating: {peak: 131 °F, hours: 40 h, mean: 48 °C, rise: 45 min}",
+            "watts: 3 W, lasting: 40 h");
+    String watts = with(unrated, "        film: half taped over\n", "");
+    List<String> all = new ArrayList<>(List.of(JOURNEY, OWN_WARMERS));
     for (int times = 0; times < 4; times++) {
-      allGood().stream().map(text -> text.equals(JOURNEY) ? shaded : text).forEach(all::add);
+      allGood().stream()
+          .map(text -> text.equals(JOURNEY) ? shaded : text)
+          .map(text -> text.equals(OWN_WARMERS) ? watts : text)
+          .forEach(all::add);
     }
     return all;
   }

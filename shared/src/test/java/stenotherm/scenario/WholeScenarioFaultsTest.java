@@ -225,7 +225,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "stand-off: 5 mm, opened",
             "oxygen: 21 %, opened",
-            "s.yaml:22:78: packings[0].warmers[0].oxygen (panels, upper): cannot be used yet, a warmer follows its curve, however much air it gets"),
+            "s.yaml:22:78: packings[0].warmers[0].oxygen (panels, upper): unknown key, allowed are name, warmer, opened, film, stand-off, contact, offset, position, thin"),
         arguments(
             "opened: at sealing",
             "opened: after sealing",
@@ -349,7 +349,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "warmer: 72 hour warmer on vial",
             "warmer: 72 hour warmer on bag",
-            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 15.0 mm (0.59 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in)"),
+            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 13.0 mm (0.51 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in)"),
         arguments(
             "opened: 1 h before sealing",
             "opened: 1 h before sealing\n    stand-off: 3 mm",
@@ -381,7 +381,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 10 x 8 x 6 in carton",
             "vent: 2 holes of 5 mm",
-            "s.yaml:50:5: packings[3].vent (carton): cannot be used yet, air flow through holes is not computed"),
+            "s.yaml:50:5: packings[3].vent (carton): unknown key. Did you mean 'holes'?"),
         arguments(
             "size: small lidded box",
             "size: tiny lidded box",
@@ -808,6 +808,105 @@ class WholeScenarioFaultsTest {
   @MethodSource
   void ofTheShortForm(String good, String bad, String message) {
     assertFault(ScenarioFiles.with(ScenarioFiles.SHORT, good, bad), message);
+  }
+
+  /** Holes, seams, and warmers that the catalogue lacks. */
+  static Stream<Arguments> ofOwnWarmers() {
+    return Stream.of(
+        arguments(
+            "2 x 6 mm on lid",
+            "6 mm on lid",
+            "s.yaml:23:12: packings[1].holes (one): must be how many holes, how wide and on which face, write for example 2 x 6 mm on lid"),
+        arguments(
+            "2 x 6 mm on lid",
+            "0 x 6 mm on lid",
+            "s.yaml:23:12: packings[1].holes (one): number of vent holes: 0 must lie between 1 and 1000"),
+        arguments(
+            "2 x 6 mm on lid",
+            "2 x 6 cm on lid",
+            "s.yaml:23:12: packings[1].holes (one): diameter of a vent hole: 0.06 m must lie between 0.0005 m and 0.05 m. A pencil makes a hole of 7 mm."),
+        arguments(
+            "2 x 6 mm on lid",
+            "2 x 6 on lid",
+            "s.yaml:23:12: packings[1].holes (one): '6' has no unit, write for example 6 mm or 6 cm"),
+        arguments(
+            "2 x 6 mm on lid",
+            "2 x 6 mm on roof",
+            "s.yaml:23:12: packings[1].holes (one): unknown name 'roof', allowed are lid, floor, left, right, front, back, xMin, xMax, yMin, yMax, zMin, zMax"),
+        arguments(
+            "2 x 5 mm on left",
+            "2 x 5 mm on side",
+            "s.yaml:12:36: packings[0].holes[1] (two): 'side' does not say which of the four, write left or right (the ends of the box's first length), front or back (the ends of its second)"),
+        arguments(
+            "seams: loose",
+            "seams: lose",
+            "s.yaml:24:12: packings[1].seams (one): unknown name 'lose', allowed are taped, closed, loose. Did you mean 'loose'?"),
+        arguments(
+            "film: half taped over",
+            "film: half taped",
+            "s.yaml:16:15: packings[0].warmers[0].film (two, printed): unknown name 'half taped', allowed are free, edges taped, half taped over, against a wall, taped over"),
+        arguments(
+            "{on: lid, rating",
+            "{rating",
+            "s.yaml:15:17: packings[0].warmers[0].warmer.on (two, printed): is missing and must be given, write for example on: lid"),
+        arguments(
+            "{on: lid, rating",
+            "{on: lit, rating",
+            "s.yaml:15:22: packings[0].warmers[0].warmer.on (two, printed): unknown name 'lit', allowed are lid, floor, left, right, front, back, xMin, xMax, yMin, yMax, zMin, zMax. Did you mean 'lid'?"),
+        arguments(
+            "warmer: {watts",
+            "warmer: {on: lid, watts",
+            "s.yaml:18:96: packings[0].warmers[1].position (two): cannot be given together with 'on'"),
+        arguments(
+            "peak: 131 °F",
+            "peak: 35 °C",
+            "s.yaml:15:35: packings[0].warmers[0].warmer.rating (two, printed): rated peak: 308.15 K must lie between 315 K and 363 K. Most peaks lie between 45 and 70 °C."),
+        arguments(
+            "contents: 100 g, size",
+            "contents: 300 g, size",
+            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): mass of a warmer: 300.0 g of contents would hold 49.7 g of iron: 30 to 70 % is usual. Check mass, size, hours and peak"),
+        arguments(
+            "contents: 100 g, size",
+            "contents: 20 g, size",
+            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): mass of a warmer: 20.0 g of contents would hold 93.3 g of iron: 30 to 70 % is usual. Check mass, size, hours and peak"),
+        arguments(
+            "rating: {peak: 131 °F, hours: 40 h, mean: 48 °C, rise: 45 min}, ",
+            "",
+            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): must have either the rating printed on it or its watts"),
+        arguments(
+            "hours: 40 h, mean: 48 °C",
+            "mean: 48 °C",
+            "s.yaml:15:35: packings[0].warmers[0].warmer.rating.hours (two, printed): is missing and must be given, write for example hours: 40 h"),
+        arguments(
+            "watts: 2 W, lasting: 30 h",
+            "watts: 2 W",
+            "s.yaml:18:18: packings[0].warmers[1].warmer.lasting (two): is missing and must be given, write for example lasting: 8 h"),
+        arguments(
+            "watts: 2 W",
+            "watts: 2 K",
+            "s.yaml:18:26: packings[0].warmers[1].warmer.watts (two): '2 K' is not a power, the unit must be one of W"),
+        arguments(
+            "watts: 2 W",
+            "watts: 0 W",
+            "s.yaml:18:26: packings[0].warmers[1].warmer.watts (two): 0 W must be a finite number above 0"),
+        arguments(
+            "rise: 45 min}, ",
+            "rise: 45 min}, lasting: 3 h, ",
+            "s.yaml:15:91: packings[0].warmers[0].warmer.lasting (two, printed): has no effect with a rating, which has its hours"),
+        arguments(
+            "position: [0 mm, 45 mm, 80 mm]",
+            "position: [0 mm, 60 mm, 100 mm], film: free",
+            "s.yaml:18:120: packings[0].warmers[1].film (two): has no effect on a warmer whose watts are given"),
+        arguments(
+            "film: edges taped",
+            "film: none",
+            "s.yaml:26:96: packings[2].film (bare): unknown name 'none', allowed are free, edges taped, half taped over, against a wall, taped over"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void ofOwnWarmers(String good, String bad, String message) {
+    assertFault(ScenarioFiles.with(ScenarioFiles.OWN_WARMERS, good, bad), message);
   }
 
   private static void assertFault(String text, String message) {

@@ -47,8 +47,10 @@ import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
+import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Joints;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
@@ -56,6 +58,7 @@ import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.VacuumPanel;
+import stenotherm.parcel.Vent;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.VesselSizes;
 import stenotherm.parcel.WallLayer;
@@ -64,6 +67,7 @@ import stenotherm.sun.OpticalDepths;
 import stenotherm.sun.Sky;
 import stenotherm.sun.SunSite;
 import stenotherm.text.TextFormatException;
+import stenotherm.warmer.IronPowder;
 import stenotherm.warmer.Warmers;
 import stenotherm.words.Units;
 
@@ -611,5 +615,37 @@ class WholeScenarioTest {
     DailyExtremes course =
         assertInstanceOf(DailyExtremes.class, journey.legs().get(2).surroundings().ambient());
     assertTrue(course.covered().high() >= (14.5 + 3 + 12) * HOUR);
+  }
+
+  /** Holes and seams are the parcel's; a film may be covered; own warmers burn or give watts. */
+  @Test
+  void airAndOwnWarmers() {
+    Scenario scenario = ScenarioReader.read("s.yaml", ScenarioFiles.OWN_WARMERS);
+    Parcel two = scenario.packings().get(0);
+    List<Vent> vents = List.of(new Vent(Face.Z_MAX, 1, 0.00635), new Vent(Face.X_MIN, 2, 0.005));
+    assertEquals(new Openings(0, vents), two.openings());
+    PlacedWarmer printed = two.warmers().get(0);
+    assertEquals(FilmCover.HALF_TAPED, printed.cover());
+    assertEquals(-1800, printed.opened());
+    assertEquals(0.1, printed.warmer().mass(), 1e-12);
+    IronPowder iron = assertInstanceOf(IronPowder.class, printed.warmer().heat());
+    assertTrue(iron.iron() > 0.03 && iron.iron() < 0.07, iron.toString());
+    TimeFunction watts = two.warmers().get(1).prescribedPower();
+    assertEquals(2, watts.at(0));
+    assertEquals(2, watts.before(29.5 * 3600));
+    assertEquals(0, watts.at(29.5 * 3600), "opened half an hour before");
+    Parcel one = scenario.packings().get(1);
+    assertEquals(
+        new Openings(Openings.LOOSE_GAP, List.of(new Vent(Face.Z_MAX, 2, 0.006))), one.openings());
+    Parcel bare = scenario.packings().get(2);
+    assertEquals(Openings.usual(), bare.openings());
+    assertEquals(FilmCover.EDGES_TAPED, bare.warmers().get(0).cover());
+    assertTrue(
+        scenario.assumptions().contains("Preset, packing: seams, closed (assumed)."),
+        scenario.assumptions()::toString);
+    assertTrue(
+        scenario
+            .assumptions()
+            .contains("Preset, warmer: opened, 30 min before sealing (assumed)."));
   }
 }
