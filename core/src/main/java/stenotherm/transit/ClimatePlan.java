@@ -7,6 +7,7 @@ import stenotherm.air.Gas;
 import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
+import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.InnerHeat;
 import stenotherm.parcel.Occupant;
@@ -48,10 +49,20 @@ final class ClimatePlan {
   record Room(String name, int output, double volume) {}
 
   /** An animal, its mass [kg], its room and its heat. */
-  record Resident(AnimalGroup group, double mass, int output, int room, int input, int surface) {}
+  record Resident(AnimalGroup group, double mass, int output, int room, int input, int surface) {
+    /** Heat capacity [J/K]. */
+    double capacity() {
+      return mass * Materials.ANIMAL_TISSUE.specificHeat();
+    }
+  }
 
-  /** Damp bedding: a surface of water of some area [m2]. */
-  record Damp(int surface, int output, int input, double area) {}
+  /** Damp bedding: a surface of water of some area [m2], and the mass of the water [kg]. */
+  record Damp(int surface, int output, int input, double area, double water) {
+    /** Heat capacity of the water [J/K]. */
+    double capacity() {
+      return water * Materials.WATER.specificHeat();
+    }
+  }
 
   /** A warmer of iron powder. */
   record Pad(PlacedWarmer warmer, IronPowder powder, int output, int input, int surface) {}
@@ -150,7 +161,8 @@ final class ClimatePlan {
                 surface(room(container), container.waterMass()),
                 outputs.applyAsInt(container.dampBlocks().iterator().next()),
                 inputs.applyAsInt(InnerHeat.ofBedding(container)),
-                container.dampArea()));
+                container.dampArea(),
+                container.waterMass()));
       }
     }
   }

@@ -68,6 +68,9 @@ final class InnerClimate {
   private double lastStep;
   private double wallTemperature;
 
+  /** Temperatures of damp bedding and animals as they evaporate [K], by surface; 0 at first. */
+  private final double[] wet;
+
   /** Powers that the engine takes at the start and at the end of a step [W], by input. */
   private double[] powerAtStart;
 
@@ -153,6 +156,7 @@ final class InnerClimate {
     this.powerAtStart = new double[inputs];
     this.powerAtEnd = new double[inputs];
     this.owed = new double[inputs];
+    this.wet = new double[plan.surfaceRooms().length];
     this.released = new double[inputs];
     this.uptakes = new double[burners.length];
     this.breathed = new double[plan.rooms.size()];
@@ -250,7 +254,7 @@ final class InnerClimate {
       all += uptakes[b];
     }
     gases.setSink(0, all * meanPressure);
-    setWater();
+    setWater(duration);
     setResidents();
     gases.step(duration);
     double burnt = gases.oxygenToSink(0);
@@ -283,21 +287,13 @@ final class InnerClimate {
     }
   }
 
-  private void setWater() {
+  private void setWater(double duration) {
     for (ClimatePlan.Damp each : plan.damp) {
-      double temperature = next[each.output()];
-      gases.setSurface(
-          each.surface(),
-          evaporation * vapourConductance(each.area(), temperature),
-          saturationPressure(temperature));
+      setWet(each.surface(), each.area(), next[each.output()], duration / each.capacity());
     }
     for (ClimatePlan.Resident each : plan.residents) {
-      double temperature = next[each.output()];
       double area = each.group().wetSurface(each.mass());
-      gases.setSurface(
-          each.surface(),
-          evaporation * vapourConductance(area, temperature),
-          saturationPressure(temperature));
+      setWet(each.surface(), area, next[each.output()], duration / each.capacity());
     }
     for (Burner burner : burners) {
       double temperature = next[burner.output];
@@ -314,6 +310,30 @@ final class InnerClimate {
         vapourConductance(plan.wall.area(), wallTemperature),
         saturationPressure(wallTemperature));
   }
+
+  /**
+   * Sets a wet surface. What evaporates cools it by the next step only: small wet bodies would
+   * swing to and fro, ever more, if that were not damped. With k the fall of temperature by
+   * evaporation over the rise that caused it, at most conductance times response, the swing dies
+   * away if the temperature follows by a part below 2 / (1 + 3 k), the 3 because a swing is
+   * carried on in a straight line.
+   *
+   * @param expected its temperature at the end of the step, carried on from the last [K]
+   * @param response the most by which a power over the step may warm it [K/W]
+   */
+  private void setWet(int surface, double area, double expected, double response) {
+    double conductance = evaporation * vapourConductance(area, expected);
+    double latentHeat = MoistAir.latentHeat(expected);
+    double growth = latentHeat / (MoistAir.GAS_CONSTANT * expected * expected);
+    double swing =
+        conductance * saturationPressure(expected) * growth * latentHeat * response;
+    double last = wet[surface] == 0 ? expected : wet[surface];
+    wet[surface] = last + Math.min(1, FOLLOWING / (1 + 3 * swing)) * (expected - last);
+    gases.setSurface(surface, conductance, saturationPressure(wet[surface]));
+  }
+
+  /** Below 2, with room for a body that warms up by more than one surface. */
+  private static final double FOLLOWING = 1.5;
 
   /**
    * Saturation pressure as far as it is known: ice below -40 °C has less than 13 Pa, which moves

@@ -191,9 +191,10 @@ public record IronPowder(
    * @return logarithmic derivative of the uptake [1/K]
    */
   public double growth(double conversion, double age, Conditions at) {
-    return uptake(conversion, age, at)
-        * kineticResistance(conversion, age, at)
-        * kinetics.growth(at.temperature);
+    double uptake = uptake(conversion, age, at);
+    return uptake == 0
+        ? 0
+        : uptake * kineticResistance(conversion, age, at) * kinetics.growth(at.temperature);
   }
 
   /**
