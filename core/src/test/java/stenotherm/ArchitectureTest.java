@@ -68,7 +68,7 @@ class ArchitectureTest {
               Map.entry("air", List.of("base")),
               Map.entry("ambient", List.of("air")),
               Map.entry("animal", List.of("material")),
-              Map.entry("parcel", List.of("conduction", "warmer", "animal")),
+              Map.entry("parcel", List.of("conduction", "warmer", "air", "animal")),
               Map.entry("journey", List.of("ambient")),
               Map.entry("transit", List.of("parcel", "journey", "modal")),
               Map.entry("study", List.of("transit")),
