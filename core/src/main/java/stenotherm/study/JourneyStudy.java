@@ -317,9 +317,9 @@ public final class JourneyStudy {
     }
 
     private void report() {
-      int now = done.incrementAndGet();
+      // counted where it is told, lest a later count is told first
       synchronized (listener) {
-        if (listener.progress(now, settings.journeys()) == ProgressListener.Signal.STOP) {
+        if (listener.progress(done.incrementAndGet(), settings.journeys()) == ProgressListener.Signal.STOP) {
           stopped.set(true);
         }
       }

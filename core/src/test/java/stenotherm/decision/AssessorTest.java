@@ -154,7 +154,8 @@ class AssessorTest {
     assertEquals(0, MILD.odds().outside(0.5), 40);
     assertEquals(48 * HOUR, MILD.plannedEnd());
     assertEquals(60 * HOUR, MILD.nominal().journey().duration());
-    assertTrue(MILD.error().grid() < 1e-3);
+    // of the rise that the animal's own heat makes
+    assertTrue(MILD.error().grid() < own, MILD.error().grid() + " K");
     assertSober(verdict);
     assertOrdered(MILD);
     // no warmer, no sun, no pile

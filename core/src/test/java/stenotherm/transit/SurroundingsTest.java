@@ -43,7 +43,10 @@ import stenotherm.parcel.Mounting;
 import stenotherm.parcel.PackClass;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Packings;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Vessel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.Placement;
 
@@ -276,10 +279,19 @@ class SurroundingsTest {
 
   @Test
   void uniformFilmsDoNotCareHowAParcelLies() {
-    TransitResult upright = run(Packings.still(0), journey(295, leg("a", 6, air(280))));
+    // so low a cup that its air stands still however it lies
+    Container low =
+        Container.empty(
+            "cup",
+            new Vessel.BoxCup(new Dimensions(0.02, 0.02, 0.005), Packings.CUP_WALL),
+            Position.MIDDLE_OF_FLOOR);
+    Parcel parcel =
+        Packings.parcel(List.of(low), Packings.still(0).warmers())
+            .withOpenings(Packings.still(0).openings());
+    TransitResult upright = run(parcel, journey(295, leg("a", 6, air(280))));
     for (Orientation orientation : Orientation.values()) {
       TransitResult turned =
-          run(Packings.still(0), journey(295, leg("a", 6, air(280).lying(orientation))));
+          run(parcel, journey(295, leg("a", 6, air(280).lying(orientation))));
       assertArrayEquals(upright.mean("pad"), turned.mean("pad"), 1e-9, orientation.name());
       assertArrayEquals(upright.hottest("pad"), turned.hottest("pad"), 1e-9);
     }
