@@ -62,7 +62,7 @@ class OddScenariosTest {
     run(ONE_LEG.replace("for: 2 h", "for: " + lasting).replace("hold: 3 h", "hold: " + hold));
     assertFalse(file("summary.json").contains("NaN"));
     assertFalse(file("history.csv").contains("NaN"));
-    assertEquals(2 * 3, file("report.html").split("<svg", -1).length - 1);
+    assertEquals(2 * 4, file("report.html").split("<svg", -1).length - 1);
     assertEquals(List.of(), ReportLabels.collisions(file("report.html")));
   }
 
