@@ -52,6 +52,7 @@ public final class GasNetwork {
   private static final int SPECIES = GASES.length;
   private static final int OXYGEN = Gas.OXYGEN.ordinal();
   private static final int WATER = Gas.WATER_VAPOUR.ordinal();
+  private static final int CARBON_DIOXIDE = Gas.CARBON_DIOXIDE.ordinal();
 
   /** Poles -P and -(S ± i T) of 1 / (1 + z + z²/2 + z³/6), and its residues A and B ± i C. */
   private static final double P = 1.5960716379833215;
@@ -96,6 +97,7 @@ public final class GasNetwork {
   private final double[] flow;
   private final double[] sink;
   private final double[] uptake;
+  private double respiratoryQuotient;
   private final double[] source; // gas
   private final double[] surfaceConductance;
   private final double[] surfacePressure;
@@ -279,7 +281,16 @@ public final class GasNetwork {
   }
 
   /**
-   * Sets a source, as of the carbon dioxide and the water that animals breathe out.
+   * Sets how much carbon dioxide animals breathe out for the oxygen that they took up.
+   *
+   * @param quotient the respiratory quotient [-], 0 to begin with
+   */
+  public void setRespiratoryQuotient(double quotient) {
+    respiratoryQuotient = Checks.notNegative("respiratory quotient", quotient, "");
+  }
+
+  /**
+   * Sets a source of a gas.
    *
    * @param volume number of the volume
    * @param gas the gas
@@ -375,7 +386,8 @@ public final class GasNetwork {
       int i = gas * volumes + v;
       double in = link[i] + Math.max(makeUp[v], 0);
       double out = link[i] + Math.max(-makeUp[v], 0);
-      gain[v] = source[i];
+      // that of oxygen was found before
+      gain[v] = source[i] + (gas == CARBON_DIOXIDE ? breathedOut(v) : 0);
       lossOut[v] = gas == OXYGEN ? (sink[v] + uptakeFactor[v]) / middle[v] : 0;
       if (v == 0) {
         gain[0] += in * outsideFraction[gas];
@@ -514,6 +526,11 @@ public final class GasNetwork {
     }
   }
 
+  /** Carbon dioxide of animals [mol/s]. */
+  private double breathedOut(int volume) {
+    return respiratoryQuotient * uptakeFactor[volume] * mean[OXYGEN * volumes + volume];
+  }
+
   private double wanted(int surface, double meanPressure) {
     double vapour = mean[WATER * volumes + surfaceVolume[surface]] * meanPressure;
     return surfaceConductance[surface] * (surfacePressure[surface] - vapour);
@@ -531,7 +548,8 @@ public final class GasNetwork {
         inflow[i] =
             (link[i] + Math.max(makeUp[v], 0)) * neighbour
                 - (link[i] + Math.max(-makeUp[v], 0)) * mean[i];
-        total[4 * s + MADE] += source[i] * duration;
+        double made = source[i] + (s == CARBON_DIOXIDE ? breathedOut(v) : 0);
+        total[4 * s + MADE] += made * duration;
       }
       total[4 * s + ENTERED] += inflow[s * volumes] * duration;
     }

@@ -31,6 +31,7 @@ public final class MoistAir {
               + " ice 2834 kJ/kg");
 
   private static final double WATER_MOLAR_MASS = Gas.WATER_VAPOUR.molarMass();
+
   /** Temperatures for which the saturation pressure is known [K]. */
   public static final Range SATURATION_RANGE = new Range(233.15, 363.15);
 

@@ -173,6 +173,7 @@ final class InnerClimate {
             plan.surfaceWater(),
             outside(0),
             course.journey().startTemperature());
+    gases.setRespiratoryQuotient(Metabolism.RESPIRATORY_QUOTIENT);
     readMeans();
     System.arraycopy(now, 0, next, 0, now.length);
     findPowers(0);
@@ -207,8 +208,7 @@ final class InnerClimate {
 
   private AmbientAir outside(double time) {
     // colder air holds no water to speak of, whatever its temperature
-    double temperature =
-        Math.max(AmbientAir.TEMPERATURES.low(), course.outside(leg).air(time));
+    double temperature = Math.max(AmbientAir.TEMPERATURES.low(), course.outside(leg).air(time));
     return new AmbientAir(temperature, pressure(time), OUTSIDE_HUMIDITY);
   }
 
@@ -306,8 +306,7 @@ final class InnerClimate {
               * burner.powder.film().conductance(burner.warmer.cover().open(), pressure)
               * Gas.WATER_VAPOUR.diffusivity(temperature, pressure)
               / Gas.OXYGEN.diffusivity(temperature, pressure);
-      gases.setSurface(
-          burner.surface, film, WARMER_ACTIVITY * saturationPressure(temperature));
+      gases.setSurface(burner.surface, film, WARMER_ACTIVITY * saturationPressure(temperature));
     }
     wallTemperature = wallTemperature();
     gases.setSurface(
@@ -349,8 +348,7 @@ final class InnerClimate {
    */
   private static double saturationPressure(double temperature) {
     Range known = MoistAir.SATURATION_RANGE;
-    return MoistAir.saturationPressure(
-        Math.max(known.low(), Math.min(temperature, known.high())));
+    return MoistAir.saturationPressure(Math.max(known.low(), Math.min(temperature, known.high())));
   }
 
   private double vapourConductance(double area, double temperature) {
@@ -379,7 +377,6 @@ final class InnerClimate {
     }
     for (int room = 0; room < breathed.length; room++) {
       gases.setUptake(room, breathed[room]);
-      gases.setSource(room, Gas.CARBON_DIOXIDE, Metabolism.RESPIRATORY_QUOTIENT * breathed[room]);
     }
   }
 
@@ -403,7 +400,9 @@ final class InnerClimate {
               * burner.powder.product().heatPerOxygen();
     }
     for (ClimatePlan.Resident each : plan.residents) {
-      powerAtEnd[each.input()] += metabolism * metabolism(each).heat();
+      // where oxygen is short an animal takes less of it and gives less heat
+      double air = gases.fraction(each.room(), Gas.OXYGEN) / GasNetwork.CONFORMING_FRACTION;
+      powerAtEnd[each.input()] += metabolism * metabolism(each).heat() * Math.min(1, air);
     }
   }
 
@@ -462,6 +461,16 @@ final class InnerClimate {
     double flow = paths.flow(expected - air.temperature()) * density(air);
     double swing = 2 * flow * MoistAir.molarHeatCapacity(0) * plan.wall.response();
     return follow(ventilated == 0 ? expected : ventilated, expected, swing);
+  }
+
+  /** Gases, water and their ledgers. */
+  GasNetwork gases() {
+    return gases;
+  }
+
+  /** Heat that was released to an input and that the engine has not taken yet [J]. */
+  double owed(int input) {
+    return owed[input];
   }
 
   /** The air that animals breathed so far. */

@@ -413,7 +413,7 @@ public final class ParcelModel {
   }
 
   /** Coefficients that follow the state. */
-  private Regime following(Course course, FullEngine engine) {
+  Regime following(Course course, FullEngine engine) {
     Stepping how = stepping();
     VariedCells varied = new VariedCells(course, how.network);
     return new FollowedState(course, engine, varied, how.isLive());
@@ -437,7 +437,7 @@ public final class ParcelModel {
     return stepping;
   }
 
-  private FullEngine fullEngine(Course course) {
+  FullEngine fullEngine(Course course) {
     HeatNetwork network = new VariedCells(course, stepping().network).network();
     return new FullEngine(network, body.probes(), course.initialState(), stepping().settings);
   }

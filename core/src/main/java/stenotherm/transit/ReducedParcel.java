@@ -28,8 +28,8 @@ import stenotherm.modal.ReducedModel;
  * first goes through the journey under the nearest settings at hand and takes the coefficients at
  * the mean temperatures of each stage; then it goes through again under those, until they hardly
  * change; a run like one that was followed before starts from the temperatures of that one. Each
- * pass leaves about a tenth of the change. Coefficients that lie closer than {@link
- * Search#shared} to those of a setting use that setting, which saves the modes of a new one.
+ * pass leaves about a tenth of the change. Coefficients that lie closer than {@link Search#shared}
+ * to those of a setting use that setting, which saves the modes of a new one.
  */
 final class ReducedParcel {
   /** Most passes under settings at hand; each costs a run. */
@@ -57,6 +57,9 @@ final class ReducedParcel {
             3,
             List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0),
             Run.FINE_STEP);
+
+    /** Where states are wanted that are like those of runs, not those of one run. */
+    static final Search ROUGH = new Search(0.03, 1, List.of(3600.0), Run.COARSE_STEP);
 
     /**
      * For thousands of runs: measured, up to 0.04 K off for half of the time. One pass less would
@@ -349,10 +352,11 @@ final class ReducedParcel {
     return run.climate().breathing();
   }
 
-  /** The states that a course meets at its stops, for a smaller model. */
+  /** States such as a course meets at its stops, for a smaller model. */
   List<double[]> states(Course course, double interval) {
     List<double[]> states = new ArrayList<>();
-    atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
+    new ReducedParcel(body, model, reference, atHand, Search.ROUGH, usual)
+        .atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
     return states;
   }
 

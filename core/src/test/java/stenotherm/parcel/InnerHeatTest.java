@@ -146,8 +146,7 @@ class InnerHeatTest {
   void aFullCavityHasNoVentilation() {
     Box cavity = Packings.plain().cavity();
     Dimensions inner =
-        new Dimensions(
-            cavity.size(Axis.X), cavity.size(Axis.Y), cavity.size(Axis.Z));
+        new Dimensions(cavity.size(Axis.X), cavity.size(Axis.Y), cavity.size(Axis.Z));
     Parcel parcel =
         Packings.parcel(List.of(Packings.cup("cup", inner, Position.MIDDLE_OF_FLOOR)), List.of());
     assertEquals(

@@ -62,8 +62,8 @@ public final class Packings {
   }
 
   /**
-   * Conducts heat and does nothing else: an empty, dry cup and a pad under the lid, all seams taped.
-   * Its temperatures have closed forms; the pad stands for what lies inside.
+   * Conducts heat and does nothing else: an empty, dry cup and a pad under the lid, all seams
+   * taped. Its temperatures have closed forms; the pad stands for what lies inside.
    *
    * @param power steady power of the pad [W]
    */

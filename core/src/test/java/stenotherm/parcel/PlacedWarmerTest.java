@@ -33,8 +33,7 @@ class PlacedWarmerTest {
           Source.assumed("made up"));
 
   private static TimeFunction opened(double hours) {
-    return new PlacedWarmer(
-            "pad", MEASURED, Face.Z_MAX, Mounting.taped(), Times.fromHours(hours))
+    return new PlacedWarmer("pad", MEASURED, Face.Z_MAX, Mounting.taped(), Times.fromHours(hours))
         .prescribedPower();
   }
 

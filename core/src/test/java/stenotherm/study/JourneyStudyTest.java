@@ -223,7 +223,10 @@ class JourneyStudyTest {
     correction[1][8] = -9;
     Fate whole =
         JourneyStudy.fate(
-            MODEL.parcel(), MODEL.storedTimes(HELD), MODEL.journeyMeans(HELD, Variation.NOMINAL), OPENING);
+            MODEL.parcel(),
+            MODEL.storedTimes(HELD),
+            MODEL.journeyMeans(HELD, Variation.NOMINAL),
+            OPENING);
     assertEquals(whole.cold().margin() + 0.7, warmer.fate(Variation.NOMINAL).cold().margin(), 0.02);
   }
 
@@ -285,8 +288,7 @@ class JourneyStudyTest {
         () -> JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, new double[2][3], NONE));
     assertThrows(
         InvalidInputException.class,
-        () ->
-            JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, CORRECTION, new double[2][3]));
+        () -> JourneyStudy.of(PARCEL, CONDENSED, OPENING, UNCERTAIN, CORRECTION, new double[2][3]));
     double[][] ragged = {CORRECTION[0], new double[3]};
     assertThrows(
         InvalidInputException.class,
@@ -295,7 +297,12 @@ class JourneyStudyTest {
         InvalidInputException.class,
         () ->
             JourneyStudy.of(
-                PARCEL, CONDENSED, OPENING, UNCERTAIN, new double[0][CONDENSED.times().length], NONE));
+                PARCEL,
+                CONDENSED,
+                OPENING,
+                UNCERTAIN,
+                new double[0][CONDENSED.times().length],
+                NONE));
     Container cup = PARCEL.containers().get(0);
     Parcel empty =
         Packings.parcel(

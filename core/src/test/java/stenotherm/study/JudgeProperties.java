@@ -38,7 +38,9 @@ class JudgeProperties {
   }
 
   private static Fate fate(double[] times, double opening, double averaging, double[] values) {
-    Judge judge = new Judge(List.of(JudgeTest.tolerance(averaging)), times, opening, JudgeTest.none(1, times));
+    Judge judge =
+        new Judge(
+            List.of(JudgeTest.tolerance(averaging)), times, opening, JudgeTest.none(1, times));
     return judge.fate(new double[][] {values}, Double.POSITIVE_INFINITY);
   }
 

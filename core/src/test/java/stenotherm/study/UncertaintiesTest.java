@@ -266,8 +266,7 @@ class UncertaintiesTest {
     // no iron: a power that is prescribed has no reaction
     assertFalse(of(twoWarmers(), 0.5, 0).words().contains(Factor.REACTION.words()));
     Parcel iron =
-        Packings.warmed(
-            List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
+        Packings.warmed(List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
     assertTrue(of(iron, 0.5, 0).words().contains(Factor.REACTION.words()));
   }
 

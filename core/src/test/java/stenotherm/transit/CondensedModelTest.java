@@ -118,7 +118,8 @@ class CondensedModelTest {
   @Test
   void aRunHasTheSameBitsOnAnyThreadAndAfterOthers() {
     List<Variation> runs = UNCERTAIN.spread(8, 3);
-    List<double[]> alone = runs.stream().map(each -> CONDENSED.run(each).temperatures()[0]).toList();
+    List<double[]> alone =
+        runs.stream().map(each -> CONDENSED.run(each).temperatures()[0]).toList();
     List<double[]> together =
         IntStream.range(0, 64)
             .parallel()
@@ -136,7 +137,9 @@ class CondensedModelTest {
     assertTrue(same.stepsEveryCell());
     assertEquals(0, same.error());
     assertArrayEquals(
-        full.run(JOURNEY, Variation.NOMINAL).mean("middle"), same.run(Variation.NOMINAL).temperatures()[0], 0);
+        full.run(JOURNEY, Variation.NOMINAL).mean("middle"),
+        same.run(Variation.NOMINAL).temperatures()[0],
+        0);
   }
 
   @Test

@@ -113,8 +113,7 @@ class TransitTest {
                 leg("two", 14, Ambient.constant(293), SHELF)));
     assertTrue(result.outcome().isCompleted());
     assertArrayEquals(sinceEachHour(24), result.times());
-    for (double[] values :
-        List.of(result.mean("pad"), result.hottest("pad"))) {
+    for (double[] values : List.of(result.mean("pad"), result.hottest("pad"))) {
       for (double value : values) {
         assertEquals(293, value, 1e-6);
       }
@@ -259,7 +258,8 @@ class TransitTest {
   void aJumpWithinALegIsTaken() {
     double[] times = {0, 5.5 * HOUR, 5.5 * HOUR, 12 * HOUR};
     TimeFunction jump = Ambient.series(times, new double[] {295, 295, 275, 275});
-    TransitResult result = runReduced(Packings.still(0), journey(295, leg("jump", 12, jump, FLOOR)));
+    TransitResult result =
+        runReduced(Packings.still(0), journey(295, leg("jump", 12, jump, FLOOR)));
     assertEquals(295, result.surface(Face.X_MIN)[5], 1e-6);
     assertEquals(0, result.heatFlow(Face.X_MIN)[5], 1e-6);
     assertTrue(result.surface(Face.X_MIN)[6] < 285);

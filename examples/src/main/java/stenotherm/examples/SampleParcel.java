@@ -3,8 +3,13 @@ package stenotherm.examples;
 import static stenotherm.base.Temperatures.fromCelsius;
 import static stenotherm.base.Temperatures.toCelsius;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import stenotherm.animal.Animals;
@@ -19,6 +24,7 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
@@ -31,6 +37,8 @@ import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.picture.HistoryChart;
+import stenotherm.picture.Picture;
 import stenotherm.report.Cautions;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
@@ -66,8 +74,12 @@ final class SampleParcel {
 
   /** Board outside, foam inside. */
   static Walls walls(double foam) {
+    return walls(Materials.EPS_20, foam);
+  }
+
+  static Walls walls(Material foam, double thickness) {
     var board = new WallLayer(Materials.CORRUGATED_BOARD, 0.004);
-    return Walls.uniform(List.of(board, new WallLayer(Materials.EPS_20, foam)));
+    return Walls.uniform(List.of(board, new WallLayer(foam, thickness)));
   }
 
   /** A warmer taped to an inner face, opened half an hour before the box was sealed. */
@@ -114,6 +126,27 @@ final class SampleParcel {
 
   static void print(String format, Object... values) {
     System.out.println(String.format(Locale.ROOT, format, values));
+  }
+
+  /** A curve of a result, its values times a factor. */
+  static HistoryChart.Line line(String name, TransitResult result, double[] values, double factor) {
+    List<HistoryChart.Sample> samples = new ArrayList<>();
+    double[] times = result.times();
+    for (int at = 0; at < times.length; at++) {
+      samples.add(new HistoryChart.Sample(times[at], factor * values[at]));
+    }
+    return new HistoryChart.Line(name, samples);
+  }
+
+  /** Writes a picture to the file that the arguments name, if they do. */
+  static void draw(Picture picture, String[] args) {
+    for (String file : args) {
+      try {
+        Files.writeString(Path.of(file), picture.svg(760, 380));
+      } catch (IOException failure) {
+        throw new UncheckedIOException(failure);
+      }
+    }
   }
 
   /** Prints what the grid does to a result and what must be said beside it. */

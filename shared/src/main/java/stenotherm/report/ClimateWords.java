@@ -27,7 +27,7 @@ record ClimateWords(Words words) {
   /** From this gain on little tips a cold warmer over. */
   private static final double NEAR_TIPPING = 0.8;
 
-  /** As much as three holes of 6 mm; less is little for a tight box [m2]. */
+  /** As much as three holes of 6 mm; no more is little for a tight box [m2]. */
   private static final double FEW_HOLES = 8.5e-5;
 
   /** What lies closer together than this touches [m]. */
@@ -84,11 +84,11 @@ record ClimateWords(Words words) {
     Climate.Moment dioxide = climate.mostCarbonDioxide();
     return "With everything as stated the air"
         + in(row, oxygen.cup())
-        + " has at least "
+        + " falls to "
         + percent(oxygen.value())
         + " oxygen ("
         + Words.moment(row.held(), oxygen.time())
-        + "; fresh air has 21 %) and at most "
+        + "; fresh air has 21 %) and rises to "
         + percent(dioxide.value())
         + " carbon dioxide. Places in reach of an animal have "
         + words.temperature(climate.coldestPlace().value())
@@ -142,8 +142,9 @@ record ClimateWords(Words words) {
     Climate climate = new Climate(row);
     if (isTight(row.parcel())) {
       all.add(
-          "Its foam lets no air through, its seams are taped and it has few holes or none: animal"
-              + " and warmer live on what air is in it.");
+          "Its foam lets no air through, its seams are taped, and it has few holes or has them on"
+              + " one face: animal and warmer live on what air is in it. Air passes best from holes"
+              + " below to holes above.");
     }
     Climate.Moment oxygen = climate.leastOxygen();
     if (oxygen.value() < LIMITS.oxygenWarning()) {
@@ -235,10 +236,11 @@ record ClimateWords(Words words) {
     }
   }
 
-  /** No face breathes, no seam gapes, and holes are few. */
+  /** No face breathes, no seam gapes, and holes are few or on one face, where no draught forms. */
   static boolean isTight(Parcel parcel) {
     Openings openings = parcel.openings();
     double holes = 0;
+    long faces = openings.vents().stream().map(Vent::face).distinct().count();
     for (Vent vent : openings.vents()) {
       holes += vent.count() * Math.PI * vent.diameter() * vent.diameter() / 4;
     }
@@ -247,6 +249,6 @@ record ClimateWords(Words words) {
       List<WallLayer> layers = parcel.walls().layers().get(face);
       breathes |= layers.stream().noneMatch(layer -> Openings.isTight(layer.material()));
     }
-    return !breathes && openings.seamGap() == 0 && holes < FEW_HOLES;
+    return !breathes && openings.seamGap() == 0 && (holes < FEW_HOLES || faces < 2);
   }
 }

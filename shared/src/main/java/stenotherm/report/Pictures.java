@@ -139,7 +139,7 @@ final class Pictures {
         Figures.dayAndClock(journey.localClock(least.time(), journey.legUntil(least.time())));
     String lowest = ClimateWords.percent(least.value());
     AirChart.Builder chart =
-        AirChart.titled(row.label() + ": at least " + lowest + " oxygen")
+        AirChart.titled(row.label() + ": oxygen falls to " + lowest)
             .subtitle("fresh air has 21 %; at altitude as much as the thin air counts at sea level")
             .harmful(100 * BreathingLimits.ECTOTHERMS.oxygenAlarm())
             .least(
