@@ -319,8 +319,8 @@ final class InnerClimate {
    * Sets a wet surface. What evaporates cools it by the next step only: small wet bodies would
    * swing to and fro, ever more, if that were not damped. With k the fall of temperature by
    * evaporation over the rise that caused it, at most conductance times response, the swing dies
-   * away if the temperature follows by a part below 2 / (1 + 3 k), the 3 because a swing is
-   * carried on in a straight line.
+   * away if the temperature follows by a part below 2 / (1 + 3 k), the 3 because a swing is carried
+   * on in a straight line.
    *
    * @param expected its temperature at the end of the step, carried on from the last [K]
    * @param response the most by which a power over the step may warm it [K/W]
@@ -329,8 +329,7 @@ final class InnerClimate {
     double conductance = evaporation * vapourConductance(area, expected);
     double latentHeat = MoistAir.latentHeat(expected);
     double growth = latentHeat / (MoistAir.GAS_CONSTANT * expected * expected);
-    double swing =
-        conductance * saturationPressure(expected) * growth * latentHeat * response;
+    double swing = conductance * saturationPressure(expected) * growth * latentHeat * response;
     wet[surface] = follow(wet[surface] == 0 ? expected : wet[surface], expected, swing);
     gases.setSurface(surface, conductance, saturationPressure(wet[surface]));
   }
