@@ -27,6 +27,9 @@ final class ClimatePlan {
   /** Water in a fresh warmer, part of its contents [-]: usual mixes have 0.22 to 0.25. */
   private static final double WARMER_WATER = 0.22;
 
+  /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]: still air. */
+  private static final double OUTER_FILM = 8;
+
   /** Water in an animal, part of its mass [-]. */
   private static final double BODY_WATER = 0.7;
 
@@ -70,9 +73,10 @@ final class ClimatePlan {
   /**
    * The inner sides of the walls, on which water condenses: their area [m2], and the part of the
    * resistance from the middle of the innermost layer to the middle of the filling that lies in the
-   * layer [-].
+   * layer [-]. A power into the filling warms it by at most the response [K/W].
    */
-  record Wall(int surface, int[] outputs, int input, double area, double inwards) {}
+  record Wall(
+      int surface, int[] outputs, int input, double area, double inwards, double response) {}
 
   /**
    * Finds all of it.
@@ -184,11 +188,15 @@ final class ClimatePlan {
   private Wall wall(int surface) {
     double area = 0;
     double ofLayer = 0;
+    double ofWalls = 0;
     for (Face face : Face.values()) {
       double ofFace = parcel.cavity().area(face);
       List<WallLayer> layers = parcel.walls().layers().get(face);
       WallLayer innermost = layers.get(layers.size() - 1);
       ofLayer += ofFace * innermost.thickness() / innermost.material().conductivity() / 2;
+      for (WallLayer layer : layers) {
+        ofWalls += ofFace * layer.thickness() / layer.material().conductivity();
+      }
       area += ofFace;
     }
     ofLayer /= area;
@@ -198,6 +206,7 @@ final class ClimatePlan {
         parcel.innermostBlocks().stream().mapToInt(outputs).toArray(),
         inputs.applyAsInt(InnerHeat.ofWalls()),
         area,
-        ofFilling == 0 ? 0 : ofLayer / (ofLayer + ofFilling));
+        ofFilling == 0 ? 0 : ofLayer / (ofLayer + ofFilling),
+        (ofFilling + ofWalls / area + 1 / OUTER_FILM) / area);
   }
 }

@@ -68,6 +68,9 @@ final class InnerClimate {
   private double lastStep;
   private double wallTemperature;
 
+  /** Temperature of the air that leaves [K]; 0 at first. */
+  private double ventilated;
+
   /** Temperatures of damp bedding and animals as they evaporate [K], by surface; 0 at first. */
   private final double[] wet;
 
@@ -276,7 +279,8 @@ final class InnerClimate {
       gases.setTemperature(
           room, Math.min(next[plan.rooms.get(room).output()], AmbientAir.TEMPERATURES.high()));
     }
-    gases.setFlow(0, paths.flow(next[plan.rooms.get(0).output()] - air.temperature()));
+    ventilated = ventilated(air);
+    gases.setFlow(0, paths.flow(ventilated - air.temperature()));
     if (pathsAreNew) {
       pathsAreNew = false;
       for (int room = 0; room < plan.rooms.size(); room++) {
@@ -315,8 +319,8 @@ final class InnerClimate {
    * Sets a wet surface. What evaporates cools it by the next step only: small wet bodies would
    * swing to and fro, ever more, if that were not damped. With k the fall of temperature by
    * evaporation over the rise that caused it, at most conductance times response, the swing dies
-   * away if the temperature follows by a part below 2 / (1 + 3 k), the 3 because a swing is
-   * carried on in a straight line.
+   * away if the temperature follows by a part below 2 / (1 + 3 k), the 3 because a swing is carried
+   * on in a straight line.
    *
    * @param expected its temperature at the end of the step, carried on from the last [K]
    * @param response the most by which a power over the step may warm it [K/W]
@@ -325,11 +329,13 @@ final class InnerClimate {
     double conductance = evaporation * vapourConductance(area, expected);
     double latentHeat = MoistAir.latentHeat(expected);
     double growth = latentHeat / (MoistAir.GAS_CONSTANT * expected * expected);
-    double swing =
-        conductance * saturationPressure(expected) * growth * latentHeat * response;
-    double last = wet[surface] == 0 ? expected : wet[surface];
-    wet[surface] = last + Math.min(1, FOLLOWING / (1 + 3 * swing)) * (expected - last);
+    double swing = conductance * saturationPressure(expected) * growth * latentHeat * response;
+    wet[surface] = follow(wet[surface] == 0 ? expected : wet[surface], expected, swing);
     gases.setSurface(surface, conductance, saturationPressure(wet[surface]));
+  }
+
+  private static double follow(double last, double expected, double swing) {
+    return last + Math.min(1, FOLLOWING / (1 + 3 * swing)) * (expected - last);
   }
 
   /** Below 2, with room for a body that warms up by more than one surface. */
@@ -435,10 +441,25 @@ final class InnerClimate {
   }
 
   private double ventilationHeat(AmbientAir air) {
-    double inside = next[plan.rooms.get(0).output()];
-    double density = air.pressure() / (MoistAir.GAS_CONSTANT * air.temperature());
-    double flow = paths.flow(inside - air.temperature()) * density + Math.max(0, gases.makeUp(0));
-    return flow * MoistAir.molarHeatCapacity(0) * (air.temperature() - inside);
+    double flow =
+        paths.flow(ventilated - air.temperature()) * density(air) + Math.max(0, gases.makeUp(0));
+    return flow * MoistAir.molarHeatCapacity(0) * (air.temperature() - ventilated);
+  }
+
+  private static double density(AmbientAir air) {
+    return air.pressure() / (MoistAir.GAS_CONSTANT * air.temperature());
+  }
+
+  /**
+   * Temperature of the air that leaves the parcel at the end of a step [K]: damped as that of wet
+   * surfaces, since it, too, cools by the next step only. The heat grows as flow times difference,
+   * and the flow with the difference at most in proportion.
+   */
+  private double ventilated(AmbientAir air) {
+    double expected = next[plan.rooms.get(0).output()];
+    double flow = paths.flow(expected - air.temperature()) * density(air);
+    double swing = 2 * flow * MoistAir.molarHeatCapacity(0) * plan.wall.response();
+    return follow(ventilated == 0 ? expected : ventilated, expected, swing);
   }
 
   /** Gases, water and their ledgers. */

@@ -66,6 +66,12 @@ class IronPowderTest {
     assertTrue(IronPowder.LimitedBy.KINETICS.words().contains("cold"));
   }
 
+  @Test
+  void closedWarmerHasNoGain() {
+    assertEquals(0, POWDER.growth(0.05, 0, at(1, 313)));
+    assertEquals(0, POWDER.growth(0.05, 1e5, at(0, 313)));
+  }
+
   private static void assertLimit(
       IronPowder.LimitedBy limit, IronPowder powder, double conversion, IronPowder.Conditions at) {
     assertEquals(limit, powder.limitedBy(conversion, 1e5, at, 1));

@@ -102,7 +102,9 @@ public final class ClimateAgreement {
    */
   public static boolean print(PrintStream out, int tries, long seed, Range cells)
       throws ExecutionException, InterruptedException {
-    line(out, "Warmers of iron powder, gases and damp bedding: reduced models against stepping every");
+    line(
+        out,
+        "Warmers of iron powder, gases and damp bedding: reduced models against stepping every");
     line(out, "cell, uncertain quantities varied; largest errors over the stored times");
     line(
         out,
@@ -163,12 +165,10 @@ public final class ClimateAgreement {
   private static Compared compare(long seed, Range cells) {
     Random random = new Random(seed);
     Trial trial = Trial.of(random, cells, MOST_HOURS);
-    Parcel parcel =
-        burning(trial.parcel(), new Draws(Draws.numbers(random, Trial.PARCEL_NUMBERS)));
+    Parcel parcel = burning(trial.parcel(), new Draws(Draws.numbers(random, Trial.PARCEL_NUMBERS)));
     Journey journey = trial.journey();
     ParcelModel model =
-        ParcelModel.of(
-            parcel, journey, ModelAgreement.settings(trial.mesh(cells), STEP_TOLERANCE));
+        ParcelModel.of(parcel, journey, ModelAgreement.settings(trial.mesh(cells), STEP_TOLERANCE));
     TransitResult reduced = model.run(journey, trial.variation());
     TransitResult full = model.runEveryCell(journey, trial.variation());
     List<Deviation> temperatures = Deviation.of(reduced, full);
@@ -206,14 +206,11 @@ public final class ClimateAgreement {
               .findFirst()
               .orElseThrow();
       warmers.add(
-          new PlacedWarmer(
-              each.name(), iron, each.placement(), each.opened(), draws.of(COVERS)));
+          new PlacedWarmer(each.name(), iron, each.placement(), each.opened(), draws.of(COVERS)));
     }
     double gap = draws.of(List.of(Openings.CLOSED_GAP, 0.0, Openings.LOOSE_GAP));
     List<Vent> vents =
-        draws.chance(0.5)
-            ? List.of(new Vent(Face.Y_MAX, 2, draws.millimetres(4, 10)))
-            : List.of();
+        draws.chance(0.5) ? List.of(new Vent(Face.Y_MAX, 2, draws.millimetres(4, 10))) : List.of();
     return parcel.withWarmers(warmers).withOpenings(new Openings(gap, vents));
   }
 

@@ -178,7 +178,8 @@ final class RandomParcel {
         sized.size(),
         sized.mass(),
         new PrescribedPower(power),
-        new Range(0.75, 1.25), INVENTED);
+        new Range(0.75, 1.25),
+        INVENTED);
   }
 
   private PackClass bottle() {

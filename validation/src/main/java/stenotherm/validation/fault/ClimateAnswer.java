@@ -121,9 +121,7 @@ enum ClimateAnswer implements KnownAnswer {
       Parcel box = parcel(Materials.XPS, FilmCover.TAPED_OVER, true);
       double[] found = run(box, 3, 0).carbonDioxide("bag");
       double amount =
-          StandardAtmosphere.SEA_LEVEL_PRESSURE
-              * box.airVolume()
-              / (MoistAir.GAS_CONSTANT * START);
+          StandardAtmosphere.SEA_LEVEL_PRESSURE * box.airVolume() / (MoistAir.GAS_CONSTANT * START);
       double breathedOut =
           Metabolism.resting(AnimalGroup.REPTILE, GECKO, START).carbonDioxide() * 3 * Times.HOUR;
       same("rise", breathedOut / amount, last(found) - found[0], 0.03);
@@ -206,10 +204,10 @@ enum ClimateAnswer implements KnownAnswer {
   private static Parcel parcel(Material foam, FilmCover cover, boolean withAnimal) {
     WarmerClass usual = Warmers.FORTY_HOUR;
     WarmerClass pad =
-        new WarmerClass(
-            "pad", usual.size(), usual.mass(), POWDER, new Range(0.75, 1.25), MADE_UP);
+        new WarmerClass("pad", usual.size(), usual.mass(), POWDER, new Range(0.75, 1.25), MADE_UP);
     Vessel bag =
-        new Vessel.Bag(new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.COTTON_CLOTH, 4e-4));
+        new Vessel.Bag(
+            new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.COTTON_CLOTH, 4e-4));
     Container container =
         withAnimal
             ? new Container(
@@ -217,9 +215,7 @@ enum ClimateAnswer implements KnownAnswer {
                 bag,
                 Position.MIDDLE_OF_FLOOR,
                 List.of(),
-                Optional.of(
-                    new Occupant(
-                        Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(GECKO))))
+                Optional.of(new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(GECKO))))
             : Container.empty("bag", bag, Position.MIDDLE_OF_FLOOR);
     return new Parcel(
             "known",
@@ -238,8 +234,7 @@ enum ClimateAnswer implements KnownAnswer {
     Surroundings room =
         Surroundings.of(TimeFunction.constant(START), 0, FaceFilms.indoors()).atAltitude(altitude);
     Leg leg =
-        new Leg(
-            "room", new Place("here", ZoneOffset.UTC), Times.fromHours(hours), room, MADE_UP);
+        new Leg("room", new Place("here", ZoneOffset.UTC), Times.fromHours(hours), room, MADE_UP);
     return Transit.run(
             parcel,
             new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), START, List.of(leg)),

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  *
  * <p>Internal. Thread-safe.
  */
-public sealed interface KnownAnswer 
+public sealed interface KnownAnswer
     permits ConductionAnswer, ParcelAnswer, ClimateAnswer, VerdictAnswer {
   /**
    * Computes the answer.

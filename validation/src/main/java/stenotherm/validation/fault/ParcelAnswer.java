@@ -350,12 +350,12 @@ enum ParcelAnswer implements KnownAnswer {
             MADE_UP);
     Vessel cup = new Vessel.BoxCup(new Dimensions(0.08, 0.06, 0.05), new WallLayer(PLASTIC, 4e-4));
     return new Parcel(
-        "known",
-        Box.ofSize(0.30, 0.24, 0.20),
-        Walls.uniform(List.of(new WallLayer(BOARD, 0.01), new WallLayer(FOAM, 0.03))),
-        PAPER,
-        List.of(Container.empty("cup", cup, Position.MIDDLE_OF_FLOOR)),
-        List.of(new PlacedWarmer("pad", warmer, Face.Z_MAX, Mounting.standingOff(0.005), 1800)))
+            "known",
+            Box.ofSize(0.30, 0.24, 0.20),
+            Walls.uniform(List.of(new WallLayer(BOARD, 0.01), new WallLayer(FOAM, 0.03))),
+            PAPER,
+            List.of(Container.empty("cup", cup, Position.MIDDLE_OF_FLOOR)),
+            List.of(new PlacedWarmer("pad", warmer, Face.Z_MAX, Mounting.standingOff(0.005), 1800)))
         .withOpenings(new Openings(0, List.of()));
   }
 

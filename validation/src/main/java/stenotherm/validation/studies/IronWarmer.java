@@ -96,7 +96,6 @@ final class IronWarmer implements Study {
 
   /** Highest temperature of the pouch's surface [°C]. */
   private static double hottest(TransitResult result) {
-    return Temperatures.toCelsius(
-        Arrays.stream(result.hottest("warmer")).max().orElseThrow());
+    return Temperatures.toCelsius(Arrays.stream(result.hottest("warmer")).max().orElseThrow());
   }
 }
