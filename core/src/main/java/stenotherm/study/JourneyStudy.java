@@ -319,7 +319,8 @@ public final class JourneyStudy {
     private void report() {
       // counted where it is told, lest a later count is told first
       synchronized (listener) {
-        if (listener.progress(done.incrementAndGet(), settings.journeys()) == ProgressListener.Signal.STOP) {
+        if (listener.progress(done.incrementAndGet(), settings.journeys())
+            == ProgressListener.Signal.STOP) {
           stopped.set(true);
         }
       }

@@ -125,8 +125,8 @@ final class InnerClimate {
       return strength * (1 - conversion) / (4 * powder.conversionPerOxygen() * duration);
     }
 
-    IronPowder.Conditions at(double pressure, double temperature) {
-      return new IronPowder.Conditions(warmer.cover().open(), pressure, temperature);
+    IronPowder.Supply at(double pressure, double temperature) {
+      return new IronPowder.Supply(warmer.cover().open(), pressure, temperature);
     }
 
     /** Oxygen taken for its partial pressure [mol/(s Pa)]. */
@@ -508,7 +508,7 @@ final class InnerClimate {
     double outside = outside(time).fraction(Gas.OXYGEN);
     for (Burner burner : burners) {
       double temperature = now[burner.output];
-      IronPowder.Conditions there = burner.at(pressure(time), temperature);
+      IronPowder.Supply there = burner.at(pressure(time), temperature);
       double age = burner.age(time);
       row[at++] =
           burner.uptake(time, pressure(time), temperature)

@@ -273,7 +273,7 @@ public record Bench(BenchSide below, BenchSide above) {
         return prescribed.power().at(time);
       }
       IronPowder powder = (IronPowder) release;
-      IronPowder.Conditions at = new IronPowder.Conditions(1, AirFilm.SEA_LEVEL, temperature);
+      IronPowder.Supply at = new IronPowder.Supply(1, AirFilm.SEA_LEVEL, temperature);
       return powder.uptake(conversion(heat), time, at)
           * OXYGEN
           * AirFilm.SEA_LEVEL

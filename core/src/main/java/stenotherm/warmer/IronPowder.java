@@ -76,7 +76,7 @@ public record IronPowder(
    * @param pressure total pressure of the air [Pa]
    * @param temperature temperature of the powder [K]
    */
-  public record Conditions(double open, double pressure, double temperature) {}
+  public record Supply(double open, double pressure, double temperature) {}
 
   /**
    * Returns how much oxygen the warmer takes for its partial pressure outside the film.
@@ -86,7 +86,7 @@ public record IronPowder(
    * @param at film, pressure and temperature
    * @return uptake over partial pressure [mol/(s Pa)]
    */
-  public double uptake(double conversion, double age, Conditions at) {
+  public double uptake(double conversion, double age, Supply at) {
     if (age <= 0 || at.open <= 0 || conversion >= SPENT) {
       return 0;
     }
@@ -96,7 +96,7 @@ public record IronPowder(
             + kineticResistance(conversion, age, at));
   }
 
-  private double filmResistance(Conditions at) {
+  private double filmResistance(Supply at) {
     return 1 / film.conductance(at.open, at.pressure);
   }
 
@@ -106,7 +106,7 @@ public record IronPowder(
         * (1 / StrictMath.cbrt(1 - conversion) - 1);
   }
 
-  private double kineticResistance(double conversion, double age, Conditions at) {
+  private double kineticResistance(double conversion, double age, Supply at) {
     double wet = -Math.expm1(-age / kinetics.wetting());
     double grain = StrictMath.cbrt(1 - conversion);
     return 1
@@ -161,7 +161,7 @@ public record IronPowder(
    * @param oxygen oxygen in the air around it, over that of outside air [-]
    * @return the largest resistance
    */
-  public LimitedBy limitedBy(double conversion, double age, Conditions at, double oxygen) {
+  public LimitedBy limitedBy(double conversion, double age, Supply at, double oxygen) {
     if (conversion >= SPENT) {
       return LimitedBy.SPENT;
     }
@@ -190,7 +190,7 @@ public record IronPowder(
    * @param at film, pressure and temperature
    * @return logarithmic derivative of the uptake [1/K]
    */
-  public double growth(double conversion, double age, Conditions at) {
+  public double growth(double conversion, double age, Supply at) {
     double uptake = uptake(conversion, age, at);
     return uptake == 0
         ? 0
@@ -209,7 +209,7 @@ public record IronPowder(
    * @param rise how much warmer the powder is than it would be without its heat [K]
    * @return margin [-], 1 at most where the rise is not negative
    */
-  public double stallMargin(double conversion, double age, Conditions at, double rise) {
+  public double stallMargin(double conversion, double age, Supply at, double rise) {
     return 1 - growth(conversion, age, at) * rise;
   }
 

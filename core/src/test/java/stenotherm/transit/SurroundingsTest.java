@@ -38,17 +38,17 @@ import stenotherm.journey.Surroundings;
 import stenotherm.material.Behaviour;
 import stenotherm.material.Material;
 import stenotherm.material.Melting;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.PackClass;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Packings;
-import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
-import stenotherm.parcel.Position;
-import stenotherm.parcel.Vessel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.Placement;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Vessel;
 
 /** Sun, contacts, orientation, altitude and live coefficients of a transit. */
 class SurroundingsTest {
@@ -290,8 +290,7 @@ class SurroundingsTest {
             .withOpenings(Packings.still(0).openings());
     TransitResult upright = run(parcel, journey(295, leg("a", 6, air(280))));
     for (Orientation orientation : Orientation.values()) {
-      TransitResult turned =
-          run(parcel, journey(295, leg("a", 6, air(280).lying(orientation))));
+      TransitResult turned = run(parcel, journey(295, leg("a", 6, air(280).lying(orientation))));
       assertArrayEquals(upright.mean("pad"), turned.mean("pad"), 1e-9, orientation.name());
       assertArrayEquals(upright.hottest("pad"), turned.hottest("pad"), 1e-9);
     }

@@ -65,8 +65,7 @@ class BenchTest {
     int steps = (int) Math.round(Times.fromHours(2) / step);
     for (int count = 0; count < steps; count++) {
       double uptake =
-          powder.uptake(
-                  conversion, count * step, new IronPowder.Conditions(1, 101_325, temperature))
+          powder.uptake(conversion, count * step, new IronPowder.Supply(1, 101_325, temperature))
               * 0.2095
               * 101_325;
       double power = uptake * powder.product().heatPerOxygen();

@@ -40,8 +40,8 @@ class IronPowderProperties {
     return Arbitraries.integers().between(0, 1000).map(part -> low + (high - low) * part / 1000);
   }
 
-  private static IronPowder.Conditions at(double open, double pressure, double temperature) {
-    return new IronPowder.Conditions(open, pressure, temperature);
+  private static IronPowder.Supply at(double open, double pressure, double temperature) {
+    return new IronPowder.Supply(open, pressure, temperature);
   }
 
   @Property(seed = "20261501", tries = 300)
@@ -51,7 +51,7 @@ class IronPowderProperties {
       @ForAll @DoubleRange(min = 0, max = 1) double more,
       @ForAll @DoubleRange(min = 0, max = 1) double open,
       @ForAll @DoubleRange(min = 250, max = 350) double temperature) {
-    IronPowder.Conditions there = at(open, 9e4, temperature);
+    IronPowder.Supply there = at(open, 9e4, temperature);
     double uptake = powder.uptake(conversion, AGE, there);
     assertTrue(uptake >= 0);
     double later = conversion + more * (1 - conversion);
@@ -111,7 +111,7 @@ class IronPowderProperties {
       @ForAll @DoubleRange(min = 250, max = 350) double temperature,
       @ForAll @DoubleRange(min = 5, max = 100) double resistance) {
     double heat = 0.2095 * 101_325 * powder.product().heatPerOxygen();
-    IronPowder.Conditions there = at(1, 101_325, temperature);
+    IronPowder.Supply there = at(1, 101_325, temperature);
     double rise = resistance * heat * powder.uptake(0, AGE, there);
     double filmRise = resistance * heat * powder.film().conductance(1, 101_325);
     assertTrue(

@@ -21,8 +21,8 @@ class IronPowderTest {
         OxidationProduct.LEPIDOCROCITE);
   }
 
-  private static IronPowder.Conditions at(double open, double temperature) {
-    return new IronPowder.Conditions(open, 101_325, temperature);
+  private static IronPowder.Supply at(double open, double temperature) {
+    return new IronPowder.Supply(open, 101_325, temperature);
   }
 
   /**
@@ -73,7 +73,7 @@ class IronPowderTest {
   }
 
   private static void assertLimit(
-      IronPowder.LimitedBy limit, IronPowder powder, double conversion, IronPowder.Conditions at) {
+      IronPowder.LimitedBy limit, IronPowder powder, double conversion, IronPowder.Supply at) {
     assertEquals(limit, powder.limitedBy(conversion, 1e5, at, 1));
   }
 

@@ -54,8 +54,8 @@ class WarmerStallTest {
     return RESISTANCE * HEAT * powder.uptake(0.05, 1e6, at(temperature)) - (temperature - ambient);
   }
 
-  private static IronPowder.Conditions at(double temperature) {
-    return new IronPowder.Conditions(1, 101_325, temperature);
+  private static IronPowder.Supply at(double temperature) {
+    return new IronPowder.Supply(1, 101_325, temperature);
   }
 
   /**
