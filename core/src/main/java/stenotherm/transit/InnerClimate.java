@@ -196,6 +196,8 @@ final class InnerClimate {
     leg = number;
     pressure = entered.surroundings().pressure();
     legStart = course.journey().start(number);
+    // the air outside has jumped: nothing goes on as it did
+    lastStep = 0;
     paths = course.airPaths(number);
     pathsAreNew = true;
   }

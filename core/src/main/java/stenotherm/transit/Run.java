@@ -15,9 +15,6 @@ final class Run {
   /** Longest step of what burns and breathes inside, where results are wanted [s]: measured. */
   static final double FINE_STEP = 300;
 
-  /** The same in thousands of runs. */
-  static final double MEDIUM_STEP = 450;
-
   /** The same where means over hours are wanted. */
   static final double COARSE_STEP = 900;
 

@@ -161,7 +161,8 @@ class AssessorTest {
     // no warmer, no sun, no pile
     assertEquals(9, MILD.sensitivities().size());
     Sensitivity.Change onCold = change(MILD, Factor.AMBIENT, Side.COLD);
-    assertTrue(onCold.atLow() < -0.8 && onCold.atHigh() > -1e-2);
+    // of 1 K; less evaporates from a colder animal and its towel
+    assertTrue(onCold.atLow() < -0.7 && onCold.atHigh() > -1e-2, onCold + "");
     Sensitivity.Change onHot = change(MILD, Factor.AMBIENT, Side.HOT);
     assertTrue(onHot.atHigh() < -0.8 && onHot.atLow() > -1e-2);
   }
