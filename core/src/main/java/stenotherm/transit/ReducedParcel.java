@@ -59,7 +59,7 @@ final class ReducedParcel {
             Run.FINE_STEP);
 
     /** Where states are wanted that are like those of runs, not those of one run. */
-    static final Search ROUGH = new Search(0.03, 1, List.of(3600.0), Run.COARSE_STEP);
+    static final Search ROUGH = new Search(0.01, 2, List.of(3600.0), Run.FINE_STEP);
 
     /**
      * For thousands of runs: measured, up to 0.04 K off for half of the time. One pass less would
