@@ -282,6 +282,16 @@ public record Parcel(
   }
 
   /**
+   * Returns the room inside a container.
+   *
+   * @param container one of this parcel's
+   * @return the box around it [m]
+   */
+  public Box room(Container container) {
+    return container.item(cavity()).box();
+  }
+
+  /**
    * Returns the containers with an animal in them.
    *
    * @return the containers in their order

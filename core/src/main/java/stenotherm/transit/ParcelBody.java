@@ -1,13 +1,12 @@
 package stenotherm.transit;
 
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
-import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
-import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.INSIDE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.LIQUID_FRACTION;
 import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
+import static stenotherm.transit.TransitOutput.OutputQuantity.PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
 
 import java.util.ArrayList;
@@ -169,9 +168,10 @@ final class ParcelBody {
       put(all, MEAN, cup.name(), name -> new Probe.Mean(name, block));
       put(all, COLDEST, cup.name(), name -> new Probe.Minimum(name, block));
       put(all, HOTTEST, cup.name(), name -> new Probe.Maximum(name, block));
-      String air = cup.airBlock();
-      put(all, COLDEST_PLACE, cup.name(), name -> new Probe.Minimum(name, air));
-      put(all, HOTTEST_PLACE, cup.name(), name -> new Probe.Maximum(name, air));
+      for (Face face : Face.values()) {
+        Point place = justInside(parcel.room(cup), face);
+        put(all, PLACE, place(cup.name(), face), name -> new Probe.At(name, place));
+      }
     }
     for (PlacedWarmer warmer : parcel.warmers()) {
       put(all, MEAN, warmer.name(), name -> new Probe.Mean(name, warmer.name()));
@@ -215,6 +215,24 @@ final class ParcelBody {
     middle[face.axis().ordinal()] = box.at(face);
     return new Point(middle[0], middle[1], middle[2]);
   }
+
+  /** A place inside a cup that an animal can reach. */
+  static String place(String cup, Face face) {
+    return cup + " " + face.label();
+  }
+
+  /** Middle of a face, a little inside: on the wall itself the temperature jumps. */
+  private static Point justInside(Box box, Face face) {
+    Point middle = middleOf(box, face);
+    Point centre = box.centre();
+    return new Point(
+        middle.x() + JUST_INSIDE * (centre.x() - middle.x()),
+        middle.y() + JUST_INSIDE * (centre.y() - middle.y()),
+        middle.z() + JUST_INSIDE * (centre.z() - middle.z()));
+  }
+
+  /** Part of the way to the centre [-]. */
+  private static final double JUST_INSIDE = 0.02;
 
   Parcel parcel() {
     return parcel;

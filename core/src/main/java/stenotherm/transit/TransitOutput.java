@@ -20,10 +20,8 @@ public record TransitOutput(OutputQuantity quantity, String of) {
     COLDEST("coldest"),
     /** Temperature of the hottest part of an animal or a warmer [K]. */
     HOTTEST("hottest"),
-    /** Temperature of the coldest place that an animal can reach inside its cup [K]. */
-    COLDEST_PLACE("coldest place"),
-    /** Temperature of the hottest place that an animal can reach inside its cup [K]. */
-    HOTTEST_PLACE("hottest place"),
+    /** Temperature in the middle of lid, floor or a side of a cup, just inside [K]. */
+    PLACE("place"),
     /** Melted part of a pack, 0 to 1. */
     LIQUID_FRACTION("liquid fraction"),
     /** Mean temperature of a face or a part of one [K]. */

@@ -1,12 +1,11 @@
 package stenotherm.transit;
 
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
-import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
-import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST_PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.LIQUID_FRACTION;
 import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
+import static stenotherm.transit.TransitOutput.OutputQuantity.PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
 
 import java.util.Arrays;
@@ -15,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleBinaryOperator;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
@@ -186,25 +186,39 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the temperature of the hottest place that an animal can reach inside its cup.
+   * Returns the temperature of the hottest place that an animal can reach inside its cup, of the
+   * middles of lid, floor and sides.
    *
    * @param cup name of the cup
    * @return a copy, one value for each stored time [K]
    * @throws InvalidInputException if there is no such cup
    */
   public double[] hottestPlace(String cup) {
-    return column(HOTTEST_PLACE, cup);
+    return places(cup, Math::max);
   }
 
   /**
-   * Returns the temperature of the coldest place that an animal can reach inside its cup.
+   * Returns the temperature of the coldest place that an animal can reach inside its cup, of the
+   * middles of lid, floor and sides.
    *
    * @param cup name of the cup
    * @return a copy, one value for each stored time [K]
    * @throws InvalidInputException if there is no such cup
    */
   public double[] coldestPlace(String cup) {
-    return column(COLDEST_PLACE, cup);
+    return places(cup, Math::min);
+  }
+
+  private double[] places(String cup, DoubleBinaryOperator extreme) {
+    String name = requireCup(cup).name();
+    double[] found = column(PLACE, ParcelBody.place(name, Face.Z_MAX));
+    for (Face face : Face.values()) {
+      double[] there = column(PLACE, ParcelBody.place(name, face));
+      for (int row = 0; row < found.length; row++) {
+        found[row] = extreme.applyAsDouble(found[row], there[row]);
+      }
+    }
+    return found;
   }
 
   /**
