@@ -10,7 +10,7 @@ enum BasisSettings {
       1e-6,
       1e-2,
       new int[] {8, 6},
-      new int[] {0, 5},
+      new int[] {0, 5, 7},
       0.02),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0], new int[] {0}, 0.05);

@@ -94,10 +94,10 @@ public record PlacedWarmer(
   /**
    * Tells whether it is warmer than the rest at sealing.
    *
-   * @return true for iron powder that was opened before
+   * @return true for iron powder that was opened before and that air reaches
    */
   public boolean burnsBeforeSealing() {
-    return opened < 0 && warmer.heat() instanceof IronPowder;
+    return opened < 0 && cover.open() > 0 && warmer.heat() instanceof IronPowder;
   }
 
   Item item(Box cavity) {

@@ -11,7 +11,7 @@ class EmbeddedParcelTest {
   void printsWhatTheGuideShows() {
     assertEquals(
         List.of(
-            "Coldest: 12.0 °C after 8.0 h, -2.9 K to the cold end of the alarm band.",
+            "Coldest: 12.0 °C after 8.0 h, -2.8 K to the cold end of the alarm band.",
             Verdict.DEFER),
         Printed.by(EmbeddedParcel::main));
   }

@@ -129,7 +129,7 @@ class QuestionsTest {
     assertTrue(free[3] < half[3] && half[3] < over[3], "as much oxygen as heat");
     assertTrue(hot[2] > free[2] && free[2] > cool[2], "short and hot, long and cool");
     assertTrue(hot[1] < 0.1 && hot[4] < half[4], "spent after a day");
-    assertTrue(two[0] > free[0] && two[0] < 2 * free[0] && two[3] < free[3], "they share the air");
+    assertTrue(two[0] > free[0] && two[1] < 2 * free[1] && two[3] < free[3], "they share the air");
     assertInPage(line("After a day"));
     assertGridWithin(0.3);
   }

@@ -34,9 +34,7 @@ class CodedCasesTest {
               + " by air",
           "measured-journeys: swung by 11 K or more, laboratory mice by air, 24 h and more; overnight"
               + " by air",
-          "trade-winter-warmer: coldest part without a warmer, lows of 7 °C",
-          "trade-warmer-gap: hottest part of the animal, warmer for 72 hours on the cup, room at"
-              + " 5 °C");
+          "trade-winter-warmer: coldest part without a warmer, lows of 7 °C");
 
   /** The standard ones but for the time: no machine is too slow. */
   private static final Limits LIMITS =
