@@ -124,7 +124,7 @@ public record Openings(double seamGap, List<Vent> vents) {
     Box outer = parcel.outer();
     Face up = orientation.up();
     for (Face face : Face.values()) {
-      List<WallLayer> layers = parcel.walls().layers().get(face);
+      List<WallLayer> layers = parcel.walls().layersOf(face);
       double resistance = 0;
       double thickness = 0;
       for (WallLayer layer : layers) {
@@ -181,7 +181,7 @@ public record Openings(double seamGap, List<Vent> vents) {
 
   /** Thickness of the innermost layer of a wall, the foam if there is any [m]. */
   private static double innermost(Parcel parcel, Face face) {
-    List<WallLayer> layers = parcel.walls().layers().get(face);
+    List<WallLayer> layers = parcel.walls().layersOf(face);
     return layers.get(layers.size() - 1).thickness();
   }
 

@@ -119,7 +119,13 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
     return Box.ofSize(size[0], size[1], size[2]);
   }
 
-  private List<WallLayer> layersOf(Face face) {
+  /**
+   * Returns the layers of a face.
+   *
+   * @param face the face
+   * @return its layers, outermost first; unmodifiable
+   */
+  public List<WallLayer> layersOf(Face face) {
     return layers.getOrDefault(face, List.of());
   }
 

@@ -191,7 +191,7 @@ final class ClimatePlan {
     double ofWalls = 0;
     for (Face face : Face.values()) {
       double ofFace = parcel.cavity().area(face);
-      List<WallLayer> layers = parcel.walls().layers().get(face);
+      List<WallLayer> layers = parcel.walls().layersOf(face);
       WallLayer innermost = layers.get(layers.size() - 1);
       ofLayer += ofFace * innermost.thickness() / innermost.material().conductivity() / 2;
       for (WallLayer layer : layers) {
