@@ -75,6 +75,7 @@ final class ClimatePlan {
    * resistance from the middle of the innermost layer to the middle of the filling that lies in the
    * layer [-]. A power into the filling warms it by at most the response [K/W].
    */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record Wall(
       int surface, int[] outputs, int input, double area, double inwards, double response) {}
 
