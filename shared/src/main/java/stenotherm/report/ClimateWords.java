@@ -246,7 +246,7 @@ record ClimateWords(Words words) {
     }
     boolean breathes = false;
     for (Face face : Face.values()) {
-      List<WallLayer> layers = parcel.walls().layers().get(face);
+      List<WallLayer> layers = parcel.walls().layersOf(face);
       breathes |= layers.stream().noneMatch(layer -> Openings.isTight(layer.material()));
     }
     return !breathes && openings.seamGap() == 0 && (holes < FEW_HOLES || faces < 2);
