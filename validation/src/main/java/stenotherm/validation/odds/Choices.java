@@ -120,6 +120,7 @@ public final class Choices {
    * @param hottest by how much its hottest part is warmer, at the time at which it is hottest [K]
    * @param hotter by how much the hottest place that it can reach is warmer, in the nominal run [K]
    */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   private record Trial(
       String name,
       Parcel parcel,
