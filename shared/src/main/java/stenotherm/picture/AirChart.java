@@ -2,6 +2,7 @@ package stenotherm.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,9 @@ public final class AirChart extends Picture {
   private static final double PLOT_HEIGHT = 130;
 
   private static final double BETWEEN = 22;
+
+  /** Room for the number of an hour [pixel]. */
+  private static final double NARROWEST_HOUR = 30;
 
   /** Oxygen in fresh air, below the upper end of its axis [%]. */
   private static final double MOST_OXYGEN = 22;
@@ -106,7 +110,7 @@ public final class AirChart extends Picture {
       name(last, power);
       last.border();
     }
-    hourAxis(last);
+    last.hourAxis(Optional.of(clock), NARROWEST_HOUR);
   }
 
   private static void draw(Plot plot, List<Line> lines) {
@@ -133,23 +137,6 @@ public final class AirChart extends Picture {
       Range across = new Range(Times.toHours(time.low()), Times.toHours(time.high()));
       canvas.fill(plot.part(across, plot.y()), Look.FAINT_SHADE);
     }
-  }
-
-  private void hourAxis(Plot plot) {
-    double width = plot.area().width();
-    double widest =
-        Ticks.hours(plot.x(), width / 30).stream()
-            .mapToDouble(hour -> Letters.width(clock.apply(Times.fromHours(hour)), Look.TICK))
-            .max()
-            .orElse(0);
-    List<Double> ticks = Ticks.hours(plot.x(), width / Math.max(30, widest + 14));
-    plot.axis(Plot.Edge.BELOW, Plot.Tick.all(ticks), Plot.Mark.SHORT);
-    plot.axis(
-        Plot.Edge.BELOW,
-        Plot.Tick.all(ticks, hour -> hour, hour -> clock.apply(Times.fromHours(hour))),
-        Plot.Mark.NONE,
-        2);
-    plot.title(Plot.Edge.BELOW, "hours from sealing, clock where the parcel is", 2);
   }
 
   private Range hours() {

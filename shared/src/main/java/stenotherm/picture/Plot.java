@@ -2,9 +2,11 @@ package stenotherm.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Range;
+import stenotherm.base.Times;
 import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Lettering;
 import stenotherm.picture.Canvas.Pen;
@@ -124,6 +126,32 @@ final class Plot {
 
   Pixel pixel(double across, double up) {
     return new Pixel(acrossOf(across), downOf(up));
+  }
+
+  /**
+   * Draws an axis of hours from sealing below the plot, and the local clock under it.
+   *
+   * @param clock gives the text for a time from sealing [s]; empty for hours alone
+   * @param narrowest least room for an hour [pixel]; where the clock's texts would touch it is more
+   */
+  void hourAxis(Optional<DoubleFunction<String>> clock, double narrowest) {
+    DoubleFunction<String> text =
+        hour -> clock.map(each -> each.apply(Times.fromHours(hour))).orElse("");
+    double width = area().width();
+    double widest =
+        Ticks.hours(x(), width / narrowest).stream()
+            .mapToDouble(hour -> Letters.width(text.apply(hour), Look.TICK))
+            .max()
+            .orElse(0);
+    List<Double> hours = Ticks.hours(x(), width / Math.max(narrowest, widest + 14));
+    axis(Edge.BELOW, Tick.all(hours), Mark.SHORT);
+    String title = "hours from sealing";
+    if (clock.isPresent()) {
+      axis(Edge.BELOW, Tick.all(hours, hour -> hour, text), Mark.NONE, 2);
+      title(Edge.BELOW, title + ", clock where the parcel is", 2);
+    } else {
+      title(Edge.BELOW, title);
+    }
   }
 
   /** The part of the plot between two pairs of values. */

@@ -145,38 +145,13 @@ final class TemperatureChartPainter {
     TemperatureScale scale = TemperatureScale.of(chart.units);
     plot.axis(Plot.Edge.LEFT, degrees(plot, scale), Plot.Mark.GRID);
     plot.title(Plot.Edge.LEFT, "temperature [" + scale.unit() + "]");
-    List<Double> hours = hours(plot);
-    plot.axis(Plot.Edge.BELOW, Plot.Tick.all(hours), Plot.Mark.SHORT);
-    String title = "hours from sealing";
-    if (chart.clock.isPresent()) {
-      List<Plot.Tick> clock = Plot.Tick.all(hours, hour -> hour, this::clock);
-      plot.axis(Plot.Edge.BELOW, clock, Plot.Mark.NONE, 2);
-      plot.title(Plot.Edge.BELOW, title + ", clock where the parcel is", 2);
-    } else {
-      plot.title(Plot.Edge.BELOW, title);
-    }
+    plot.hourAxis(chart.clock, NARROWEST_HOUR);
   }
 
   private static List<Plot.Tick> degrees(Plot plot, TemperatureScale scale) {
     Range range = new Range(scale.of(plot.y().low()), scale.of(plot.y().high()));
     List<Double> ticks = Ticks.decimal(range, plot.area().height() / 34);
     return Plot.Tick.all(ticks, scale::kelvin, Look::plain);
-  }
-
-  /** What the clock shows at an hour; empty if the chart has none. */
-  private String clock(double hour) {
-    return chart.clock.map(clock -> clock.apply(Times.fromHours(hour))).orElse("");
-  }
-
-  /** Hours at the axis, so far apart that the clock's texts do not touch. */
-  private List<Double> hours(Plot plot) {
-    double width = plot.area().width();
-    double widest =
-        Ticks.hours(plot.x(), width / NARROWEST_HOUR).stream()
-            .mapToDouble(hour -> Letters.width(clock(hour), Look.TICK))
-            .max()
-            .orElse(0);
-    return Ticks.hours(plot.x(), width / Math.max(NARROWEST_HOUR, widest + 14));
   }
 
   /**
