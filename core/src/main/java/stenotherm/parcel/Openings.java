@@ -104,7 +104,7 @@ public record Openings(double seamGap, List<Vent> vents) {
   }
 
   /**
-   * The same openings where seams are wider and foam lets more through.
+   * The same openings with wider or narrower seams.
    *
    * @param seams factor on the gap of the seams [-]
    */

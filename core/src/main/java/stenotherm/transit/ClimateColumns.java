@@ -9,20 +9,38 @@ import java.util.List;
  * @param warmers names of the warmers of iron powder
  */
 record ClimateColumns(List<String> rooms, List<String> warmers) {
-  /** Oxygen, carbon dioxide, relative humidity. */
-  static final int OF_ROOM = 3;
+  /** What is told of a room, in this order: mole fractions [-] and relative humidity [-]. */
+  enum OfRoom {
+    OXYGEN,
+    CARBON_DIOXIDE,
+    HUMIDITY
+  }
 
-  /** Power, conversion, what limits it, gain. */
-  static final int OF_WARMER = 4;
+  /** What is told of a warmer, in this order: [W], [-], ordinal of {@code LimitedBy}, [-]. */
+  enum OfWarmer {
+    POWER,
+    CONVERSION,
+    LIMITED_BY,
+    GAIN
+  }
+
+  /** Columns of all rooms and warmers. */
+  int count() {
+    return warmerColumn(warmers.size());
+  }
+
+  private int warmerColumn(int warmer) {
+    return OfRoom.values().length * rooms.size() + OfWarmer.values().length * warmer;
+  }
 
   /** Column of a quantity of the air that a vessel's animal breathes. */
-  int ofRoom(String vessel, int quantity) {
-    return OF_ROOM * Math.max(0, rooms.indexOf(vessel)) + quantity;
+  int of(String vessel, OfRoom quantity) {
+    return OfRoom.values().length * Math.max(0, rooms.indexOf(vessel)) + quantity.ordinal();
   }
 
   /** Column of a quantity of a warmer; -1 if it does not burn iron. */
-  int ofWarmer(String warmer, int quantity) {
+  int of(String warmer, OfWarmer quantity) {
     int position = warmers.indexOf(warmer);
-    return position < 0 ? -1 : OF_ROOM * rooms.size() + OF_WARMER * position + quantity;
+    return position < 0 ? -1 : warmerColumn(position) + quantity.ordinal();
   }
 }

@@ -39,6 +39,9 @@ final class ClimatePlan {
   final List<Pad> pads = new ArrayList<>();
   final Wall wall;
 
+  /** What is told of rooms and warmers. */
+  final ClimateColumns columns;
+
   /** Input of the heat of the air that comes and goes; -1 if there is none. */
   final int ventilation;
 
@@ -51,8 +54,9 @@ final class ClimatePlan {
   /** The air between walls and contents, and that of each lidded vessel [m3]. */
   record Room(String name, int output, double volume) {}
 
-  /** An animal, its mass [kg], its room and its heat. */
-  record Resident(AnimalGroup group, double mass, int output, int room, int input, int surface) {
+  /** An animal, its mass [kg], the surface that it wets [m2], its room and its heat. */
+  record Resident(
+      AnimalGroup group, double mass, double area, int output, int room, int input, int surface) {
     /** Heat capacity [J/K]. */
     double capacity() {
       return mass * Materials.ANIMAL_TISSUE.specificHeat();
@@ -94,14 +98,20 @@ final class ClimatePlan {
     findDamp();
     findPads();
     this.wall = wall(surface(0, 0));
+    this.columns =
+        new ClimateColumns(
+            rooms.stream().map(Room::name).toList(),
+            pads.stream().map(pad -> pad.warmer().name()).toList());
     for (Container container : parcel.occupied()) {
       Occupant who = container.occupant().orElseThrow();
       double mass = who.body().mass();
+      // the law of reptiles gives the most heat; it stands in for a keeper's own animal
+      AnimalGroup group = Animals.group(who.animal()).orElse(AnimalGroup.REPTILE);
       residents.add(
           new Resident(
-              // the law of reptiles gives the most heat; it stands in for a keeper's own animal
-              Animals.group(who.animal()).orElse(AnimalGroup.REPTILE),
+              group,
               mass,
+              group.wetSurface(mass),
               outputs.applyAsInt(container.animalBlock()),
               room(container),
               inputs.applyAsInt(InnerHeat.ofAnimal(container)),
@@ -120,13 +130,6 @@ final class ClimatePlan {
   /** Water that each surface holds at sealing [mol]. */
   double[] surfaceWater() {
     return surfaceWater.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  /** The rooms and the warmers of iron powder. */
-  ClimateColumns columns() {
-    return new ClimateColumns(
-        rooms.stream().map(Room::name).toList(),
-        pads.stream().map(pad -> pad.warmer().name()).toList());
   }
 
   /** Adds a surface of water; its number. */

@@ -41,6 +41,15 @@ final class InnerClimate {
   /** Activity of the water in a warmer [-]: assumed, that of a salt solution. */
   private static final double WARMER_ACTIVITY = 0.85;
 
+  /** Up to here metabolism was measured; warmer animals do not go on to burn more [K]. */
+  private static final double WARMEST_BODY = 313.15;
+
+  /**
+   * What {@link #setWet} lets temperatures follow by: below 2, with room for a body that warms up
+   * by more than one surface.
+   */
+  private static final double FOLLOWING = 1.5;
+
   private final Course course;
   private final ClimatePlan plan;
   private final HeatEngine engine;
@@ -59,6 +68,7 @@ final class InnerClimate {
   private final double[] released;
   private final double[] uptakes;
   private final double[] breathed;
+  private final Metabolism[] resting;
 
   /** Means of blocks at the last two times, and those expected at the next one [K]. */
   private double[] now;
@@ -87,10 +97,14 @@ final class InnerClimate {
 
   private int leg = -1;
   private double legStart;
-  private double pressure = StandardAtmosphere.SEA_LEVEL_PRESSURE;
+  private double pressure;
   private double earlierPressure;
   private AirPaths paths;
   private boolean pathsAreNew;
+
+  private double leastOxygen = 1;
+  private double mostCarbonDioxide;
+  private double breach = Double.POSITIVE_INFINITY;
 
   /** A warmer as it burns. */
   private static final class Burner {
@@ -133,6 +147,13 @@ final class InnerClimate {
     double uptake(double time, double pressure, double temperature) {
       return strength * powder.uptake(conversion, age(time), at(pressure, temperature));
     }
+
+    /** Power in air with a mole fraction of oxygen [W]. */
+    double power(double time, double pressure, double temperature, double oxygen) {
+      return uptake(time, pressure, temperature)
+          * (oxygen * pressure)
+          * powder.product().heatPerOxygen();
+    }
   }
 
   /**
@@ -163,6 +184,7 @@ final class InnerClimate {
     this.released = new double[inputs];
     this.uptakes = new double[burners.length];
     this.breathed = new double[plan.rooms.size()];
+    this.resting = new Metabolism[plan.residents.size()];
     this.pressure = course.journey().legs().get(0).surroundings().pressure();
     this.paths = course.airPaths(0);
     enter(0);
@@ -176,6 +198,7 @@ final class InnerClimate {
     gases.setRespiratoryQuotient(Metabolism.RESPIRATORY_QUOTIENT);
     readMeans();
     System.arraycopy(now, 0, next, 0, now.length);
+    findMetabolism();
     findPowers(0);
   }
 
@@ -186,8 +209,8 @@ final class InnerClimate {
     }
   }
 
-  /** The openings as the parcel lies in a leg, and the pressure there. */
-  private void enter(int number) {
+  /** Enters a leg, if it is another one: its openings as the parcel lies there, its pressure. */
+  void enter(int number) {
     if (number == leg) {
       return;
     }
@@ -212,11 +235,6 @@ final class InnerClimate {
     // colder air holds no water to speak of, whatever its temperature
     double temperature = Math.max(AmbientAir.TEMPERATURES.low(), course.outside(leg).air(time));
     return new AmbientAir(temperature, pressure(time), OUTSIDE_HUMIDITY);
-  }
-
-  /** When the coefficients of a leg hold. */
-  void begin(int number) {
-    enter(number);
   }
 
   /** Adds the powers at the start of the next step to inputs. */
@@ -260,6 +278,7 @@ final class InnerClimate {
     }
     gases.setSink(0, all * meanPressure);
     setWater(duration);
+    findMetabolism();
     setResidents();
     gases.step(duration);
     double burnt = gases.oxygenToSink(0);
@@ -298,8 +317,7 @@ final class InnerClimate {
       setWet(each.surface(), each.area(), next[each.output()], duration / each.capacity());
     }
     for (ClimatePlan.Resident each : plan.residents) {
-      double area = each.group().wetSurface(each.mass());
-      setWet(each.surface(), area, next[each.output()], duration / each.capacity());
+      setWet(each.surface(), each.area(), next[each.output()], duration / each.capacity());
     }
     for (Burner burner : burners) {
       double temperature = next[burner.output];
@@ -340,9 +358,6 @@ final class InnerClimate {
     return last + Math.min(1, FOLLOWING / (1 + 3 * swing)) * (expected - last);
   }
 
-  /** Below 2, with room for a body that warms up by more than one surface. */
-  private static final double FOLLOWING = 1.5;
-
   /**
    * Saturation pressure as far as it is known: ice below -40 °C has less than 13 Pa, which moves
    * nothing to speak of, and water boils not much above 90 °C.
@@ -373,37 +388,35 @@ final class InnerClimate {
 
   private void setResidents() {
     Arrays.fill(breathed, 0);
-    for (ClimatePlan.Resident each : plan.residents) {
-      breathed[each.room()] += metabolism * metabolism(each).oxygen();
+    for (int r = 0; r < resting.length; r++) {
+      breathed[plan.residents.get(r).room()] += metabolism * resting[r].oxygen();
     }
     for (int room = 0; room < breathed.length; room++) {
       gases.setUptake(room, breathed[room]);
     }
   }
 
-  private Metabolism metabolism(ClimatePlan.Resident resident) {
-    return Metabolism.resting(
-        resident.group(), resident.mass(), Math.min(next[resident.output()], WARMEST_BODY));
+  /** What animals exchange at the temperatures at the end of a step. */
+  private void findMetabolism() {
+    for (int r = 0; r < resting.length; r++) {
+      ClimatePlan.Resident each = plan.residents.get(r);
+      double temperature = Math.min(next[each.output()], WARMEST_BODY);
+      resting[r] = Metabolism.resting(each.group(), each.mass(), temperature);
+    }
   }
-
-  /** Up to here metabolism was measured; warmer animals do not go on to burn more [K]. */
-  private static final double WARMEST_BODY = 313.15;
 
   /** Powers at a time, from gases and conversion now. */
   private void findPowers(double time) {
     Arrays.fill(powerAtEnd, 0);
-    double oxygen = gases.fraction(0, Gas.OXYGEN) * pressure(time);
+    double oxygen = gases.fraction(0, Gas.OXYGEN);
     for (Burner burner : burners) {
-      double temperature = next[burner.output];
-      powerAtEnd[burner.input] =
-          burner.uptake(time, pressure(time), temperature)
-              * oxygen
-              * burner.powder.product().heatPerOxygen();
+      powerAtEnd[burner.input] = burner.power(time, pressure(time), next[burner.output], oxygen);
     }
-    for (ClimatePlan.Resident each : plan.residents) {
+    for (int r = 0; r < resting.length; r++) {
+      ClimatePlan.Resident each = plan.residents.get(r);
       // where oxygen is short an animal takes less of it and gives less heat
       double air = gases.fraction(each.room(), Gas.OXYGEN) / GasNetwork.CONFORMING_FRACTION;
-      powerAtEnd[each.input()] += metabolism * metabolism(each).heat() * Math.min(1, air);
+      powerAtEnd[each.input()] += metabolism * resting[r].heat() * Math.min(1, air);
     }
   }
 
@@ -495,10 +508,7 @@ final class InnerClimate {
 
   /** Reads gases and warmers now. */
   double[] read(double time) {
-    double[] row =
-        new double
-            [ClimateColumns.OF_ROOM * plan.rooms.size()
-                + ClimateColumns.OF_WARMER * burners.length];
+    double[] row = new double[plan.columns.count()];
     int at = 0;
     for (int room = 0; room < plan.rooms.size(); room++) {
       row[at++] = gases.fraction(room, Gas.OXYGEN);
@@ -512,11 +522,7 @@ final class InnerClimate {
       double temperature = now[burner.output];
       IronPowder.Supply there = burner.at(pressure(time), temperature);
       double age = burner.age(time);
-      row[at++] =
-          burner.uptake(time, pressure(time), temperature)
-              * oxygen
-              * pressure(time)
-              * burner.powder.product().heatPerOxygen();
+      row[at++] = burner.power(time, pressure(time), temperature, oxygen);
       row[at++] = burner.conversion;
       row[at++] =
           burner.powder.limitedBy(burner.conversion, age, there, oxygen / outside).ordinal();
@@ -526,10 +532,6 @@ final class InnerClimate {
     }
     return row;
   }
-
-  private double leastOxygen = 1;
-  private double mostCarbonDioxide;
-  private double breach = Double.POSITIVE_INFINITY;
 
   /**
    * Lets the engine take the powers at the end of the last step for a moment that is too short to

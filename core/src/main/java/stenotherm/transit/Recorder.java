@@ -160,7 +160,7 @@ final class Recorder implements Run.Visitor {
             hottest.snapshot,
             Arrays.asList(fill),
             new TransitResult.Climate(
-                course.body().climate().columns(),
+                course.body().climate().columns,
                 climateRows.toArray(new double[0][]),
                 climate().breathing()));
     TransitResult.Account account =

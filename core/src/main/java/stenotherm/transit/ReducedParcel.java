@@ -44,28 +44,26 @@ final class ReducedParcel {
    * @param passes most passes under settings of a run's own; each costs the modes of each stage
    * @param settling when after a leg's beginning its coefficients are taken anew [s], if it lasts
    *     half as long again: surfaces, walls and fill settle one after another, ever more slowly
-   * @param step longest step of what burns and breathes inside [s]
    */
-  private record Search(double shared, int passes, List<Double> settling, double step) {
+  private record Search(double shared, int passes, List<Double> settling) {
     /** For single runs. */
-    static final Search USUAL = new Search(0.002, 3, List.of(3600.0, 4 * 3600.0), Run.FINE_STEP);
+    static final Search USUAL = new Search(0.002, 3, List.of(3600.0, 4 * 3600.0));
 
     /** Where the effect of holding coefficients is to be measured. */
     static final Search FINE =
         new Search(
             0.002,
             3,
-            List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0),
-            Run.FINE_STEP);
+            List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0));
 
     /** Where states are wanted that are like those of runs, not those of one run. */
-    static final Search ROUGH = new Search(0.01, 2, List.of(3600.0), Run.FINE_STEP);
+    static final Search ROUGH = new Search(0.01, 2, List.of(3600.0));
 
     /**
      * For thousands of runs: measured, up to 0.04 K off for half of the time. One pass less would
      * save a third more and be off by 0.05 K.
      */
-    static final Search QUICK = new Search(0.002, 2, List.of(3600.0), Run.FINE_STEP);
+    static final Search QUICK = new Search(0.002, 2, List.of(3600.0));
   }
 
   private static final double HALF_AS_LONG_AGAIN = 1.5;
@@ -133,7 +131,7 @@ final class ReducedParcel {
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
-    Search other = new Search(distance, search.passes, search.settling, search.step);
+    Search other = new Search(distance, search.passes, search.settling);
     return new ReducedParcel(body, model, reference, atHand, other, usual);
   }
 
@@ -335,7 +333,7 @@ final class ReducedParcel {
   private Breathing atStops(Course course, double interval, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     Schedule schedule = schedule(course);
-    Run run = new Run(course, schedule.on(engine, course), engine, interval, search.step);
+    Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
     run.go(
         new Run.Visitor() {
           @Override

@@ -71,7 +71,7 @@ final class Run {
     for (int number = 0; number < stages.size(); number++) {
       Stage stage = stages.get(number);
       take(number);
-      climate.begin(stage.leg());
+      climate.enter(stage.leg());
       visitor.begin();
       if (number == 0) {
         course.inputs(stage.leg(), now, false, atStart);

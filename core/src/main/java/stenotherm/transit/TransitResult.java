@@ -27,6 +27,8 @@ import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.transit.ClimateColumns.OfRoom;
+import stenotherm.transit.ClimateColumns.OfWarmer;
 import stenotherm.warmer.IronPowder;
 
 /**
@@ -229,7 +231,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such cup
    */
   public double[] oxygen(String cup) {
-    return climate(ofRoom(cup, 0));
+    return climate(ofRoom(cup, OfRoom.OXYGEN));
   }
 
   /**
@@ -240,7 +242,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such cup
    */
   public double[] carbonDioxide(String cup) {
-    return climate(ofRoom(cup, 1));
+    return climate(ofRoom(cup, OfRoom.CARBON_DIOXIDE));
   }
 
   /**
@@ -251,7 +253,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such cup
    */
   public double[] humidity(String cup) {
-    return climate(ofRoom(cup, 2));
+    return climate(ofRoom(cup, OfRoom.HUMIDITY));
   }
 
   /**
@@ -272,7 +274,7 @@ public final class TransitResult {
    */
   public double[] power(String warmer) {
     PlacedWarmer placed = requireWarmer(warmer);
-    int column = history.climate.columns.ofWarmer(warmer, 0);
+    int column = history.climate.columns.of(warmer, OfWarmer.POWER);
     if (column >= 0) {
       return climate(column);
     }
@@ -291,7 +293,7 @@ public final class TransitResult {
    */
   public double[] conversion(String warmer) {
     requireWarmer(warmer);
-    int column = history.climate.columns.ofWarmer(warmer, 1);
+    int column = history.climate.columns.of(warmer, OfWarmer.CONVERSION);
     return column < 0 ? new double[0] : climate(column);
   }
 
@@ -304,7 +306,7 @@ public final class TransitResult {
    */
   public List<IronPowder.LimitedBy> limitedBy(String warmer) {
     requireWarmer(warmer);
-    int column = history.climate.columns.ofWarmer(warmer, 2);
+    int column = history.climate.columns.of(warmer, OfWarmer.LIMITED_BY);
     if (column < 0) {
       return List.of();
     }
@@ -323,12 +325,12 @@ public final class TransitResult {
    */
   public double[] gain(String warmer) {
     requireWarmer(warmer);
-    int column = history.climate.columns.ofWarmer(warmer, 3);
+    int column = history.climate.columns.of(warmer, OfWarmer.GAIN);
     return column < 0 ? new double[0] : climate(column);
   }
 
-  private int ofRoom(String cup, int quantity) {
-    return history.climate.columns.ofRoom(requireCup(cup).name(), quantity);
+  private int ofRoom(String cup, OfRoom quantity) {
+    return history.climate.columns.of(requireCup(cup).name(), quantity);
   }
 
   private double[] climate(int column) {
