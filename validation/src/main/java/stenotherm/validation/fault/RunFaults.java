@@ -34,9 +34,7 @@ public final class RunFaults implements Callable<Integer> {
       description = "The source tree (default: the current folder).")
   private Path tree = Path.of(".");
 
-  @Option(
-      names = "--quick",
-      description = "Ask only for the answers that the faults name.")
+  @Option(names = "--quick", description = "Ask only for the answers that the faults name.")
   private boolean quick;
 
   @Parameters(
@@ -94,7 +92,12 @@ public final class RunFaults implements Callable<Integer> {
       caught += report(core, fault, out) ? 1 : 0;
     }
     double seconds = (System.nanoTime() - start) * 1e-9;
-    line(out, "%d of %d faults caught by the answer named, in %.1f s", caught, seeded.size(), seconds);
+    line(
+        out,
+        "%d of %d faults caught by the answer named, in %.1f s",
+        caught,
+        seeded.size(),
+        seconds);
     passed &= caught == seeded.size();
     line(out, passed ? "PASSED" : "FAILED");
     return passed;

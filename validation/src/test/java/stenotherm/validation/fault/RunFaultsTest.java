@@ -66,7 +66,8 @@ class RunFaultsTest {
     Files.writeString(
         faults.resolve("broken.patch"),
         head + "@@ -1 +1 @@\n-package stenotherm.conduction;\n+package stenotherm,conduction;\n");
-    // one run, as it compiles all of core; whether a sound core has all answers is KnownAnswerTest's
+    // one run, as it compiles all of core; whether a sound core has all answers is
+    // KnownAnswerTest's
     assertEquals(1, run("--quick", "--tree", tree.toString()), out::toString);
     for (String expected :
         List.of(
