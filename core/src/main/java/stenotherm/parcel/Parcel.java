@@ -539,15 +539,6 @@ public record Parcel(
   }
 
   /**
-   * Returns the mass of the water in all bedding.
-   *
-   * @return mass of water [kg]
-   */
-  public double waterMass() {
-    return containers.stream().mapToDouble(Container::waterMass).sum();
-  }
-
-  /**
    * Returns the outer volume.
    *
    * @return the volume [m3]

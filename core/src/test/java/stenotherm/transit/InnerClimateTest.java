@@ -546,7 +546,7 @@ class InnerClimateTest {
   @Test
   void factorsOfTheAirAct() {
     Parcel parcel = parcel(DAMP, pad());
-    Journey journey = journey(8, 278);
+    Journey journey = journey(4, 278);
     ParcelModel model = ParcelModel.of(parcel, journey, CELLS);
     Map<Factor, Integer> onOxygen =
         Map.of(
