@@ -2,18 +2,22 @@ package stenotherm.examples;
 
 import java.io.PrintWriter;
 import stenotherm.base.MessageText;
+import stenotherm.base.ProgressListener;
 import stenotherm.report.Comparison;
 
 /**
  * Shows how far a computation is: one line that counts up for somebody who watches, a few lines for
- * a file.
+ * a file. An interrupt of the computing thread stops the computation.
+ *
+ * <p>Thread-safe.
  */
-final class Progress implements Comparison.Watcher {
+final class Progress implements Comparison.Watcher, ProgressListener {
   /** Percent between two lines. */
   private static final int LINE_EVERY = 25;
 
   private final PrintWriter out;
   private final boolean watched = isWatched();
+  private int shown = -1;
   private int nextLine = LINE_EVERY;
 
   Progress(PrintWriter out) {
@@ -21,7 +25,17 @@ final class Progress implements Comparison.Watcher {
   }
 
   @Override
-  public void percent(int percent) {
+  public Signal progress(double done, double total) {
+    percent((int) (100 * done / total + 1e-9));
+    return Thread.currentThread().isInterrupted() ? Signal.STOP : Signal.CONTINUE;
+  }
+
+  @Override
+  public synchronized void percent(int percent) {
+    if (percent <= shown) {
+      return;
+    }
+    shown = percent;
     if (watched) {
       out.print("\rcomputing: " + percent + " %");
     } else if (percent >= nextLine) {
@@ -32,13 +46,13 @@ final class Progress implements Comparison.Watcher {
   }
 
   @Override
-  public void firstLook(String sentence) {
+  public synchronized void firstLook(String sentence) {
     out.println((watched ? "\r" : "") + MessageText.of(sentence, Integer.MAX_VALUE));
     out.flush();
   }
 
   /** Ends the line that counts up. */
-  void end() {
+  synchronized void end() {
     if (watched) {
       out.println();
     }

@@ -14,7 +14,6 @@ import java.time.Duration;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** What is too large to compute is refused at once. */
 class GridBudgetOptionTest {
@@ -26,14 +25,15 @@ class GridBudgetOptionTest {
     Stream<Object> args =
         Stream.concat(
             Stream.of(file, "--out", folder.resolve("report"), "--threads", 1), Stream.of(more));
-    CommandLine command = new CommandLine(new CompareParcels());
-    command.setOut(new PrintWriter(new StringWriter(), true));
-    command.setErr(new PrintWriter(err, true));
     // to compute it would take minutes or all memory; a slow machine takes some seconds to refuse
     int code =
         assertTimeoutPreemptively(
             Duration.ofSeconds(60),
-            () -> command.execute(args.map(Object::toString).toArray(String[]::new)));
+            () ->
+                Stenotherm.run(
+                    new PrintWriter(new StringWriter(), true),
+                    new PrintWriter(err, true),
+                    args.map(Object::toString).toArray(String[]::new)));
     assertEquals(3, code);
     assertFalse(Files.exists(folder.resolve("report")));
     return err.toString();

@@ -43,10 +43,13 @@ class OddScenariosTest {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code =
-        CompareParcels.commandLine()
-            .setOut(new PrintWriter(out, true))
-            .setErr(new PrintWriter(err, true))
-            .execute(file.toString(), "--out", folder.resolve("out").toString(), "--mesh-scale=2");
+        Stenotherm.run(
+            new PrintWriter(out, true),
+            new PrintWriter(err, true),
+            file.toString(),
+            "--out",
+            folder.resolve("out").toString(),
+            "--mesh-scale=2");
     assertEquals(0, code, err::toString);
     return out.toString();
   }

@@ -1,11 +1,11 @@
 package stenotherm.report;
 
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import stenotherm.decision.Improvement;
 import stenotherm.scenario.Scenario;
 
@@ -21,7 +21,7 @@ import stenotherm.scenario.Scenario;
  * @param improvement where no packing likely holds, the change that helps the best of them most
  */
 public record ComparisonReport(
-    Scenario scenario, List<Judged> rows, Optional<Improvement> improvement) {
+    Scenario scenario, List<Judged> rows, Optional<Improvement> improvement) implements Answer {
   /** The page; it works offline and without scripts. */
   public static final String PAGE = "report.html";
 
@@ -31,33 +31,29 @@ public record ComparisonReport(
   /** Temperatures over time in SI units, as CSV. */
   public static final String HISTORY = "history.csv";
 
-  /** Names of all files. */
-  public static final Set<String> FILES = Set.of(PAGE, SUMMARY, HISTORY);
+  /** Names of all files, the page first. */
+  public static final List<String> FILES = List.of(PAGE, SUMMARY, HISTORY);
 
   /** Copies the rows. */
   public ComparisonReport {
     rows = List.copyOf(rows);
   }
 
-  /**
-   * Writes the files to memory; the same comparison gives the same bytes.
-   *
-   * @param pictures whether the page has pictures
-   * @return contents by name
-   */
+  @Override
   public Map<String, byte[]> files(boolean pictures) {
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, HtmlReport.of(this, pictures));
-    files.put(SUMMARY, DataFiles.summary(this));
+    files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
     files.put(HISTORY, DataFiles.history(rows));
     return files;
   }
 
-  /**
-   * Prints the comparison as text.
-   *
-   * @param out where to
-   */
+  @Override
+  public String json() {
+    return DataFiles.summary(this);
+  }
+
+  @Override
   public void print(PrintWriter out) {
     ConsoleReport.print(this, out);
   }

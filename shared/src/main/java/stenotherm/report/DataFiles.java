@@ -1,8 +1,5 @@
 package stenotherm.report;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
@@ -39,15 +36,12 @@ final class DataFiles {
   /** Shares of journeys at which margins are told. */
   private static final double[] QUANTILES = {0.05, 0.25, 0.5, 0.75, 0.95};
 
-  private static final ObjectMapper MAPPER =
-      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
   private DataFiles() {}
 
-  static byte[] summary(ComparisonReport report) {
+  static String summary(ComparisonReport report) {
     Scenario scenario = report.scenario();
     List<Judged> rows = report.rows();
-    ObjectNode root = MAPPER.createObjectNode();
+    ObjectNode root = JsonText.object();
     VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
     root.put("format", 5);
     root.put("title", scenario.title());
@@ -70,13 +64,7 @@ final class DataFiles {
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
     Cautions.of(report).forEach(root.putArray("cautions")::add);
     StatedAssumptions.sentences(scenario).forEach(root.putArray("assumptions")::add);
-    try {
-      // one line end everywhere: the same bytes on every system
-      String text = MAPPER.writeValueAsString(root).replace("\r\n", "\n") + "\n";
-      return text.getBytes(StandardCharsets.UTF_8);
-    } catch (JsonProcessingException impossible) {
-      throw new IllegalStateException(impossible);
-    }
+    return JsonText.of(root);
   }
 
   private static void addRow(ObjectNode node, Judged row, VerdictWords verdicts) {

@@ -1,0 +1,78 @@
+package stenotherm.examples;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import stenotherm.base.MessageText;
+
+/** What all commands have in common: help, exit codes, messages of one line each. */
+@Command(
+    mixinStandardHelpOptions = true,
+    version = Stenotherm.VERSION,
+    showDefaultValues = false,
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done; all files are written",
+      "2:the command line is wrong",
+      "3:the scenario is wrong or cannot be read; nothing was written",
+      "4:a file cannot be written; an earlier report is kept",
+      "5:the computation failed, was stopped or ran out of memory; nothing was written",
+      "6:something unforeseen happened, which is a fault of the program",
+      "130:stopped with Ctrl-C; nothing was written"
+    },
+    footerHeading = "%nExample:%n")
+abstract class ConsoleCommand {
+  static final int BAD_COMMAND_LINE = 2;
+  static final int BAD_SCENARIO = 3;
+  static final int CANNOT_WRITE = 4;
+  static final int FAILED = 5;
+  static final int UNFORESEEN = 6;
+
+  /** How the examples in helps begin. */
+  static final String PROGRAM = "  java -jar stenotherm-examples.jar ";
+
+  @Spec private @Nullable CommandSpec spec;
+
+  final CommandLine command() {
+    if (spec == null) {
+      throw new IllegalStateException("runs through its command line only");
+    }
+    return spec.commandLine();
+  }
+
+  final PrintWriter out() {
+    return command().getOut();
+  }
+
+  final PrintWriter err() {
+    return command().getErr();
+  }
+
+  /** Says what is wrong, and returns the exit code. */
+  final int complain(int code, String message) {
+    message.lines().map(MessageText::of).forEach(err()::println);
+    err().flush();
+    return code;
+  }
+
+  /** Refuses the value of an option. */
+  final void require(boolean good, String option, Object value, String allowed) {
+    if (!good) {
+      throw new ParameterException(command(), option + ": " + value + " must be " + allowed);
+    }
+  }
+
+  /** Messages of file exceptions are often a bare name; their kind says what is wrong. */
+  static String inWords(IOException problem) {
+    String kind =
+        problem.getClass() == IOException.class
+            ? ""
+            : " (" + problem.getClass().getSimpleName() + ")";
+    return problem.getMessage() + kind;
+  }
+}

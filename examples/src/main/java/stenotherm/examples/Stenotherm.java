@@ -1,0 +1,152 @@
+package stenotherm.examples;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+import stenotherm.base.MessageText;
+import stenotherm.words.LastWords;
+
+/**
+ * The program: a command for each question about a scenario file.
+ *
+ * <p>Experimental. {@link #run} may be called by many threads at a time.
+ */
+@Command(
+    name = Stenotherm.NAME,
+    description = {
+      "Computes what a small animal goes through in an insulated parcel. One command for each"
+          + " question; a file without a command is compared.",
+      "Results are calculations on stated assumptions, never a permission to send an animal."
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      ConsoleCommand.PROGRAM + "my-scenario.yaml --out my-report",
+      ConsoleCommand.PROGRAM + "compare --help"
+    })
+public final class Stenotherm extends ConsoleCommand {
+  static final String NAME = "stenotherm";
+  static final String VERSION = "Stenotherm 0.1.0-SNAPSHOT";
+
+  /** A first word that is meant as a command; files have an ending or a folder. */
+  private static final Pattern WORD = Pattern.compile("[a-z]+");
+
+  private static final List<String> OPTIONS = List.of("-h", "--help", "-V", "--version");
+
+  /** How long a computation may take to end after Ctrl-C [s]. */
+  private static final int LAST_SECONDS = 5;
+
+  private Stenotherm() {}
+
+  /** The commands, in the order of the help. A new one is a class and a line here. */
+  private static List<ConsoleCommand> commands() {
+    return List.of(new CompareParcels(), new Completion());
+  }
+
+  /**
+   * Runs the program. Returns if all went well, ends the JVM with a documented exit code if not.
+   *
+   * @param args the command line, see {@code --help}
+   */
+  public static void main(String[] args) {
+    Charset console =
+        Charset.forName(System.getProperty("stdout.encoding", Charset.defaultCharset().name()));
+    // what cannot write a degree sign is told in UTF-8
+    Charset charset = console.newEncoder().canEncode('°') ? console : StandardCharsets.UTF_8;
+    PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, charset));
+    CountDownLatch ended = new CountDownLatch(1);
+    stopWithCtrlC(Thread.currentThread(), ended);
+    PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, charset), true);
+    int code = run(out, err, args);
+    out.flush();
+    ended.countDown();
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  /** Ctrl-C interrupts the computation, and waits for its last line. */
+  private static void stopWithCtrlC(Thread computing, CountDownLatch ended) {
+    Runnable stop =
+        () -> {
+          computing.interrupt();
+          try {
+            ended.await(LAST_SECONDS, TimeUnit.SECONDS);
+          } catch (InterruptedException inAHurry) {
+            Thread.currentThread().interrupt();
+          }
+        };
+    Runtime.getRuntime().addShutdownHook(new Thread(stop, "stop"));
+  }
+
+  /**
+   * Runs the program within another one.
+   *
+   * @param out where answers go
+   * @param err where progress and complaints go
+   * @param args the command line
+   * @return the exit code
+   */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    return commandLine().setOut(out).setErr(err).execute(withCommand(args));
+  }
+
+  /** The command line with all commands. */
+  static CommandLine commandLine() {
+    CommandLine program = new CommandLine(new Stenotherm());
+    commands().forEach(program::addSubcommand);
+    return program
+        .setExpandAtFiles(false)
+        .setParameterExceptionHandler((wrong, args) -> explain(wrong))
+        .setExecutionStrategy(Stenotherm::execute);
+  }
+
+  /** A file or an option without a command goes to the comparison. */
+  private static String[] withCommand(String[] args) {
+    if (args.length > 0
+        && (OPTIONS.contains(args[0])
+            || (WORD.matcher(args[0]).matches() && !Files.exists(Path.of(args[0]))))) {
+      return args;
+    }
+    return Stream.concat(Stream.of(CompareParcels.NAME), Arrays.stream(args))
+        .toArray(String[]::new);
+  }
+
+  private static int explain(ParameterException wrong) {
+    CommandLine command = wrong.getCommandLine();
+    command.getErr().println(MessageText.of(String.valueOf(wrong.getMessage())));
+    if (!UnmatchedArgumentException.printSuggestions(wrong, command.getErr())) {
+      command.usage(command.getErr());
+    }
+    return BAD_COMMAND_LINE;
+  }
+
+  /** Whatever ends the program, nobody sees a stack trace. */
+  private static int execute(ParseResult parsed) {
+    try {
+      return new CommandLine.RunLast().execute(parsed);
+    } catch (ParameterException wrong) {
+      throw wrong;
+    } catch (RuntimeException | Error end) {
+      Throwable cause = end instanceof ExecutionException ? end.getCause() : end;
+      Throwable known = cause == null ? end : cause;
+      CommandLine command = parsed.commandSpec().commandLine();
+      command.getErr().println(LastWords.of(known));
+      return LastWords.isWantOfMemory(known) ? FAILED : UNFORESEEN;
+    }
+  }
+}

@@ -1,0 +1,127 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+
+/** The program as a whole: its commands, their helps, what stops it. */
+class StenothermTest {
+  private record Said(int code, String out, String err) {}
+
+  private static Said run(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = Stenotherm.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+    return new Said(code, out.toString(), err.toString());
+  }
+
+  static Stream<String> names() {
+    return Stenotherm.commandLine().getSubcommands().keySet().stream();
+  }
+
+  /** The examples in a help are command lines that the program understands. */
+  @ParameterizedTest
+  @MethodSource("names")
+  void everyCommandHasAHelpWithAnExample(String name) {
+    Said help = run(name, "--help");
+    assertEquals(0, help.code());
+    assertTrue(help.out().contains("Exit codes:"), help.out());
+    assertTrue(help.out().contains("Example:"), help.out());
+    List<String> lines =
+        Stream.of(command(name).getCommandSpec().usageMessage().footer())
+            .filter(line -> line.startsWith(ConsoleCommand.PROGRAM))
+            .toList();
+    for (String line : lines) {
+      assertTrue(help.out().contains(line), help.out());
+      String[] words = line.substring(ConsoleCommand.PROGRAM.length()).split(" +");
+      assertEquals(name, words[0]);
+      Stenotherm.commandLine().parseArgs(words);
+    }
+    assertTrue(name.equals("completion") || !lines.isEmpty(), help.out());
+  }
+
+  private static CommandLine command(String name) {
+    return Stenotherm.commandLine().getSubcommands().get(name);
+  }
+
+  @Test
+  void helpNamesEveryCommand() {
+    Said help = run("--help");
+    assertEquals(0, help.code());
+    names().forEach(name -> assertTrue(help.out().contains("  " + name + "  "), help.out()));
+  }
+
+  @Test
+  void thePageOfExamplesHasARowForEveryCommand() throws IOException {
+    String page = Files.readString(Path.of("README.md"));
+    names().forEach(name -> assertTrue(page.contains(" | `" + name + "` | "), name));
+  }
+
+  @Test
+  void completionNamesEveryCommandAndItsOptions() {
+    Said script = run("completion");
+    assertEquals(0, script.code());
+    assertTrue(script.out().contains("_complete_stenotherm"), script.out());
+    String all = names().collect(Collectors.joining(" "));
+    assertTrue(script.out().contains("  local commands=\"" + all + "\"\n"), all);
+    names()
+        .forEach(
+            name -> {
+              for (String option : command(name).getCommandSpec().optionsMap().keySet()) {
+                boolean hidden = command(name).getCommandSpec().findOption(option).hidden();
+                assertTrue(hidden || script.out().contains("'" + option + "'"), option);
+              }
+            });
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"comapre", "compar"})
+  void aMistypedCommandIsNoFile(String word) {
+    Said wrong = run(word);
+    assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
+    assertTrue(wrong.err().contains("compare"), wrong.err());
+    assertTrue(wrong.err().lines().count() <= 2, wrong.err());
+  }
+
+  /** As Ctrl-C does; the line on standard error is the last one. */
+  @Test
+  void aSignalStopsTheComputationWithALine(@TempDir Path folder) throws Exception {
+    Process program =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-cp",
+                System.getProperty("java.class.path"),
+                Stenotherm.class.getName(),
+                "--mesh-scale",
+                "2",
+                "--out",
+                folder.resolve("report").toString())
+            .start();
+    try (BufferedReader err = program.errorReader(StandardCharsets.UTF_8)) {
+      String first = err.readLine();
+      assertTrue(first.startsWith("First look"), first);
+      program.toHandle().destroy();
+      String rest = err.lines().collect(Collectors.joining("\n"));
+      assertTrue(rest.endsWith("computation ended early: stopped by an interrupt"), rest);
+    }
+    assertFalse(program.waitFor() == 0);
+    assertFalse(Files.exists(folder.resolve("report")));
+  }
+}

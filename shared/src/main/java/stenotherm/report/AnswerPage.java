@@ -1,0 +1,226 @@
+package stenotherm.report;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.IntUnaryOperator;
+import stenotherm.decision.Verdict;
+import stenotherm.picture.Picture;
+import stenotherm.words.Markup;
+
+/**
+ * A page that answers one question, in the one look of all pages. It works offline and without
+ * scripts, on screens, phones and paper. The answer stands first; what follows is written in the
+ * order of the calls. Each picture is drawn twice, for wide and for narrow screens.
+ *
+ * <p>Not thread-safe.
+ */
+final class AnswerPage {
+  /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
+  private static final int WIDE = 760;
+
+  private static final int NARROW = 340;
+
+  private static final String STYLE =
+      """
+      body { font: 16px/1.5 system-ui, sans-serif; color: #1b1b1b; background: #fff;
+        max-width: 1080px; margin: 0 auto; padding: .5rem 1rem 3rem; }
+      h1 { font-size: 1.1rem; font-weight: 500; line-height: 1.25; margin: .6rem 0 .3rem; }
+      h2 { font-size: 1.2rem; margin: 1.6rem 0 .4rem; }
+      h3 { font-size: 1.05rem; margin: 1.4rem 0 .3rem; }
+      .answer { font-size: 1.4rem; font-weight: 700; line-height: 1.3; margin: .6rem 0 .2rem; }
+      .cautions { border: 2px solid #1b1b1b; border-left-width: 10px; padding: 0 1rem;
+        margin: 1.6rem 0; }
+      .cautions h2 { margin-top: .6rem; }
+      ul { padding-left: 1.2rem; }
+      details { border-top: 1px solid #888; padding: .5rem 0; }
+      summary { cursor: pointer; font-size: 1.1rem; font-weight: 600; }
+      table { border-collapse: collapse; font-size: .9rem; width: 100%; margin: .6rem 0; }
+      caption { text-align: left; padding: .3rem 0; color: #444; }
+      th, td { border-bottom: 1px solid #bbb; padding: .3rem .5rem .3rem 0; text-align: left;
+        vertical-align: top; }
+      thead th { border-bottom: 2px solid #1b1b1b; vertical-align: bottom; }
+      figure { margin: 1rem 0; }
+      svg { width: 100%; height: auto; display: block; }
+      .narrow { display: none; max-width: 34rem; }
+      figcaption, .small { color: #444; font-size: .9rem; }
+      dt { font-weight: 600; } dd { margin: 0 0 .4rem; }
+      .paper { display: none; }
+      @media screen and (max-width: 740px) {
+        .wide { display: none; } .narrow { display: block; }
+        table, caption, tbody, tr, tbody th, td { display: block; } thead { display: none; }
+        tbody tr { border-top: 2px solid #1b1b1b; padding: .3rem 0; }
+        tbody th, td { border: 0; padding: .1rem 0; }
+        td { display: grid; grid-template-columns: 9.5rem 1fr; column-gap: .5rem; }
+        td.none { display: none; }
+        td::before { content: attr(data-head); color: #444; }
+      }
+      @media print {
+        @page { margin: 12mm; }
+        body { max-width: none; padding: 0; font-size: 10pt; }
+        table { font-size: 8.5pt; } dl, .small { font-size: 9pt; } dt, dd { display: inline; }
+        p { margin: .4rem 0; } .answer { font-size: 14pt; } main > figure { margin: .4rem 0; }
+        main > figure svg { max-height: 100mm; }
+        h2, .cautions { margin-top: .8rem; }
+        h1, h2, h3, caption { break-after: avoid; }
+        figure, tr, li, dl div, .cautions { break-inside: avoid; }
+        details:not([open]) { display: none; }
+        .paper { display: block; }
+      }
+      """;
+
+  private final StringBuilder html = new StringBuilder();
+  private boolean cautioned;
+
+  /**
+   * Begins a page.
+   *
+   * @param title what it is about
+   * @param answer the answer in a sentence or two
+   */
+  AnswerPage(String title, String answer) {
+    html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    html.append("<title>").append(Markup.escaped(title)).append("</title>\n");
+    html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
+    element("h1", title);
+    html.append("<p class=\"answer\">").append(Markup.escaped(answer)).append("</p>\n");
+  }
+
+  AnswerPage sentence(String text) {
+    return element("p", text);
+  }
+
+  AnswerPage heading(String text) {
+    return element("h2", text);
+  }
+
+  /** A heading within what is folded. */
+  AnswerPage subheading(String text) {
+    return element("h3", text);
+  }
+
+  /** Says who decides, and where the cautions are. */
+  AnswerPage deferral() {
+    html.append("<p><strong>").append(Markup.escaped(Verdict.DEFER)).append("</strong> ");
+    html.append("There are <a href=\"#cautions\">more cautions</a> below.</p>\n");
+    return this;
+  }
+
+  AnswerPage list(List<String> items) {
+    html.append("<ul>\n");
+    items.forEach(item -> element("li", item));
+    html.append("</ul>\n");
+    return this;
+  }
+
+  AnswerPage table(TextTable table) {
+    html.append("<table>\n<caption>").append(Markup.escaped(table.caption()));
+    html.append(".</caption>\n<thead><tr>");
+    for (String name : table.head()) {
+      html.append("<th scope=\"col\">").append(Markup.escaped(name)).append("</th>");
+    }
+    html.append("</tr></thead>\n<tbody>\n");
+    for (List<String> line : table.lines()) {
+      html.append("<tr><th scope=\"row\">").append(Markup.escaped(line.get(0))).append("</th>");
+      for (int column = 1; column < line.size(); column++) {
+        // on narrow screens, where the head of the table is left out, each cell has its own
+        html.append(line.get(column).equals(Tables.NOTHING) ? "<td class=\"none\"" : "<td");
+        html.append(" data-head=\"").append(Markup.escaped(table.head().get(column)));
+        html.append("\">").append(Markup.escaped(line.get(column))).append("</td>");
+      }
+      html.append("</tr>\n");
+    }
+    html.append("</tbody></table>\n");
+    return this;
+  }
+
+  /**
+   * Adds a picture.
+   *
+   * @param picture the picture
+   * @param heightFor the height at which it fills a width best [pixel]
+   * @param caption what the reader is to conclude from it, or what it shows
+   */
+  AnswerPage picture(Picture picture, IntUnaryOperator heightFor, String caption) {
+    html.append("<figure>\n");
+    drawing("wide", picture.svg(WIDE, heightFor.applyAsInt(WIDE)));
+    drawing("narrow", picture.svg(NARROW, heightFor.applyAsInt(NARROW)));
+    element("figcaption", caption);
+    html.append("</figure>\n");
+    return this;
+  }
+
+  private void drawing(String kind, String svg) {
+    html.append("<div class=\"").append(kind).append("\">");
+    html.append(svg.substring(svg.indexOf("<svg"))).append("</div>\n");
+  }
+
+  /** Adds what most readers pass over; neither is it printed. */
+  AnswerPage folded(String summary, Consumer<AnswerPage> content) {
+    html.append("<details>\n");
+    element("summary", summary);
+    content.accept(this);
+    html.append("</details>\n");
+    return this;
+  }
+
+  /** Points to files beside this page. */
+  AnswerPage files(String sentence, List<String> names) {
+    html.append("<p class=\"small\">").append(Markup.escaped(sentence)).append(": ");
+    for (int index = 0; index < names.size(); index++) {
+      String name = Markup.escaped(names.get(index));
+      html.append(index == 0 ? "" : " and ");
+      html.append("<a href=\"").append(name).append("\">").append(name).append("</a>");
+    }
+    html.append(" beside this file.</p>\n");
+    return this;
+  }
+
+  /** Adds the cautions, which no page goes without; what is deferred to stands above them. */
+  AnswerPage cautions(List<String> cautions) {
+    html.append("<section class=\"cautions\" id=\"cautions\">\n");
+    heading("Cautions");
+    list(cautions.stream().filter(caution -> !caution.equals(Verdict.DEFER)).toList());
+    html.append("</section>\n");
+    html.append("<p class=\"small paper\">What the page on the screen has folded is not printed;");
+    html.append(" open it there to print it.</p>\n");
+    cautioned = true;
+    return this;
+  }
+
+  /** Adds the list of words. */
+  AnswerPage words(Map<String, String> meanings) {
+    heading("Words used here");
+    html.append("<dl>\n");
+    meanings.forEach(
+        (word, meaning) -> {
+          html.append("<div>");
+          element("dt", word);
+          element("dd", meaning);
+          html.append("</div>\n");
+        });
+    html.append("</dl>\n");
+    return this;
+  }
+
+  /**
+   * Ends the page.
+   *
+   * @return its bytes
+   * @throws IllegalStateException if it has no cautions
+   */
+  byte[] html() {
+    if (!cautioned) {
+      throw new IllegalStateException("a page has cautions");
+    }
+    return (html + "</main>\n</body>\n</html>\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private AnswerPage element(String name, String text) {
+    html.append('<').append(name).append('>').append(Markup.escaped(text));
+    html.append("</").append(name).append(">\n");
+    return this;
+  }
+}
