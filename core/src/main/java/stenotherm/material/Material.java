@@ -113,6 +113,19 @@ public record Material(
   }
 
   /**
+   * The same material with a conductivity that was measured.
+   *
+   * @param other thermal conductivity [W/(m K)]
+   * @param range range that holds it with 90 % [W/(m K)]
+   * @param how where the values come from
+   * @return the changed material
+   * @throws InvalidInputException if the value is not above 0 or not in the range
+   */
+  public Material measured(double other, Range range, Source how) {
+    return new Material(name, other, range, density, specificHeat, how, behaviour);
+  }
+
+  /**
    * The same material at a position in its range of conductivity.
    *
    * @param position the position, see {@link Range#at}

@@ -11,6 +11,7 @@ import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -29,15 +30,17 @@ import stenotherm.material.Materials;
  *
  * @param seamGap width of the gap along the edges [m], 0 if all seams are taped, at most 2 mm
  * @param vents holes; may be empty
+ * @param gapFactors range of what multiplies the gap, with 1 in it: {@link #GAP_FACTORS} unless the
+ *     gap was measured
  */
-public record Openings(double seamGap, List<Vent> vents) {
+public record Openings(double seamGap, List<Vent> vents, Range gapFactors) {
   /** Gap between panels or under a lid that fit and are not taped [m]. */
   public static final double CLOSED_GAP = 0.0005;
 
   /** Gap of panels that fit badly or a lid that lies on loosely [m]. */
   public static final double LOOSE_GAP = 0.0015;
 
-  /** What multiplies a gap: flow goes with its third power. */
+  /** What multiplies a gap that was not measured: flow goes with its third power. */
   public static final Range GAP_FACTORS = new Range(0.4, 2);
 
   /** Where the gaps come from. */
@@ -46,7 +49,8 @@ public record Openings(double seamGap, List<Vent> vents) {
           "no leakage of a carton was found published: 0.5 mm between panels that fit, 1.5 mm where"
               + " they fit badly, 0.4 to 2 times as wide");
 
-  private static final Range GAPS = new Range(0, 0.002);
+  /** Possible gaps [m]. */
+  public static final Range GAPS = new Range(0, 0.002);
 
   /**
    * Effective diffusivity of oxygen in walls that breathe [m2/s]: expanded polystyrene see {@link
@@ -82,7 +86,7 @@ public record Openings(double seamGap, List<Vent> vents) {
   /**
    * Checks the gap.
    *
-   * @throws stenotherm.base.InvalidInputException if it is out of its range
+   * @throws InvalidInputException if it is out of its range, or the range is not above 0 around 1
    */
   public Openings {
     Checks.within(
@@ -92,6 +96,21 @@ public record Openings(double seamGap, List<Vent> vents) {
         "m",
         "Panels that fit leave about half a millimetre, 0.0005 m.");
     vents = List.copyOf(Checks.given("vents", vents));
+    if (!(gapFactors.low() > 0) || !gapFactors.contains(1)) {
+      throw new InvalidInputException(
+          "range of the gap of the seams", "must lie above 0 and hold the gap itself");
+    }
+  }
+
+  /**
+   * Openings whose gap was not measured.
+   *
+   * @param seamGap width of the gap along the edges [m], 0 if all seams are taped, at most 2 mm
+   * @param vents holes; may be empty
+   * @throws InvalidInputException if the gap is out of its range
+   */
+  public Openings(double seamGap, List<Vent> vents) {
+    this(seamGap, vents, GAP_FACTORS);
   }
 
   /**
@@ -109,7 +128,7 @@ public record Openings(double seamGap, List<Vent> vents) {
    * @param seams factor on the gap of the seams [-]
    */
   Openings widened(double seams) {
-    return new Openings(Math.min(GAPS.high(), seamGap * seams), vents);
+    return new Openings(Math.min(GAPS.high(), seamGap * seams), vents, gapFactors);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import stenotherm.air.StackFlow;
 import stenotherm.base.Axis;
@@ -307,6 +308,26 @@ public record Parcel(
    */
   public Parcel withoutWarmers() {
     return withWarmers(List.of());
+  }
+
+  /**
+   * The same packing without its animals, as for a test; bedding stays.
+   *
+   * @return the changed parcel
+   */
+  public Parcel withoutAnimals() {
+    List<Container> empty =
+        containers.stream()
+            .map(
+                each ->
+                    new Container(
+                        each.name(),
+                        each.vessel(),
+                        each.position(),
+                        each.bedding(),
+                        Optional.empty()))
+            .toList();
+    return new Parcel(name, outer, walls, filling, empty, warmers, packs, openings);
   }
 
   /**

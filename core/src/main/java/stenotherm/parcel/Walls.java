@@ -1,5 +1,7 @@
 package stenotherm.parcel;
 
+import stenotherm.material.Material;
+import java.util.Comparator;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -92,6 +94,40 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
    */
   public Walls with(Joints other) {
     return new Walls(layers, other);
+  }
+
+  /**
+   * The same walls with another material in place of the one of its name.
+   *
+   * @param other the material
+   * @return the changed walls
+   */
+  public Walls replacing(Material other) {
+    Map<Face, List<WallLayer>> changed = new EnumMap<>(Face.class);
+    layers.forEach(
+        (face, each) ->
+            changed.put(
+                face,
+                each.stream()
+                    .map(
+                        layer ->
+                            layer.material().name().equals(other.name())
+                                ? new WallLayer(other, layer.thickness())
+                                : layer)
+                    .toList()));
+    return new Walls(changed, joints);
+  }
+
+  /**
+   * Finds the layer that insulates best.
+   *
+   * @return the layer of the largest resistance
+   */
+  public WallLayer insulation() {
+    return layers.values().stream()
+        .flatMap(List::stream)
+        .max(Comparator.comparingDouble(each -> each.thickness() / each.material().conductivity()))
+        .orElseThrow();
   }
 
   /**

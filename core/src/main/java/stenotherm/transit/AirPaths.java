@@ -51,7 +51,7 @@ final class AirPaths {
       double pressure,
       double temperature,
       Variation variation) {
-    double seams = Openings.GAP_FACTORS.at(variation.of(Factor.SEAMS), 1);
+    double seams = parcel.openings().gapFactors().at(variation.of(Factor.SEAMS), 1);
     double foam =
         FoamPanel.EXPANDED_POLYSTYRENE_RANGE.at(
             variation.of(Factor.FOAM_DIFFUSIVITY), FoamPanel.EXPANDED_POLYSTYRENE);

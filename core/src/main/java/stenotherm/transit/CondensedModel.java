@@ -5,16 +5,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
+import stenotherm.transit.TransitOutput.OutputQuantity;
 
 /**
  * A packing on one journey, made ready for thousands of runs that differ in what is uncertain. It
- * reads the mean temperature of each animal and nothing else. A run takes a few milliseconds.
+ * reads the mean temperature of each animal, or what else was asked for. A run takes a few
+ * milliseconds.
  *
  * <p>It spans the strongest principal directions of the states that a {@link ParcelModel} meets on
  * a few runs. {@link #error} tells how far it lies from that model on others. Where something
@@ -32,7 +33,11 @@ public final class CondensedModel {
 
   private final ParcelModel whole;
   private final Journey journey;
-  private final List<String> cups;
+  private final List<TransitOutput> read;
+
+  /** Where they lie among the outputs of the small model. */
+  private final int[] positions;
+
   private final double[] times;
   private final double error;
 
@@ -40,10 +45,16 @@ public final class CondensedModel {
   private final @Nullable ReducedParcel small;
 
   private CondensedModel(
-      ParcelModel whole, Journey journey, @Nullable ReducedParcel small, double error) {
+      ParcelModel whole,
+      Journey journey,
+      List<TransitOutput> read,
+      @Nullable ReducedParcel small,
+      double error) {
     this.whole = whole;
     this.journey = journey;
-    this.cups = whole.parcel().occupied().stream().map(Container::name).toList();
+    this.read = read;
+    List<TransitOutput> all = whole.meansAndPlaces();
+    this.positions = read.stream().mapToInt(all::indexOf).toArray();
     this.small = small;
     this.error = error;
     this.times = whole.storedTimes(journey);
@@ -78,13 +89,45 @@ public final class CondensedModel {
    * @throws CancellationException if an interrupt stopped it
    */
   public static CondensedModel of(ParcelModel whole, List<Journey> journeys, List<Variation> seen) {
-    Journey journey = Checks.notEmpty("journeys to span", journeys).get(0);
+    List<TransitOutput> animals =
+        whole.parcel().occupied().stream()
+            .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
+            .toList();
+    return of(whole, Checks.notEmpty("journeys to span", journeys), seen, animals);
+  }
+
+  /**
+   * Condenses a model that is to read something else than the animals.
+   *
+   * @param whole the model
+   * @param journey the journey of all runs
+   * @param seen runs whose states are spanned, as for animals
+   * @param read what runs read: means of blocks, and places that the model was built with
+   * @return the condensed model
+   * @throws InvalidInputException as for animals, or if the model does not read one of the outputs
+   * @throws CancellationException if an interrupt stopped it
+   */
+  public static CondensedModel of(
+      ParcelModel whole, Journey journey, List<Variation> seen, List<TransitOutput> read) {
+    List<TransitOutput> outputs = whole.meansAndPlaces();
+    if (!outputs.containsAll(Checks.given("outputs", read))) {
+      throw new InvalidInputException(
+          "outputs", read + " are not among those of the model, " + outputs);
+    }
+    return of(whole, List.of(journey), seen, read);
+  }
+
+  private static CondensedModel of(
+      ParcelModel whole, List<Journey> journeys, List<Variation> seen, List<TransitOutput> read) {
+    List<TransitOutput> outputs = whole.meansAndPlaces();
+    List<TransitOutput> wanted = List.copyOf(read);
+    Journey journey = journeys.get(0);
     if (seen.size() < CHECKED) {
       throw new InvalidInputException("runs to span", seen.size() + " must be at least " + CHECKED);
     }
     ReducedParcel reduced = whole.reduced();
     if (reduced == null) {
-      return new CondensedModel(whole, journey, null, 0);
+      return new CondensedModel(whole, journey, wanted, null, 0);
     }
     List<double[]> states = new ArrayList<>();
     Map<Integer, Variation> kept = new LinkedHashMap<>();
@@ -99,15 +142,15 @@ public final class CondensedModel {
     }
     ReducedParcel small =
         reduced
-            .condensed(states, whole.meansOfBlocks(), MODES)
+            .condensed(states, outputs.stream().map(whole::probe).toList(), MODES)
             .startingFrom(whole.course(journey, Variation.NOMINAL));
-    CondensedModel unchecked = new CondensedModel(whole, journey, small, 0);
+    CondensedModel unchecked = new CondensedModel(whole, journey, wanted, small, 0);
     double largest = 0;
     for (Map.Entry<Integer, Variation> each : kept.entrySet()) {
       CondensedModel there = unchecked.on(turn(journeys, each.getKey()));
       largest = Math.max(largest, there.difference(each.getValue()));
     }
-    return new CondensedModel(whole, journey, small, largest);
+    return new CondensedModel(whole, journey, wanted, small, largest);
   }
 
   /** The journey of a run. Those kept for the check take turns, too. */
@@ -124,20 +167,32 @@ public final class CondensedModel {
    */
   public CondensedModel on(Journey other) {
     if (small == null || other.equals(journey)) {
-      return new CondensedModel(whole, other, small, error);
+      return new CondensedModel(whole, other, read, small, error);
     }
     ReducedParcel there = small.startingFrom(whole.course(other, Variation.NOMINAL));
-    return new CondensedModel(whole, other, there, error);
+    return new CondensedModel(whole, other, read, there, error);
+  }
+
+  /**
+   * The same model for derivatives: no run shares coefficients with another that lies near, so that
+   * temperatures are smooth in what is varied. Sharing saves time and makes steps of about 0.01 K.
+   *
+   * @return the model; this one where every cell is stepped
+   */
+  public CondensedModel smooth() {
+    return small == null
+        ? this
+        : new CondensedModel(whole, journey, read, small.sharing(0), error);
   }
 
   /** The largest difference to the whole model in one run [K]. */
   private double difference(Variation variation) {
     double[][] here = run(variation).temperatures();
-    double[][] there = whole.means(journey, variation);
+    double[][] there = whole.readings(journey, variation, read);
     double largest = 0;
-    for (int animal = 0; animal < here.length; animal++) {
+    for (int output = 0; output < here.length; output++) {
       for (int row = 0; row < times.length; row++) {
-        largest = Math.max(largest, Math.abs(here[animal][row] - there[animal][row]));
+        largest = Math.max(largest, Math.abs(here[output][row] - there[output][row]));
       }
     }
     return largest;
@@ -167,7 +222,7 @@ public final class CondensedModel {
    * @return the names; unmodifiable
    */
   public List<String> cups() {
-    return cups;
+    return whole.parcel().occupied().stream().map(Container::name).toList();
   }
 
   /**
@@ -183,7 +238,8 @@ public final class CondensedModel {
    * Runs the packing through the journey.
    *
    * @param variation where the uncertain quantities lie in their ranges
-   * @return mean temperature of each animal at each time, and the air that it breathed
+   * @return what is read at each time, the mean temperature of each animal unless other outputs were
+   *     asked for, and the air that was breathed
    * @throws InvalidInputException if the variation names a warmer, place or leg that is not there
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if the run failed
@@ -191,10 +247,9 @@ public final class CondensedModel {
   public JourneyMeans run(Variation variation) {
     ReducedParcel model = small;
     if (model == null) {
-      return whole.journeyMeans(journey, variation);
+      return whole.journeyReadings(journey, variation, read);
     }
     Checks.notInterrupted("between runs");
-    int[] all = IntStream.range(0, cups.size()).toArray();
-    return model.read(whole.course(journey, variation), whole.interval(), times.length, all);
+    return model.read(whole.course(journey, variation), whole.interval(), times.length, positions);
   }
 }

@@ -73,7 +73,7 @@ final class Course {
     this.powers = parcel.warmers().stream().map(PlacedWarmer::prescribedPower).toList();
     this.strengths =
         parcel.warmers().stream()
-            .mapToDouble(w -> w.warmer().strength().at(variation.ofWarmer(w.name()), 1))
+            .mapToDouble(w -> w.warmer().strengthAt(variation.ofWarmer(w.name())))
             .toArray();
   }
 

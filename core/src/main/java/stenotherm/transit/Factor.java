@@ -27,7 +27,7 @@ public enum Factor {
   AMBIENT("temperature outside"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
   SOLAR_ABSORPTANCE("how much sun the box takes up"),
-  /** Width of the seams, times {@link Openings#GAP_FACTORS}. */
+  /** Width of the seams, times {@link Openings#gapFactors}. */
   SEAMS("how wide the seams gape"),
   /** What foam lets through, over {@link FoamPanel#EXPANDED_POLYSTYRENE_RANGE}. */
   FOAM_DIFFUSIVITY("air through the foam"),

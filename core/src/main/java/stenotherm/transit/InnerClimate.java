@@ -123,7 +123,7 @@ final class InnerClimate {
       Variation variation = course.variation();
       this.warmer = pad.warmer();
       this.powder = pad.powder().reacting(Factor.REACTIONS.at(variation.of(Factor.REACTION), 1));
-      this.strength = warmer.warmer().strength().at(variation.ofWarmer(warmer.name()), 1);
+      this.strength = warmer.warmer().strengthAt(variation.ofWarmer(warmer.name()));
       this.output = pad.output();
       this.input = pad.input();
       this.surface = pad.surface();

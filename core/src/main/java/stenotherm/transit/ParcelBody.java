@@ -18,6 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
@@ -53,6 +54,9 @@ final class ParcelBody {
   /** Names of the heat sources, in the order of the inputs after the ports. */
   private final List<String> sources;
 
+  /** Places beyond the usual ones whose temperatures are read, by name. */
+  private final Map<String, Point> places;
+
   private final List<TransitOutput> outputs;
   private final List<Probe> probes;
   private final List<Probe> means;
@@ -75,8 +79,10 @@ final class ParcelBody {
       List<Port.BoundaryPort> ports,
       List<String> sources,
       List<String> varying,
+      Map<String, Point> places,
       Map<TransitOutput, Probe> read) {
     this.parcel = parcel;
+    this.places = places;
     this.parts = parts;
     this.ports = ports;
     this.sources = sources;
@@ -92,15 +98,20 @@ final class ParcelBody {
   }
 
   /** Describes a packing by its cells. */
-  static ParcelBody of(Parcel parcel, FaceParts parts, HeatNetwork network) {
+  static ParcelBody of(
+      Parcel parcel, FaceParts parts, HeatNetwork network, Map<String, Point> places) {
     List<Port.BoundaryPort> ports = network.boundaryPorts();
+    Map<TransitOutput, Probe> outputs = findOutputs(parcel, ports);
+    places.forEach(
+        (name, place) -> put(outputs, PLACE, name, output -> new Probe.At(output, place)));
     return new ParcelBody(
         parcel,
         parts,
         ports,
         network.sourcePorts().stream().map(Port::name).toList(),
         findVarying(parcel, network),
-        findOutputs(parcel, ports));
+        places,
+        outputs);
   }
 
   /** Describes a packing by its reduced model. */
@@ -112,14 +123,34 @@ final class ParcelBody {
         ports,
         model.inputs().stream().skip(ports.size()).map(Port::name).toList(),
         model.varying(),
+        Map.of(),
         findOutputs(parcel, ports));
   }
 
-  /** The same packing, of which the mean temperatures of animals, warmers and packs are read. */
+  /** The same packing, of which means of blocks and the places that were asked for are read. */
   ParcelBody ofMeans() {
-    Map<TransitOutput, Probe> means = findOutputs(parcel, ports);
-    means.keySet().removeIf(output -> output.quantity() != MEAN);
-    return new ParcelBody(parcel, parts, ports, sources, varying, means);
+    Map<TransitOutput, Probe> some = new LinkedHashMap<>();
+    for (int index = 0; index < outputs.size(); index++) {
+      if (isMeanOrPlace(outputs.get(index))) {
+        some.put(outputs.get(index), probes.get(index));
+      }
+    }
+    return new ParcelBody(parcel, parts, ports, sources, varying, places, some);
+  }
+
+  private boolean isMeanOrPlace(TransitOutput output) {
+    return output.quantity() == MEAN
+        || (output.quantity() == PLACE && places.containsKey(output.of()));
+  }
+
+  /** The means of blocks and the places that were asked for, in the order of {@link #outputs}. */
+  List<TransitOutput> meansAndPlaces() {
+    return outputs.stream().filter(this::isMeanOrPlace).toList();
+  }
+
+  /** The probe of an output. */
+  Probe probe(TransitOutput output) {
+    return probes.get(position(output.quantity(), output.of()));
   }
 
   private static Set<String> air(Parcel parcel) {
@@ -260,9 +291,25 @@ final class ParcelBody {
     return probes;
   }
 
-  /** Position of an output in a row. */
+  /** Position of an output in a row; -1 if there is none. */
   int position(TransitOutput.OutputQuantity quantity, String of) {
     return outputs.indexOf(new TransitOutput(quantity, of));
+  }
+
+  /** Positions of outputs in a row; refuses those that are not read. */
+  int[] positions(List<TransitOutput> wanted) {
+    int[] positions = wanted.stream().mapToInt(outputs::indexOf).toArray();
+    for (int index = 0; index < positions.length; index++) {
+      if (positions[index] < 0) {
+        throw new InvalidInputException(
+            "output",
+            "there is no '"
+                + wanted.get(index).words()
+                + "'; there are "
+                + outputs.stream().map(TransitOutput::words).toList());
+      }
+    }
+    return positions;
   }
 
   /** Blocks whose conductivity may change, in the order of the factors. */

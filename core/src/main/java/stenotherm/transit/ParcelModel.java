@@ -24,6 +24,7 @@ import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.grid.MeshControl;
+import stenotherm.grid.Point;
 import stenotherm.grid.RectilinearGrid;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
@@ -140,6 +141,41 @@ public final class ParcelModel {
    */
   public static ParcelModel of(
       Parcel parcel, List<Journey> journeys, TransitSettings settings, ModelScope scope) {
+    return of(parcel, journeys, settings, scope, Map.of());
+  }
+
+  /**
+   * Builds a model for {@link ModelScope#MEANS} that also reads the temperature at places, such as
+   * those of sensors: outputs {@link OutputQuantity#PLACE} of their names.
+   *
+   * @param parcel the packing
+   * @param journeys the journeys, at least one
+   * @param settings mesh, time steps and solver
+   * @param places the places by name, within the outer box
+   * @return the model
+   * @throws InvalidInputException as without places, or if a place is not inside the outer box
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if no reduced model could be made; the message says why
+   */
+  public static ParcelModel withPlaces(
+      Parcel parcel, List<Journey> journeys, TransitSettings settings, Map<String, Point> places) {
+    Checks.given("places", places);
+    places.forEach(
+        (name, place) -> {
+          if (!parcel.outer().contains(place)) {
+            throw new InvalidInputException(
+                "place '" + name + "'", place + " [m] is not inside the box, " + parcel.outer());
+          }
+        });
+    return of(parcel, journeys, settings, ModelScope.MEANS, places);
+  }
+
+  private static ParcelModel of(
+      Parcel parcel,
+      List<Journey> journeys,
+      TransitSettings settings,
+      ModelScope scope,
+      Map<String, Point> places) {
     Checks.given("scope", scope);
     Checks.given("parcel", parcel);
     Checks.given("settings", settings);
@@ -153,7 +189,7 @@ public final class ParcelModel {
     }
     FaceParts parts = FaceParts.on(journeys, parcel.outer());
     HeatNetwork network = parcel.network(settings.mesh(), parts.patches(), parcel.innerHeat());
-    ParcelBody whole = ParcelBody.of(parcel, parts, network);
+    ParcelBody whole = ParcelBody.of(parcel, parts, network, places);
     ParcelBody body = scope.isMeansAlone() && reason.isEmpty() ? whole.ofMeans() : whole;
     List<Course> courses =
         journeys.stream().map(each -> new Course(body, each, Variation.NOMINAL)).toList();
@@ -342,13 +378,25 @@ public final class ParcelModel {
    * @throws IllegalStateException if the run failed
    */
   public double[][] means(Journey journey, Variation variation, List<String> names) {
-    if (reduced == null) {
-      TransitResult result = run(journey, variation).requireCompleted();
-      return names.stream().map(result::mean).toArray(double[][]::new);
-    }
-    int[] positions =
-        names.stream().mapToInt(name -> body.position(OutputQuantity.MEAN, name)).toArray();
-    return read(reduced, journey, variation, positions).temperatures();
+    return readings(
+        journey,
+        variation,
+        names.stream().map(name -> new TransitOutput(OutputQuantity.MEAN, name)).toList());
+  }
+
+  /**
+   * Runs the packing through a journey and reads outputs.
+   *
+   * @param journey the journey
+   * @param variation where the uncertain quantities lie in their ranges
+   * @param wanted the outputs
+   * @return a row for each output, a column for each of the {@link #storedTimes}
+   * @throws InvalidInputException as {@link #run}, or if the model does not read one of the outputs
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if the run failed
+   */
+  public double[][] readings(Journey journey, Variation variation, List<TransitOutput> wanted) {
+    return journeyReadings(journey, variation, wanted).temperatures();
   }
 
   /**
@@ -362,14 +410,21 @@ public final class ParcelModel {
    * @throws IllegalStateException if the run failed
    */
   public JourneyMeans journeyMeans(Journey journey, Variation variation) {
-    List<String> cups = parcel().occupied().stream().map(Container::name).toList();
+    return journeyReadings(
+        journey,
+        variation,
+        parcel().occupied().stream()
+            .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
+            .toList());
+  }
+
+  JourneyMeans journeyReadings(Journey journey, Variation variation, List<TransitOutput> wanted) {
+    int[] positions = body.positions(wanted);
     if (reduced == null) {
       TransitResult result = run(journey, variation).requireCompleted();
-      double[][] means = cups.stream().map(result::mean).toArray(double[][]::new);
-      return new JourneyMeans(means, result.breathing());
+      double[][] values = wanted.stream().map(result::readings).toArray(double[][]::new);
+      return new JourneyMeans(values, result.breathing());
     }
-    int[] positions =
-        cups.stream().mapToInt(name -> body.position(OutputQuantity.MEAN, name)).toArray();
     return read(reduced, journey, variation, positions);
   }
 
@@ -553,9 +608,13 @@ public final class ParcelModel {
     return interval;
   }
 
-  /** The means of blocks, those of the animals first. */
-  List<Probe> meansOfBlocks() {
-    return body.means();
+  /** Means of blocks, those of the animals first, and places that were asked for. */
+  List<TransitOutput> meansAndPlaces() {
+    return body.meansAndPlaces();
+  }
+
+  Probe probe(TransitOutput output) {
+    return body.probe(output);
   }
 
   /**

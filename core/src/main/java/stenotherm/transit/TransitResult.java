@@ -278,7 +278,7 @@ public final class TransitResult {
     if (column >= 0) {
       return climate(column);
     }
-    double strength = placed.warmer().strength().at(variation.ofWarmer(warmer), 1);
+    double strength = placed.warmer().strengthAt(variation.ofWarmer(warmer));
     return Arrays.stream(history.times)
         .map(time -> strength * placed.prescribedPower().before(time))
         .toArray();
@@ -394,15 +394,11 @@ public final class TransitResult {
   }
 
   private double[] column(TransitOutput.OutputQuantity quantity, String of) {
-    int position = body.position(quantity, of);
-    if (position < 0) {
-      throw new InvalidInputException(
-          "output",
-          "there is no '"
-              + new TransitOutput(quantity, of).words()
-              + "'; there are "
-              + body.outputs().stream().map(TransitOutput::words).toList());
-    }
+    return readings(new TransitOutput(quantity, of));
+  }
+
+  double[] readings(TransitOutput output) {
+    int position = body.positions(List.of(output))[0];
     return Arrays.stream(history.rows).mapToDouble(row -> row[position]).toArray();
   }
 

@@ -15,12 +15,19 @@ import stenotherm.base.Source;
  * @param mass mass of the fresh contents, which with their specific heat store heat [kg]; 100 to
  *     3000 kg per m3 of the pad
  * @param heat how it comes by its heat; the iron of iron powder is 30 to 70 % of the mass
- * @param strength range of the factor by which the power of single warmers differs, around 1; of
+ * @param usual factor on the power as given [-]: 1 unless measured
+ * @param strength range of that factor over single warmers, around the usual one; of
  *     iron powder it scales film and iron alike, so that a stronger one does not last shorter
  * @param source where the values come from
  */
 public record WarmerClass(
-    String name, PadSize size, double mass, HeatRelease heat, Range strength, Source source) {
+    String name,
+    PadSize size,
+    double mass,
+    HeatRelease heat,
+    double usual,
+    Range strength,
+    Source source) {
   /** From a pad that is half empty to pressed iron powder [kg/m3]. */
   private static final Range DENSITIES = new Range(100, 3000);
 
@@ -101,10 +108,49 @@ public record WarmerClass(
           "It is 30 to 70 % of the mass of the contents.");
     }
     Checks.positive("weakest strength of " + name, strength.low(), "");
-    if (!strength.contains(1)) {
+    if (!strength.contains(usual)) {
       throw new InvalidInputException(
-          "strength of " + name, strength.low() + " to " + strength.high() + " must hold 1");
+          "strength of " + name,
+          strength.low() + " to " + strength.high() + " must hold the usual one, " + usual);
     }
+  }
+
+  /**
+   * A kind of warmer that has the power as given.
+   *
+   * @param name name
+   * @param size extent of the pad
+   * @param mass mass of the fresh contents [kg]
+   * @param heat how it comes by its heat
+   * @param strength range of the factor by which the power of single warmers differs, around 1
+   * @param source where the values come from
+   * @throws InvalidInputException as the other constructor
+   */
+  public WarmerClass(
+      String name, PadSize size, double mass, HeatRelease heat, Range strength, Source source) {
+    this(name, size, mass, heat, 1, strength, source);
+  }
+
+  /**
+   * The same kind with a strength that was measured.
+   *
+   * @param other factor on the power as given [-]
+   * @param range range that holds it with 90 % [-]
+   * @return the changed kind
+   * @throws InvalidInputException if the factor is not in its range or that not above 0
+   */
+  public WarmerClass measured(double other, Range range) {
+    return new WarmerClass(name, size, mass, heat, other, range, source);
+  }
+
+  /**
+   * Returns the strength at a position in its range.
+   *
+   * @param position the position, see {@link Range#at}
+   * @return factor on the power as given [-]
+   */
+  public double strengthAt(double position) {
+    return strength.at(position, usual);
   }
 
   /**

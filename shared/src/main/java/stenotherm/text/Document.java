@@ -79,6 +79,11 @@ public final class Document {
   }
 
   private static Document parse(String fileName, byte[] bytes, UnaryOperator<String> examples) {
+    return parse(fileName, decoded(fileName, bytes), examples);
+  }
+
+  /** The text of bytes in UTF-8; refuses others, and too many. */
+  static String decoded(String fileName, byte[] bytes) {
     if (bytes.length > MAXIMUM_BYTES) {
       throw tooLarge(fileName);
     }
@@ -96,7 +101,7 @@ public final class Document {
       throw new TextFormatException(
           new SourceText(fileName, text).end(), "", "is not UTF-8 text, save the file as UTF-8");
     }
-    return parse(fileName, text, examples);
+    return text;
   }
 
   /**

@@ -1,0 +1,152 @@
+package stenotherm.text;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table of values with commas between them, read strictly: lines that begin with {@code #} and
+ * blank lines are left out, the first of the others names the columns, each of the rest has a value
+ * for each column. A value may stand in double quotes, with two for one of its own. Values know
+ * their place.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class CsvTable {
+  private final List<ScalarNode> header;
+  private final List<List<ScalarNode>> rows;
+
+  private CsvTable(List<ScalarNode> header, List<List<ScalarNode>> rows) {
+    this.header = header;
+    this.rows = rows;
+  }
+
+  /**
+   * Reads a table from text.
+   *
+   * @param fileName the name that messages show
+   * @param text the table
+   * @return the table
+   * @throws TextFormatException if it is larger than {@link Document#MAXIMUM_BYTES}, has characters
+   *     that are no text, no line, or a line with more or fewer values than columns
+   */
+  public static CsvTable parse(String fileName, String text) {
+    SourceText source = new SourceText(fileName, text);
+    source.check();
+    List<ScalarNode> header = List.of();
+    List<List<ScalarNode>> rows = new ArrayList<>();
+    String[] lines = source.text().split("\r\n|\r|\n", -1);
+    for (int line = 0; line < lines.length; line++) {
+      if (lines[line].isBlank() || lines[line].startsWith("#")) {
+        continue;
+      }
+      List<ScalarNode> fields = fields(source, line + 1, lines[line], header);
+      if (header.isEmpty()) {
+        header = fields;
+      } else {
+        rows.add(fields);
+      }
+    }
+    if (header.isEmpty()) {
+      throw new TextFormatException(source.at(1, 1), "", "has no line that names the columns");
+    }
+    return new CsvTable(header, List.copyOf(rows));
+  }
+
+  /**
+   * Reads a table from a file in UTF-8, with or without a byte order mark.
+   *
+   * @param path the file; messages show it as given
+   * @return the table
+   * @throws IOException if the file cannot be read
+   * @throws TextFormatException as {@link #parse}, or if the file is not in UTF-8
+   */
+  public static CsvTable read(Path path) throws IOException {
+    try (InputStream stream = Files.newInputStream(path)) {
+      // one byte more than allowed is enough to see that the file is too large
+      byte[] bytes = stream.readNBytes(Document.MAXIMUM_BYTES + 1);
+      return parse(path.toString(), Document.decoded(path.toString(), bytes));
+    }
+  }
+
+  /** The values of a line, each with its column's name as its path. */
+  private static List<ScalarNode> fields(
+      SourceText source, int line, String text, List<ScalarNode> header) {
+    List<ScalarNode> fields = new ArrayList<>();
+    StringBuilder value = new StringBuilder();
+    boolean quoted = false;
+    int column = 1;
+    int start = 1;
+    int[] characters = text.codePoints().toArray();
+    for (int index = 0; index < characters.length; index++, column++) {
+      int character = characters[index];
+      if (character == '"') {
+        boolean isDoubled =
+            quoted && index + 1 < characters.length && characters[index + 1] == '"';
+        if (isDoubled) {
+          value.append('"');
+          index++;
+          column++;
+        } else {
+          quoted = !quoted;
+        }
+      } else if (character == ',' && !quoted) {
+        fields.add(field(source, line, start, value, header, fields.size()));
+        value.setLength(0);
+        start = column + 1;
+      } else {
+        value.appendCodePoint(character);
+      }
+    }
+    if (quoted) {
+      throw new TextFormatException(source.at(line, start), "", "has a quote that does not end");
+    }
+    fields.add(field(source, line, start, value, header, fields.size()));
+    if (!header.isEmpty() && fields.size() != header.size()) {
+      boolean semicolons = text.indexOf(';') >= 0;
+      throw new TextFormatException(
+          source.at(line, 1),
+          "",
+          "has "
+              + fields.size()
+              + (fields.size() == 1 ? " value" : " values")
+              + " but there are "
+              + header.size()
+              + " columns"
+              + (semicolons ? ", put commas between values and a point in numbers" : ""));
+    }
+    return List.copyOf(fields);
+  }
+
+  private static ScalarNode field(
+      SourceText source,
+      int line,
+      int column,
+      StringBuilder value,
+      List<ScalarNode> header,
+      int number) {
+    String path = number < header.size() ? header.get(number).text() : "";
+    return new ScalarNode(source.at(line, column), path, value.toString().strip());
+  }
+
+  /**
+   * Returns the names of the columns.
+   *
+   * @return at least one; unmodifiable
+   */
+  public List<ScalarNode> header() {
+    return header;
+  }
+
+  /**
+   * Returns the rows.
+   *
+   * @return a value for each column in each; unmodifiable
+   */
+  public List<List<ScalarNode>> rows() {
+    return rows;
+  }
+}
