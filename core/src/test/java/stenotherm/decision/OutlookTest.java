@@ -107,4 +107,23 @@ class OutlookTest {
             .orElseThrow();
     assertTrue(coldest < usual, () -> coldest + " K after a longer night, else " + usual + " K");
   }
+
+  @Test
+  void departuresAreSingleJourneys() {
+    Journey mild = journey(288, 286, 10);
+    Journey harsh = journey(270, 268, 10);
+    Outlook outlook = outlook(warmed(), mild, harsh);
+    List<Departure> days =
+        Departure.all(outlook, List.of(harsh, mild), MANY, ProgressListener.NONE);
+    for (Departure day : days) {
+      StudyResult alone = outlook.odds(day.journey(), MANY, ProgressListener.NONE);
+      assertEquals(alone.within(), day.within());
+      assertEquals(alone.notTooCold(), day.notTooCold());
+      assertEquals(alone.notTooHot(), day.notTooHot());
+      assertEquals(alone.enoughAir(), day.enoughAir());
+      assertEquals(alone.notBurnt(), day.notBurnt());
+    }
+    assertEquals(harsh, days.get(0).journey());
+    assertTrue(days.get(0).within().within() < days.get(1).within().within());
+  }
 }
