@@ -135,6 +135,11 @@ public final class Assessor {
     return new Work(listener).assess();
   }
 
+  /** Judges the packing without what else an assessment tells: for half of the time. */
+  Verdict verdict(ProgressListener listener) {
+    return new Work(listener).verdict();
+  }
+
   /**
    * Goes through one typical journey, all quantities nominal, on the coarsest grid: an answer
    * within a second. {@link #assess} uses the same grid later.
@@ -307,6 +312,23 @@ public final class Assessor {
       return new Prepared(nominal, condensed, correction, error);
     }
 
+    Verdict verdict() {
+      Prepared prepared = prepare();
+      report(OF_MODELS);
+      StudyResult odds =
+          prepared
+              .study(plannedEnd, uncertainties(prepared.error().total()))
+              .run(
+                  points(settings.study().points(), prepared.condensed()),
+                  (done, total) -> signal(OF_MODELS + (1 - OF_MODELS) * done / total));
+      return verdict(odds, prepared.nominal());
+    }
+
+    /** So many points of each replicate, the least where cells are stepped. */
+    private StudySettings points(int points, CondensedModel condensed) {
+      return settings.study().withPoints(condensed.stepsEveryCell() ? LEAST_POINTS : points);
+    }
+
     Assessment assess() {
       Prepared prepared = prepare();
       TransitResult nominal = prepared.nominal();
@@ -319,12 +341,8 @@ public final class Assessor {
       Stress cold = new Stress(Side.COLD, worst(Side.COLD, sensitivities), study, parcel);
       Stress hot = new Stress(Side.HOT, worst(Side.HOT, sensitivities), study, parcel);
       report(OF_MODELS);
-      StudySettings many = settings.study();
-      StudySettings few = many.withPoints(Math.min(many.points(), FEW_POINTS));
-      if (condensed.stepsEveryCell()) {
-        many = many.withPoints(LEAST_POINTS);
-        few = many;
-      }
+      StudySettings many = points(settings.study().points(), condensed);
+      StudySettings few = points(Math.min(many.points(), FEW_POINTS), condensed);
       double whole = many.journeys() + few.journeys();
       double share = (1 - OF_MODELS) * many.journeys() / whole;
       StudyResult odds = study.run(many, (done, total) -> signal(OF_MODELS + share * done / total));

@@ -94,15 +94,12 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
         (worker, place) -> {
           Remedy.Shipment changed = fitting.get(place).remedy().applyTo(parcel, journey);
           verdicts[place] =
-              Assessor.assess(
-                      changed.parcel(),
-                      changed.journey(),
-                      few,
+              new Assessor(changed.parcel(), changed.journey(), few)
+                  .verdict(
                       (done, total) ->
                           caller.isInterrupted()
                               ? ProgressListener.Signal.STOP
-                              : ProgressListener.Signal.CONTINUE)
-                  .verdict();
+                              : ProgressListener.Signal.CONTINUE);
         });
     Improvement best = null;
     for (int place = 0; place < finalists; place++) {

@@ -448,10 +448,11 @@ public final class ParcelModel {
     if (model == null) {
       return stepped(course, ProgressListener.NONE);
     }
+    Schedule schedule = model.schedule(course);
     return stepped(
         course,
         (of, engine) -> model.schedule(of).on(engine, of, model.model().body(), model.reference()),
-        new EngineChoice(cells, "", null, model.schedule(course).change()),
+        new EngineChoice(cells, "", null, model.change(course, schedule)),
         ProgressListener.NONE);
   }
 

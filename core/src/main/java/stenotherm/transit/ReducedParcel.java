@@ -41,29 +41,33 @@ final class ReducedParcel {
    * @param shared stages whose coefficients are no farther apart than this share a setting. As the
    *     means are found under the shared coefficients, these may be off by half as much again; see
    *     the agreement tests
-   * @param passes most passes under settings of a run's own; each costs the modes of each stage
+   * @param sharedBefore the same in passes before the last one: a tenth of what they are off is
+   *     left
+   * @param passes most times that settings of a run's own are made; each costs the modes of each
+   *     setting
    * @param settling when after a leg's beginning its coefficients are taken anew [s], if it lasts
    *     half as long again: surfaces, walls and fill settle one after another, ever more slowly
    */
-  private record Search(double shared, int passes, List<Double> settling) {
+  private record Search(double shared, double sharedBefore, int passes, List<Double> settling) {
     /** For single runs. */
-    static final Search USUAL = new Search(0.002, 3, List.of(3600.0, 4 * 3600.0));
+    static final Search USUAL = new Search(0.002, 0.002, 3, List.of(3600.0, 4 * 3600.0));
 
     /** Where the effect of holding coefficients is to be measured. */
     static final Search FINE =
         new Search(
             0.002,
+            0.002,
             3,
             List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0));
 
     /** Where states are wanted that are like those of runs, not those of one run. */
-    static final Search ROUGH = new Search(0.01, 2, List.of(3600.0));
+    static final Search ROUGH = new Search(0.05, 0.05, 1, List.of(3600.0));
 
     /**
-     * For thousands of runs: measured, up to 0.04 K off for half of the time. One pass less would
-     * save a third more and be off by 0.05 K.
+     * For thousands of runs: measured, up to 0.04 K off for half of the time. With a single pass it
+     * would be off by 0.4 K.
      */
-    static final Search QUICK = new Search(0.002, 2, List.of(3600.0));
+    static final Search QUICK = new Search(0.002, 0.02, 2, List.of(3600.0));
   }
 
   private static final double HALF_AS_LONG_AGAIN = 1.5;
@@ -131,7 +135,7 @@ final class ReducedParcel {
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
-    Search other = new Search(distance, search.passes, search.settling);
+    Search other = new Search(distance, distance, search.passes, search.settling);
     return new ReducedParcel(body, model, reference, atHand, other, usual);
   }
 
@@ -165,11 +169,21 @@ final class ReducedParcel {
       used = near;
       goThrough(course, stages, used, wanted);
     }
-    for (int pass = 0; pass < search.passes && !areShared(wanted, used); pass++) {
-      used = own(wanted);
-      goThrough(course, stages, used, wanted);
+    for (int pass = 1; pass <= search.passes && !areShared(wanted, used); pass++) {
+      boolean isLast = pass == search.passes;
+      used = own(wanted, isLast ? search.shared : search.sharedBefore);
+      if (!isLast) {
+        goThrough(course, stages, used, wanted);
+      }
     }
-    return new Schedule(stages, used, largest(wanted, used, Coefficients::change));
+    return new Schedule(stages, used);
+  }
+
+  /** By how much a coefficient would still change at the mean temperatures of a run. */
+  double change(Course course, Schedule schedule) {
+    List<Coefficients> wanted = new ArrayList<>();
+    goThrough(course, schedule.stages(), schedule.settings(), wanted);
+    return largest(wanted, schedule.settings(), Coefficients::change);
   }
 
   /** The same model, runs of a course's stages starting from the temperatures that it has there. */
@@ -230,11 +244,11 @@ final class ReducedParcel {
   }
 
   /** Settings for coefficients: those at hand or of an earlier stage where they are near enough. */
-  private List<Schedule.Setting> own(List<Coefficients> wanted) {
+  private List<Schedule.Setting> own(List<Coefficients> wanted, double shared) {
     List<Schedule.Setting> known = new ArrayList<>(atHand);
     List<Schedule.Setting> own = new ArrayList<>();
     for (Coefficients each : wanted) {
-      Schedule.Setting setting = nearest(each, known, search.shared);
+      Schedule.Setting setting = nearest(each, known, shared);
       if (setting == null) {
         setting = setting(each);
         known.add(setting);
@@ -266,7 +280,7 @@ final class ReducedParcel {
     wanted.clear();
     followMeans(
         course,
-        new Schedule(stages, settings, 0),
+        new Schedule(stages, settings),
         (stage, engine) -> {
           double[] surfaces = engine.meanSurfaces();
           double[] blocks = engine.meanOf(body.varying());
@@ -317,7 +331,9 @@ final class ReducedParcel {
     Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(
-        outcome, run.coefficients(), new EngineChoice(cells, "", reduction, schedule.change()));
+        outcome,
+        run.coefficients(),
+        new EngineChoice(cells, "", reduction, change(course, schedule)));
   }
 
   /** What is done at the start and at each stop. */

@@ -11,9 +11,8 @@ import stenotherm.modal.ModalEngine;
  *
  * @param stages the stages from sealing until the end
  * @param settings what holds in each of them
- * @param change by how much a coefficient would still change at the mean temperatures of a run
  */
-record Schedule(List<Stage> stages, List<Setting> settings, double change) {
+record Schedule(List<Stage> stages, List<Setting> settings) {
   /**
    * Coefficients with the modes under them.
    *

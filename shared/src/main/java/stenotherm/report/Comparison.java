@@ -28,6 +28,7 @@ import stenotherm.grid.GridSize;
 import stenotherm.grid.RectilinearGrid;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.StudySettings;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -137,7 +138,7 @@ public final class Comparison {
     Map<Integer, Assessor> assessors = new ConcurrentHashMap<>();
     for (int job = 0; job < packings.size(); job++) {
       Parcel parcel = packings.get(job).parcel();
-      assessors.put(job, new Assessor(parcel, scenario.journey(), how(settings)));
+      assessors.put(job, new Assessor(parcel, scenario.journey(), how(settings, allThreads)));
     }
     List<FirstLook> looks =
         all(number -> Objects.requireNonNull(assessors.get(number)).firstLook());
@@ -151,7 +152,7 @@ public final class Comparison {
             ? Improvement.find(
                 best.parcel(),
                 scenario.journey(),
-                how(settings.withThreads(allThreads)),
+                how(settings.withThreads(allThreads), allThreads),
                 best.verdict().within(),
                 best.odds().enoughAir())
             : Optional.empty();
@@ -167,8 +168,10 @@ public final class Comparison {
         && best.parcel().packs().stream().noneMatch(pack -> pack.pack().melts());
   }
 
-  private AssessmentSettings how(TransitSettings transit) {
-    return new AssessmentSettings(transit, scenario.longestHold());
+  /** The journeys of each packing take all threads, lest the last packing leaves some idle. */
+  private AssessmentSettings how(TransitSettings transit, int allThreads) {
+    StudySettings journeys = StudySettings.standard(AssessmentSettings.SEED, allThreads);
+    return new AssessmentSettings(transit, scenario.longestHold(), journeys);
   }
 
   /** Does something for all packings, several at a time. */

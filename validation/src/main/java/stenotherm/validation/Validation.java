@@ -27,6 +27,7 @@ import stenotherm.validation.benchmark.ModelRunsReport;
 import stenotherm.validation.benchmark.TransitReport;
 import stenotherm.validation.cases.RunCases;
 import stenotherm.validation.fault.RunFaults;
+import stenotherm.validation.odds.AnswerTimes;
 import stenotherm.validation.odds.Choices;
 import stenotherm.validation.odds.OddsAgreement;
 import stenotherm.validation.odds.UsualPackings;
@@ -52,6 +53,7 @@ import stenotherm.words.LastWords;
       Validation.ModalAccuracy.class,
       Validation.ModelRunsAccuracy.class,
       Validation.AgreementOfOdds.class,
+      Validation.TimesOfAnswers.class,
       Validation.OddsOfUsualPackings.class,
       Validation.OddsOfChoices.class,
       Validation.OddsOfWarmerPlaces.class,
@@ -193,6 +195,27 @@ public final class Validation {
     @Override
     public Integer call() {
       return OddsAgreement.print(System.out, seeds) ? 0 : 1;
+    }
+  }
+
+  /** Runs {@link AnswerTimes}. */
+  @Command(
+      name = "answer-times",
+      description = {
+        "Judges scenarios and one packing on a template, and runs 10,240 journeys of that packing,"
+            + " twice.",
+        "Prints wall and processor time and bytes allocated, beside runs of the full grid. The start"
+            + " of the JVM is not in it."
+      })
+  static final class TimesOfAnswers implements Callable<Integer> {
+    @Parameters(paramLabel = "SCENARIO", arity = "0..*", description = "Scenario files.")
+    @SuppressWarnings("unused") // picocli sets it
+    private List<Path> scenarios = new ArrayList<>();
+
+    @Override
+    public Integer call() throws IOException {
+      AnswerTimes.print(System.out, scenarios);
+      return 0;
     }
   }
 

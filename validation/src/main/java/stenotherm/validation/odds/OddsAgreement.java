@@ -108,7 +108,7 @@ public final class OddsAgreement {
     return agrees;
   }
 
-  private static double processorSeconds() {
+  static double processorSeconds() {
     return ((com.sun.management.OperatingSystemMXBean)
                 java.lang.management.ManagementFactory.getOperatingSystemMXBean())
             .getProcessCpuTime()
