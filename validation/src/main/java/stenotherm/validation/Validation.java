@@ -30,6 +30,7 @@ import stenotherm.validation.fault.RunFaults;
 import stenotherm.validation.odds.Choices;
 import stenotherm.validation.odds.OddsAgreement;
 import stenotherm.validation.odds.UsualPackings;
+import stenotherm.validation.odds.WarmSide;
 import stenotherm.validation.odds.WarmerPlaces;
 import stenotherm.validation.studies.WarmerEdges;
 import stenotherm.words.LastWords;
@@ -54,6 +55,7 @@ import stenotherm.words.LastWords;
       Validation.AgreementOfOdds.class,
       Validation.OddsOfUsualPackings.class,
       Validation.OddsOfChoices.class,
+      Validation.OddsOfWarmSide.class,
       Validation.OddsOfWarmerPlaces.class,
       Validation.WarmerAccuracy.class,
       CompareWithScipy.class
@@ -208,6 +210,21 @@ public final class Validation {
     }
   }
 
+  /** Runs {@link WarmSide}. */
+  @Command(
+      name = "warm-side",
+      description = {
+        "Splits what fails of usual boxes with a warmer in mild weather: cold, heat, air, burns.",
+        "Prints what decides, and what single quantities change."
+      })
+  static final class OddsOfWarmSide implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      WarmSide.print(System.out);
+      return 0;
+    }
+  }
+
   /** Runs {@link Choices}. */
   @Command(
       name = "choices",
@@ -343,7 +360,7 @@ public final class Validation {
     private int cells;
 
     @Override
-    public Integer call() throws java.util.concurrent.ExecutionException, InterruptedException {
+    public Integer call() throws InterruptedException {
       Range range = new Range(cells / 1.4, cells * 1.4);
       return ClimateAgreement.print(System.out, tries, seed, range) ? 0 : 1;
     }
