@@ -5,15 +5,18 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Range;
@@ -208,7 +211,7 @@ public final class ClimateAgreement {
         ParcelModel.of(parcel, journey, ModelAgreement.settings(trial.mesh(cells), STEP_TOLERANCE));
     TransitResult reduced = model.run(journey, trial.variation());
     TransitResult full = model.runEveryCell(journey, trial.variation());
-    List<Deviation> temperatures = Deviation.of(reduced, full);
+    List<Deviation> temperatures = judged(parcel, Deviation.of(reduced, full));
     double oxygen = 0;
     double least = 1;
     for (Container cup : parcel.occupied()) {
@@ -232,6 +235,26 @@ public final class ClimateAgreement {
         gain,
         power,
         worst(temperatures));
+  }
+
+  /**
+   * Those of animals, warmers and packs. Damp layers, walls and air, of which a run has means, too,
+   * count by what they do to these and to oxygen.
+   */
+  private static List<Deviation> judged(Parcel parcel, List<Deviation> all) {
+    Set<String> names = new HashSet<>();
+    parcel.occupied().forEach(cup -> names.add(cup.name()));
+    parcel.warmers().forEach(warmer -> names.add(warmer.name()));
+    parcel.packs().forEach(pack -> names.add(pack.name()));
+    return all.stream()
+        .filter(
+            each ->
+                names.stream()
+                    .anyMatch(
+                        name ->
+                            Stream.of(" mean", " coldest", " hottest")
+                                .anyMatch(end -> each.output().equals(name + end))))
+        .toList();
   }
 
   private static String worst(List<Deviation> all) {

@@ -105,7 +105,7 @@ public final class WarmSide {
             + JOURNEYS.journeys()
             + " journeys each, in %: too cold, too hot, short of air, burnt; then the nominal case:"
             + " most watts, warmest hourly mean of the animal, hottest place in its reach, least"
-            + " oxygen; then what the margin at the hot end varies by.");
+            + " oxygen as at sea level; then what the margin at the hot end varies by.");
     for (String box : List.of("7 x 7 x 6", "12 x 9 x 6")) {
       for (Pouch pouch : Pouch.values()) {
         print(box, pouch, out);
@@ -184,7 +184,7 @@ public final class WarmSide {
         most(nominal.power(parcel.warmers().get(0).name())),
         Temperatures.toCelsius(warmest(nominal)),
         Temperatures.toCelsius(most(nominal.hottestPlace(cup))),
-        100 * Arrays.stream(nominal.oxygen(cup)).min().orElseThrow(),
+        100 * Arrays.stream(nominal.oxygenAtSeaLevel(cup)).min().orElseThrow(),
         shares(result));
   }
 
