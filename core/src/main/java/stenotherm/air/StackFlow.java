@@ -3,16 +3,15 @@ package stenotherm.air;
 import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Source;
 
 /**
  * Air that flows through openings at different heights because the air inside is lighter or heavier
  * than outside. It enters on one side of the neutral level, where both pressures are equal, and
  * leaves on the other.
  *
- * <p>Openings at one height exchange nothing here: see {@link #throughOneHole}. What gas the parcel
- * makes or takes up, and what a change of pressure drives, is left out: it is a hundredth of such a
- * flow.
+ * <p>Openings at one height exchange nothing here: through a single horizontal hole of 6 mm light
+ * and heavy air change places by less than half a litre an hour. What gas the parcel makes or takes
+ * up, and what a change of pressure drives, is left out: it is a hundredth of such a flow.
  *
  * <p>A value, thus thread-safe.
  *
@@ -22,12 +21,6 @@ import stenotherm.base.Source;
  *     range
  */
 public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
-  /** Where the bound for one hole comes from. */
-  public static final Source ONE_HOLE =
-      Source.memory(
-          "Epstein 1988, J. Heat Transfer 110:885",
-          "greatest exchange through one horizontal opening, 0.055 (g d^5 Δρ/ρ)^0.5");
-
   private static final double GRAVITY = 9.80665;
 
   /**
@@ -109,19 +102,5 @@ public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
       sum += each.opening().flow(gradient * (each.height() - level), temperature, density);
     }
     return sum;
-  }
-
-  /**
-   * Returns the most that light air below and heavy air above can exchange through one horizontal
-   * hole. In holes below 10 mm the air is too viscous to reach it: an upper bound, no estimate.
-   *
-   * @param hole the hole
-   * @param inside density of the air inside [kg/m3]
-   * @param outside density of the air outside [kg/m3]
-   * @return the exchange [m3/s]
-   */
-  public static double throughOneHole(VentHole hole, double inside, double outside) {
-    double relative = 2 * Math.abs(outside - inside) / (outside + inside);
-    return 0.055 * Math.sqrt(GRAVITY * Math.pow(hole.diameter(), 5) * relative);
   }
 }

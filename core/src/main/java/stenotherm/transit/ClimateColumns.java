@@ -24,8 +24,13 @@ record ClimateColumns(List<String> rooms, List<String> warmers) {
     GAIN
   }
 
-  /** Columns of all rooms and warmers. */
+  /** Columns of all rooms and warmers, and that of the pressure. */
   int count() {
+    return pressure() + 1;
+  }
+
+  /** Column of the pressure over that at sea level [-]. */
+  int pressure() {
     return warmerColumn(warmers.size());
   }
 

@@ -588,8 +588,13 @@ final class InnerClimate {
     return new Breathing(leastOxygen, mostCarbonDioxide, breach);
   }
 
+  /** Pressure over that at sea level [-]. */
+  private double thinness(double time) {
+    return pressure(time) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
+  }
+
   private void breathe(double time) {
-    double thin = pressure(time) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
+    double thin = thinness(time);
     for (ClimatePlan.Resident each : plan.residents) {
       double oxygen = gases.fraction(each.room(), Gas.OXYGEN) * thin;
       double carbonDioxide = gases.fraction(each.room(), Gas.CARBON_DIOXIDE) * thin;
@@ -626,6 +631,7 @@ final class InnerClimate {
           burner.powder.growth(burner.conversion, age, there)
               * (temperature - now[plan.rooms.get(0).output()]);
     }
+    row[plan.columns.pressure()] = thinness(time);
     return row;
   }
 

@@ -246,6 +246,39 @@ public final class TransitResult {
   }
 
   /**
+   * Returns the oxygen that an animal breathes, as a fraction of air at sea level with the same
+   * partial pressure: in thin air less than {@link #oxygen}. The pressure goes over to that of a
+   * leg within a while, as aircraft climb.
+   *
+   * @param cup name of the cup
+   * @return a copy, mole fraction at each stored time [-]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] oxygenAtSeaLevel(String cup) {
+    return atSeaLevel(oxygen(cup));
+  }
+
+  /**
+   * Returns the carbon dioxide that an animal breathes, as a fraction of air at sea level with the
+   * same partial pressure.
+   *
+   * @param cup name of the cup
+   * @return a copy, mole fraction at each stored time [-]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] carbonDioxideAtSeaLevel(String cup) {
+    return atSeaLevel(carbonDioxide(cup));
+  }
+
+  private double[] atSeaLevel(double[] fractions) {
+    double[] thinness = climate(history.climate.columns.pressure());
+    for (int row = 0; row < fractions.length; row++) {
+      fractions[row] *= thinness[row];
+    }
+    return fractions;
+  }
+
+  /**
    * Returns the humidity of the air that an animal breathes.
    *
    * @param cup name of the cup

@@ -182,8 +182,11 @@ public record IronPowder(
 
   /**
    * Returns how fast the uptake grows with the temperature. Times the rise of the powder over its
-   * surroundings it is the gain of the loop from heat to temperature to heat: a warmer whose gain
-   * reaches 1 goes out in the cold or runs away.
+   * surroundings it is the gain of the loop from heat to temperature to heat: below 1 a small
+   * disturbance of a steady state dies away; a warmer whose gain reaches 1 goes out in the cold or
+   * runs away to a hotter state. With s the part of the resistance that is the reaction's, the gain
+   * is s (1 - s) times what the film alone would allow times the growth of the reaction: where that
+   * product is below 4 no warmer can.
    *
    * @param conversion part of the iron that is oxidised [-]
    * @param age time since air reached the powder [s]
@@ -195,37 +198,6 @@ public record IronPowder(
     return uptake == 0
         ? 0
         : uptake * kineticResistance(conversion, age, at) * kinetics.growth(at.temperature);
-  }
-
-  /**
-   * Returns how far a warmer is from going out or running away: 1 less the gain of the loop from
-   * heat to temperature to heat, which is {@link #growth} times the rise over the surroundings. In
-   * a steady state a margin above 0 means that a small disturbance dies away; at 0 and below the
-   * state cannot last, and the warmer goes out in the cold or runs away to a hotter state.
-   *
-   * @param conversion part of the iron that is oxidised [-]
-   * @param age time since air reached the powder [s]
-   * @param at film, pressure and temperature
-   * @param rise how much warmer the powder is than it would be without its heat [K]
-   * @return margin [-], 1 at most where the rise is not negative
-   */
-  public double stallMargin(double conversion, double age, Supply at, double rise) {
-    return 1 - growth(conversion, age, at) * rise;
-  }
-
-  /**
-   * Returns a number below 1 where no warmer can go out or run away, however slow its powder is.
-   * With s the part of the resistance that is the reaction's, the rise is (1 - s) of that which the
-   * film and the crust alone would allow, and the gain is s (1 - s) B with B = filmRise Ea / (R
-   * T^2). It has its maximum, B / 4, at s = 1/2. Above 1 there may be two steady states, or one.
-   *
-   * @param filmRise rise of the powder if only the film held it back [K]: the power that the film
-   *     allows times the thermal resistance from the powder to its surroundings
-   * @param temperature temperature of the powder [K]
-   * @return B / 4 [-]
-   */
-  public double foldNumber(double filmRise, double temperature) {
-    return filmRise * kinetics.growth(temperature) / 4;
   }
 
   /**

@@ -120,13 +120,6 @@ class OpeningTest {
             .laminar());
   }
 
-  /** 0.055 (g d^5 Δρ/ρ)^0.5 for 6 mm and 15 K, by hand: 0.39 L/h. */
-  @Test
-  void oneHoleExchangesLittle() {
-    double bound = StackFlow.throughOneHole(new VentHole(0.006, 0.03), 1.14, 1.2);
-    assertEquals(0.39, bound / LITRES_PER_HOUR, 0.01);
-  }
-
   @Test
   void refusesWhatIsNoOpening() {
     assertThrows(InvalidInputException.class, () -> new VentHole(0, 0.03));

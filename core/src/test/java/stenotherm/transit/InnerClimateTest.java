@@ -18,6 +18,7 @@ import stenotherm.air.BreathingLimits;
 import stenotherm.air.Gas;
 import stenotherm.air.GasNetwork;
 import stenotherm.air.MoistAir;
+import stenotherm.air.StandardAtmosphere;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.animal.Animal;
@@ -430,6 +431,27 @@ class InnerClimateTest {
       before = power;
     }
     assertTrue(before > 0.1);
+  }
+
+  /** The pressure goes over to that of a leg in twenty minutes, and so does what is breathed. */
+  @Test
+  void oxygenAsAtSeaLevelFollowsTheClimb() {
+    Leg ground = journey(2, 285).legs().get(0);
+    Leg aloft = ground.in(room(285).atAltitude(2400));
+    TransitResult result =
+        stepping(
+            parcel(DRY),
+            new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), 293, List.of(ground, aloft)),
+            300);
+    double[] fraction = result.oxygen("cup");
+    double[] breathed = result.oxygenAtSeaLevel("cup");
+    double thin = StandardAtmosphere.pressure(2400) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
+    assertEquals(fraction[24], breathed[24], 1e-9, "at the beginning of the climb");
+    assertEquals((1 + thin) / 2 * fraction[26], breathed[26], 1e-4, "half way");
+    assertEquals(thin * fraction[28], breathed[28], 1e-9, "at its end");
+    assertEquals(result.breathing().leastOxygen(), least(breathed), 1e-4);
+    assertEquals(
+        thin * result.carbonDioxide("cup")[40], result.carbonDioxideAtSeaLevel("cup")[40], 1e-12);
   }
 
   @Test

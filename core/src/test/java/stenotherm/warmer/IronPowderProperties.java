@@ -104,9 +104,9 @@ class IronPowderProperties {
     }
   }
 
-  /** The bound that {@link IronPowder#foldNumber} states, in whatever steady state. */
+  /** The bound that {@link IronPowder#growth} states, in whatever steady state. */
   @Property(seed = "20261505", tries = 300)
-  void noGainIsAboveTheFoldNumber(
+  void noGainIsAboveAQuarterOfWhatTheFilmAllows(
       @ForAll("powders") IronPowder powder,
       @ForAll @DoubleRange(min = 250, max = 350) double temperature,
       @ForAll @DoubleRange(min = 5, max = 100) double resistance) {
@@ -115,7 +115,7 @@ class IronPowderProperties {
     double rise = resistance * heat * powder.uptake(0, AGE, there);
     double filmRise = resistance * heat * powder.film().conductance(1, 101_325);
     assertTrue(
-        1 - powder.stallMargin(0, AGE, there, rise)
-            <= powder.foldNumber(filmRise, temperature) + 1e-12);
+        powder.growth(0, AGE, there) * rise
+            <= filmRise * powder.kinetics().growth(temperature) / 4 + 1e-12);
   }
 }

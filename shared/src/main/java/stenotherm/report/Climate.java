@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import stenotherm.air.StandardAtmosphere;
-import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.transit.TransitResult;
@@ -66,18 +64,7 @@ record Climate(Judged row) {
 
   /** Oxygen in an animal's air at each stored time, as at sea level [-]. */
   double[] oxygen(Container cup) {
-    return atSeaLevel(result().oxygen(cup.name()));
-  }
-
-  private double[] atSeaLevel(double[] fractions) {
-    double[] times = result().times();
-    Journey journey = row.held();
-    for (int at = 0; at < times.length; at++) {
-      double altitude = journey.legs().get(journey.legUntil(times[at])).surroundings().altitude();
-      fractions[at] *=
-          StandardAtmosphere.pressure(altitude) / StandardAtmosphere.SEA_LEVEL_PRESSURE;
-    }
-    return fractions;
+    return result().oxygenAtSeaLevel(cup.name());
   }
 
   Moment leastOxygen() {
@@ -85,7 +72,7 @@ record Climate(Judged row) {
   }
 
   Moment mostCarbonDioxide() {
-    return most(cup -> atSeaLevel(result().carbonDioxide(cup.name())));
+    return most(cup -> result().carbonDioxideAtSeaLevel(cup.name()));
   }
 
   /** The coldest place that an animal can reach. */

@@ -229,7 +229,10 @@ record ClimateWords(Words words) {
                         + Words.hours(until - time)
                         + " h before opening."));
     if (course.tipping() > NEAR_TIPPING) {
-      all.add(name + " may go out in the cold: little more of it and it does not warm up again.");
+      all.add(
+          name
+              + " may tip over: a little more cold and it goes out, a little more warmth or air and it"
+              + " runs away to a hotter state.");
     }
     if (course.mostly().equals(Optional.of(IronPowder.LimitedBy.OXYGEN))) {
       all.add(name + " lacks air most of the time: more holes give more heat.");

@@ -31,6 +31,7 @@ import stenotherm.validation.odds.AnswerTimes;
 import stenotherm.validation.odds.Choices;
 import stenotherm.validation.odds.OddsAgreement;
 import stenotherm.validation.odds.UsualPackings;
+import stenotherm.validation.odds.WarmSide;
 import stenotherm.validation.odds.WarmerPlaces;
 import stenotherm.validation.studies.WarmerEdges;
 import stenotherm.words.LastWords;
@@ -56,6 +57,7 @@ import stenotherm.words.LastWords;
       Validation.TimesOfAnswers.class,
       Validation.OddsOfUsualPackings.class,
       Validation.OddsOfChoices.class,
+      Validation.OddsOfWarmSide.class,
       Validation.OddsOfWarmerPlaces.class,
       Validation.WarmerAccuracy.class,
       CompareWithScipy.class
@@ -231,6 +233,21 @@ public final class Validation {
     }
   }
 
+  /** Runs {@link WarmSide}. */
+  @Command(
+      name = "warm-side",
+      description = {
+        "Splits what fails of usual boxes with a warmer in mild weather: cold, heat, air, burns.",
+        "Prints what decides, and what single quantities change."
+      })
+  static final class OddsOfWarmSide implements Callable<Integer> {
+    @Override
+    public Integer call() {
+      WarmSide.print(System.out);
+      return 0;
+    }
+  }
+
   /** Runs {@link Choices}. */
   @Command(
       name = "choices",
@@ -366,7 +383,7 @@ public final class Validation {
     private int cells;
 
     @Override
-    public Integer call() throws java.util.concurrent.ExecutionException, InterruptedException {
+    public Integer call() throws InterruptedException {
       Range range = new Range(cells / 1.4, cells * 1.4);
       return ClimateAgreement.print(System.out, tries, seed, range) ? 0 : 1;
     }

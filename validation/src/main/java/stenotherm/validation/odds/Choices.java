@@ -288,7 +288,8 @@ public final class Choices {
     out.printf(Locale.ROOT, "  %+.1f %+.1f%n", trial.coldest, trial.hottest);
   }
 
-  private static Scenario scenario(String box, String weather) {
+  /** A usual box, its warmer on the lid, in a weather. */
+  static Scenario scenario(String box, String weather) {
     return ScenarioReader.read(
         "usual box",
         UsualPackings.scenario(
