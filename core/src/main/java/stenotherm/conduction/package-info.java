@@ -5,8 +5,7 @@
  * time, sources), solved by {@link stenotherm.conduction.SteadySolver} and {@link
  * stenotherm.conduction.TransientSolver}. Both use {@link stenotherm.conduction.HeatNetwork}: heat
  * capacities, conductances and named ports, through which solvers see the geometry. To couple other
- * physics step by step, use a {@link stenotherm.conduction.HeatEngine}, which can go back to a
- * saved moment.
+ * physics step by step, use a {@link stenotherm.conduction.HeatEngine}.
  *
  * <p>Signs: a heat flow is positive into the body.
  *

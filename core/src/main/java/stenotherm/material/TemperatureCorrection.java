@@ -10,7 +10,7 @@ import stenotherm.base.Source;
  * T0)), the form of ISO 10456:2007, section 7.2.
  *
  * <p>The standard gives its coefficients for mean temperatures of 0 °C to 30 °C ({@link #VALID});
- * beyond them it is an extrapolation, see {@link #covers}. Moisture is not included.
+ * beyond them it is an extrapolation. Moisture is not included.
  *
  * <p>A value, thus thread-safe.
  *
