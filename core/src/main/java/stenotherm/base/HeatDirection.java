@@ -15,20 +15,6 @@ public enum HeatDirection {
   DOWNWARD;
 
   /**
-   * Returns the direction of heat that leaves a box through one of its faces, z upwards.
-   *
-   * @param face the face
-   * @return upward through the lid, downward through the floor, else horizontal
-   */
-  public static HeatDirection outOf(Face face) {
-    return switch (face) {
-      case Z_MAX -> UPWARD;
-      case Z_MIN -> DOWNWARD;
-      case X_MIN, X_MAX, Y_MIN, Y_MAX -> HORIZONTAL;
-    };
-  }
-
-  /**
    * Returns the direction of the same flow backwards.
    *
    * @return the opposite direction; horizontal stays horizontal

@@ -43,14 +43,4 @@ public final class Volumes {
   public static double fromFluidOunces(double fluidOunces) {
     return fluidOunces * US_FLUID_OUNCE;
   }
-
-  /**
-   * Converts to US fluid ounces.
-   *
-   * @param cubicMetres volume [m3]
-   * @return volume [fl oz]
-   */
-  public static double toFluidOunces(double cubicMetres) {
-    return cubicMetres / US_FLUID_OUNCE;
-  }
 }

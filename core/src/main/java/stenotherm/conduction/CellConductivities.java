@@ -81,16 +81,6 @@ final class CellConductivities {
     return following.length > 0 || !melting.isEmpty();
   }
 
-  /** The network found last. */
-  HeatNetwork latest() {
-    return latest;
-  }
-
-  /** Goes back to a network that was found earlier. */
-  void goBackTo(HeatNetwork earlier) {
-    latest = earlier;
-  }
-
   /** The network in a state: temperatures, padded [K], and enthalpies of melting cells [J]. */
   HeatNetwork at(double[] temperature, int pad, double[] enthalpy) {
     double[] fraction = new double[solid.length];

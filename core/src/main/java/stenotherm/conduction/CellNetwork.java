@@ -3,9 +3,6 @@ package stenotherm.conduction;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -289,41 +286,6 @@ final class CellNetwork {
 
   double totalCapacity() {
     return Arrays.stream(capacity).sum();
-  }
-
-  /** The cells whose faces make up an inner surface, on the side of its blocks. */
-  int[] cellsBefore(String field, InnerSurface surface) {
-    for (Set<String> names : List.of(surface.blocks(), surface.neighbours())) {
-      for (String name : names) {
-        if (!grid.layout().block(name).isSolid()) {
-          throw new InvalidInputException(
-              field,
-              "lies at '" + name + "', an environment; an inner surface has solids on both sides");
-        }
-      }
-    }
-    Face side = surface.side();
-    int[] before =
-        IntStream.range(0, solid.length)
-            .filter(
-                cell ->
-                    solid[cell]
-                        && solidAcross(cell, side) >= 0
-                        && surface.separates(nameOf(cell), nameOf(neighbour(cell, side))))
-            .toArray();
-    if (before.length == 0) {
-      throw new InvalidInputException(
-          field,
-          "has no surface: nowhere does "
-              + new TreeSet<>(surface.blocks())
-              + " touch "
-              + (surface.neighbours().isEmpty()
-                  ? "another solid block"
-                  : "any of " + new TreeSet<>(surface.neighbours()))
-              + " across its "
-              + side.label());
-    }
-    return before;
   }
 
   /** Refuses cells of the same grid that store heat differently. */

@@ -222,21 +222,6 @@ public final class ConductionProblem {
     }
 
     /**
-     * Heats a surface between blocks.
-     *
-     * @param name name of the source
-     * @param surface where the heat is released
-     * @param power power of the whole source, spread evenly over the surface [W]
-     * @return this builder
-     * @throws InvalidInputException if the name is blank or taken
-     */
-    public Builder source(String name, InnerSurface surface, TimeFunction power) {
-      network.source(name, surface);
-      sources.put(name, power);
-      return this;
-    }
-
-    /**
      * Adds a thin resistance.
      *
      * @param resistance the resistance

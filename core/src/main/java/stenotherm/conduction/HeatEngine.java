@@ -94,42 +94,7 @@ public interface HeatEngine {
   /**
    * Returns what the run has cost.
    *
-   * @return steps and iterations, including those of intervals that were undone
+   * @return steps and iterations
    */
   TransientSolution.Work work();
-
-  /**
-   * A moment of a run from which an engine can continue: temperatures, time, inputs, coefficients,
-   * network, ledger and what is needed of its last steps. It holds no field, so it costs little to
-   * keep. To get the field of a moment later, restore its state after the run and call {@link
-   * HeatEngine#field()}.
-   *
-   * <p>Belongs to the engine that made it and may be used on its thread alone.
-   */
-  interface State {}
-
-  /**
-   * Makes a state that holds this moment.
-   *
-   * @return a new state
-   */
-  State save();
-
-  /**
-   * Overwrites a state with this moment; makes no objects unless the configuration has changed.
-   *
-   * @param into a state made by this engine
-   * @throws stenotherm.base.InvalidInputException if it was made by another engine
-   */
-  void save(State into);
-
-  /**
-   * Goes to the moment that a state holds, back or forward. The engine then continues to the same
-   * bits as if it had never left that moment; only {@link #work} keeps counting. An engine that has
-   * failed since works again.
-   *
-   * @param from a state made by this engine; it may be used again
-   * @throws stenotherm.base.InvalidInputException if it was made by another engine
-   */
-  void restore(State from);
 }

@@ -46,7 +46,7 @@ public final class HeatNetwork {
   private HeatNetwork(HeatNetwork other, CellNetwork cells) {
     this.cells = cells;
     this.patches = other.patches.before(cells);
-    this.sources = other.sources.in(cells);
+    this.sources = other.sources;
     this.boundaryPorts = other.boundaryPorts;
     this.sourcePorts = other.sourcePorts;
   }

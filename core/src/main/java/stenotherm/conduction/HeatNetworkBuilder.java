@@ -33,7 +33,6 @@ public final class HeatNetworkBuilder {
   /** Blocks of the sources with a name of their own. */
   final Map<String, Set<String>> heated = new HashMap<>();
 
-  final Map<String, InnerSurface> heatedSurfaces = new HashMap<>();
   final List<ThinResistance> resistances = new ArrayList<>();
 
   HeatNetworkBuilder(Layout layout, MeshControl mesh) {
@@ -120,23 +119,6 @@ public final class HeatNetworkBuilder {
     }
     sources.add(name);
     heated.put(name, Set.copyOf(blocks));
-    return this;
-  }
-
-  /**
-   * Adds a heat source on a surface between blocks, spread evenly over it, such as a thin heater or
-   * condensation. The heat flows to both sides, through the half cell of each; a side behind a thin
-   * resistance gets less.
-   *
-   * @param name name of the source
-   * @param surface where the heat is released
-   * @return this builder
-   * @throws InvalidInputException if the name is blank or taken
-   */
-  public HeatNetworkBuilder source(String name, InnerSurface surface) {
-    requireFree(name);
-    sources.add(name);
-    heatedSurfaces.put(name, surface);
     return this;
   }
 

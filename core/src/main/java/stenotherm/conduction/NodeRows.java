@@ -30,9 +30,6 @@ final class NodeRows {
     this.network = network;
     this.coefficient = coefficient;
     this.start = new int[cells.length + 1];
-    // heat on an inner surface reaches some nodes at once; which is not worked out
-    this.reachedByInputs =
-        network.sources().list().stream().anyMatch(source -> source.through() != null);
     for (int row = 0; row < cells.length; row++) {
       int n = nodes[row];
       int[] side = {n % 3 - 1, n / 3 % 3 - 1, n / 9 - 1};

@@ -36,24 +36,13 @@ public sealed interface Port {
   }
 
   /**
-   * A heat source, spread evenly over the cells of blocks or over a surface between blocks; its
-   * value is the power of the whole source [W].
+   * A heat source, spread evenly over the cells of blocks; its value is the power of the whole
+   * source [W].
    *
    * @param name name of the block, or the source's own
-   * @param volume volume that the blocks keep after overriding [m3]; 0 for a source on a surface
-   * @param area area of the surface [m2]; 0 for a source within blocks
+   * @param volume volume that the blocks keep after overriding [m3]
    */
-  record SourcePort(String name, double volume, double area) implements Port {
-    /**
-     * A source within blocks.
-     *
-     * @param name name of the block, or the source's own
-     * @param volume volume that the blocks keep after overriding [m3]
-     */
-    public SourcePort(String name, double volume) {
-      this(name, volume, 0);
-    }
-
+  record SourcePort(String name, double volume) implements Port {
     @Override
     public String unit() {
       return "W";

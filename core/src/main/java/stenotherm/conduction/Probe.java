@@ -44,15 +44,6 @@ public sealed interface Probe {
   }
 
   /**
-   * Tells whether the output is the highest or lowest temperature of a block.
-   *
-   * @return true for {@link Maximum} and {@link Minimum} only
-   */
-  default boolean isExtreme() {
-    return false;
-  }
-
-  /**
    * The volume mean over the cells that a block keeps.
    *
    * @param name name of the output
@@ -97,11 +88,6 @@ public sealed interface Probe {
     public <R> R accept(ProbeVisitor<R> visitor) {
       return visitor.maximum(this);
     }
-
-    @Override
-    public boolean isExtreme() {
-      return true;
-    }
   }
 
   /**
@@ -125,11 +111,6 @@ public sealed interface Probe {
     @Override
     public <R> R accept(ProbeVisitor<R> visitor) {
       return visitor.minimum(this);
-    }
-
-    @Override
-    public boolean isExtreme() {
-      return true;
     }
   }
 
@@ -176,30 +157,6 @@ public sealed interface Probe {
     @Override
     public <R> R accept(ProbeVisitor<R> visitor) {
       return visitor.surfaceMean(this);
-    }
-  }
-
-  /**
-   * The area mean of the temperature of a surface between blocks. Where a thin resistance lies on
-   * it, the side of the surface's own blocks counts.
-   *
-   * @param name name of the output
-   * @param surface the surface
-   */
-  record InnerSurfaceMean(String name, InnerSurface surface) implements Probe {
-    /**
-     * Checks the parts.
-     *
-     * @throws stenotherm.base.InvalidInputException if it is blank
-     */
-    public InnerSurfaceMean {
-      Checks.name("probe name", name);
-      Checks.given("surface of probe " + name, surface);
-    }
-
-    @Override
-    public <R> R accept(ProbeVisitor<R> visitor) {
-      return visitor.innerSurfaceMean(this);
     }
   }
 

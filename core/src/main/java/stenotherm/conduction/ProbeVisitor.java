@@ -47,14 +47,6 @@ public interface ProbeVisitor<R> {
   R surfaceMean(Probe.SurfaceMean probe);
 
   /**
-   * Answers for the mean temperature of a surface between blocks.
-   *
-   * @param probe the output
-   * @return the answer
-   */
-  R innerSurfaceMean(Probe.InnerSurfaceMean probe);
-
-  /**
    * Answers for the liquid fraction of a block.
    *
    * @param probe the output

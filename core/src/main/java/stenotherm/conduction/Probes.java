@@ -91,13 +91,6 @@ final class Probes {
     }
 
     @Override
-    public Reading innerSurfaceMean(Probe.InnerSurfaceMean probe) {
-      InnerSurface surface = probe.surface();
-      int[] cells = network.cells().cellsBefore("probe '" + probe.name() + "'", surface);
-      return ofField(field -> field.surfaceMean(cells, surface.side()));
-    }
-
-    @Override
     public Reading liquidFraction(Probe.LiquidFraction probe) {
       int[] melting = meltingCells(operator, probe.block());
       return (field, padded, enthalpy) -> Probes.this.liquidFraction(melting, enthalpy);

@@ -118,17 +118,6 @@ public final class ReducibleNetwork {
   }
 
   /**
-   * Refuses a network that is not the same body on the same grid with the same ports.
-   *
-   * @param network a network
-   * @param other one whose conductivities and thin resistances may differ
-   * @throws InvalidInputException if anything else differs
-   */
-  public static void requireSameBody(HeatNetwork network, HeatNetwork other) {
-    network.requireSameBody(other);
-  }
-
-  /**
    * Returns the ports.
    *
    * @return boundary ports, then source ports
@@ -295,20 +284,6 @@ public final class ReducibleNetwork {
       }
     }
     return sums;
-  }
-
-  /**
-   * Computes the heat flow into the body through each boundary.
-   *
-   * @param temperature a vector [K]
-   * @param inputs values of the ports
-   * @return heat flows in the order of the boundary ports [W]
-   */
-  public double[] heatFlows(double[] temperature, double[] inputs) {
-    set(inputs);
-    double[] flows = new double[conditions.boundary.length];
-    operator.heatFlows(temperature, conditions, flows);
-    return flows;
   }
 
   private void set(double[] inputs) {

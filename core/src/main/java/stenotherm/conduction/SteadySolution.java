@@ -94,11 +94,6 @@ public final class SteadySolution {
     }
 
     @Override
-    public Double innerSurfaceMean(Probe.InnerSurfaceMean probe) {
-      return field.innerSurfaceMean(probe.surface());
-    }
-
-    @Override
     public Double liquidFraction(Probe.LiquidFraction probe) {
       throw new InvalidInputException(
           "probe '" + probe.name() + "'",

@@ -3,7 +3,6 @@ package stenotherm.conduction;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -40,12 +39,6 @@ public final class TemperatureField {
 
   private final double[] boundary;
 
-  /**
-   * Heat that enters each cell through each face from a source there [W], at 6 cell + face; null if
-   * there is none.
-   */
-  private final double @Nullable [] released;
-
   /** Takes a copy of the cell temperatures and of the conditions they belong to. */
   TemperatureField(HeatOperator operator, double[] padded, Conditions conditions) {
     this.network = operator.network();
@@ -54,25 +47,6 @@ public final class TemperatureField {
     this.temperature = Arrays.copyOfRange(padded, pad, pad + grid.cellCount());
     this.coefficient = conditions.coefficient.clone();
     this.boundary = conditions.boundary.clone();
-    this.released = releasedOnSurfaces(network, conditions.power);
-  }
-
-  private static double @Nullable [] releasedOnSurfaces(HeatNetwork network, double[] power) {
-    double[] heat = null;
-    for (int s = 0; s < power.length; s++) {
-      SourceBlock source = network.sources().list().get(s);
-      Face[] through = source.through();
-      if (through == null || power[s] == 0) {
-        continue;
-      }
-      if (heat == null) {
-        heat = new double[6 * network.grid().cellCount()];
-      }
-      for (int f = 0; f < through.length; f++) {
-        heat[6 * source.cell()[f] + through[f].ordinal()] += source.share()[f] * power[s];
-      }
-    }
-    return heat;
   }
 
   /**
@@ -92,8 +66,7 @@ public final class TemperatureField {
   private double heatThrough(int cell, Face face) {
     double coupling = network.cells().couplingAcross(cell, face);
     if (coupling > 0) {
-      double conducted = coupling * (temperature[neighbour(grid, cell, face)] - temperature[cell]);
-      return released == null ? conducted : conducted + released[6 * cell + face.ordinal()];
+      return coupling * (temperature[neighbour(grid, cell, face)] - temperature[cell]);
     }
     int p = network.patches().at(cell, face);
     return p < 0 ? 0 : heatFrom(p, network.patches().indexIn(cell, face, p));
@@ -445,31 +418,6 @@ public final class TemperatureField {
       sum += patch.area()[f] * (temperature[cell] + rise(cell, patch.face()[f], heatFrom(p, f)));
     }
     return sum / patch.port().area();
-  }
-
-  /**
-   * Returns the area mean of the temperature of a surface between blocks. Where a thin resistance
-   * lies on it, the side of the surface's own blocks counts.
-   *
-   * @param surface the surface
-   * @return the mean [K]
-   * @throws InvalidInputException if there is no such block, one is an environment, or they do not
-   *     touch
-   */
-  public double innerSurfaceMean(InnerSurface surface) {
-    return surfaceMean(network.cells().cellsBefore("inner surface", surface), surface.side());
-  }
-
-  /** Area mean over one face of each of some cells [K]. */
-  double surfaceMean(int[] cells, Face side) {
-    double sum = 0;
-    double total = 0;
-    for (int cell : cells) {
-      double area = grid.surfaceArea(side, cell);
-      sum += area * (temperature[cell] + rise(cell, side));
-      total += area;
-    }
-    return sum / total;
   }
 
   /**

@@ -65,6 +65,7 @@ public final class Assessor {
   private final Parcel parcel;
   private final Journey journey;
   private final Journey held;
+  private final List<Journey> span;
   private final AssessmentSettings settings;
   private final Map<Double, ParcelModel> models = new HashMap<>();
 
@@ -77,8 +78,20 @@ public final class Assessor {
    * @throws InvalidInputException if no container holds an animal
    */
   public Assessor(Parcel parcel, Journey journey, AssessmentSettings settings) {
-    Checks.given("journey", journey);
-    Checks.given("settings", settings);
+    this(
+        parcel,
+        Checks.given("journey", journey),
+        List.of(journey.held(Checks.given("settings", settings).longestHold())),
+        settings);
+  }
+
+  /** Judges journeys that are spanned by some; these are followed as they are, without a hold. */
+  Assessor(Parcel parcel, List<Journey> span, AssessmentSettings settings) {
+    this(parcel, Checks.notEmpty("journeys", span).get(0), span, settings);
+  }
+
+  private Assessor(
+      Parcel parcel, Journey journey, List<Journey> span, AssessmentSettings settings) {
     if (Checks.given("parcel", parcel).occupied().isEmpty()) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
@@ -86,7 +99,8 @@ public final class Assessor {
     }
     this.parcel = parcel;
     this.journey = journey;
-    this.held = journey.held(settings.longestHold());
+    this.held = span.get(0);
+    this.span = List.copyOf(span);
     this.settings = settings;
   }
 
@@ -193,6 +207,18 @@ public final class Assessor {
     return work.prepare().study(journey.duration(), work.uncertainties(0));
   }
 
+  /** Prepares many journeys like those that were given. */
+  Outlook outlook(ProgressListener listener) {
+    Prepared prepared = new Work(listener).prepare();
+    return new Outlook(
+        parcel,
+        held,
+        model(FINE),
+        prepared.condensed(),
+        prepared.correction(),
+        prepared.error().total());
+  }
+
   /**
    * What the grids tell.
    *
@@ -225,8 +251,7 @@ public final class Assessor {
             ? ModelScope.NOMINAL
             : scale == MEDIUM ? ModelScope.MEANS : ModelScope.NOMINAL_MEANS;
     return models.computeIfAbsent(
-        scale,
-        of -> ParcelModel.of(parcel, List.of(held), settings.transit().meshScaled(of), scope));
+        scale, of -> ParcelModel.of(parcel, span, settings.transit().meshScaled(of), scope));
   }
 
   /** One assessment under way. */
@@ -261,7 +286,7 @@ public final class Assessor {
               Arrays.copyOf(coarse, animals), medium, fine, new double[] {MEDIUM, FINE});
       CondensedModel condensed =
           CondensedModel.of(
-              model(MEDIUM), held, uncertainties(0).spread(LEARNING, settings.study().seed()));
+              model(MEDIUM), span, uncertainties(0).spread(LEARNING, settings.study().seed()));
       report(0.9 * OF_MODELS);
       double[][] holding = GridCorrection.difference(finely, fine);
       NumericalError error =

@@ -78,15 +78,6 @@ public record Contact(Face face, Range first, Range second, Condition condition)
   /** What a part of a face meets. Values, thus thread-safe. */
   public sealed interface Condition {
     /**
-     * Tells whether the part has the film of the face.
-     *
-     * @return false if it touches something, or passes no heat
-     */
-    default boolean hasFilm() {
-      return false;
-    }
-
-    /**
      * Returns the sunlight of the part's own.
      *
      * @return irradiance [W/m2 against s since sealing]; nothing if it has none of its own
@@ -145,11 +136,6 @@ public record Contact(Face face, Range first, Range second, Condition condition)
     public Sunlit {
       Checks.given("irradiance", irradiance);
       Checks.notNegative("irradiance on a part of a face", irradiance, "W/m2");
-    }
-
-    @Override
-    public boolean hasFilm() {
-      return true;
     }
 
     @Override

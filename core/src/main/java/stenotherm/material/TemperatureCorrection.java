@@ -132,35 +132,4 @@ public record TemperatureCorrection(
     double held = Math.max(meanTemperature, lowestTemperature);
     return Math.exp(coefficient * (held - referenceTemperature));
   }
-
-  /**
-   * Tells whether a mean temperature lies where the standard states its coefficients.
-   *
-   * @param meanTemperature mean temperature of the material [K]
-   * @return true from 0 °C to 30 °C; outside, {@link #factor} extrapolates
-   */
-  public boolean covers(double meanTemperature) {
-    return VALID.contains(meanTemperature);
-  }
-
-  /**
-   * Returns a material at another mean temperature: its conductivity and the range of it are scaled
-   * by {@link #factor}; density and specific heat stay.
-   *
-   * @param material the material, its conductivity known at the reference temperature
-   * @param meanTemperature mean temperature [K]
-   * @return the material at that temperature
-   * @throws InvalidInputException if the temperature is not within 1 K to 5000 K
-   */
-  public Material apply(Material material, double meanTemperature) {
-    double factor = factor(meanTemperature);
-    Range range = material.conductivityRange();
-    return new Material(
-        material.name(),
-        material.conductivity() * factor,
-        new Range(range.low() * factor, range.high() * factor),
-        material.density(),
-        material.specificHeat(),
-        material.source());
-  }
 }

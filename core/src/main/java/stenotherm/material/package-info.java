@@ -3,8 +3,7 @@
  * how they depend on temperature.
  *
  * <p>Start with {@link stenotherm.material.Material} and the catalogue {@link
- * stenotherm.material.Materials}; how surfaces radiate is in {@link
- * stenotherm.material.Emissivity}.
+ * stenotherm.material.Materials}.
  *
  * <p>Limits: properties are isotropic. Where a conductivity depends on temperature, the run decides
  * which temperature counts: a mean that is held for a part of the run, or that of each cell at

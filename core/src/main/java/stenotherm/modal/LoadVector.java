@@ -1,9 +1,6 @@
 package stenotherm.modal;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
-import stenotherm.conduction.ReducibleNetwork;
 
 /**
  * A right-hand side b of (G + s C) x = b: heat that each cell gets [W], with a list of the few
@@ -28,15 +25,6 @@ final class LoadVector {
       }
     }
     at = Arrays.copyOf(found, count);
-  }
-
-  /** The load vectors of all inputs of a network. */
-  static List<LoadVector> ofInputs(ReducibleNetwork operator) {
-    List<LoadVector> loads = new ArrayList<>();
-    for (int input = 0; input < operator.inputs().size(); input++) {
-      loads.add(new LoadVector(operator.heatOf(input)));
-    }
-    return loads;
   }
 
   /** The vector; not to be changed. */

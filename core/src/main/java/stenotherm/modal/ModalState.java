@@ -75,14 +75,6 @@ final class ModalState {
     other.toModes(coordinates, z);
   }
 
-  /** Goes back to amplitudes in a system that it was in. */
-  void restore(ModalSystem earlier, double[] amplitudes) {
-    if (earlier != system) {
-      changeTo(earlier);
-    }
-    System.arraycopy(amplitudes, 0, z, 0, z.length);
-  }
-
   private void changeTo(ModalSystem other) {
     system = other;
     z = new double[other.modes];

@@ -132,10 +132,6 @@ final class ReducedNetwork {
     return ports;
   }
 
-  int boundaries() {
-    return boundaries;
-  }
-
   List<Term> terms() {
     return terms;
   }

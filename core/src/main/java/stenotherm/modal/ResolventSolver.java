@@ -99,10 +99,6 @@ final class ResolventSolver {
     return operator;
   }
 
-  Workers workers() {
-    return workers;
-  }
-
   /** Iterations of the linear solver so far. */
   long iterations() {
     return iterations;

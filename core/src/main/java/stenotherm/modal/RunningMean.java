@@ -28,11 +28,6 @@ final class RunningMean {
     }
   }
 
-  void copyFrom(RunningMean other) {
-    restart(other.amplitudes.length, other.inputs.length);
-    add(other.duration, other.amplitudes, other.inputs);
-  }
-
   boolean isEmpty() {
     return duration == 0;
   }

@@ -10,11 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.BoundaryKind;
-import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Point;
@@ -25,7 +22,7 @@ import stenotherm.grid.Point;
  */
 final class StoredModel {
   private static final long MAGIC = 0x5354454E4F4D4F44L;
-  private static final int VERSION = 2;
+  private static final int VERSION = 3;
   private static final int MOST_PORTS = 1000;
   private static final int MOST_BLOCKS = 10_000;
   private static final int MOST_VECTORS = 2000;
@@ -41,10 +38,6 @@ final class StoredModel {
 
   private static final BoundaryKind[] KINDS = {
     BoundaryKind.CONVECTION, BoundaryKind.TEMPERATURE, BoundaryKind.FLUX
-  };
-
-  private static final Face[] SIDES = {
-    Face.X_MIN, Face.X_MAX, Face.Y_MIN, Face.Y_MAX, Face.Z_MIN, Face.Z_MAX
   };
 
   private StoredModel() {}
@@ -164,7 +157,6 @@ final class StoredModel {
     for (Port.SourcePort port : sources) {
       out.text(port.name());
       out.real(port.volume());
-      out.real(port.area());
     }
     out.integer(body.groups.count());
     for (int group = 0; group < body.groups.count(); group++) {
@@ -188,13 +180,6 @@ final class StoredModel {
       writeProbe(4, probe, surface.boundary(), out);
     } else if (probe instanceof Probe.HeatFlow flow) {
       writeProbe(5, probe, flow.boundary(), out);
-    } else if (probe instanceof Probe.InnerSurfaceMean inner) {
-      out.code(6);
-      out.text(probe.name());
-      InnerSurface surface = inner.surface();
-      writeTexts(new TreeSet<>(surface.blocks()), surface.blocks().size(), out);
-      out.code(Arrays.asList(SIDES).indexOf(surface.side()));
-      writeTexts(new TreeSet<>(surface.neighbours()), surface.neighbours().size(), out);
     } else {
       // only a body that melts has liquid fractions, and there are no models of these
       throw new IllegalStateException("there is no stored form of " + probe);
@@ -330,8 +315,7 @@ final class StoredModel {
     int count = in.count("source ports", 0, MOST_PORTS);
     for (int s = 0; s < count; s++) {
       String name = in.text("name of a source port");
-      double volume = in.notNegative("volume of a source");
-      inputs.add(new Port.SourcePort(name, volume, in.notNegative("area of a source")));
+      inputs.add(new Port.SourcePort(name, in.notNegative("volume of a source")));
     }
     return List.copyOf(inputs);
   }
@@ -403,7 +387,7 @@ final class StoredModel {
     int count = in.count("outputs", 0, MOST_OUTPUTS);
     List<Probe> probes = new ArrayList<>();
     for (int p = 0; p < count; p++) {
-      int code = in.code("kind of output", 6);
+      int code = in.code("kind of output", 5);
       String name = in.text("name of an output");
       probes.add(
           switch (code) {
@@ -412,8 +396,7 @@ final class StoredModel {
             case 2 -> new Probe.Minimum(name, in.text("block of an output"));
             case 3 -> readPoint(name, in);
             case 4 -> new Probe.SurfaceMean(name, in.text("boundary of an output"));
-            case 5 -> new Probe.HeatFlow(name, in.text("boundary of an output"));
-            default -> readInnerSurface(name, in);
+            default -> new Probe.HeatFlow(name, in.text("boundary of an output"));
           });
     }
     return new OutputPlan(probes);
@@ -422,13 +405,6 @@ final class StoredModel {
   private static Probe readPoint(String name, StoredInput in) throws IOException {
     double[] point = in.reals("point of an output", 3);
     return new Probe.At(name, new Point(point[0], point[1], point[2]));
-  }
-
-  private static Probe readInnerSurface(String name, StoredInput in) throws IOException {
-    Set<String> blocks = Set.copyOf(readTexts("blocks of a surface", 1, in));
-    Face side = SIDES[in.code("side of a surface", SIDES.length - 1)];
-    Set<String> neighbours = Set.copyOf(readTexts("neighbours of a surface", 0, in));
-    return new Probe.InnerSurfaceMean(name, new InnerSurface(blocks, side, neighbours));
   }
 
   private static int[] readCandidates(OutputPlan plan, StoredInput in) throws IOException {

@@ -94,8 +94,7 @@
  *       the caller.
  *   <li>Where conductivities are far from those of any configuration that the basis spans:
  *       temperatures at points and candidates are interpolated between cells in a way that follows
- *       conductivities to first order only, and a source on a surface has the shares of the network
- *       as given.
+ *       conductivities to first order only.
  *   <li>The maximum principle is not guaranteed: a temperature may overshoot those that drive it by
  *       about the error estimate.
  *   <li>Extremes may lie elsewhere than at the candidates where a run meets states unlike the
@@ -104,17 +103,17 @@
  *
  * <p><b>Stored models.</b> {@link stenotherm.modal.ReducedModel#write} stores what runs need,
  * without the cells. {@link stenotherm.modal.ReducedModel#read} reads it, from any source; its
- * engines give the same bits. The form has version 2. Numbers are big-endian: byte, int of 4 bytes,
+ * engines give the same bits. The form has version 3. Numbers are big-endian: byte, int of 4 bytes,
  * long of 8, double of 8 (IEEE 754). A text is an int, the number of its bytes, and these in UTF-8.
  * A list is an int, the number of its entries, and the entries. Positions count from 0.
  *
  * <pre>
  * long    magic number, "STENOMOD" in ASCII
- * int     version, 2
+ * int     version, 3
  * list    boundary ports, p of them, each:
  *           text name; byte kind (0 film, 1 held surface, 2 flux); double area [m2]
  * list    source ports, q of them, each:
- *           text name; double volume [m3]; double area [m2]
+ *           text name; double volume [m3]
  * list    groups of inputs that go together, each:
  *           list of int, positions of inputs, ascending; boundary ports come before source ports;
  *           each input is in exactly one group
@@ -130,8 +129,6 @@
  *           0 mean, 1 maximum, 2 minimum: text block
  *           3 point: double x, y, z [m]
  *           4 surface mean, 5 heat flow: text boundary
- *           6 mean of an inner surface: list of text, blocks in ascending order; byte side (0 left,
- *             1 right, 2 front, 3 back, 4 floor, 5 lid); list of text, neighbours, likewise
  * long    solver iterations that building the model took
  * list    text, names of the blocks whose conductivity varies, v of them
  * list    groups of conductances, each:

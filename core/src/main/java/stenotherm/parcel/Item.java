@@ -24,14 +24,6 @@ record Item(String name, Box box, Shape shape) {
     return shape == Shape.BOX ? sum : sum * Math.PI / 4;
   }
 
-  /** Area with which the thing lies on a plane at one of its faces [m2]; a round side has none. */
-  double endArea(Face face) {
-    if (shape == Shape.BOX) {
-      return box.area(face);
-    }
-    return shape == alongAxis(face.axis()) ? box.area(face) * Math.PI / 4 : 0;
-  }
-
   private static Shape alongAxis(Axis axis) {
     return switch (axis) {
       case X -> Shape.CYLINDER_X;

@@ -252,11 +252,7 @@ public record Parcel(
    * @return free volume, without what a loose fill takes up [m3]
    */
   public double airVolume() {
-    double volume = cavity().volume();
-    for (Item item : items()) {
-      volume -= item.volume();
-    }
-    return volume * (filling.fill().isPresent() ? Filling.PORES : 1);
+    return room() * (filling.fill().isPresent() ? Filling.PORES : 1);
   }
 
   /**
@@ -271,6 +267,25 @@ public record Parcel(
     }
     ParcelLayout layout = new ParcelLayout(this);
     return layout.gap() / 2 / layout.fillMaterial().conductivity();
+  }
+
+  /**
+   * Returns the heat capacity of the filling: of the fill, or of the air where there is none.
+   *
+   * @return the capacity [J/K]; 0 where the contents leave no room
+   */
+  public double fillingCapacity() {
+    Material filled = new ParcelLayout(this).fillMaterial();
+    return room() * filled.density() * filled.specificHeat();
+  }
+
+  /** Volume that walls and contents leave between them [m3]. */
+  private double room() {
+    double volume = cavity().volume();
+    for (Item item : items()) {
+      volume -= item.volume();
+    }
+    return volume;
   }
 
   /**
@@ -568,15 +583,6 @@ public record Parcel(
       sum += pack.pack().mass();
     }
     return sum;
-  }
-
-  /**
-   * Returns the mass of the water in all bedding.
-   *
-   * @return mass of water [kg]
-   */
-  public double waterMass() {
-    return containers.stream().mapToDouble(Container::waterMass).sum();
   }
 
   /**

@@ -40,7 +40,9 @@ public sealed interface Vessel {
    *
    * @return true for cloth, false for a lidded vessel
    */
-  boolean isOpen();
+  default boolean isOpen() {
+    return false;
+  }
 
   /**
    * Returns how the air of a lidded vessel meets that of the parcel.
@@ -81,11 +83,6 @@ public sealed interface Vessel {
     public Shape shape() {
       return Shape.BOX;
     }
-
-    @Override
-    public boolean isOpen() {
-      return false;
-    }
   }
 
   /**
@@ -115,11 +112,6 @@ public sealed interface Vessel {
     @Override
     public Shape shape() {
       return Shape.CYLINDER_Z;
-    }
-
-    @Override
-    public boolean isOpen() {
-      return false;
     }
   }
 
@@ -188,11 +180,6 @@ public sealed interface Vessel {
         case Y -> Shape.CYLINDER_Y;
         case Z -> Shape.CYLINDER_Z;
       };
-    }
-
-    @Override
-    public boolean isOpen() {
-      return false;
     }
   }
 }

@@ -32,11 +32,6 @@ public record WallLayer(Material material, double thickness) {
     }
   }
 
-  /** The layer with a multiple of its conductivity. */
-  WallLayer conducting(double factor) {
-    return new WallLayer(material.withConductivity(factor * material.conductivity()), thickness);
-  }
-
   /** The layer at a position in its range of conductivity. */
   WallLayer at(double position) {
     return new WallLayer(material.at(position), thickness);

@@ -170,11 +170,6 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
     return changed(layer -> layer.at(position));
   }
 
-  /** All layers with a multiple of their conductivity. */
-  Walls conducting(double factor) {
-    return changed(layer -> layer.conducting(factor));
-  }
-
   private Walls changed(UnaryOperator<WallLayer> change) {
     Map<Face, List<WallLayer>> changed = new EnumMap<>(Face.class);
     layers.forEach((face, list) -> changed.put(face, list.stream().map(change).toList()));

@@ -268,6 +268,41 @@ public final class JourneyStudy {
     return work.result();
   }
 
+  /**
+   * Runs the journeys one by one and keeps how each went, for comparisons journey by journey.
+   *
+   * @param settings how many
+   * @return how the animals fared in each, replicate by replicate; other studies with as many
+   *     uncertain quantities have the same points in the same places
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public List<Fate> fates(StudySettings settings) {
+    Fate[] fates = new Fate[settings.journeys()];
+    Judge judge = judge();
+    Thread caller = Thread.currentThread();
+    new Workers(settings.threads())
+        .run(
+            settings.replicates(),
+            (worker, replicate) -> {
+              SobolPoints points =
+                  new SobolPoints(uncertainties.count(), settings.seed(), replicate);
+              double[] point = new double[uncertainties.count()];
+              for (int index = 0; index < settings.points(); index++) {
+                if (caller.isInterrupted()) {
+                  throw new CancellationException("stopped between runs");
+                }
+                points.point(index, point);
+                Draft draft = uncertainties.at(point);
+                JourneyMeans means = run(draft.variation(), draft.shift());
+                fates[replicate * settings.points() + index] =
+                    judge.fate(means.temperatures(), means.breathing().breach());
+              }
+            });
+    Checks.notInterrupted("between runs");
+    return List.of(fates);
+  }
+
   /** The journeys of one call. */
   private final class Work implements Workers.Task {
     private final StudySettings settings;

@@ -2,11 +2,13 @@ package stenotherm.transit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToIntFunction;
 import stenotherm.air.Gas;
 import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
+import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.InnerHeat;
@@ -42,8 +44,8 @@ final class ClimatePlan {
   /** What is told of rooms and warmers. */
   final ClimateColumns columns;
 
-  /** Input of the heat of the air that comes and goes; -1 if there is none. */
-  final int ventilation;
+  /** What the air that comes and goes acts on; empty where the contents leave no room. */
+  final Optional<Ventilation> ventilation;
 
   private final List<Integer> surfaceRooms = new ArrayList<>();
   private final List<Double> surfaceWater = new ArrayList<>();
@@ -77,11 +79,14 @@ final class ClimatePlan {
   /**
    * The inner sides of the walls, on which water condenses: their area [m2], and the part of the
    * resistance from the middle of the innermost layer to the middle of the filling that lies in the
-   * layer [-]. A power into the filling warms it by at most the response [K/W].
+   * layer [-], and the heat capacity of the innermost layers [J/K].
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record Wall(
-      int surface, int[] outputs, int input, double area, double inwards, double response) {}
+      int surface, int[] outputs, int input, double area, double inwards, double capacity) {}
+
+  /** The filling as one body: its resistance to the outside [K/W] and heat capacity [J/K]. */
+  record Ventilation(int input, double resistance, double capacity) {}
 
   /**
    * Finds all of it.
@@ -93,11 +98,11 @@ final class ClimatePlan {
     this.parcel = parcel;
     this.outputs = outputs;
     this.inputs = inputs;
-    this.ventilation = inputs.applyAsInt(InnerHeat.ofVentilation());
     findRooms();
     findDamp();
     findPads();
     this.wall = wall(surface(0, 0));
+    this.ventilation = ventilation(wall);
     this.columns =
         new ClimateColumns(
             rooms.stream().map(Room::name).toList(),
@@ -192,15 +197,14 @@ final class ClimatePlan {
   private Wall wall(int surface) {
     double area = 0;
     double ofLayer = 0;
-    double ofWalls = 0;
+    double capacity = 0;
     for (Face face : Face.values()) {
       double ofFace = parcel.cavity().area(face);
       List<WallLayer> layers = parcel.walls().layersOf(face);
       WallLayer innermost = layers.get(layers.size() - 1);
-      ofLayer += ofFace * innermost.thickness() / innermost.material().conductivity() / 2;
-      for (WallLayer layer : layers) {
-        ofWalls += ofFace * layer.thickness() / layer.material().conductivity();
-      }
+      Material material = innermost.material();
+      ofLayer += ofFace * innermost.thickness() / material.conductivity() / 2;
+      capacity += ofFace * innermost.thickness() * material.density() * material.specificHeat();
       area += ofFace;
     }
     ofLayer /= area;
@@ -211,6 +215,22 @@ final class ClimatePlan {
         inputs.applyAsInt(InnerHeat.ofWalls()),
         area,
         ofFilling == 0 ? 0 : ofLayer / (ofLayer + ofFilling),
-        (ofFilling + ofWalls / area + 1 / OUTER_FILM) / area);
+        capacity);
+  }
+
+  private Optional<Ventilation> ventilation(Wall around) {
+    int input = inputs.applyAsInt(InnerHeat.ofVentilation());
+    if (input < 0) {
+      return Optional.empty();
+    }
+    double ofWalls = 0;
+    for (Face face : Face.values()) {
+      for (WallLayer layer : parcel.walls().layersOf(face)) {
+        ofWalls += parcel.cavity().area(face) * layer.thickness() / layer.material().conductivity();
+      }
+    }
+    double resistance = parcel.fillingResistance() + ofWalls / around.area() + 1 / OUTER_FILM;
+    return Optional.of(
+        new Ventilation(input, resistance / around.area(), parcel.fillingCapacity()));
   }
 }

@@ -1,7 +1,9 @@
 package stenotherm.transit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
@@ -70,11 +72,28 @@ public final class CondensedModel {
    * @throws CancellationException if an interrupt stopped it
    */
   public static CondensedModel of(ParcelModel whole, Journey journey, List<Variation> seen) {
+    return of(whole, List.of(journey), seen);
+  }
+
+  /**
+   * Condenses a model for journeys that are alike but for the temperatures of their air, see {@link
+   * #on}.
+   *
+   * @param whole the model
+   * @param journeys journeys that span those temperatures, at least one; the model returned runs
+   *     the first
+   * @param seen runs whose states are spanned, the journeys taking turns, at least four: one in
+   *     four is kept to measure the error
+   * @return the condensed model
+   * @throws InvalidInputException if there are fewer than four runs, or the model refuses one
+   * @throws CancellationException if an interrupt stopped it
+   */
+  public static CondensedModel of(ParcelModel whole, List<Journey> journeys, List<Variation> seen) {
     List<TransitOutput> animals =
         whole.parcel().occupied().stream()
             .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
             .toList();
-    return of(whole, journey, seen, animals);
+    return of(whole, Checks.notEmpty("journeys to span", journeys), seen, animals);
   }
 
   /**
@@ -95,7 +114,14 @@ public final class CondensedModel {
       throw new InvalidInputException(
           "outputs", read + " are not among those of the model, " + outputs);
     }
+    return of(whole, List.of(journey), seen, read);
+  }
+
+  private static CondensedModel of(
+      ParcelModel whole, List<Journey> journeys, List<Variation> seen, List<TransitOutput> read) {
+    List<TransitOutput> outputs = whole.meansAndPlaces();
     List<TransitOutput> wanted = List.copyOf(read);
+    Journey journey = journeys.get(0);
     if (seen.size() < CHECKED) {
       throw new InvalidInputException("runs to span", seen.size() + " must be at least " + CHECKED);
     }
@@ -104,13 +130,14 @@ public final class CondensedModel {
       return new CondensedModel(whole, journey, wanted, null, 0);
     }
     List<double[]> states = new ArrayList<>();
-    List<Variation> kept = new ArrayList<>();
+    Map<Integer, Variation> kept = new LinkedHashMap<>();
     for (int run = 0; run < seen.size(); run++) {
       Checks.notInterrupted("while a model was condensed");
       if (run % CHECKED == CHECKED - 1) {
-        kept.add(seen.get(run));
+        kept.put(run, seen.get(run));
       } else {
-        states.addAll(reduced.states(whole.course(journey, seen.get(run)), whole.interval()));
+        Course course = whole.course(turn(journeys, run), seen.get(run));
+        states.addAll(reduced.states(course, whole.interval()));
       }
     }
     ReducedParcel small =
@@ -119,21 +146,31 @@ public final class CondensedModel {
             .startingFrom(whole.course(journey, Variation.NOMINAL));
     CondensedModel unchecked = new CondensedModel(whole, journey, wanted, small, 0);
     double largest = 0;
-    for (Variation each : kept) {
-      largest = Math.max(largest, unchecked.difference(each));
+    for (Map.Entry<Integer, Variation> each : kept.entrySet()) {
+      CondensedModel there = unchecked.on(turn(journeys, each.getKey()));
+      largest = Math.max(largest, there.difference(each.getValue()));
     }
     return new CondensedModel(whole, journey, wanted, small, largest);
   }
 
+  /** The journey of a run. Those kept for the check take turns, too. */
+  private static Journey turn(List<Journey> journeys, int run) {
+    return journeys.get((run + run / CHECKED) % journeys.size());
+  }
+
   /**
-   * The same model on another journey. Its error is that of the journey it was condensed for; the
-   * other one should be like it but for the temperatures of its air.
+   * The same model on another journey. Its error is that of the journeys it was condensed for; the
+   * other one should be like them but for the temperatures of its air.
    *
    * @param other the other journey
    * @return the model for it
    */
   public CondensedModel on(Journey other) {
-    return new CondensedModel(whole, other, read, small, error);
+    if (small == null || other.equals(journey)) {
+      return new CondensedModel(whole, other, read, small, error);
+    }
+    ReducedParcel there = small.startingFrom(whole.course(other, Variation.NOMINAL));
+    return new CondensedModel(whole, other, read, there, error);
   }
 
   /**

@@ -44,11 +44,21 @@ final class InnerClimate {
   /** Up to here metabolism was measured; warmer animals do not go on to burn more [K]. */
   private static final double WARMEST_BODY = 313.15;
 
+  /** First step of a leg [s]: measured, see the tests of steps. */
+  private static final double FIRST_STEP = 60;
+
+  /** First step of a warmer that was opened, over its wetting time. */
+  private static final double FIRST_OF_WETTING = 0.2;
+
   /**
-   * What {@link #setWet} lets temperatures follow by: below 2, with room for a body that warms up
-   * by more than one surface.
+   * Swing that a wet surface bears undamped, see {@link #setWet}. Found by the eigenvalues of the
+   * steps of a body with any time constant: undamped they lie within the unit circle up to 1, and
+   * with the damping for swings half as large again as they are taken for.
    */
-  private static final double FOLLOWING = 1.5;
+  private static final double BORNE = 0.5;
+
+  /** Passes in which flow and temperature of the air that leaves agree to some per cent. */
+  private static final int FLOW_PASSES = 4;
 
   private final Course course;
   private final ClimatePlan plan;
@@ -78,10 +88,22 @@ final class InnerClimate {
   private double lastStep;
   private double wallTemperature;
 
-  /** Temperature of the air that leaves [K]; 0 at first. */
+  /** Evaporation of all wet surfaces over the difference of vapour pressures [mol/(s Pa)]. */
+  private double wetConductance;
+
+  /** Temperature of the air that leaves at the end of the last step [K]. */
   private double ventilated;
 
-  /** Temperatures of damp bedding and animals as they evaporate [K], by surface; 0 at first. */
+  /** Flow of the air that comes and goes at the end of the last step [m3/s]. */
+  private double flow;
+
+  /** Heat that it brings at the start of the last step, at its end, and from then on [W]. */
+  private double broughtBefore;
+
+  private double brought;
+  private double bringing;
+
+  /** Temperatures of wet surfaces as they evaporate [K], by surface; 0 at first. */
   private final double[] wet;
 
   /** Powers that the engine takes at the start and at the end of a step [W], by input. */
@@ -143,9 +165,20 @@ final class InnerClimate {
       return new IronPowder.Supply(warmer.cover().open(), pressure, temperature);
     }
 
+    /** What part of the iron an uptake of oxygen converts in a time [-]. */
+    double converts(double uptake, double duration) {
+      return uptake * duration * powder.conversionPerOxygen() / strength;
+    }
+
     /** Oxygen taken for its partial pressure [mol/(s Pa)]. */
     double uptake(double time, double pressure, double temperature) {
-      return strength * powder.uptake(conversion, age(time), at(pressure, temperature));
+      return uptake(0, time, pressure, temperature);
+    }
+
+    /** The same at the end of a step, by then as much more converted as the last step tells. */
+    double uptake(double duration, double time, double pressure, double temperature) {
+      double later = Math.min(1, conversion + converts(uptake, duration));
+      return strength * powder.uptake(later, age(time), at(pressure, temperature));
     }
 
     /** Power in air with a mole fraction of oxygen [W]. */
@@ -253,6 +286,22 @@ final class InnerClimate {
     }
   }
 
+  /**
+   * Longest step from a time on. After sealing, at the beginning of a leg and when a warmer is
+   * opened much changes within minutes: there steps are short, then half as long as the time since.
+   *
+   * @param usual length when nothing has happened lately [s]
+   */
+  double longestStep(double time, double usual) {
+    double step = Math.min(usual, Math.max(FIRST_STEP, (time - legStart) / 2));
+    for (Burner burner : burners) {
+      double age = burner.age(time);
+      double first = FIRST_OF_WETTING * burner.powder.kinetics().wetting();
+      step = Math.min(step, age < 0 ? -age : Math.max(first, age / 2));
+    }
+    return step;
+  }
+
   /** Finds gases, conversion and powers at the end of a step that the engine takes afterwards. */
   void step(double from, double to) {
     double duration = to - from;
@@ -266,13 +315,13 @@ final class InnerClimate {
     powerAtEnd = spare;
     double meanPressure = (pressure(from) + pressure(to)) / 2;
     AmbientAir air = outside(to);
-    setPaths(air);
+    setPaths(from, air, duration);
     double all = 0;
     double oxygen = gases.fraction(0, Gas.OXYGEN) * meanPressure;
     for (int b = 0; b < uptakes.length; b++) {
       Burner burner = burners[b];
       double first = burner.uptake(from, pressure(from), now[burner.output]);
-      double second = burner.uptake(to, pressure(to), next[burner.output]);
+      double second = burner.uptake(duration, to, pressure(to), next[burner.output]);
       uptakes[b] = Math.min((first + second) / 2, burner.most(duration) / oxygen);
       all += uptakes[b];
     }
@@ -285,23 +334,28 @@ final class InnerClimate {
     for (int b = 0; b < uptakes.length; b++) {
       Burner burner = burners[b];
       burner.uptake = all > 0 ? burnt * uptakes[b] / all : 0;
-      double converted =
-          burner.uptake * duration * burner.powder.conversionPerOxygen() / burner.strength;
-      burner.conversion = Math.min(1, burner.conversion + converted);
+      burner.conversion = Math.min(1, burner.conversion + burner.converts(burner.uptake, duration));
     }
     findPowers(to);
     pay(air, duration);
   }
 
-  private void setPaths(AmbientAir air) {
+  private void setPaths(double from, AmbientAir air, double duration) {
     gases.setOutside(air);
     for (int room = 0; room < plan.rooms.size(); room++) {
       // in the sun beyond any life; what is left of the air there no longer matters
       gases.setTemperature(
           room, Math.min(next[plan.rooms.get(room).output()], AmbientAir.TEMPERATURES.high()));
     }
-    ventilated = ventilated(air);
-    gases.setFlow(0, paths.flow(ventilated - air.temperature()));
+    if (pathsAreNew) {
+      // the air outside has jumped, and with it what it brings
+      AmbientAir first = outside(from);
+      flow = paths.flow(now[plan.rooms.get(0).output()] - first.temperature());
+      bringing = heat(flow * density(first), first, now[plan.rooms.get(0).output()]);
+    }
+    double flowBefore = flow;
+    ventilate(air, duration);
+    gases.setFlow(0, (flowBefore + flow) / 2);
     if (pathsAreNew) {
       pathsAreNew = false;
       for (int room = 0; room < plan.rooms.size(); room++) {
@@ -313,6 +367,7 @@ final class InnerClimate {
   }
 
   private void setWater(double duration) {
+    wetConductance = 0;
     for (ClimatePlan.Damp each : plan.damp) {
       setWet(each.surface(), each.area(), next[each.output()], duration / each.capacity());
     }
@@ -328,34 +383,48 @@ final class InnerClimate {
               / Gas.OXYGEN.diffusivity(temperature, pressure);
       gases.setSurface(burner.surface, film, WARMER_ACTIVITY * saturationPressure(temperature));
     }
-    wallTemperature = wallTemperature();
-    gases.setSurface(
-        plan.wall.surface(),
-        vapourConductance(plan.wall.area(), wallTemperature),
-        saturationPressure(wallTemperature));
+    setWall(duration);
+  }
+
+  /**
+   * Sets the walls as {@link #setWet} does other surfaces, but what condenses on them must get
+   * there: the air that comes and goes and the other wet surfaces let so much vapour through.
+   */
+  private void setWall(double duration) {
+    ClimatePlan.Wall wall = plan.wall;
+    double expected = wallTemperature();
+    double conductance = vapourConductance(wall.area(), expected);
+    double supply =
+        wetConductance
+            + (flow + paths.diffusion(0, Gas.WATER_VAPOUR)) / (MoistAir.GAS_CONSTANT * expected);
+    double limited = conductance * supply / (conductance + supply);
+    wallTemperature = followed(wall.surface(), expected, limited, duration / wall.capacity());
+    gases.setSurface(wall.surface(), conductance, saturationPressure(wallTemperature));
   }
 
   /**
    * Sets a wet surface. What evaporates cools it by the next step only: small wet bodies would
-   * swing to and fro, ever more, if that were not damped. With k the fall of temperature by
-   * evaporation over the rise that caused it, at most conductance times response, the swing dies
-   * away if the temperature follows by a part below 2 / (1 + 3 k), the 3 because a swing is carried
-   * on in a straight line.
+   * swing to and fro, ever more, if that were not damped. The swing is the fall of temperature by
+   * evaporation over the rise that caused it, were the body by itself: conductance times response.
+   * Beyond {@link #BORNE} the temperature follows by a part only.
    *
    * @param expected its temperature at the end of the step, carried on from the last [K]
    * @param response the most by which a power over the step may warm it [K/W]
    */
   private void setWet(int surface, double area, double expected, double response) {
     double conductance = evaporation * vapourConductance(area, expected);
+    wetConductance += conductance;
+    double temperature = followed(surface, expected, conductance, response);
+    gases.setSurface(surface, conductance, saturationPressure(temperature));
+  }
+
+  private double followed(int surface, double expected, double conductance, double response) {
     double latentHeat = MoistAir.latentHeat(expected);
     double growth = latentHeat / (MoistAir.GAS_CONSTANT * expected * expected);
     double swing = conductance * saturationPressure(expected) * growth * latentHeat * response;
-    wet[surface] = follow(wet[surface] == 0 ? expected : wet[surface], expected, swing);
-    gases.setSurface(surface, conductance, saturationPressure(wet[surface]));
-  }
-
-  private static double follow(double last, double expected, double swing) {
-    return last + Math.min(1, FOLLOWING / (1 + 3 * swing)) * (expected - last);
+    double last = wet[surface] == 0 ? expected : wet[surface];
+    wet[surface] = last + Math.min(1, BORNE / swing) * (expected - last);
+    return wet[surface];
   }
 
   /**
@@ -435,11 +504,16 @@ final class InnerClimate {
     }
     released[plan.wall.input()] = -latent(plan.wall.surface(), wallTemperature);
     powerAtEnd[plan.wall.input()] = released[plan.wall.input()];
-    int ventilation = plan.ventilation;
-    if (ventilation >= 0) {
-      released[ventilation] = ventilationHeat(air);
-      powerAtEnd[ventilation] = released[ventilation];
-    }
+    plan.ventilation.ifPresent(
+        ventilation -> {
+          double entering = flow * density(air) + Math.max(0, gases.makeUp(0));
+          powerAtStart[ventilation.input()] = bringing;
+          broughtBefore = bringing;
+          brought = heat(entering, air, ventilated);
+          bringing = brought;
+          powerAtEnd[ventilation.input()] = brought;
+          released[ventilation.input()] = (broughtBefore + brought) / 2;
+        });
     for (ClimatePlan.Resident each : plan.residents) {
       double latent = latent(each.surface(), next[each.output()]);
       powerAtEnd[each.input()] -= latent;
@@ -455,10 +529,9 @@ final class InnerClimate {
     return gases.evaporation(surface) * MoistAir.latentHeat(temperature);
   }
 
-  private double ventilationHeat(AmbientAir air) {
-    double flow =
-        paths.flow(ventilated - air.temperature()) * density(air) + Math.max(0, gases.makeUp(0));
-    return flow * MoistAir.molarHeatCapacity(0) * (air.temperature() - ventilated);
+  /** Heat of air that enters and leaves again at a temperature [W]. */
+  private static double heat(double entering, AmbientAir air, double leaving) {
+    return entering * MoistAir.molarHeatCapacity(0) * (air.temperature() - leaving);
   }
 
   private static double density(AmbientAir air) {
@@ -466,15 +539,38 @@ final class InnerClimate {
   }
 
   /**
-   * Temperature of the air that leaves the parcel at the end of a step [K]: damped as that of wet
-   * surfaces, since it, too, cools by the next step only. The heat grows as flow times difference,
-   * and the flow with the difference at most in proportion.
+   * Finds temperature and flow of the air that leaves at the end of a step. Through wide holes it
+   * brings the filling to the temperature outside within minutes, which a straight line does not
+   * follow. So the filling is taken as one body of capacity C behind a resistance R, of which the
+   * last step tells what acts on it beside the air; what the air brings then changes its
+   * temperature linearly, and the temperature at the end is that which both agree on.
    */
-  private double ventilated(AmbientAir air) {
-    double expected = next[plan.rooms.get(0).output()];
-    double flow = paths.flow(expected - air.temperature()) * density(air);
-    double swing = 2 * flow * MoistAir.molarHeatCapacity(0) * plan.wall.response();
-    return follow(ventilated == 0 ? expected : ventilated, expected, swing);
+  private void ventilate(AmbientAir air, double duration) {
+    int output = plan.rooms.get(0).output();
+    double outside = air.temperature();
+    if (plan.ventilation.isEmpty()) {
+      ventilated = next[output];
+      flow = paths.flow(ventilated - outside);
+      return;
+    }
+    ClimatePlan.Ventilation filling = plan.ventilation.get();
+    double passed = duration / (filling.resistance() * filling.capacity());
+    double left = Math.exp(-passed);
+    double mean = (1 - left) / passed;
+    // rise at the end by a power of one watt at the start that falls to none, and the reverse
+    double ofStart = filling.resistance() * (mean - left);
+    double ofEnd = filling.resistance() * (1 - mean);
+    double known =
+        now[output]
+            + left * (next[output] - now[output])
+            + ofStart * (bringing - broughtBefore)
+            - ofEnd * brought;
+    double perFlow = density(air) * MoistAir.molarHeatCapacity(0);
+    for (int pass = 0; pass < FLOW_PASSES; pass++) {
+      double response = ofEnd * perFlow * flow;
+      ventilated = (known + response * outside) / (1 + response);
+      flow = paths.flow(ventilated - outside);
+    }
   }
 
   /** Gases, water and their ledgers. */

@@ -95,10 +95,9 @@ final class Run {
 
   /** Advances to a stop, in steps that the climate inside can follow. */
   private void advance(int leg, double stop) {
-    double start = now;
-    int steps = (int) Math.ceil((stop - start) / longest);
-    for (int step = 1; step <= steps; step++) {
-      double to = step == steps ? stop : start + (stop - start) * step / steps;
+    while (now < stop) {
+      int steps = (int) Math.ceil((stop - now) / climate.longestStep(now, longest));
+      double to = steps == 1 ? stop : now + (stop - now) / steps;
       // a kink may lie next to a stored time
       boolean isMoment = to - now < GasNetwork.STEPS.low();
       if (!isMoment) {

@@ -34,7 +34,6 @@ import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 import stenotherm.material.Behaviour;
-import stenotherm.material.Emissivity;
 import stenotherm.material.FillLaw;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
@@ -193,19 +192,6 @@ class CatalogueTest {
     CsvTable table = written("warmers.csv", header, rows);
     assertEquals(Set.of(Provenance.ILLUSTRATIVE.words()), new HashSet<>(table.column("how got")));
     assertComplete(table, "source", "how got", "name");
-  }
-
-  @Test
-  void surfaces() throws IOException {
-    List<String> header = List.of("name", "emissivity", "lowest", "highest", "source", "how got");
-    List<List<String>> rows = new ArrayList<>();
-    for (Emissivity surface : Emissivity.all()) {
-      List<String> row = new ArrayList<>(List.of(surface.name()));
-      row.addAll(numbers(surface.nominal(), surface.range().low(), surface.range().high()));
-      row.addAll(origin(surface.source()));
-      rows.add(row);
-    }
-    assertComplete(written("surfaces.csv", header, rows), "source", "how got", "name");
   }
 
   @Test

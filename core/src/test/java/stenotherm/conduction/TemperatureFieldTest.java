@@ -198,15 +198,12 @@ class TemperatureFieldTest {
             .build();
     SteadySolution solution = SteadySolver.solve(problem);
     TemperatureField field = solution.field();
-    InnerSurface joint = InnerSurface.of("foam", Face.X_MAX, "board");
     assertEquals(field.mean("foam"), solution.value(new Probe.Mean("out", "foam")));
     assertEquals(field.maximum("foam"), solution.value(new Probe.Maximum("out", "foam")));
     assertEquals(field.minimum("foam"), solution.value(new Probe.Minimum("out", "foam")));
     Point middle = Bodies.point(0.02);
     assertEquals(field.at(middle), solution.value(new Probe.At("out", middle)));
     assertEquals(field.surfaceMean("xMin"), solution.value(new Probe.SurfaceMean("out", "xMin")));
-    assertEquals(
-        field.innerSurfaceMean(joint), solution.value(new Probe.InnerSurfaceMean("out", joint)));
     assertEquals(
         solution.heatFlows().get("xMin"), solution.value(new Probe.HeatFlow("out", "xMin")));
     assertRefused(

@@ -1,9 +1,7 @@
 package stenotherm.material;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
@@ -23,28 +21,6 @@ class TemperatureCorrectionTest {
   @Test
   void isOneAtTheReference() {
     assertEquals(1, EPS.factor(EPS.referenceTemperature()));
-  }
-
-  /** Scope of ISO 10456:2007: mean temperatures between 0 °C and 30 °C. */
-  @Test
-  void saysWhereItIsOutsideTheStandard() {
-    assertTrue(EPS.covers(Temperatures.fromCelsius(0)));
-    assertTrue(EPS.covers(Temperatures.fromCelsius(30)));
-    assertFalse(EPS.covers(Temperatures.fromCelsius(-0.1)));
-    assertFalse(EPS.covers(Temperatures.fromCelsius(30.1)));
-  }
-
-  @Test
-  void scalesConductivityAndItsRangeAlike() {
-    Material cold = EPS.apply(Materials.EPS_20, 263.15);
-    double factor = EPS.factor(263.15);
-    assertEquals(Materials.EPS_20.conductivity() * factor, cold.conductivity());
-    assertEquals(
-        Materials.EPS_20.conductivityRange().low() * factor, cold.conductivityRange().low());
-    assertEquals(
-        Materials.EPS_20.conductivityRange().high() * factor, cold.conductivityRange().high());
-    assertEquals(Materials.EPS_20.density(), cold.density());
-    assertEquals(Materials.EPS_20.source(), cold.source());
   }
 
   @Test

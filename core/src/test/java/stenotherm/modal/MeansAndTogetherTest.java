@@ -58,9 +58,6 @@ class MeansAndTogetherTest {
     ModalEngine two = model.engine(START);
     double[] middle = mixed(from, to, 0.25);
     two.advance(1000, from, middle);
-    var saved = two.save();
-    two.advance(500, middle, middle);
-    two.restore(saved);
     two.advance(3000, middle, to);
     assertEquals(one.meanField().mean("animal"), two.meanField().mean("animal"), 1e-9);
     assertEquals(one.meanField().maximum("warmer"), two.meanField().maximum("warmer"), 1e-9);

@@ -56,7 +56,7 @@ class ReducedModelProperties {
    * Three legs with jumps of the ambient by tens of kelvins and of the power by watts. The full
    * engine's own error at its tolerance is below 1 mK.
    */
-  @Property(seed = "4101", tries = 5)
+  @Property(seed = "4101", tries = 3)
   void followsTheFullEngineAndKnowsItsError(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, CELLS_ACROSS);
     double[][] films = {body.films(), body.films(), body.films()};
@@ -95,7 +95,7 @@ class ReducedModelProperties {
     }
   }
 
-  @Property(seed = "4102", tries = 4)
+  @Property(seed = "4102", tries = 3)
   void steadyStateIsExact(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, CELLS_ACROSS);
     double[] films = body.films();
@@ -113,7 +113,7 @@ class ReducedModelProperties {
     }
   }
 
-  @Property(seed = "4103", tries = 4)
+  @Property(seed = "4103", tries = 3)
   void isStableAndLinear(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, CELLS_ACROSS);
     ReducedModel model = body.model(body.films(), body.films());
@@ -144,7 +144,7 @@ class ReducedModelProperties {
   }
 
   /** Going over to other films and back at once changes nothing: the rotation is exact. */
-  @Property(seed = "4104", tries = 4)
+  @Property(seed = "4104", tries = 3)
   void rotationKeepsTheState(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, CELLS_ACROSS);
     double[] films = body.films();
@@ -166,7 +166,7 @@ class ReducedModelProperties {
   }
 
   /** Half the steps, each twice as long, through the same lines: the same state. */
-  @Property(seed = "4105", tries = 4)
+  @Property(seed = "4105", tries = 3)
   void stepsAreExact(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, CELLS_ACROSS);
     ReducedModel model = body.model(body.films());
@@ -202,7 +202,7 @@ class ReducedModelProperties {
    * A fill that conducts a third more and a wall that conducts a tenth less, met during a run by a
    * model whose basis spans them. Extremes are of the engine's own field.
    */
-  @Property(seed = "4106", tries = 4)
+  @Property(seed = "4106", tries = 3)
   void goesOverToOtherConductivities(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, CELLS_ACROSS);
     double[] films = body.films();

@@ -21,7 +21,6 @@ import stenotherm.base.Range;
 import stenotherm.base.Workers;
 import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatNetwork;
-import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.ReducibleNetwork;
@@ -75,7 +74,7 @@ class ReducedNetworkTest {
         .patch(FacePatch.part("part", Face.Z_MAX, OUTER, part, whole), BoundaryKind.CONVECTION)
         .patch(FacePatch.part("aside", Face.X_MIN, OUTER, whole, part), BoundaryKind.FLUX)
         .source("core")
-        .source("condensation", new InnerSurface(Set.of("pad"), Face.Z_MIN, Set.of("wall")))
+        .source("condensation", Set.of("pad", "wall"))
         .build();
   }
 
@@ -109,7 +108,12 @@ class ReducedNetworkTest {
     network
         .boundaryPorts()
         .forEach(port -> means.add(new Probe.SurfaceMean(port.name(), port.name())));
+    List<Probe> heats = new ArrayList<>();
+    network
+        .boundaryPorts()
+        .forEach(port -> heats.add(new Probe.HeatFlow(port.name(), port.name())));
     ReducibleNetwork.Reader reader = operator.new Reader(means);
+    ReducibleNetwork.Reader heatReader = operator.new Reader(heats);
     int size = basis.size();
     int inputs = operator.inputs().size();
     int boundaries = means.size();
@@ -126,7 +130,7 @@ class ReducedNetworkTest {
       for (int i = 0; i < size; i++) {
         conductance[i * size + j] = product(basis.vector(i), heat);
       }
-      flows.ofVector()[j] = operator.heatFlows(basis.vector(j), none);
+      flows.ofVector()[j] = heatReader.read(basis.vector(j), none);
       surfaces.ofVector()[j] = reader.read(basis.vector(j), none);
     }
     for (int input = 0; input < inputs; input++) {
@@ -136,7 +140,7 @@ class ReducedNetworkTest {
       }
       double[] unit = new double[inputs];
       unit[input] = 1;
-      flows.ofInput()[input] = operator.heatFlows(operator.vector(), unit);
+      flows.ofInput()[input] = heatReader.read(operator.vector(), unit);
       surfaces.ofInput()[input] = reader.read(operator.vector(), unit);
     }
     return new Projection(size, inputs, conductance, drive, flows, surfaces);

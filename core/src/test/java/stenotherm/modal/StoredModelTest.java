@@ -23,7 +23,6 @@ import stenotherm.conduction.BoundaryKind;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
-import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -64,9 +63,7 @@ class StoredModelTest {
                   new Probe.Maximum("warmest", "core"),
                   new Probe.At("inside", new Point(0.02, 0.05, 0.05)),
                   new Probe.SurfaceMean("top", "zMax"),
-                  new Probe.HeatFlow("in", "zMax"),
-                  new Probe.InnerSurfaceMean(
-                      "side", new InnerSurface(Set.of("core"), Face.X_MIN, Set.of("foam")))))
+                  new Probe.HeatFlow("in", "zMax")))
           .varying(List.of("foam"))
           .spanning(STILL, GIVEN)
           .spanning(STILL, WET)
@@ -109,9 +106,6 @@ class StoredModelTest {
         expected.use(configuration(MODEL, step / 5));
         engine.use(configuration(stored, step / 5));
       }
-      HeatEngine.State state = engine.save();
-      engine.advance(60, from, from);
-      engine.restore(state);
       for (ModalEngine each : List.of(expected, engine)) {
         each.advance(600, from, until);
       }
@@ -202,7 +196,7 @@ class StoredModelTest {
     byte[] later = bytes.clone();
     later[11] = 1;
     assertEquals(
-        "stored model, version at byte 12: 1 is unknown; 2 is read here",
+        "stored model, version at byte 12: 1 is unknown; 3 is read here",
         refused(later).getMessage());
     byte[] many = bytes.clone();
     ByteBuffer.wrap(many).putInt(12, Integer.MAX_VALUE);

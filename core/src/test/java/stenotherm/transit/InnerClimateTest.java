@@ -42,6 +42,7 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Occupant;
@@ -175,6 +176,7 @@ class InnerClimateTest {
     double[] values = new double[stepped.engine.outputs().size()];
     int output =
         stepped.engine.outputs().stream().map(probe -> probe.name()).toList().indexOf("pad mean");
+    double[] atFirst = new double[4];
     stepped.run.go(
         new Run.Visitor() {
           private double before;
@@ -183,6 +185,14 @@ class InnerClimateTest {
           public @Nullable Outcome stop(Stage stage, double time) {
             double duration = time - before;
             before = time;
+            if (time <= HOUR) {
+              // several steps from stop to stop, of which only the last one tells its rates
+              atFirst[0] = given(stepped);
+              atFirst[1] = gases.taken(Gas.OXYGEN);
+              atFirst[2] = gases.made(Gas.CARBON_DIOXIDE);
+              atFirst[3] = stepped.climate.owed(pad.input());
+              return null;
+            }
             stepped.engine.readMeans(values);
             oxygen[0] += gases.oxygenToSink(0) * duration;
             burnt[0] += gases.oxygenToSink(0) * perOxygen * duration;
@@ -199,22 +209,26 @@ class InnerClimateTest {
           }
         });
     assertTrue(stepped.engine.ledger().closes());
-    double taken = stepped.engine.ledger().sources().getOrDefault("pad", Double.NaN);
+    double owed = stepped.climate.owed(pad.input());
+    double taken = given(stepped) - atFirst[0];
     assertTrue(burnt[0] > 50_000, burnt[0] + " J");
     // latent heat at the end of each step instead of the temperature that the step expected
-    assertEquals(burnt[0] - latent[0], taken, 1e-5 * burnt[0]);
-    double owed = stepped.climate.owed(pad.input());
-    // a thousandth of what one step gives
-    assertTrue(Math.abs(owed) < 5e-6 * burnt[0], owed + " J still owed of " + burnt[0]);
-    assertEquals(gases.taken(Gas.OXYGEN), oxygen[0] + breathed[0], 1e-9 * gases.taken(Gas.OXYGEN));
+    assertEquals(burnt[0] - latent[0], taken + owed - atFirst[3], 1e-5 * burnt[0]);
+    assertTrue(Math.abs(owed) < 1e-6 * burnt[0], owed + " J still owed of " + burnt[0]);
+    double takenUp = gases.taken(Gas.OXYGEN) - atFirst[1];
+    assertEquals(takenUp, oxygen[0] + breathed[0], 1e-9 * takenUp);
     // carbon: all that is breathed out, none is taken up
     assertEquals(
         Metabolism.RESPIRATORY_QUOTIENT * breathed[0],
-        gases.made(Gas.CARBON_DIOXIDE),
+        gases.made(Gas.CARBON_DIOXIDE) - atFirst[2],
         1e-9 * breathed[0]);
     assertEquals(0, gases.taken(Gas.CARBON_DIOXIDE));
     // and never more heat than the iron holds
     assertTrue(burnt[0] < pad.powder().heat());
+  }
+
+  private static double given(Stepped stepped) {
+    return stepped.engine.ledger().sources().getOrDefault("pad", Double.NaN);
   }
 
   @Test
@@ -243,7 +257,7 @@ class InnerClimateTest {
         .run(journey, Variation.NOMINAL);
   }
 
-  private static double[] hourly(double[] values, int every) {
+  private static double[] every(double[] values, int every) {
     return IntStream.iterate(0, row -> row < values.length, row -> row + every)
         .mapToDouble(row -> values[row])
         .toArray();
@@ -257,35 +271,108 @@ class InnerClimateTest {
         .orElseThrow();
   }
 
+  /** Largest errors of an animal [K], a pouch [K] and oxygen [-] against steps of 30 s. */
+  private static double[] errors(Parcel parcel, Journey journey, double step) {
+    TransitResult fine = stepping(parcel, journey, 30);
+    TransitResult coarse = stepping(parcel, journey, step);
+    int every = (int) (step / 30);
+    double ofPouch =
+        parcel.warmers().isEmpty()
+            ? 0
+            : largest(coarse.mean("pad"), every(fine.mean("pad"), every));
+    return new double[] {
+      largest(coarse.mean("cup"), every(fine.mean("cup"), every)),
+      ofPouch,
+      largest(coarse.oxygen("cup"), every(fine.oxygen("cup"), every))
+    };
+  }
+
   /**
-   * Steps of five minutes are as good as steps of half a minute, and errors fall with them:
-   * measured 0.02 K, 0.33 K and 0.01 % where a warmer is opened at sealing, most of it in the first
-   * hour.
+   * Steps of five minutes are as good as steps of half a minute, also right after a warmer was
+   * opened, and errors fall with them: measured 0.005 K, 0.13 K and 0.008 % where it is opened at
+   * sealing.
    */
   @Test
   void theStepConverges() {
-    PlacedWarmer underWay =
-        new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), -HOUR);
-    Parcel parcel = parcel(DAMP, underWay);
     Journey journey = journey(8, 275);
-    TransitResult fine = stepping(parcel, journey, 30);
-    double[] atFive = new double[3];
-    double[] atTwoAndAHalf = new double[3];
-    for (int n = 0; n < 2; n++) {
-      double step = n == 0 ? 300 : 150;
-      TransitResult coarse = stepping(parcel, journey, step);
-      double[] found = n == 0 ? atFive : atTwoAndAHalf;
-      int every = (int) (HOUR / step);
-      found[0] = largest(hourly(coarse.mean("cup"), every), hourly(fine.mean("cup"), 120));
-      found[1] = largest(hourly(coarse.mean("pad"), every), hourly(fine.mean("pad"), 120));
-      found[2] = largest(hourly(coarse.oxygen("cup"), every), hourly(fine.oxygen("cup"), 120));
+    for (double opened : new double[] {0, -HOUR}) {
+      PlacedWarmer pad =
+          new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), opened);
+      double[] atFive = errors(parcel(DAMP, pad), journey, 300);
+      double[] atTwoAndAHalf = errors(parcel(DAMP, pad), journey, 150);
+      String all = Arrays.toString(atFive) + " " + Arrays.toString(atTwoAndAHalf);
+      assertTrue(atFive[0] < 0.01, all);
+      assertTrue(atFive[1] < 0.15, all);
+      assertTrue(atFive[2] < 2e-4, all);
+      assertTrue(atTwoAndAHalf[1] < 0.55 * atFive[1], all);
     }
+  }
+
+  /** A small pouch that is wet through within minutes is followed, too. */
+  @Test
+  void fastPouchesAreFollowed() {
+    PlacedWarmer pad =
+        new PlacedWarmer("pad", Warmers.TEN_HOUR, Face.Z_MAX, Mounting.taped(), 1000);
+    double[] off = errors(parcel(DRY, pad), journey(6, 275), 300);
+    assertTrue(off[0] < 0.01 && off[1] < 0.3, Arrays.toString(off));
+  }
+
+  /**
+   * What damps wet surfaces, and air that comes and goes through wide holes, lags a little where
+   * the air outside jumps by 40 K: measured 0.24 K of a frog of 3 g in a closed box and 0.58 K in
+   * one with sixteen holes of 12 mm, half a minute while it cools by 1 K a minute. Before the jump
+   * it is 0.06 K.
+   */
+  @Test
+  void dampingLagsLittle() {
+    Leg warm = journey(5, 295).legs().get(0);
+    Leg frost = journey(5, 255).legs().get(0);
+    Journey jump =
+        new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), 293, List.of(warm, frost, warm));
+    Parcel frog =
+        parcel(
+            cup(
+                "cup",
+                Animals.GREEN_AND_BLACK_POISON_FROG,
+                0.003,
+                List.of(Bedding.dampTowel(0.002))));
+    assertTrue(errors(frog, warmOnly(warm), 300)[0] < 0.08);
+    assertTrue(errors(frog, jump, 300)[0] < 0.3);
+    List<Vent> holes = List.of(new Vent(Face.Z_MAX, 8, 0.012), new Vent(Face.X_MAX, 8, 0.012));
+    Parcel open = frog.withOpenings(new Openings(Openings.LOOSE_GAP, holes));
+    double[] atFive = errors(open, jump, 300);
+    double[] atTwoAndAHalf = errors(open, jump, 150);
+    assertTrue(atFive[0] < 0.7, Arrays.toString(atFive));
+    assertTrue(atTwoAndAHalf[0] < 0.6 * atFive[0], Arrays.toString(atTwoAndAHalf));
+  }
+
+  private static Journey warmOnly(Leg leg) {
+    return new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), 293, List.of(leg));
+  }
+
+  /**
+   * An air cavity holds next to no heat: through twenty holes of 20 mm the air follows a jump of 50
+   * K at once, more than any box is meant for; measured 1.9 K of the animal within the first
+   * minutes, no swing.
+   */
+  @Test
+  void airAloneDoesNotSwing() {
+    List<Vent> holes = List.of(new Vent(Face.Z_MAX, 10, 0.02), new Vent(Face.X_MAX, 10, 0.02));
+    Leg warm = journey(5, 300).legs().get(0);
+    Leg frost = journey(5, 250).legs().get(0);
+    Journey jump =
+        new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), 293, List.of(warm, frost, warm));
+    Parcel empty =
+        parcel(DAMP, pad())
+            .withFilling(Filling.none())
+            .withOpenings(new Openings(Openings.LOOSE_GAP, holes));
+    TransitResult result = stepping(empty, jump, 300);
+    double[] mean = result.mean("cup");
+    assertTrue(least(mean) > 249 && most(mean) < 305, least(mean) + " " + most(mean));
+    double[] atFive = errors(empty, jump, 300);
+    double[] atTwoAndAHalf = errors(empty, jump, 150);
     String all = Arrays.toString(atFive) + " " + Arrays.toString(atTwoAndAHalf);
-    assertTrue(atFive[0] < 0.02, all);
-    assertTrue(atFive[1] < 0.3, all);
-    assertTrue(atFive[2] < 5e-4, all);
-    // of second order: a quarter, apart from what the first steps after sealing leave
-    assertTrue(atTwoAndAHalf[1] < atFive[1] / 2, all);
+    assertTrue(atFive[0] < 2.2 && atTwoAndAHalf[0] < 0.8 * atFive[0], all);
   }
 
   /** Chemistry and air beside modes and beside every cell. */
@@ -546,7 +633,7 @@ class InnerClimateTest {
   @Test
   void factorsOfTheAirAct() {
     Parcel parcel = parcel(DAMP, pad());
-    Journey journey = journey(8, 278);
+    Journey journey = journey(4, 278);
     ParcelModel model = ParcelModel.of(parcel, journey, CELLS);
     Map<Factor, Integer> onOxygen =
         Map.of(

@@ -486,7 +486,7 @@ class TransitTest {
   /** A contact resistance holds heat back in the pad, by no more than its own temperature drop. */
   @Test
   void aWarmerOnALargerContactResistanceIsHotter() {
-    Journey journey = journey(285, leg("days", 96, Ambient.constant(285), FLOOR));
+    Journey journey = journey(285, leg("days", 48, Ambient.constant(285), FLOOR));
     double none = last(run(heated(1, new Mounting(0, 0)), journey).mean("pad"));
     double some = last(run(heated(1, new Mounting(0, 0.02)), journey).mean("pad"));
     double much = last(run(heated(1, new Mounting(0, 2)), journey).mean("pad"));

@@ -1,5 +1,6 @@
 package stenotherm.scenario;
 
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -15,12 +16,18 @@ import stenotherm.weather.RecordedWeather;
  *
  * @param place name and clock
  * @param node where the file names it, for complaints
- * @param days lows and highs day by day from the day of sealing [K]; empty for recorded weather
+ * @param days lows and highs day by day [K]; empty for recorded weather
+ * @param first date of the first of the days; empty for the day of sealing
  * @param spread how far true outdoor temperatures may be above or below [K]
  * @param sun where it is and its sky; empty if the file does not say where
  */
 record DescribedPlace(
-    Place place, Node node, List<Range> days, double spread, Optional<SkyAbove> sun) {
+    Place place,
+    Node node,
+    List<Range> days,
+    Optional<LocalDate> first,
+    double spread,
+    Optional<SkyAbove> sun) {
   private static final double DEGREES_PER_HOUR = 15;
 
   /**
@@ -31,6 +38,12 @@ record DescribedPlace(
     return sun.map(SkyAbove::longitude)
         .or(() -> RecordedWeather.bundled().longitude(place.name()))
         .map(longitude -> clockAhead(place.utcOffset(), longitude));
+  }
+
+  /** The same place in other weather. */
+  DescribedPlace in(OtherWeather.End weather) {
+    return new DescribedPlace(
+        place, node, weather.days(), Optional.of(weather.first()), weather.spread(), sun);
   }
 
   /** By how much a clock is ahead of mean solar time [h], -12 to 12. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.SolarAbsorptance;
 import stenotherm.ambient.Sunshine;
@@ -51,10 +52,17 @@ final class JourneyReader {
 
   private final Assumptions assumptions;
   private final double hold;
+  private final @Nullable OtherWeather weather;
 
   JourneyReader(Assumptions assumptions, double hold) {
+    this(assumptions, hold, null);
+  }
+
+  /** Reads a journey in other weather than the file gives. */
+  JourneyReader(Assumptions assumptions, double hold, @Nullable OtherWeather weather) {
     this.assumptions = assumptions;
     this.hold = hold;
+    this.weather = weather;
   }
 
   private static Map<String, SolarAbsorptance> surfaces() {
@@ -79,10 +87,11 @@ final class JourneyReader {
           : node.fail("must have legs, or a template such as template: overnight by air");
     }
     Faults faults = new Faults();
-    Optional<Sites> places = faults.attempt(() -> Sites.read(assumptions, journey));
+    Optional<Sites> places = faults.attempt(() -> sites(journey));
     Optional<ScalarNode> when =
         places.flatMap(sites -> faults.attempt(() -> sealed(journey, sites)));
-    Optional<LocalDateTime> sealing = when.flatMap(date -> faults.attempt(() -> moment(date)));
+    Optional<LocalDateTime> sealing =
+        when.flatMap(date -> faults.attempt(() -> moment(date))).map(this::onDate);
     double start = faults.attempt(() -> start(journey)).orElse(ANY_TEMPERATURE);
     if (journey.has("surface")) {
       faults.attempt(() -> surface(journey));
@@ -94,6 +103,25 @@ final class JourneyReader {
         new Trip(journey, places.orElseThrow(), when.orElseThrow(), sealing.orElseThrow(), start);
     addFilms();
     return faults.get(faults.attempt(() -> delayed(trip, legs)));
+  }
+
+  private Sites sites(KeyedSection journey) {
+    Sites sites = Sites.read(assumptions, journey);
+    if (weather != null) {
+      if (!sites.followWeather(Sites.ORIGIN) && !sites.followWeather(Sites.DESTINATION)) {
+        throw journey
+            .node()
+            .fail(
+                "does not depend on the weather: no leg is outdoors at its origin or destination,"
+                    + " write for example ambient: outdoors in a leg");
+      }
+      sites.put(weather);
+    }
+    return sites;
+  }
+
+  private LocalDateTime onDate(LocalDateTime given) {
+    return weather == null ? given : weather.sealed().atTime(given.toLocalTime());
   }
 
   private Journey delayed(Trip trip, boolean legs) {

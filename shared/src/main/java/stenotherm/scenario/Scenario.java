@@ -10,12 +10,13 @@ import stenotherm.words.Units;
 /**
  * What a scenario file asks: which of several packings fares how on one journey.
  *
- * <p>Experimental. A value, thus thread-safe.
+ * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param title title, as reports show it
  * @param units units of the results
  * @param packings the packings in the order of the file, with their warmers; at least one
  * @param journey the journey
+ * @param plan makes the journey on other days and in other weather
  * @param longestHold how long a delay of the last leg is followed [s], above 0
  * @param assumptions what the reader filled in from presets, with values and sources, a sentence
  *     each
@@ -25,6 +26,7 @@ public record Scenario(
     Units units,
     List<Parcel> packings,
     Journey journey,
+    JourneyPlan plan,
     double longestHold,
     List<String> assumptions) {
   /**

@@ -105,6 +105,7 @@ public final class ScenarioReader {
         units.orElseThrow(),
         packings.orElseThrow(),
         journey.orElseThrow(),
+        new JourneyPlan(root.require("journey"), held),
         held,
         assumptions.sentences());
   }

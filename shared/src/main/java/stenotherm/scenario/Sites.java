@@ -80,6 +80,12 @@ final class Sites {
     return sites;
   }
 
+  /** Puts both ends of the journey into other weather. */
+  void put(OtherWeather weather) {
+    sites.computeIfPresent(ORIGIN, (key, site) -> site.in(weather.origin()));
+    sites.computeIfPresent(DESTINATION, (key, site) -> site.in(weather.destination()));
+  }
+
   private static Map<String, OpticalDepths> skies() {
     Map<String, OpticalDepths> skies = new LinkedHashMap<>();
     skies.put("clear winter", OpticalDepths.CLEAR_WINTER);
@@ -100,7 +106,7 @@ final class Sites {
   }
 
   /** Tells whether a leg there asks what it is like outdoors. */
-  private boolean followWeather(String name) {
+  boolean followWeather(String name) {
     Node legs = journey.optional("legs").orElse(null);
     return !(legs instanceof SequenceNode list)
         || list.items().stream().anyMatch(leg -> followsWeather(leg, name));
@@ -177,6 +183,7 @@ final class Sites {
             new Place(name, offset),
             node,
             days == null ? List.of() : days(days),
+            Optional.empty(),
             spread,
             sun(section, offset));
     // with coordinates of its own it has been looked at beside these

@@ -103,14 +103,15 @@ final class Weather {
   }
 
   private List<Range> given(DescribedPlace site) {
-    LocalDate sealingDay = site.place().clockAt(0, sealing, origin).toLocalDate();
+    LocalDate from =
+        site.first().orElseGet(() -> site.place().clockAt(0, sealing, origin).toLocalDate());
     int last = site.days().size() - 1;
     List<Range> days = new ArrayList<>();
     for (LocalDate day = firstDay(site); !day.isAfter(lastDay(site)); day = day.plusDays(1)) {
-      int number = Math.toIntExact(day.toEpochDay() - sealingDay.toEpochDay());
+      int number = Math.toIntExact(day.toEpochDay() - from.toEpochDay());
       days.add(site.days().get(Math.min(Math.max(number, 0), last)));
     }
-    if (last > 0 && lastDay(site).toEpochDay() - sealingDay.toEpochDay() > last) {
+    if (last > 0 && lastDay(site).toEpochDay() - from.toEpochDay() > last) {
       assumptions.add(
           "Lows and highs at " + site.place().name() + ": later days repeat the last day given.");
     }

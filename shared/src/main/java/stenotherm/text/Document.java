@@ -31,11 +31,9 @@ public final class Document {
   /** Deepest nesting of lists and mappings. */
   public static final int MAXIMUM_DEPTH = 20;
 
-  private final String fileName;
   private final Node root;
 
-  private Document(String fileName, Node root) {
-    this.fileName = fileName;
+  private Document(Node root) {
     this.root = root;
   }
 
@@ -63,7 +61,7 @@ public final class Document {
   public static Document parse(String fileName, String text, UnaryOperator<String> examples) {
     SourceText source = new SourceText(fileName, text);
     source.check();
-    return new Document(fileName, new TreeReader(source, examples).read());
+    return new Document(new TreeReader(source, examples).read());
   }
 
   /**
@@ -135,15 +133,6 @@ public final class Document {
   static TextFormatException tooLarge(String fileName) {
     return new TextFormatException(
         new TextPosition(fileName, 1, 1), "", "is larger than " + MAXIMUM_BYTES + " bytes");
-  }
-
-  /**
-   * Returns the name that messages show.
-   *
-   * @return the file's name
-   */
-  public String fileName() {
-    return fileName;
   }
 
   /**

@@ -1,6 +1,7 @@
 package stenotherm.text;
 
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -320,6 +321,27 @@ public final class ScalarNode implements Node {
       throw fail(notADate());
     } catch (DateTimeException fault) {
       throw new TextFormatException(position, path, notADate(), fault);
+    }
+  }
+
+  /**
+   * Reads a date, for example {@code 2013-12-12}.
+   *
+   * @return the date
+   * @throws TextFormatException if the text is not one, or names a day that no calendar has
+   */
+  public LocalDate date() {
+    try {
+      if (FOUR_DIGITS.matcher(text()).lookingAt()) {
+        return LocalDate.parse(text());
+      }
+      throw fail(Messages.quote(raw) + " is not a date, write for example 2013-12-12");
+    } catch (DateTimeException fault) {
+      throw new TextFormatException(
+          position,
+          path,
+          Messages.quote(raw) + " is not a date, write for example 2013-12-12",
+          fault);
     }
   }
 

@@ -1,5 +1,6 @@
 package stenotherm.words;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -32,6 +33,8 @@ public record Figures(Units units) {
   public static final Figures US = new Figures(Units.US);
 
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_CLOCK =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
 
@@ -235,6 +238,16 @@ public record Figures(Units units) {
    */
   public static String dayAndClock(LocalDateTime time) {
     return DAY_AND_CLOCK.format(time);
+  }
+
+  /**
+   * Writes a day.
+   *
+   * @param date the date
+   * @return for example {@code "Friday 13 December"}
+   */
+  public static String day(LocalDate date) {
+    return DAY.format(date);
   }
 
   /**

@@ -13,7 +13,6 @@ import stenotherm.base.TimeFunction;
 import stenotherm.conduction.Boundary;
 import stenotherm.conduction.ConductionProblem;
 import stenotherm.conduction.HeatLedger;
-import stenotherm.conduction.InnerSurface;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.IntegratorSettings.Scheme;
 import stenotherm.conduction.Port;
@@ -61,27 +60,6 @@ enum ConductionAnswer implements KnownAnswer {
       same(
           "flux",
           40 / (0.03 / 0.04 + 0.5 + 0.05 / 2),
-          solution.heatFlows().getOrDefault("xMin", Double.NaN),
-          SOLVED);
-    }
-  },
-
-  /** Heat released between two layers leaves through both, as each of them conducts. */
-  HEAT_ON_SURFACE {
-    @Override
-    public void check() {
-      SteadySolution solution =
-          SteadySolver.solve(
-              heldWallBuilder(0.5)
-                  .source("wet", InnerSurface.of("foam", Face.X_MAX, "stone"), constant(100))
-                  .build());
-      double toFoam = 0.03 / 0.04;
-      double toStone = 0.5 + 0.05 / 2;
-      double surface = (100 + 320 / toFoam + 280 / toStone) / (1 / toFoam + 1 / toStone);
-      same("surface", surface, solution.field().maximum("foam"), SOLVED);
-      same(
-          "flux",
-          (320 - surface) / toFoam,
           solution.heatFlows().getOrDefault("xMin", Double.NaN),
           SOLVED);
     }

@@ -25,7 +25,7 @@ import javax.tools.ToolProvider;
 
 /**
  * Copies of core with and without faults: compiles the sources of a tree into a folder of its own,
- * and asks for the known answers with those classes in place of the program's.
+ * and asks for known answers with those classes in place of the program's.
  *
  * <p>Internal. Not thread-safe.
  */
@@ -38,6 +38,7 @@ final class FaultyCore {
   private final Path tree;
   private final Path folder;
   private final Path sound;
+  private final List<KnownAnswer> answers;
   private final List<Path> program;
 
   /**
@@ -45,11 +46,13 @@ final class FaultyCore {
    *
    * @param tree the source tree
    * @param folder where to put what is made; its old contents are overwritten
+   * @param answers what to ask for
    * @throws FaultException if it does not compile, or there is no compiler
    */
-  FaultyCore(Path tree, Path folder) throws IOException {
+  FaultyCore(Path tree, Path folder, List<KnownAnswer> answers) throws IOException {
     this.tree = tree;
     this.folder = folder;
+    this.answers = answers;
     this.sound = folder.resolve("sound");
     this.program =
         Stream.of(System.getProperty("java.class.path", "").split(File.pathSeparator))
@@ -151,7 +154,7 @@ final class FaultyCore {
         new URLClassLoader(path.toArray(new URL[0]), ClassLoader.getPlatformClassLoader())) {
       Method failure =
           loader.loadClass(KnownAnswer.class.getName()).getMethod("failure", String.class);
-      for (KnownAnswer answer : KnownAnswer.all()) {
+      for (KnownAnswer answer : answers) {
         wrong.put(answer, ask(failure, answer));
       }
     } catch (ReflectiveOperationException impossible) {

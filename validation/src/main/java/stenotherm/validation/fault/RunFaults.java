@@ -34,6 +34,9 @@ public final class RunFaults implements Callable<Integer> {
       description = "The source tree (default: the current folder).")
   private Path tree = Path.of(".");
 
+  @Option(names = "--quick", description = "Ask only for the answers that the faults name.")
+  private boolean quick;
+
   @Parameters(
       arity = "0..*",
       paramLabel = "NAME",
@@ -72,7 +75,11 @@ public final class RunFaults implements Callable<Integer> {
       }
     }
     long start = System.nanoTime();
-    FaultyCore core = new FaultyCore(tree, tree.resolve("validation/target/faults"));
+    List<Fault> seeded =
+        all.stream().filter(each -> names.isEmpty() || names.contains(each.name())).toList();
+    List<KnownAnswer> answers =
+        quick ? seeded.stream().map(Fault::answer).distinct().toList() : KnownAnswer.all();
+    FaultyCore core = new FaultyCore(tree, tree.resolve("validation/target/faults"), answers);
     boolean passed = true;
     for (Map.Entry<KnownAnswer, String> answer : core.ask().entrySet()) {
       if (!answer.getValue().isEmpty()) {
@@ -81,16 +88,17 @@ public final class RunFaults implements Callable<Integer> {
       }
     }
     int caught = 0;
-    int seeded = 0;
-    for (Fault fault : all) {
-      if (names.isEmpty() || names.contains(fault.name())) {
-        seeded++;
-        caught += report(core, fault, out) ? 1 : 0;
-      }
+    for (Fault fault : seeded) {
+      caught += report(core, fault, out) ? 1 : 0;
     }
     double seconds = (System.nanoTime() - start) * 1e-9;
-    line(out, "%d of %d faults caught by the answer named, in %.1f s", caught, seeded, seconds);
-    passed &= caught == seeded;
+    line(
+        out,
+        "%d of %d faults caught by the answer named, in %.1f s",
+        caught,
+        seeded.size(),
+        seconds);
+    passed &= caught == seeded.size();
     line(out, passed ? "PASSED" : "FAILED");
     return passed;
   }

@@ -49,7 +49,7 @@ class ReducedAgreementProperties {
         .ofSize(count);
   }
 
-  @Property(seed = "20261101", tries = 6)
+  @Property(seed = "20261101", tries = 3)
   void agreesWithTheFullSolver(@ForAll("trials") Trial trial) {
     ModelAgreement agreement = trial.nominalAgreement(CELLS, STEP_TOLERANCE);
     // with uncertain quantities elsewhere the command modal-agreement still finds more than that

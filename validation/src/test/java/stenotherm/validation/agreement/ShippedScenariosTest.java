@@ -1,11 +1,9 @@
 package stenotherm.validation.agreement;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import stenotherm.grid.MeshControl;
@@ -13,8 +11,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.transit.Factor;
-import stenotherm.transit.Transit;
-import stenotherm.transit.TransitResult;
+import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
@@ -48,11 +45,8 @@ class ShippedScenariosTest {
     Scenario scenario = read(name);
     for (Parcel packing : scenario.packings()) {
       if (melts(packing)) {
-        TransitResult result =
-            Transit.run(packing, scenario.journey(), Variation.NOMINAL, SETTINGS);
-        assertEquals(Optional.empty(), result.reduction());
-        assertTrue(result.engine().startsWith("full solver, "), result.engine());
-        assertTrue(result.engine().endsWith(" can melt"), result.engine());
+        // there is nothing to compare
+        assertTrue(ParcelModel.stepsEveryCell(packing, SETTINGS), packing.name());
       } else {
         ModelAgreement agreement = ModelAgreement.of(packing, scenario.journey(), VARIED, SETTINGS);
         for (Deviation each : agreement.all()) {

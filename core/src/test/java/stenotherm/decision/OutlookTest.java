@@ -1,0 +1,129 @@
+package stenotherm.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.base.Face;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Source;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.study.Fate;
+import stenotherm.study.JourneyStudy;
+import stenotherm.study.StudyResult;
+import stenotherm.study.StudySettings;
+import stenotherm.transit.TransitSettings;
+import stenotherm.warmer.Warmers;
+
+class OutlookTest {
+  private static final Place HERE = new Place("here", ZoneOffset.UTC);
+  private static final StudySettings MANY = new StudySettings(16, 8, 1, 2);
+  private static final AssessmentSettings SETTINGS =
+      new AssessmentSettings(
+          new TransitSettings(
+              MeshControl.graded(0.06, 0.04), Times.HOUR, IntegratorSettings.standard()),
+          12 * Times.HOUR,
+          MANY);
+
+  /** With an iron warmer, whose power depends on the weather. */
+  private static Parcel warmed() {
+    return Packings.warmed(List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
+  }
+
+  private static Journey journey(double van, double dock, double hours) {
+    return new Journey(
+        LocalDateTime.of(2026, 1, 31, 20, 0),
+        295,
+        List.of(leg("van", van, 3), leg("dock", dock, hours)));
+  }
+
+  private static Leg leg(String name, double ambient, double hours) {
+    return new Leg(
+        name,
+        HERE,
+        hours * Times.HOUR,
+        Ambient.constant(ambient),
+        1,
+        FaceFilms.indoors(),
+        Source.assumed("made up"));
+  }
+
+  private static Outlook outlook(Parcel parcel, Journey... span) {
+    return Outlook.of(parcel, List.of(span), SETTINGS, ProgressListener.NONE);
+  }
+
+  @Test
+  void aJourneyBetweenThoseSpannedIsAsIfMadeReadyAlone() {
+    Parcel parcel = warmed();
+    Journey between = journey(284, 279, 10);
+    Outlook spanning =
+        outlook(parcel, journey(285, 285, 10), journey(265, 270, 10), journey(305, 302, 10));
+    StudyResult here = spanning.odds(between, MANY, ProgressListener.NONE);
+    StudyResult alone = outlook(parcel, between).odds(between, MANY, ProgressListener.NONE);
+    for (double share : new double[] {0.05, 0.5, 0.95}) {
+      assertEquals(alone.coldMargin(share), here.coldMargin(share), 0.15);
+      assertEquals(alone.hotMargin(share), here.hotMargin(share), 0.15);
+    }
+    assertEquals(alone.within().within(), here.within().within(), 0.03);
+  }
+
+  @Test
+  void oddsCountTheFates() {
+    Parcel parcel = warmed();
+    Journey journey = journey(284, 279, 10);
+    Outlook outlook = outlook(parcel, journey);
+    List<Fate> fates = outlook.study(journey).fates(MANY);
+    long good = fates.stream().filter(fate -> fate.breach() > journey.duration()).count();
+    StudyResult odds = outlook.odds(journey, MANY, ProgressListener.NONE);
+    assertEquals(odds.within().within(), (double) good / fates.size(), 1e-12);
+    assertTrue(good > 0 && good < fates.size(), () -> good + " tell nothing");
+  }
+
+  @Test
+  void otherHoursGetNoCorrectionButALargerError() {
+    Journey given = journey(284, 279, 10);
+    Outlook outlook = outlook(warmed(), given);
+    Journey late = given.delayed(1, 4 * Times.HOUR);
+    JourneyStudy study = outlook.study(late);
+    List<Fate> fates = study.fates(MANY);
+    double coldest = fates.stream().mapToDouble(fate -> fate.cold().margin()).min().orElseThrow();
+    double usual =
+        outlook.study(given).fates(MANY).stream()
+            .mapToDouble(fate -> fate.cold().margin())
+            .min()
+            .orElseThrow();
+    assertTrue(coldest < usual, () -> coldest + " K after a longer night, else " + usual + " K");
+  }
+
+  @Test
+  void departuresAreSingleJourneys() {
+    Journey mild = journey(288, 286, 10);
+    Journey harsh = journey(270, 268, 10);
+    Outlook outlook = outlook(warmed(), mild, harsh);
+    List<Departure> days =
+        Departure.all(outlook, List.of(harsh, mild), MANY, ProgressListener.NONE);
+    for (Departure day : days) {
+      StudyResult alone = outlook.odds(day.journey(), MANY, ProgressListener.NONE);
+      assertEquals(alone.within(), day.within());
+      assertEquals(alone.notTooCold(), day.notTooCold());
+      assertEquals(alone.notTooHot(), day.notTooHot());
+      assertEquals(alone.enoughAir(), day.enoughAir());
+      assertEquals(alone.notBurnt(), day.notBurnt());
+    }
+    assertEquals(harsh, days.get(0).journey());
+    assertTrue(days.get(0).within().within() < days.get(1).within().within());
+  }
+}

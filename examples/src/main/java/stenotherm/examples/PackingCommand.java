@@ -1,0 +1,32 @@
+package stenotherm.examples;
+
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Suggestions;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
+
+/**
+ * A question about one packing of a scenario file.
+ *
+ * <p>Not thread-safe; one object for each run.
+ */
+abstract class PackingCommand extends ScenarioCommand {
+  @Option(
+      names = "--packing",
+      paramLabel = "NAME",
+      description = "Which packing of the file is meant. Default: the first.")
+  private @Nullable String packing;
+
+  /**
+   * Finds the packing that is meant.
+   *
+   * @throws InvalidInputException if the file has none of that name; the message suggests one
+   */
+  final Parcel packing(Scenario scenario) {
+    return packing == null
+        ? scenario.packings().get(0)
+        : Suggestions.find("packing", packing, scenario.packings(), Parcel::name);
+  }
+}

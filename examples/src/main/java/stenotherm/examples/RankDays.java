@@ -1,0 +1,82 @@
+package stenotherm.examples;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import stenotherm.base.InvalidInputException;
+import stenotherm.report.Answer;
+import stenotherm.report.Departures;
+import stenotherm.report.RankedDays;
+import stenotherm.scenario.DailyTable;
+import stenotherm.scenario.Scenario;
+
+/** On which day of a forecast does a packing fare best? */
+@Command(
+    name = RankDays.NAME,
+    description = {
+      "Ranks the days of a forecast: on which does the packing fare best, with or without its"
+          + " warmer?",
+      "The forecast is a table with commas and a row for each day: date, origin low [°F], origin"
+          + " high [°F], destination low [°F], destination high [°F].",
+      "Results are calculations on stated assumptions, never a permission to send an animal."
+    },
+    footer =
+        ConsoleCommand.PROGRAM + RankDays.NAME + " my-scenario.yaml --forecast week.csv")
+final class RankDays extends PackingCommand {
+  static final String NAME = "rank";
+
+  /** More than any forecast is off for a day more [K]. */
+  private static final double MOST_ERROR = 5;
+
+  @Option(
+      names = "--forecast",
+      paramLabel = "FILE",
+      required = true,
+      description = "Lows and highs at both ends, day by day; the first day is the day it was made.")
+  private @Nullable Path forecast;
+
+  @Option(
+      names = "--error-per-day",
+      paramLabel = "KELVIN",
+      description =
+          "How much more the forecast is off for each day further ahead. Default:"
+              + " ${DEFAULT-VALUE} (assumed).")
+  private double errorPerDay = Departures.ERROR_PER_DAY;
+
+  @Override
+  List<String> fileNames() {
+    return RankedDays.FILES;
+  }
+
+  @Override
+  String folderName() {
+    return "days";
+  }
+
+  @Override
+  void checkOwnOptions() {
+    require(
+        errorPerDay >= 0 && errorPerDay <= MOST_ERROR,
+        "--error-per-day",
+        errorPerDay,
+        "within 0 to 5");
+  }
+
+  @Override
+  Answer answer(Scenario scenario, Progress progress) {
+    if (forecast == null) {
+      throw new IllegalStateException("no forecast");
+    }
+    DailyTable days;
+    try {
+      days = DailyTable.readEnds(forecast);
+    } catch (IOException problem) {
+      throw new InvalidInputException("forecast", "cannot be read: " + inWords(problem));
+    }
+    return Departures.rank(
+        scenario, packing(scenario), days, errorPerDay, settings(), threads(), progress);
+  }
+}

@@ -1,0 +1,79 @@
+package stenotherm.examples;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import stenotherm.base.InvalidInputException;
+import stenotherm.journey.Leg;
+import stenotherm.report.Answer;
+import stenotherm.report.Departures;
+import stenotherm.report.ReplayedDays;
+import stenotherm.scenario.DailyTable;
+import stenotherm.scenario.Scenario;
+import stenotherm.weather.DayExtremes;
+import stenotherm.weather.RecordedWeather;
+
+/** How would a packing have fared on every recorded day? */
+@Command(
+    name = ReplayDays.NAME,
+    description = {
+      "Sends the packing on every recorded day: what share of departures would have gone well, month"
+          + " by month?",
+      "Recorded are New York and Seattle, 2012 to 2015. For other places give a station's record, a"
+          + " table with commas and a row for each day: date, low [°F], high [°F].",
+      "Results are calculations on stated assumptions, never a permission to send an animal."
+    },
+    footer = ConsoleCommand.PROGRAM + ReplayDays.NAME + " my-scenario.yaml --origin station.csv")
+final class ReplayDays extends PackingCommand {
+  static final String NAME = "replay";
+
+  @Option(
+      names = "--origin",
+      paramLabel = "FILE",
+      description = "Record of a station where it is sent from, instead of the place's own.")
+  private @Nullable Path origin;
+
+  @Option(
+      names = "--destination",
+      paramLabel = "FILE",
+      description = "Record of a station where it is sent to, instead of the place's own.")
+  private @Nullable Path destination;
+
+  @Override
+  List<String> fileNames() {
+    return ReplayedDays.FILES;
+  }
+
+  @Override
+  String folderName() {
+    return "replay";
+  }
+
+  @Override
+  Answer answer(Scenario scenario, Progress progress) {
+    List<Leg> legs = scenario.journey().legs();
+    List<DayExtremes> from = days("--origin", origin, legs.get(0));
+    List<DayExtremes> to = days("--destination", destination, legs.get(legs.size() - 1));
+    return Departures.replay(
+        scenario, packing(scenario), from, to, settings(), threads(), progress);
+  }
+
+  private static List<DayExtremes> days(String option, @Nullable Path file, Leg leg) {
+    if (file == null) {
+      try {
+        return RecordedWeather.bundled().days(leg.place().name());
+      } catch (InvalidInputException unknown) {
+        throw new InvalidInputException(
+            option, unknown.getMessage() + ". Or give a station's record with this option");
+      }
+    }
+    try {
+      return DailyTable.readPlace(file);
+    } catch (IOException problem) {
+      throw new InvalidInputException(option, "cannot be read: " + inWords(problem));
+    }
+  }
+}

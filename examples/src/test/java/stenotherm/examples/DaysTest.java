@@ -1,0 +1,128 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Commands that ask for a day. */
+class DaysTest {
+  @TempDir private Path folder;
+
+  private String out = "";
+  private String err = "";
+
+  private int run(String... args) {
+    StringWriter here = new StringWriter();
+    StringWriter there = new StringWriter();
+    int code = Stenotherm.run(new PrintWriter(here, true), new PrintWriter(there, true), args);
+    out = here.toString();
+    err = there.toString();
+    return code;
+  }
+
+  private String file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+
+  private String scenario() throws IOException {
+    return file(
+        "s.yaml",
+        """
+        format: 1
+        title: Two days to choose from
+        units: us
+        animal: leopard gecko, 40 g
+        cup: 16 oz deli cup
+        journey: overnight by air, 30 to 45 °F
+        packings:
+          - {name: cube, box: 7 in cube carton, foam: EPS 20 3/4 in, fill: shredded paper}
+          - {name: thick, box: 9 in cube carton, foam: EPS 20 1 1/2 in, fill: shredded paper}
+        """);
+  }
+
+  private String forecast() throws IOException {
+    return file(
+        "week.csv",
+        """
+        date,origin low [°F],origin high [°F],destination low [°F],destination high [°F]
+        2026-12-01,0,10,5,15
+        2026-12-02,66,78,65,77
+        2026-12-03,66,78,65,77
+        """);
+  }
+
+  @Test
+  void theMildDayComesFirst() throws IOException {
+    String to = folder.resolve("out").toString();
+    assertEquals(
+        0,
+        run(
+            "rank", scenario(), "--forecast", forecast(), "--packing", "thick", "--mesh-scale", "2",
+            "--out", to),
+        () -> err);
+    assertTrue(err.contains("Roughly: Wednesday 2 December"), err);
+    assertTrue(out.indexOf("Wednesday 2 December") < out.indexOf("Tuesday 1 December"), out);
+    assertTrue(out.contains("Packing 'thick'"), out);
+    assertTrue(out.contains("sent on Thursday 3 December or later arrives"), out);
+    assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
+    JsonNode days =
+        new ObjectMapper().readTree(folder.resolve("out").resolve("days.json").toFile());
+    assertEquals("2026-12-02", days.get("days").get(0).get("sealed").asText().substring(0, 10));
+    double mild = days.get("days").get(0).get("packings").get(0).get("odds").get("within").asDouble();
+    double harsh =
+        days.get("days").get(1).get("packings").get(0).get("odds").get("within").asDouble();
+    assertTrue(mild > harsh, mild + " " + harsh);
+  }
+
+  @Test
+  void aPackingThatIsNotThereIsRefused() throws IOException {
+    assertEquals(
+        ConsoleCommand.BAD_SCENARIO,
+        run("rank", scenario(), "--forecast", forecast(), "--packing", "thik"));
+    assertTrue(err.contains("thick"), err);
+  }
+
+  @Test
+  void aStationsRecordIsReplayed() throws IOException {
+    List<String> rows = new ArrayList<>(List.of("date,low [°F],high [°F]"));
+    LocalDate day = LocalDate.of(2025, 1, 28);
+    for (int n = 0; n < 9; n++) {
+      rows.add(day.plusDays(n) + (n < 5 ? ",0,10" : ",66,78"));
+    }
+    String station = file("station.csv", String.join("\n", rows) + "\n");
+    assertEquals(
+        0,
+        run(
+            "replay", scenario(), "--origin", station, "--destination", station, "--mesh-scale",
+            "2", "--json"),
+        () -> err);
+    JsonNode answer = new ObjectMapper().readTree(out);
+    assertEquals(6, answer.get("days").asInt());
+    JsonNode months = answer.get("months");
+    assertEquals(1, months.get(0).get("month").asInt());
+    assertEquals(3, months.get(0).get("days").asInt());
+    assertTrue(
+        months.get(0).get("within_without").asDouble()
+            < months.get(1).get("within_without").asDouble(),
+        out);
+  }
+
+  @Test
+  void placesWithoutARecordNeedOne() throws IOException {
+    assertEquals(ConsoleCommand.BAD_SCENARIO, run("replay", scenario()));
+    assertTrue(err.contains("--origin") && err.contains("New York"), err);
+  }
+}

@@ -1,0 +1,312 @@
+package stenotherm.report;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.Function;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Range;
+import stenotherm.base.Times;
+import stenotherm.decision.AssessmentSettings;
+import stenotherm.decision.Departure;
+import stenotherm.decision.Outlook;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.DailyTable;
+import stenotherm.scenario.OtherWeather;
+import stenotherm.scenario.Scenario;
+import stenotherm.study.StudySettings;
+import stenotherm.transit.TransitSettings;
+import stenotherm.weather.DayExtremes;
+
+/**
+ * Sends a packing on each of several days, with and without its warmers.
+ *
+ * <p>Experimental. The methods may be called by many threads at a time.
+ */
+public final class Departures {
+  /**
+   * How much more a forecast is off for each day that it looks further ahead, as a central 90 %
+   * [K]: assumed. From memory, errors of daily highs and lows grow from about 2 K to about 4 K (root
+   * mean square) within a week.
+   */
+  public static final double ERROR_PER_DAY = 0.6;
+
+  /** Replicates of a study, the fewest that tell an interval. */
+  private static final int REPLICATES = 16;
+
+  private static final int FEW_POINTS = 2;
+  private static final int POINTS = 16;
+
+  /** Part of the work that makes models. */
+  private static final double OF_MODELS = 0.4;
+
+  private final Scenario scenario;
+  private final List<Packed> packings;
+  private final TransitSettings settings;
+  private final int threads;
+  private final Comparison.Watcher watcher;
+  private final double duration;
+
+  /** Cautions of the runs that span the days. */
+  private final Set<String> ofRuns = new LinkedHashSet<>();
+
+  private Departures(
+      Scenario scenario,
+      Parcel packing,
+      TransitSettings settings,
+      int threads,
+      Comparison.Watcher watcher) {
+    this.scenario = scenario;
+    this.packings = new ArrayList<>();
+    packings.add(new Packed(packing, false));
+    if (!packing.warmers().isEmpty()) {
+      packings.add(new Packed(packing.withoutWarmers(), true));
+    }
+    this.settings = settings;
+    this.threads = threads;
+    this.watcher = watcher;
+    this.duration = scenario.journey().duration();
+  }
+
+  /**
+   * Ranks the days of a forecast. Its first day is taken for the day on which it was made.
+   *
+   * @param scenario the scenario
+   * @param packing one of its packings
+   * @param forecast lows and highs at both ends
+   * @param errorPerDay how much more the forecast is off for each day further ahead [K]
+   * @param settings how finely
+   * @param threads how many days at a time; results are the same for any
+   * @param watcher told how far the work is
+   * @return the days, best first
+   * @throws InvalidInputException if the forecast is too short for the journey
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public static RankedDays rank(
+      Scenario scenario,
+      Parcel packing,
+      DailyTable forecast,
+      double errorPerDay,
+      TransitSettings settings,
+      int threads,
+      Comparison.Watcher watcher) {
+    Departures work = new Departures(scenario, packing, settings, threads, watcher);
+    List<OtherWeather> days = new ArrayList<>();
+    List<LocalDate> left = new ArrayList<>();
+    for (LocalDate day = forecast.first(); !day.isAfter(forecast.last()); day = day.plusDays(1)) {
+      if (day.plusDays(work.daysOnTheWay()).isAfter(forecast.last())) {
+        left.add(day);
+      } else {
+        double ahead = day.toEpochDay() - forecast.first().toEpochDay();
+        double spread = OtherWeather.FORECAST_SPREAD + errorPerDay * ahead;
+        double later = spread + errorPerDay * work.daysOnTheWay();
+        days.add(
+            new OtherWeather(
+                day,
+                new OtherWeather.End(forecast.first(), forecast.origin(), spread),
+                new OtherWeather.End(forecast.first(), forecast.destination(), later)));
+      }
+    }
+    if (days.isEmpty()) {
+      throw new InvalidInputException(
+          "forecast",
+          "has "
+              + forecast.origin().size()
+              + " days, too few: the journey ends "
+              + work.daysOnTheWay()
+              + " days after it begins");
+    }
+    List<List<Departure>> rows =
+        work.run(days, POINTS, found -> "Roughly: " + RankedDays.best(found, work.packings));
+    List<RankedDays.Day> ranked = new ArrayList<>();
+    for (int day = 0; day < days.size(); day++) {
+      LocalDate sealed = days.get(day).sealed();
+      int number = Math.toIntExact(sealed.toEpochDay() - forecast.first().toEpochDay());
+      ranked.add(
+          new RankedDays.Day(
+              forecast.origin().get(number),
+              forecast.destination().get(number + work.daysOnTheWay()),
+              days.get(day).origin().spread(),
+              rows.get(day)));
+    }
+    ranked.sort(Comparator.comparingDouble(day -> -day.best().within().low()));
+    return new RankedDays(
+        scenario, work.packings, ranked, left, errorPerDay, work.cautions());
+  }
+
+  /**
+   * Sends a packing on every day of a record.
+   *
+   * @param scenario the scenario
+   * @param packing one of its packings
+   * @param origin recorded days where it is sent from
+   * @param destination recorded days where it is sent to
+   * @param settings how finely
+   * @param threads how many days at a time; results are the same for any
+   * @param watcher told how far the work is
+   * @return what came of it, by month
+   * @throws InvalidInputException if the records have no common days, or too few
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public static ReplayedDays replay(
+      Scenario scenario,
+      Parcel packing,
+      List<DayExtremes> origin,
+      List<DayExtremes> destination,
+      TransitSettings settings,
+      int threads,
+      Comparison.Watcher watcher) {
+    Departures work = new Departures(scenario, packing, settings, threads, watcher);
+    LocalDate first = later(origin.get(0).date(), destination.get(0).date());
+    LocalDate last =
+        earlier(
+            origin.get(origin.size() - 1).date(),
+            destination.get(destination.size() - 1).date());
+    OtherWeather.End from = recorded(origin);
+    OtherWeather.End to = recorded(destination);
+    List<OtherWeather> days = new ArrayList<>();
+    // the course of a day goes on from the day before it
+    for (LocalDate day = first.plusDays(1);
+        !day.plusDays(work.daysOnTheWay() + 1L).isAfter(last);
+        day = day.plusDays(1)) {
+      days.add(new OtherWeather(day, from, to));
+    }
+    if (days.isEmpty()) {
+      throw new InvalidInputException(
+          "recorded days",
+          "the records of both ends share none, or too few for the journey: "
+              + first
+              + " to "
+              + last);
+    }
+    List<List<Departure>> rows = work.run(days, FEW_POINTS, found -> "");
+    return new ReplayedDays(scenario, work.packings, rows, work.cautions());
+  }
+
+  private static OtherWeather.End recorded(List<DayExtremes> days) {
+    List<Range> ranges = days.stream().map(day -> new Range(day.low(), day.high())).toList();
+    return new OtherWeather.End(days.get(0).date(), ranges, OtherWeather.RECORDED_SPREAD);
+  }
+
+  private static LocalDate later(LocalDate one, LocalDate other) {
+    return one.isAfter(other) ? one : other;
+  }
+
+  private static LocalDate earlier(LocalDate one, LocalDate other) {
+    return one.isBefore(other) ? one : other;
+  }
+
+  /** Calendar days from sealing to opening. */
+  private int daysOnTheWay() {
+    LocalDate sealed = scenario.journey().sealing().toLocalDate();
+    LocalDate opened = scenario.journey().sealing().plusSeconds((long) duration).toLocalDate();
+    return Math.toIntExact(opened.toEpochDay() - sealed.toEpochDay());
+  }
+
+  /** Days by days, packings by packings. */
+  private List<List<Departure>> run(
+      List<OtherWeather> days, int points, Function<List<List<Departure>>, String> first) {
+    List<Journey> journeys = days.stream().map(scenario.plan()::in).toList();
+    List<Journey> span = span(journeys);
+    List<Outlook> ready = new ArrayList<>();
+    for (Packed packed : packings) {
+      double before = OF_MODELS * ready.size() / packings.size();
+      Outlook outlook =
+          Outlook.of(
+              packed.parcel(),
+              span,
+              new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
+              (done, total) -> report(before + OF_MODELS / packings.size() * done / total));
+      span.forEach(journey -> ofRuns.addAll(outlook.nominal(journey).cautions()));
+      ready.add(outlook);
+    }
+    if (points > FEW_POINTS) {
+      String sentence = first.apply(of(ready, journeys, FEW_POINTS, OF_MODELS, OF_MODELS + 0.1));
+      watcher.firstLook(sentence);
+    }
+    return of(ready, journeys, points, OF_MODELS + 0.1, 1);
+  }
+
+  private List<List<Departure>> of(
+      List<Outlook> ready, List<Journey> journeys, int points, double from, double to) {
+    StudySettings many =
+        new StudySettings(REPLICATES, points, AssessmentSettings.SEED, threads);
+    List<List<Departure>> rows = new ArrayList<>();
+    journeys.forEach(journey -> rows.add(new ArrayList<>()));
+    for (int packing = 0; packing < ready.size(); packing++) {
+      double start = from + (to - from) * packing / ready.size();
+      double share = (to - from) / ready.size();
+      List<Departure> found =
+          Departure.all(
+              ready.get(packing),
+              journeys,
+              many,
+              (done, total) -> report(start + share * done / total));
+      for (int day = 0; day < found.size(); day++) {
+        rows.get(day).add(found.get(day));
+      }
+    }
+    return rows;
+  }
+
+  private ProgressListener.Signal report(double share) {
+    watcher.percent((int) Math.floor(100 * share + 1e-9));
+    return Thread.currentThread().isInterrupted()
+        ? ProgressListener.Signal.STOP
+        : ProgressListener.Signal.CONTINUE;
+  }
+
+  /** The middle one of the journeys, the coldest and the hottest, by their mean air. */
+  private static List<Journey> span(List<Journey> journeys) {
+    List<Journey> sorted = new ArrayList<>(journeys);
+    sorted.sort(Comparator.comparingDouble(Departures::meanAir));
+    int last = sorted.size() - 1;
+    return List.of(sorted.get(last / 2), sorted.get(0), sorted.get(last)).stream()
+        .distinct()
+        .toList();
+  }
+
+  private static double meanAir(Journey journey) {
+    double sum = 0;
+    int count = 0;
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      for (double time = journey.start(leg);
+          time < journey.start(leg + 1);
+          time += Times.fromHours(1)) {
+        sum += journey.legs().get(leg).surroundings().ambient().at(time);
+        count++;
+      }
+    }
+    return sum / count;
+  }
+
+  private List<String> cautions() {
+    return Cautions.of(scenario, packings.get(0).parcel(), List.copyOf(ofRuns));
+  }
+
+  /** Which packing fares best on a day: that without a warmer where it is no worse. */
+  static int best(List<Departure> day) {
+    int best = 0;
+    for (int packing = 1; packing < day.size(); packing++) {
+      if (day.get(packing).within().low() >= day.get(best).within().low()) {
+        best = packing;
+      }
+    }
+    return best;
+  }
+
+  /** How a packing of a question about one of them is called in a sentence. */
+  static String named(Packed packed) {
+    return packed.stripped()
+        ? "without its warmer"
+        : packed.parcel().warmers().isEmpty() ? "as it is packed" : "with its warmer";
+  }
+}

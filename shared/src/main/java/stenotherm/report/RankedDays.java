@@ -1,0 +1,265 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.base.MessageText;
+import stenotherm.base.Range;
+import stenotherm.decision.Departure;
+import stenotherm.decision.Level;
+import stenotherm.scenario.OtherWeather;
+import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
+import stenotherm.words.Figures;
+
+/**
+ * On which day to send a packing: departures of a forecast, best first.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class RankedDays implements Answer {
+  /** The page; it works offline and without scripts. */
+  public static final String PAGE = "days.html";
+
+  /** All numbers in SI units, as JSON. */
+  public static final String SUMMARY = "days.json";
+
+  /** Names of all files, the page first. */
+  public static final List<String> FILES = List.of(PAGE, SUMMARY);
+
+  private final Scenario scenario;
+  private final List<Packed> packings;
+  private final List<Day> days;
+  private final List<LocalDate> left;
+  private final double errorPerDay;
+  private final List<String> cautions;
+
+  RankedDays(
+      Scenario scenario,
+      List<Packed> packings,
+      List<Day> days,
+      List<LocalDate> left,
+      double errorPerDay,
+      List<String> cautions) {
+    this.scenario = scenario;
+    this.packings = List.copyOf(packings);
+    this.days = List.copyOf(days);
+    this.left = List.copyOf(left);
+    this.errorPerDay = errorPerDay;
+    this.cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A day of departure.
+   *
+   * @param origin low and high where it is sent from, on that day [K]
+   * @param destination low and high where it arrives, on the day of arrival [K]
+   * @param spread how far the forecast may be off at departure [K]
+   * @param departures how it fares, packing by packing
+   */
+  record Day(Range origin, Range destination, double spread, List<Departure> departures) {
+    Day {
+      departures = List.copyOf(departures);
+    }
+
+    int bestPacking() {
+      return Departures.best(departures);
+    }
+
+    Departure best() {
+      return departures.get(bestPacking());
+    }
+
+    LocalDate date() {
+      return best().journey().sealing().toLocalDate();
+    }
+  }
+
+  /** The best day of some, in a sentence. */
+  static String best(List<List<Departure>> days, List<Packed> packings) {
+    List<Departure> best =
+        days.stream()
+            .max(
+                Comparator.comparingDouble(
+                    day -> day.get(Departures.best(day)).within().low()))
+            .orElseThrow();
+    Departure departure = best.get(Departures.best(best));
+    return day(departure)
+        + ", "
+        + Departures.named(packings.get(Departures.best(best)))
+        + ": of 100 such journeys "
+        + Words.inHundred(departure.within().within())
+        + " go well.";
+  }
+
+  private static String day(Departure departure) {
+    return Figures.day(departure.journey().sealing().toLocalDate());
+  }
+
+  /** What to do. */
+  String headline() {
+    List<List<Departure>> all = days.stream().map(Day::departures).toList();
+    String best = best(all, packings);
+    return switch (days.get(0).best().level()) {
+      case HOLDS, LIKELY -> "Send it on " + best + second();
+      case GAMBLE -> "Better wait for other days: the best of these is a gamble, " + best;
+      case DO_NOT ->
+          "Do not send it like this on any of these days. The least bad is " + best;
+    };
+  }
+
+  private String second() {
+    if (days.size() < 2) {
+      return "";
+    }
+    Departure next = days.get(1).best();
+    return " Next comes "
+        + day(next)
+        + ", "
+        + Departures.named(packings.get(days.get(1).bestPacking()))
+        + ": "
+        + Words.inHundred(next.within().within())
+        + ".";
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    Figures figures = new Figures(scenario.units());
+    notes.add(
+        "The first day of the forecast is taken for the day it was made on. Its error, "
+            + figures.difference(OtherWeather.FORECAST_SPREAD)
+            + " up or down then, grows by "
+            + figures.difference(errorPerDay)
+            + " for each day further ahead (assumed).");
+    if (!left.isEmpty()) {
+      notes.add(
+          "The forecast ends before a parcel sent on "
+              + Figures.day(left.get(0))
+              + " or later arrives: such days are left out.");
+    }
+    return notes;
+  }
+
+  private TextTable table() {
+    Figures figures = new Figures(scenario.units());
+    List<String> head = new ArrayList<>();
+    head.add("sent on");
+    head.add("verdict");
+    for (Packed packed : packings) {
+      head.add("of 100 go well, " + Departures.named(packed));
+    }
+    head.addAll(List.of("too cold", "too hot", "short of air", "there", "at arrival", "forecast"));
+    List<List<String>> lines = new ArrayList<>();
+    for (Day day : days) {
+      Departure best = day.best();
+      List<String> line = new ArrayList<>();
+      line.add(day(best));
+      line.add(best.level().words());
+      day.departures().forEach(each -> line.add(Words.percent(each.within().within())));
+      line.add(missed(best.notTooCold()));
+      line.add(missed(best.notTooHot()));
+      line.add(missed(best.enoughAir()));
+      line.add(range(figures, day.origin()));
+      line.add(range(figures, day.destination()));
+      line.add("± " + figures.difference(day.spread()));
+      lines.add(line);
+    }
+    return new TextTable(
+        "Days of departure, best first; what goes wrong in so many of 100 where it fares best",
+        head,
+        lines);
+  }
+
+  private static String missed(Odds spared) {
+    return spared.within() < 1 ? Words.percent(1 - spared.within()) : Tables.NOTHING;
+  }
+
+  static String range(Figures figures, Range range) {
+    return figures.temperature(range.low()) + " to " + figures.temperature(range.high());
+  }
+
+  private String title() {
+    return scenario.title() + ": on which day? Packing '" + packings.get(0).parcel().name() + "'";
+  }
+
+  @Override
+  public void print(PrintWriter out) {
+    out.println(MessageText.of(title(), Integer.MAX_VALUE));
+    out.println();
+    out.println(headline());
+    table().print(out);
+    out.println();
+    notes().forEach(out::println);
+    out.println();
+    out.println("Cautions:");
+    cautions.forEach(caution -> out.println("- " + MessageText.of(caution, Integer.MAX_VALUE)));
+  }
+
+  @Override
+  public String json() {
+    ObjectNode root = JsonText.object();
+    root.put("title", scenario.title());
+    root.put("packing", packings.get(0).parcel().name());
+    root.put("answer", headline());
+    root.put("forecast_error_per_day_K", errorPerDay);
+    ArrayNode array = root.putArray("days");
+    for (Day day : days) {
+      ObjectNode node = array.addObject();
+      node.put("sealed", day.best().journey().sealing().toString());
+      node.put("forecast_error_K", day.spread());
+      ends(node.putObject("origin"), day.origin());
+      ends(node.putObject("destination"), day.destination());
+      ArrayNode ways = node.putArray("packings");
+      for (int packing = 0; packing < packings.size(); packing++) {
+        put(ways.addObject(), packings.get(packing), day.departures().get(packing));
+      }
+    }
+    ArrayNode all = root.putArray("cautions");
+    cautions.forEach(all::add);
+    return JsonText.of(root);
+  }
+
+  private static void ends(ObjectNode node, Range range) {
+    node.put("low_K", range.low());
+    node.put("high_K", range.high());
+  }
+
+  /** A packing with its level and its odds. */
+  static void put(ObjectNode node, Packed packed, Departure departure) {
+    node.put("warmer", !packed.parcel().warmers().isEmpty());
+    Level level = departure.level();
+    node.put("level", level.name());
+    node.put("level_words", level.words());
+    ObjectNode odds = node.putObject("odds");
+    odds.put("within", departure.within().within());
+    odds.put("low", departure.within().low());
+    odds.put("high", departure.within().high());
+    node.put("not_too_cold", departure.notTooCold().within());
+    node.put("not_too_hot", departure.notTooHot().within());
+    node.put("enough_air", departure.enoughAir().within());
+    node.put("not_burnt", departure.notBurnt().within());
+  }
+
+  @Override
+  public Map<String, byte[]> files(boolean pictures) {
+    AnswerPage page = new AnswerPage(title(), headline());
+    page.deferral();
+    page.table(table());
+    notes().forEach(page::sentence);
+    page.cautions(cautions);
+    page.folded(
+        "What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.files("All digits", List.of(SUMMARY));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(PAGE, page.html());
+    files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
+    return files;
+  }
+}

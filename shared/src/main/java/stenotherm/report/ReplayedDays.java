@@ -1,0 +1,275 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import stenotherm.base.MessageText;
+import stenotherm.decision.Departure;
+import stenotherm.decision.Level;
+import stenotherm.picture.MonthChart;
+import stenotherm.scenario.Scenario;
+import stenotherm.words.CsvText;
+import stenotherm.words.Figures;
+
+/**
+ * How a packing would have fared on every recorded day, by month.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class ReplayedDays implements Answer {
+  /** The page; it works offline and without scripts. */
+  public static final String PAGE = "replay.html";
+
+  /** Shares by month, as JSON. */
+  public static final String SUMMARY = "replay.json";
+
+  /** Odds of every day, as CSV. */
+  public static final String TABLE = "replay.csv";
+
+  /** Names of all files, the page first. */
+  public static final List<String> FILES = List.of(PAGE, SUMMARY, TABLE);
+
+  private final Scenario scenario;
+  private final List<Packed> packings;
+  private final List<List<Departure>> days;
+  private final List<String> cautions;
+  private final Map<Month, List<List<Departure>>> months = new EnumMap<>(Month.class);
+
+  /** Starts from days by days, packings by packings. */
+  ReplayedDays(
+      Scenario scenario,
+      List<Packed> packings,
+      List<List<Departure>> days,
+      List<String> cautions) {
+    this.scenario = scenario;
+    this.packings = List.copyOf(packings);
+    this.days = List.copyOf(days);
+    this.cautions = List.copyOf(cautions);
+    for (List<Departure> day : days) {
+      Month month = day.get(0).journey().sealing().getMonth();
+      months.computeIfAbsent(month, any -> new ArrayList<>()).add(day);
+    }
+  }
+
+  /** Mean share of departures that go well. */
+  private static double share(List<List<Departure>> days, int packing) {
+    return days.stream()
+        .mapToDouble(day -> day.get(packing).within().within())
+        .average()
+        .orElseThrow();
+  }
+
+  /** The same, each day packed in the way that fares better. */
+  private static double bestShare(List<List<Departure>> days) {
+    return days.stream()
+        .mapToDouble(day -> day.get(Departures.best(day)).within().within())
+        .average()
+        .orElseThrow();
+  }
+
+  /** Share of days on which the better way likely holds. */
+  private static double heldShare(List<List<Departure>> days) {
+    long held =
+        days.stream()
+            .filter(day -> day.get(Departures.best(day)).within().within() >= LIKELY)
+            .count();
+    return (double) held / days.size();
+  }
+
+  private static final double LIKELY = Level.LIKELY.least();
+
+  private static String name(Month month) {
+    return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+
+  /** What the past tells. */
+  String headline() {
+    Month best = null;
+    Month worst = null;
+    for (Month month : months.keySet()) {
+      double here = bestShare(of(month));
+      best = best == null || here > bestShare(of(best)) ? month : best;
+      worst = worst == null || here < bestShare(of(worst)) ? month : worst;
+    }
+    if (best == null || worst == null) {
+      throw new IllegalStateException("no month");
+    }
+    String ways = packings.size() > 1 ? ", each packed in the better way" : "";
+    return "Of 100 departures on recorded days"
+        + ways
+        + ", "
+        + Words.inHundred(bestShare(days))
+        + " go well; it likely holds on "
+        + Words.inHundred(heldShare(days))
+        + " of 100 days. "
+        + (best == worst
+            ? ""
+            : "Best is "
+                + name(best)
+                + " with "
+                + Words.inHundred(bestShare(of(best)))
+                + ", worst "
+                + name(worst)
+                + " with "
+                + Words.inHundred(bestShare(of(worst)))
+                + ".");
+  }
+
+  private List<List<Departure>> of(Month month) {
+    return months.getOrDefault(month, List.of());
+  }
+
+  private TextTable table() {
+    List<String> head = new ArrayList<>(List.of("month", "days"));
+    for (Packed packed : packings) {
+      head.add("of 100 go well, " + Departures.named(packed));
+    }
+    if (packings.size() > 1) {
+      head.add("in the better way");
+    }
+    head.add("days on which it likely holds");
+    List<List<String>> lines = new ArrayList<>();
+    months.forEach(
+        (month, there) -> {
+          List<String> line = new ArrayList<>();
+          line.add(name(month));
+          line.add(Integer.toString(there.size()));
+          for (int packing = 0; packing < packings.size(); packing++) {
+            line.add(Words.percent(share(there, packing)));
+          }
+          if (packings.size() > 1) {
+            line.add(Words.percent(bestShare(there)));
+          }
+          line.add(Long.toString(Math.round(there.size() * heldShare(there))));
+          lines.add(line);
+        });
+    return new TextTable("Departures by month", head, lines);
+  }
+
+  private String note() {
+    return days.size()
+        + " days from "
+        + Figures.day(first())
+        + " "
+        + first().getYear()
+        + " to "
+        + Figures.day(last())
+        + " "
+        + last().getYear()
+        + ". The weather is that of each day; what else is uncertain varies in 32 journeys of each"
+        + " day, so that a single day is told roughly, a month well.";
+  }
+
+  private java.time.LocalDate first() {
+    return days.get(0).get(0).journey().sealing().toLocalDate();
+  }
+
+  private java.time.LocalDate last() {
+    return days.get(days.size() - 1).get(0).journey().sealing().toLocalDate();
+  }
+
+  private MonthChart chart() {
+    MonthChart.Builder chart =
+        MonthChart.titled("How departures in each month would have fared")
+            .level(Level.LIKELY.words() + " from here on", LIKELY);
+    for (int packing = 0; packing < packings.size(); packing++) {
+      Map<Month, Double> shares = new TreeMap<>();
+      int which = packing;
+      months.forEach((month, there) -> shares.put(month, share(there, which)));
+      chart.kind(Departures.named(packings.get(packing)), shares);
+    }
+    return chart.build();
+  }
+
+  private String title() {
+    return scenario.title()
+        + ": how would it have fared? Packing '"
+        + packings.get(0).parcel().name()
+        + "'";
+  }
+
+  @Override
+  public void print(PrintWriter out) {
+    out.println(MessageText.of(title(), Integer.MAX_VALUE));
+    out.println();
+    out.println(headline());
+    table().print(out);
+    out.println();
+    out.println(note());
+    out.println();
+    out.println("Cautions:");
+    cautions.forEach(caution -> out.println("- " + MessageText.of(caution, Integer.MAX_VALUE)));
+  }
+
+  @Override
+  public String json() {
+    ObjectNode root = JsonText.object();
+    root.put("title", scenario.title());
+    root.put("packing", packings.get(0).parcel().name());
+    root.put("answer", headline());
+    root.put("days", days.size());
+    ArrayNode array = root.putArray("months");
+    months.forEach(
+        (month, there) -> {
+          ObjectNode node = array.addObject();
+          node.put("month", month.getValue());
+          node.put("days", there.size());
+          for (int packing = 0; packing < packings.size(); packing++) {
+            boolean warm = !packings.get(packing).parcel().warmers().isEmpty();
+            node.put(warm ? "within_with_warmer" : "within_without", share(there, packing));
+          }
+          node.put("within_better_way", bestShare(there));
+          node.put("days_likely_to_hold", heldShare(there) * there.size());
+        });
+    ArrayNode all = root.putArray("cautions");
+    cautions.forEach(all::add);
+    return JsonText.of(root);
+  }
+
+  private String csv() {
+    StringBuilder csv = new StringBuilder("sealed,packing,within,not_too_cold,not_too_hot,air\n");
+    for (List<Departure> day : days) {
+      for (int packing = 0; packing < packings.size(); packing++) {
+        Departure each = day.get(packing);
+        csv.append(each.journey().sealing()).append(',');
+        csv.append(CsvText.field(packings.get(packing).label())).append(',');
+        csv.append(each.within().within()).append(',');
+        csv.append(each.notTooCold().within()).append(',');
+        csv.append(each.notTooHot().within()).append(',');
+        csv.append(each.enoughAir().within()).append('\n');
+      }
+    }
+    return csv.toString();
+  }
+
+  @Override
+  public Map<String, byte[]> files(boolean pictures) {
+    AnswerPage page = new AnswerPage(title(), headline());
+    page.deferral();
+    if (pictures) {
+      MonthChart chart = chart();
+      page.picture(chart, chart::heightFor, headline());
+    }
+    page.table(table());
+    page.sentence(note());
+    page.cautions(cautions);
+    page.folded(
+        "What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.files("All digits", List.of(SUMMARY, TABLE));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(PAGE, page.html());
+    files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
+    files.put(TABLE, csv().getBytes(StandardCharsets.UTF_8));
+    return files;
+  }
+}

@@ -1,0 +1,226 @@
+package stenotherm.scenario;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import stenotherm.base.Range;
+import stenotherm.text.CsvTable;
+import stenotherm.text.ScalarNode;
+import stenotherm.text.TextFormatException;
+import stenotherm.weather.DayExtremes;
+
+/**
+ * Lows and highs day by day, as forecast or as a station recorded them: a table with commas and a
+ * row for each day, without gaps. Its first column is {@code date}; the others have their unit in
+ * brackets.
+ *
+ * <ul>
+ *   <li>Of one place: {@code low [°F], high [°F]}.
+ *   <li>Of both ends of a journey: {@code origin low [°F], origin high [°F], destination low [°F],
+ *       destination high [°F]}.
+ * </ul>
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class DailyTable {
+  private static final String DATE = "date";
+  private static final String LOW = "low";
+  private static final String HIGH = "high";
+  private static final int MOST_DAYS = 40_000;
+  private static final Pattern HEAD = Pattern.compile("(.*\\S)\\s*\\[\\s*(.+?)\\s*]");
+
+  private final LocalDate first;
+  private final Map<String, List<Range>> places;
+
+  private DailyTable(LocalDate first, Map<String, List<Range>> places) {
+    this.first = first;
+    this.places = places;
+  }
+
+  /**
+   * Reads a table of one place.
+   *
+   * @param path a file in UTF-8
+   * @return the days
+   * @throws IOException if the file cannot be read
+   * @throws TextFormatException if the file is no such table
+   */
+  public static List<DayExtremes> readPlace(Path path) throws IOException {
+    return place(CsvTable.read(path));
+  }
+
+  /** Days of one place, from text; {@code fileName} is what messages show. */
+  static List<DayExtremes> readPlace(String fileName, String text) {
+    return place(CsvTable.parse(fileName, text));
+  }
+
+  private static List<DayExtremes> place(CsvTable table) {
+    DailyTable read = new Reader(table).read("");
+    List<DayExtremes> days = new ArrayList<>();
+    for (Range range : read.of("")) {
+      days.add(new DayExtremes(read.first.plusDays(days.size()), range.low(), range.high()));
+    }
+    return days;
+  }
+
+  /**
+   * Reads a table of both ends of a journey.
+   *
+   * @param path a file in UTF-8
+   * @return the table
+   * @throws IOException if the file cannot be read
+   * @throws TextFormatException if the file is no such table
+   */
+  public static DailyTable readEnds(Path path) throws IOException {
+    return new Reader(CsvTable.read(path)).read(Sites.ORIGIN, Sites.DESTINATION);
+  }
+
+  /** A table of both ends, from text; {@code fileName} is what messages show. */
+  static DailyTable readEnds(String fileName, String text) {
+    return new Reader(CsvTable.parse(fileName, text)).read(Sites.ORIGIN, Sites.DESTINATION);
+  }
+
+  /** Lows and highs at a place [K]. */
+  private List<Range> of(String place) {
+    return places.getOrDefault(place, List.of());
+  }
+
+  /**
+   * Returns the first day.
+   *
+   * @return its date
+   */
+  public LocalDate first() {
+    return first;
+  }
+
+  /**
+   * Returns the last day.
+   *
+   * @return its date
+   */
+  public LocalDate last() {
+    return first.plusDays(origin().size() - 1L);
+  }
+
+  /**
+   * Returns the days at the origin.
+   *
+   * @return low and high of each day from the first on [K]; unmodifiable
+   */
+  public List<Range> origin() {
+    return of(Sites.ORIGIN);
+  }
+
+  /**
+   * Returns the days at the destination.
+   *
+   * @return low and high of each day from the first on [K]; unmodifiable
+   */
+  public List<Range> destination() {
+    return of(Sites.DESTINATION);
+  }
+
+  /** Reads columns by their names. */
+  private static final class Reader {
+    private final CsvTable table;
+    private final Map<String, Column> columns = new LinkedHashMap<>();
+
+    Reader(CsvTable table) {
+      this.table = table;
+      table.header().get(0).choice(Map.of(DATE, DATE));
+      for (int number = 1; number < table.header().size(); number++) {
+        ScalarNode head = table.header().get(number);
+        Matcher parts = HEAD.matcher(head.text());
+        if (!parts.matches()) {
+          throw head.fail("needs its unit in brackets, write for example low [°F]");
+        }
+        // a reading of 0 tells whether it is a unit of temperature
+        head.piece("0 " + parts.group(2)).temperature();
+        Column column = new Column(number, head, parts.group(2));
+        if (columns.put(parts.group(1), column) != null) {
+          throw head.fail("is a column twice");
+        }
+      }
+    }
+
+    private record Column(int number, ScalarNode head, String unit) {}
+
+    DailyTable read(String... places) {
+      List<String> known = new ArrayList<>();
+      for (String place : places) {
+        known.add(name(place, LOW));
+        known.add(name(place, HIGH));
+      }
+      Map<String, String> names = new LinkedHashMap<>();
+      known.forEach(name -> names.put(name, name));
+      columns.forEach((name, column) -> column.head().piece(name).choice(names));
+      for (String name : known) {
+        if (!columns.containsKey(name)) {
+          throw table.header().get(0).fail("needs a column '" + name + "' beside it, with its unit");
+        }
+      }
+      LocalDate first = checkedDates();
+      Map<String, List<Range>> days = new LinkedHashMap<>();
+      for (String place : places) {
+        days.put(place, ranges(column(name(place, LOW)), column(name(place, HIGH))));
+      }
+      return new DailyTable(first, days);
+    }
+
+    private static String name(String place, String end) {
+      return place.isEmpty() ? end : place + " " + end;
+    }
+
+    private Column column(String name) {
+      Column column = columns.get(name);
+      if (column == null) {
+        throw new IllegalStateException(name);
+      }
+      return column;
+    }
+
+    private LocalDate checkedDates() {
+      if (table.rows().isEmpty() || table.rows().size() > MOST_DAYS) {
+        throw table
+            .header()
+            .get(0)
+            .fail("needs 1 to " + MOST_DAYS + " rows below it, there are " + table.rows().size());
+      }
+      LocalDate first = table.rows().get(0).get(0).date();
+      LocalDate expected = first;
+      for (List<ScalarNode> row : table.rows()) {
+        if (!row.get(0).date().equals(expected)) {
+          throw row.get(0).fail("must be " + expected + ": days follow each other without gaps");
+        }
+        expected = expected.plusDays(1);
+      }
+      return first;
+    }
+
+    private List<Range> ranges(Column low, Column high) {
+      List<Range> ranges = new ArrayList<>();
+      for (List<ScalarNode> row : table.rows()) {
+        double lowest = kelvin(row.get(low.number()), low.unit());
+        double highest = kelvin(row.get(high.number()), high.unit());
+        if (lowest > highest) {
+          throw row.get(low.number()).fail("is above the high of that day");
+        }
+        ranges.add(new Range(lowest, highest));
+      }
+      return List.copyOf(ranges);
+    }
+
+    private static double kelvin(ScalarNode value, String unit) {
+      // a number alone: the unit is the column's
+      value.number();
+      return value.piece(value.text() + " " + unit).temperature();
+    }
+  }
+}

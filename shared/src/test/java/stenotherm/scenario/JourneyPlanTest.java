@@ -1,0 +1,104 @@
+package stenotherm.scenario;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.journey.Journey;
+import stenotherm.text.TextFormatException;
+import stenotherm.weather.DayExtremes;
+import stenotherm.weather.RecordedWeather;
+
+class JourneyPlanTest {
+  private static final String HEAD =
+      """
+      format: 1
+      title: Other weather
+      animal: leopard gecko, 40 g
+      cup: 16 oz deli cup
+      packings:
+        - {name: box, box: 7 x 7 x 6 in carton, foam: EPS 20 3/4 in, fill: shredded paper}
+      journey:
+      """;
+
+  private static Scenario scenario(String journey) {
+    return ScenarioReader.read("plan.yaml", HEAD + journey.indent(2));
+  }
+
+  private static OtherWeather.End daily(double low, double high, double spread) {
+    return OtherWeather.End.daily(
+        new Range(Temperatures.fromCelsius(low), Temperatures.fromCelsius(high)), spread);
+  }
+
+  @Test
+  void otherWeatherIsWhatAFileWithItGives() {
+    String places =
+        "template: overnight by air\nsealed: 2014-01-%s 16:00\n"
+            + "from: {name: here, utc: UTC-5, lows/highs: %s °C, spread: %s K}\n"
+            + "to: {name: there, utc: UTC-8, lows/highs: %s °C, spread: %s K}\n";
+    Scenario given = scenario(places.formatted("15", "-2 to 5", "3", "8 to 16", "3"));
+    Scenario other = scenario(places.formatted("20", "1 to 9", "2", "-6 to 3", "4"));
+    Journey made =
+        given
+            .plan()
+            .in(new OtherWeather(LocalDate.of(2014, 1, 20), daily(1, 9, 2), daily(-6, 3, 4)));
+    assertSameAir(other.journey(), made);
+  }
+
+  @Test
+  void daysGoByTheirDates() {
+    Scenario recorded =
+        scenario(
+            "template: overnight by air\nsealed: 2014-01-15 16:00\n"
+                + "from: New York, UTC-5\nto: Seattle, UTC-8\n");
+    RecordedWeather weather = RecordedWeather.bundled();
+    LocalDate first = LocalDate.of(2014, 1, 1);
+    LocalDate last = LocalDate.of(2014, 2, 1);
+    OtherWeather same =
+        new OtherWeather(
+            LocalDate.of(2014, 1, 15),
+            new OtherWeather.End(first, ranges(weather.days("New York", first, last)), 1),
+            new OtherWeather.End(first, ranges(weather.days("Seattle", first, last)), 1));
+    assertSameAir(recorded.journey(), recorded.plan().in(same));
+  }
+
+  private static List<Range> ranges(List<DayExtremes> days) {
+    return days.stream().map(day -> new Range(day.low(), day.high())).toList();
+  }
+
+  private static void assertSameAir(Journey expected, Journey made) {
+    assertEquals(expected.sealing(), made.sealing());
+    assertEquals(expected.duration(), made.duration(), 1e-6);
+    for (int leg = 0; leg < expected.legs().size(); leg++) {
+      var here = expected.legs().get(leg).surroundings();
+      var there = made.legs().get(leg).surroundings();
+      assertEquals(here.spread(), there.spread());
+      for (double time = expected.start(leg);
+          time < expected.start(leg + 1) + Times.fromHours(5);
+          time += 600) {
+        assertEquals(here.ambient().at(time), there.ambient().at(time), 1e-9);
+      }
+    }
+  }
+
+  @Test
+  void aJourneyIndoorsHasNoOtherWeather() {
+    Scenario indoors =
+        scenario(
+            "from: Here, UTC\nsealed: 2014-01-15 16:00\n"
+                + "legs:\n  - {name: cellar, at: origin, for: 8 h, ambient: 12 °C}\n");
+    OtherWeather weather =
+        new OtherWeather(LocalDate.of(2014, 1, 20), daily(1, 9, 2), daily(1, 9, 2));
+    TextFormatException refused =
+        assertThrows(TextFormatException.class, () -> indoors.plan().in(weather));
+    assertTrue(
+        String.valueOf(refused.getMessage()).contains("does not depend on the weather"),
+        refused.getMessage());
+  }
+}
