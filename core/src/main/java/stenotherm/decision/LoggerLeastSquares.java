@@ -49,7 +49,10 @@ final class LoggerLeastSquares {
   /** Noise that lasts longer cannot be told from an offset [-]. */
   private static final double MOST_CORRELATED = 0.98;
 
-  /** Step of a derivative in spreads: runs share coefficients that are near, see ParcelModel. */
+  /** First bound of a step, in columns' norms: readings change by hundreds of times their noise. */
+  private static final double FIRST_STEP = 1000;
+
+  /** Step of a derivative in spreads. */
   private static final double STEP = 0.03;
 
   private final TestBox box;
@@ -324,7 +327,7 @@ final class LoggerLeastSquares {
     try {
       Optimum best =
           new LevenbergMarquardtOptimizer()
-              .withInitialStepBoundFactor(1)
+              .withInitialStepBoundFactor(FIRST_STEP)
               .withCostRelativeTolerance(1e-4)
               .withParameterRelativeTolerance(1e-3)
               .optimize(

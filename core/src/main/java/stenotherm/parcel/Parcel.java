@@ -378,6 +378,17 @@ public record Parcel(
   }
 
   /**
+   * The same packing with other walls.
+   *
+   * @param other layers of the six faces
+   * @return the changed parcel
+   * @throws InvalidInputException if the contents do not fit
+   */
+  public Parcel withWalls(Walls other) {
+    return new Parcel(name, outer, other, filling, containers, warmers, packs, openings);
+  }
+
+  /**
    * The same packing with walls and fill elsewhere in their ranges of conductivity.
    *
    * @param ofWalls position of all wall layers in their ranges, see {@link

@@ -145,6 +145,9 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
     Answer answer;
     try {
       answer = compute(scenario);
+    } catch (TextFormatException problem) {
+      // another file that the question goes with; its message has the name
+      return complain(BAD_SCENARIO, String.valueOf(problem.getMessage()));
     } catch (InvalidInputException problem) {
       return complain(BAD_SCENARIO, scenarioName() + ": " + problem.getMessage());
     } catch (IllegalStateException problem) {
@@ -208,6 +211,11 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
       }
       return ScenarioReader.read(SHIPPED, new String(in.readAllBytes(), StandardCharsets.UTF_8));
     }
+  }
+
+  /** Whether the shipped scenario is asked about. */
+  final boolean isShipped() {
+    return scenarioFile == null;
   }
 
   private String scenarioName() {

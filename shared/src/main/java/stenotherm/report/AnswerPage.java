@@ -41,6 +41,7 @@ final class AnswerPage {
       th, td { border-bottom: 1px solid #bbb; padding: .3rem .5rem .3rem 0; text-align: left;
         vertical-align: top; }
       thead th { border-bottom: 2px solid #1b1b1b; vertical-align: bottom; }
+      pre { background: #f3f3f3; padding: .6rem .8rem; overflow-x: auto; font-size: .9rem; }
       figure { margin: 1rem 0; }
       svg { width: 100%; height: auto; display: block; }
       .narrow { display: none; max-width: 34rem; }
@@ -112,6 +113,15 @@ final class AnswerPage {
     html.append("<ul>\n");
     items.forEach(item -> element("li", item));
     html.append("</ul>\n");
+    return this;
+  }
+
+  /** Adds lines that are copied as they stand. */
+  AnswerPage preformatted(String lines) {
+    html.append("<pre>");
+    // a line at a time: what steers a page, line ends among it, is escaped
+    lines.lines().forEach(line -> html.append(Markup.escaped(line)).append('\n'));
+    html.append("</pre>\n");
     return this;
   }
 

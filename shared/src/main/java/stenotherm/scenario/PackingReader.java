@@ -130,7 +130,8 @@ final class PackingReader {
       packs = faults.attempt(() -> packs(packing, containers));
     }
     faults.throwIfAny();
-    return parcel(
+    Parcel stated =
+        parcel(
         packing,
         new Parts(
             name,
@@ -141,6 +142,7 @@ final class PackingReader {
             warmers.orElseThrow(),
             packs.orElseThrow(),
             openings.orElseThrow()));
+    return packing.optional("measured").map(node -> new MeasuredReader(KeyedSection.of(node, Vocabulary.MEASURED, assumptions)).applied(stated)).orElse(stated);
   }
 
   /** All that a packing is made of. */

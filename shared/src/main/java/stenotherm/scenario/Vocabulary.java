@@ -687,6 +687,38 @@ final class Vocabulary {
                   "its temperature at sealing, or how much of it is melted at its melting point")),
           Map.of());
 
+  static final FilePart MEASURED =
+      new FilePart(
+          "measured",
+          "What loggers told of a packing in a test, instead of what is stated of its parts: a value"
+              + " and, in brackets, the range that holds it with 90 %. The command `fit` writes it.",
+          List.of(
+              Key.optional(
+                  MeasuredReader.FILL,
+                  measured("0.051 (0.047 to 0.056) W/(m K)"),
+                  "conductivity of what `fill` names",
+                  "as stated for the material"),
+              Key.optional(
+                  MeasuredReader.FOAM,
+                  measured("0.036 (0.034 to 0.038) W/(m K)"),
+                  "conductivity of the layer of the walls that insulates best",
+                  "as stated for the material"),
+              Key.optional(
+                  MeasuredReader.SEAMS,
+                  measured("0.4 (0.2 to 0.6) mm"),
+                  "gap of the seams, up to 2 mm",
+                  "as `seams` says"),
+              Key.optional(
+                  MeasuredReader.WARMER,
+                  measured("0.92 (0.87 to 0.97)"),
+                  "factor on the power of all warmers",
+                  "1, in the range of the warmer")),
+          Map.of());
+
+  private static Form measured(String example) {
+    return Form.written("a value and its range such as `" + example + "`", List.of(example));
+  }
+
   static final FilePart PACKING =
       new FilePart(
           "packing",
@@ -783,7 +815,12 @@ final class Vocabulary {
                   Form.listOf(Form.either(WARMER_ON, Form.table(WARMER))),
                   "several warmers",
                   "no warmer"),
-              Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs")),
+              Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs"),
+              Key.optional(
+                  "measured",
+                  Form.table(MEASURED),
+                  "what a test with loggers told",
+                  "as stated for the parts")),
           Map.of());
 
   static final FilePart SCENARIO =

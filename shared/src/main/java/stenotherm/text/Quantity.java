@@ -71,6 +71,11 @@ public enum Quantity {
   /** A thermal resistance of unit area, read in m2 K/W. */
   THERMAL_RESISTANCE(
       "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
+  /** A thermal conductivity, read in W/(m K). */
+  CONDUCTIVITY(
+      "a thermal conductivity",
+      "0.05 W/(m K)",
+      unit("W/(m K)", conductivity -> conductivity, "W/mK", "W/m/K")),
   /** A power, read in W. */
   POWER("a power", "2 W", unit("W", watts -> watts, "watt", "watts")),
   /** An angle, read in degrees. */

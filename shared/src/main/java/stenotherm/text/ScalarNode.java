@@ -275,6 +275,16 @@ public final class ScalarNode implements Node {
   }
 
   /**
+   * Reads a thermal conductivity, for example {@code 0.05 W/(m K)}.
+   *
+   * @return the conductivity [W/(m K)]
+   * @throws TextFormatException if the text is not a number with a unit of thermal conductivity
+   */
+  public double conductivity() {
+    return Quantity.CONDUCTIVITY.read(this, text());
+  }
+
+  /**
    * Reads a power, for example {@code 2 W}.
    *
    * @return the power [W]

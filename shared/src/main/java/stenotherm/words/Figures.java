@@ -3,6 +3,7 @@ package stenotherm.words;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
@@ -270,5 +271,18 @@ public record Figures(Units units) {
       text = text.replaceAll("\\.?0+$", "");
     }
     return text.equals("-0") ? "0" : text;
+  }
+
+  /**
+   * Joins texts as a sentence does.
+   *
+   * @param texts the texts
+   * @return for example "a, b and c"
+   */
+  public static String listed(List<String> texts) {
+    int last = texts.size() - 1;
+    return last < 1
+        ? String.join("", texts)
+        : String.join(", ", texts.subList(0, last)) + " and " + texts.get(last);
   }
 }

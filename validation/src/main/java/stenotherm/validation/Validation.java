@@ -19,6 +19,7 @@ import picocli.CommandLine.ScopeType;
 import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.validation.agreement.AgreementReport;
+import stenotherm.validation.agreement.LoggerCoverage;
 import stenotherm.validation.agreement.ClimateAgreement;
 import stenotherm.validation.benchmark.CompareWithScipy;
 import stenotherm.validation.benchmark.FullSolverReport;
@@ -59,6 +60,7 @@ import stenotherm.words.LastWords;
       Validation.OddsOfChoices.class,
       Validation.OddsOfWarmSide.class,
       Validation.OddsOfWarmerPlaces.class,
+      Validation.CoverageOfLoggers.class,
       Validation.WarmerAccuracy.class,
       CompareWithScipy.class
     },
@@ -262,6 +264,35 @@ public final class Validation {
     public Integer call() {
       Choices.print(System.out);
       return 0;
+    }
+  }
+
+  /** Runs {@link LoggerCoverage}. */
+  @Command(
+      name = "logger-coverage",
+      description = {
+        "Makes loggers' traces of boxes with known fill, leakage and warmer, with noise, offsets and"
+            + " steps, and fits them.",
+        "Prints how often the 90 % intervals hold the known values, with a warmer and without."
+      })
+  static final class CoverageOfLoggers implements Callable<Integer> {
+    @Option(
+        names = "--traces",
+        defaultValue = "1000",
+        description = "How many; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int traces;
+
+    @Option(
+        names = "--threads",
+        defaultValue = "2",
+        description = "Fits at a time; ${DEFAULT-VALUE} unless given.")
+    @SuppressWarnings("unused") // picocli sets it
+    private int threads;
+
+    @Override
+    public Integer call() {
+      return LoggerCoverage.print(System.out, traces, threads) ? 0 : 1;
     }
   }
 
