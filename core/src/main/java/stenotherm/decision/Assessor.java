@@ -217,7 +217,7 @@ public final class Assessor {
     Prepared prepared = new Work(listener).prepare();
     return new Outlook(
         parcel,
-        held,
+        span,
         model(FINE),
         prepared.condensed(),
         prepared.correction(),

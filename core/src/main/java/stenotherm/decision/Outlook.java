@@ -20,8 +20,10 @@ import stenotherm.transit.Variation;
  * hours: on other days, in other places, with a delay. Making it takes seconds, a journey
  * milliseconds.
  *
- * <p>What finer grids would change is found on the first of the journeys given, and added to all. A
- * journey whose hours are others gets no such correction; all of it then counts as error.
+ * <p>What finer grids would change is found on the first of the journeys given, and added to all.
+ * How much hotter than an animal the hottest place is that it can reach is the most of all of them.
+ * A journey whose hours are others has its own hottest places and gets no correction, all of which
+ * then counts as error.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -31,19 +33,20 @@ public final class Outlook {
   private final CondensedModel condensed;
   private final double[] times;
   private final double[][] correction;
+  private final double[][] hotter;
   private final double error;
 
   /**
    * Starts from what an assessor has prepared.
    *
-   * @param first the journey on which the correction was found
+   * @param span the journeys given; on the first the correction was found
    * @param whole the model for nominal runs
    * @param correction what is added to each temperature: animal, time [K]
    * @param error the numerical error as a central 90 % [K]
    */
   Outlook(
       Parcel parcel,
-      Journey first,
+      List<Journey> span,
       ParcelModel whole,
       CondensedModel condensed,
       double[][] correction,
@@ -51,9 +54,25 @@ public final class Outlook {
     this.parcel = parcel;
     this.whole = whole;
     this.condensed = condensed;
-    this.times = whole.storedTimes(first);
+    this.times = whole.storedTimes(span.get(0));
     this.correction = correction;
     this.error = error;
+    this.hotter = JourneyStudy.hotter(nominal(span.get(0)));
+    for (Journey journey : span.subList(1, span.size())) {
+      TransitResult run = nominal(journey);
+      if (Arrays.equals(run.times(), times)) {
+        raise(hotter, JourneyStudy.hotter(run));
+      }
+    }
+  }
+
+  /** Raises values to others where these are higher. */
+  private static void raise(double[][] values, double[][] others) {
+    for (int row = 0; row < values.length; row++) {
+      for (int column = 0; column < values[row].length; column++) {
+        values[row][column] = Math.max(values[row][column], others[row][column]);
+      }
+    }
   }
 
   /**
@@ -116,7 +135,7 @@ public final class Outlook {
         journey.duration(),
         Uncertainties.of(parcel, journey, Uncertainties.Ranges.stated(uncertain)),
         added,
-        JourneyStudy.hotter(nominal(journey)));
+        sameHours ? hotter : JourneyStudy.hotter(nominal(journey)));
   }
 
   /**
