@@ -135,7 +135,7 @@ public final class Assessor {
     return new Work(listener).assess();
   }
 
-  /** Judges the packing without what else an assessment tells: for half of the time. */
+  /** Judges the packing and finds nothing else of what an assessment tells. */
   Verdict verdict(ProgressListener listener) {
     return new Work(listener).verdict();
   }

@@ -129,7 +129,7 @@ public final class AnswerTimes {
             / FULL_RUNS;
     out.printf(
         Locale.ROOT,
-        "%38s so %,d of these would take %.0f processor hours (scaled up)%n",
+        "%38s so %,d of these would take %.1f processor hours (scaled up)%n",
         "",
         JOURNEYS.journeys(),
         each * JOURNEYS.journeys() / 3600);
