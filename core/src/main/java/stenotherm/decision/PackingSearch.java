@@ -214,7 +214,9 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       first.accept(promising(tried, CHANGED));
       List<PackingChoice> changed = new ArrayList<>();
       for (Found each : promising(tried, CHANGED)) {
-        space.changes().forEach(change -> changed.add(each.choice().with(change)));
+        space.changes().stream()
+            .filter(change -> changes(change, each))
+            .forEach(change -> changed.add(each.choice().with(change)));
       }
       tried.addAll(
           looked(
@@ -248,6 +250,16 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       return each.within()
           .filter(odds -> (each.assessment().isPresent() ? odds.low() : odds.within()) >= wanted)
           .isPresent();
+    }
+
+    /** A warmer that is not there cannot be put elsewhere. */
+    private static boolean changes(Remedy change, Found found) {
+      Remedy.Shipment before = found.shipment();
+      try {
+        return !change.applyTo(before.parcel(), before.journey()).equals(before);
+      } catch (InvalidInputException doesNotFit) {
+        return true;
+      }
     }
 
     private List<Found> fitting(List<PackingChoice> choices) {

@@ -23,7 +23,9 @@ import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
+import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
@@ -147,7 +149,7 @@ class PackingSearchTest {
     SearchSpace plain = space();
     SearchSpace tooSmall =
         new SearchSpace(
-            plain.boxes().subList(0, 1),
+            List.of(BoxSize.carton("tiny", new Dimensions(0.06, 0.06, 0.06))),
             plain.foams(),
             plain.fillings(),
             plain.warmers(),

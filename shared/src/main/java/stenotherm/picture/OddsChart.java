@@ -25,6 +25,9 @@ public final class OddsChart extends Picture {
   private static final double NAMES = 0.52;
   private static final int ALL = 100;
 
+  /** The lowest picture there may be [pixel]. */
+  private static final double LOWEST = 200;
+
   private final List<Row> rows;
   private final List<Level> levels;
 
@@ -55,7 +58,8 @@ public final class OddsChart extends Picture {
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    return (int) Math.ceil(headingHeight(width) + rows.size() * row(width) + BELOW + ROW);
+    double needed = headingHeight(width) + rows.size() * row(width) + BELOW + ROW;
+    return (int) Math.ceil(Math.max(LOWEST, needed));
   }
 
   private static double row(double width) {
