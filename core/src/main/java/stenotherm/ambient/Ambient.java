@@ -111,6 +111,19 @@ public final class Ambient {
     return new CoveredFunction(new LaggedFunction(air, times, 0, lag, start), times);
   }
 
+  /**
+   * Air that is warmer than other air throughout.
+   *
+   * @param air temperature of the other air [K against s]
+   * @param kelvin by how much, negative for colder air [K], -60 to 60
+   * @return the function, known at the same times
+   * @throws InvalidInputException if it is out of its range
+   */
+  public static TimeFunction warmer(TimeFunction air, double kelvin) {
+    checkFollowing(kelvin, 0);
+    return new WarmerCourse(Checks.given("air", air), kelvin);
+  }
+
   static void checkFollowing(double offset, double lag) {
     Checks.within(
         "offset of the ambient temperature",

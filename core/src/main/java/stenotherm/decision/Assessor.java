@@ -40,7 +40,7 @@ import stenotherm.transit.Variation;
  */
 public final class Assessor {
   /** Widths of the three grids, as scales of the width that the settings ask for. */
-  private static final double COARSE = 4;
+  static final double COARSE = 4;
 
   private static final double MEDIUM = 2 * Math.sqrt(2);
   private static final double FINE = 2;

@@ -103,6 +103,11 @@ public final class Outlook {
     return parcel;
   }
 
+  /** Error of a temperature as a central 90 % [K]. */
+  double error() {
+    return error;
+  }
+
   /**
    * Runs a journey with everything as stated.
    *

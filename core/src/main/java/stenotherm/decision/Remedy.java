@@ -7,15 +7,11 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
-import stenotherm.base.Checks;
 import stenotherm.base.Face;
-import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Box;
-import stenotherm.grid.Layout;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
-import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
@@ -253,9 +249,6 @@ public sealed interface Remedy {
    * @param face the face
    */
   record WarmerOn(Face face) implements Remedy {
-    /** Nearer to a cup a warmer may burn what is in it: common practice, no source [m]. */
-    private static final double NEAREST = 0.025;
-
     @Override
     public String words(UnitWords units) {
       return "the warmer on the " + face.words();
@@ -265,18 +258,7 @@ public sealed interface Remedy {
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Placement there = Placement.onFace(face, Mounting.taped());
       Parcel changed = withEach(parcel, each -> placed(each, there));
-      Layout layout = changed.layout();
-      for (PlacedWarmer warmer : changed.warmers()) {
-        for (Container cup : changed.containers()) {
-          double apart =
-              -layout.block(warmer.name()).box().overlap(layout.block(cup.airBlock()).box());
-          if (apart < NEAREST) {
-            throw new InvalidInputException(
-                "warmer '" + warmer.name() + "'",
-                "comes within " + Checks.show(apart, "m") + " of '" + cup.name() + "'");
-          }
-        }
-      }
+      WarmerPlaces.requireApart(changed);
       return new Shipment(changed, journey);
     }
   }

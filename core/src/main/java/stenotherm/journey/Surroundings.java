@@ -2,6 +2,7 @@ package stenotherm.journey;
 
 import java.util.List;
 import stenotherm.air.StandardAtmosphere;
+import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
@@ -78,6 +79,25 @@ public record Surroundings(
         0,
         Sunshine.NONE,
         List.of());
+  }
+
+  /**
+   * The same surroundings with warmer air; what touches the parcel stays as it is.
+   *
+   * @param kelvin by how much, negative for colder air [K], -60 to 60
+   * @return the changed surroundings
+   * @throws InvalidInputException if it is out of its range
+   */
+  public Surroundings warmer(double kelvin) {
+    return new Surroundings(
+        Ambient.warmer(ambient, kelvin),
+        spread,
+        films,
+        stowage,
+        orientation,
+        altitude,
+        sunshine,
+        contacts);
   }
 
   /**

@@ -218,8 +218,23 @@ public final class JourneyStudy {
    * @return how the animals fared, apart from hot places that they can reach
    */
   public static Fate fate(Parcel parcel, double[] times, JourneyMeans means, double opening) {
-    double[][] none = new double[parcel.occupied().size()][times.length];
-    return new Judge(tolerances(parcel), times, opening, none)
+    return fate(parcel, times, means, opening, new double[parcel.occupied().size()][times.length]);
+  }
+
+  /**
+   * Judges a run as a study does.
+   *
+   * @param parcel the packing
+   * @param times times, ascending from 0 [s]
+   * @param means the run
+   * @param opening the planned opening, since sealing [s]
+   * @param hotter how much hotter the hottest place that each animal can reach is than the animal
+   *     [K], see {@link #hotter}
+   * @return how the animals fared
+   */
+  public static Fate fate(
+      Parcel parcel, double[] times, JourneyMeans means, double opening, double[][] hotter) {
+    return new Judge(tolerances(parcel), times, opening, hotter)
         .fate(means.temperatures(), means.breathing().breach());
   }
 

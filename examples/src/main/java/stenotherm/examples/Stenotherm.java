@@ -58,6 +58,8 @@ public final class Stenotherm extends ConsoleCommand {
         new CompareParcels(),
         new RankDays(),
         new ReplayDays(),
+        new BreakParcel(),
+        new SearchPackings(),
         new FitLogger(),
         new Completion());
   }

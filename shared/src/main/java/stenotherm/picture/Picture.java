@@ -15,6 +15,7 @@ public abstract sealed class Picture
         AirChart,
         HeatChart,
         MonthChart,
+        OddsChart,
         SectionPicture,
         SectionSheet {
   private static final Range WIDTHS = new Range(340, 8000);
@@ -41,6 +42,7 @@ public abstract sealed class Picture
           AirChart.Builder,
           HeatChart.Builder,
           MonthChart.Builder,
+          OddsChart.Builder,
           SectionPicture.Builder,
           SectionSheet.Builder {
     private final String title;

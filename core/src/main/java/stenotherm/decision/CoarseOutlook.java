@@ -1,0 +1,146 @@
+package stenotherm.decision;
+
+import java.util.Arrays;
+import java.util.List;
+import stenotherm.base.Checks;
+import stenotherm.base.ProgressListener;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
+import stenotherm.study.Fate;
+import stenotherm.study.JourneyStudy;
+import stenotherm.study.StudyResult;
+import stenotherm.study.StudySettings;
+import stenotherm.study.Uncertainties;
+import stenotherm.transit.CondensedModel;
+import stenotherm.transit.JourneyMeans;
+import stenotherm.transit.ModelScope;
+import stenotherm.transit.ParcelModel;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.Variation;
+
+/**
+ * A packing on the coarsest grid of an assessment, to look at many of them: made in a second, with
+ * odds in two or three.
+ *
+ * <p>Immutable, thus thread-safe.
+ */
+final class CoarseOutlook {
+  /** Runs that a condensed model learns from and is checked by. */
+  private static final int LEARNING = 16;
+
+  /**
+   * What the coarsest grid misses.
+   *
+   * @param added what is added to the temperature of each animal at each time of a journey with
+   *     these hours [K]
+   * @param times the times of those hours [s]
+   * @param error error of a temperature as a central 90 % [K]
+   */
+  @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
+  record Missed(double[][] added, double[] times, double error) {
+    /**
+     * Assumed: margins of the coarsest grid were within 0.3 K of those of an assessment where both
+     * were computed.
+     */
+    static final Missed UNKNOWN = new Missed(new double[0][], new double[0], 0.3);
+
+    /**
+     * As found on one packing; of others the coarsest grid misses another amount, so that all of it
+     * counts as error as well.
+     */
+    static Missed by(Outlook outlook, Journey journey, CoarseOutlook coarse) {
+      double[][] fine = outlook.study(journey).temperatures(Variation.NOMINAL);
+      double[][] there = coarse.nominal.journeyMeans(journey, Variation.NOMINAL).temperatures();
+      double[][] added = GridCorrection.difference(fine, there);
+      return new Missed(
+          added,
+          coarse.nominal.storedTimes(journey),
+          outlook.error() + GridCorrection.largest(added));
+    }
+
+    private double[][] at(double[] others, int animals) {
+      return Arrays.equals(times, others) ? added : new double[animals][others.length];
+    }
+  }
+
+  private final Parcel parcel;
+  private final AssessmentSettings settings;
+  private final ParcelModel nominal;
+
+  /**
+   * Makes a packing ready for nominal runs.
+   *
+   * @param span journeys that it goes on, at least one
+   */
+  CoarseOutlook(Parcel parcel, List<Journey> span, AssessmentSettings settings) {
+    this.parcel = parcel;
+    this.settings = settings;
+    this.nominal =
+        ParcelModel.of(
+            parcel,
+            Checks.notEmpty("journeys", span),
+            settings.transit().meshScaled(Assessor.COARSE),
+            ModelScope.NOMINAL);
+  }
+
+  /** Runs a journey with everything as stated. */
+  Fate fate(Journey journey, Missed missed) {
+    double[] times = nominal.storedTimes(journey);
+    JourneyMeans means = nominal.journeyMeans(journey, Variation.NOMINAL);
+    double[][] temperatures = means.temperatures();
+    double[][] added = missed.at(times, temperatures.length);
+    for (int animal = 0; animal < temperatures.length; animal++) {
+      for (int row = 0; row < times.length; row++) {
+        temperatures[animal][row] += added[animal][row];
+      }
+    }
+    return JourneyStudy.fate(parcel, times, means, journey.duration(), hotter(journey));
+  }
+
+  private double[][] hotter(Journey journey) {
+    TransitResult run = nominal.run(journey, Variation.NOMINAL).requireCompleted();
+    return JourneyStudy.hotter(run);
+  }
+
+  /**
+   * Makes the packing ready for odds.
+   *
+   * @param span journeys that meet all that there is to meet
+   * @param journeys those whose odds will be asked for, at least one
+   */
+  Odd odd(List<Journey> span, List<Journey> journeys, Missed missed) {
+    Journey first = Checks.notEmpty("journeys", journeys).get(0);
+    ParcelModel model =
+        ParcelModel.of(
+            parcel, span, settings.transit().meshScaled(Assessor.COARSE), ModelScope.MEANS);
+    Uncertainties uncertain =
+        Uncertainties.of(parcel, first, Uncertainties.Ranges.stated(missed.error()));
+    return new Odd(
+        CondensedModel.of(model, journeys, uncertain.spread(LEARNING, settings.study().seed())),
+        missed);
+  }
+
+  /** The packing, ready for odds. */
+  final class Odd {
+    private final CondensedModel condensed;
+    private final Missed missed;
+
+    private Odd(CondensedModel condensed, Missed missed) {
+      this.condensed = condensed;
+      this.missed = missed;
+    }
+
+    StudyResult odds(Journey journey, StudySettings many, ProgressListener listener) {
+      CondensedModel there = condensed.on(journey);
+      return JourneyStudy.of(
+              parcel,
+              there,
+              journey.duration(),
+              Uncertainties.of(
+                  parcel, journey, Uncertainties.Ranges.stated(missed.error() + condensed.error())),
+              missed.at(there.times(), there.cups().size()),
+              hotter(journey))
+          .run(many, listener);
+    }
+  }
+}

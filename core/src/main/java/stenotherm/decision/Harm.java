@@ -1,0 +1,103 @@
+package stenotherm.decision;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import stenotherm.base.Checks;
+import stenotherm.study.Fate;
+import stenotherm.study.Odds;
+
+/**
+ * What mishaps do to a shipment.
+ *
+ * <p>Experimental. A value, thus thread-safe.
+ *
+ * @param mishaps one or two that happen together; none for the shipment as planned
+ * @param nominal how the animals fare until opening with all else as stated
+ * @param opening the opening, since sealing [s]
+ * @param within odds that every animal stays within what it tolerates until opening; empty if only
+ *     the run with all as stated was made
+ */
+public record Harm(List<Mishap> mishaps, Fate nominal, double opening, Optional<Odds> within) {
+  /** What an animal meets. */
+  public enum Danger {
+    /** Too cold. */
+    COLD("cold"),
+    /** Too hot. */
+    HOT("heat"),
+    /** Too little oxygen or too much carbon dioxide. */
+    AIR("stale air"),
+    /** A place in reach that burns. */
+    BURN("a hot place in reach");
+
+    private final String words;
+
+    Danger(String words) {
+      this.words = words;
+    }
+
+    /**
+     * Returns the words that reports use.
+     *
+     * @return for example "stale air"
+     */
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Copies the list. */
+  public Harm {
+    mishaps = List.copyOf(mishaps);
+    Checks.given("nominal", nominal);
+    Checks.given("odds", within);
+  }
+
+  /**
+   * Says what happens.
+   *
+   * @return the mishaps, joined by "and"; "as planned" if there is none
+   */
+  public String words() {
+    return mishaps.isEmpty()
+        ? "as planned"
+        : mishaps.stream().map(Mishap::words).collect(Collectors.joining(" and "));
+  }
+
+  /**
+   * Tells whether an animal leaves what it tolerates with all else as stated.
+   *
+   * @return whether there is a breach until opening
+   */
+  public boolean isBreached() {
+    return nominal.breach() <= opening;
+  }
+
+  /**
+   * Returns what is met first, or where nothing is, which end is nearer.
+   *
+   * @return the danger
+   */
+  public Danger danger() {
+    if (isBreached()) {
+      double first = nominal.breach();
+      if (nominal.burnt() == first) {
+        return Danger.BURN;
+      }
+      if (nominal.airless() == first) {
+        return Danger.AIR;
+      }
+      return nominal.cold().breach() == first ? Danger.COLD : Danger.HOT;
+    }
+    return nominal.cold().margin() <= nominal.hot().margin() ? Danger.COLD : Danger.HOT;
+  }
+
+  /**
+   * Returns what is left to the nearer end of an alarm band.
+   *
+   * @return the margin until opening with all else as stated [K]; negative outside
+   */
+  public double margin() {
+    return Math.min(nominal.cold().margin(), nominal.hot().margin());
+  }
+}

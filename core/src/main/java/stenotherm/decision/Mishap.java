@@ -1,0 +1,565 @@
+package stenotherm.decision;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import stenotherm.ambient.AmbientRule;
+import stenotherm.ambient.Situation;
+import stenotherm.ambient.Situations;
+import stenotherm.ambient.SolarAbsorptance;
+import stenotherm.ambient.Stowage;
+import stenotherm.ambient.Sunshine;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Orientation;
+import stenotherm.base.Source;
+import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
+import stenotherm.grid.Box;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Surroundings;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Filling;
+import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.Openings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
+import stenotherm.parcel.Position;
+import stenotherm.warmer.IronPowder;
+import stenotherm.warmer.WarmerClass;
+
+/**
+ * One thing that goes wrong with a shipment.
+ *
+ * <p>Experimental. Values, thus thread-safe.
+ */
+public sealed interface Mishap {
+  /** What it happens to. Two of one kind do not happen together, but for a user's own. */
+  enum Kind {
+    /** The hours. */
+    HOURS,
+    /** The weather. */
+    WEATHER,
+    /** Vehicles. */
+    VEHICLE,
+    /** The sun. */
+    SUN,
+    /** How the parcel lies. */
+    LIE,
+    /** Fill. */
+    FILL,
+    /** The warmers. */
+    WARMER,
+    /** Openings. */
+    OPENINGS,
+    /** What a user adds. */
+    OWN
+  }
+
+  /**
+   * Lets it happen.
+   *
+   * @param parcel the packing
+   * @param journey its journey
+   * @return both, one of them changed; both as they were where it changes nothing
+   * @throws InvalidInputException if it cannot happen to this shipment; the message says why
+   */
+  Remedy.Shipment applyTo(Parcel parcel, Journey journey);
+
+  /**
+   * Says what happens.
+   *
+   * @return for example "the warmer dead"
+   */
+  String words();
+
+  /**
+   * Returns what it happens to.
+   *
+   * @return the kind; of two, the one of the earlier kind happens first
+   */
+  Kind kind();
+
+  /**
+   * Tells whether two do not happen together here.
+   *
+   * @param other the other one
+   * @return whether both are of one kind, or both are the same, or one is the sun on the lid and
+   *     the other has the lid elsewhere
+   */
+  default boolean excludes(Mishap other) {
+    if (kind() == Kind.OWN || other.kind() == Kind.OWN) {
+      return equals(other);
+    }
+    return kind() == other.kind()
+        || Set.of(kind(), other.kind()).equals(Set.of(Kind.SUN, Kind.LIE));
+  }
+
+  /**
+   * Lists what goes wrong as a rule; some may not be possible.
+   *
+   * @param journey the journey
+   * @param late how much later a leg ends [s], above 0
+   * @return the mishaps
+   */
+  static List<Mishap> usual(Journey journey, double late) {
+    List<Mishap> all = new ArrayList<>();
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      all.add(new Late(leg, journey.legs().get(leg).name(), late));
+    }
+    all.add(new OtherWeather(-OtherWeather.USUAL));
+    all.add(new OtherWeather(OtherWeather.USUAL));
+    all.add(new UnheatedVehicle());
+    all.add(new SunOnLid());
+    for (Orientation each : Orientation.values()) {
+      if (each != Orientation.LID_UP) {
+        all.add(new Lying(each));
+      }
+    }
+    all.add(new Unfilled());
+    all.add(new LooseWarmer());
+    all.add(new DeadWarmer());
+    all.add(new CoveredFilm());
+    all.add(new BlockedOpenings());
+    return List.copyOf(all);
+  }
+
+  /**
+   * A leg takes longer; all later ones come later by as much.
+   *
+   * @param leg position of the leg
+   * @param name its name
+   * @param delay how much longer [s], above 0
+   */
+  record Late(int leg, String name, double delay) implements Mishap {
+    /** Checks the parts. */
+    public Late {
+      Checks.given("name", name);
+      Checks.positive("delay", delay, "s");
+    }
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(parcel, journey.delayed(leg, delay));
+    }
+
+    @Override
+    public String words() {
+      String much =
+          delay == Times.DAY ? "a day" : Checks.show(Math.rint(Times.toHours(delay)), "h");
+      return much + " late in '" + name + "'";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.HOURS;
+    }
+  }
+
+  /**
+   * Weather that is colder or warmer than forecast, in all legs that it reaches; in all legs where
+   * none is known to follow the weather.
+   *
+   * @param kelvin how much warmer [K], negative for colder
+   */
+  record OtherWeather(double kelvin) implements Mishap {
+    private static final double USUAL = 5;
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      boolean known = journey.legs().stream().anyMatch(Mishap::followsWeather);
+      return new Remedy.Shipment(
+          parcel,
+          withEach(
+              journey,
+              leg ->
+                  !known || followsWeather(leg) ? leg.in(leg.surroundings().warmer(kelvin)) : leg));
+    }
+
+    @Override
+    public String words() {
+      return Checks.show(Math.abs(kelvin), "K")
+          + (kelvin < 0 ? " colder" : " warmer")
+          + " than forecast";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.WEATHER;
+    }
+  }
+
+  /**
+   * The heating of vehicles fails: vans and trailers are no warmer than outdoors, a hold is as an
+   * unheated one. Legs are known by the situation that they took their air from.
+   */
+  record UnheatedVehicle() implements Mishap {
+    private static final List<Situation> FOLLOWING = List.of(Situations.VAN, Situations.TRAILER);
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(
+          parcel,
+          withEach(
+              journey,
+              leg -> {
+                double heating = heating(leg);
+                return heating == 0 ? leg : leg.in(leg.surroundings().warmer(-heating));
+              }));
+    }
+
+    /** How much warmer heating keeps a leg [K]. */
+    private static double heating(Leg leg) {
+      for (Situation each : FOLLOWING) {
+        if (leg.source().equals(each.source())
+            && each.rule() instanceof AmbientRule.Following following) {
+          return following.offset();
+        }
+      }
+      return leg.source().equals(Situations.AIRCRAFT_HOLD.source())
+              && Situations.AIRCRAFT_HOLD.rule() instanceof AmbientRule.Held heated
+              && Situations.COLD_HOLD.rule() instanceof AmbientRule.Held unheated
+          ? heated.temperature() - unheated.temperature()
+          : 0;
+    }
+
+    @Override
+    public String words() {
+      return "no heating in the vehicles";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.VEHICLE;
+    }
+  }
+
+  /**
+   * Two hours in the sun on an apron, as near to midday as a leg allows that the weather reaches;
+   * on a journey without such a leg, as any leg allows. The leg lasts no longer; its air stays, and
+   * moves as on an apron.
+   */
+  record SunOnLid() implements Mishap {
+    /** A clear sky at a middle latitude, on the level: assumed [W/m2]. */
+    public static final double IRRADIANCE = 800;
+
+    private static final double HOURS = 2;
+    private static final double STEP = 0.5 * Times.HOUR;
+    private static final double MIDDAY = 13;
+
+    /** Farther from midday there is no such sun [h]. */
+    private static final double FARTHEST = 4;
+
+    /** The shortest leg [s]. */
+    private static final double SHORTEST = Times.MINUTE;
+
+    /** When the sun comes. */
+    private record Moment(int leg, double into, double fromMidday) {}
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      boolean known = journey.legs().stream().anyMatch(Mishap::followsWeather);
+      Moment best = new Moment(0, 0, Double.POSITIVE_INFINITY);
+      double lasting = Times.fromHours(HOURS);
+      for (int leg = 0; leg < journey.legs().size(); leg++) {
+        Leg each = journey.legs().get(leg);
+        if (known && !followsWeather(each)) {
+          continue;
+        }
+        for (double into = 0; into + lasting <= each.duration(); into += STEP) {
+          double left = each.duration() - into - lasting;
+          if (left > 0 && left < SHORTEST) {
+            continue;
+          }
+          double middle = journey.start(leg) + into + lasting / 2;
+          double hour =
+              Times.toHours(journey.localClock(middle, leg).toLocalTime().toSecondOfDay());
+          double away = Math.abs(hour - MIDDAY);
+          if (away < best.fromMidday()) {
+            best = new Moment(leg, into, away);
+          }
+        }
+      }
+      if (best.fromMidday() > FARTHEST) {
+        throw new InvalidInputException(
+            "two hours in the sun", "find no leg by day that is long enough");
+      }
+      List<Leg> legs = new ArrayList<>(journey.legs());
+      Leg split = legs.remove(best.leg());
+      legs.addAll(best.leg(), inSun(split, best.into(), lasting));
+      return new Remedy.Shipment(
+          parcel, new Journey(journey.sealing(), journey.startTemperature(), legs));
+    }
+
+    private static List<Leg> inSun(Leg leg, double before, double lasting) {
+      List<Leg> parts = new ArrayList<>();
+      if (before > 0) {
+        parts.add(new Leg(leg.name(), leg.place(), before, leg.surroundings(), leg.source()));
+      }
+      Surroundings usual = leg.surroundings();
+      Sunshine sun =
+          Sunshine.on(Face.Z_MAX, TimeFunction.constant(IRRADIANCE), SolarAbsorptance.KRAFT_BOARD);
+      Surroundings sunny =
+          new Surroundings(
+              usual.ambient(),
+              usual.spread(),
+              Situations.RAMP.films(),
+              Stowage.ALONE,
+              usual.orientation(),
+              usual.altitude(),
+              sun,
+              List.of());
+      double after = leg.duration() - before - lasting;
+      // what a leg is late by comes at its end
+      double delay = after > 0 ? 0 : leg.delay();
+      parts.add(
+          new Leg(
+              "sun on the apron",
+              leg.place(),
+              lasting,
+              delay,
+              sunny,
+              Source.assumed("a clear sky: 800 W/m2 on the lid for two hours")));
+      if (after > 0) {
+        parts.add(leg.lasting(after));
+      }
+      return parts;
+    }
+
+    @Override
+    public String words() {
+      return "two hours of sun on the apron";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.SUN;
+    }
+  }
+
+  /**
+   * The parcel lies another way all the time.
+   *
+   * @param orientation how it lies
+   */
+  record Lying(Orientation orientation) implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(
+          parcel, withEach(journey, leg -> leg.in(leg.surroundings().lying(orientation))));
+    }
+
+    @Override
+    public String words() {
+      return orientation.words();
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.LIE;
+    }
+  }
+
+  /** Packed without fill. */
+  record Unfilled() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(
+          parcel.filling().fill().isPresent() ? parcel.withFilling(Filling.none()) : parcel,
+          journey);
+    }
+
+    @Override
+    public String words() {
+      return "no fill";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.FILL;
+    }
+  }
+
+  /** The first warmer comes off and lies on a cup, or where there is no room above against one. */
+  record LooseWarmer() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      if (parcel.warmers().isEmpty()) {
+        return new Remedy.Shipment(parcel, journey);
+      }
+      for (Face side : List.of(Face.Z_MAX, Face.X_MAX, Face.X_MIN, Face.Y_MAX, Face.Y_MIN)) {
+        for (Container cup : parcel.occupied()) {
+          List<PlacedWarmer> warmers = new ArrayList<>(parcel.warmers());
+          PlacedWarmer first = warmers.get(0);
+          Placement there = against(parcel, parcel.room(cup), side, first);
+          warmers.set(
+              0,
+              new PlacedWarmer(first.name(), first.warmer(), there, first.opened(), first.cover()));
+          try {
+            return new Remedy.Shipment(parcel.withWarmers(warmers), journey);
+          } catch (InvalidInputException taken) {
+            // the next side may be free
+          }
+        }
+      }
+      throw new InvalidInputException("a loose warmer", "finds no room beside a cup");
+    }
+
+    /** Flat against a side of a cup, at its middle as far as the cavity has room. */
+    private static Placement against(Parcel parcel, Box cup, Face side, PlacedWarmer warmer) {
+      Box cavity = parcel.cavity();
+      WarmerClass.PadSize size = warmer.warmer().size();
+      Dimensions pad = new Dimensions(size.length(), size.width(), size.thickness());
+      Axis normal = side.axis();
+      Box lying = new Placement.InCavity(Position.MIDDLE_OF_FLOOR, normal).box(pad, cavity);
+      double[] shift = {
+        cup.centre().x() - cavity.centre().x(),
+        cup.centre().y() - cavity.centre().y(),
+        cup.centre().z() - lying.centre().z()
+      };
+      for (Axis axis : Axis.values()) {
+        int number = axis.ordinal();
+        if (axis == normal) {
+          double apart = (cup.size(axis) + lying.size(axis)) / 2;
+          shift[number] += side.isMax() ? apart : -apart;
+        } else {
+          double under = cavity.at(Face.of(axis, false)) - lying.at(Face.of(axis, false));
+          double over = cavity.at(Face.of(axis, true)) - lying.at(Face.of(axis, true));
+          shift[number] = Math.max(under, Math.min(over, shift[number]));
+        }
+      }
+      return new Placement.InCavity(
+          new Position(shift[0], shift[1], Math.max(0, shift[2])), normal);
+    }
+
+    @Override
+    public String words() {
+      return "the warmer loose against the cup";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.WARMER;
+    }
+  }
+
+  /** No warmer gives heat. */
+  record DeadWarmer() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      // one that is opened long after the journey is dead in it
+      double never = journey.duration() + Times.fromDays(60);
+      return new Remedy.Shipment(
+          eachWarmer(
+              parcel,
+              each ->
+                  new PlacedWarmer(
+                      each.name(), each.warmer(), each.placement(), never, each.cover())),
+          journey);
+    }
+
+    @Override
+    public String words() {
+      return "the warmer dead";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.WARMER;
+    }
+  }
+
+  /** The film of the warmers is taped over. A warmer that needs no air does not notice. */
+  record CoveredFilm() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(
+          eachWarmer(
+              parcel,
+              each ->
+                  each.warmer().heat() instanceof IronPowder
+                      ? new PlacedWarmer(
+                          each.name(),
+                          each.warmer(),
+                          each.placement(),
+                          each.opened(),
+                          FilmCover.TAPED_OVER)
+                      : each),
+          journey);
+    }
+
+    @Override
+    public String words() {
+      return "the warmer's film taped over";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.WARMER;
+    }
+  }
+
+  /** Seams and holes are all taped or blocked. */
+  record BlockedOpenings() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(parcel.withOpenings(new Openings(0, List.of())), journey);
+    }
+
+    @Override
+    public String words() {
+      return "seams and holes blocked";
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.OPENINGS;
+    }
+  }
+
+  /**
+   * What a user adds.
+   *
+   * @param words what happens
+   * @param change what it changes; must be thread-safe
+   */
+  record Own(String words, BiFunction<Parcel, Journey, Remedy.Shipment> change) implements Mishap {
+    /** Checks the parts. */
+    public Own {
+      Checks.name("mishap", words);
+      Checks.given("change", change);
+    }
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return change.apply(parcel, journey);
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.OWN;
+    }
+  }
+
+  private static boolean followsWeather(Leg leg) {
+    return leg.surroundings().spread().outdoors() > 0;
+  }
+
+  private static Journey withEach(Journey journey, UnaryOperator<Leg> change) {
+    return new Journey(
+        journey.sealing(),
+        journey.startTemperature(),
+        journey.legs().stream().map(change).toList());
+  }
+
+  private static Parcel eachWarmer(Parcel parcel, UnaryOperator<PlacedWarmer> change) {
+    return parcel.withWarmers(parcel.warmers().stream().map(change).toList());
+  }
+}

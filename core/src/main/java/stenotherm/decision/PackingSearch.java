@@ -1,0 +1,423 @@
+package stenotherm.decision;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Workers;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Parcel;
+import stenotherm.study.Odds;
+import stenotherm.study.StudySettings;
+
+/**
+ * The smallest packing that keeps animals within what they tolerate at odds that are wanted.
+ *
+ * <p>Candidates that fit together go through one typical journey on the coarsest grid. Where more
+ * fit than may be tried, every so many of them are taken, in the order of their volume; a third of
+ * the tries is left for changes, one at a time, of the {@value #CHANGED} that look best. Odds on 64
+ * common journeys are then found of {@value #WITH_ODDS}: layer by layer of those that no smaller
+ * one beats in its margin. The {@value #CHECKED} best of these, the smaller ones that reach the
+ * wanted odds first, are judged on the usual grids.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ *
+ * @param candidates all that were tried, the smallest first
+ * @param checked those judged on the usual grids, the best first: by whether they reach the wanted
+ *     odds, then by volume; of those that do not, by odds
+ * @param wanted the odds that were wanted
+ * @param unfit how many candidates do not fit together
+ */
+public record PackingSearch(List<Found> candidates, List<Found> checked, double wanted, int unfit) {
+  static final int CHANGED = 8;
+  static final int WITH_ODDS = 24;
+  static final int CHECKED = 10;
+
+  private static final int POINTS = 4;
+  private static final int CHECK_POINTS = 16;
+
+  /**
+   * A candidate.
+   *
+   * @param choice what it is
+   * @param shipment the packing and its journey
+   * @param margin what is left as stated, on the coarsest grid [K]; negative infinity if air fails
+   * @param odds odds on the coarsest grid; empty if they were not found
+   * @param assessment its assessment; empty if it was not judged on the usual grids
+   */
+  public record Found(
+      PackingChoice choice,
+      Remedy.Shipment shipment,
+      double margin,
+      Optional<Odds> odds,
+      Optional<Assessment> assessment) {
+    /**
+     * Returns the best odds known.
+     *
+     * @return those of the assessment, else those of the coarsest grid
+     */
+    public Optional<Odds> within() {
+      return assessment.map(each -> each.verdict().within()).or(() -> odds);
+    }
+
+    /**
+     * Returns the outer volume.
+     *
+     * @return the volume [m3]
+     */
+    public double volume() {
+      return shipment.parcel().outerVolume();
+    }
+
+    /** Tells whether another one is as small, light and good, and better in something. */
+    boolean isBeatenBy(Found other) {
+      double mine = within().map(Odds::within).orElse(0.0);
+      double its = other.within().map(Odds::within).orElse(0.0);
+      double mass = shipment.parcel().mass();
+      double otherMass = other.shipment.parcel().mass();
+      return other.volume() <= volume()
+          && otherMass <= mass
+          && its >= mine
+          && (other.volume() < volume() || otherMass < mass || its > mine);
+    }
+  }
+
+  /** Copies the lists. */
+  public PackingSearch {
+    candidates = List.copyOf(candidates);
+    checked = List.copyOf(checked);
+  }
+
+  /**
+   * Returns the answer.
+   *
+   * @return the smallest packing that reaches the wanted odds; empty if none does
+   */
+  public Optional<Found> best() {
+    return checked.stream().filter(each -> reaches(each, wanted)).findFirst();
+  }
+
+  /**
+   * Returns the answer to smaller wishes.
+   *
+   * @param level the level that is enough
+   * @return the smallest packing that was judged at it or better
+   */
+  public Optional<Found> best(Level level) {
+    return checked.stream()
+        .filter(each -> reaches(each, level.least()))
+        .min(Comparator.comparingDouble(Found::volume));
+  }
+
+  private static boolean reaches(Found found, double odds) {
+    return found.assessment().isPresent() && found.within().orElseThrow().low() >= odds;
+  }
+
+  /**
+   * Returns what to weigh against each other: size, mass and odds.
+   *
+   * @return of those with odds the ones that no other beats in all three, the smallest first
+   */
+  public List<Found> tradeOff() {
+    List<Found> known = candidates.stream().filter(each -> each.within().isPresent()).toList();
+    return known.stream().filter(each -> known.stream().noneMatch(each::isBeatenBy)).toList();
+  }
+
+  /**
+   * Searches.
+   *
+   * @param parcel the packing whose contents are to be packed
+   * @param journey the journey; the ambient of its last leg must cover the longest hold as well
+   * @param space what to choose from
+   * @param wanted wanted odds that every animal stays within what it tolerates, above 0 and below
+   *     1; the lower end of the interval counts
+   * @param settings mesh, time steps, solver, seed and threads; the number of journeys does not
+   *     count
+   * @param first told of the candidates that look best as stated, the smallest first
+   * @param listener told how much is done; may stop
+   * @return what was found
+   * @throws InvalidInputException if nothing fits together, something in the packing melts, or an
+   *     ambient does not cover its time
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed; the message says why
+   */
+  public static PackingSearch of(
+      Parcel parcel,
+      Journey journey,
+      SearchSpace space,
+      double wanted,
+      AssessmentSettings settings,
+      Consumer<List<Found>> first,
+      ProgressListener listener) {
+    if (parcel.packs().stream().anyMatch(pack -> pack.pack().melts())) {
+      throw new InvalidInputException(
+          "packing '" + parcel.name() + "'",
+          "has a pack that melts: each candidate would take minutes; search without it");
+    }
+    if (!(wanted > 0 && wanted < 1)) {
+      throw new InvalidInputException("wanted odds", wanted + " must be above 0 and below 1");
+    }
+    return new Work(parcel, journey, space, wanted, settings, listener).run(first);
+  }
+
+  /** One search under way. */
+  private static final class Work {
+    private static final double FIRST_ROUND = 0.3;
+    private static final double SECOND_ROUND = 0.45;
+    private static final double ODDS = 0.7;
+
+    private final Parcel parcel;
+    private final Journey journey;
+    private final SearchSpace space;
+    private final double wanted;
+    private final AssessmentSettings settings;
+    private final ProgressListener listener;
+    private final Thread caller = Thread.currentThread();
+    private final AtomicBoolean stopped = new AtomicBoolean();
+    private final Workers workers;
+    private int unfit;
+
+    Work(
+        Parcel parcel,
+        Journey journey,
+        SearchSpace space,
+        double wanted,
+        AssessmentSettings settings,
+        ProgressListener listener) {
+      this.parcel = Checks.given("parcel", parcel);
+      this.journey = Checks.given("journey", journey);
+      this.space = Checks.given("space", space);
+      this.wanted = wanted;
+      this.settings = settings;
+      this.listener = Checks.given("listener", listener);
+      this.workers = new Workers(settings.study().threads());
+    }
+
+    PackingSearch run(Consumer<List<Found>> first) {
+      List<Found> fitting = fitting(space.choices());
+      if (fitting.isEmpty()) {
+        throw new InvalidInputException(
+            "packing '" + parcel.name() + "'", "fits into none of the boxes to choose from");
+      }
+      int plain = space.changes().isEmpty() ? space.most() : Math.max(1, space.most() * 2 / 3);
+      List<Found> tried = looked(thinned(fitting, plain), 0, FIRST_ROUND);
+      first.accept(promising(tried, CHANGED));
+      List<PackingChoice> changed = new ArrayList<>();
+      for (Found each : promising(tried, CHANGED)) {
+        space.changes().stream()
+            .filter(change -> changes(change, each))
+            .forEach(change -> changed.add(each.choice().with(change)));
+      }
+      tried.addAll(
+          looked(
+              thinned(fitting(changed), space.most() - tried.size()), FIRST_ROUND, SECOND_ROUND));
+      List<Found> judged = judged(promising(tried, WITH_ODDS));
+      judged.sort(bestFirst());
+      List<Found> checked = checked(judged.subList(0, Math.min(CHECKED, judged.size())));
+      checked.sort(bestFirst());
+      for (List<Found> better : List.of(judged, checked)) {
+        for (Found each : better) {
+          tried.replaceAll(old -> old.choice().equals(each.choice()) ? each : old);
+        }
+      }
+      tried.sort(SMALLEST_FIRST);
+      return new PackingSearch(tried, checked, wanted, unfit);
+    }
+
+    private static final Comparator<Found> SMALLEST_FIRST =
+        Comparator.comparingDouble(Found::volume)
+            .thenComparing(Comparator.comparingDouble(Found::margin).reversed());
+
+    /** The smallest that reach the wanted odds, then the others by their odds. */
+    private Comparator<Found> bestFirst() {
+      return Comparator.<Found, Boolean>comparing(each -> !reaches(each))
+          .thenComparing(each -> reaches(each) ? 0 : -each.within().map(Odds::within).orElse(0.0))
+          .thenComparing(SMALLEST_FIRST);
+    }
+
+    /** Few journeys leave a wide interval: before the check, their share counts. */
+    private boolean reaches(Found each) {
+      return each.within()
+          .filter(odds -> (each.assessment().isPresent() ? odds.low() : odds.within()) >= wanted)
+          .isPresent();
+    }
+
+    /** A warmer that is not there cannot be put elsewhere. */
+    private static boolean changes(Remedy change, Found found) {
+      Remedy.Shipment before = found.shipment();
+      try {
+        return !change.applyTo(before.parcel(), before.journey()).equals(before);
+      } catch (InvalidInputException doesNotFit) {
+        return true;
+      }
+    }
+
+    private List<Found> fitting(List<PackingChoice> choices) {
+      List<Found> fitting = new ArrayList<>();
+      for (PackingChoice each : choices) {
+        try {
+          Remedy.Shipment packed = each.applyTo(parcel, journey);
+          fitting.add(new Found(each, packed, Double.NaN, Optional.empty(), Optional.empty()));
+        } catch (InvalidInputException doesNotFit) {
+          unfit++;
+        }
+      }
+      fitting.sort(Comparator.comparingDouble(Found::volume));
+      return fitting;
+    }
+
+    /** Every so many of a list. */
+    private static List<Found> thinned(List<Found> all, int most) {
+      if (all.size() <= most) {
+        return all;
+      }
+      return IntStream.range(0, most)
+          .mapToObj(number -> all.get((int) ((long) number * all.size() / most)))
+          .toList();
+    }
+
+    /** One typical journey each. */
+    private List<Found> looked(List<Found> fitting, double from, double to) {
+      Found[] looked = new Found[fitting.size()];
+      each(
+          looked.length,
+          from,
+          to,
+          index -> {
+            Found each = fitting.get(index);
+            FirstLook look =
+                new Assessor(each.shipment().parcel(), each.shipment().journey(), settings)
+                    .firstLook();
+            double margin =
+                look.fate().airless() <= each.shipment().journey().duration()
+                    ? Double.NEGATIVE_INFINITY
+                    : look.least();
+            looked[index] =
+                new Found(
+                    each.choice(), each.shipment(), margin, Optional.empty(), Optional.empty());
+          });
+      return new ArrayList<>(Arrays.asList(looked));
+    }
+
+    /** Layer by layer of those that no smaller one beats in its margin, the smallest first. */
+    private static List<Found> promising(List<Found> tried, int most) {
+      List<Found> left = new ArrayList<>(tried);
+      left.sort(SMALLEST_FIRST);
+      List<Found> chosen = new ArrayList<>();
+      while (chosen.size() < most && !left.isEmpty()) {
+        List<Found> layer = new ArrayList<>();
+        double best = Double.NEGATIVE_INFINITY;
+        for (Found each : left) {
+          if (layer.isEmpty() || each.margin() > best) {
+            layer.add(each);
+            best = each.margin();
+          }
+        }
+        left.removeAll(layer);
+        // what is far outside of its band as stated has no odds; the widest margins come first
+        layer.sort(Comparator.comparingDouble(Found::margin).reversed());
+        chosen.addAll(layer.subList(0, Math.min(layer.size(), most - chosen.size())));
+      }
+      chosen.sort(SMALLEST_FIRST);
+      return chosen;
+    }
+
+    private List<Found> judged(List<Found> promising) {
+      Found[] judged = new Found[promising.size()];
+      StudySettings own = settings.study();
+      StudySettings few = new StudySettings(own.replicates(), POINTS, own.seed(), 1);
+      each(
+          judged.length,
+          SECOND_ROUND,
+          ODDS,
+          index -> {
+            Found each = promising.get(index);
+            List<Journey> span = List.of(each.shipment().journey());
+            Odds odds =
+                new CoarseOutlook(each.shipment().parcel(), span, settings)
+                    .odd(span, span, CoarseOutlook.Missed.UNKNOWN)
+                    .odds(span.get(0), few, (done, total) -> signal())
+                    .within();
+            judged[index] =
+                new Found(
+                    each.choice(),
+                    each.shipment(),
+                    each.margin(),
+                    Optional.of(odds),
+                    Optional.empty());
+          });
+      return new ArrayList<>(Arrays.asList(judged));
+    }
+
+    private List<Found> checked(List<Found> best) {
+      Found[] checked = new Found[best.size()];
+      StudySettings own = settings.study();
+      AssessmentSettings alone =
+          new AssessmentSettings(
+              settings.transit().withThreads(1),
+              settings.longestHold(),
+              new StudySettings(own.replicates(), CHECK_POINTS, own.seed(), 1));
+      each(
+          checked.length,
+          ODDS,
+          1,
+          index -> {
+            Found each = best.get(index);
+            Assessment assessment =
+                Assessor.assess(
+                    each.shipment().parcel(),
+                    each.shipment().journey(),
+                    alone,
+                    (done, total) -> signal());
+            checked[index] =
+                new Found(
+                    each.choice(),
+                    each.shipment(),
+                    each.margin(),
+                    each.odds(),
+                    Optional.of(assessment));
+          });
+      return new ArrayList<>(Arrays.asList(checked));
+    }
+
+    private void each(int tasks, double from, double to, IntConsumer work) {
+      AtomicInteger done = new AtomicInteger();
+      workers.run(
+          tasks,
+          (worker, index) -> {
+            requireGoing();
+            work.accept(index);
+            synchronized (listener) {
+              double share = (double) done.incrementAndGet() / tasks;
+              if (listener.progress(from + (to - from) * share, 1)
+                  == ProgressListener.Signal.STOP) {
+                stopped.set(true);
+              }
+            }
+          });
+      requireGoing();
+    }
+
+    private void requireGoing() {
+      if (signal() == ProgressListener.Signal.STOP) {
+        throw new CancellationException("stopped");
+      }
+    }
+
+    private ProgressListener.Signal signal() {
+      return stopped.get() || caller.isInterrupted()
+          ? ProgressListener.Signal.STOP
+          : ProgressListener.Signal.CONTINUE;
+    }
+  }
+}

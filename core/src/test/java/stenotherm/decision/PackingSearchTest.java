@@ -1,0 +1,169 @@
+package stenotherm.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Lengths;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Source;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.MeshControl;
+import stenotherm.journey.Journey;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Packings;
+import stenotherm.parcel.Parcel;
+import stenotherm.study.StudySettings;
+import stenotherm.transit.TransitSettings;
+import stenotherm.warmer.Warmers;
+
+class PackingSearchTest {
+  private static final AssessmentSettings SETTINGS =
+      new AssessmentSettings(
+          new TransitSettings(
+              MeshControl.graded(0.06, 0.04), Times.HOUR, IntegratorSettings.standard()),
+          Times.HOUR,
+          new StudySettings(16, 16, 1, 2));
+
+  private static final Parcel WARMED =
+      Packings.warmed(List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
+
+  private static Journey coldRoom(double ambient) {
+    return new Journey(
+        LocalDateTime.of(2026, 1, 5, 18, 0),
+        298,
+        List.of(
+            new Leg(
+                "room",
+                new Place("home", ZoneOffset.UTC),
+                20 * Times.HOUR,
+                Ambient.constant(ambient),
+                2,
+                FaceFilms.indoors(),
+                Source.assumed("made up"))));
+  }
+
+  private static SearchSpace space() {
+    return new SearchSpace(
+        List.of(
+            BoxSizes.named("8 x 6 x 4 in carton"),
+            BoxSizes.named("8 x 8 x 8 in carton"),
+            BoxSizes.named("12 x 9 x 6 in carton"),
+            BoxSizes.named("12 x 10 x 8 in carton")),
+        List.of(Lengths.fromInches(0.5), Lengths.fromInches(1)),
+        List.of(WARMED.filling()),
+        List.of(
+            Optional.empty(),
+            Optional.of(Warmers.FORTY_HOUR),
+            Optional.of(Warmers.SEVENTY_TWO_HOUR)),
+        List.of(1),
+        List.of(),
+        100);
+  }
+
+  /** The same winner as if every candidate were judged. */
+  @Test
+  void theSmallestThatReachesTheWantedOddsIsFound() {
+    Journey cold = coldRoom(281);
+    double wanted = Level.LIKELY.least();
+    Optional<PackingChoice> winner = Optional.empty();
+    double smallest = Double.POSITIVE_INFINITY;
+    int unfit = 0;
+    int failing = 0;
+    for (PackingChoice each : space().choices()) {
+      Remedy.Shipment packed;
+      try {
+        packed = each.applyTo(WARMED, cold);
+      } catch (InvalidInputException doesNotFit) {
+        unfit++;
+        continue;
+      }
+      Assessment judged =
+          Assessor.assess(packed.parcel(), packed.journey(), SETTINGS, ProgressListener.NONE);
+      boolean reaches = judged.verdict().within().low() >= wanted;
+      failing += reaches ? 0 : 1;
+      if (reaches && packed.parcel().outerVolume() < smallest - 1e-9) {
+        smallest = packed.parcel().outerVolume();
+        winner = Optional.of(each);
+      }
+    }
+    List<PackingSearch.Found> early = new ArrayList<>();
+    PackingSearch search =
+        PackingSearch.of(
+            WARMED, cold, space(), wanted, SETTINGS, early::addAll, ProgressListener.NONE);
+    int some = failing;
+    assertTrue(winner.isPresent() && failing > 1, () -> some + " fail, which tells nothing");
+    PackingSearch.Found best = search.best().orElseThrow();
+    assertEquals(winner.orElseThrow().box(), best.choice().box());
+    assertEquals(smallest, best.volume(), 1e-12);
+    assertEquals(unfit, search.unfit());
+    assertEquals(space().choices().size() - unfit, search.candidates().size());
+    assertTrue(!early.isEmpty());
+    List<PackingSearch.Found> tradeOff = search.tradeOff();
+    for (int index = 1; index < tradeOff.size(); index++) {
+      assertTrue(tradeOff.get(index - 1).volume() <= tradeOff.get(index).volume());
+    }
+    assertTrue(
+        search.tradeOff().stream()
+            .noneMatch(each -> search.candidates().stream().anyMatch(each::isBeatenBy)));
+  }
+
+  @Test
+  void changesAreTriedOnWhatLooksBestAndCountWithTheTries() {
+    Journey cold = coldRoom(281);
+    SearchSpace plain = space();
+    SearchSpace space =
+        new SearchSpace(
+            plain.boxes().subList(1, 2),
+            plain.foams(),
+            plain.fillings(),
+            plain.warmers(),
+            plain.counts(),
+            List.of(new Remedy.StartAt(300), new Remedy.WarmerOn(Face.X_MIN)),
+            9);
+    PackingSearch search =
+        PackingSearch.of(WARMED, cold, space, 0.9, SETTINGS, none -> {}, ProgressListener.NONE);
+    assertTrue(search.candidates().size() <= 9);
+    assertTrue(search.candidates().stream().anyMatch(each -> !each.choice().changes().isEmpty()));
+  }
+
+  @Test
+  void whatCannotBeSearchedIsRefused() {
+    Journey cold = coldRoom(281);
+    SearchSpace plain = space();
+    SearchSpace tooSmall =
+        new SearchSpace(
+            List.of(BoxSize.carton("tiny", new Dimensions(0.06, 0.06, 0.06))),
+            plain.foams(),
+            plain.fillings(),
+            plain.warmers(),
+            plain.counts(),
+            List.of(),
+            9);
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            PackingSearch.of(
+                WARMED, cold, tooSmall, 0.9, SETTINGS, none -> {}, ProgressListener.NONE));
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            PackingSearch.of(WARMED, cold, plain, 1, SETTINGS, none -> {}, ProgressListener.NONE));
+  }
+}

@@ -1,0 +1,36 @@
+package stenotherm.examples;
+
+import java.util.List;
+import picocli.CommandLine.Command;
+import stenotherm.report.Answer;
+import stenotherm.report.HarmReport;
+import stenotherm.scenario.Scenario;
+
+/** What would harm a packing first? */
+@Command(
+    name = BreakParcel.NAME,
+    description = {
+      "Lets things go wrong with a packing, one by one and in pairs: delays, sun, a warmer that is"
+          + " loose, dead or taped over, blocked openings, other faces up, other weather. The worst"
+          + " comes first, with the hour at which an animal first leaves what it tolerates.",
+      "Results are calculations on stated assumptions, never a permission to send an animal."
+    },
+    footer = ConsoleCommand.PROGRAM + BreakParcel.NAME + " my-scenario.yaml --packing 'foam box'")
+final class BreakParcel extends PackingCommand {
+  static final String NAME = "break";
+
+  @Override
+  List<String> fileNames() {
+    return HarmReport.FILES;
+  }
+
+  @Override
+  String folderName() {
+    return NAME;
+  }
+
+  @Override
+  Answer answer(Scenario scenario, Progress progress) {
+    return HarmReport.of(scenario, packing(scenario), settings(), threads(), progress);
+  }
+}

@@ -1,0 +1,117 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+
+/** Commands that ask what goes wrong and what is best. */
+class HarmAndSearchTest {
+  private static final String ROOM =
+      """
+      format: 1
+      title: A night in a cold room
+      animal: leopard gecko, 40 g
+      cup: 16 oz deli cup
+      hold: 2 h
+      journey:
+        sealed: 2026-12-01 18:00
+        start: 24 °C
+        from: Here, UTC+1
+        to: There, UTC+1
+        legs:
+          - {name: room, at: origin, for: 8 h, ambient: 8 °C}
+      packings:
+        - {name: cube, box: 9 in cube carton, foam: EPS 20 1 in, fill: shredded paper, warmer: 40 hour warmer on lid}
+      """;
+
+  @TempDir private Path folder;
+
+  private String out = "";
+  private String err = "";
+
+  private int run(String... args) {
+    StringWriter here = new StringWriter();
+    StringWriter there = new StringWriter();
+    int code = Stenotherm.run(new PrintWriter(here, true), new PrintWriter(there, true), args);
+    out = here.toString();
+    err = there.toString();
+    return code;
+  }
+
+  private String file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+
+  private JsonNode json(String name) throws IOException {
+    return new ObjectMapper().readTree(folder.resolve("out").resolve(name).toFile());
+  }
+
+  @Test
+  void theWorstMishapStandsFirst() throws IOException {
+    String to = folder.resolve("out").toString();
+    String scenario = file("room.yaml", ROOM);
+    assertEquals(0, run("break", scenario, "--mesh-scale", "2", "--out", to), () -> err);
+    assertTrue(err.contains("nearest to harm is"), err);
+    assertTrue(out.contains("What would harm first: "), out);
+    assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
+    JsonNode all = json("break.json").get("singles");
+    assertEquals("as planned", all.get(0).get("what").asText());
+    for (int index = 2; index < all.size(); index++) {
+      double before = all.get(index - 1).get("within").asDouble();
+      assertTrue(before <= all.get(index).get("within").asDouble(), all.toString());
+    }
+    assertTrue(all.size() > 10, all.toString());
+  }
+
+  @Test
+  void theBlockThatIsFoundCanBePasted() throws IOException {
+    String to = folder.resolve("out").toString();
+    String scenario = file("room.yaml", ROOM);
+    assertEquals(
+        0,
+        run(
+            "search",
+            scenario,
+            "--mesh-scale",
+            "2",
+            "--candidates",
+            "6",
+            "--wanted",
+            "60",
+            "--divisor",
+            "5000 cm3/kg",
+            "--out",
+            to),
+        () -> err);
+    assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
+    JsonNode found = json("search.json");
+    assertTrue(found.get("tried").asInt() <= 6);
+    JsonNode first = found.get("checked").get(0);
+    assertEquals(
+        first.get("volume").asDouble() / 0.005, first.get("dimensional_weight").asDouble(), 1e-9);
+    Scenario pasted = ScenarioReader.read("pasted", ROOM + found.get("block").asText());
+    assertEquals(2, pasted.packings().size());
+  }
+
+  @Test
+  void wrongOptionsAreRefused() throws IOException {
+    String scenario = file("room.yaml", ROOM);
+    assertEquals(2, run("search", scenario, "--wanted", "100"));
+    assertEquals(2, run("search", scenario, "--divisor", "139"));
+    assertTrue(err.contains("in3/lb"), err);
+    assertEquals(3, run("break", scenario, "--packing", "cub"));
+    assertTrue(err.contains("cube"), err);
+  }
+}

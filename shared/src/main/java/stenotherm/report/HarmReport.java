@@ -1,0 +1,262 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import stenotherm.base.MessageText;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Times;
+import stenotherm.decision.AssessmentSettings;
+import stenotherm.decision.Harm;
+import stenotherm.decision.Level;
+import stenotherm.decision.Mishap;
+import stenotherm.decision.MishapStudy;
+import stenotherm.parcel.Parcel;
+import stenotherm.picture.OddsChart;
+import stenotherm.scenario.Scenario;
+import stenotherm.transit.TransitSettings;
+import stenotherm.words.Figures;
+
+/**
+ * What would harm a shipment first: mishaps one by one and in pairs, the worst first.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class HarmReport implements Answer {
+  /** The page; it works offline and without scripts. */
+  public static final String PAGE = "break.html";
+
+  /** All mishaps and pairs with all digits, as JSON. */
+  public static final String SUMMARY = "break.json";
+
+  /** Names of all files, the page first. */
+  public static final List<String> FILES = List.of(PAGE, SUMMARY);
+
+  /** Pairs that are shown; the others are in the file with all digits. */
+  private static final int SHOWN_PAIRS = 12;
+
+  private final Scenario scenario;
+  private final Parcel parcel;
+  private final MishapStudy study;
+  private final Figures figures;
+
+  private HarmReport(Scenario scenario, Parcel parcel, MishapStudy study) {
+    this.scenario = scenario;
+    this.parcel = parcel;
+    this.study = study;
+    this.figures = new Figures(scenario.units());
+  }
+
+  /**
+   * Lets the usual mishaps happen.
+   *
+   * @param scenario the scenario
+   * @param parcel the packing of it that is meant
+   * @param settings how finely
+   * @param threads work done at a time
+   * @param progress told how far the work is, and the first look
+   * @param <P> what is told both
+   * @return what would harm it
+   * @throws stenotherm.base.InvalidInputException if the packing has no animal
+   * @throws IllegalStateException if a run failed or an interrupt stopped it
+   */
+  public static <P extends ProgressListener & Comparison.Watcher> HarmReport of(
+      Scenario scenario, Parcel parcel, TransitSettings settings, int threads, P progress) {
+    double late = Math.min(Times.DAY, scenario.longestHold());
+    MishapStudy study =
+        MishapStudy.of(
+            parcel,
+            scenario.journey(),
+            Mishap.usual(scenario.journey(), late),
+            new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
+            looks -> {
+              if (!looks.isEmpty()) {
+                progress.firstLook(
+                    "First look, one typical journey each: nearest to harm is '"
+                        + looks.get(0).words()
+                        + "'. How often each goes well follows.");
+              }
+            },
+            progress);
+    return new HarmReport(scenario, parcel, study);
+  }
+
+  private String headline() {
+    String planned =
+        "As planned, "
+            + share(study.planned())
+            + " of 100 journeys with '"
+            + parcel.name()
+            + "' go well.";
+    if (study.singles().isEmpty()) {
+      return planned + " Nothing that was tried changes anything.";
+    }
+    Harm worst = study.singles().get(0);
+    return "What would harm first: "
+        + worst.words()
+        + "; "
+        + share(worst)
+        + " of 100 such journeys go well"
+        + breach(worst)
+        + ". "
+        + planned;
+  }
+
+  private static String share(Harm harm) {
+    return harm.within().map(odds -> Words.inHundred(odds.within())).orElse(Tables.NOTHING);
+  }
+
+  private static String breach(Harm harm) {
+    return harm.isBreached()
+        ? " (" + harm.danger().words() + " after " + hour(harm) + " h in a typical one)"
+        : "";
+  }
+
+  private static String hour(Harm harm) {
+    return harm.isBreached() ? Words.hours(harm.nominal().breach()) : Tables.NOTHING;
+  }
+
+  private TextTable table(String caption, List<Harm> harms) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Harm each : harms) {
+      lines.add(
+          List.of(
+              each.words(),
+              share(each),
+              each.danger().words(),
+              figures.difference(each.margin()),
+              hour(each)));
+    }
+    return new TextTable(
+        caption,
+        List.of(
+            "what goes wrong",
+            "of 100 go well",
+            "first danger",
+            "margin in a typical journey",
+            "first breach [h after sealing]"),
+        lines);
+  }
+
+  private List<Harm> shownPairs() {
+    return study.pairs().subList(0, Math.min(SHOWN_PAIRS, study.pairs().size()));
+  }
+
+  private List<Harm> plannedAndSingles() {
+    List<Harm> all = new ArrayList<>(List.of(study.planned()));
+    all.addAll(study.singles());
+    return all;
+  }
+
+  private List<TextTable> tables() {
+    List<TextTable> all = new ArrayList<>();
+    all.add(table("One thing goes wrong, the worst first", plannedAndSingles()));
+    if (!study.pairs().isEmpty()) {
+      all.add(
+          table(
+              "Two things go wrong, the worst "
+                  + shownPairs().size()
+                  + " of "
+                  + study.pairs().size()
+                  + " pairs",
+              shownPairs()));
+    }
+    return all;
+  }
+
+  private String note() {
+    return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, on a"
+        + " coarse grid. Of each kind the two worst alone were tried in pairs, in one typical"
+        + " journey; the ten pairs that look worst on 32. The sun is 800 W/m2 on the lid, assumed."
+        + (study.leftOut().isEmpty()
+            ? ""
+            : " Left out: " + String.join("; ", study.leftOut()) + ".");
+  }
+
+  private List<String> cautions() {
+    return Cautions.of(scenario, parcel, parcel.cautions());
+  }
+
+  private String title() {
+    return scenario.title() + ": what would harm it? Packing '" + parcel.name() + "'";
+  }
+
+  @Override
+  public void print(PrintWriter out) {
+    out.println(shown(title()));
+    out.println();
+    out.println(shown(headline()));
+    tables().forEach(table -> table.print(out));
+    out.println();
+    out.println(shown(note()));
+    out.println();
+    out.println("Cautions:");
+    cautions().forEach(caution -> out.println("- " + shown(caution)));
+  }
+
+  private static String shown(String text) {
+    return MessageText.of(text, Integer.MAX_VALUE);
+  }
+
+  @Override
+  public String json() {
+    ObjectNode root = JsonText.object();
+    root.put("title", scenario.title());
+    root.put("packing", parcel.name());
+    root.put("answer", headline());
+    add(root.putArray("singles"), plannedAndSingles());
+    add(root.putArray("pairs"), study.pairs());
+    study.leftOut().forEach(root.putArray("left_out")::add);
+    cautions().forEach(root.putArray("cautions")::add);
+    return JsonText.of(root);
+  }
+
+  private static void add(ArrayNode array, List<Harm> harms) {
+    for (Harm each : harms) {
+      ObjectNode node = array.addObject();
+      node.put("what", each.words());
+      each.within()
+          .ifPresent(
+              odds -> {
+                node.put("within", odds.within());
+                node.put("low", odds.low());
+                node.put("high", odds.high());
+              });
+      node.put("margin", each.margin());
+      node.put("danger", each.danger().words());
+      if (each.isBreached()) {
+        node.put("breach", each.nominal().breach());
+      }
+    }
+  }
+
+  @Override
+  public Map<String, byte[]> files(boolean pictures) {
+    AnswerPage page = new AnswerPage(title(), headline());
+    page.deferral();
+    if (pictures) {
+      OddsChart.Builder builder =
+          OddsChart.titled("How often it goes well when one thing goes wrong")
+              .level(Level.LIKELY.words(), Level.LIKELY.least());
+      for (Harm each : plannedAndSingles()) {
+        builder.row(each.words(), each.within().orElseThrow().within());
+      }
+      OddsChart chart = builder.build();
+      page.picture(chart, chart::heightFor, headline());
+    }
+    tables().forEach(page::table);
+    page.sentence(note());
+    page.cautions(cautions());
+    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.files("All digits", List.of(SUMMARY));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(PAGE, page.html());
+    files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
+    return files;
+  }
+}

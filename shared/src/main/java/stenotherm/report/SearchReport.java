@@ -1,0 +1,354 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.base.MessageText;
+import stenotherm.base.ProgressListener;
+import stenotherm.decision.AssessmentSettings;
+import stenotherm.decision.Level;
+import stenotherm.decision.PackingSearch;
+import stenotherm.decision.PackingSearch.Found;
+import stenotherm.decision.Remedy;
+import stenotherm.decision.SearchSpace;
+import stenotherm.grid.Box;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.WallLayer;
+import stenotherm.picture.OddsChart;
+import stenotherm.scenario.Scenario;
+import stenotherm.transit.TransitSettings;
+import stenotherm.words.Figures;
+
+/**
+ * The smallest box that reaches wanted odds.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class SearchReport implements Answer {
+  /** The page; it works offline and without scripts. */
+  public static final String PAGE = "search.html";
+
+  /** All candidates with all digits, as JSON. */
+  public static final String SUMMARY = "search.json";
+
+  /** Names of all files, the page first. */
+  public static final List<String> FILES = List.of(PAGE, SUMMARY);
+
+  private static final double MILLIMETRES = 1000;
+
+  private final Scenario scenario;
+  private final Parcel parcel;
+  private final PackingSearch search;
+  private final OptionalDouble divisor;
+  private final Figures figures;
+  private final VerdictWords verdicts;
+
+  private SearchReport(
+      Scenario scenario, Parcel parcel, PackingSearch search, OptionalDouble divisor) {
+    this.scenario = scenario;
+    this.parcel = parcel;
+    this.search = search;
+    this.divisor = divisor;
+    this.figures = new Figures(scenario.units());
+    this.verdicts = new VerdictWords(figures);
+  }
+
+  /**
+   * What is asked for.
+   *
+   * @param odds wanted odds, above 0 and below 1
+   * @param divisor by which carriers turn volume into weight [m3/kg]; empty if not asked for
+   * @param most how many candidates may be tried
+   */
+  public record Wish(double odds, OptionalDouble divisor, int most) {}
+
+  /**
+   * Searches.
+   *
+   * @param scenario the scenario
+   * @param parcel the packing of it whose contents are to be packed
+   * @param wish what is asked for
+   * @param settings how finely
+   * @param threads work done at a time
+   * @param progress told how far the work is, and the first look
+   * @param <P> what is told both
+   * @return what was found
+   * @throws stenotherm.base.InvalidInputException if nothing fits, or something melts
+   * @throws IllegalStateException if a run failed or an interrupt stopped it
+   */
+  public static <P extends ProgressListener & Comparison.Watcher> SearchReport of(
+      Scenario scenario,
+      Parcel parcel,
+      Wish wish,
+      TransitSettings settings,
+      int threads,
+      P progress) {
+    SearchSpace usual = SearchSpace.usual(parcel, scenario.journey());
+    SearchSpace space =
+        new SearchSpace(
+            usual.boxes(),
+            usual.foams(),
+            usual.fillings(),
+            usual.warmers(),
+            usual.counts(),
+            usual.changes(),
+            wish.most());
+    Figures figures = new Figures(scenario.units());
+    PackingSearch search =
+        PackingSearch.of(
+            parcel,
+            scenario.journey(),
+            space,
+            wish.odds(),
+            new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
+            looks ->
+                looks.stream()
+                    .filter(each -> each.margin() >= 0)
+                    .findFirst()
+                    .ifPresent(
+                        each ->
+                            progress.firstLook(
+                                "First look, one typical journey computed roughly: "
+                                    + size(figures, each.shipment().parcel())
+                                    + " stays within. How often that goes well follows.")),
+            progress);
+    return new SearchReport(scenario, parcel, search, wish.divisor());
+  }
+
+  private static String size(Figures figures, Parcel parcel) {
+    Box outer = parcel.outer();
+    return figures.size(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z));
+  }
+
+  /** The answer: at the wanted odds, else what likely holds, else the best there is. */
+  private Optional<Found> answer() {
+    return search.best().or(() -> search.best(Level.LIKELY));
+  }
+
+  private String headline() {
+    String wanted = Words.inHundred(search.wanted()) + " of 100 journeys";
+    if (search.best().isPresent()) {
+      Found best = search.best().get();
+      return "The smallest box found with which at least "
+          + wanted
+          + " go well: "
+          + words(best)
+          + "; "
+          + share(best)
+          + " of 100 do.";
+    }
+    String none = "No box that was tried lets " + wanted + " go well. ";
+    if (answer().isPresent()) {
+      Found best = answer().get();
+      return none
+          + "The smallest that likely holds: "
+          + words(best)
+          + "; "
+          + share(best)
+          + " of 100 go well.";
+    }
+    Found best = search.checked().get(0);
+    return none + "The best is " + words(best) + "; " + share(best) + " of 100 go well.";
+  }
+
+  private static String share(Found found) {
+    return found.within().map(odds -> Words.inHundred(odds.within())).orElse(Tables.NOTHING);
+  }
+
+  private String words(Found found) {
+    Parcel packed = found.shipment().parcel();
+    StringBuilder words = new StringBuilder(size(figures, packed));
+    words.append(" outside, ");
+    words.append(
+        found.choice().foam() > 0 ? figures.length(found.choice().foam()) + " foam" : "no foam");
+    int count = found.choice().count();
+    found
+        .choice()
+        .warmer()
+        .ifPresentOrElse(
+            kind -> words.append(count > 1 ? ", " + count + " x " : ", ").append(kind.name()),
+            () -> words.append(", no warmer"));
+    for (Remedy change : found.choice().changes()) {
+      words.append(", ").append(verdicts.remedy(change));
+    }
+    return words.toString();
+  }
+
+  private TextTable table(String caption, List<Found> all) {
+    List<String> head = new ArrayList<>(List.of("packing", "of 100 go well", "mass", "warmers"));
+    divisor.ifPresent(any -> head.add("dimensional weight"));
+    head.add("judged on");
+    List<List<String>> lines = new ArrayList<>();
+    for (Found each : all) {
+      List<String> line = new ArrayList<>();
+      line.add(words(each));
+      line.add(share(each));
+      line.add(figures.mass(each.shipment().parcel().mass()));
+      line.add(Integer.toString(each.choice().count()));
+      divisor.ifPresent(by -> line.add(figures.mass(each.volume() / by)));
+      line.add(each.assessment().isPresent() ? "the usual grids" : "a coarse grid");
+      lines.add(line);
+    }
+    return new TextTable(caption, head, lines);
+  }
+
+  private List<TextTable> tables() {
+    return List.of(
+        table(
+            "Size, mass and odds: what no other candidate beats, the smallest first",
+            search.tradeOff()),
+        table("The best that were judged on the usual grids", search.checked()));
+  }
+
+  private String note() {
+    return search.candidates().size()
+        + " candidates were tried; "
+        + search.unfit()
+        + " more do not fit together or bring a warmer too near to a cup. All went through one"
+        + " typical journey on a coarse grid, the promising ones through 64, the best through 256 on"
+        + " the usual grids, where the lower end of the interval of the odds must reach what is"
+        + " wanted. Other boxes may be smaller still."
+        + (divisor.isPresent()
+            ? " Dimensional weight is not rounded up; check your carrier's rules."
+            : "");
+  }
+
+  /** A packing to paste into a scenario. */
+  private String block() {
+    Found found = answer().orElse(search.checked().get(0));
+    Parcel packed = found.shipment().parcel();
+    StringBuilder block = new StringBuilder();
+    for (Remedy change : found.choice().changes()) {
+      block.append("  # and: ").append(verdicts.remedy(change)).append('\n');
+    }
+    block.append("  - name: found by search\n");
+    block.append("    box: ").append(found.choice().box().name()).append('\n');
+    List<WallLayer> layers = packed.walls().layersOf(Face.X_MIN);
+    WallLayer foam = layers.get(layers.size() - 1);
+    block.append("    foam: ");
+    block.append(
+        found.choice().foam() > 0
+            ? String.format(
+                Locale.ROOT, "%s %.1f mm", foam.material().name(), MILLIMETRES * foam.thickness())
+            : "none");
+    block.append("\n    fill: ");
+    block.append(packed.filling().fill().map(each -> each.name()).orElse("none")).append('\n');
+    if (packed.warmers().size() == 1) {
+      PlacedWarmer warmer = packed.warmers().get(0);
+      block.append("    warmer: ").append(warmer.warmer().name());
+      warmer
+          .placement()
+          .onWall()
+          .ifPresent(wall -> block.append(" on ").append(wall.face().words()));
+      block.append('\n');
+    } else if (packed.warmers().size() > 1) {
+      block.append("    # warmers: ").append(packed.warmers().size()).append(" x ");
+      block.append(packed.warmers().get(0).warmer().name()).append(", side by side on the lid\n");
+    }
+    return block.toString();
+  }
+
+  private List<String> cautions() {
+    return Cautions.of(scenario, parcel, parcel.cautions());
+  }
+
+  private String title() {
+    return scenario.title() + ": what is the smallest box? Contents of '" + parcel.name() + "'";
+  }
+
+  private static String shown(String text) {
+    return MessageText.of(text, Integer.MAX_VALUE);
+  }
+
+  @Override
+  public void print(PrintWriter out) {
+    out.println(shown(title()));
+    out.println();
+    out.println(shown(headline()));
+    tables().forEach(table -> table.print(out));
+    out.println();
+    out.println(shown(note()));
+    out.println();
+    out.println("To paste under packings:");
+    block().lines().forEach(line -> out.println(shown(line)));
+    out.println();
+    out.println("Cautions:");
+    cautions().forEach(caution -> out.println("- " + shown(caution)));
+  }
+
+  @Override
+  public String json() {
+    ObjectNode root = JsonText.object();
+    root.put("title", scenario.title());
+    root.put("packing", parcel.name());
+    root.put("answer", headline());
+    root.put("wanted", search.wanted());
+    root.put("tried", search.candidates().size());
+    root.put("unfit", search.unfit());
+    root.put("block", block());
+    add(root.putArray("checked"), search.checked());
+    add(root.putArray("trade_off"), search.tradeOff());
+    add(root.putArray("candidates"), search.candidates());
+    cautions().forEach(root.putArray("cautions")::add);
+    return JsonText.of(root);
+  }
+
+  private void add(ArrayNode array, List<Found> all) {
+    for (Found each : all) {
+      ObjectNode node = array.addObject();
+      node.put("what", words(each));
+      node.put("volume", each.volume());
+      node.put("mass", each.shipment().parcel().mass());
+      node.put("warmers", each.choice().count());
+      divisor.ifPresent(by -> node.put("dimensional_weight", each.volume() / by));
+      if (Double.isFinite(each.margin())) {
+        node.put("margin", each.margin());
+      }
+      each.within()
+          .ifPresent(
+              odds -> {
+                node.put("within", odds.within());
+                node.put("low", odds.low());
+                node.put("high", odds.high());
+              });
+    }
+  }
+
+  @Override
+  public Map<String, byte[]> files(boolean pictures) {
+    AnswerPage page = new AnswerPage(title(), headline());
+    page.deferral();
+    if (pictures) {
+      OddsChart.Builder builder =
+          OddsChart.titled("Size against odds: what no other candidate beats, the smallest on top")
+              .level("wanted", search.wanted());
+      for (Found each : search.tradeOff()) {
+        builder.row(words(each), each.within().orElseThrow().within());
+      }
+      OddsChart chart = builder.build();
+      page.picture(chart, chart::heightFor, headline());
+    }
+    tables().forEach(page::table);
+    page.sentence(note());
+    page.heading("To paste under packings");
+    page.preformatted(block());
+    page.cautions(cautions());
+    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.files("All digits", List.of(SUMMARY));
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(PAGE, page.html());
+    files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
+    return files;
+  }
+}
