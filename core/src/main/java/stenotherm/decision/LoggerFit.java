@@ -6,20 +6,23 @@ import java.util.Locale;
 import stenotherm.base.Range;
 
 /**
- * What a logger's trace tells of a box. Least squares over the logarithms of the fitted quantities
- * and over what a trace leaves open: how well the outside exchanges heat with the air, the
- * temperature at closing, and an offset of each sensor. Each pulls towards its usual value:
+ * What a logger's trace tells of a box. Least squares over the logarithms of the fitted quantities,
+ * of a gap over its third power, with which air flows, and over what a trace leaves open: how well
+ * the outside exchanges heat with the air, the temperature at closing, and an offset of each
+ * sensor. Each pulls towards its usual value:
  *
  * <pre>
  *   sum (whitened (computed + offset - measured) / noise)^2 + sum (quantity / spread)^2 = min
  * </pre>
  *
- * <p>Spreads, as a central 90 %: twice the stated range of a fitted quantity, as a test is made
- * where the range is in doubt; the stated range of the exchange outside; 2 K of the temperature at
- * closing; 0.5 K of an offset against the sensor outside, as loggers state it. All are assumed. The
- * noise and how long it lasts come from what is left: it decays exponentially over time, one law
- * for all sensors, which takes in the steps of a logger's digits and what the model misses. It is
- * at least 0.05 K. That sensors show their surroundings at once is assumed, too.
+ * <p>Spreads, as a central 90 %: twice the stated range of a conductivity, as a test is made where
+ * it is in doubt; the upper end of the range of a gap; the stated range of a warmer's strength and
+ * of the exchange outside; 2 K of the temperature at closing; 0.5 K of an offset against the sensor
+ * outside, as loggers state it. All are assumed. The noise, how long it lasts and what sensors have
+ * in common come from what is left; it decays exponentially over time, one law for all sensors,
+ * which takes in the steps of a logger's digits and what the model misses, and is at least 0.05 K.
+ * The sensor outside is taken to err as those inside do, which all of them then share. That sensors
+ * show their surroundings at once is assumed, too.
  *
  * <p>Intervals hold 90 % for a problem that is linear near its solution; the command {@code
  * logger-coverage} of the validation tells how often they do.
@@ -27,7 +30,7 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class LoggerFit {
-  /** By what factor a spread is wider than the stated range [-]. */
+  /** By what factor the spread of a conductivity is wider than its stated range [-]. */
   public static final double WIDENING = 2;
 
   /** Central 90 % of the offset of a sensor [K]. */

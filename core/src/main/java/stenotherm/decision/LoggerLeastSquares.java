@@ -225,9 +225,7 @@ final class LoggerLeastSquares {
 
   private double[][] computed(double[] at) {
     double[][] run =
-        runs.computeIfAbsent(
-            Arrays.stream(at, 0, ofRuns).boxed().toList(),
-            unseen -> run(at));
+        runs.computeIfAbsent(Arrays.stream(at, 0, ofRuns).boxed().toList(), unseen -> run(at));
     double[][] shown = new double[run.length][];
     for (int sensor = 0; sensor < run.length; sensor++) {
       double offset = OFFSET * at[ofRuns + sensor];

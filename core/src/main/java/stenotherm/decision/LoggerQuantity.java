@@ -25,10 +25,7 @@ public record LoggerQuantity(
   /** What can be fitted, in this order. */
   private static final List<Factor> FITTED =
       List.of(
-          Factor.FILL_CONDUCTIVITY,
-          Factor.SEAMS,
-          Factor.WARMER_STRENGTH,
-          Factor.WALL_CONDUCTIVITY);
+          Factor.FILL_CONDUCTIVITY, Factor.SEAMS, Factor.WARMER_STRENGTH, Factor.WALL_CONDUCTIVITY);
 
   /** The quantities of a packing, those of its walls only if they are asked for. */
   static List<LoggerQuantity> of(Parcel parcel, boolean walls) {
@@ -124,8 +121,8 @@ public record LoggerQuantity(
 
   /**
    * Returns what a fit expects: a central 90 % on either side of the usual value, on the scale. A
-   * test is made where the conductivity is in doubt: twice its stated range. Of a gap the upper end counts, for
-   * on this scale the range lies to one side.
+   * test is made where the conductivity is in doubt: twice its stated range. Of a gap the upper end
+   * counts, for on this scale the range lies to one side.
    */
   double expected() {
     return switch (factor) {
@@ -144,7 +141,6 @@ public record LoggerQuantity(
   Range possible() {
     double low = nominal * Math.pow(stated.low() / nominal, Variation.MOST);
     double high = nominal * Math.pow(stated.high() / nominal, Variation.MOST);
-    return new Range(
-        low, factor == Factor.SEAMS ? Math.min(high, Openings.GAPS.high()) : high);
+    return new Range(low, factor == Factor.SEAMS ? Math.min(high, Openings.GAPS.high()) : high);
   }
 }

@@ -152,7 +152,8 @@ public final class TestBox {
 
   /** What a user might look for in vain, in sentences. */
   private static List<String> unfitted(Parcel parcel, boolean walls) {
-    List<Factor> there = LoggerQuantity.of(parcel, walls).stream().map(each -> each.factor()).toList();
+    List<Factor> there =
+        LoggerQuantity.of(parcel, walls).stream().map(each -> each.factor()).toList();
     List<String> all = new ArrayList<>();
     if (!there.contains(Factor.FILL_CONDUCTIVITY)) {
       all.add("No fill is fitted: nothing but air is between walls and contents.");

@@ -1,9 +1,8 @@
 package stenotherm.parcel;
 
-import stenotherm.material.Material;
-import java.util.Comparator;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +15,7 @@ import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.Point;
+import stenotherm.material.Material;
 
 /**
  * The walls of a parcel: for each face its layers, outermost first. Layer n of all faces together

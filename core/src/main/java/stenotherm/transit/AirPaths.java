@@ -9,7 +9,6 @@ import stenotherm.air.Opening;
 import stenotherm.air.StackFlow;
 import stenotherm.base.Orientation;
 import stenotherm.parcel.Container;
-import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
 
 /**

@@ -180,9 +180,7 @@ public final class CondensedModel {
    * @return the model; this one where every cell is stepped
    */
   public CondensedModel smooth() {
-    return small == null
-        ? this
-        : new CondensedModel(whole, journey, read, small.sharing(0), error);
+    return small == null ? this : new CondensedModel(whole, journey, read, small.sharing(0), error);
   }
 
   /** The largest difference to the whole model in one run [K]. */
@@ -238,8 +236,8 @@ public final class CondensedModel {
    * Runs the packing through the journey.
    *
    * @param variation where the uncertain quantities lie in their ranges
-   * @return what is read at each time, the mean temperature of each animal unless other outputs were
-   *     asked for, and the air that was breathed
+   * @return what is read at each time, the mean temperature of each animal unless other outputs
+   *     were asked for, and the air that was breathed
    * @throws InvalidInputException if the variation names a warmer, place or leg that is not there
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if the run failed

@@ -16,8 +16,8 @@ import stenotherm.base.Source;
  *     3000 kg per m3 of the pad
  * @param heat how it comes by its heat; the iron of iron powder is 30 to 70 % of the mass
  * @param usual factor on the power as given [-]: 1 unless measured
- * @param strength range of that factor over single warmers, around the usual one; of
- *     iron powder it scales film and iron alike, so that a stronger one does not last shorter
+ * @param strength range of that factor over single warmers, around the usual one; of iron powder it
+ *     scales film and iron alike, so that a stronger one does not last shorter
  * @param source where the values come from
  */
 public record WarmerClass(

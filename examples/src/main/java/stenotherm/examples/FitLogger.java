@@ -21,8 +21,8 @@ import stenotherm.scenario.Scenario;
 import stenotherm.scenario.TraceReader;
 
 /**
- * What does my logger say? Fits fill, leakage and warmer of a packing to what loggers recorded in it
- * without its animal.
+ * What does my logger say? Fits fill, leakage and warmer of a packing to what loggers recorded in
+ * it without its animal.
  */
 @Command(
     name = FitLogger.NAME,
@@ -36,7 +36,8 @@ import stenotherm.scenario.TraceReader;
       "The journey and the animal of the scenario do not matter. Results are calculations on stated"
           + " assumptions, never a permission to send an animal."
     },
-    footer = ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv --out my-fit")
+    footer =
+        ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv --out my-fit")
 final class FitLogger extends ScenarioCommand {
   static final String NAME = "fit";
 
@@ -87,12 +88,12 @@ final class FitLogger extends ScenarioCommand {
     }
     progress.progress(5, 100);
     TestBox box =
-        TestBox.of(
-            parcel, trace, walls, settings().meshScaled(COARSER).withThreads(threads()));
+        TestBox.of(parcel, trace, walls, settings().meshScaled(COARSER).withThreads(threads()));
     if (progress.progress(70, 100) == ProgressListener.Signal.STOP) {
       throw new IllegalStateException("stopped before the fit");
     }
-    return new LoggerReport(scenario.title(), scenario.units(), parcel.name(), trace, box.fit(trace));
+    return new LoggerReport(
+        scenario.title(), scenario.units(), parcel.name(), trace, box.fit(trace));
   }
 
   private Parcel tested(Scenario scenario) {

@@ -23,8 +23,7 @@ import stenotherm.scenario.Scenario;
           + " high [°F], destination low [°F], destination high [°F].",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
-    footer =
-        ConsoleCommand.PROGRAM + RankDays.NAME + " my-scenario.yaml --forecast week.csv")
+    footer = ConsoleCommand.PROGRAM + RankDays.NAME + " my-scenario.yaml --forecast week.csv")
 final class RankDays extends PackingCommand {
   static final String NAME = "rank";
 
@@ -35,7 +34,8 @@ final class RankDays extends PackingCommand {
       names = "--forecast",
       paramLabel = "FILE",
       required = true,
-      description = "Lows and highs at both ends, day by day; the first day is the day it was made.")
+      description =
+          "Lows and highs at both ends, day by day; the first day is the day it was made.")
   private @Nullable Path forecast;
 
   @Option(

@@ -70,8 +70,16 @@ class DaysTest {
     assertEquals(
         0,
         run(
-            "rank", scenario(), "--forecast", forecast(), "--packing", "thick", "--mesh-scale", "2",
-            "--out", to),
+            "rank",
+            scenario(),
+            "--forecast",
+            forecast(),
+            "--packing",
+            "thick",
+            "--mesh-scale",
+            "2",
+            "--out",
+            to),
         () -> err);
     assertTrue(err.contains("Roughly: Wednesday 2 December"), err);
     assertTrue(out.indexOf("Wednesday 2 December") < out.indexOf("Tuesday 1 December"), out);
@@ -81,7 +89,8 @@ class DaysTest {
     JsonNode days =
         new ObjectMapper().readTree(folder.resolve("out").resolve("days.json").toFile());
     assertEquals("2026-12-02", days.get("days").get(0).get("sealed").asText().substring(0, 10));
-    double mild = days.get("days").get(0).get("packings").get(0).get("odds").get("within").asDouble();
+    double mild =
+        days.get("days").get(0).get("packings").get(0).get("odds").get("within").asDouble();
     double harsh =
         days.get("days").get(1).get("packings").get(0).get("odds").get("within").asDouble();
     assertTrue(mild > harsh, mild + " " + harsh);
@@ -106,8 +115,15 @@ class DaysTest {
     assertEquals(
         0,
         run(
-            "replay", scenario(), "--origin", station, "--destination", station, "--mesh-scale",
-            "2", "--json"),
+            "replay",
+            scenario(),
+            "--origin",
+            station,
+            "--destination",
+            station,
+            "--mesh-scale",
+            "2",
+            "--json"),
         () -> err);
     JsonNode answer = new ObjectMapper().readTree(out);
     assertEquals(6, answer.get("days").asInt());

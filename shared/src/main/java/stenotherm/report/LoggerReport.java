@@ -14,7 +14,6 @@ import stenotherm.base.Lengths;
 import stenotherm.base.MessageText;
 import stenotherm.base.TemperatureDifferences;
 import stenotherm.base.Temperatures;
-import stenotherm.base.Times;
 import stenotherm.decision.LoggerFit;
 import stenotherm.decision.LoggerFit.Estimate;
 import stenotherm.decision.LoggerQuantity;
@@ -22,10 +21,10 @@ import stenotherm.decision.LoggerTrace;
 import stenotherm.decision.TestBox;
 import stenotherm.decision.Verdict;
 import stenotherm.picture.HistoryChart;
-import stenotherm.words.Units;
 import stenotherm.transit.Factor;
 import stenotherm.words.CsvText;
 import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * What a logger's trace tells of a packing: values, their intervals, what is left, and a block for
@@ -40,8 +39,7 @@ import stenotherm.words.Figures;
  * @param fit what it tells
  */
 public record LoggerReport(
-    String title, Units units, String packing, LoggerTrace trace, LoggerFit fit)
-    implements Answer {
+    String title, Units units, String packing, LoggerTrace trace, LoggerFit fit) implements Answer {
   /** The page; it works offline and without scripts. */
   public static final String PAGE = "logger.html";
 
@@ -184,8 +182,7 @@ public record LoggerReport(
     }
     return new TextTable(
         "What was fitted; intervals and stated ranges hold 90 %",
-        List.of("quantity", "value", "interval", "stated range", "told"),
-        lines);
+        List.of("quantity", "value", "interval", "stated range", "told"), lines);
   }
 
   private TextTable correlations() {
@@ -266,9 +263,7 @@ public record LoggerReport(
     }
     page.heading("What the trace does not tell")
         .list(
-            fit.untold().isEmpty()
-                ? List.of("It tells all that was asked of it.")
-                : fit.untold());
+            fit.untold().isEmpty() ? List.of("It tells all that was asked of it.") : fit.untold());
     page.table(correlations()).table(sensors());
     page.cautions(CAUTIONS);
     page.folded(
@@ -329,8 +324,7 @@ public record LoggerReport(
           line(
               trace.sensors().get(sensor).name(),
               left,
-              kelvin ->
-                  units == Units.US ? TemperatureDifferences.toFahrenheit(kelvin) : kelvin));
+              kelvin -> units == Units.US ? TemperatureDifferences.toFahrenheit(kelvin) : kelvin));
     }
     return chart.build();
   }
@@ -339,8 +333,7 @@ public record LoggerReport(
     return units == Units.US ? Temperatures.toFahrenheit(kelvin) : Temperatures.toCelsius(kelvin);
   }
 
-  private HistoryChart.Line line(
-      String name, double[] kelvin, DoubleUnaryOperator shown) {
+  private HistoryChart.Line line(String name, double[] kelvin, DoubleUnaryOperator shown) {
     double[] times = fit.times();
     List<HistoryChart.Sample> samples = new ArrayList<>();
     for (int row = 0; row < times.length; row++) {

@@ -132,17 +132,23 @@ final class PackingReader {
     faults.throwIfAny();
     Parcel stated =
         parcel(
-        packing,
-        new Parts(
-            name,
-            outer,
-            walls,
-            fill.orElseThrow(),
-            containers,
-            warmers.orElseThrow(),
-            packs.orElseThrow(),
-            openings.orElseThrow()));
-    return packing.optional("measured").map(node -> new MeasuredReader(KeyedSection.of(node, Vocabulary.MEASURED, assumptions)).applied(stated)).orElse(stated);
+            packing,
+            new Parts(
+                name,
+                outer,
+                walls,
+                fill.orElseThrow(),
+                containers,
+                warmers.orElseThrow(),
+                packs.orElseThrow(),
+                openings.orElseThrow()));
+    return packing
+        .optional("measured")
+        .map(
+            node ->
+                new MeasuredReader(KeyedSection.of(node, Vocabulary.MEASURED, assumptions))
+                    .applied(stated))
+        .orElse(stated);
   }
 
   /** All that a packing is made of. */

@@ -30,8 +30,8 @@ import stenotherm.text.TextFormatException;
  * <ul>
  *   <li>{@code hours}, {@code minutes}, or {@code time} with dates and times;
  *   <li>{@code outside [°F]}; of several columns that begin with {@code outside} the mean counts;
- *   <li>one for each sensor inside, with its unit: the name of a container, as {@code cup [°F]}, for
- *       its air; {@code inside [°C]} if there is one container only; or a name and a place, as
+ *   <li>one for each sensor inside, with its unit: the name of a container, as {@code cup [°F]},
+ *       for its air; {@code inside [°C]} if there is one container only; or a name and a place, as
  *       {@code under lid at 90 x 90 x 150 mm [°C]}, from the left, the front and the floor of the
  *       box outside.
  * </ul>
@@ -121,8 +121,7 @@ public final class TraceReader {
       }
     }
     return first.locate(
-        "trace",
-        () -> new LoggerTrace(times, mean, sensors, inside.toArray(new double[0][])));
+        "trace", () -> new LoggerTrace(times, mean, sensors, inside.toArray(new double[0][])));
   }
 
   private static double[] times(CsvTable table) {
@@ -138,7 +137,8 @@ public final class TraceReader {
       ScalarNode value = table.rows().get(row).get(0);
       times[row] = reader.applyAsDouble(value);
       if (row > 0 && !(times[row] > times[row - 1])) {
-        throw value.fail("must be later than the row before, " + table.rows().get(row - 1).get(0).text());
+        throw value.fail(
+            "must be later than the row before, " + table.rows().get(row - 1).get(0).text());
       }
     }
     return times;

@@ -84,8 +84,7 @@ public final class CsvTable {
     for (int index = 0; index < characters.length; index++, column++) {
       int character = characters[index];
       if (character == '"') {
-        boolean isDoubled =
-            quoted && index + 1 < characters.length && characters[index + 1] == '"';
+        boolean isDoubled = quoted && index + 1 < characters.length && characters[index + 1] == '"';
         if (isDoubled) {
           value.append('"');
           index++;

@@ -37,8 +37,7 @@ class TraceReaderTest {
     assertEquals(293.65, trace.inside(0)[3], 1e-9);
     assertEquals(new SensorSpot.InCup("cup"), trace.sensors().get(0).spot());
     assertEquals("under lid", trace.sensors().get(1).name());
-    assertEquals(
-        new SensorSpot.AtPoint(new Point(0.1, 0.09, 0.12)), trace.sensors().get(1).spot());
+    assertEquals(new SensorSpot.AtPoint(new Point(0.1, 0.09, 0.12)), trace.sensors().get(1).spot());
   }
 
   @Test
@@ -74,8 +73,7 @@ class TraceReaderTest {
   void saysWhereAFaultIs(String right, String wrong, String message) {
     String text = table(HEAD).replace(right, wrong);
     TextFormatException fault =
-        assertThrows(
-            TextFormatException.class, () -> TraceReader.read("t.csv", text, PACKING));
+        assertThrows(TextFormatException.class, () -> TraceReader.read("t.csv", text, PACKING));
     assertEquals(message, fault.getMessage());
   }
 }

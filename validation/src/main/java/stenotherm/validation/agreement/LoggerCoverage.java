@@ -24,8 +24,8 @@ import stenotherm.transit.Variation;
 
 /**
  * How often the 90 % intervals of fits to loggers' traces hold the values that the traces were made
- * with. Every trace has values of its own, drawn as {@link LoggerFit} expects them; its sensors have
- * an offset, and with the one outside noise that lasts an hour, and steps of 0.1 K.
+ * with. Every trace has values of its own, drawn as {@link LoggerFit} expects them; its sensors
+ * have an offset, and with the one outside noise that lasts an hour, and steps of 0.1 K.
  *
  * <p>Internal. Stateless, thus thread-safe.
  */
