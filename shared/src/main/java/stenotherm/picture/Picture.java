@@ -10,7 +10,13 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public abstract sealed class Picture
-    permits TemperatureChart, HistoryChart, AirChart, HeatChart, SectionPicture, SectionSheet {
+    permits TemperatureChart,
+        HistoryChart,
+        AirChart,
+        HeatChart,
+        SectionPicture,
+        SectionSheet,
+        PackingDrawing {
   private static final Range WIDTHS = new Range(340, 8000);
   private static final Range HEIGHTS = new Range(200, 8000);
 
@@ -35,7 +41,8 @@ public abstract sealed class Picture
           AirChart.Builder,
           HeatChart.Builder,
           SectionPicture.Builder,
-          SectionSheet.Builder {
+          SectionSheet.Builder,
+          PackingDrawing.Builder {
     private final String title;
     private String subtitle = "";
 
