@@ -54,7 +54,8 @@ public final class Stenotherm extends ConsoleCommand {
 
   /** The commands, in the order of the help. A new one is a class and a line here. */
   private static List<ConsoleCommand> commands() {
-    return List.of(new CompareParcels(), new PrintSheet(), new Completion());
+    return List.of(
+        new CompareParcels(), new PrintSheet(), new NewScenario(), new Completion());
   }
 
   /**
