@@ -29,7 +29,6 @@ public final class PackingDrawing extends Picture {
 
   private static final double BESIDE = 112;
   private static final double CAPTION = 20;
-  private static final double GAP = 12;
 
   /** From this width on the two views stand beside each other [pixel]. */
   private static final double TWO_COLUMNS = 640;
