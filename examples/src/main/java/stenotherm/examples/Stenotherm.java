@@ -61,6 +61,8 @@ public final class Stenotherm extends ConsoleCommand {
         new BreakParcel(),
         new SearchPackings(),
         new FitLogger(),
+        new PrintSheet(),
+        new NewScenario(),
         new Completion());
   }
 

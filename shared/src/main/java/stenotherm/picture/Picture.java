@@ -17,7 +17,8 @@ public abstract sealed class Picture
         MonthChart,
         OddsChart,
         SectionPicture,
-        SectionSheet {
+        SectionSheet,
+        PackingDrawing {
   private static final Range WIDTHS = new Range(340, 8000);
   private static final Range HEIGHTS = new Range(200, 8000);
 
@@ -44,7 +45,8 @@ public abstract sealed class Picture
           MonthChart.Builder,
           OddsChart.Builder,
           SectionPicture.Builder,
-          SectionSheet.Builder {
+          SectionSheet.Builder,
+          PackingDrawing.Builder {
     private final String title;
     private String subtitle = "";
 

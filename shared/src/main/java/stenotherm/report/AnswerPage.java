@@ -33,7 +33,8 @@ final class AnswerPage {
       .cautions { border: 2px solid #1b1b1b; border-left-width: 10px; padding: 0 1rem;
         margin: 1.6rem 0; }
       .cautions h2 { margin-top: .6rem; }
-      ul { padding-left: 1.2rem; }
+      ul, ol { padding-left: 1.2rem; }
+      .columns { display: grid; grid-template-columns: 1fr 1fr; column-gap: 1.6rem; }
       details { border-top: 1px solid #888; padding: .5rem 0; }
       summary { cursor: pointer; font-size: 1.1rem; font-weight: 600; }
       table { border-collapse: collapse; font-size: .9rem; width: 100%; margin: .6rem 0; }
@@ -54,7 +55,7 @@ final class AnswerPage {
         tbody tr { border-top: 2px solid #1b1b1b; padding: .3rem 0; }
         tbody th, td { border: 0; padding: .1rem 0; }
         td { display: grid; grid-template-columns: 9.5rem 1fr; column-gap: .5rem; }
-        td.none { display: none; }
+        td.none { display: none; } .columns { display: block; }
         td::before { content: attr(data-head); color: #444; }
       }
       @media print {
@@ -68,10 +69,17 @@ final class AnswerPage {
         figure, tr, li, dl div, .cautions { break-inside: avoid; }
         details:not([open]) { display: none; }
         .paper { display: block; }
+        .sheet { font-size: 8pt; line-height: 1.25; } .sheet .answer { font-size: 12pt; }
+        .sheet h1 { font-size: 9pt; margin: 0; } .sheet h2 { font-size: 10pt; margin: .4rem 0 .1rem; }
+        .sheet ul, .sheet ol { margin: 0; padding-left: 1rem; } .sheet p { margin: .2rem 0; }
+        .sheet > figure svg { max-height: 70mm; } .sheet figcaption { font-size: 8pt; }
+        .sheet .cautions { margin: .4rem 0 0; padding: 0 .6rem .2rem; border-width: 1px 1px 1px 6px; }
+        .sheet .cautions ul { font-size: 7pt; } .sheet figure { margin: 0; }
       }
       """;
 
   private final StringBuilder html = new StringBuilder();
+  private final boolean sheet;
   private boolean cautioned;
 
   /**
@@ -81,12 +89,23 @@ final class AnswerPage {
    * @param answer the answer in a sentence or two
    */
   AnswerPage(String title, String answer) {
+    this(title, answer, false);
+  }
+
+  private AnswerPage(String title, String answer, boolean sheet) {
+    this.sheet = sheet;
     html.append("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     html.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     html.append("<title>").append(Markup.escaped(title)).append("</title>\n");
-    html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main>\n");
+    html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main");
+    html.append(sheet ? " class=\"sheet\">\n" : ">\n");
     element("h1", title);
     html.append("<p class=\"answer\">").append(Markup.escaped(answer)).append("</p>\n");
+  }
+
+  /** Begins a page that is a single sheet of paper: in small print, with nothing folded. */
+  static AnswerPage sheet(String title, String answer) {
+    return new AnswerPage(title, answer, true);
   }
 
   AnswerPage sentence(String text) {
@@ -122,6 +141,24 @@ final class AnswerPage {
     // a line at a time: what steers a page, line ends among it, is escaped
     lines.lines().forEach(line -> html.append(Markup.escaped(line)).append('\n'));
     html.append("</pre>\n");
+    return this;
+  }
+
+  /** A numbered list. */
+  AnswerPage steps(List<String> items) {
+    html.append("<ol>\n");
+    items.forEach(item -> element("li", item));
+    html.append("</ol>\n");
+    return this;
+  }
+
+  /** Two columns, one after the other on narrow screens. */
+  AnswerPage columns(Consumer<AnswerPage> left, Consumer<AnswerPage> right) {
+    html.append("<div class=\"columns\">\n<div>\n");
+    left.accept(this);
+    html.append("</div>\n<div>\n");
+    right.accept(this);
+    html.append("</div>\n</div>\n");
     return this;
   }
 
@@ -188,15 +225,21 @@ final class AnswerPage {
     return this;
   }
 
-  /** Adds the cautions, which no page goes without; what is deferred to stands above them. */
+  /**
+   * Adds the cautions, which no page goes without; what is deferred to stands above them, but on a
+   * sheet among them.
+   */
   AnswerPage cautions(List<String> cautions) {
     html.append("<section class=\"cautions\" id=\"cautions\">\n");
     heading("Cautions");
-    list(cautions.stream().filter(caution -> !caution.equals(Verdict.DEFER)).toList());
+    list(cautions.stream().filter(caution -> sheet || !caution.equals(Verdict.DEFER)).toList());
     html.append("</section>\n");
+    cautioned = true;
+    if (sheet) {
+      return this;
+    }
     html.append("<p class=\"small paper\">What the page on the screen has folded is not printed;");
     html.append(" open it there to print it.</p>\n");
-    cautioned = true;
     return this;
   }
 

@@ -83,7 +83,8 @@ final class Tables {
     return words.temperature(extreme.typical()) + ", " + Words.moment(row.held(), extreme.time());
   }
 
-  private static String delay(Judged row) {
+  /** How late it may be and still likely hold. */
+  static String delay(Judged row) {
     if (row.delay().isEmpty()) {
       return "not at all";
     }

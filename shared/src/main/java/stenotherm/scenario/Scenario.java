@@ -41,4 +41,15 @@ public record Scenario(
     Checks.positive("longest hold", longestHold, "s");
     assumptions = List.copyOf(assumptions);
   }
+
+  /**
+   * The same question about other packings.
+   *
+   * @param others the packings, at least one
+   * @return the changed scenario
+   * @throws InvalidInputException if there is no packing
+   */
+  public Scenario with(List<Parcel> others) {
+    return new Scenario(title, units, others, journey, longestHold, assumptions);
+  }
 }

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -82,6 +81,7 @@ class ReportInBrowserTest {
       """;
 
   private String page = "";
+  private String sheet = "";
   private Optional<Browser> browser = Optional.empty();
 
   @BeforeAll
@@ -90,9 +90,13 @@ class ReportInBrowserTest {
     if (browser.isPresent()) {
       ComparisonReport report =
           Comparison.run(SCENARIO, TransitSettings.standard().meshScaled(4), 2, percent -> {});
-      Map<String, byte[]> files = report.files(true);
-      page = new String(files.get(ComparisonReport.PAGE), StandardCharsets.UTF_8);
+      page = text(report, ComparisonReport.PAGE);
+      sheet = text(PackingSheet.of(report), PackingSheet.PAGE);
     }
+  }
+
+  private static String text(Answer answer, String name) {
+    return new String(answer.files(true).get(name), StandardCharsets.UTF_8);
   }
 
   private Browser browser() {
@@ -120,6 +124,23 @@ class ReportInBrowserTest {
     assertTrue(sized.length() > page.length());
     int pages = browser().pagesOnPaper(sized);
     assertTrue(pages >= 1 && pages <= 4, pages + " pages");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Letter", "A4"})
+  void thePackingSheetIsOneSheetOfPaper(String size) throws IOException, InterruptedException {
+    String sized = sheet.replace("@page {", "@page { size: " + size + ";");
+    assertTrue(sized.length() > sheet.length());
+    assertEquals(1, browser().pagesOnPaper(sized));
+  }
+
+  /** It has fewer texts in its picture than a report. */
+  @Test
+  void thePackingSheetCanBeReadOnAPhone() throws IOException, InterruptedException {
+    String faults = FAULTS.replace("count < 60", "count < 20");
+    Browser.Seen seen = browser().look(sheet, List.of(360, 420, 1280), faults);
+    assertEquals(List.of("", "", ""), seen.texts());
+    assertEquals(List.of(), seen.complaints());
   }
 
   /** The measure itself: a page with small letters, a wide part and a mistake is found out. */

@@ -1,0 +1,94 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+
+class NewScenarioTest {
+  @TempDir private Path folder;
+
+  private Path file = Path.of("");
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void name() {
+    file = folder.resolve("my.yaml");
+  }
+
+  private int answer(String answers) {
+    return new CommandLine(new NewScenario(new StringReader(answers), LocalDate.of(2026, 3, 11)))
+        .setOut(new PrintWriter(out, true))
+        .setErr(new PrintWriter(err, true))
+        .execute(file.toString());
+  }
+
+  @Test
+  void emptyAnswersGiveAShortCommentedScenario() throws IOException {
+    assertEquals(0, answer("\n\n\n\n\n\n"), err::toString);
+    String text = Files.readString(file);
+    assertTrue(text.lines().count() <= 16, text);
+    assertTrue(text.contains("  # "), text);
+    Scenario scenario = ScenarioReader.read(file);
+    assertEquals(LocalDateTime.of(2026, 3, 12, 15, 0), scenario.journey().sealing());
+    assertEquals(1, scenario.packings().get(0).warmers().size());
+    assertTrue(out.toString().contains("compare " + file), out::toString);
+  }
+
+  @Test
+  void wrongAnswersAreToldAndAskedAgain() throws IOException {
+    String answers =
+        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n"
+            + "8 x 8 x 7 in carton\n800 x 600 x 400 mm\nnone\n"
+            + "New York, UTC-5 to Nowhere, UTC-8\nNew York, UTC-5 to Seattle, UTC-8\n"
+            + "2026-01-15 18:00\n\n";
+    assertEquals(0, answer(answers), () -> out + "" + err);
+    String asked = out.toString();
+    assertTrue(asked.contains("Did you mean"), asked);
+    assertTrue(asked.contains("  axolotl"), asked);
+    assertTrue(asked.contains("too little") || asked.contains("sticks out"), asked);
+    Scenario scenario = ScenarioReader.read(file);
+    assertEquals(2014, scenario.journey().sealing().getYear());
+    assertTrue(scenario.packings().get(0).warmers().isEmpty());
+    assertEquals(
+        2,
+        scenario.packings().get(0).occupied().get(0).occupant().orElseThrow().body().mass(),
+        1e-9);
+  }
+
+  @Test
+  void answersAreNoPartOfTheStructure() {
+    assertEquals(ConsoleCommand.FAILED, answer("x' \npackings: []\n"));
+    assertFalse(Files.exists(file));
+  }
+
+  @Test
+  void theEndOfTheAnswersIsTold() {
+    assertEquals(ConsoleCommand.FAILED, answer("\n\n"));
+    assertTrue(err.toString().startsWith("no more answers: nothing was written"), err::toString);
+    assertFalse(Files.exists(file));
+  }
+
+  @Test
+  void nothingIsReplaced() throws IOException {
+    Files.writeString(file, "mine");
+    assertEquals(ConsoleCommand.CANNOT_WRITE, answer("\n\n\n\n\n\n"));
+    assertEquals("mine", Files.readString(file));
+    assertTrue(out.toString().isEmpty(), "no question is asked in vain");
+  }
+}

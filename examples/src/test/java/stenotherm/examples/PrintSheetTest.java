@@ -1,0 +1,85 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import stenotherm.decision.Verdict;
+import stenotherm.picture.ReportLabels;
+
+class PrintSheetTest {
+  @TempDir private Path folder;
+
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String scenario, String... more) throws IOException {
+    Path file = Files.writeString(folder.resolve("scenario.yaml"), scenario);
+    Stream<String> args =
+        Stream.of(
+            "print",
+            file.toString(),
+            "--out",
+            folder.resolve("sheet").toString(),
+            "--mesh-scale=2");
+    return Stenotherm.run(
+        new PrintWriter(out, true),
+        new PrintWriter(err, true),
+        Stream.concat(args, Stream.of(more)).toArray(String[]::new));
+  }
+
+  private String file(String name) throws IOException {
+    return Files.readString(folder.resolve("sheet").resolve(name));
+  }
+
+  @Test
+  void theNamedPackingAsTheFileHasIt() throws IOException {
+    assertEquals(0, run(Small.SCENARIO, "--packing", "warm, \"foam\""), err::toString);
+    String page = file("packing-sheet.html");
+    assertTrue(page.contains("warm, &quot;foam&quot;, with warmer: "), page);
+    assertTrue(page.contains("15 Jan 17:30: take 'warmer' out"), page);
+    assertTrue(page.contains("15 Jan 18:00: seal."), page);
+    assertTrue(page.contains("1 leopard gecko (Eublepharis macularius)"), page);
+    assertTrue(page.contains("Without the warmer "), page);
+    assertTrue(page.contains(Verdict.DEFER), page);
+    assertFalse(page.toLowerCase(Locale.ROOT).contains("safe"));
+    assertEquals(2, page.split("<svg", -1).length - 1, "for wide and narrow screens");
+    assertEquals(List.of(), ReportLabels.collisions(page));
+    assertEquals(List.of(), ReportLabels.clipped(page));
+    assertTrue(
+        out.toString().contains("1. Line the box, 200 x 170 x 150 mm outside"), out::toString);
+    assertTrue(file("packing-sheet.json").contains("\"warmer\" : true"));
+  }
+
+  @Test
+  void thePackingThatTheComparisonTakesInUsUnits() throws IOException {
+    String scenario =
+        Small.SCENARIO
+            .replace("title:", "units: us\ntitle:")
+            .replaceAll("  - \\{name: 'warm[^\n]*\n", "")
+            .replace("bare foam, ", "'bare', holes: 2 x 6 mm on lid, ");
+    assertEquals(0, run(scenario, "--quick", "--json"), err::toString);
+    String page = file("packing-sheet.html");
+    assertFalse(page.contains("<svg"));
+    assertTrue(page.contains("Make 2 holes of 0.24 in in the lid"), page);
+    assertFalse(page.contains("°C"), page);
+    assertEquals(file("packing-sheet.json"), out.toString());
+  }
+
+  @Test
+  void anUnknownPackingIsToldWithThoseThatThereAre() throws IOException {
+    assertEquals(ConsoleCommand.BAD_SCENARIO, run(Small.SCENARIO, "--packing", "other"));
+    assertTrue(err.toString().contains("'bare foam'"), err::toString);
+    assertFalse(Files.exists(folder.resolve("sheet")));
+  }
+}

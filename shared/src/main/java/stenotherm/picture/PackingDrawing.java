@@ -1,0 +1,465 @@
+package stenotherm.picture;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+import stenotherm.base.Axis;
+import stenotherm.base.Checks;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.grid.Box;
+import stenotherm.grid.Shape;
+import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Lettering;
+import stenotherm.picture.Canvas.Pen;
+import stenotherm.picture.LabelPlacer.Candidate;
+import stenotherm.words.Figures;
+import stenotherm.words.Units;
+
+/**
+ * A packed parcel to scale, seen from the front and from above, as if its walls were glass: what is
+ * where, in numbers that a list beside it explains, and how far things are from each other.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class PackingDrawing extends Picture {
+  /** Space below for one chain of distances, and on the right [pixel]. */
+  private static final double BELOW = 62;
+
+  private static final double BESIDE = 112;
+  private static final double CAPTION = 20;
+
+  /** From this width on the two views stand beside each other [pixel]. */
+  private static final double TWO_COLUMNS = 640;
+
+  /** No view is taller or wider than this [pixel]. */
+  private static final double HIGHEST = 210;
+
+  /** Parts closer together than this have no distance [m]. */
+  private static final double TOUCHING = 5e-4;
+
+  private static final Pen THIN = new Pen(Look.QUIET_INK, 0.8);
+  private static final Lettering NUMBER = Look.LABEL.inBold().withHalo();
+
+  private final List<Part> parts;
+  private final List<Holes> holes;
+  private final Units units;
+
+  /** What a part is, which decides how it is drawn. */
+  public enum Kind {
+    /** A carton or another thin wall. */
+    BOARD(new Color(222, 200, 165)),
+    /** Foam. */
+    FOAM(new Color(226, 236, 243)),
+    /** What is between walls and contents. */
+    FILL(new Color(250, 246, 234)),
+    /** A cup, bag or vial. */
+    VESSEL(Color.WHITE),
+    /** What lies in a vessel. */
+    BEDDING(new Color(205, 226, 205)),
+    /** An animal. */
+    ANIMAL(new Color(110, 110, 110)),
+    /** A warmer. */
+    WARMER(new Color(213, 94, 0, 0.45)),
+    /** A pack. */
+    PACK(new Color(0, 114, 178, 0.4));
+
+    private final Color color;
+
+    Kind(Color color) {
+      this.color = color;
+    }
+
+    private boolean isMeasured() {
+      return this == FILL || this == VESSEL || this == WARMER || this == PACK;
+    }
+  }
+
+  /**
+   * A part of the parcel.
+   *
+   * @param kind what it is
+   * @param box the box that it touches from inside [m]
+   * @param shape its shape
+   * @param number what stands for it in the list; empty for none
+   */
+  public record Part(Kind kind, Box box, Shape shape, String number) {}
+
+  /**
+   * Holes through a wall, spread along its middle.
+   *
+   * @param face the wall
+   * @param count how many
+   */
+  public record Holes(Face face, int count) {}
+
+  private PackingDrawing(Builder builder) {
+    super(builder);
+    parts = Checks.notEmpty("parts of a drawing", builder.parts);
+    holes = List.copyOf(builder.holes);
+    units = builder.units;
+  }
+
+  /**
+   * Starts a drawing.
+   *
+   * @param title what is drawn
+   * @return a builder
+   */
+  public static Builder titled(String title) {
+    return new Builder(title);
+  }
+
+  /**
+   * Returns the height at which the views fill a width best.
+   *
+   * @param width width of the picture [pixel]
+   * @return height [pixel]
+   */
+  public int heightFor(int width) {
+    double scale = scale(width);
+    double side = CAPTION + scale * outer().size(Axis.Z) + BELOW;
+    double above = CAPTION + scale * outer().size(Axis.Y) + BELOW;
+    double views = isWide(width) ? Math.max(side, above) : side + above;
+    return (int) Math.ceil(headingHeight(width) + views);
+  }
+
+  @Override
+  void draw(Canvas canvas, double top) {
+    double lack = heightFor(canvas.width()) - canvas.height();
+    requireHeight("this drawing", canvas, lack);
+    double scale = scale(canvas.width());
+    View side = new View(canvas, Axis.Z, scale, Look.EDGE, top + CAPTION);
+    side.paint("from the front");
+    double left = isWide(canvas.width()) ? canvas.width() / 2.0 : Look.EDGE;
+    double down = isWide(canvas.width()) ? 0 : CAPTION + scale * outer().size(Axis.Z) + BELOW;
+    new View(canvas, Axis.Y, scale, left, top + CAPTION + down).paint("from above, front below");
+  }
+
+  private static boolean isWide(double width) {
+    return width >= TWO_COLUMNS;
+  }
+
+  /** The outer box: what is painted first. */
+  private Box outer() {
+    return parts.get(0).box();
+  }
+
+  /** Pixels per metre, the same in both views. */
+  private double scale(double width) {
+    double room = (isWide(width) ? width / 2 : width) - Look.EDGE - BESIDE;
+    double tallest = Math.max(outer().size(Axis.Z), outer().size(Axis.Y));
+    return Math.min(room / outer().size(Axis.X), HIGHEST / tallest);
+  }
+
+  /** A view with x across. */
+  private final class View {
+    private final Canvas canvas;
+    private final Axis up;
+    private final double scale;
+    private final Area frame;
+    private final LabelPlacer placer;
+
+    /**
+     * A view.
+     *
+     * @param up the axis that runs up the page
+     * @param scale pixels per metre
+     * @param left where the outer box begins [pixel]
+     * @param top where the outer box begins [pixel]
+     */
+    View(Canvas canvas, Axis up, double scale, double left, double top) {
+      this.canvas = canvas;
+      this.up = up;
+      this.scale = scale;
+      this.frame = Area.sized(left, top, scale * outer().size(Axis.X), scale * outer().size(up));
+      this.placer = new LabelPlacer(frame);
+    }
+
+    void paint(String caption) {
+      Pixel above = new Pixel(frame.left(), frame.top() - 6);
+      canvas.write(caption, above, Alignment.START, Look.LABEL.inColor(Look.QUIET_INK));
+      parts.forEach(this::paint);
+      holes.forEach(this::paint);
+      parts.stream().filter(part -> !part.number().isEmpty()).forEach(this::number);
+      chainBelow();
+      chainBeside();
+    }
+
+    private double across(double x) {
+      return frame.left() + scale * (x - outer().min().x());
+    }
+
+    private double down(double height) {
+      return frame.bottom() - scale * (height - outer().min().along(up));
+    }
+
+    private Area area(Box box) {
+      return new Area(
+          across(box.min().x()),
+          down(box.max().along(up)),
+          across(box.max().x()),
+          down(box.min().along(up)));
+    }
+
+    private void paint(Part part) {
+      Area area = area(part.box());
+      boolean round = part.kind() == Kind.ANIMAL || looksRound(part.shape());
+      Pen pen = new Pen(Look.INK, part.kind() == Kind.VESSEL ? 1.6 : 0.8);
+      if (round) {
+        canvas.fill(List.of(ellipse(area)), part.kind().color);
+        canvas.ellipse(area, pen);
+      } else {
+        canvas.fill(area, part.kind().color);
+        canvas.outline(area, pen);
+      }
+    }
+
+    private boolean looksRound(Shape shape) {
+      return (shape == Shape.CYLINDER_Z && up == Axis.Y)
+          || (shape == Shape.CYLINDER_Y && up == Axis.Z);
+    }
+
+    private List<Pixel> ellipse(Area area) {
+      List<Pixel> points = new ArrayList<>();
+      for (int step = 0; step < 48; step++) {
+        double angle = 2 * Math.PI * step / 48;
+        points.add(
+            new Pixel(
+                area.middle().x() + area.width() / 2 * StrictMath.cos(angle),
+                area.middle().y() + area.height() / 2 * StrictMath.sin(angle)));
+      }
+      return points;
+    }
+
+    /** A white channel through a wall that is seen from its edge, a circle on one that is faced. */
+    private void paint(Holes each) {
+      Area cavity = area(cavity());
+      Axis normal = each.face().axis();
+      for (int hole = 1; hole <= each.count(); hole++) {
+        double share = (hole - 0.5) / each.count();
+        Pixel from;
+        Pixel to;
+        if (normal == Axis.X) {
+          double y = cavity.top() + share * cavity.height();
+          from = new Pixel(each.face().isMax() ? cavity.right() : frame.left(), y);
+          to = new Pixel(each.face().isMax() ? frame.right() : cavity.left(), y);
+        } else if (normal == up) {
+          double x = cavity.left() + share * cavity.width();
+          from = new Pixel(x, each.face().isMax() ? frame.top() : cavity.bottom());
+          to = new Pixel(x, each.face().isMax() ? cavity.top() : frame.bottom());
+        } else {
+          continue;
+        }
+        canvas.line(List.of(from, to), new Pen(Look.INK, 4.4));
+        canvas.line(List.of(from, to), new Pen(Color.WHITE, 2.4));
+      }
+    }
+
+    private Box cavity() {
+      return parts.stream()
+          .filter(part -> part.kind() == Kind.FILL)
+          .map(Part::box)
+          .findFirst()
+          .orElseThrow();
+    }
+
+    /** Writes a part's number where no other number is, in its middle if possible. */
+    private void number(Part part) {
+      Area area = area(part.box());
+      double width = Letters.width(part.number(), NUMBER);
+      List<Candidate> candidates = new ArrayList<>();
+      for (double x : new double[] {0.5, 0.2, 0.8, 0.06, 0.94}) {
+        for (double y : new double[] {0.5, 0.2, 0.8}) {
+          double left = area.left() + x * area.width() - width / 2;
+          double top = area.top() + y * area.height() - 7;
+          candidates.add(Plot.labelAt(left, top, width, candidates.size()));
+        }
+      }
+      placer
+          .place(candidates)
+          .ifPresent(
+              box ->
+                  canvas.write(
+                      part.number(),
+                      new Pixel(box.left(), box.bottom() - 3),
+                      Alignment.START,
+                      NUMBER));
+    }
+
+    /** Where something begins or ends along an axis, from the outer face on. */
+    private List<Double> ends(Axis axis) {
+      TreeSet<Double> all = new TreeSet<>();
+      all.add(outer().min().along(axis));
+      all.add(outer().max().along(axis));
+      for (Part part : parts) {
+        if (part.kind().isMeasured()) {
+          all.add(part.box().min().along(axis));
+          all.add(part.box().max().along(axis));
+        }
+      }
+      List<Double> apart = new ArrayList<>();
+      for (double end : all) {
+        if (apart.isEmpty() || end - apart.get(apart.size() - 1) > TOUCHING) {
+          apart.add(end);
+        }
+      }
+      return apart;
+    }
+
+    private void chainBelow() {
+      double line = frame.bottom() + 9;
+      List<Double> ends = ends(Axis.X);
+      double[] at = ends.stream().mapToDouble(this::across).toArray();
+      double[] widths = new double[at.length - 1];
+      for (int part = 0; part < widths.length; part++) {
+        widths[part] = Letters.width(distance(ends, part), Look.TICK) + 5;
+      }
+      double[] places = spread(middles(at), widths, frame.left() - 4, frame.right() + BESIDE - 8);
+      canvas.line(at[0], line, at[at.length - 1], line, THIN);
+      for (double end : at) {
+        canvas.line(end, line - 4, end, line + 4, THIN);
+      }
+      for (int part = 0; part < widths.length; part++) {
+        canvas.line(middles(at)[part], line, places[part], line + 10, THIN);
+        canvas.write(
+            distance(ends, part),
+            new Pixel(places[part], line + 21),
+            Alignment.MIDDLE,
+            Look.TICK.inColor(Look.INK));
+      }
+      whole(outer().size(Axis.X), new Pixel(frame.middle().x(), line + 39), Alignment.MIDDLE);
+    }
+
+    private void chainBeside() {
+      double line = frame.right() + 9;
+      List<Double> ends = ends(up);
+      double[] at = ends.stream().mapToDouble(this::down).toArray();
+      double[] heights = new double[at.length - 1];
+      Arrays.fill(heights, 13);
+      double[] downwards = Arrays.stream(middles(at)).map(each -> -each).toArray();
+      double[] places = spread(downwards, heights, -frame.bottom() - 4, -frame.top() + 14);
+      canvas.line(line, at[0], line, at[at.length - 1], THIN);
+      for (double end : at) {
+        canvas.line(line - 4, end, line + 4, end, THIN);
+      }
+      for (int part = 0; part < heights.length; part++) {
+        canvas.line(line, -downwards[part], line + 10, -places[part], THIN);
+        canvas.write(
+            distance(ends, part),
+            new Pixel(line + 13, -places[part] + 4),
+            Alignment.START,
+            Look.TICK.inColor(Look.INK));
+      }
+      whole(outer().size(up), new Pixel(line + 42, frame.middle().y() + 4), Alignment.START);
+    }
+
+    private void whole(double length, Pixel place, Alignment alignment) {
+      canvas.write(
+          new Figures(units).length(length),
+          place,
+          alignment,
+          Look.TICK.inBold().inColor(Look.INK));
+    }
+
+    private String distance(List<Double> ends, int part) {
+      String text = new Figures(units).length(ends.get(part + 1) - ends.get(part));
+      return text.substring(0, text.indexOf(' '));
+    }
+  }
+
+  private static double[] middles(double[] ends) {
+    double[] middles = new double[ends.length - 1];
+    for (int part = 0; part < middles.length; part++) {
+      middles[part] = (ends[part] + ends[part + 1]) / 2;
+    }
+    return middles;
+  }
+
+  /**
+   * Moves texts in a row apart until none covers another, each as near to its place as that allows.
+   *
+   * @param wanted where the middles of the texts should be, in rising order
+   * @param widths their widths
+   * @param low where the row begins
+   * @param high where it ends; where it is too short, texts go beyond its beginning
+   */
+  static double[] spread(double[] wanted, double[] widths, double low, double high) {
+    double[] places = wanted.clone();
+    double end = low;
+    for (int text = 0; text < places.length; text++) {
+      places[text] = Math.max(places[text], end + widths[text] / 2);
+      end = places[text] + widths[text] / 2;
+    }
+    double begin = high;
+    for (int text = places.length - 1; text >= 0; text--) {
+      places[text] = Math.min(places[text], begin - widths[text] / 2);
+      begin = places[text] - widths[text] / 2;
+    }
+    return places;
+  }
+
+  /**
+   * Builds a {@link PackingDrawing}.
+   *
+   * <p>Experimental. Not thread-safe.
+   */
+  public static final class Builder extends Titled<Builder> {
+    private final List<Part> parts = new ArrayList<>();
+    private final List<Holes> holes = new ArrayList<>();
+    private Units units = Units.METRIC;
+
+    private Builder(String title) {
+      super(title);
+    }
+
+    /**
+     * Adds a part, upon what is drawn already; the first is the outer box.
+     *
+     * @param part the part
+     * @return this
+     */
+    public Builder part(Part part) {
+      parts.add(part);
+      return this;
+    }
+
+    /**
+     * Adds holes.
+     *
+     * @param more the holes
+     * @return this
+     */
+    public Builder holes(Holes more) {
+      holes.add(more);
+      return this;
+    }
+
+    /**
+     * Sets the reader's units, which are metric otherwise.
+     *
+     * @param readers the units of distances
+     * @return this
+     */
+    public Builder units(Units readers) {
+      units = readers;
+      return this;
+    }
+
+    @Override
+    Builder self() {
+      return this;
+    }
+
+    /**
+     * Builds the drawing.
+     *
+     * @return the drawing
+     * @throws InvalidInputException if there is no part or the title is blank
+     */
+    public PackingDrawing build() {
+      return new PackingDrawing(this);
+    }
+  }
+}

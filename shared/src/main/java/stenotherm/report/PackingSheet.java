@@ -1,0 +1,417 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import stenotherm.animal.Animal;
+import stenotherm.animal.Limit;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.base.MessageText;
+import stenotherm.base.Range;
+import stenotherm.decision.Level;
+import stenotherm.decision.Verdict;
+import stenotherm.grid.Block;
+import stenotherm.grid.Box;
+import stenotherm.grid.Point;
+import stenotherm.grid.Shape;
+import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Vent;
+import stenotherm.parcel.WallLayer;
+import stenotherm.picture.PackingDrawing;
+import stenotherm.scenario.Scenario;
+import stenotherm.words.Figures;
+import stenotherm.words.Units;
+
+/**
+ * The sheet for the packing table: one printed page on how a parcel is packed, when it is not to be
+ * sent, what stands on it and what to look at when it is opened.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ *
+ * @param scenario what was judged
+ * @param row the packing
+ * @param without the same packing without its warmers, if it has some
+ * @param lows for which overnight lows the packing is good, in a sentence, if that was computed
+ */
+public record PackingSheet(
+    Scenario scenario, Judged row, Optional<Judged> without, Optional<String> lows)
+    implements Answer {
+  /** The page. */
+  public static final String PAGE = "packing-sheet.html";
+
+  /** The same for other programs. */
+  public static final String DATA = "packing-sheet.json";
+
+  /** Names of all files, the page first. */
+  public static final List<String> FILES = List.of(PAGE, DATA);
+
+  /** Thinner walls are drawn as board, whatever they are of [m]. */
+  private static final double BOARD = 0.008;
+
+  /** Before this a warmer that was opened is warm to the hand [s]. */
+  private static final double WARM_AFTER = 600;
+
+  /**
+   * The sheet of the packing that a comparison takes.
+   *
+   * @param report the comparison
+   * @return its sheet, without a range of lows
+   */
+  public static PackingSheet of(ComparisonReport report) {
+    return of(report, Judged.best(report.rows()));
+  }
+
+  /**
+   * The sheet of the first packing, with the warmers that it has.
+   *
+   * @param report the comparison
+   * @return its sheet, without a range of lows
+   */
+  public static PackingSheet asPacked(ComparisonReport report) {
+    return of(report, report.rows().get(0));
+  }
+
+  private static PackingSheet of(ComparisonReport report, Judged row) {
+    Optional<Judged> without =
+        report.rows().stream()
+            .filter(each -> each.stripped() && row.hasWarmer())
+            .filter(each -> each.parcel().name().equals(row.parcel().name()))
+            .findFirst();
+    return new PackingSheet(report.scenario(), row, without, Optional.empty());
+  }
+
+  @Override
+  public void print(PrintWriter out) {
+    line(out, title());
+    line(out, answer());
+    print(out, "Clock", clock());
+    List<String> steps = steps().sentences();
+    out.println();
+    out.println("Pack in this order:");
+    for (int step = 1; step <= steps.size(); step++) {
+      line(out, step + ". " + steps.get(step - 1));
+    }
+    print(out, "Odds", odds());
+    print(out, "Do not send", notWhen());
+    print(out, "Labels (check yours: rules change)", labels());
+    print(out, "On arrival", arrival());
+    print(out, "Cautions", cautions());
+  }
+
+  private static void print(PrintWriter out, String heading, List<String> lines) {
+    out.println();
+    out.println(heading + ":");
+    lines.forEach(each -> line(out, "- " + each));
+  }
+
+  private static void line(PrintWriter out, String text) {
+    out.println(MessageText.of(text, Integer.MAX_VALUE));
+  }
+
+  @Override
+  public String json() {
+    ObjectNode root = JsonText.object();
+    root.put("format", 1);
+    root.put("title", title());
+    root.put("packing", row.parcel().name());
+    root.put("warmer", row.hasWarmer());
+    root.put("level", row.verdict().level().name());
+    root.put("of_100_go_well", 100 * row.verdict().within().within());
+    add(root, "clock", clock());
+    add(root, "steps", steps().sentences());
+    add(root, "odds", odds());
+    add(root, "do_not_send", notWhen());
+    add(root, "labels", labels());
+    add(root, "on_arrival", arrival());
+    add(root, "cautions", cautions());
+    return JsonText.of(root);
+  }
+
+  private static void add(ObjectNode root, String name, List<String> lines) {
+    ArrayNode array = root.putArray(name);
+    lines.forEach(array::add);
+  }
+
+  @Override
+  public Map<String, byte[]> files(boolean pictures) {
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(PAGE, page(pictures));
+    files.put(DATA, json().getBytes(StandardCharsets.UTF_8));
+    return files;
+  }
+
+  private byte[] page(boolean pictures) {
+    AnswerPage page = AnswerPage.sheet(title(), answer());
+    if (pictures) {
+      PackingDrawing drawing = drawing();
+      page.picture(
+          drawing,
+          drawing::heightFor,
+          "To scale, distances in "
+              + (scenario.units() == Units.US ? "inches" : "millimetres")
+              + "; the numbers are those of the steps.");
+    }
+    page.columns(
+        left ->
+            left.heading("Pack in this order")
+                .steps(steps().sentences())
+                .heading("Labels (check yours: rules change)")
+                .list(labels())
+                .heading("On arrival")
+                .list(arrival()),
+        right ->
+            right
+                .heading("Clock")
+                .list(clock())
+                .heading("Odds")
+                .list(odds())
+                .heading("Do not send")
+                .list(notWhen())
+                .cautions(cautions()));
+    return page.html();
+  }
+
+  private String title() {
+    return "Packing sheet: " + scenario.title();
+  }
+
+  private String answer() {
+    String summary = new VerdictWords(figures()).summary(row);
+    return row.label() + ": " + summary + ".";
+  }
+
+  private PackingSteps steps() {
+    return new PackingSteps(row.parcel(), figures());
+  }
+
+  private Figures figures() {
+    return new Figures(scenario.units());
+  }
+
+  private Journey journey() {
+    return scenario.journey();
+  }
+
+  private List<String> clock() {
+    List<String> lines = new ArrayList<>();
+    TreeMap<Double, List<String>> opened = new TreeMap<>();
+    for (PlacedWarmer warmer : row.parcel().warmers()) {
+      opened.computeIfAbsent(warmer.opened(), none -> new ArrayList<>()).add(warmer.name());
+    }
+    if (row.stripped()) {
+      lines.add("Leave the warmer out: with it fewer go well.");
+    }
+    opened.forEach(
+        (time, names) ->
+            lines.add(
+                Figures.dayAndClock(journey().sealing().plusSeconds(Math.round(time)))
+                    + ": take '"
+                    + String.join("', '", names)
+                    + "' out of its wrapper"
+                    + (time <= -WARM_AFTER
+                        ? "; it must be warm to the hand when you seal."
+                        : ", not earlier.")));
+    lines.add(
+        Figures.dayAndClock(journey().sealing())
+            + ": seal. Box, fill, cup and bedding have "
+            + figures().temperature(journey().startTemperature())
+            + (row.parcel().packs().isEmpty() ? "." : "; packs see their step."));
+    double end = row.assessment().plannedEnd();
+    lines.add(Words.moment(row.held(), end) + ": to be opened, after " + Words.hours(end) + " h.");
+    return lines;
+  }
+
+  private List<String> odds() {
+    List<String> lines = new ArrayList<>();
+    lines.add(new VerdictWords(figures()).grounds(List.of(row)));
+    without.ifPresent(
+        bare ->
+            lines.add(
+                "Without the warmer "
+                    + Words.inHundred(bare.verdict().within().within())
+                    + " of 100 go well."));
+    lows.ifPresent(lines::add);
+    return lines;
+  }
+
+  private List<String> notWhen() {
+    List<String> lines = new ArrayList<>();
+    if (row.verdict().level().compareTo(Level.LIKELY) > 0) {
+      lines.add("On this journey: " + row.verdict().level().words() + ".");
+    }
+    Range air = air();
+    lines.add(
+        "If the forecast is for air below "
+            + figures().temperature(air.low())
+            + " or above "
+            + figures().temperature(air.high())
+            + ", where it lies between on this journey: compute anew.");
+    lines.add(
+        row.delay().isPresent()
+            ? "If it may be opened after "
+                + Words.moment(
+                    row.held(), row.assessment().plannedEnd() + 3600.0 * row.delay().getAsInt())
+                + ", "
+                + Tables.delay(row)
+                + " late."
+            : "If it may be late: it has no time to spare.");
+    lines.add("If an animal is weak or ill: the numbers are those of a healthy one.");
+    return lines;
+  }
+
+  /** The air that parcels meet on the journey as stated. */
+  private Range air() {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double time : row.odds().times()) {
+      if (time <= row.assessment().plannedEnd()) {
+        double ambient =
+            row.held().legs().get(row.held().legAt(time)).surroundings().ambient().at(time);
+        low = Math.min(low, ambient);
+        high = Math.max(high, ambient);
+      }
+    }
+    return new Range(low, high);
+  }
+
+  private List<String> labels() {
+    Map<Animal, Long> animals = new LinkedHashMap<>();
+    for (Container cup : row.parcel().occupied()) {
+      animals.merge(Judged.animal(cup), 1L, Long::sum);
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("Live-animal label on the top and on a side; nothing covers the holes.");
+    lines.add("This-way-up arrows on all four sides.");
+    animals.forEach(
+        (animal, count) -> {
+          Range band = animal.tolerance().band(Limit.ALARM).range();
+          lines.add(
+              "Contents: "
+                  + count
+                  + " "
+                  + animal.name()
+                  + " ("
+                  + animal.species()
+                  + "), "
+                  + figures().temperature(band.low())
+                  + " to "
+                  + figures().temperature(band.high())
+                  + ".");
+        });
+    lines.add(
+        "Names and addresses of both ends; telephone of both, answered day and night:"
+            + " ______________________");
+    return lines;
+  }
+
+  private List<String> arrival() {
+    List<String> lines = new ArrayList<>();
+    lines.add("Open at once, indoors. Clock: ________  fill beside the cup: ________ degrees");
+    if (row.hasWarmer()) {
+      lines.add("Warmer: hot / warm / cold. Take it out first; it may burn.");
+    }
+    lines.add("Animal: moves / weak / dead. Bring it to its temperature slowly, no lamp.");
+    lines.add("Tell the sender all of it, also if all is well.");
+    return lines;
+  }
+
+  private List<String> cautions() {
+    List<String> all = new ArrayList<>(List.of(Verdict.DEFER));
+    Cautions.of(new ComparisonReport(scenario, List.of(row), Optional.empty())).stream()
+        .filter(caution -> !caution.equals(Verdict.DEFER))
+        .forEach(all::add);
+    return all;
+  }
+
+  private PackingDrawing drawing() {
+    Parcel parcel = row.parcel();
+    PackingSteps steps = steps();
+    Box outer = parcel.outer();
+    PackingDrawing.Builder drawing =
+        PackingDrawing.titled(
+                figures().size(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z))
+                    + " outside, "
+                    + figures().mass(parcel.mass()))
+            .units(scenario.units());
+    Box shell = outer;
+    int layers = 0;
+    for (Face face : Face.values()) {
+      layers = Math.max(layers, parcel.walls().layersOf(face).size());
+    }
+    for (int layer = 0; layer < layers; layer++) {
+      drawing.part(part(isBoard(parcel, layer), shell));
+      shell = inside(parcel, shell, layer);
+    }
+    drawing.part(new PackingDrawing.Part(PackingDrawing.Kind.FILL, parcel.cavity(), Shape.BOX, ""));
+    for (Container each : parcel.containers()) {
+      String number = Integer.toString(steps.stepOf(each.name()));
+      Shape shape = each.vessel().shape();
+      drawing.part(
+          new PackingDrawing.Part(PackingDrawing.Kind.VESSEL, parcel.room(each), shape, number));
+      each.bedding()
+          .forEach(
+              layer ->
+                  drawing.part(block(PackingDrawing.Kind.BEDDING, each.beddingBlock(layer), "")));
+      each.occupant()
+          .ifPresent(
+              who -> drawing.part(block(PackingDrawing.Kind.ANIMAL, each.animalBlock(), "")));
+    }
+    for (PlacedWarmer each : parcel.warmers()) {
+      String number = Integer.toString(steps.stepOf(each.name()));
+      drawing.part(block(PackingDrawing.Kind.WARMER, each.name(), number));
+    }
+    for (PlacedPack each : parcel.packs()) {
+      String number = Integer.toString(steps.stepOf(each.name()));
+      drawing.part(block(PackingDrawing.Kind.PACK, each.name(), number));
+    }
+    for (Vent vent : parcel.openings().vents()) {
+      drawing.holes(new PackingDrawing.Holes(vent.face(), vent.count()));
+    }
+    return drawing.build();
+  }
+
+  private static PackingDrawing.Part part(boolean board, Box box) {
+    return new PackingDrawing.Part(
+        board ? PackingDrawing.Kind.BOARD : PackingDrawing.Kind.FOAM, box, Shape.BOX, "");
+  }
+
+  private PackingDrawing.Part block(PackingDrawing.Kind kind, String name, String number) {
+    Block block = row.parcel().layout().block(name);
+    Shape shape = block.asSolid().map(Block.Solid::shape).orElse(Shape.BOX);
+    return new PackingDrawing.Part(kind, block.box(), shape, number);
+  }
+
+  private static boolean isBoard(Parcel parcel, int layer) {
+    List<WallLayer> sides = parcel.walls().layersOf(Face.X_MIN);
+    return layer < sides.size() && sides.get(layer).thickness() < BOARD;
+  }
+
+  /** The box within a layer of the walls. */
+  private static Box inside(Parcel parcel, Box shell, int layer) {
+    double[] low = {shell.min().x(), shell.min().y(), shell.min().z()};
+    double[] high = {shell.max().x(), shell.max().y(), shell.max().z()};
+    for (Face face : Face.values()) {
+      List<WallLayer> layers = parcel.walls().layersOf(face);
+      double thickness = layer < layers.size() ? layers.get(layer).thickness() : 0;
+      int axis = face.axis().ordinal();
+      if (face.isMax()) {
+        high[axis] -= thickness;
+      } else {
+        low[axis] += thickness;
+      }
+    }
+    return new Box(new Point(low[0], low[1], low[2]), new Point(high[0], high[1], high[2]));
+  }
+}
