@@ -50,6 +50,6 @@ public record Scenario(
    * @throws InvalidInputException if there is no packing
    */
   public Scenario with(List<Parcel> others) {
-    return new Scenario(title, units, others, journey, longestHold, assumptions);
+    return new Scenario(title, units, others, journey, plan, longestHold, assumptions);
   }
 }
