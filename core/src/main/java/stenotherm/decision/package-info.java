@@ -3,7 +3,8 @@
  * quantities move it, and how late the parcel may be.
  *
  * <p>Start with {@link stenotherm.decision.Assessor}, which makes an {@link
- * stenotherm.decision.Assessment}; its {@link stenotherm.decision.Verdict} is a sentence.
+ * stenotherm.decision.Assessment}; its {@link stenotherm.decision.Verdict} is a sentence. {@link
+ * stenotherm.decision.OddsMap} gives odds over the weather at both ends of a journey.
  *
  * <p>Limits: a verdict is the outcome of a calculation on stated assumptions. It is never a
  * permission: carrier rules, the IATA Live Animals Regulations, local law and a veterinarian come
