@@ -37,9 +37,9 @@ public final class OddsMap {
   private static final int CHECKED = 4;
 
   /** First pieces of a straight way, on each of which a level is crossed once at most. */
-  private static final int PIECES = 40;
+  private static final int PIECES = 24;
 
-  /** Halvings of a piece: of 40 K to a thousandth of a kelvin. */
+  /** Halvings of a piece: of 42 K to two thousandths of a kelvin. */
   private static final int HALVINGS = 10;
 
   /** Typical journeys of a first look. */
@@ -173,7 +173,7 @@ public final class OddsMap {
     List<Lows> between =
         extent.grid(2 * extent.side() - 1).stream()
             .filter(lows -> !all.contains(lows))
-            .sorted(Comparator.comparingDouble(unchecked::certainty))
+            .sorted(Comparator.comparingDouble(unchecked::worth).reversed())
             .limit(CHECKED)
             .toList();
     List<List<Trace>> direct = work.runs(between);
@@ -276,17 +276,14 @@ public final class OddsMap {
 
   /** Interpolates each journey between the nodes around some lows. */
   private List<Trace> between(Lows lows) {
-    int side = extent.side();
     double across = place(extent.origin(), lows.origin());
     double up = place(extent.destination(), lows.destination());
-    int i = Math.min((int) across, side - 2);
-    int j = Math.min((int) up, side - 2);
-    double right = across - i;
-    double above = up - j;
+    double right = across - cell(across);
+    double above = up - cell(up);
     double[] weights = {
       (1 - right) * (1 - above), (1 - right) * above, right * (1 - above), right * above
     };
-    int[] corners = {i * side + j, i * side + j + 1, (i + 1) * side + j, (i + 1) * side + j + 1};
+    int[] corners = corners(lows);
     return IntStream.range(0, many.journeys())
         .mapToObj(
             journey ->
@@ -294,6 +291,19 @@ public final class OddsMap {
                     IntStream.of(corners).mapToObj(at -> nodes.get(at).get(journey)).toList(),
                     weights))
         .toList();
+  }
+
+  /** The nodes around some lows: below and above on the left, then on the right. */
+  private int[] corners(Lows lows) {
+    int side = extent.side();
+    int first =
+        cell(place(extent.origin(), lows.origin())) * side
+            + cell(place(extent.destination(), lows.destination()));
+    return new int[] {first, first + 1, first + side, first + side + 1};
+  }
+
+  private int cell(double place) {
+    return Math.min((int) place, extent.side() - 2);
   }
 
   /** Where a low lies among those that were run, from 0 on. */
@@ -310,8 +320,20 @@ public final class OddsMap {
     return count(traces).within().within();
   }
 
-  private double certainty(Lows lows) {
-    return Math.abs(share(between(lows)) - 0.5);
+  /**
+   * How much runs at some lows would tell: more where the odds are uncertain, and where they differ
+   * between the nodes around.
+   */
+  private double worth(Lows lows) {
+    double here = share(between(lows));
+    double least = 1;
+    double most = 0;
+    for (int corner : corners(lows)) {
+      double there = share(nodes.get(corner));
+      least = Math.min(least, there);
+      most = Math.max(most, there);
+    }
+    return here * (1 - here) * (most - least);
   }
 
   /**
@@ -330,8 +352,8 @@ public final class OddsMap {
 
   /**
    * Finds where, on a straight way over the map, a level is reached: each end of a stretch by
-   * bisection, to less than a thousandth of a fortieth of the way. Stretches and gaps shorter than
-   * a fortieth may be missed.
+   * bisection, to less than a thousandth of a twenty-fourth of the way. Stretches and gaps shorter
+   * than a twenty-fourth may be missed.
    *
    * @param least the level
    * @param from where the way begins
@@ -410,7 +432,7 @@ public final class OddsMap {
 
   /**
    * Returns by how much odds between the lows that were run may be off, as runs in between tell
-   * where the odds are least certain.
+   * where the odds change most.
    *
    * @return the largest difference of a share of journeys [-]
    */

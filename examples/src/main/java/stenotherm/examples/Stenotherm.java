@@ -54,7 +54,7 @@ public final class Stenotherm extends ConsoleCommand {
 
   /** The commands, in the order of the help. A new one is a class and a line here. */
   private static List<ConsoleCommand> commands() {
-    return List.of(new CompareParcels(), new Completion());
+    return List.of(new CompareParcels(), new MapLows(), new Completion());
   }
 
   /**

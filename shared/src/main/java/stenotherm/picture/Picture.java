@@ -10,7 +10,13 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public abstract sealed class Picture
-    permits TemperatureChart, HistoryChart, AirChart, HeatChart, SectionPicture, SectionSheet {
+    permits TemperatureChart,
+        HistoryChart,
+        AirChart,
+        HeatChart,
+        OddsChart,
+        SectionPicture,
+        SectionSheet {
   private static final Range WIDTHS = new Range(340, 8000);
   private static final Range HEIGHTS = new Range(200, 8000);
 
@@ -34,6 +40,7 @@ public abstract sealed class Picture
           HistoryChart.Builder,
           AirChart.Builder,
           HeatChart.Builder,
+          OddsChart.Builder,
           SectionPicture.Builder,
           SectionSheet.Builder {
     private final String title;

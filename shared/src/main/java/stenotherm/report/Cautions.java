@@ -63,9 +63,27 @@ public final class Cautions {
       for (String caution : ofClimate) {
         all.add(rows.size() > 1 ? row.label() + ": " + caution : caution);
       }
-      if (isIllustrative(row)) {
+      if (isIllustrative(row.parcel())) {
         all.add(ILLUSTRATIVE);
       }
+    }
+    all.remove(Verdict.DEFER);
+    all.add(Verdict.DEFER);
+    return List.copyOf(all);
+  }
+
+  /** The cautions of a question about one packing, each once; the one that defers comes last. */
+  static List<String> of(Scenario scenario, Parcel parcel, List<String> ofRuns) {
+    Figures figures = new Figures(scenario.units());
+    Set<String> all = new LinkedHashSet<>();
+    for (Container container : parcel.occupied()) {
+      Animal animal = Judged.animal(container);
+      basis(animal, figures).ifPresent(all::add);
+      animal.cautions().forEach(each -> all.add(whose(parcel, each) + plain(each, figures)));
+    }
+    ofRuns.forEach(caution -> all.add(plain(caution, figures)));
+    if (isIllustrative(parcel)) {
+      all.add(ILLUSTRATIVE);
     }
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
@@ -135,8 +153,8 @@ public final class Cautions {
     return caution.startsWith("In '") || caution.startsWith("'");
   }
 
-  private static boolean isIllustrative(Judged row) {
-    return row.parcel().warmers().stream()
+  private static boolean isIllustrative(Parcel parcel) {
+    return parcel.warmers().stream()
         .anyMatch(warmer -> warmer.warmer().source().provenance() == Provenance.ILLUSTRATIVE);
   }
 }

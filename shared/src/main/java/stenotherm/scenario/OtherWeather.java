@@ -15,6 +15,12 @@ import stenotherm.base.Range;
  * @param destination weather where it is sent to
  */
 public record OtherWeather(LocalDate sealed, End origin, End destination) {
+  /** Error of lows and highs forecast for the next day, as a central 90 % [K]. */
+  public static final double FORECAST_SPREAD = Sites.GIVEN_DAYS_SPREAD;
+
+  /** How far a station's recorded days may be off where the parcel is, as a central 90 % [K]. */
+  public static final double RECORDED_SPREAD = Sites.RECORDED_DAYS_SPREAD;
+
   /** Checks that all is given. */
   public OtherWeather {
     Checks.given("day of sealing", sealed);
