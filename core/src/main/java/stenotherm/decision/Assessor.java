@@ -150,10 +150,15 @@ public final class Assessor {
    * @throws IllegalStateException if the run failed
    */
   public FirstLook firstLook() {
+    return firstLook(held);
+  }
+
+  /** The same on another of the journeys that are spanned, or on one between them. */
+  FirstLook firstLook(Journey typical) {
     ParcelModel model = model(COARSE);
-    JourneyMeans run = model.journeyMeans(held, Variation.NOMINAL);
+    JourneyMeans run = model.journeyMeans(typical, Variation.NOMINAL);
     double[][] means = run.temperatures();
-    double[] times = model.storedTimes(held);
+    double[] times = model.storedTimes(typical);
     double coldest = Double.POSITIVE_INFINITY;
     double hottest = Double.NEGATIVE_INFINITY;
     for (int animal = 0; animal < means.length; animal++) {

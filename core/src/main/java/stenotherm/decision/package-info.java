@@ -3,7 +3,9 @@
  * quantities move it, and how late the parcel may be.
  *
  * <p>Start with {@link stenotherm.decision.Assessor}, which makes an {@link
- * stenotherm.decision.Assessment}; its {@link stenotherm.decision.Verdict} is a sentence. A {@link
+ * stenotherm.decision.Assessment}; its {@link stenotherm.decision.Verdict} is a sentence. An {@link
+ * stenotherm.decision.Outlook} is for many journeys of a packing, as {@link
+ * stenotherm.decision.OddsMap} asks for over the weather at both ends. A {@link
  * stenotherm.decision.TestBox} is fitted to what loggers recorded in it.
  *
  * <p>Limits: a verdict is the outcome of a calculation on stated assumptions. It is never a

@@ -295,6 +295,54 @@ public final class JourneyStudy {
   public List<Fate> fates(StudySettings settings) {
     Fate[] fates = new Fate[settings.journeys()];
     Judge judge = judge();
+    each(
+        settings,
+        (number, means) ->
+            fates[number] = judge.fate(means.temperatures(), means.breathing().breach()));
+    return List.of(fates);
+  }
+
+  /**
+   * Runs the journeys one by one and keeps what each is judged by.
+   *
+   * @param settings how many
+   * @return a trace of each, in the order of {@link #fates}
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public List<Trace> traces(StudySettings settings) {
+    Trace[] traces = new Trace[settings.journeys()];
+    each(settings, (number, means) -> traces[number] = Trace.of(means, hotter));
+    return List.of(traces);
+  }
+
+  /**
+   * Judges a trace of this study, or of one whose journey has the same hours.
+   *
+   * @param trace the trace
+   * @return how the animals fared; a trace does not know when air first fell short, which is told
+   *     as at sealing
+   */
+  public Fate fate(Trace trace) {
+    return new Judge(tolerances(parcel), times, opening, trace.hotter())
+        .fate(trace.temperatures(), trace.hasEnoughAir() ? Double.POSITIVE_INFINITY : 0);
+  }
+
+  /**
+   * Returns what is uncertain.
+   *
+   * @return the words, in the order of a point's coordinates
+   */
+  public List<String> uncertain() {
+    return uncertainties.words();
+  }
+
+  /** What is done with a run: its number, replicate by replicate, and what came out. */
+  private interface Taker {
+    void take(int number, JourneyMeans means);
+  }
+
+  private void each(StudySettings settings, Taker taker) {
     Thread caller = Thread.currentThread();
     new Workers(settings.threads())
         .run(
@@ -309,13 +357,11 @@ public final class JourneyStudy {
                 }
                 points.point(index, point);
                 Draft draft = uncertainties.at(point);
-                JourneyMeans means = run(draft.variation(), draft.shift());
-                fates[replicate * settings.points() + index] =
-                    judge.fate(means.temperatures(), means.breathing().breach());
+                taker.take(
+                    replicate * settings.points() + index, run(draft.variation(), draft.shift()));
               }
             });
     Checks.notInterrupted("between runs");
-    return List.of(fates);
   }
 
   /** The journeys of one call. */

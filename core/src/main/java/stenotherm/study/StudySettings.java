@@ -10,7 +10,7 @@ import stenotherm.base.Workers;
  *
  * @param replicates scramblings of the points, from whose differences the interval comes, 16 to
  *     1024
- * @param points points of each, a power of two, 2 to 65,536
+ * @param points points of each, a power of two, 1 to 65,536
  * @param seed seed of the scramblings
  * @param threads number of threads, the calling one included; results have the same bits for any
  */
@@ -30,9 +30,9 @@ public record StudySettings(int replicates, int points, long seed, int threads) 
           "replicates",
           replicates + " must be within " + LEAST_REPLICATES + " to " + MOST_REPLICATES);
     }
-    if (points < 2 || points > MOST_POINTS || Integer.bitCount(points) != 1) {
+    if (points < 1 || points > MOST_POINTS || Integer.bitCount(points) != 1) {
       throw new InvalidInputException(
-          "points", points + " must be a power of two within 2 to " + MOST_POINTS);
+          "points", points + " must be a power of two within 1 to " + MOST_POINTS);
     }
     Workers.checked(threads);
   }

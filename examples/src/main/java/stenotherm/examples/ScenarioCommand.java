@@ -101,6 +101,7 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
    * @param progress to be told how far the work is, and an early answer
    * @throws InvalidInputException if the scenario does not fit the question, best found before any
    *     work
+   * @throws TextFormatException likewise, with the place in the file
    * @throws IllegalStateException if the computation failed or was stopped by an interrupt
    */
   abstract Answer answer(Scenario scenario, Progress progress);

@@ -56,6 +56,7 @@ public final class Stenotherm extends ConsoleCommand {
   private static List<ConsoleCommand> commands() {
     return List.of(
         new CompareParcels(),
+        new MapLows(),
         new RankDays(),
         new ReplayDays(),
         new BreakParcel(),

@@ -1,44 +1,73 @@
 package stenotherm.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
 import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Dash;
+import stenotherm.picture.Canvas.Lettering;
 import stenotherm.picture.Canvas.Pen;
+import stenotherm.words.Units;
 
 /**
- * How many of 100 journeys go well in several cases: a row for each, with its name, a bar and the
- * number at the bar's end.
+ * Maps of odds over two temperatures, beside each other where there is room: the better, the
+ * darker, with a line of its own pattern around each level, and words for what lies between.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class OddsChart extends Picture {
-  /** Below this width a row's name stands above its bar instead of beside it [pixel]. */
-  private static final double NARROW = 600;
+  /** From this width on maps stand beside each other [pixel]. */
+  private static final double BESIDE = 560;
 
-  private static final double ROW = 24;
-  private static final double NAMED_ROW = 38;
-  private static final double BAR = 10;
-  private static final double NUMBER = 34;
-  private static final double BELOW = 40;
-  private static final double NAMES = 0.52;
-  private static final int ALL = 100;
+  private static final double RIGHT = 18;
+  private static final double NAME = 20;
+  private static final double BELOW = Plot.spaceBelow(1);
+  private static final double LEAST_HEIGHT = 70;
+  private static final double MOST_HEIGHT = 360;
 
-  /** The lowest picture there may be [pixel]. */
-  private static final double LOWEST = 200;
+  private static final double KEY_ROW = 20;
+  private static final double SWATCH = 26;
 
-  private final List<Row> rows;
-  private final List<Level> levels;
+  /** A level's colour lies over those of the lower ones: lightness alone tells them apart. */
+  private static final Color SHADE = Look.BLUE.withOpacity(0.24);
 
-  private record Row(String name, double share) {}
+  private static final List<Dash> DASHES = List.of(Dash.SOLID, Dash.LONG, Dash.DOTTED);
+  private static final Lettering PERCENT = Look.TICK.inColor(Look.INK).withHalo();
+  private static final Lettering WORD = Look.LABEL.inBold().withHalo();
 
-  private record Level(String name, double share) {}
+  private final List<OddsField> maps;
+  private final List<Step> steps;
+  private final String rest;
+  private final String across;
+  private final String up;
+  private final Units units;
+
+  /** A level: from which odds on, and what it is called. */
+  private record Step(double least, String words) {
+    String percent() {
+      return Look.plain(100 * least) + " %";
+    }
+  }
+
+  /** An entry of the key: its words, how many levels lie under it, and its line. */
+  private record Entry(String words, int shades, Optional<Pen> line) {}
 
   private OddsChart(Builder builder) {
     super(builder);
-    rows = Checks.notEmpty("rows of odds", builder.rows);
-    levels = List.copyOf(builder.levels);
+    maps = Checks.notEmpty("maps", builder.maps);
+    steps =
+        Checks.notEmpty("levels", builder.steps).stream()
+            .sorted(Comparator.comparingDouble(Step::least).reversed())
+            .toList();
+    rest = builder.rest;
+    across = builder.across;
+    up = builder.up;
+    units = builder.units;
   }
 
   /**
@@ -52,70 +81,175 @@ public final class OddsChart extends Picture {
   }
 
   /**
-   * Returns the height at which the chart fills a width best.
+   * Returns a height that suits a width.
    *
    * @param width width of the picture [pixel]
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    double needed = headingHeight(width) + rows.size() * row(width) + BELOW + ROW;
-    return (int) Math.ceil(Math.max(LOWEST, needed));
+    int columns = columns(width);
+    double plot = Math.min(MOST_HEIGHT, 0.95 * plotWidth(width, columns));
+    int rows = (maps.size() + columns - 1) / columns;
+    return (int) Math.ceil(headingHeight(width) + rows * (NAME + plot + BELOW) + keyHeight(width));
   }
 
-  private static double row(double width) {
-    return width < NARROW ? NAMED_ROW : ROW;
+  private int columns(double width) {
+    return width >= BESIDE ? maps.size() : 1;
+  }
+
+  private static double plotWidth(double width, int columns) {
+    return width / columns - Plot.SIDE_SPACE - RIGHT;
   }
 
   @Override
-  void draw(Canvas canvas, double headingEnd) {
-    double row = row(canvas.width());
-    double top = headingEnd + ROW;
-    double bottom = top + rows.size() * row;
-    requireHeight("a chart of odds", canvas, bottom + BELOW - canvas.height());
-    boolean narrow = canvas.width() < NARROW;
-    double left = narrow ? Look.EDGE + 2 : NAMES * canvas.width();
-    double scale = (canvas.width() - Look.EDGE - NUMBER - left) / ALL;
-    for (int percent = 0; percent <= ALL; percent += 20) {
-      double x = left + scale * percent;
-      canvas.line(x, top, x, bottom, new Pen(Look.GRID, 1));
-      canvas.write(
-          Integer.toString(percent), new Pixel(x, bottom + 14), Alignment.MIDDLE, Look.TICK);
+  void draw(Canvas canvas, double top) {
+    int columns = columns(canvas.width());
+    int rows = (maps.size() + columns - 1) / columns;
+    double room = canvas.height() - top - keyHeight(canvas.width());
+    double height = room / rows - NAME - BELOW;
+    Picture.requireHeight("this map", canvas, rows * (LEAST_HEIGHT - height));
+    double width = plotWidth(canvas.width(), columns);
+    for (int n = 0; n < maps.size(); n++) {
+      double left = n % columns * canvas.width() / (double) columns + Plot.SIDE_SPACE;
+      double down = top + n / columns * (room / rows) + NAME;
+      draw(canvas, maps.get(n), Area.sized(left, down, width, height));
     }
-    canvas.write(
-        "of 100 journeys go well",
-        new Pixel(left + scale * ALL / 2, bottom + 32),
-        Alignment.MIDDLE,
-        Look.LABEL);
-    for (Level level : levels) {
-      double x = left + scale * ALL * level.share();
-      canvas.line(x, top - 2, x, bottom, new Pen(Look.INK, 1.2, Canvas.Dash.SHORT));
-      canvas.write(level.name(), new Pixel(x, top - 6), Alignment.END, Look.TICK);
-    }
-    for (int index = 0; index < rows.size(); index++) {
-      paint(canvas, rows.get(index), top + (index + 1) * row, left, scale, narrow);
-    }
-    canvas.line(left, top, left, bottom, new Pen(Look.INK, 1.6));
+    key(canvas, canvas.height() - keyHeight(canvas.width()));
   }
 
-  private static void paint(
-      Canvas canvas, Row row, double under, double left, double scale, boolean narrow) {
-    double end = left + scale * ALL * row.share();
-    double middle = under - (narrow ? 9 : ROW / 2);
-    canvas.fill(
-        new Area(left, middle - BAR / 2, Math.max(end, left + 1), middle + BAR / 2), Look.BLUE);
-    canvas.dot(new Pixel(end, middle), 4, Color.WHITE, new Pen(Look.BLUE, 2));
+  private void draw(Canvas canvas, OddsField map, Area area) {
+    DoubleUnaryOperator degrees =
+        kelvin ->
+            units == Units.US ? Temperatures.toFahrenheit(kelvin) : Temperatures.toCelsius(kelvin);
+    Plot plot = new Plot(canvas, area, scaled(map.across(), degrees), scaled(map.up(), degrees));
     canvas.write(
-        Long.toString(Math.round(ALL * row.share())),
-        new Pixel(end + 8, middle + 4),
+        Letters.fit(map.name(), area.width(), Look.LABEL.inBold()),
+        new Pixel(area.left(), area.top() - 6),
         Alignment.START,
         Look.LABEL.inBold());
-    double room = narrow ? canvas.width() - 2 * Look.EDGE : left - 2 * Look.EDGE;
-    String name = Letters.wrap(row.name(), room, 1, Look.LABEL).get(0);
-    canvas.write(
-        name,
-        narrow ? new Pixel(left, middle - 10) : new Pixel(left - 8, middle + 4),
-        narrow ? Alignment.START : Alignment.END,
-        Look.LABEL);
+    plot.axis(
+        Plot.Edge.LEFT, Plot.Tick.all(Ticks.decimal(plot.y(), area.height() / 34)), Plot.Mark.GRID);
+    plot.axis(
+        Plot.Edge.BELOW, Plot.Tick.all(Ticks.decimal(plot.x(), area.width() / 40)), Plot.Mark.GRID);
+    String unit = units == Units.US ? " [°F]" : " [°C]";
+    plot.title(Plot.Edge.LEFT, up + unit);
+    plot.title(Plot.Edge.BELOW, across + unit);
+    Contours contours = map.contours(plot);
+    for (Step step : steps) {
+      List<List<Pixel>> areas = contours.areas(step.least());
+      if (!areas.isEmpty()) {
+        canvas.fill(areas, SHADE);
+      }
+    }
+    same(canvas, plot);
+    for (int n = 0; n < steps.size(); n++) {
+      List<List<Pixel>> lines = contours.lines(steps.get(n).least());
+      if (!lines.isEmpty()) {
+        lines.forEach(plot.placer()::avoid);
+        canvas.lines(lines, line(n));
+      }
+    }
+    plot.border();
+    for (Step step : steps) {
+      contours.lines(step.least()).stream()
+          .max(Comparator.comparingInt(List::size))
+          .ifPresent(longest -> onLine(plot, step.percent(), longest));
+    }
+    for (String meaning : map.meanings()) {
+      plot.label(meaning, map.places(plot, meaning, Letters.width(meaning, WORD)), WORD);
+    }
+  }
+
+  /** Writes upon a line, as beside it would be beside the next one, too. */
+  private static void onLine(Plot plot, String text, List<Pixel> line) {
+    double width = Letters.width(text, PERCENT);
+    plot.label(
+        text,
+        LabelPlacer.inShortPieces(line).stream()
+            .map(at -> Plot.labelAt(at.x() - width / 2, at.y() - 7, width, 0))
+            .toList(),
+        PERCENT);
+  }
+
+  private static Range scaled(Range kelvin, DoubleUnaryOperator degrees) {
+    return new Range(degrees.applyAsDouble(kelvin.low()), degrees.applyAsDouble(kelvin.high()));
+  }
+
+  /** Where both temperatures are the same. */
+  private static void same(Canvas canvas, Plot plot) {
+    double low = Math.max(plot.x().low(), plot.y().low());
+    double high = Math.min(plot.x().high(), plot.y().high());
+    if (low < high) {
+      List<Pixel> line = List.of(plot.pixel(low, low), plot.pixel(high, high));
+      plot.placer().avoid(line);
+      canvas.line(line, new Pen(Look.QUIET_INK, 0.8));
+    }
+  }
+
+  private static Pen line(int number) {
+    return new Pen(Look.INK, number == 0 ? 2.2 : 1.6, DASHES.get(number % DASHES.size()));
+  }
+
+  private List<Entry> entries() {
+    List<Entry> all = new ArrayList<>();
+    for (int n = 0; n < steps.size(); n++) {
+      Step step = steps.get(n);
+      all.add(
+          new Entry(
+              step.percent() + " or more: " + step.words(),
+              steps.size() - n,
+              Optional.of(line(n))));
+    }
+    all.add(new Entry("less: " + rest, 0, Optional.empty()));
+    all.add(new Entry("the same at both ends", -1, Optional.of(new Pen(Look.QUIET_INK, 0.8))));
+    return all;
+  }
+
+  private double keyHeight(double width) {
+    return KEY_ROW * (row(width, entries().size()) + 1) + Look.EDGE;
+  }
+
+  /** The row of the key in which an entry stands, or the last one. */
+  private int row(double width, int entry) {
+    int row = 0;
+    double x = Look.EDGE;
+    List<Entry> all = entries();
+    for (int n = 0; n < all.size() && n <= entry; n++) {
+      if (x > Look.EDGE && x + wide(all.get(n)) > width - Look.EDGE) {
+        row++;
+        x = Look.EDGE;
+      }
+      x += wide(all.get(n));
+    }
+    return row;
+  }
+
+  private static double wide(Entry entry) {
+    return SWATCH + 6 + Letters.width(entry.words(), Look.LABEL) + 16;
+  }
+
+  private void key(Canvas canvas, double top) {
+    double x = Look.EDGE;
+    int before = 0;
+    List<Entry> all = entries();
+    for (int n = 0; n < all.size(); n++) {
+      Entry entry = all.get(n);
+      int row = row(canvas.width(), n);
+      x = row == before ? x : Look.EDGE;
+      before = row;
+      double y = top + KEY_ROW * row + 4;
+      Area swatch = Area.sized(x, y, SWATCH, 13);
+      for (int shade = 0; shade < entry.shades(); shade++) {
+        canvas.fill(swatch, SHADE);
+      }
+      if (entry.shades() >= 0) {
+        canvas.outline(swatch, entry.line().orElse(new Pen(Look.GRID, 1)));
+      } else {
+        canvas.line(x, y + 13, x + SWATCH, y, entry.line().orElseThrow());
+      }
+      canvas.write(entry.words(), new Pixel(x + SWATCH + 6, y + 11), Alignment.START, Look.LABEL);
+      x += wide(entry);
+    }
   }
 
   /**
@@ -124,44 +258,72 @@ public final class OddsChart extends Picture {
    * <p>Experimental. Not thread-safe.
    */
   public static final class Builder extends Titled<Builder> {
-    private static final Range SHARES = new Range(0, 1);
-
-    private final List<Row> rows = new ArrayList<>();
-    private final List<Level> levels = new ArrayList<>();
+    private final List<OddsField> maps = new ArrayList<>();
+    private final List<Step> steps = new ArrayList<>();
+    private String rest = "";
+    private String across = "";
+    private String up = "";
+    private Units units = Units.METRIC;
 
     private Builder(String title) {
       super(title);
     }
 
     /**
-     * Adds a row.
+     * Adds a map.
      *
-     * @param name its name
-     * @param share the share of journeys that go well [-], 0 to 1
+     * @param map the map; all have the same scales
      * @return this
-     * @throws stenotherm.base.InvalidInputException if the name is blank or the share out of range
      */
-    public Builder row(String name, double share) {
-      rows.add(
-          new Row(
-              Checks.name("name of a row", name),
-              Checks.within("share", share, SHARES, "", "1 is all.")));
+    public Builder map(OddsField map) {
+      maps.add(map);
       return this;
     }
 
     /**
-     * Adds a line down all rows.
+     * Adds a level.
      *
-     * @param name its name
-     * @param share where [-], 0 to 1
+     * @param least the odds from which on it applies, above 0 and below 1 [-]
+     * @param words what it is called
      * @return this
-     * @throws stenotherm.base.InvalidInputException if the name is blank or the share out of range
      */
-    public Builder level(String name, double share) {
-      levels.add(
-          new Level(
-              Checks.name("name of a level", name),
-              Checks.within("level", share, SHARES, "", "1 is all.")));
+    public Builder level(double least, String words) {
+      steps.add(new Step(least, words));
+      return this;
+    }
+
+    /**
+     * Says what is below all levels.
+     *
+     * @param words what it is called
+     * @return this
+     */
+    public Builder rest(String words) {
+      rest = words;
+      return this;
+    }
+
+    /**
+     * Names the axes, whose units are added.
+     *
+     * @param horizontal the temperature across
+     * @param vertical the temperature upwards
+     * @return this
+     */
+    public Builder axes(String horizontal, String vertical) {
+      across = horizontal;
+      up = vertical;
+      return this;
+    }
+
+    /**
+     * Sets the reader's units, which are metric otherwise.
+     *
+     * @param readers the units of the axes
+     * @return this
+     */
+    public Builder units(Units readers) {
+      units = readers;
       return this;
     }
 
@@ -174,7 +336,7 @@ public final class OddsChart extends Picture {
      * Builds the chart.
      *
      * @return the chart
-     * @throws stenotherm.base.InvalidInputException if there is no row, or the title is blank
+     * @throws stenotherm.base.InvalidInputException if there is no map or no level
      */
     public OddsChart build() {
       return new OddsChart(this);

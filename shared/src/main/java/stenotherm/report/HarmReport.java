@@ -17,7 +17,7 @@ import stenotherm.decision.Level;
 import stenotherm.decision.Mishap;
 import stenotherm.decision.MishapStudy;
 import stenotherm.parcel.Parcel;
-import stenotherm.picture.OddsChart;
+import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
@@ -240,13 +240,13 @@ public final class HarmReport implements Answer {
     AnswerPage page = new AnswerPage(title(), headline());
     page.deferral();
     if (pictures) {
-      OddsChart.Builder builder =
-          OddsChart.titled("How often it goes well when one thing goes wrong")
+      OddsBars.Builder builder =
+          OddsBars.titled("How often it goes well when one thing goes wrong")
               .level(Level.LIKELY.words(), Level.LIKELY.least());
       for (Harm each : plannedAndSingles()) {
         builder.row(each.words(), each.within().orElseThrow().within());
       }
-      OddsChart chart = builder.build();
+      OddsBars chart = builder.build();
       page.picture(chart, chart::heightFor, headline());
     }
     tables().forEach(page::table);

@@ -25,7 +25,7 @@ import stenotherm.grid.Box;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.WallLayer;
-import stenotherm.picture.OddsChart;
+import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
@@ -330,13 +330,13 @@ public final class SearchReport implements Answer {
     AnswerPage page = new AnswerPage(title(), headline());
     page.deferral();
     if (pictures) {
-      OddsChart.Builder builder =
-          OddsChart.titled("Size against odds: what no other candidate beats, the smallest on top")
+      OddsBars.Builder builder =
+          OddsBars.titled("Size against odds: what no other candidate beats, the smallest on top")
               .level("wanted", search.wanted());
       for (Found each : search.tradeOff()) {
         builder.row(words(each), each.within().orElseThrow().within());
       }
-      OddsChart chart = builder.build();
+      OddsBars chart = builder.build();
       page.picture(chart, chart::heightFor, headline());
     }
     tables().forEach(page::table);

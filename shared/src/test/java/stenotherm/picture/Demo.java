@@ -282,4 +282,36 @@ final class Demo {
         .section(panel("hottest moment, from above", true, 14))
         .build();
   }
+
+  private static OddsField odds(String name, double warmer) {
+    int side = 31;
+    double[] lows = new double[side];
+    double[][] odds = new double[side][side];
+    String[][] words = new String[side][side];
+    for (int i = 0; i < side; i++) {
+      lows[i] = fromCelsius(-12 + 1.4 * i);
+    }
+    for (int i = 0; i < side; i++) {
+      for (int j = 0; j < side; j++) {
+        double cold = Math.min(lows[i], lows[j]) - fromCelsius(14 - warmer);
+        double hot = fromCelsius(24 - warmer / 2) - Math.max(lows[i], lows[j]);
+        odds[i][j] = 1 / (1 + Math.exp(-Math.min(cold, hot)));
+        words[i][j] = odds[i][j] > 0.5 ? "holds" : cold < hot ? "too cold" : "too hot";
+      }
+    }
+    return new OddsField(name, lows, lows, odds, words);
+  }
+
+  static OddsChart odds() {
+    return OddsChart.titled("With the warmer it holds with lows from 4 °C to 18 °C at both ends")
+        .subtitle("invented odds")
+        .map(odds("a box, with warmer", 12))
+        .map(odds("a box, no warmer", 0))
+        .axes("low at the origin", "low at the destination")
+        .level(0.5, "a gamble")
+        .level(0.95, "holds")
+        .level(0.8, "likely holds")
+        .rest("do not send it like this")
+        .build();
+  }
 }

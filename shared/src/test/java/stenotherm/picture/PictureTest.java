@@ -44,6 +44,7 @@ class PictureTest {
         picture("air", Demo::air),
         picture("heat", Demo::heat),
         picture("heat-gap", Demo::heatWithGap),
+        picture("odds", Demo::odds),
         picture("section", Demo::section),
         picture("section-uniform", PictureTest::uniformSection));
   }
@@ -237,6 +238,40 @@ class PictureTest {
         }) {
       assertTrue(svg.contains(">" + text + "</text>"), text);
     }
+  }
+
+  /** Levels are told apart by lines, words and lightness, never by a colour alone. */
+  @Test
+  void oddsAreNamedAndHaveUnits() {
+    String svg = Demo.odds().svg(900, 420);
+
+    for (String text :
+        new String[] {
+          "a box, with warmer",
+          "a box, no warmer",
+          "holds",
+          "too cold",
+          "too hot",
+          "95 %",
+          "95 % or more: holds",
+          "80 % or more: likely holds",
+          "50 % or more: a gamble",
+          "less: do not send it like this",
+          "low at the origin [°C]",
+          "low at the destination [°C]"
+        }) {
+      assertTrue(svg.contains(">" + text + "</text>"), text);
+    }
+    assertTrue(svg.indexOf(">95 % or more") < svg.indexOf(">50 % or more"), svg);
+    assertThrows(
+        InvalidInputException.class,
+        () ->
+            new OddsField(
+                "odds",
+                new double[] {280, 290},
+                new double[] {280, 290},
+                new double[1][2],
+                new String[2][2]));
   }
 
   @Test

@@ -1,0 +1,169 @@
+package stenotherm.examples;
+
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import stenotherm.base.Range;
+import stenotherm.base.TemperatureDifferences;
+import stenotherm.base.Temperatures;
+import stenotherm.parcel.Parcel;
+import stenotherm.report.Answer;
+import stenotherm.report.MapReport;
+import stenotherm.scenario.Scenario;
+import stenotherm.words.Figures;
+import stenotherm.words.Units;
+
+/** With which overnight lows at both ends does a packing hold, with its warmer and without? */
+@Command(
+    name = MapLows.NAME,
+    description = {
+      "Maps in which overnight lows, where a packing is sent from and where it is sent to, it"
+          + " holds: with its warmer and without.",
+      "Results are calculations on stated assumptions, never a permission to send an animal."
+    },
+    footer = ConsoleCommand.PROGRAM + MapLows.NAME + " my-scenario.yaml --lows 10..85F")
+final class MapLows extends ScenarioCommand {
+  static final String NAME = "map";
+
+  private static final String NUMBER = "([+-]?[0-9]+(?:\\.[0-9]+)?)";
+  private static final Pattern LOWS =
+      Pattern.compile(NUMBER + "\\s*(?:\\.\\.|to)\\s*" + NUMBER + "\\s*(°?[CF])?");
+  private static final Pattern DIFFERENCE = Pattern.compile(NUMBER + "\\s*(K|C°|F°|°C|°F|C|F)?");
+
+  /** What people live in; the journeys' own limits are far beyond [K]. */
+  private static final Range TEMPERATURES = new Range(213.15, 323.15);
+
+  private static final Range DAILY_RANGES = new Range(0.5, 30);
+  private static final double LEAST_SPAN = 1;
+  private static final int MOST_NODES = 33;
+
+  @Option(
+      names = "--packing",
+      paramLabel = "NAME",
+      description = "Packing of the scenario. Default: the first.")
+  private @Nullable String packing;
+
+  @Option(
+      names = "--lows",
+      paramLabel = "FROM..TO",
+      description = {
+        "Overnight lows at either end, as 10..85F, -10..30C, or in the scenario's units without a"
+            + " letter.",
+        "Default: 10..85 °F or -12..30 °C."
+      })
+  private @Nullable String lows;
+
+  @Option(
+      names = "--daily-range",
+      paramLabel = "DEGREES",
+      description = {
+        "By how much days are warmer than nights, as 18F°, 10K, or in the scenario's units.",
+        "Default: 18 F° or 10 K."
+      })
+  private @Nullable String dailyRange;
+
+  @Option(
+      names = "--nodes",
+      paramLabel = "N",
+      description = {
+        "Lows at each end that journeys are run at; in between is interpolated.",
+        "Default: ${DEFAULT-VALUE}."
+      })
+  private int nodes = 5;
+
+  @Override
+  List<String> fileNames() {
+    return MapReport.FILES;
+  }
+
+  @Override
+  String folderName() {
+    return NAME;
+  }
+
+  @Override
+  void checkOwnOptions() {
+    require(nodes >= 2 && nodes <= MOST_NODES, "--nodes", nodes, "within 2 to " + MOST_NODES);
+    // which units are meant only the scenario says; what is wrong in either is found here
+    lows(Units.US);
+    dailyRange(Units.US);
+  }
+
+  @Override
+  Answer answer(Scenario scenario, Progress progress) {
+    Parcel parcel = packing(scenario);
+    Range range = lows(scenario.units());
+    require(
+        TEMPERATURES.contains(range.low())
+            && TEMPERATURES.contains(range.high())
+            && range.high() - range.low() >= LEAST_SPAN,
+        "--lows",
+        String.valueOf(lows),
+        "two temperatures within -60 to 50 °C, the second at least a degree higher");
+    double daily = dailyRange(scenario.units());
+    require(
+        DAILY_RANGES.contains(daily), "--daily-range", String.valueOf(dailyRange), "0.5 to 30 K");
+    presets(scenario, parcel, daily);
+    return MapReport.run(
+        scenario,
+        new MapReport.Question(parcel, range, daily, nodes),
+        settings(),
+        threads(),
+        progress);
+  }
+
+  private Parcel packing(Scenario scenario) {
+    if (packing == null) {
+      return scenario.packings().get(0);
+    }
+    List<String> names = scenario.packings().stream().map(Parcel::name).toList();
+    require(names.contains(packing), "--packing", packing, "one of " + names);
+    return scenario.packings().get(names.indexOf(packing));
+  }
+
+  /** Says what was chosen where nothing was asked for. */
+  private void presets(Scenario scenario, Parcel parcel, double daily) {
+    if (packing == null && scenario.packings().size() > 1) {
+      complain(0, "packing: '" + parcel.name() + "', the first; another one with --packing");
+    }
+    if (dailyRange == null) {
+      complain(
+          0,
+          "days are taken as "
+              + new Figures(scenario.units()).difference(daily)
+              + " warmer than nights; otherwise with --daily-range");
+    }
+  }
+
+  private Range lows(Units units) {
+    boolean usual = lows == null;
+    String text = usual ? (units == Units.US ? "10..85" : "-12..30") : String.valueOf(lows).strip();
+    Matcher parts = LOWS.matcher(text);
+    require(parts.matches(), "--lows", text, "two temperatures, such as 10..85F or -10..30C");
+    double from = Double.parseDouble(parts.group(1));
+    double to = Double.parseDouble(parts.group(2));
+    require(from < to, "--lows", text, "the lower temperature first");
+    return isFahrenheit(parts.group(3), units)
+        ? new Range(Temperatures.fromFahrenheit(from), Temperatures.fromFahrenheit(to))
+        : new Range(Temperatures.fromCelsius(from), Temperatures.fromCelsius(to));
+  }
+
+  private double dailyRange(Units units) {
+    if (dailyRange == null) {
+      return units == Units.US ? TemperatureDifferences.fromFahrenheit(18) : 10;
+    }
+    Matcher parts = DIFFERENCE.matcher(dailyRange.strip());
+    require(parts.matches(), "--daily-range", dailyRange, "degrees, such as 18F° or 10K");
+    double degrees = Double.parseDouble(parts.group(1));
+    return isFahrenheit(parts.group(2), units)
+        ? TemperatureDifferences.fromFahrenheit(degrees)
+        : degrees;
+  }
+
+  private static boolean isFahrenheit(@Nullable String unit, Units units) {
+    return unit == null ? units == Units.US : unit.contains("F");
+  }
+}

@@ -1,0 +1,172 @@
+package stenotherm.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stenotherm.decision.Verdict;
+
+class MapLowsTest {
+  /** Both ends follow the weather; with a warmer, and without. */
+  private static final String OUTDOORS =
+      Small.SCENARIO
+          .replace("ambient: 14 °C, spread: 3 K", "ambient: outdoors")
+          .replace("ambient: 12 °C, spread: 3 K", "ambient: outdoors")
+          .replace("from: Here, UTC-5", "from: Here, UTC-5\n  lows/highs: 5 to 12 °C");
+
+  private record Run(int code, String out, String err) {}
+
+  private static Run run(Object... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    String[] words = new String[args.length + 1];
+    words[0] = MapLows.NAME;
+    for (int n = 0; n < args.length; n++) {
+      words[n + 1] = args[n].toString();
+    }
+    int code = Stenotherm.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
+    return new Run(code, out.toString(), err.toString());
+  }
+
+  private static Path scenario(Path folder, String text) throws IOException {
+    return Files.writeString(folder.resolve("scenario.yaml"), text);
+  }
+
+  @Test
+  void aPackingWithAWarmerIsMappedWithAndWithout(@TempDir Path folder) throws IOException {
+    Path report = folder.resolve("report");
+    Run run =
+        run(
+            scenario(folder, OUTDOORS),
+            "--mesh-scale",
+            "2",
+            "--nodes",
+            "3",
+            "--lows",
+            "-20..35C",
+            "--out",
+            report);
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.err().contains("'warm, \"foam\"', the first"), run.err());
+    assertTrue(run.err().contains("10.0 C° warmer than nights"), run.err());
+    assertTrue(run.err().contains("First look, 9 typical journeys"), run.err());
+    List<String> lines = run.out().lines().toList();
+    assertTrue(lines.get(2).startsWith("With the warmer"), run.out());
+    assertTrue(run.out().contains("- " + Verdict.DEFER), run.out());
+    assertFalse(run.out().toLowerCase(Locale.ROOT).contains("safe"), run.out());
+    String page = Files.readString(report.resolve("map.html"));
+    assertTrue(page.contains(">low at the destination [°C]</text>"));
+    assertTrue(page.indexOf("class=\"answer\"") < page.indexOf("<svg"));
+    assertTrue(page.indexOf("<svg") < page.indexOf("id=\"cautions\""));
+    List<String> odds = Files.readAllLines(report.resolve("map.csv"));
+    assertEquals(1 + 2 * 13 * 13, odds.size());
+    JsonNode json = new ObjectMapper().readTree(report.resolve("map.json").toFile());
+    assertEquals(lines.get(2), json.get("headline").asText());
+    assertEquals(128, json.get("maps").get(0).get("journeys").asInt());
+    assertAgree(json, odds);
+  }
+
+  /** Lines bound the odds that the other file has. */
+  private static void assertAgree(JsonNode json, List<String> odds) {
+    int inside = 0;
+    for (String row : odds.subList(1, odds.size())) {
+      // the packing's name has a comma, so that the columns are counted from the end
+      String[] cells = row.split(",");
+      double[] numbers = new double[9];
+      for (int n = 0; n < 9; n++) {
+        numbers[n] = Double.parseDouble(cells[cells.length - 9 + n]);
+      }
+      boolean warmer = cells[cells.length - 10].equals("yes");
+      JsonNode level = json.get("maps").get(warmer ? 0 : 1).get("levels").get(1);
+      assertEquals(0.8, level.get("least").asDouble());
+      for (JsonNode line : level.get("lows_at_origin_K")) {
+        if (line.get("low_destination_K").asDouble() == numbers[1]) {
+          boolean within = false;
+          for (JsonNode stretch : line.get("from_to")) {
+            within |=
+                numbers[0] >= stretch.get(0).asDouble() && numbers[0] <= stretch.get(1).asDouble();
+          }
+          assertEquals(numbers[3] >= 0.8, within, row);
+          inside += within ? 1 : 0;
+        }
+      }
+    }
+    assertTrue(inside > 0, "some lows hold");
+  }
+
+  @Test
+  void aPackingWithoutWarmerIsMappedOnceAsJson(@TempDir Path folder) throws IOException {
+    String originAlone =
+        OUTDOORS.replace(
+            "at: destination, for: 3 h, ambient: outdoors",
+            "at: destination, for: 3 h, ambient: 20 °C");
+    Run run =
+        run(
+            scenario(folder, originAlone + "units: us\n"),
+            "--mesh-scale",
+            "2",
+            "--nodes",
+            "2",
+            "--packing",
+            "bare foam",
+            "--lows",
+            "0 to 90",
+            "--daily-range",
+            "12",
+            "--json");
+    assertEquals(0, run.code(), run.err());
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertEquals(1, json.get("maps").size());
+    assertEquals(12 / 1.8, json.get("daily_range_K").asDouble(), 1e-9);
+    assertEquals(305.37, json.get("highest_low_K").asDouble(), 0.01);
+    assertTrue(json.get("headline").asText().contains("°F"), json.get("headline").asText());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--lows, 10..85X, such as 10..85F",
+    "--lows, 85..10, the lower temperature first",
+    "--lows, -100..20C, within -60 to 50 °C",
+    "--daily-range, warm, such as 18F°",
+    "--daily-range, 0K, 0.5 to 30 K",
+    "--packing, bear foam, one of",
+    "--nodes, 1, within 2 to 33"
+  })
+  void wrongOptionsAreRefused(String option, String value, String hint, @TempDir Path folder)
+      throws IOException {
+    Run run = run(scenario(folder, OUTDOORS), option + "=" + value, "--out", folder.resolve("r"));
+    assertEquals(ConsoleCommand.BAD_COMMAND_LINE, run.code(), run.err());
+    assertTrue(run.err().contains(option + ": " + value), run.err());
+    assertTrue(run.err().contains(hint), run.err());
+    assertFalse(Files.exists(folder.resolve("r")));
+  }
+
+  @Test
+  void whatCannotBeMappedIsRefusedBeforeWork(@TempDir Path folder) throws IOException {
+    Run indoors = run(scenario(folder, Small.SCENARIO), "--out", folder.resolve("r"));
+    assertEquals(ConsoleCommand.BAD_SCENARIO, indoors.code(), indoors.err());
+    assertTrue(indoors.err().contains("does not depend on the weather"), indoors.err());
+    String packed =
+        OUTDOORS.replace(
+            "{name: bare foam,",
+            "{packs: [{pack: n-hexadecane on lid, size: 100 x 80 x 10 mm, start: 16 °C}],"
+                + " name: cooled,");
+    Run melting =
+        run(scenario(folder, packed), "--packing", "cooled", "--out", folder.resolve("r"));
+    assertEquals(ConsoleCommand.BAD_SCENARIO, melting.code(), melting.err());
+    assertTrue(melting.err().contains("has a pack that melts"), melting.err());
+  }
+}

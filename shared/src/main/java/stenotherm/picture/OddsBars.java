@@ -1,0 +1,183 @@
+package stenotherm.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import stenotherm.base.Checks;
+import stenotherm.base.Range;
+import stenotherm.picture.Canvas.Alignment;
+import stenotherm.picture.Canvas.Pen;
+
+/**
+ * How many of 100 journeys go well in several cases: a row for each, with its name, a bar and the
+ * number at the bar's end.
+ *
+ * <p>Experimental. Immutable, thus thread-safe.
+ */
+public final class OddsBars extends Picture {
+  /** Below this width a row's name stands above its bar instead of beside it [pixel]. */
+  private static final double NARROW = 600;
+
+  private static final double ROW = 24;
+  private static final double NAMED_ROW = 38;
+  private static final double BAR = 10;
+  private static final double NUMBER = 34;
+  private static final double BELOW = 40;
+  private static final double NAMES = 0.52;
+  private static final int ALL = 100;
+
+  /** The lowest picture there may be [pixel]. */
+  private static final double LOWEST = 200;
+
+  private final List<Row> rows;
+  private final List<Level> levels;
+
+  private record Row(String name, double share) {}
+
+  private record Level(String name, double share) {}
+
+  private OddsBars(Builder builder) {
+    super(builder);
+    rows = Checks.notEmpty("rows of odds", builder.rows);
+    levels = List.copyOf(builder.levels);
+  }
+
+  /**
+   * Starts a chart.
+   *
+   * @param title the answer in one sentence, which stands above the chart
+   * @return a builder
+   */
+  public static Builder titled(String title) {
+    return new Builder(title);
+  }
+
+  /**
+   * Returns the height at which the chart fills a width best.
+   *
+   * @param width width of the picture [pixel]
+   * @return height [pixel]
+   */
+  public int heightFor(int width) {
+    double needed = headingHeight(width) + rows.size() * row(width) + BELOW + ROW;
+    return (int) Math.ceil(Math.max(LOWEST, needed));
+  }
+
+  private static double row(double width) {
+    return width < NARROW ? NAMED_ROW : ROW;
+  }
+
+  @Override
+  void draw(Canvas canvas, double headingEnd) {
+    double row = row(canvas.width());
+    double top = headingEnd + ROW;
+    double bottom = top + rows.size() * row;
+    requireHeight("a chart of odds", canvas, bottom + BELOW - canvas.height());
+    boolean narrow = canvas.width() < NARROW;
+    double left = narrow ? Look.EDGE + 2 : NAMES * canvas.width();
+    double scale = (canvas.width() - Look.EDGE - NUMBER - left) / ALL;
+    for (int percent = 0; percent <= ALL; percent += 20) {
+      double x = left + scale * percent;
+      canvas.line(x, top, x, bottom, new Pen(Look.GRID, 1));
+      canvas.write(
+          Integer.toString(percent), new Pixel(x, bottom + 14), Alignment.MIDDLE, Look.TICK);
+    }
+    canvas.write(
+        "of 100 journeys go well",
+        new Pixel(left + scale * ALL / 2, bottom + 32),
+        Alignment.MIDDLE,
+        Look.LABEL);
+    for (Level level : levels) {
+      double x = left + scale * ALL * level.share();
+      canvas.line(x, top - 2, x, bottom, new Pen(Look.INK, 1.2, Canvas.Dash.SHORT));
+      canvas.write(level.name(), new Pixel(x, top - 6), Alignment.END, Look.TICK);
+    }
+    for (int index = 0; index < rows.size(); index++) {
+      paint(canvas, rows.get(index), top + (index + 1) * row, left, scale, narrow);
+    }
+    canvas.line(left, top, left, bottom, new Pen(Look.INK, 1.6));
+  }
+
+  private static void paint(
+      Canvas canvas, Row row, double under, double left, double scale, boolean narrow) {
+    double end = left + scale * ALL * row.share();
+    double middle = under - (narrow ? 9 : ROW / 2);
+    canvas.fill(
+        new Area(left, middle - BAR / 2, Math.max(end, left + 1), middle + BAR / 2), Look.BLUE);
+    canvas.dot(new Pixel(end, middle), 4, Color.WHITE, new Pen(Look.BLUE, 2));
+    canvas.write(
+        Long.toString(Math.round(ALL * row.share())),
+        new Pixel(end + 8, middle + 4),
+        Alignment.START,
+        Look.LABEL.inBold());
+    double room = narrow ? canvas.width() - 2 * Look.EDGE : left - 2 * Look.EDGE;
+    String name = Letters.wrap(row.name(), room, 1, Look.LABEL).get(0);
+    canvas.write(
+        name,
+        narrow ? new Pixel(left, middle - 10) : new Pixel(left - 8, middle + 4),
+        narrow ? Alignment.START : Alignment.END,
+        Look.LABEL);
+  }
+
+  /**
+   * Builds an {@link OddsBars}.
+   *
+   * <p>Experimental. Not thread-safe.
+   */
+  public static final class Builder extends Titled<Builder> {
+    private static final Range SHARES = new Range(0, 1);
+
+    private final List<Row> rows = new ArrayList<>();
+    private final List<Level> levels = new ArrayList<>();
+
+    private Builder(String title) {
+      super(title);
+    }
+
+    /**
+     * Adds a row.
+     *
+     * @param name its name
+     * @param share the share of journeys that go well [-], 0 to 1
+     * @return this
+     * @throws stenotherm.base.InvalidInputException if the name is blank or the share out of range
+     */
+    public Builder row(String name, double share) {
+      rows.add(
+          new Row(
+              Checks.name("name of a row", name),
+              Checks.within("share", share, SHARES, "", "1 is all.")));
+      return this;
+    }
+
+    /**
+     * Adds a line down all rows.
+     *
+     * @param name its name
+     * @param share where [-], 0 to 1
+     * @return this
+     * @throws stenotherm.base.InvalidInputException if the name is blank or the share out of range
+     */
+    public Builder level(String name, double share) {
+      levels.add(
+          new Level(
+              Checks.name("name of a level", name),
+              Checks.within("level", share, SHARES, "", "1 is all.")));
+      return this;
+    }
+
+    @Override
+    Builder self() {
+      return this;
+    }
+
+    /**
+     * Builds the chart.
+     *
+     * @return the chart
+     * @throws stenotherm.base.InvalidInputException if there is no row, or the title is blank
+     */
+    public OddsBars build() {
+      return new OddsBars(this);
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package stenotherm.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import stenotherm.base.Range;
+import stenotherm.decision.Level;
+import stenotherm.decision.Lows;
+import stenotherm.decision.LowsOdds;
+import stenotherm.decision.OddsMap;
+import stenotherm.words.CsvText;
+import stenotherm.words.Figures;
+
+/** The files of a map for other programs: all digits, SI units. */
+final class MapData {
+  /** Lows at each end of which odds are told. */
+  static final int SIDE = 13;
+
+  private MapData() {}
+
+  /** Lows spread evenly over a range, both ends as given [K]. */
+  static double[] spread(Range range, int many) {
+    double[] all = new double[many];
+    for (int n = 0; n < many; n++) {
+      double share = n / (many - 1.0);
+      all[n] = (1 - share) * range.low() + share * range.high();
+    }
+    return all;
+  }
+
+  static byte[] odds(MapReport report) {
+    StringBuilder text =
+        new StringBuilder(
+            "packing,warmer,low_origin_K,low_destination_K,within,within_low,within_high,too_cold,"
+                + "too_hot,short_of_air,burnt\n");
+    double[] axis = spread(report.question().lows(), SIDE);
+    for (Map.Entry<Packed, OddsMap> each : report.maps().entrySet()) {
+      boolean warmer = !each.getKey().parcel().warmers().isEmpty();
+      for (double origin : axis) {
+        for (double destination : axis) {
+          LowsOdds odds = each.getValue().odds(new Lows(origin, destination));
+          text.append(CsvText.field(each.getKey().parcel().name()));
+          text.append(warmer ? ",yes" : ",no");
+          for (double value :
+              new double[] {
+                origin,
+                destination,
+                odds.within().within(),
+                odds.within().low(),
+                odds.within().high(),
+                odds.tooCold(),
+                odds.tooHot(),
+                odds.shortOfAir(),
+                odds.burnt()
+              }) {
+            text.append(',').append(value);
+          }
+          text.append('\n');
+        }
+      }
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  static String summary(MapReport report) {
+    MapWords words = new MapWords(new Figures(report.scenario().units()));
+    Range lows = report.question().lows();
+    ObjectNode root = JsonText.object();
+    root.put("format", 1);
+    root.put("title", report.scenario().title());
+    root.put("headline", words.headline(report));
+    root.put("units_of_sentences", report.scenario().units().label());
+    root.put("packing", report.question().packing().name());
+    root.put("daily_range_K", report.question().dailyRange());
+    root.put("lowest_low_K", lows.low());
+    root.put("highest_low_K", lows.high());
+    ArrayNode maps = root.putArray("maps");
+    for (OddsMap map : report.maps().values()) {
+      ObjectNode one = maps.addObject();
+      one.put("warmer", !map.parcel().warmers().isEmpty());
+      one.put("journeys", map.journeys());
+      one.put("interpolation_error", map.error());
+      ArrayNode levels = one.putArray("levels");
+      for (Level level : MapWords.LEVELS) {
+        ObjectNode node = levels.addObject();
+        node.put("level", level.name());
+        node.put("level_words", level.words());
+        node.put("least", level.least());
+        addStretches(
+            node.putArray("equal_lows_K"),
+            map,
+            level,
+            lows,
+            Lows.equal(lows.low()),
+            Lows.equal(lows.high()));
+        ArrayNode lines = node.putArray("lows_at_origin_K");
+        for (double destination : spread(lows, SIDE)) {
+          ObjectNode line = lines.addObject();
+          line.put("low_destination_K", destination);
+          addStretches(
+              line.putArray("from_to"),
+              map,
+              level,
+              lows,
+              new Lows(lows.low(), destination),
+              new Lows(lows.high(), destination));
+        }
+      }
+    }
+    new MapPage(report).cautions().forEach(root.putArray("cautions")::add);
+    StatedAssumptions.sentences(report.scenario()).forEach(root.putArray("assumptions")::add);
+    return JsonText.of(root);
+  }
+
+  private static void addStretches(
+      ArrayNode node, OddsMap map, Level level, Range lows, Lows from, Lows to) {
+    double length = lows.high() - lows.low();
+    for (Range stretch : map.stretches(level, from, to)) {
+      ArrayNode ends = node.addArray();
+      ends.add(lows.low() + stretch.low() * length);
+      ends.add(lows.low() + stretch.high() * length);
+    }
+  }
+}

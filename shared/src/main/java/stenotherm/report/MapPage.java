@@ -1,0 +1,228 @@
+package stenotherm.report;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import stenotherm.base.MessageText;
+import stenotherm.base.Range;
+import stenotherm.decision.Level;
+import stenotherm.decision.Lows;
+import stenotherm.decision.LowsOdds;
+import stenotherm.decision.OddsMap;
+import stenotherm.picture.OddsChart;
+import stenotherm.picture.OddsField;
+import stenotherm.words.Figures;
+
+/** A map as a page and as text. */
+final class MapPage {
+  /** Lows at each end of which the picture is made. */
+  private static final int FINE = 31;
+
+  /** Lows of the tables. */
+  private static final int ROWS = 7;
+
+  private final MapReport report;
+  private final Figures figures;
+  private final MapWords words;
+  private final Range lows;
+
+  MapPage(MapReport report) {
+    this.report = report;
+    this.figures = new Figures(report.scenario().units());
+    this.words = new MapWords(figures);
+    this.lows = report.question().lows();
+  }
+
+  byte[] html(boolean withPictures) {
+    String headline = words.headline(report);
+    AnswerPage page = new AnswerPage(report.scenario().title(), headline);
+    page.sentence(words.grounds(report));
+    MapWords.withoutEffect(report).ifPresent(page::sentence);
+    page.deferral();
+    if (withPictures) {
+      OddsChart chart = chart();
+      page.picture(
+          chart,
+          chart::heightFor,
+          "Find the low forecast where the parcel is sent from on the lower scale, the low where it"
+              + " is sent to on the left one. Where lines lie close together a few degrees"
+              + " decide.");
+    }
+    page.table(equalLows()).table(byDestination());
+    page.cautions(cautions());
+    page.folded(
+        "The odds in more detail",
+        folded -> report.maps().forEach((packed, map) -> folded.table(odds(packed, map))));
+    List<String> sentences = StatedAssumptions.sentences(report.scenario());
+    page.folded(
+        "How it was computed", folded -> folded.sentence(MapWords.error(report)).list(sentences));
+    page.files("All numbers", List.of(MapReport.SUMMARY, MapReport.ODDS));
+    return page.html();
+  }
+
+  void print(PrintWriter out) {
+    println(out, report.scenario().title());
+    out.println();
+    println(out, words.headline(report));
+    println(out, words.grounds(report));
+    MapWords.withoutEffect(report).ifPresent(sentence -> println(out, sentence));
+    equalLows().print(out);
+    byDestination().print(out);
+    out.println();
+    println(out, MapWords.error(report));
+    out.println();
+    out.println("Cautions:");
+    cautions().forEach(caution -> println(out, "- " + caution));
+  }
+
+  private static void println(PrintWriter out, String text) {
+    out.println(MessageText.of(text, Integer.MAX_VALUE));
+  }
+
+  List<String> cautions() {
+    Set<String> ofRuns = new LinkedHashSet<>();
+    report.maps().values().forEach(map -> ofRuns.addAll(map.cautions()));
+    return Cautions.of(report.scenario(), report.question().packing(), List.copyOf(ofRuns));
+  }
+
+  private String of(Packed packed) {
+    return report.stripped().isEmpty()
+        ? packed.parcel().name()
+        : packed.stripped() ? "no warmer" : "with warmer";
+  }
+
+  private TextTable equalLows() {
+    List<String> head = new ArrayList<>(List.of("packing"));
+    MapWords.LEVELS.forEach(level -> head.add(atLeast(level)));
+    List<List<String>> lines = new ArrayList<>();
+    report
+        .maps()
+        .forEach(
+            (packed, map) -> {
+              List<String> line = new ArrayList<>(List.of(of(packed)));
+              for (Level level : MapWords.LEVELS) {
+                line.add(cell(words.equalLows(report, map, level)));
+              }
+              lines.add(line);
+            });
+    return new TextTable("The same low at both ends", head, lines);
+  }
+
+  private static String atLeast(Level level) {
+    return level.words() + " (" + Math.round(100 * level.least()) + " of 100 or more)";
+  }
+
+  private String cell(Optional<Range> range) {
+    return range
+        .map(each -> figures.temperature(each.low()) + " to " + figures.temperature(each.high()))
+        .orElse("none");
+  }
+
+  private TextTable byDestination() {
+    List<String> head = new ArrayList<>(List.of("low at the destination"));
+    List<Level> levels = List.of(Level.HOLDS, Level.LIKELY);
+    for (Packed packed : report.maps().keySet()) {
+      levels.forEach(level -> head.add(of(packed) + ": " + level.words()));
+    }
+    List<List<String>> lines = new ArrayList<>();
+    for (double low : spread(ROWS)) {
+      List<String> line = new ArrayList<>(List.of(figures.temperature(low)));
+      for (OddsMap map : report.maps().values()) {
+        for (Level level : levels) {
+          line.add(
+              cell(
+                  MapWords.widest(
+                      map,
+                      level,
+                      new Lows(lows.low(), low),
+                      new Lows(lows.high(), low),
+                      lows,
+                      figures)));
+        }
+      }
+      lines.add(line);
+    }
+    return new TextTable("Lows at the origin with which it holds, or likely holds", head, lines);
+  }
+
+  private TextTable odds(Packed packed, OddsMap map) {
+    List<List<String>> lines = new ArrayList<>();
+    for (double low : spread(MapData.SIDE)) {
+      LowsOdds odds = map.odds(Lows.equal(low));
+      lines.add(
+          List.of(
+              figures.temperature(low),
+              Words.percent(odds.within().within()),
+              Words.percent(odds.within().low()) + " to " + Words.percent(odds.within().high()),
+              Words.percent(odds.tooCold()),
+              Words.percent(odds.tooHot()),
+              Words.percent(odds.shortOfAir()),
+              Words.percent(odds.burnt())));
+    }
+    return new TextTable(
+        "Of 100 journeys with the same low at both ends, " + of(packed),
+        List.of(
+            "low",
+            "go well",
+            "what their number leaves open",
+            "too cold",
+            "too hot",
+            "short of air",
+            "burns"),
+        lines);
+  }
+
+  double[] spread(int many) {
+    return MapData.spread(lows, many);
+  }
+
+  private OddsChart chart() {
+    OddsChart.Builder chart =
+        OddsChart.titled(words.conclusion(report))
+            .subtitle(
+                "Share of journeys that go well, less what their number leaves open, over the"
+                    + " overnight lows at both ends; days "
+                    + figures.difference(report.question().dailyRange())
+                    + " warmer")
+            .axes("low at the origin", "low at the destination")
+            .units(report.scenario().units())
+            .rest(Level.DO_NOT.words());
+    MapWords.LEVELS.forEach(level -> chart.level(level.least(), level.words()));
+    for (Map.Entry<Packed, OddsMap> each : report.maps().entrySet()) {
+      chart.map(field(each.getKey(), each.getValue()));
+    }
+    return chart.build();
+  }
+
+  private OddsField field(Packed packed, OddsMap map) {
+    double[] axis = spread(FINE);
+    double[][] odds = new double[FINE][FINE];
+    String[][] meanings = new String[FINE][FINE];
+    for (int i = 0; i < FINE; i++) {
+      for (int j = 0; j < FINE; j++) {
+        LowsOdds there = map.odds(new Lows(axis[i], axis[j]));
+        odds[i][j] = there.within().low();
+        meanings[i][j] = there.level() == Level.DO_NOT ? mostly(there) : there.level().words();
+      }
+    }
+    return new OddsField(packed.label(), axis, axis, odds, meanings);
+  }
+
+  /** What goes wrong most. */
+  private static String mostly(LowsOdds odds) {
+    double most =
+        Math.max(
+            Math.max(odds.tooCold(), odds.tooHot()), Math.max(odds.shortOfAir(), odds.burnt()));
+    if (odds.tooCold() == most) {
+      return "too cold";
+    }
+    if (odds.tooHot() == most) {
+      return "too hot";
+    }
+    return odds.shortOfAir() == most ? "short of air" : "burns";
+  }
+}
