@@ -38,7 +38,7 @@ import stenotherm.scenario.TraceReader;
     },
     footer =
         ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv --out my-fit")
-final class FitLogger extends ScenarioCommand {
+final class FitLogger extends PackingCommand {
   static final String NAME = "fit";
 
   private static final String SHIPPED_TRACE = "test-box.csv";
@@ -57,12 +57,6 @@ final class FitLogger extends ScenarioCommand {
   private @Nullable Path traceFile;
 
   @Option(
-      names = "--packing",
-      paramLabel = "NAME",
-      description = "Which packing was tested. Default: the first.")
-  private @Nullable String packing;
-
-  @Option(
       names = "--walls",
       description = "Fits the conductivity of the walls, too; else it is held.")
   private boolean walls;
@@ -79,7 +73,7 @@ final class FitLogger extends ScenarioCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    Parcel parcel = tested(scenario);
+    Parcel parcel = packing(scenario);
     LoggerTrace trace;
     try {
       trace = trace(parcel);
@@ -94,16 +88,6 @@ final class FitLogger extends ScenarioCommand {
     }
     return new LoggerReport(
         scenario.title(), scenario.units(), parcel.name(), trace, box.fit(trace));
-  }
-
-  private Parcel tested(Scenario scenario) {
-    List<String> names = scenario.packings().stream().map(Parcel::name).toList();
-    int position = packing == null ? 0 : names.indexOf(packing);
-    if (position < 0) {
-      throw new InvalidInputException(
-          "--packing", "there is no '" + packing + "'; there are " + names);
-    }
-    return scenario.packings().get(position);
   }
 
   private LoggerTrace trace(Parcel parcel) throws IOException {

@@ -25,7 +25,7 @@ import stenotherm.words.Units;
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
     footer = ConsoleCommand.PROGRAM + MapLows.NAME + " my-scenario.yaml --lows 10..85F")
-final class MapLows extends ScenarioCommand {
+final class MapLows extends PackingCommand {
   static final String NAME = "map";
 
   private static final String NUMBER = "([+-]?[0-9]+(?:\\.[0-9]+)?)";
@@ -39,12 +39,6 @@ final class MapLows extends ScenarioCommand {
   private static final Range DAILY_RANGES = new Range(0.5, 30);
   private static final double LEAST_SPAN = 1;
   private static final int MOST_NODES = 33;
-
-  @Option(
-      names = "--packing",
-      paramLabel = "NAME",
-      description = "Packing of the scenario. Default: the first.")
-  private @Nullable String packing;
 
   @Option(
       names = "--lows",
@@ -106,7 +100,7 @@ final class MapLows extends ScenarioCommand {
     double daily = dailyRange(scenario.units());
     require(
         DAILY_RANGES.contains(daily), "--daily-range", String.valueOf(dailyRange), "0.5 to 30 K");
-    presets(scenario, parcel, daily);
+    presets(scenario, daily);
     return MapReport.run(
         scenario,
         new MapReport.Question(parcel, range, daily, nodes),
@@ -115,20 +109,8 @@ final class MapLows extends ScenarioCommand {
         progress);
   }
 
-  private Parcel packing(Scenario scenario) {
-    if (packing == null) {
-      return scenario.packings().get(0);
-    }
-    List<String> names = scenario.packings().stream().map(Parcel::name).toList();
-    require(names.contains(packing), "--packing", packing, "one of " + names);
-    return scenario.packings().get(names.indexOf(packing));
-  }
-
   /** Says what was chosen where nothing was asked for. */
-  private void presets(Scenario scenario, Parcel parcel, double daily) {
-    if (packing == null && scenario.packings().size() > 1) {
-      complain(0, "packing: '" + parcel.name() + "', the first; another one with --packing");
-    }
+  private void presets(Scenario scenario, double daily) {
     if (dailyRange == null) {
       complain(
           0,

@@ -20,13 +20,18 @@ abstract class PackingCommand extends ScenarioCommand {
   private @Nullable String packing;
 
   /**
-   * Finds the packing that is meant.
+   * Finds the packing that is meant, and says which if nobody asked for one of several.
    *
    * @throws InvalidInputException if the file has none of that name; the message suggests one
    */
   final Parcel packing(Scenario scenario) {
-    return packing == null
-        ? scenario.packings().get(0)
-        : Suggestions.find("packing", packing, scenario.packings(), Parcel::name);
+    if (packing != null) {
+      return Suggestions.find("packing", packing, scenario.packings(), Parcel::name);
+    }
+    Parcel first = scenario.packings().get(0);
+    if (scenario.packings().size() > 1) {
+      complain(0, "packing: '" + first.name() + "', the first; another one with --packing");
+    }
+    return first;
   }
 }

@@ -2,7 +2,10 @@ package stenotherm.examples;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Month;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -30,6 +33,8 @@ import stenotherm.weather.RecordedWeather;
 final class ReplayDays extends PackingCommand {
   static final String NAME = "replay";
 
+  private static final int MONTHS = 12;
+
   @Option(
       names = "--origin",
       paramLabel = "FILE",
@@ -41,6 +46,20 @@ final class ReplayDays extends PackingCommand {
       paramLabel = "FILE",
       description = "Record of a station where it is sent to, instead of the place's own.")
   private @Nullable Path destination;
+
+  @Option(
+      names = "--months",
+      paramLabel = "MONTH",
+      split = ",",
+      description = "Months of departure, as numbers. Default: 12,1,2, the winter; all: 1,2,3 to 12.")
+  private List<Integer> months = List.of(12, 1, 2);
+
+  @Override
+  void checkOwnOptions() {
+    for (int month : months) {
+      require(month >= 1 && month <= MONTHS, "--months", month, "within 1 to 12");
+    }
+  }
 
   @Override
   List<String> fileNames() {
@@ -57,8 +76,10 @@ final class ReplayDays extends PackingCommand {
     List<Leg> legs = scenario.journey().legs();
     List<DayExtremes> from = days("--origin", origin, legs.get(0));
     List<DayExtremes> to = days("--destination", destination, legs.get(legs.size() - 1));
+    Set<Month> chosen = EnumSet.noneOf(Month.class);
+    months.forEach(month -> chosen.add(Month.of(month)));
     return Departures.replay(
-        scenario, packing(scenario), from, to, settings(), threads(), progress);
+        scenario, packing(scenario), from, to, chosen, settings(), threads(), progress);
   }
 
   private static List<DayExtremes> days(String option, @Nullable Path file, Leg leg) {

@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.time.LocalDate;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -40,7 +41,7 @@ public final class Departures {
   /** Replicates of a study, the fewest that tell an interval. */
   private static final int REPLICATES = 16;
 
-  private static final int FEW_POINTS = 2;
+  private static final int FEW_POINTS = 1;
   private static final int POINTS = 16;
 
   /** Part of the work that makes models. */
@@ -142,12 +143,13 @@ public final class Departures {
   }
 
   /**
-   * Sends a packing on every day of a record.
+   * Sends a packing on every day of a record that falls in certain months.
    *
    * @param scenario the scenario
    * @param packing one of its packings
    * @param origin recorded days where it is sent from
    * @param destination recorded days where it is sent to
+   * @param months the months
    * @param settings how finely
    * @param threads how many days at a time; results are the same for any
    * @param watcher told how far the work is
@@ -161,6 +163,7 @@ public final class Departures {
       Parcel packing,
       List<DayExtremes> origin,
       List<DayExtremes> destination,
+      Set<Month> months,
       TransitSettings settings,
       int threads,
       Comparison.Watcher watcher) {
@@ -177,12 +180,14 @@ public final class Departures {
     for (LocalDate day = first.plusDays(1);
         !day.plusDays(work.daysOnTheWay() + 1L).isAfter(last);
         day = day.plusDays(1)) {
-      days.add(new OtherWeather(day, from, to));
+      if (months.contains(day.getMonth())) {
+        days.add(new OtherWeather(day, from, to));
+      }
     }
     if (days.isEmpty()) {
       throw new InvalidInputException(
           "recorded days",
-          "the records of both ends share none, or too few for the journey: "
+          "the records of both ends share none of these months, or too few for the journey: "
               + first
               + " to "
               + last);

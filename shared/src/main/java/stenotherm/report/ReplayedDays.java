@@ -166,8 +166,9 @@ public final class ReplayedDays implements Answer {
         + Figures.day(last())
         + " "
         + last().getYear()
-        + ". The weather is that of each day; what else is uncertain varies in 32 journeys of each"
-        + " day, so that a single day is told roughly, a month well.";
+        + ". The weather is that of each day; what else is uncertain varies in 16 journeys of each"
+        + " day, so that a single day is told roughly, a month well. Days that follow each other"
+        + " are alike.";
   }
 
   private java.time.LocalDate first() {
