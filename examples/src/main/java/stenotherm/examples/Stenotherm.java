@@ -64,6 +64,7 @@ public final class Stenotherm extends ConsoleCommand {
         new FitLogger(),
         new PrintSheet(),
         new NewScenario(),
+        new Serve(),
         new Completion());
   }
 
