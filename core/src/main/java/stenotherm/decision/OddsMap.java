@@ -114,7 +114,7 @@ public final class OddsMap {
     }
 
     /** Lows that both ends may have, spread evenly, ascending [K]; none if they share no range. */
-    public List<Double> equalLows(int many) {
+    private List<Double> equalLows(int many) {
       double low = Math.max(origin.low(), destination.low());
       double high = Math.min(origin.high(), destination.high());
       return low < high
