@@ -15,7 +15,7 @@ import stenotherm.scenario.Scenario;
           + " comes first, with the hour at which an animal first leaves what it tolerates.",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
-    footer = ConsoleCommand.PROGRAM + BreakParcel.NAME + " my-scenario.yaml --packing 'foam box'")
+    footer = ConsoleCommand.PROGRAM + BreakParcel.NAME + " my-scenario.yaml --packing large")
 final class BreakParcel extends PackingCommand {
   static final String NAME = "break";
 

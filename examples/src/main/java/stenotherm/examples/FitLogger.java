@@ -29,7 +29,7 @@ import stenotherm.scenario.TraceReader;
     description = {
       "Fits a packing to what loggers recorded in a test without an animal: how well the fill"
           + " insulates, how wide the seams gape, how strong the warmer is, each with the interval"
-          + " that holds it with 90 %, and a block to paste into the scenario.",
+          + " that holds it in nine cases of ten, and a block to paste into the scenario.",
       "The trace is a table with commas: hours (or time), outside [°F], cup [°F]; a sensor elsewhere"
           + " is named with its place, such as: under lid at 90 x 90 x 150 mm [°C], from left, front"
           + " and floor.",
