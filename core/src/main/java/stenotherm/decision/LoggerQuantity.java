@@ -115,7 +115,7 @@ public record LoggerQuantity(
 
   /** The value at a place on the scale, within what can be computed [unit]. */
   double at(double scaled) {
-    double ratio = factor == Factor.SEAMS ? Math.cbrt(1 + scaled) : Math.exp(scaled);
+    double ratio = factor == Factor.SEAMS ? StrictMath.cbrt(1 + scaled) : Math.exp(scaled);
     return Math.min(possible().high(), Math.max(possible().low(), nominal * ratio));
   }
 
