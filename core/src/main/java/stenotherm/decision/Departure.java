@@ -4,13 +4,11 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Predicate;
 import stenotherm.base.Checks;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.study.Fate;
-import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
 
 /**
@@ -19,19 +17,9 @@ import stenotherm.study.StudySettings;
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param journey the journey of that day
- * @param within odds that every animal stays within what it tolerates until opening
- * @param notTooCold odds that none gets too cold
- * @param notTooHot odds that none gets too hot
- * @param enoughAir odds that all have enough air
- * @param notBurnt odds that no place in reach is too hot to touch
+ * @param odds how it fares
  */
-public record Departure(
-    Journey journey,
-    Odds within,
-    Odds notTooCold,
-    Odds notTooHot,
-    Odds enoughAir,
-    Odds notBurnt) {
+public record Departure(Journey journey, JourneyOdds odds) {
   /**
    * Finds the odds of each of several journeys, on the same points of what is uncertain.
    *
@@ -62,7 +50,9 @@ public record Departure(
                 throw new CancellationException("stopped between journeys");
               }
               Journey journey = journeys.get(index);
-              found[index] = of(journey, packing.study(journey).fates(alone), alone);
+              List<Fate> fates = packing.study(journey).fates(alone);
+              found[index] =
+                  new Departure(journey, JourneyOdds.count(fates, alone, journey.duration()));
               // counted where it is told, lest a later count is told first
               synchronized (listener) {
                 if (listener.progress(done.incrementAndGet(), found.length)
@@ -73,35 +63,5 @@ public record Departure(
             });
     Checks.notInterrupted("between journeys");
     return List.of(found);
-  }
-
-  private static Departure of(Journey journey, List<Fate> fates, StudySettings many) {
-    double opening = journey.duration();
-    return new Departure(
-        journey,
-        odds(fates, many, fate -> fate.breach() > opening),
-        odds(fates, many, fate -> fate.cold().breach() > opening),
-        odds(fates, many, fate -> fate.hot().breach() > opening),
-        odds(fates, many, fate -> fate.airless() > opening),
-        odds(fates, many, fate -> fate.burnt() > opening));
-  }
-
-  private static Odds odds(List<Fate> fates, StudySettings many, Predicate<Fate> good) {
-    int[] hits = new int[many.replicates()];
-    for (int run = 0; run < fates.size(); run++) {
-      if (good.test(fates.get(run))) {
-        hits[run / many.points()]++;
-      }
-    }
-    return Odds.of(hits, many.points());
-  }
-
-  /**
-   * Returns the level that the odds reach.
-   *
-   * @return the level
-   */
-  public Level level() {
-    return Level.of(within);
   }
 }

@@ -42,7 +42,7 @@ import stenotherm.warmer.WarmerClass;
  */
 public sealed interface Mishap {
   /** What it happens to. Two of one kind do not happen together, but for a user's own. */
-  enum Kind {
+  enum Concern {
     /** The hours. */
     HOURS,
     /** The weather. */
@@ -85,7 +85,7 @@ public sealed interface Mishap {
    *
    * @return the kind; of two, the one of the earlier kind happens first
    */
-  Kind kind();
+  Concern kind();
 
   /**
    * Tells whether two do not happen together here.
@@ -95,11 +95,11 @@ public sealed interface Mishap {
    *     the other has the lid elsewhere
    */
   default boolean excludes(Mishap other) {
-    if (kind() == Kind.OWN || other.kind() == Kind.OWN) {
+    if (kind() == Concern.OWN || other.kind() == Concern.OWN) {
       return equals(other);
     }
     return kind() == other.kind()
-        || Set.of(kind(), other.kind()).equals(Set.of(Kind.SUN, Kind.LIE));
+        || Set.of(kind(), other.kind()).equals(Set.of(Concern.SUN, Concern.LIE));
   }
 
   /**
@@ -114,8 +114,8 @@ public sealed interface Mishap {
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       all.add(new Late(leg, journey.legs().get(leg).name(), late));
     }
-    all.add(new OtherWeather(-OtherWeather.USUAL));
-    all.add(new OtherWeather(OtherWeather.USUAL));
+    all.add(new MissedForecast(-MissedForecast.USUAL));
+    all.add(new MissedForecast(MissedForecast.USUAL));
     all.add(new UnheatedVehicle());
     all.add(new SunOnLid());
     for (Orientation each : Orientation.values()) {
@@ -123,7 +123,7 @@ public sealed interface Mishap {
         all.add(new Lying(each));
       }
     }
-    all.add(new Unfilled());
+    all.add(new NoFill());
     all.add(new LooseWarmer());
     all.add(new DeadWarmer());
     all.add(new CoveredFilm());
@@ -158,8 +158,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.HOURS;
+    public Concern kind() {
+      return Concern.HOURS;
     }
   }
 
@@ -169,7 +169,7 @@ public sealed interface Mishap {
    *
    * @param kelvin how much warmer [K], negative for colder
    */
-  record OtherWeather(double kelvin) implements Mishap {
+  record MissedForecast(double kelvin) implements Mishap {
     private static final double USUAL = 5;
 
     @Override
@@ -191,8 +191,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.WEATHER;
+    public Concern kind() {
+      return Concern.WEATHER;
     }
   }
 
@@ -236,8 +236,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.VEHICLE;
+    public Concern kind() {
+      return Concern.VEHICLE;
     }
   }
 
@@ -339,8 +339,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.SUN;
+    public Concern kind() {
+      return Concern.SUN;
     }
   }
 
@@ -362,13 +362,13 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.LIE;
+    public Concern kind() {
+      return Concern.LIE;
     }
   }
 
   /** Packed without fill. */
-  record Unfilled() implements Mishap {
+  record NoFill() implements Mishap {
     @Override
     public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
       return new Remedy.Shipment(
@@ -382,8 +382,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.FILL;
+    public Concern kind() {
+      return Concern.FILL;
     }
   }
 
@@ -445,8 +445,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.WARMER;
+    public Concern kind() {
+      return Concern.WARMER;
     }
   }
 
@@ -471,8 +471,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.WARMER;
+    public Concern kind() {
+      return Concern.WARMER;
     }
   }
 
@@ -501,8 +501,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.WARMER;
+    public Concern kind() {
+      return Concern.WARMER;
     }
   }
 
@@ -519,8 +519,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.OPENINGS;
+    public Concern kind() {
+      return Concern.OPENINGS;
     }
   }
 
@@ -543,8 +543,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public Kind kind() {
-      return Kind.OWN;
+    public Concern kind() {
+      return Concern.OWN;
     }
   }
 

@@ -271,13 +271,13 @@ public record MishapStudy(
     private static List<Case> worstOfKinds(List<Case> singles, List<Harm> harms) {
       List<Case> chosen = new ArrayList<>();
       Set<Fate> seen = new HashSet<>();
-      for (Mishap.Kind kind : Mishap.Kind.values()) {
+      for (Mishap.Concern kind : Mishap.Concern.values()) {
         IntStream.range(0, singles.size())
             .boxed()
             .filter(index -> singles.get(index).mishaps().get(0).kind() == kind)
             .sorted(Comparator.comparing(harms::get, WORST_FIRST))
             .filter(index -> seen.add(harms.get(index).nominal()))
-            .limit(kind == Mishap.Kind.OWN ? singles.size() : WORST_OF_KIND)
+            .limit(kind == Mishap.Concern.OWN ? singles.size() : WORST_OF_KIND)
             .map(singles::get)
             .forEach(chosen::add);
       }
@@ -325,10 +325,10 @@ public record MishapStudy(
       boolean open =
           plan.journey().legs().stream().anyMatch(leg -> !leg.surroundings().sunshine().isNone());
       for (Case each : singles) {
-        Mishap.Kind kind = each.mishaps().get(0).kind();
-        if (kind == Mishap.Kind.SUN
-            || kind == Mishap.Kind.OWN
-            || (open && kind == Mishap.Kind.LIE)) {
+        Mishap.Concern kind = each.mishaps().get(0).kind();
+        if (kind == Mishap.Concern.SUN
+            || kind == Mishap.Concern.OWN
+            || (open && kind == Mishap.Concern.LIE)) {
           span.add(each.journey());
         }
       }

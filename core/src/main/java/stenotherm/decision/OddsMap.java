@@ -311,9 +311,9 @@ public final class OddsMap {
     return (extent.side() - 1) * (low - range.low()) / (range.high() - range.low());
   }
 
-  private LowsOdds count(List<Trace> traces) {
+  private JourneyOdds count(List<Trace> traces) {
     List<Fate> fates = traces.stream().map(judge::fate).toList();
-    return LowsOdds.count(fates, many, opening);
+    return JourneyOdds.count(fates, many, opening);
   }
 
   private double share(List<Trace> traces) {
@@ -343,7 +343,7 @@ public final class OddsMap {
    * @return the odds, interpolated
    * @throws InvalidInputException if they lie outside the map
    */
-  public LowsOdds odds(Lows lows) {
+  public JourneyOdds odds(Lows lows) {
     String hint = "The map ends there.";
     Checks.within("low at the origin", lows.origin(), extent.origin(), "K", hint);
     Checks.within("low at the destination", lows.destination(), extent.destination(), "K", hint);

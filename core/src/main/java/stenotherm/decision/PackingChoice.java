@@ -99,7 +99,7 @@ public record PackingChoice(
     for (Remedy change : changes) {
       packed = change.applyTo(packed.parcel(), packed.journey());
     }
-    WarmerPlaces.requireApart(packed.parcel());
+    WarmerPlacing.requireApart(packed.parcel());
     return packed;
   }
 

@@ -258,7 +258,7 @@ public sealed interface Remedy {
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Placement there = Placement.onFace(face, Mounting.taped());
       Parcel changed = withEach(parcel, each -> placed(each, there));
-      WarmerPlaces.requireApart(changed);
+      WarmerPlacing.requireApart(changed);
       return new Shipment(changed, journey);
     }
   }

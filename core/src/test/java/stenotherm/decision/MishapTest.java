@@ -145,7 +145,7 @@ class MishapTest {
             van(3),
             new Leg("depot", HERE, 10 * HOUR, Times.DAY, depot().surroundings(), MADE_UP),
             porch(0)));
-    assertSame(new Mishap.OtherWeather(-5), WARMED, journey(van(-2), depot(), porch(-5)));
+    assertSame(new Mishap.MissedForecast(-5), WARMED, journey(van(-2), depot(), porch(-5)));
     assertSame(new Mishap.UnheatedVehicle(), WARMED, journey(van(0), depot(), porch(0)));
     Leg[] lying =
         JOURNEY.legs().stream()
@@ -205,7 +205,7 @@ class MishapTest {
                 new PlacedWarmer(
                     "pad", Warmers.FORTY_HOUR, PAD.placement(), 0, FilmCover.TAPED_OVER))),
         JOURNEY);
-    assertSame(new Mishap.Unfilled(), WARMED.withFilling(Filling.none()), JOURNEY);
+    assertSame(new Mishap.NoFill(), WARMED.withFilling(Filling.none()), JOURNEY);
     assertSame(
         new Mishap.BlockedOpenings(), WARMED.withOpenings(new Openings(0, List.of())), JOURNEY);
   }
@@ -215,7 +215,7 @@ class MishapTest {
     Mishap dead = new Mishap.DeadWarmer();
     assertTrue(dead.excludes(new Mishap.LooseWarmer()));
     assertTrue(dead.excludes(dead));
-    assertFalse(dead.excludes(new Mishap.Unfilled()));
+    assertFalse(dead.excludes(new Mishap.NoFill()));
     Mishap own = new Mishap.Own("one", (parcel, journey) -> new Remedy.Shipment(parcel, journey));
     Mishap other = new Mishap.Own("two", (parcel, journey) -> new Remedy.Shipment(parcel, journey));
     assertFalse(own.excludes(other));
@@ -253,8 +253,8 @@ class MishapTest {
                             .toList())));
     List<Mishap> mishaps =
         List.of(
-            new Mishap.OtherWeather(5),
-            new Mishap.OtherWeather(-5),
+            new Mishap.MissedForecast(5),
+            new Mishap.MissedForecast(-5),
             frost,
             new Mishap.DeadWarmer(),
             new Mishap.Late(9, "none", HOUR));
@@ -295,7 +295,7 @@ class MishapTest {
 
   @Test
   void aStopIsHonoured() {
-    List<Mishap> one = List.of(new Mishap.OtherWeather(-5));
+    List<Mishap> one = List.of(new Mishap.MissedForecast(-5));
     assertThrows(
         CancellationException.class,
         () ->

@@ -101,7 +101,7 @@ class OddsMapTest {
   }
 
   /** The same journeys run at the lows themselves, on a packing made ready for the same span. */
-  private static Function<Lows, LowsOdds> direct(Parcel parcel) {
+  private static Function<Lows, JourneyOdds> direct(Parcel parcel) {
     double middle = (LOWS.low() + LOWS.high()) / 2;
     Outlook outlook =
         Outlook.of(
@@ -116,7 +116,7 @@ class OddsMapTest {
             ProgressListener.NONE);
     return lows -> {
       Journey journey = nights(lows);
-      return LowsOdds.count(outlook.study(journey).fates(MANY), MANY, journey.duration());
+      return JourneyOdds.count(outlook.study(journey).fates(MANY), MANY, journey.duration());
     };
   }
 
@@ -124,15 +124,15 @@ class OddsMapTest {
   void oddsAndLinesAreThoseOfRunsEverywhere() {
     Parcel parcel = warmed();
     OddsMap map = map(parcel);
-    Function<Lows, LowsOdds> direct = direct(parcel);
+    Function<Lows, JourneyOdds> direct = direct(parcel);
     int side = 9;
     double largest = 0;
     int uncertain = 0;
     for (int i = 0; i < side; i++) {
       for (int j = 0; j < side; j++) {
         Lows lows = new Lows(255 + 6.0 * i, 255 + 6.0 * j);
-        LowsOdds there = direct.apply(lows);
-        LowsOdds here = map.odds(lows);
+        JourneyOdds there = direct.apply(lows);
+        JourneyOdds here = map.odds(lows);
         double share = there.within().within();
         uncertain += share > 0.05 && share < 0.95 ? 1 : 0;
         largest = Math.max(largest, Math.abs(share - here.within().within()));

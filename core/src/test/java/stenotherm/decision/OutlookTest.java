@@ -117,13 +117,13 @@ class OutlookTest {
         Departure.all(outlook, List.of(harsh, mild), MANY, ProgressListener.NONE);
     for (Departure day : days) {
       StudyResult alone = outlook.odds(day.journey(), MANY, ProgressListener.NONE);
-      assertEquals(alone.within(), day.within());
-      assertEquals(alone.notTooCold(), day.notTooCold());
-      assertEquals(alone.notTooHot(), day.notTooHot());
-      assertEquals(alone.enoughAir(), day.enoughAir());
-      assertEquals(alone.notBurnt(), day.notBurnt());
+      assertEquals(alone.within(), day.odds().within());
+      assertEquals(alone.notTooCold(), day.odds().notTooCold());
+      assertEquals(alone.notTooHot(), day.odds().notTooHot());
+      assertEquals(alone.enoughAir(), day.odds().enoughAir());
+      assertEquals(alone.notBurnt(), day.odds().notBurnt());
     }
     assertEquals(harsh, days.get(0).journey());
-    assertTrue(days.get(0).within().within() < days.get(1).within().within());
+    assertTrue(days.get(0).odds().within().within() < days.get(1).odds().within().within());
   }
 }

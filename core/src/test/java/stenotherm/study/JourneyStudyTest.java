@@ -321,7 +321,7 @@ class JourneyStudyTest {
     assertEquals(512, StudySettings.standard(1, 2).journeys());
     for (int[] bad :
         new int[][] {
-          {15, 8, 1}, {1025, 8, 1}, {16, 1, 1}, {16, 12, 1}, {16, 131_072, 1}, {16, 8, 0}
+          {15, 8, 1}, {1025, 8, 1}, {16, 0, 1}, {16, 12, 1}, {16, 131_072, 1}, {16, 8, 0}
         }) {
       assertThrows(InvalidInputException.class, () -> new StudySettings(bad[0], bad[1], 1, bad[2]));
     }

@@ -103,7 +103,7 @@ class WarmersTest {
     WarmerClass good = Warmers.TEN_HOUR;
     assertThrows(InvalidInputException.class, () -> new WarmerClass.PadSize(0.1, 0, 0.01));
     assertEquals(
-        "strength of x: 1.1 to 1.2 must hold 1",
+        "strength of x: 1.1 to 1.2 must hold the usual one, 1.0",
         assertThrows(
                 InvalidInputException.class,
                 () ->

@@ -47,7 +47,7 @@ public final class PackingDrawing extends Picture {
   private final Units units;
 
   /** What a part is, which decides how it is drawn. */
-  public enum Kind {
+  public enum Shown {
     /** A carton or another thin wall. */
     BOARD(new Color(222, 200, 165)),
     /** Foam. */
@@ -67,7 +67,7 @@ public final class PackingDrawing extends Picture {
 
     private final Color color;
 
-    Kind(Color color) {
+    Shown(Color color) {
       this.color = color;
     }
 
@@ -84,7 +84,7 @@ public final class PackingDrawing extends Picture {
    * @param shape its shape
    * @param number what stands for it in the list; empty for none
    */
-  public record Part(Kind kind, Box box, Shape shape, String number) {}
+  public record Part(Shown kind, Box box, Shape shape, String number) {}
 
   /**
    * Holes through a wall, spread along its middle.
@@ -205,8 +205,8 @@ public final class PackingDrawing extends Picture {
 
     private void paint(Part part) {
       Area area = area(part.box());
-      boolean round = part.kind() == Kind.ANIMAL || looksRound(part.shape());
-      Pen pen = new Pen(Look.INK, part.kind() == Kind.VESSEL ? 1.6 : 0.8);
+      boolean round = part.kind() == Shown.ANIMAL || looksRound(part.shape());
+      Pen pen = new Pen(Look.INK, part.kind() == Shown.VESSEL ? 1.6 : 0.8);
       if (round) {
         canvas.fill(List.of(ellipse(area)), part.kind().color);
         canvas.ellipse(area, pen);
@@ -259,7 +259,7 @@ public final class PackingDrawing extends Picture {
 
     private Box cavity() {
       return parts.stream()
-          .filter(part -> part.kind() == Kind.FILL)
+          .filter(part -> part.kind() == Shown.FILL)
           .map(Part::box)
           .findFirst()
           .orElseThrow();

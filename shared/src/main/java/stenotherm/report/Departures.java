@@ -111,8 +111,8 @@ public final class Departures {
         days.add(
             new OtherWeather(
                 day,
-                new OtherWeather.End(forecast.first(), forecast.origin(), spread),
-                new OtherWeather.End(forecast.first(), forecast.destination(), later)));
+                new OtherWeather.EndWeather(forecast.first(), forecast.origin(), spread),
+                new OtherWeather.EndWeather(forecast.first(), forecast.destination(), later)));
       }
     }
     if (days.isEmpty()) {
@@ -137,7 +137,7 @@ public final class Departures {
               days.get(day).origin().spread(),
               rows.get(day)));
     }
-    ranked.sort(Comparator.comparingDouble(day -> -day.best().within().low()));
+    ranked.sort(Comparator.comparingDouble(day -> -day.best().odds().within().low()));
     return new RankedDays(
         scenario, work.packings, ranked, left, errorPerDay, work.cautions());
   }
@@ -173,8 +173,8 @@ public final class Departures {
         earlier(
             origin.get(origin.size() - 1).date(),
             destination.get(destination.size() - 1).date());
-    OtherWeather.End from = recorded(origin);
-    OtherWeather.End to = recorded(destination);
+    OtherWeather.EndWeather from = recorded(origin);
+    OtherWeather.EndWeather to = recorded(destination);
     List<OtherWeather> days = new ArrayList<>();
     // the course of a day goes on from the day before it
     for (LocalDate day = first.plusDays(1);
@@ -196,9 +196,9 @@ public final class Departures {
     return new ReplayedDays(scenario, work.packings, rows, work.cautions());
   }
 
-  private static OtherWeather.End recorded(List<DayExtremes> days) {
+  private static OtherWeather.EndWeather recorded(List<DayExtremes> days) {
     List<Range> ranges = days.stream().map(day -> new Range(day.low(), day.high())).toList();
-    return new OtherWeather.End(days.get(0).date(), ranges, OtherWeather.RECORDED_SPREAD);
+    return new OtherWeather.EndWeather(days.get(0).date(), ranges, OtherWeather.RECORDED_SPREAD);
   }
 
   private static LocalDate later(LocalDate one, LocalDate other) {
@@ -301,7 +301,7 @@ public final class Departures {
   static int best(List<Departure> day) {
     int best = 0;
     for (int packing = 1; packing < day.size(); packing++) {
-      if (day.get(packing).within().low() >= day.get(best).within().low()) {
+      if (day.get(packing).odds().within().low() >= day.get(best).odds().within().low()) {
         best = packing;
       }
     }

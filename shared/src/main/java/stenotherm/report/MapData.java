@@ -7,7 +7,7 @@ import java.util.Map;
 import stenotherm.base.Range;
 import stenotherm.decision.Level;
 import stenotherm.decision.Lows;
-import stenotherm.decision.LowsOdds;
+import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.OddsMap;
 import stenotherm.words.CsvText;
 import stenotherm.words.Figures;
@@ -39,7 +39,7 @@ final class MapData {
       boolean warmer = !each.getKey().parcel().warmers().isEmpty();
       for (double origin : axis) {
         for (double destination : axis) {
-          LowsOdds odds = each.getValue().odds(new Lows(origin, destination));
+          JourneyOdds odds = each.getValue().odds(new Lows(origin, destination));
           text.append(CsvText.field(each.getKey().parcel().name()));
           text.append(warmer ? ",yes" : ",no");
           for (double value :

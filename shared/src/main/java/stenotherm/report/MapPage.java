@@ -11,7 +11,7 @@ import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.decision.Level;
 import stenotherm.decision.Lows;
-import stenotherm.decision.LowsOdds;
+import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.OddsMap;
 import stenotherm.picture.OddsChart;
 import stenotherm.picture.OddsField;
@@ -152,7 +152,7 @@ final class MapPage {
   private TextTable odds(Packed packed, OddsMap map) {
     List<List<String>> lines = new ArrayList<>();
     for (double low : spread(MapData.SIDE)) {
-      LowsOdds odds = map.odds(Lows.equal(low));
+      JourneyOdds odds = map.odds(Lows.equal(low));
       lines.add(
           List.of(
               figures.temperature(low),
@@ -204,7 +204,7 @@ final class MapPage {
     String[][] meanings = new String[FINE][FINE];
     for (int i = 0; i < FINE; i++) {
       for (int j = 0; j < FINE; j++) {
-        LowsOdds there = map.odds(new Lows(axis[i], axis[j]));
+        JourneyOdds there = map.odds(new Lows(axis[i], axis[j]));
         odds[i][j] = there.within().low();
         meanings[i][j] = there.level() == Level.DO_NOT ? mostly(there) : there.level().words();
       }
@@ -213,7 +213,7 @@ final class MapPage {
   }
 
   /** What goes wrong most. */
-  private static String mostly(LowsOdds odds) {
+  private static String mostly(JourneyOdds odds) {
     double most =
         Math.max(
             Math.max(odds.tooCold(), odds.tooHot()), Math.max(odds.shortOfAir(), odds.burnt()));

@@ -126,8 +126,8 @@ public record MapReport(
                 end(lows.destination(), question.dailyRange())));
   }
 
-  private static OtherWeather.End end(double low, double dailyRange) {
-    return OtherWeather.End.daily(new Range(low, low + dailyRange), OtherWeather.FORECAST_SPREAD);
+  private static OtherWeather.EndWeather end(double low, double dailyRange) {
+    return OtherWeather.EndWeather.daily(new Range(low, low + dailyRange), OtherWeather.FORECAST_SPREAD);
   }
 
   private static OddsMap.Listener listener(

@@ -354,27 +354,27 @@ public record PackingSheet(
       drawing.part(part(isBoard(parcel, layer), shell));
       shell = inside(parcel, shell, layer);
     }
-    drawing.part(new PackingDrawing.Part(PackingDrawing.Kind.FILL, parcel.cavity(), Shape.BOX, ""));
+    drawing.part(new PackingDrawing.Part(PackingDrawing.Shown.FILL, parcel.cavity(), Shape.BOX, ""));
     for (Container each : parcel.containers()) {
       String number = Integer.toString(steps.stepOf(each.name()));
       Shape shape = each.vessel().shape();
       drawing.part(
-          new PackingDrawing.Part(PackingDrawing.Kind.VESSEL, parcel.room(each), shape, number));
+          new PackingDrawing.Part(PackingDrawing.Shown.VESSEL, parcel.room(each), shape, number));
       each.bedding()
           .forEach(
               layer ->
-                  drawing.part(block(PackingDrawing.Kind.BEDDING, each.beddingBlock(layer), "")));
+                  drawing.part(block(PackingDrawing.Shown.BEDDING, each.beddingBlock(layer), "")));
       each.occupant()
           .ifPresent(
-              who -> drawing.part(block(PackingDrawing.Kind.ANIMAL, each.animalBlock(), "")));
+              who -> drawing.part(block(PackingDrawing.Shown.ANIMAL, each.animalBlock(), "")));
     }
     for (PlacedWarmer each : parcel.warmers()) {
       String number = Integer.toString(steps.stepOf(each.name()));
-      drawing.part(block(PackingDrawing.Kind.WARMER, each.name(), number));
+      drawing.part(block(PackingDrawing.Shown.WARMER, each.name(), number));
     }
     for (PlacedPack each : parcel.packs()) {
       String number = Integer.toString(steps.stepOf(each.name()));
-      drawing.part(block(PackingDrawing.Kind.PACK, each.name(), number));
+      drawing.part(block(PackingDrawing.Shown.PACK, each.name(), number));
     }
     for (Vent vent : parcel.openings().vents()) {
       drawing.holes(new PackingDrawing.Holes(vent.face(), vent.count()));
@@ -384,10 +384,10 @@ public record PackingSheet(
 
   private static PackingDrawing.Part part(boolean board, Box box) {
     return new PackingDrawing.Part(
-        board ? PackingDrawing.Kind.BOARD : PackingDrawing.Kind.FOAM, box, Shape.BOX, "");
+        board ? PackingDrawing.Shown.BOARD : PackingDrawing.Shown.FOAM, box, Shape.BOX, "");
   }
 
-  private PackingDrawing.Part block(PackingDrawing.Kind kind, String name, String number) {
+  private PackingDrawing.Part block(PackingDrawing.Shown kind, String name, String number) {
     Block block = row.parcel().layout().block(name);
     Shape shape = block.asSolid().map(Block.Solid::shape).orElse(Shape.BOX);
     return new PackingDrawing.Part(kind, block.box(), shape, number);

@@ -88,14 +88,14 @@ public final class RankedDays implements Answer {
         days.stream()
             .max(
                 Comparator.comparingDouble(
-                    day -> day.get(Departures.best(day)).within().low()))
+                    day -> day.get(Departures.best(day)).odds().within().low()))
             .orElseThrow();
     Departure departure = best.get(Departures.best(best));
     return day(departure)
         + ", "
         + Departures.named(packings.get(Departures.best(best)))
         + ": of 100 such journeys "
-        + Words.inHundred(departure.within().within())
+        + Words.inHundred(departure.odds().within().within())
         + " go well.";
   }
 
@@ -107,7 +107,7 @@ public final class RankedDays implements Answer {
   String headline() {
     List<List<Departure>> all = days.stream().map(Day::departures).toList();
     String best = best(all, packings);
-    return switch (days.get(0).best().level()) {
+    return switch (days.get(0).best().odds().level()) {
       case HOLDS, LIKELY -> "Send it on " + best + second();
       case GAMBLE -> "Better wait for other days: the best of these is a gamble, " + best;
       case DO_NOT ->
@@ -125,7 +125,7 @@ public final class RankedDays implements Answer {
         + ", "
         + Departures.named(packings.get(days.get(1).bestPacking()))
         + ": "
-        + Words.inHundred(next.within().within())
+        + Words.inHundred(next.odds().within().within())
         + ".";
   }
 
@@ -161,11 +161,11 @@ public final class RankedDays implements Answer {
       Departure best = day.best();
       List<String> line = new ArrayList<>();
       line.add(day(best));
-      line.add(best.level().words());
-      day.departures().forEach(each -> line.add(Words.percent(each.within().within())));
-      line.add(missed(best.notTooCold()));
-      line.add(missed(best.notTooHot()));
-      line.add(missed(best.enoughAir()));
+      line.add(best.odds().level().words());
+      day.departures().forEach(each -> line.add(Words.percent(each.odds().within().within())));
+      line.add(missed(best.odds().notTooCold()));
+      line.add(missed(best.odds().notTooHot()));
+      line.add(missed(best.odds().enoughAir()));
       line.add(range(figures, day.origin()));
       line.add(range(figures, day.destination()));
       line.add("± " + figures.difference(day.spread()));
@@ -234,17 +234,17 @@ public final class RankedDays implements Answer {
   /** A packing with its level and its odds. */
   static void put(ObjectNode node, Packed packed, Departure departure) {
     node.put("warmer", !packed.parcel().warmers().isEmpty());
-    Level level = departure.level();
+    Level level = departure.odds().level();
     node.put("level", level.name());
     node.put("level_words", level.words());
     ObjectNode odds = node.putObject("odds");
-    odds.put("within", departure.within().within());
-    odds.put("low", departure.within().low());
-    odds.put("high", departure.within().high());
-    node.put("not_too_cold", departure.notTooCold().within());
-    node.put("not_too_hot", departure.notTooHot().within());
-    node.put("enough_air", departure.enoughAir().within());
-    node.put("not_burnt", departure.notBurnt().within());
+    odds.put("within", departure.odds().within().within());
+    odds.put("low", departure.odds().within().low());
+    odds.put("high", departure.odds().within().high());
+    node.put("not_too_cold", departure.odds().notTooCold().within());
+    node.put("not_too_hot", departure.odds().notTooHot().within());
+    node.put("enough_air", departure.odds().enoughAir().within());
+    node.put("not_burnt", departure.odds().notBurnt().within());
   }
 
   @Override

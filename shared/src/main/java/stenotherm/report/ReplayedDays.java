@@ -64,7 +64,7 @@ public final class ReplayedDays implements Answer {
   /** Mean share of departures that go well. */
   private static double share(List<List<Departure>> days, int packing) {
     return days.stream()
-        .mapToDouble(day -> day.get(packing).within().within())
+        .mapToDouble(day -> day.get(packing).odds().within().within())
         .average()
         .orElseThrow();
   }
@@ -72,7 +72,7 @@ public final class ReplayedDays implements Answer {
   /** The same, each day packed in the way that fares better. */
   private static double bestShare(List<List<Departure>> days) {
     return days.stream()
-        .mapToDouble(day -> day.get(Departures.best(day)).within().within())
+        .mapToDouble(day -> day.get(Departures.best(day)).odds().within().within())
         .average()
         .orElseThrow();
   }
@@ -81,7 +81,7 @@ public final class ReplayedDays implements Answer {
   private static double heldShare(List<List<Departure>> days) {
     long held =
         days.stream()
-            .filter(day -> day.get(Departures.best(day)).within().within() >= LIKELY)
+            .filter(day -> day.get(Departures.best(day)).odds().within().within() >= LIKELY)
             .count();
     return (double) held / days.size();
   }
@@ -244,10 +244,10 @@ public final class ReplayedDays implements Answer {
         Departure each = day.get(packing);
         csv.append(each.journey().sealing()).append(',');
         csv.append(CsvText.field(packings.get(packing).label())).append(',');
-        csv.append(each.within().within()).append(',');
-        csv.append(each.notTooCold().within()).append(',');
-        csv.append(each.notTooHot().within()).append(',');
-        csv.append(each.enoughAir().within()).append('\n');
+        csv.append(each.odds().within().within()).append(',');
+        csv.append(each.odds().notTooCold().within()).append(',');
+        csv.append(each.odds().notTooHot().within()).append(',');
+        csv.append(each.odds().enoughAir().within()).append('\n');
       }
     }
     return csv.toString();

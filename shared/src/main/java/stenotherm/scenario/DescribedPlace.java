@@ -41,7 +41,7 @@ record DescribedPlace(
   }
 
   /** The same place in other weather. */
-  DescribedPlace in(OtherWeather.End weather) {
+  DescribedPlace in(OtherWeather.EndWeather weather) {
     return new DescribedPlace(
         place, node, weather.days(), Optional.of(weather.first()), weather.spread(), sun);
   }

@@ -14,7 +14,7 @@ import stenotherm.base.Range;
  * @param origin weather where the parcel is sent from
  * @param destination weather where it is sent to
  */
-public record OtherWeather(LocalDate sealed, End origin, End destination) {
+public record OtherWeather(LocalDate sealed, EndWeather origin, EndWeather destination) {
   /** Error of lows and highs forecast for the next day, as a central 90 % [K]. */
   public static final double FORECAST_SPREAD = Sites.GIVEN_DAYS_SPREAD;
 
@@ -36,13 +36,13 @@ public record OtherWeather(LocalDate sealed, End origin, End destination) {
    *     these go on
    * @param spread how far true temperatures may be above or below, as a central 90 % [K], 0 to 30
    */
-  public record End(LocalDate first, List<Range> days, double spread) {
+  public record EndWeather(LocalDate first, List<Range> days, double spread) {
     /**
      * Checks the numbers.
      *
      * @throws stenotherm.base.InvalidInputException if there is no day
      */
-    public End {
+    public EndWeather {
       Checks.given("first day", first);
       days = Checks.notEmpty("days of weather", days);
       Checks.notNegative("spread of weather", spread, "K");
@@ -55,8 +55,8 @@ public record OtherWeather(LocalDate sealed, End origin, End destination) {
      * @param spread how far true temperatures may be above or below [K]
      * @return the weather
      */
-    public static End daily(Range range, double spread) {
-      return new End(LocalDate.EPOCH, List.of(range), spread);
+    public static EndWeather daily(Range range, double spread) {
+      return new EndWeather(LocalDate.EPOCH, List.of(range), spread);
     }
   }
 }

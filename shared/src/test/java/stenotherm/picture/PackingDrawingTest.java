@@ -13,21 +13,21 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Box;
 import stenotherm.grid.Point;
 import stenotherm.grid.Shape;
-import stenotherm.picture.PackingDrawing.Kind;
+import stenotherm.picture.PackingDrawing.Shown;
 import stenotherm.words.Units;
 
 class PackingDrawingTest {
   private static PackingDrawing.Builder drawing() {
     return PackingDrawing.titled("A box")
-        .part(part(Kind.BOARD, 0, 300, 0, 200, ""))
-        .part(part(Kind.FILL, 20, 280, 20, 180, ""))
-        .part(part(Kind.VESSEL, 50, 200, 30, 100, "1"))
-        .part(part(Kind.WARMER, 100, 200, 170, 180, "2"));
+        .part(part(Shown.BOARD, 0, 300, 0, 200, ""))
+        .part(part(Shown.FILL, 20, 280, 20, 180, ""))
+        .part(part(Shown.VESSEL, 50, 200, 30, 100, "1"))
+        .part(part(Shown.WARMER, 100, 200, 170, 180, "2"));
   }
 
   /** As wide as it is deep [mm]. */
   private static PackingDrawing.Part part(
-      Kind kind, double low, double high, double bottom, double top, String number) {
+      Shown kind, double low, double high, double bottom, double top, String number) {
     Point min = new Point(low / 1000, low / 1000, bottom / 1000);
     Point max = new Point(high / 1000, high / 1000, top / 1000);
     return new PackingDrawing.Part(kind, new Box(min, max), Shape.BOX, number);

@@ -31,8 +31,8 @@ class JourneyPlanTest {
     return ScenarioReader.read("plan.yaml", HEAD + journey.indent(2));
   }
 
-  private static OtherWeather.End daily(double low, double high, double spread) {
-    return OtherWeather.End.daily(
+  private static OtherWeather.EndWeather daily(double low, double high, double spread) {
+    return OtherWeather.EndWeather.daily(
         new Range(Temperatures.fromCelsius(low), Temperatures.fromCelsius(high)), spread);
   }
 
@@ -63,8 +63,8 @@ class JourneyPlanTest {
     OtherWeather same =
         new OtherWeather(
             LocalDate.of(2014, 1, 15),
-            new OtherWeather.End(first, ranges(weather.days("New York", first, last)), 1),
-            new OtherWeather.End(first, ranges(weather.days("Seattle", first, last)), 1));
+            new OtherWeather.EndWeather(first, ranges(weather.days("New York", first, last)), 1),
+            new OtherWeather.EndWeather(first, ranges(weather.days("Seattle", first, last)), 1));
     assertSameAir(recorded.journey(), recorded.plan().in(same));
   }
 

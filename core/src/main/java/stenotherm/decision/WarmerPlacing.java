@@ -8,11 +8,11 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 
 /** Where warmers may be put. */
-final class WarmerPlaces {
+final class WarmerPlacing {
   /** Nearer to a cup a warmer may burn what is in it: common practice, no source [m]. */
   private static final double NEAREST = 0.025;
 
-  private WarmerPlaces() {}
+  private WarmerPlacing() {}
 
   /** Refuses a packing in which a warmer is too near to a cup. */
   static Parcel requireApart(Parcel parcel) {
