@@ -26,8 +26,8 @@ public record Departure(Journey journey, JourneyOdds odds) {
    * @param packing the packing, made ready for journeys like these
    * @param journeys the journeys
    * @param many how many runs of each; the threads share the journeys
-   * @param listener told how many journeys are done, on any of the threads but on one at a time; may
-   *     stop
+   * @param listener told how many journeys are done, on any of the threads but on one at a time;
+   *     may stop
    * @return the odds, in the order of the journeys
    * @throws stenotherm.base.InvalidInputException if a journey meets what the packing was not made
    *     ready for
@@ -36,8 +36,7 @@ public record Departure(Journey journey, JourneyOdds odds) {
    */
   public static List<Departure> all(
       Outlook packing, List<Journey> journeys, StudySettings many, ProgressListener listener) {
-    StudySettings alone =
-        new StudySettings(many.replicates(), many.points(), many.seed(), 1);
+    StudySettings alone = new StudySettings(many.replicates(), many.points(), many.seed(), 1);
     Departure[] found = new Departure[journeys.size()];
     AtomicInteger done = new AtomicInteger();
     AtomicBoolean stopped = new AtomicBoolean();

@@ -51,7 +51,8 @@ final class ReplayDays extends PackingCommand {
       names = "--months",
       paramLabel = "MONTH",
       split = ",",
-      description = "Months of departure, as numbers. Default: 12,1,2, the winter; all: 1,2,3 to 12.")
+      description =
+          "Months of departure, as numbers. Default: 12,1,2, the winter; all: 1,2,3 to 12.")
   private List<Integer> months = List.of(12, 1, 2);
 
   @Override

@@ -86,8 +86,7 @@ public final class MonthChart extends Picture {
     List<List<Pixel>> curves = new ArrayList<>();
     for (Kind kind : kinds) {
       List<Pixel> curve = new ArrayList<>();
-      kind.shares()
-          .forEach((month, share) -> curve.add(plot.pixel(month.getValue(), 100 * share)));
+      kind.shares().forEach((month, share) -> curve.add(plot.pixel(month.getValue(), 100 * share)));
       curves.add(curve);
     }
     plot.curves(curves, 2.6);

@@ -33,8 +33,8 @@ import stenotherm.weather.DayExtremes;
 public final class Departures {
   /**
    * How much more a forecast is off for each day that it looks further ahead, as a central 90 %
-   * [K]: assumed. From memory, errors of daily highs and lows grow from about 2 K to about 4 K (root
-   * mean square) within a week.
+   * [K]: assumed. From memory, errors of daily highs and lows grow from about 2 K to about 4 K
+   * (root mean square) within a week.
    */
   public static final double ERROR_PER_DAY = 0.6;
 
@@ -138,8 +138,7 @@ public final class Departures {
               rows.get(day)));
     }
     ranked.sort(Comparator.comparingDouble(day -> -day.best().odds().within().low()));
-    return new RankedDays(
-        scenario, work.packings, ranked, left, errorPerDay, work.cautions());
+    return new RankedDays(scenario, work.packings, ranked, left, errorPerDay, work.cautions());
   }
 
   /**
@@ -171,8 +170,7 @@ public final class Departures {
     LocalDate first = later(origin.get(0).date(), destination.get(0).date());
     LocalDate last =
         earlier(
-            origin.get(origin.size() - 1).date(),
-            destination.get(destination.size() - 1).date());
+            origin.get(origin.size() - 1).date(), destination.get(destination.size() - 1).date());
     OtherWeather.EndWeather from = recorded(origin);
     OtherWeather.EndWeather to = recorded(destination);
     List<OtherWeather> days = new ArrayList<>();
@@ -242,8 +240,7 @@ public final class Departures {
 
   private List<List<Departure>> of(
       List<Outlook> ready, List<Journey> journeys, int points, double from, double to) {
-    StudySettings many =
-        new StudySettings(REPLICATES, points, AssessmentSettings.SEED, threads);
+    StudySettings many = new StudySettings(REPLICATES, points, AssessmentSettings.SEED, threads);
     List<List<Departure>> rows = new ArrayList<>();
     journeys.forEach(journey -> rows.add(new ArrayList<>()));
     for (int packing = 0; packing < ready.size(); packing++) {

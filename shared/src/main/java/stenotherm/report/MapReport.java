@@ -127,7 +127,8 @@ public record MapReport(
   }
 
   private static OtherWeather.EndWeather end(double low, double dailyRange) {
-    return OtherWeather.EndWeather.daily(new Range(low, low + dailyRange), OtherWeather.FORECAST_SPREAD);
+    return OtherWeather.EndWeather.daily(
+        new Range(low, low + dailyRange), OtherWeather.FORECAST_SPREAD);
   }
 
   private static OddsMap.Listener listener(

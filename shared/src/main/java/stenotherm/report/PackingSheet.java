@@ -354,7 +354,8 @@ public record PackingSheet(
       drawing.part(part(isBoard(parcel, layer), shell));
       shell = inside(parcel, shell, layer);
     }
-    drawing.part(new PackingDrawing.Part(PackingDrawing.Shown.FILL, parcel.cavity(), Shape.BOX, ""));
+    drawing.part(
+        new PackingDrawing.Part(PackingDrawing.Shown.FILL, parcel.cavity(), Shape.BOX, ""));
     for (Container each : parcel.containers()) {
       String number = Integer.toString(steps.stepOf(each.name()));
       Shape shape = each.vessel().shape();

@@ -110,8 +110,7 @@ public final class RankedDays implements Answer {
     return switch (days.get(0).best().odds().level()) {
       case HOLDS, LIKELY -> "Send it on " + best + second();
       case GAMBLE -> "Better wait for other days: the best of these is a gamble, " + best;
-      case DO_NOT ->
-          "Do not send it like this on any of these days. The least bad is " + best;
+      case DO_NOT -> "Do not send it like this on any of these days. The least bad is " + best;
     };
   }
 
@@ -254,8 +253,7 @@ public final class RankedDays implements Answer {
     page.table(table());
     notes().forEach(page::sentence);
     page.cautions(cautions);
-    page.folded(
-        "What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
     page.files("All digits", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());

@@ -47,10 +47,7 @@ public final class ReplayedDays implements Answer {
 
   /** Starts from days by days, packings by packings. */
   ReplayedDays(
-      Scenario scenario,
-      List<Packed> packings,
-      List<List<Departure>> days,
-      List<String> cautions) {
+      Scenario scenario, List<Packed> packings, List<List<Departure>> days, List<String> cautions) {
     this.scenario = scenario;
     this.packings = List.copyOf(packings);
     this.days = List.copyOf(days);
@@ -264,8 +261,7 @@ public final class ReplayedDays implements Answer {
     page.table(table());
     page.sentence(note());
     page.cautions(cautions);
-    page.folded(
-        "What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
     page.files("All digits", List.of(SUMMARY, TABLE));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());

@@ -163,7 +163,10 @@ public final class DailyTable {
       columns.forEach((name, column) -> column.head().piece(name).choice(names));
       for (String name : known) {
         if (!columns.containsKey(name)) {
-          throw table.header().get(0).fail("needs a column '" + name + "' beside it, with its unit");
+          throw table
+              .header()
+              .get(0)
+              .fail("needs a column '" + name + "' beside it, with its unit");
         }
       }
       LocalDate first = checkedDates();
