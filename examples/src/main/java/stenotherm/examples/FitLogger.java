@@ -37,7 +37,7 @@ import stenotherm.scenario.TraceReader;
           + " assumptions, never a permission to send an animal."
     },
     footer =
-        ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv --out my-fit")
+        ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv")
 final class FitLogger extends PackingCommand {
   static final String NAME = "fit";
 

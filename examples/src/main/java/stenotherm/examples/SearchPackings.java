@@ -25,7 +25,7 @@ import stenotherm.scenario.Scenario;
     footer =
         ConsoleCommand.PROGRAM
             + SearchPackings.NAME
-            + " my-scenario.yaml --wanted 90 --divisor 139in3/lb")
+            + " my-scenario.yaml --wanted 90")
 final class SearchPackings extends PackingCommand {
   static final String NAME = "search";
 

@@ -65,7 +65,9 @@ class ShippedScenariosTest {
     String page = Files.readString(Path.of("README.md"));
     try (Stream<Path> files = Files.list(FOLDER)) {
       List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();
-      assertEquals(List.of("cold-night.yaml", "summer-day.yaml", "two-frogs-by-air.yaml"), names);
+      assertEquals(
+          List.of("cold-night.yaml", "summer-day.yaml", "test-box.csv", "two-frogs-by-air.yaml"),
+          names);
       names.forEach(name -> assertTrue(page.contains(name), name));
     }
   }
