@@ -36,8 +36,7 @@ import stenotherm.scenario.TraceReader;
       "The journey and the animal of the scenario do not matter. Results are calculations on stated"
           + " assumptions, never a permission to send an animal."
     },
-    footer =
-        ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv")
+    footer = ConsoleCommand.PROGRAM + FitLogger.NAME + " my-scenario.yaml my-trace.csv")
 final class FitLogger extends PackingCommand {
   static final String NAME = "fit";
 

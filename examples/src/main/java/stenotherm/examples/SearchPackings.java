@@ -22,10 +22,7 @@ import stenotherm.scenario.Scenario;
           + " packing and delivery.",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
-    footer =
-        ConsoleCommand.PROGRAM
-            + SearchPackings.NAME
-            + " my-scenario.yaml --wanted 90")
+    footer = ConsoleCommand.PROGRAM + SearchPackings.NAME + " my-scenario.yaml --wanted 90")
 final class SearchPackings extends PackingCommand {
   static final String NAME = "search";
 

@@ -111,7 +111,8 @@ public final class OddsChart extends Picture {
     double width = plotWidth(canvas.width(), columns);
     for (int n = 0; n < maps.size(); n++) {
       double left = n % columns * canvas.width() / (double) columns + Plot.SIDE_SPACE;
-      double down = top + n / columns * (room / rows) + NAME;
+      int row = n / columns;
+      double down = top + row * (room / rows) + NAME;
       draw(canvas, maps.get(n), Area.sized(left, down, width, height));
     }
     key(canvas, canvas.height() - keyHeight(canvas.width()));

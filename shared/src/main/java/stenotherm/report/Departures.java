@@ -21,6 +21,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.scenario.DailyTable;
 import stenotherm.scenario.OtherWeather;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.TransitSettings;
 import stenotherm.weather.DayExtremes;
@@ -298,9 +299,13 @@ public final class Departures {
   static int best(List<Departure> day) {
     int best = 0;
     for (int packing = 1; packing < day.size(); packing++) {
-      if (day.get(packing).odds().within().low() >= day.get(best).odds().within().low()) {
-        best = packing;
-      }
+      Odds here = day.get(packing).odds().within();
+      Odds there = day.get(best).odds().within();
+      // a few journeys leave lower ends of 0 to many days
+      boolean noWorse =
+          here.low() > there.low()
+              || (here.low() == there.low() && here.within() >= there.within());
+      best = noWorse ? packing : best;
     }
     return best;
   }
