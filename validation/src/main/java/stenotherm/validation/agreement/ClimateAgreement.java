@@ -115,7 +115,7 @@ public final class ClimateAgreement {
       try {
         return Optional.of(run.get());
       } catch (ExecutionException e) {
-        line(out, "%6d  failed: %s", seed, e.getCause());
+        line(out, "%6d  failed: %s", seed, String.valueOf(e.getCause()));
         return Optional.empty();
       }
     }

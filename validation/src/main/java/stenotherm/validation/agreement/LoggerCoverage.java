@@ -84,7 +84,7 @@ public final class LoggerCoverage {
               Map<Factor, Double> truth = new EnumMap<>(Factor.class);
               LoggerFit fit = box.fit(trace(box, like, truth, random));
               for (int index = 0; index < quantities.size(); index++) {
-                double value = truth.get(quantities.get(index).factor());
+                double value = truth.getOrDefault(quantities.get(index).factor(), Double.NaN);
                 held[number][index] = fit.estimates().get(index).interval().contains(value);
               }
             });

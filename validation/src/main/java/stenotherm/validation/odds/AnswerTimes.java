@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import javax.management.NotificationEmitter;
 import javax.management.openmbean.CompositeData;
 import stenotherm.base.ProgressListener;
@@ -175,7 +176,9 @@ public final class AnswerTimes {
   private static long sum(Map<String, MemoryUsage> parts) {
     return ManagementFactory.getMemoryPoolMXBeans().stream()
         .filter(part -> part.getType() == MemoryType.HEAP)
-        .mapToLong(part -> parts.get(part.getName()).getUsed())
+        .map(part -> parts.get(part.getName()))
+        .filter(Objects::nonNull)
+        .mapToLong(MemoryUsage::getUsed)
         .sum();
   }
 }
