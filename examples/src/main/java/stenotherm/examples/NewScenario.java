@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +71,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private String day = "";
 
   NewScenario() {
-    this(null, LocalDate.now());
+    this(null, LocalDate.now(ZoneId.systemDefault()));
   }
 
   /**
