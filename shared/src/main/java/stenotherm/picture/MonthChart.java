@@ -3,16 +3,19 @@ package stenotherm.picture;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * Shares by calendar month, a curve for each kind.
+ * Shares by calendar month, a curve for each kind. It begins after the longest stretch of months
+ * without any: a winter stands from December on.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  */
@@ -63,7 +66,8 @@ public final class MonthChart extends Picture {
             headingEnd + 2,
             canvas.width() - 2 * Look.EDGE,
             canvas.height() - Plot.spaceBelow(1));
-    Plot plot = new Plot(canvas, area, new Range(0.5, MONTHS + 0.5), new Range(0, 100));
+    List<Month> shown = shown();
+    Plot plot = new Plot(canvas, area, new Range(-0.5, shown.size() - 0.5), new Range(0, 100));
     List<Double> percents = new ArrayList<>();
     for (int percent = 0; percent <= 100; percent += 2 * TENTHS) {
       percents.add((double) percent);
@@ -72,8 +76,9 @@ public final class MonthChart extends Picture {
     List<Plot.Tick> months = new ArrayList<>();
     // narrow pictures have room for a letter each
     TextStyle style = canvas.width() < 500 ? TextStyle.NARROW : TextStyle.SHORT;
-    for (Month month : Month.values()) {
-      months.add(new Plot.Tick(month.getValue(), month.getDisplayName(style, Locale.ENGLISH)));
+    for (Month month : shown) {
+      String name = month.getDisplayName(style, Locale.ENGLISH);
+      months.add(new Plot.Tick(shown.indexOf(month), name));
     }
     plot.axis(Plot.Edge.BELOW, months, Plot.Mark.SHORT);
     plot.title(Plot.Edge.LEFT, "of 100 departures go well");
@@ -86,7 +91,12 @@ public final class MonthChart extends Picture {
     List<List<Pixel>> curves = new ArrayList<>();
     for (Kind kind : kinds) {
       List<Pixel> curve = new ArrayList<>();
-      kind.shares().forEach((month, share) -> curve.add(plot.pixel(month.getValue(), 100 * share)));
+      for (Month month : shown) {
+        Double share = kind.shares().get(month);
+        if (share != null) {
+          curve.add(plot.pixel(shown.indexOf(month), 100 * share));
+        }
+      }
       curves.add(curve);
     }
     plot.curves(curves, 2.6);
@@ -99,6 +109,29 @@ public final class MonthChart extends Picture {
     for (int index = 0; index < curves.size(); index++) {
       plot.name(kinds.get(index).name(), curves.get(index), index);
     }
+  }
+
+  /** The months from the first one after the longest stretch without any to the last. */
+  private List<Month> shown() {
+    Set<Month> told = EnumSet.noneOf(Month.class);
+    kinds.forEach(kind -> told.addAll(kind.shares().keySet()));
+    Month first = Month.JANUARY;
+    int longest = 0;
+    for (Month month : told) {
+      int without = 0;
+      while (without < MONTHS - 1 && !told.contains(month.minus(without + 1L))) {
+        without++;
+      }
+      if (without > longest) {
+        longest = without;
+        first = month;
+      }
+    }
+    List<Month> shown = new ArrayList<>();
+    for (int after = 0; after < MONTHS - longest; after++) {
+      shown.add(first.plus(after));
+    }
+    return shown;
   }
 
   /**
