@@ -96,7 +96,7 @@ public record Openings(double seamGap, List<Vent> vents, Range gapFactors) {
         "m",
         "Panels that fit leave about half a millimetre, 0.0005 m.");
     vents = List.copyOf(Checks.given("vents", vents));
-    Checks.given("range of the gap of the seams", gapFactors);
+    Checks.given("gap factors", gapFactors);
     if (!(gapFactors.low() > 0) || !gapFactors.contains(1)) {
       throw new InvalidInputException(
           "range of the gap of the seams", "must lie above 0 and hold the gap itself");
