@@ -2,6 +2,7 @@ package stenotherm.examples;
 
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Suggestions;
 import stenotherm.parcel.Parcel;
@@ -22,11 +23,15 @@ abstract class PackingCommand extends ScenarioCommand {
   /**
    * Finds the packing that is meant, and says which if nobody asked for one of several.
    *
-   * @throws InvalidInputException if the file has none of that name; the message suggests one
+   * @throws ParameterException if the file has none of that name; the message suggests one
    */
   final Parcel packing(Scenario scenario) {
     if (packing != null) {
-      return Suggestions.find("packing", packing, scenario.packings(), Parcel::name);
+      try {
+        return Suggestions.find("--packing", packing, scenario.packings(), Parcel::name);
+      } catch (InvalidInputException unknown) {
+        throw new ParameterException(command(), String.valueOf(unknown.getMessage()), unknown);
+      }
     }
     Parcel first = scenario.packings().get(0);
     if (scenario.packings().size() > 1) {

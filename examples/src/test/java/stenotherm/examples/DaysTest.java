@@ -99,7 +99,7 @@ class DaysTest {
   @Test
   void aPackingThatIsNotThereIsRefused() throws IOException {
     assertEquals(
-        ConsoleCommand.BAD_SCENARIO,
+        ConsoleCommand.BAD_COMMAND_LINE,
         run("rank", scenario(), "--forecast", forecast(), "--packing", "thik"));
     assertTrue(err.contains("thick"), err);
   }

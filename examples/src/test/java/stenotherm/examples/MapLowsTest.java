@@ -142,7 +142,6 @@ class MapLowsTest {
     "--lows, -100..20C, within -60 to 50 °C",
     "--daily-range, warm, such as 18F°",
     "--daily-range, 0K, 0.5 to 30 K",
-    "--packing, bear foam, one of",
     "--nodes, 1, within 2 to 33"
   })
   void wrongOptionsAreRefused(String option, String value, String hint, @TempDir Path folder)
