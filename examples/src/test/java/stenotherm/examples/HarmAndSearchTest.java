@@ -111,7 +111,7 @@ class HarmAndSearchTest {
     assertEquals(2, run("search", scenario, "--wanted", "100"));
     assertEquals(2, run("search", scenario, "--divisor", "139"));
     assertTrue(err.contains("in3/lb"), err);
-    assertEquals(3, run("break", scenario, "--packing", "cub"));
+    assertEquals(2, run("break", scenario, "--packing", "cub"));
     assertTrue(err.contains("cube"), err);
   }
 }
