@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine;
@@ -113,7 +114,7 @@ public final class Stenotherm extends ConsoleCommand {
    * @return the exit code
    */
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    return commandLine().setOut(out).setErr(err).execute(withCommand(args));
+    return commandLine().setOut(out).setErr(err).execute(withCommand(args, Files::exists));
   }
 
   /** The command line with all commands. */
@@ -126,11 +127,15 @@ public final class Stenotherm extends ConsoleCommand {
         .setExecutionStrategy(Stenotherm::execute);
   }
 
-  /** A file or an option without a command goes to the comparison. */
-  private static String[] withCommand(String[] args) {
+  /**
+   * A file or an option without a command goes to the comparison. A folder of a report may be
+   * called like a command.
+   */
+  static String[] withCommand(String[] args, Predicate<Path> exists) {
     if (args.length > 0
         && (OPTIONS.contains(args[0])
-            || (WORD.matcher(args[0]).matches() && !Files.exists(Path.of(args[0]))))) {
+            || commandLine().getSubcommands().containsKey(args[0])
+            || (WORD.matcher(args[0]).matches() && !exists.test(Path.of(args[0]))))) {
       return args;
     }
     return Stream.concat(Stream.of(CompareParcels.NAME), Arrays.stream(args))

@@ -100,6 +100,13 @@ class StenothermTest {
     assertTrue(wrong.err().lines().count() <= 2, wrong.err());
   }
 
+  @Test
+  void aCommandIsOneEvenWhereAFolderIsCalledLikeIt() {
+    assertEquals("map", Stenotherm.withCommand(new String[] {"map"}, file -> true)[0]);
+    assertEquals("compare", Stenotherm.withCommand(new String[] {"gecko"}, file -> true)[0]);
+    assertEquals("gecko", Stenotherm.withCommand(new String[] {"gecko"}, file -> false)[0]);
+  }
+
   /** As Ctrl-C does; the line on standard error is the last one. */
   @Test
   void aSignalStopsTheComputationWithALine(@TempDir Path folder) throws Exception {
