@@ -2,11 +2,7 @@ package stenotherm.decision;
 
 import java.util.List;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
-import stenotherm.base.Checks;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.study.Fate;
 import stenotherm.study.StudySettings;
@@ -38,29 +34,17 @@ public record Departure(Journey journey, JourneyOdds odds) {
       Outlook packing, List<Journey> journeys, StudySettings many, ProgressListener listener) {
     StudySettings alone = new StudySettings(many.replicates(), many.points(), many.seed(), 1);
     Departure[] found = new Departure[journeys.size()];
-    AtomicInteger done = new AtomicInteger();
-    AtomicBoolean stopped = new AtomicBoolean();
-    Thread caller = Thread.currentThread();
-    new Workers(many.threads())
-        .run(
+    new WatchedWorkers(many.threads(), listener)
+        .each(
             found.length,
-            (worker, index) -> {
-              if (stopped.get() || caller.isInterrupted()) {
-                throw new CancellationException("stopped between journeys");
-              }
+            0,
+            1,
+            index -> {
               Journey journey = journeys.get(index);
               List<Fate> fates = packing.study(journey).fates(alone);
               found[index] =
                   new Departure(journey, JourneyOdds.count(fates, alone, journey.duration()));
-              // counted where it is told, lest a later count is told first
-              synchronized (listener) {
-                if (listener.progress(done.incrementAndGet(), found.length)
-                    == ProgressListener.Signal.STOP) {
-                  stopped.set(true);
-                }
-              }
             });
-    Checks.notInterrupted("between journeys");
     return List.of(found);
   }
 }

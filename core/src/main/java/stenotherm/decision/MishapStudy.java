@@ -13,16 +13,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.Fate;
@@ -127,17 +123,14 @@ public record MishapStudy(
     private final Case plan;
     private final AssessmentSettings settings;
     private final ProgressListener listener;
-    private final Thread caller = Thread.currentThread();
-    private final AtomicBoolean stopped = new AtomicBoolean();
-    private final AtomicInteger done = new AtomicInteger();
-    private final Workers workers;
+    private final WatchedWorkers workers;
     private final Map<Parcel, CoarseOutlook> outlooks = new ConcurrentHashMap<>();
 
     Work(Case plan, AssessmentSettings settings, ProgressListener listener) {
       this.plan = plan;
       this.settings = settings;
       this.listener = listener;
-      this.workers = new Workers(settings.study().threads());
+      this.workers = new WatchedWorkers(settings.study().threads(), listener);
     }
 
     MishapStudy run(List<Mishap> mishaps, Consumer<List<Harm>> first) {
@@ -188,7 +181,7 @@ public record MishapStudy(
       Map<Parcel, List<Journey>> toJudge = journeysOf(judged.stream().map(all::get).toList());
       Map<Parcel, CoarseOutlook.Odd> odds = new ConcurrentHashMap<>();
       List<Parcel> ready = List.copyOf(toJudge.keySet());
-      each(
+      workers.each(
           ready.size(),
           NOMINAL,
           MODELS,
@@ -200,7 +193,7 @@ public record MishapStudy(
           });
       StudySettings own = settings.study();
       StudySettings many = new StudySettings(own.replicates(), POINTS, own.seed(), 1);
-      each(
+      workers.each(
           judged.size(),
           MODELS,
           1,
@@ -212,7 +205,7 @@ public record MishapStudy(
                     .odds(
                         each.journey(),
                         each.mishaps().size() > 1 ? many.withPoints(PAIR_POINTS) : many,
-                        (done, total) -> signal())
+                        (done, total) -> workers.signal())
                     .within();
             nominal[index] = harm(each, nominal[index].nominal(), Optional.of(within));
           });
@@ -222,7 +215,10 @@ public record MishapStudy(
               planned.study(plan.journey()).fate(Variation.NOMINAL),
               Optional.of(
                   planned
-                      .odds(plan.journey(), many.withPoints(PLAN_POINTS), (done, total) -> signal())
+                      .odds(
+                          plan.journey(),
+                          many.withPoints(PLAN_POINTS),
+                          (done, total) -> workers.signal())
                       .within()));
       List<Harm> one = new ArrayList<>(Arrays.asList(nominal).subList(0, singles.size()));
       List<Harm> two = new ArrayList<>(Arrays.asList(nominal).subList(singles.size(), all.size()));
@@ -236,7 +232,7 @@ public record MishapStudy(
       Map<Parcel, List<Journey>> journeys = journeysOf(cases);
       List<Parcel> parcels =
           journeys.keySet().stream().filter(each -> !outlooks.containsKey(each)).toList();
-      each(
+      workers.each(
           parcels.size(),
           from,
           to,
@@ -251,7 +247,7 @@ public record MishapStudy(
     private List<Harm> nominal(
         List<Case> cases, CoarseOutlook.Missed missed, double from, double to) {
       Harm[] harms = new Harm[cases.size()];
-      each(
+      workers.each(
           harms.length,
           from,
           to,
@@ -344,35 +340,6 @@ public record MishapStudy(
         }
       }
       return journeys;
-    }
-
-    /** Does something for all of a list, on several threads. */
-    private void each(int tasks, double from, double to, IntConsumer work) {
-      done.set(0);
-      workers.run(
-          tasks,
-          (worker, index) -> {
-            if (signal() == ProgressListener.Signal.STOP) {
-              throw new CancellationException("stopped");
-            }
-            work.accept(index);
-            synchronized (listener) {
-              double share = (double) done.incrementAndGet() / tasks;
-              if (listener.progress(from + (to - from) * share, 1)
-                  == ProgressListener.Signal.STOP) {
-                stopped.set(true);
-              }
-            }
-          });
-      if (signal() == ProgressListener.Signal.STOP) {
-        throw new CancellationException("stopped");
-      }
-    }
-
-    private ProgressListener.Signal signal() {
-      return stopped.get() || caller.isInterrupted()
-          ? ProgressListener.Signal.STOP
-          : ProgressListener.Signal.CONTINUE;
     }
   }
 }

@@ -6,8 +6,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -15,7 +13,6 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
-import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.Fate;
@@ -169,14 +166,15 @@ public final class OddsMap {
     }
     Work work = new Work(parcel, extent, journeys, settings, listener);
     List<Lows> all = extent.grid(extent.side());
-    OddsMap unchecked = new OddsMap(work, work.runs(all), 0);
+    double nodesDone = READY + (1 - READY) * all.size() / (all.size() + CHECKED);
+    OddsMap unchecked = new OddsMap(work, work.runs(all, READY, nodesDone), 0);
     List<Lows> between =
         extent.grid(2 * extent.side() - 1).stream()
             .filter(lows -> !all.contains(lows))
             .sorted(Comparator.comparingDouble(unchecked::worth).reversed())
             .limit(CHECKED)
             .toList();
-    List<List<Trace>> direct = work.runs(between);
+    List<List<Trace>> direct = work.runs(between, nodesDone, 1);
     double largest = 0;
     for (int n = 0; n < between.size(); n++) {
       double interpolated = unchecked.share(unchecked.between(between.get(n)));
@@ -190,12 +188,10 @@ public final class OddsMap {
     private final Extent extent;
     private final Function<Lows, Journey> journeys;
     private final StudySettings many;
-    private final Listener listener;
+    private final WatchedWorkers workers;
     private final Journey usual;
     private final Outlook packing;
     private final JourneyStudy judge;
-    private final AtomicBoolean stopped = new AtomicBoolean();
-    private final AtomicInteger done = new AtomicInteger();
 
     Work(
         Parcel parcel,
@@ -206,7 +202,7 @@ public final class OddsMap {
       this.extent = extent;
       this.journeys = journeys;
       this.many = settings.study();
-      this.listener = listener;
+      this.workers = new WatchedWorkers(many.threads(), listener);
       List<Lows> middleAndCorners = new ArrayList<>();
       middleAndCorners.add(extent.grid(3).get(4));
       middleAndCorners.addAll(extent.grid(2));
@@ -222,21 +218,14 @@ public final class OddsMap {
     }
 
     /** Runs all journeys with some lows; the threads share the lows. */
-    List<List<Trace>> runs(List<Lows> all) {
+    List<List<Trace>> runs(List<Lows> all, double from, double to) {
       StudySettings alone = new StudySettings(many.replicates(), many.points(), many.seed(), 1);
       List<List<Trace>> traces = new ArrayList<>(Collections.nCopies(all.size(), List.<Trace>of()));
-      Thread caller = Thread.currentThread();
-      new Workers(many.threads())
-          .run(
-              all.size(),
-              (worker, index) -> {
-                if (caller.isInterrupted() || stopped.get()) {
-                  throw new CancellationException("stopped between journeys");
-                }
-                traces.set(index, study(journeys.apply(all.get(index))).traces(alone));
-                count();
-              });
-      Checks.notInterrupted("between journeys");
+      workers.each(
+          all.size(),
+          from,
+          to,
+          index -> traces.set(index, study(journeys.apply(all.get(index))).traces(alone)));
       return List.copyOf(traces);
     }
 
@@ -260,17 +249,6 @@ public final class OddsMap {
                 + study.uncertain());
       }
       return study;
-    }
-
-    private void count() {
-      // counted where it is told, lest a later count is told first
-      synchronized (listener) {
-        double all = extent.side() * extent.side() + CHECKED;
-        double share = READY + (1 - READY) * done.incrementAndGet() / all;
-        if (listener.progress(share, 1) == ProgressListener.Signal.STOP) {
-          stopped.set(true);
-        }
-      }
     }
   }
 

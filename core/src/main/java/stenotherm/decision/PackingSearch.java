@@ -6,15 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.Odds;
@@ -181,10 +177,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private final SearchSpace space;
     private final double wanted;
     private final AssessmentSettings settings;
-    private final ProgressListener listener;
-    private final Thread caller = Thread.currentThread();
-    private final AtomicBoolean stopped = new AtomicBoolean();
-    private final Workers workers;
+    private final WatchedWorkers workers;
     private int unfit;
 
     Work(
@@ -199,8 +192,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       this.space = Checks.given("space", space);
       this.wanted = wanted;
       this.settings = settings;
-      this.listener = Checks.given("listener", listener);
-      this.workers = new Workers(settings.study().threads());
+      this.workers = new WatchedWorkers(settings.study().threads(), listener);
     }
 
     PackingSearch run(Consumer<List<Found>> first) {
@@ -289,7 +281,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     /** One typical journey each. */
     private List<Found> looked(List<Found> fitting, double from, double to) {
       Found[] looked = new Found[fitting.size()];
-      each(
+      workers.each(
           looked.length,
           from,
           to,
@@ -336,7 +328,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       Found[] judged = new Found[promising.size()];
       StudySettings own = settings.study();
       StudySettings few = new StudySettings(own.replicates(), POINTS, own.seed(), 1);
-      each(
+      workers.each(
           judged.length,
           SECOND_ROUND,
           ODDS,
@@ -346,7 +338,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
             Odds odds =
                 new CoarseOutlook(each.shipment().parcel(), span, settings)
                     .odd(span, span, CoarseOutlook.Missed.UNKNOWN)
-                    .odds(span.get(0), few, (done, total) -> signal())
+                    .odds(span.get(0), few, (done, total) -> workers.signal())
                     .within();
             judged[index] =
                 new Found(
@@ -367,7 +359,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
               settings.transit().withThreads(1),
               settings.longestHold(),
               new StudySettings(own.replicates(), CHECK_POINTS, own.seed(), 1));
-      each(
+      workers.each(
           checked.length,
           ODDS,
           1,
@@ -378,7 +370,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
                     each.shipment().parcel(),
                     each.shipment().journey(),
                     alone,
-                    (done, total) -> signal());
+                    (done, total) -> workers.signal());
             checked[index] =
                 new Found(
                     each.choice(),
@@ -388,36 +380,6 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
                     Optional.of(assessment));
           });
       return new ArrayList<>(Arrays.asList(checked));
-    }
-
-    private void each(int tasks, double from, double to, IntConsumer work) {
-      AtomicInteger done = new AtomicInteger();
-      workers.run(
-          tasks,
-          (worker, index) -> {
-            requireGoing();
-            work.accept(index);
-            synchronized (listener) {
-              double share = (double) done.incrementAndGet() / tasks;
-              if (listener.progress(from + (to - from) * share, 1)
-                  == ProgressListener.Signal.STOP) {
-                stopped.set(true);
-              }
-            }
-          });
-      requireGoing();
-    }
-
-    private void requireGoing() {
-      if (signal() == ProgressListener.Signal.STOP) {
-        throw new CancellationException("stopped");
-      }
-    }
-
-    private ProgressListener.Signal signal() {
-      return stopped.get() || caller.isInterrupted()
-          ? ProgressListener.Signal.STOP
-          : ProgressListener.Signal.CONTINUE;
     }
   }
 }

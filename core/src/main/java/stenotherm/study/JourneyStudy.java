@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Checks;
@@ -279,7 +280,7 @@ public final class JourneyStudy {
    */
   public StudyResult run(StudySettings settings, ProgressListener listener) {
     Work work = new Work(settings, listener);
-    new Workers(settings.threads()).run(settings.replicates(), work);
+    each(settings, work.stopped::get, work);
     return work.result();
   }
 
@@ -297,8 +298,10 @@ public final class JourneyStudy {
     Judge judge = judge();
     each(
         settings,
-        (number, means) ->
+        () -> false,
+        (worker, number, point, means) ->
             fates[number] = judge.fate(means.temperatures(), means.breathing().breach()));
+    Checks.notInterrupted("between runs");
     return List.of(fates);
   }
 
@@ -312,7 +315,11 @@ public final class JourneyStudy {
    */
   public List<Trace> traces(StudySettings settings) {
     Trace[] traces = new Trace[settings.journeys()];
-    each(settings, (number, means) -> traces[number] = Trace.of(means, hotter));
+    each(
+        settings,
+        () -> false,
+        (worker, number, point, means) -> traces[number] = Trace.of(means, hotter));
+    Checks.notInterrupted("between runs");
     return List.of(traces);
   }
 
@@ -337,12 +344,21 @@ public final class JourneyStudy {
     return uncertainties.words();
   }
 
-  /** What is done with a run: its number, replicate by replicate, and what came out. */
+  /** What is done with a run. */
   private interface Taker {
-    void take(int number, JourneyMeans means);
+    /**
+     * Takes a run.
+     *
+     * @param worker number of the thread
+     * @param number number of the run, replicate by replicate
+     * @param point where the uncertain quantities lie, 0 to 1 each; valid during the call
+     * @param means what came out
+     */
+    void take(int worker, int number, double[] point, JourneyMeans means);
   }
 
-  private void each(StudySettings settings, Taker taker) {
+  /** Runs all points of all replicates. */
+  private void each(StudySettings settings, BooleanSupplier stopped, Taker taker) {
     Thread caller = Thread.currentThread();
     new Workers(settings.threads())
         .run(
@@ -352,23 +368,24 @@ public final class JourneyStudy {
                   new SobolPoints(uncertainties.count(), settings.seed(), replicate);
               double[] point = new double[uncertainties.count()];
               for (int index = 0; index < settings.points(); index++) {
-                if (caller.isInterrupted()) {
+                if (stopped.getAsBoolean() || caller.isInterrupted()) {
                   throw new CancellationException("stopped between runs");
                 }
                 points.point(index, point);
                 Draft draft = uncertainties.at(point);
                 taker.take(
-                    replicate * settings.points() + index, run(draft.variation(), draft.shift()));
+                    worker,
+                    replicate * settings.points() + index,
+                    point,
+                    run(draft.variation(), draft.shift()));
               }
             });
-    Checks.notInterrupted("between runs");
   }
 
   /** The journeys of one call. */
-  private final class Work implements Workers.Task {
+  private final class Work implements Taker {
     private final StudySettings settings;
     private final ProgressListener listener;
-    private final Thread caller = Thread.currentThread();
     private final AtomicInteger done = new AtomicInteger();
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Tally[] tallies;
@@ -381,6 +398,7 @@ public final class JourneyStudy {
       this.judge = judge();
       this.tallies = new Tally[Math.min(settings.threads(), settings.replicates())];
       this.margins = new Margins[settings.replicates()];
+      Arrays.setAll(margins, replicate -> new Margins(uncertainties.count()));
     }
 
     private Tally tally() {
@@ -391,25 +409,15 @@ public final class JourneyStudy {
     }
 
     @Override
-    public void run(int worker, int replicate) {
+    public void take(int worker, int number, double[] point, JourneyMeans means) {
       if (tallies[worker] == null) {
         tallies[worker] = tally();
       }
-      margins[replicate] = new Margins(uncertainties.count());
-      SobolPoints points = new SobolPoints(uncertainties.count(), settings.seed(), replicate);
-      double[] point = new double[uncertainties.count()];
-      for (int index = 0; index < settings.points(); index++) {
-        if (stopped.get() || caller.isInterrupted()) {
-          throw new CancellationException("stopped between runs");
-        }
-        points.point(index, point);
-        Draft draft = uncertainties.at(point);
-        JourneyMeans means = JourneyStudy.this.run(draft.variation(), draft.shift());
-        Fate fate = judge.fate(means.temperatures(), means.breathing().breach());
-        tallies[worker].add(replicate, fate, means, opening);
-        margins[replicate].add(point, fate);
-        report();
-      }
+      int replicate = number / settings.points();
+      Fate fate = judge.fate(means.temperatures(), means.breathing().breach());
+      tallies[worker].add(replicate, fate, means, opening);
+      margins[replicate].add(point, fate);
+      report();
     }
 
     private void report() {

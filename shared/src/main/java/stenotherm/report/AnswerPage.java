@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
 import stenotherm.decision.Verdict;
 import stenotherm.picture.Picture;
+import stenotherm.scenario.Scenario;
 import stenotherm.words.Markup;
 
 /**
@@ -211,6 +212,12 @@ final class AnswerPage {
     content.accept(this);
     html.append("</details>\n");
     return this;
+  }
+
+  /** Folds what an answer rests on. */
+  AnswerPage restsOn(Scenario scenario) {
+    return folded(
+        "What this rests on", content -> content.list(StatedAssumptions.sentences(scenario)));
   }
 
   /** Points to files beside this page. */

@@ -2,7 +2,6 @@ package stenotherm.report;
 
 import java.io.PrintWriter;
 import java.util.List;
-import stenotherm.base.MessageText;
 import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
 
@@ -32,9 +31,7 @@ final class ConsoleReport {
   }
 
   private void print() {
-    println(scenario.title());
-    out.println();
-    println(verdicts.headline(report));
+    ConsoleText.answer(out, scenario.title(), verdicts.headline(report));
     tables.overview().print(out);
     tables.animals().ifPresent(table -> table.print(out));
     tables.packs().ifPresent(table -> table.print(out));
@@ -47,9 +44,7 @@ final class ConsoleReport {
       println("  " + climate.air(row));
       verdicts.costliest(row).ifPresent(sentence -> println("  " + sentence));
     }
-    out.println();
-    out.println("Cautions:");
-    Cautions.of(report).forEach(caution -> println("- " + caution));
+    ConsoleText.list(out, "Cautions", Cautions.of(report));
     out.println();
     out.println(
         "These results rest on "
@@ -57,8 +52,7 @@ final class ConsoleReport {
             + " assumptions; the report lists them with their sources.");
   }
 
-  /** Names come from files: what would steer a terminal is written out. */
   private void println(String text) {
-    out.println(MessageText.of(text, Integer.MAX_VALUE));
+    ConsoleText.line(out, text);
   }
 }

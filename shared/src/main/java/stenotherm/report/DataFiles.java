@@ -19,7 +19,6 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
-import stenotherm.study.Odds;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
 import stenotherm.transit.LegCoefficients;
@@ -58,7 +57,7 @@ final class DataFiles {
               node.put("level", improvement.level().name());
               node.put("level_words", improvement.level().words());
               node.put("changes_tried", improvement.tried());
-              addOdds(node.putObject("odds"), improvement.within());
+              JsonText.addOdds(node.putObject("odds"), improvement.within());
             });
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
@@ -80,15 +79,15 @@ final class DataFiles {
     row.planned()
         .coefficientChange()
         .ifPresent(change -> node.put("coefficient_change_left", change));
-    addOdds(node.putObject("odds"), assessment.verdict().within());
-    addOdds(node.putObject("odds_not_too_cold"), assessment.odds().notTooCold());
-    addOdds(node.putObject("odds_not_too_hot"), assessment.odds().notTooHot());
-    addOdds(node.putObject("odds_enough_air"), assessment.odds().enoughAir());
-    addOdds(node.putObject("odds_not_burnt"), assessment.odds().notBurnt());
-    addOdds(node.putObject("odds_ranges_half_as_wide_again"), assessment.wider().within());
+    JsonText.addOdds(node.putObject("odds"), assessment.verdict().within());
+    JsonText.addOdds(node.putObject("odds_not_too_cold"), assessment.odds().notTooCold());
+    JsonText.addOdds(node.putObject("odds_not_too_hot"), assessment.odds().notTooHot());
+    JsonText.addOdds(node.putObject("odds_enough_air"), assessment.odds().enoughAir());
+    JsonText.addOdds(node.putObject("odds_not_burnt"), assessment.odds().notBurnt());
+    JsonText.addOdds(node.putObject("odds_ranges_half_as_wide_again"), assessment.wider().within());
     ArrayNode late = node.putArray("odds_by_hours_late");
     for (int hours = 0; hours <= assessment.odds().longestDelay(); hours++) {
-      addOdds(late.addObject(), assessment.odds().withinUntil(hours));
+      JsonText.addOdds(late.addObject(), assessment.odds().withinUntil(hours));
     }
     node.put("journeys", assessment.odds().journeys());
     node.put("tighter_side", assessment.verdict().side().words());
@@ -177,12 +176,6 @@ final class DataFiles {
       course.mostly().ifPresent(limit -> one.put("mostly_limited_by", limit.name()));
       course.spent().ifPresent(time -> one.put("spent_s", time));
     }
-  }
-
-  private static void addOdds(ObjectNode node, Odds odds) {
-    node.put("within", odds.within());
-    node.put("low", odds.low());
-    node.put("high", odds.high());
   }
 
   private static void addShares(ObjectNode node, StudyResult odds, boolean cold) {

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stenotherm.base.MessageText;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.decision.AssessmentSettings;
@@ -188,19 +187,11 @@ public final class HarmReport implements Answer {
 
   @Override
   public void print(PrintWriter out) {
-    out.println(shown(title()));
-    out.println();
-    out.println(shown(headline()));
+    ConsoleText.answer(out, title(), headline());
     tables().forEach(table -> table.print(out));
     out.println();
-    out.println(shown(note()));
-    out.println();
-    out.println("Cautions:");
-    cautions().forEach(caution -> out.println("- " + shown(caution)));
-  }
-
-  private static String shown(String text) {
-    return MessageText.of(text, Integer.MAX_VALUE);
+    ConsoleText.line(out, note());
+    ConsoleText.list(out, "Cautions", cautions());
   }
 
   @Override
@@ -220,13 +211,7 @@ public final class HarmReport implements Answer {
     for (Harm each : harms) {
       ObjectNode node = array.addObject();
       node.put("what", each.words());
-      each.within()
-          .ifPresent(
-              odds -> {
-                node.put("within", odds.within());
-                node.put("low", odds.low());
-                node.put("high", odds.high());
-              });
+      each.within().ifPresent(odds -> JsonText.addOdds(node, odds));
       node.put("margin", each.margin());
       node.put("danger", each.danger().words());
       if (each.isBreached()) {
@@ -252,7 +237,7 @@ public final class HarmReport implements Answer {
     tables().forEach(page::table);
     page.sentence(note());
     page.cautions(cautions());
-    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.restsOn(scenario);
     page.files("All digits", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());

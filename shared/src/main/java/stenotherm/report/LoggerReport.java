@@ -11,7 +11,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Lengths;
-import stenotherm.base.MessageText;
 import stenotherm.base.TemperatureDifferences;
 import stenotherm.base.Temperatures;
 import stenotherm.decision.LoggerFit;
@@ -405,29 +404,18 @@ public record LoggerReport(
 
   @Override
   public void print(PrintWriter out) {
-    println(title, out);
-    out.println();
-    println(sentence(), out);
-    println(leftOver(), out);
+    ConsoleText.answer(out, title, sentence());
+    ConsoleText.line(out, leftOver());
     values().print(out);
     correlations().print(out);
     if (!fit.untold().isEmpty()) {
-      out.println();
-      out.println("What the trace does not tell:");
-      fit.untold().forEach(each -> println("- " + each, out));
+      ConsoleText.list(out, "What the trace does not tell", fit.untold());
     }
     if (tellsSomething()) {
       out.println();
-      println("For the packing '" + packing + "' in the scenario file:", out);
+      ConsoleText.line(out, "For the packing '" + packing + "' in the scenario file:");
       out.print(block());
     }
-    out.println();
-    out.println("Cautions:");
-    CAUTIONS.forEach(caution -> println("- " + caution, out));
-  }
-
-  /** Names come from files: what would steer a terminal is written out. */
-  private static void println(String text, PrintWriter out) {
-    out.println(MessageText.of(text, Integer.MAX_VALUE));
+    ConsoleText.list(out, "Cautions", CAUTIONS);
   }
 }

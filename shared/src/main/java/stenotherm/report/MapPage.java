@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.Level;
@@ -65,22 +64,14 @@ final class MapPage {
   }
 
   void print(PrintWriter out) {
-    println(out, report.scenario().title());
-    out.println();
-    println(out, words.headline(report));
-    println(out, words.grounds(report));
-    MapWords.withoutEffect(report).ifPresent(sentence -> println(out, sentence));
+    ConsoleText.answer(out, report.scenario().title(), words.headline(report));
+    ConsoleText.line(out, words.grounds(report));
+    MapWords.withoutEffect(report).ifPresent(sentence -> ConsoleText.line(out, sentence));
     equalLows().print(out);
     byDestination().print(out);
     out.println();
-    println(out, MapWords.error(report));
-    out.println();
-    out.println("Cautions:");
-    cautions().forEach(caution -> println(out, "- " + caution));
-  }
-
-  private static void println(PrintWriter out, String text) {
-    out.println(MessageText.of(text, Integer.MAX_VALUE));
+    ConsoleText.line(out, MapWords.error(report));
+    ConsoleText.list(out, "Cautions", cautions());
   }
 
   List<String> cautions() {

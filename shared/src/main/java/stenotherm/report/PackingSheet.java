@@ -14,7 +14,6 @@ import stenotherm.animal.Animal;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
-import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.decision.Level;
 import stenotherm.decision.Verdict;
@@ -94,30 +93,20 @@ public record PackingSheet(
 
   @Override
   public void print(PrintWriter out) {
-    line(out, title());
-    line(out, answer());
-    print(out, "Clock", clock());
+    ConsoleText.line(out, title());
+    ConsoleText.line(out, answer());
+    ConsoleText.list(out, "Clock", clock());
     List<String> steps = steps().sentences();
     out.println();
     out.println("Pack in this order:");
     for (int step = 1; step <= steps.size(); step++) {
-      line(out, step + ". " + steps.get(step - 1));
+      ConsoleText.line(out, step + ". " + steps.get(step - 1));
     }
-    print(out, "Odds", odds());
-    print(out, "Do not send", notWhen());
-    print(out, "Labels (check yours: rules change)", labels());
-    print(out, "On arrival", arrival());
-    print(out, "Cautions", cautions());
-  }
-
-  private static void print(PrintWriter out, String heading, List<String> lines) {
-    out.println();
-    out.println(heading + ":");
-    lines.forEach(each -> line(out, "- " + each));
-  }
-
-  private static void line(PrintWriter out, String text) {
-    out.println(MessageText.of(text, Integer.MAX_VALUE));
+    ConsoleText.list(out, "Odds", odds());
+    ConsoleText.list(out, "Do not send", notWhen());
+    ConsoleText.list(out, "Labels (check yours: rules change)", labels());
+    ConsoleText.list(out, "On arrival", arrival());
+    ConsoleText.list(out, "Cautions", cautions());
   }
 
   @Override

@@ -10,7 +10,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.decision.Departure;
 import stenotherm.decision.Level;
@@ -190,15 +189,11 @@ public final class RankedDays implements Answer {
 
   @Override
   public void print(PrintWriter out) {
-    out.println(MessageText.of(title(), Integer.MAX_VALUE));
-    out.println();
-    out.println(headline());
+    ConsoleText.answer(out, title(), headline());
     table().print(out);
     out.println();
-    notes().forEach(out::println);
-    out.println();
-    out.println("Cautions:");
-    cautions.forEach(caution -> out.println("- " + MessageText.of(caution, Integer.MAX_VALUE)));
+    notes().forEach(note -> ConsoleText.line(out, note));
+    ConsoleText.list(out, "Cautions", cautions);
   }
 
   @Override
@@ -236,10 +231,7 @@ public final class RankedDays implements Answer {
     Level level = departure.odds().level();
     node.put("level", level.name());
     node.put("level_words", level.words());
-    ObjectNode odds = node.putObject("odds");
-    odds.put("within", departure.odds().within().within());
-    odds.put("low", departure.odds().within().low());
-    odds.put("high", departure.odds().within().high());
+    JsonText.addOdds(node.putObject("odds"), departure.odds().within());
     node.put("not_too_cold", departure.odds().notTooCold().within());
     node.put("not_too_hot", departure.odds().notTooHot().within());
     node.put("enough_air", departure.odds().enoughAir().within());
@@ -253,7 +245,7 @@ public final class RankedDays implements Answer {
     page.table(table());
     notes().forEach(page::sentence);
     page.cautions(cautions);
-    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.restsOn(scenario);
     page.files("All digits", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());

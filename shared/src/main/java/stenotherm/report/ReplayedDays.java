@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
@@ -13,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import stenotherm.base.MessageText;
 import stenotherm.decision.Departure;
 import stenotherm.decision.Level;
 import stenotherm.picture.MonthChart;
@@ -38,6 +38,8 @@ public final class ReplayedDays implements Answer {
 
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY, TABLE);
+
+  private static final double LIKELY = Level.LIKELY.least();
 
   private final Scenario scenario;
   private final List<Packed> packings;
@@ -79,8 +81,6 @@ public final class ReplayedDays implements Answer {
   private static double heldShare(List<List<Departure>> days) {
     return (double) days.stream().filter(day -> best(day) >= LIKELY).count() / days.size();
   }
-
-  private static final double LIKELY = Level.LIKELY.least();
 
   private static String name(Month month) {
     return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
@@ -165,11 +165,11 @@ public final class ReplayedDays implements Answer {
         + " are alike.";
   }
 
-  private java.time.LocalDate first() {
+  private LocalDate first() {
     return days.get(0).get(0).journey().sealing().toLocalDate();
   }
 
-  private java.time.LocalDate last() {
+  private LocalDate last() {
     return days.get(days.size() - 1).get(0).journey().sealing().toLocalDate();
   }
 
@@ -195,15 +195,11 @@ public final class ReplayedDays implements Answer {
 
   @Override
   public void print(PrintWriter out) {
-    out.println(MessageText.of(title(), Integer.MAX_VALUE));
-    out.println();
-    out.println(headline());
+    ConsoleText.answer(out, title(), headline());
     table().print(out);
     out.println();
-    out.println(note());
-    out.println();
-    out.println("Cautions:");
-    cautions.forEach(caution -> out.println("- " + MessageText.of(caution, Integer.MAX_VALUE)));
+    ConsoleText.line(out, note());
+    ConsoleText.list(out, "Cautions", cautions);
   }
 
   @Override
@@ -258,7 +254,7 @@ public final class ReplayedDays implements Answer {
     page.table(table());
     page.sentence(note());
     page.cautions(cautions);
-    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.restsOn(scenario);
     page.files("All digits", List.of(SUMMARY, TABLE));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());

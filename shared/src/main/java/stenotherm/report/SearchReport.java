@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
-import stenotherm.base.MessageText;
 import stenotherm.base.ProgressListener;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Level;
@@ -267,24 +266,16 @@ public final class SearchReport implements Answer {
     return scenario.title() + ": what is the smallest box? Contents of '" + parcel.name() + "'";
   }
 
-  private static String shown(String text) {
-    return MessageText.of(text, Integer.MAX_VALUE);
-  }
-
   @Override
   public void print(PrintWriter out) {
-    out.println(shown(title()));
-    out.println();
-    out.println(shown(headline()));
+    ConsoleText.answer(out, title(), headline());
     tables().forEach(table -> table.print(out));
     out.println();
-    out.println(shown(note()));
+    ConsoleText.line(out, note());
     out.println();
     out.println("To paste under packings:");
-    block().lines().forEach(line -> out.println(shown(line)));
-    out.println();
-    out.println("Cautions:");
-    cautions().forEach(caution -> out.println("- " + shown(caution)));
+    block().lines().forEach(line -> ConsoleText.line(out, line));
+    ConsoleText.list(out, "Cautions", cautions());
   }
 
   @Override
@@ -315,13 +306,7 @@ public final class SearchReport implements Answer {
       if (Double.isFinite(each.margin())) {
         node.put("margin", each.margin());
       }
-      each.within()
-          .ifPresent(
-              odds -> {
-                node.put("within", odds.within());
-                node.put("low", odds.low());
-                node.put("high", odds.high());
-              });
+      each.within().ifPresent(odds -> JsonText.addOdds(node, odds));
     }
   }
 
@@ -344,7 +329,7 @@ public final class SearchReport implements Answer {
     page.heading("To paste under packings");
     page.preformatted(block());
     page.cautions(cautions());
-    page.folded("What this rests on", folded -> folded.list(StatedAssumptions.sentences(scenario)));
+    page.restsOn(scenario);
     page.files("All digits", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());

@@ -1,0 +1,63 @@
+package stenotherm.decision;
+
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+import stenotherm.base.Checks;
+import stenotherm.base.ProgressListener;
+import stenotherm.base.Workers;
+
+/**
+ * Threads that share the tasks of one piece of work, which a listener watches and may stop, and an
+ * interrupt of the thread that made this.
+ */
+final class WatchedWorkers {
+  private final Workers workers;
+  private final ProgressListener listener;
+  private final Thread caller = Thread.currentThread();
+  private final AtomicBoolean stopped = new AtomicBoolean();
+
+  WatchedWorkers(int threads, ProgressListener listener) {
+    this.workers = new Workers(threads);
+    this.listener = Checks.given("listener", listener);
+  }
+
+  /**
+   * Does some tasks. The listener is told on any of the threads, but on one at a time.
+   *
+   * @param from part of the whole work that is done before them, 0 to 1
+   * @param to part that is done after them
+   * @throws CancellationException if the work was stopped
+   */
+  void each(int tasks, double from, double to, IntConsumer work) {
+    AtomicInteger done = new AtomicInteger();
+    workers.run(
+        tasks,
+        (worker, index) -> {
+          requireGoing();
+          work.accept(index);
+          // counted where it is told, lest a later count is told first
+          synchronized (listener) {
+            double share = (double) done.incrementAndGet() / tasks;
+            if (listener.progress(from + (to - from) * share, 1) == ProgressListener.Signal.STOP) {
+              stopped.set(true);
+            }
+          }
+        });
+    requireGoing();
+  }
+
+  private void requireGoing() {
+    if (signal() == ProgressListener.Signal.STOP) {
+      throw new CancellationException("stopped");
+    }
+  }
+
+  /** Whether to go on, for what takes long within a task. */
+  ProgressListener.Signal signal() {
+    return stopped.get() || caller.isInterrupted()
+        ? ProgressListener.Signal.STOP
+        : ProgressListener.Signal.CONTINUE;
+  }
+}
