@@ -133,6 +133,17 @@ public final class ModalEngine implements HeatEngine {
     return model.reducedBody().meanOf(model.positionsOf(blocks), meanCoordinates());
   }
 
+  /**
+   * Returns the mean temperatures of blocks now.
+   *
+   * @param blocks names of solid blocks
+   * @return one for each block [K]
+   * @throws InvalidInputException if there is no such block
+   */
+  public double[] nowOf(List<String> blocks) {
+    return model.reducedBody().meanOf(model.positionsOf(blocks), coordinates());
+  }
+
   private double[] meanAmplitudes() {
     if (mean.isEmpty()) {
       throw new IllegalStateException("no time has passed over which a mean could be taken");

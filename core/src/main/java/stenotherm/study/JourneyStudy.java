@@ -8,6 +8,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -280,8 +281,38 @@ public final class JourneyStudy {
    */
   public StudyResult run(StudySettings settings, ProgressListener listener) {
     Work work = new Work(settings, listener);
-    each(settings, work.stopped::get, work);
-    return work.result();
+    each(settings, 0, work.stopped::get, work);
+    return work.result(settings);
+  }
+
+  /**
+   * Runs the journeys, and only the first of them where these tell enough. The same journeys come
+   * first, and the decision has the same bits, for any number of threads.
+   *
+   * @param settings how many
+   * @param first points of each replicate after which to look, a power of two; where there are not
+   *     more, all are run
+   * @param isEnough tells by the odds of staying within until opening, of the first journeys,
+   *     whether these are enough
+   * @param listener as for all journeys; the number told last is that of the journeys run
+   * @return odds, quantiles and bands
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public StudyResult run(
+      StudySettings settings, int first, Predicate<Odds> isEnough, ProgressListener listener) {
+    if (first >= settings.points()) {
+      return run(settings, listener);
+    }
+    Work work = new Work(settings, listener);
+    StudySettings few = settings.withPoints(first);
+    each(few, 0, work.stopped::get, work);
+    StudyResult soFar = work.result(few);
+    if (isEnough.test(soFar.within())) {
+      return soFar;
+    }
+    each(settings, first, work.stopped::get, work);
+    return work.result(settings);
   }
 
   /**
@@ -298,9 +329,11 @@ public final class JourneyStudy {
     Judge judge = judge();
     each(
         settings,
+        0,
         () -> false,
-        (worker, number, point, means) ->
-            fates[number] = judge.fate(means.temperatures(), means.breathing().breach()));
+        (worker, replicate, index, point, means) ->
+            fates[replicate * settings.points() + index] =
+                judge.fate(means.temperatures(), means.breathing().breach()));
     Checks.notInterrupted("between runs");
     return List.of(fates);
   }
@@ -317,8 +350,10 @@ public final class JourneyStudy {
     Trace[] traces = new Trace[settings.journeys()];
     each(
         settings,
+        0,
         () -> false,
-        (worker, number, point, means) -> traces[number] = Trace.of(means, hotter));
+        (worker, replicate, index, point, means) ->
+            traces[replicate * settings.points() + index] = Trace.of(means, hotter));
     Checks.notInterrupted("between runs");
     return List.of(traces);
   }
@@ -350,15 +385,16 @@ public final class JourneyStudy {
      * Takes a run.
      *
      * @param worker number of the thread
-     * @param number number of the run, replicate by replicate
+     * @param replicate number of the replicate
+     * @param index number of the point in it
      * @param point where the uncertain quantities lie, 0 to 1 each; valid during the call
      * @param means what came out
      */
-    void take(int worker, int number, double[] point, JourneyMeans means);
+    void take(int worker, int replicate, int index, double[] point, JourneyMeans means);
   }
 
-  /** Runs all points of all replicates. */
-  private void each(StudySettings settings, BooleanSupplier stopped, Taker taker) {
+  /** Runs the points of all replicates from one on. */
+  private void each(StudySettings settings, int from, BooleanSupplier stopped, Taker taker) {
     Thread caller = Thread.currentThread();
     new Workers(settings.threads())
         .run(
@@ -367,17 +403,13 @@ public final class JourneyStudy {
               SobolPoints points =
                   new SobolPoints(uncertainties.count(), settings.seed(), replicate);
               double[] point = new double[uncertainties.count()];
-              for (int index = 0; index < settings.points(); index++) {
+              for (int index = from; index < settings.points(); index++) {
                 if (stopped.getAsBoolean() || caller.isInterrupted()) {
                   throw new CancellationException("stopped between runs");
                 }
                 points.point(index, point);
                 Draft draft = uncertainties.at(point);
-                taker.take(
-                    worker,
-                    replicate * settings.points() + index,
-                    point,
-                    run(draft.variation(), draft.shift()));
+                taker.take(worker, replicate, index, point, run(draft.variation(), draft.shift()));
               }
             });
   }
@@ -409,11 +441,10 @@ public final class JourneyStudy {
     }
 
     @Override
-    public void take(int worker, int number, double[] point, JourneyMeans means) {
+    public void take(int worker, int replicate, int index, double[] point, JourneyMeans means) {
       if (tallies[worker] == null) {
         tallies[worker] = tally();
       }
-      int replicate = number / settings.points();
       Fate fate = judge.fate(means.temperatures(), means.breathing().breach());
       tallies[worker].add(replicate, fate, means, opening);
       margins[replicate].add(point, fate);
@@ -430,7 +461,8 @@ public final class JourneyStudy {
       }
     }
 
-    StudyResult result() {
+    /** What came out so far, when so many points are done. */
+    StudyResult result(StudySettings settings) {
       Checks.notInterrupted("between runs");
       if (stopped.get()) {
         throw new CancellationException("stopped between runs");

@@ -130,6 +130,7 @@ public final class CondensedModel {
       return new CondensedModel(whole, journey, wanted, null, 0);
     }
     List<double[]> states = new ArrayList<>();
+    List<Course> learnt = new ArrayList<>();
     Map<Integer, Variation> kept = new LinkedHashMap<>();
     for (int run = 0; run < seen.size(); run++) {
       Checks.notInterrupted("while a model was condensed");
@@ -137,13 +138,15 @@ public final class CondensedModel {
         kept.put(run, seen.get(run));
       } else {
         Course course = whole.course(turn(journeys, run), seen.get(run));
+        learnt.add(course);
         states.addAll(reduced.states(course, whole.interval()));
       }
     }
     ReducedParcel small =
         reduced
             .condensed(states, outputs.stream().map(whole::probe).toList(), MODES)
-            .startingFrom(whole.course(journey, Variation.NOMINAL));
+            .startingFrom(whole.course(journey, Variation.NOMINAL))
+            .forecasting(learnt);
     CondensedModel unchecked = new CondensedModel(whole, journey, wanted, small, 0);
     double largest = 0;
     for (Map.Entry<Integer, Variation> each : kept.entrySet()) {

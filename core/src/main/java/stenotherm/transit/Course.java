@@ -117,6 +117,25 @@ final class Course {
     return found;
   }
 
+  /**
+   * What the mean temperatures of a stage depend on beside those at its beginning: the mean ambient
+   * of its first tenth, of its first half and of all of it [K], the mean strength of the warmers
+   * over the nominal one [-], and where conductivities and films lie in their ranges [-].
+   */
+  double[] conditions(Stage stage) {
+    Outside there = outside.get(stage.leg());
+    double from = stage.from();
+    return new double[] {
+      there.meanAmbient(from, from + stage.duration() / 10),
+      there.meanAmbient(from, from + stage.duration() / 2),
+      there.meanAmbient(from, stage.to()),
+      Arrays.stream(strengths).average().orElse(0),
+      variation.of(Factor.WALL_CONDUCTIVITY),
+      variation.of(Factor.FILL_CONDUCTIVITY),
+      variation.of(Factor.SURFACE_FILM),
+    };
+  }
+
   Outside outside(int leg) {
     return outside.get(leg);
   }

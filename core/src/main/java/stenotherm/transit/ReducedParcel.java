@@ -8,8 +8,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Outcome;
@@ -28,8 +30,10 @@ import stenotherm.modal.ReducedModel;
  * first goes through the journey under the nearest settings at hand and takes the coefficients at
  * the mean temperatures of each stage; then it goes through again under those, until they hardly
  * change; a run like one that was followed before starts from the temperatures of that one. Each
- * pass leaves about a tenth of the change. Coefficients that lie closer than {@link Search#shared}
- * to those of a setting use that setting, which saves the modes of a new one.
+ * pass leaves about a tenth of the change. Among thousands of runs a run is not gone through twice:
+ * it takes the mean temperatures of a stage that are forecast when it gets there. Coefficients that
+ * lie closer than {@link Search#shared} to those of a setting use that setting, which saves the
+ * modes of a new one.
  */
 final class ReducedParcel {
   /** Most passes under settings at hand; each costs a run. */
@@ -64,8 +68,8 @@ final class ReducedParcel {
     static final Search ROUGH = new Search(0.05, 0.05, 1, List.of(3600.0));
 
     /**
-     * For thousands of runs: measured, up to 0.04 K off for half of the time. With a single pass it
-     * would be off by 0.4 K.
+     * For thousands of runs, where nothing is forecast: measured, up to 0.04 K off for half of the
+     * time. With a single pass it would be off by 0.4 K.
      */
     static final Search QUICK = new Search(0.002, 0.02, 2, List.of(3600.0));
   }
@@ -87,8 +91,11 @@ final class ReducedParcel {
   private final List<Schedule.Setting> atHand;
   private final Search search;
 
-  /** Mean temperatures of each stage of a usual run, from which runs of the same stages start. */
-  private final Map<Stage, Temperatures> usual;
+  /** What a usual run meets in each stage, from which runs of the same stages start. */
+  private final Map<Stage, StageForecast.Met> usual;
+
+  /** Forecasts of the same stages; empty where the coefficients of a run are searched for. */
+  private final Map<Stage, StageForecast> forecasts;
 
   /**
    * Starts from a model.
@@ -98,7 +105,7 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
-    this(body, model, reference, atHand, Search.USUAL, Map.of());
+    this(body, model, reference, atHand, Search.USUAL, Map.of(), Map.of());
   }
 
   private ReducedParcel(
@@ -107,13 +114,15 @@ final class ReducedParcel {
       double[] reference,
       List<Schedule.Setting> atHand,
       Search search,
-      Map<Stage, Temperatures> usual) {
+      Map<Stage, StageForecast.Met> usual,
+      Map<Stage, StageForecast> forecasts) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
     this.atHand = List.copyOf(atHand);
     this.search = search;
     this.usual = usual;
+    this.forecasts = forecasts;
   }
 
   ReducedModel model() {
@@ -130,18 +139,18 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others, search, usual);
+    return new ReducedParcel(body, model, reference, others, search, usual, forecasts);
   }
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
     Search other = new Search(distance, distance, search.passes, search.settling);
-    return new ReducedParcel(body, model, reference, atHand, other, usual);
+    return new ReducedParcel(body, model, reference, atHand, other, usual, Map.of());
   }
 
   /** The same model, coefficients taken anew more often. */
   ReducedParcel settlingFinely() {
-    return new ReducedParcel(body, model, reference, atHand, Search.FINE, usual);
+    return new ReducedParcel(body, model, reference, atHand, Search.FINE, usual, Map.of());
   }
 
   /** The modes under coefficients. */
@@ -157,8 +166,8 @@ final class ReducedParcel {
     List<Coefficients> wanted = new ArrayList<>();
     boolean isUsual = usual.keySet().containsAll(stages);
     for (Stage stage : stages) {
-      Temperatures start = isUsual ? usual.get(stage) : null;
-      wanted.add(course.coefficients(stage, start == null ? course.guess(stage) : start));
+      StageForecast.Met met = isUsual ? usual.get(stage) : null;
+      wanted.add(course.coefficients(stage, met == null ? course.guess(stage) : met.means()));
     }
     List<Schedule.Setting> used = List.of();
     for (int pass = 0; !isUsual && pass < MOST_NEAR; pass++) {
@@ -188,14 +197,80 @@ final class ReducedParcel {
 
   /** The same model, runs of a course's stages starting from the temperatures that it has there. */
   ReducedParcel startingFrom(Course course) {
-    Map<Stage, Temperatures> means = new HashMap<>();
-    followMeans(
+    Map<Stage, StageForecast.Met> met = met(course);
+    Map<Stage, StageForecast> about = new HashMap<>();
+    if (forecasts.keySet().equals(met.keySet())) {
+      met.forEach((stage, there) -> about.put(stage, forecasts.get(stage).about(there)));
+    }
+    return new ReducedParcel(
+        body, model, reference, atHand, search, Map.copyOf(met), Map.copyOf(about));
+  }
+
+  /** The same model, stages of a run forecast as fitted to some courses with the same stages. */
+  ReducedParcel forecasting(List<Course> courses) {
+    List<Map<Stage, StageForecast.Met>> runs = courses.stream().map(this::met).toList();
+    Map<Stage, StageForecast> fitted = new HashMap<>();
+    usual.forEach(
+        (stage, met) ->
+            fitted.put(
+                stage,
+                StageForecast.fitted(met, runs.stream().map(run -> run.get(stage)).toList())));
+    return new ReducedParcel(body, model, reference, atHand, search, usual, Map.copyOf(fitted));
+  }
+
+  /** What a course meets in each stage. */
+  private Map<Stage, StageForecast.Met> met(Course course) {
+    Map<Stage, StageForecast.Met> met = new HashMap<>();
+    double[][] atStart = {{}};
+    follow(
         course,
         schedule(course),
+        engine -> atStart[0] = engine.nowOf(body.varying()),
         (stage, engine) ->
-            means.put(
-                stage, new Temperatures(engine.meanSurfaces(), engine.meanOf(body.varying()))));
-    return new ReducedParcel(body, model, reference, atHand, search, Map.copyOf(means));
+            met.put(
+                stage,
+                new StageForecast.Met(
+                    atStart[0],
+                    course.conditions(stage),
+                    new Temperatures(engine.meanSurfaces(), engine.meanOf(body.varying())))));
+    return met;
+  }
+
+  /** The coefficients of a run as it goes: those forecast for a stage when it begins. */
+  private final class Forecast implements Regime {
+    private final Course course;
+    private final ModalEngine engine;
+    private final List<Stage> stages;
+    private final List<Schedule.Setting> known = new ArrayList<>(atHand);
+
+    Forecast(Course course, ModalEngine engine, List<Stage> stages) {
+      this.course = course;
+      this.engine = engine;
+      this.stages = stages;
+    }
+
+    @Override
+    public List<Stage> stages() {
+      return stages;
+    }
+
+    @Override
+    public Coefficients enter(int number) {
+      Stage stage = stages.get(number);
+      Outside outside = course.outside(stage.leg());
+      StageForecast forecast = Objects.requireNonNull(forecasts.get(stage));
+      Temperatures means = forecast.means(engine.nowOf(body.varying()), course.conditions(stage));
+      Coefficients wanted = course.coefficients(stage, means);
+      Schedule.Setting setting = own(wanted, known, search.shared);
+      engine.use(setting.modes());
+      outside.use(setting.coefficients().films());
+      return setting.coefficients();
+    }
+
+    @Override
+    public boolean standsForLeg(int stage) {
+      return false;
+    }
   }
 
   private boolean areShared(List<Coefficients> wanted, List<Schedule.Setting> used) {
@@ -248,14 +323,19 @@ final class ReducedParcel {
     List<Schedule.Setting> known = new ArrayList<>(atHand);
     List<Schedule.Setting> own = new ArrayList<>();
     for (Coefficients each : wanted) {
-      Schedule.Setting setting = nearest(each, known, shared);
-      if (setting == null) {
-        setting = setting(each);
-        known.add(setting);
-      }
-      own.add(setting);
+      own.add(own(each, known, shared));
     }
     return own;
+  }
+
+  /** The nearest of the settings known, or if none is near enough another, known from then on. */
+  private Schedule.Setting own(Coefficients wanted, List<Schedule.Setting> known, double shared) {
+    Schedule.Setting setting = nearest(wanted, known, shared);
+    if (setting == null) {
+      setting = setting(wanted);
+      known.add(setting);
+    }
+    return setting;
   }
 
   /** The largest measure of the coefficients wanted and used, over the stages. */
@@ -290,6 +370,15 @@ final class ReducedParcel {
 
   /** Goes through a course; at the end of each stage the engine has the means over it. */
   private void followMeans(Course course, Schedule schedule, BiConsumer<Stage, ModalEngine> atEnd) {
+    follow(course, schedule, engine -> {}, atEnd);
+  }
+
+  /** The same; something is done at the beginning of each stage, too. */
+  private void follow(
+      Course course,
+      Schedule schedule,
+      Consumer<ModalEngine> atStart,
+      BiConsumer<Stage, ModalEngine> atEnd) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
     new Run(course, schedule.on(engine, course), engine, NO_INTERVAL, Run.COARSE_STEP)
         .go(
@@ -297,6 +386,7 @@ final class ReducedParcel {
               @Override
               public void begin() {
                 engine.startMean();
+                atStart.accept(engine);
               }
 
               @Override
@@ -348,8 +438,7 @@ final class ReducedParcel {
 
   private Breathing atStops(Course course, double interval, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Schedule schedule = schedule(course);
-    Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
+    Run run = new Run(course, regime(course, engine), engine, interval, Run.FINE_STEP);
     run.go(
         new Run.Visitor() {
           @Override
@@ -366,10 +455,17 @@ final class ReducedParcel {
     return run.climate().breathing();
   }
 
+  private Regime regime(Course course, ModalEngine engine) {
+    List<Stage> stages = course.stages(leg -> splits(course, leg));
+    return forecasts.keySet().containsAll(stages)
+        ? new Forecast(course, engine, stages)
+        : schedule(course).on(engine, course);
+  }
+
   /** States such as a course meets at its stops, for a smaller model. */
   List<double[]> states(Course course, double interval) {
     List<double[]> states = new ArrayList<>();
-    new ReducedParcel(body, model, reference, atHand, Search.ROUGH, usual)
+    new ReducedParcel(body, model, reference, atHand, Search.ROUGH, usual, Map.of())
         .atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
     return states;
   }
@@ -378,7 +474,7 @@ final class ReducedParcel {
   ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
     ReducedModel small = model.condensed(states, outputs, modes);
     ReducedParcel condensed =
-        new ReducedParcel(body, small, reference, List.of(), Search.QUICK, Map.of());
+        new ReducedParcel(body, small, reference, List.of(), Search.QUICK, Map.of(), Map.of());
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())

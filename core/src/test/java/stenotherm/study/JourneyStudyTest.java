@@ -127,6 +127,21 @@ class JourneyStudyTest {
     assertFalse(another.coldMargin(0.5) == RESULT.coldMargin(0.5), "the seed is of effect");
   }
 
+  /** What is enough has the bits of a study of so many journeys; what is not, those of all. */
+  @Test
+  void theFirstJourneysMayTellEnough() {
+    List<Odds> asked = new ArrayList<>();
+    StudyResult enough = STUDY.run(SETTINGS, 2, odds -> asked.add(odds), ProgressListener.NONE);
+    StudyResult few = STUDY.run(SETTINGS.withPoints(2), ProgressListener.NONE);
+    assertEquals(32, enough.journeys());
+    assertEquals(List.of(few.within()), asked);
+    assertSameBits(few, enough);
+    StudyResult all = STUDY.run(SETTINGS, 2, odds -> false, ProgressListener.NONE);
+    assertEquals(SETTINGS.journeys(), all.journeys());
+    assertSameBits(RESULT, all);
+    assertSameBits(RESULT, STUDY.run(SETTINGS, 8, odds -> true, ProgressListener.NONE));
+  }
+
   /** Runs one by one, held against limits by their definition. */
   @Test
   void oddsAreCounts() {

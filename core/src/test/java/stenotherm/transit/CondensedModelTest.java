@@ -86,6 +86,13 @@ class CondensedModelTest {
         .orElseThrow();
   }
 
+  /**
+   * What forecasting the means of a stage may cost where a pile of parcels, deep or shallow, meets
+   * other air [K]: measured, up to 0.035 K in one of 16 runs, with ranges half as wide again. Where
+   * coefficients are searched for it is 0.02 K.
+   */
+  private static final double OFF = 0.05;
+
   /** Other points than those that it learned from and was checked by. */
   @Test
   void itFollowsTheWholeModelOnRunsNotSeen() {
@@ -94,9 +101,23 @@ class CondensedModelTest {
       double[] whole = WHOLE.run(JOURNEY, unseen).mean("middle");
       most = Math.max(most, largest(whole, CONDENSED.run(unseen).temperatures()[0]));
     }
-    assertTrue(most > 0 && most < 0.02, most + " K");
-    assertTrue(CONDENSED.error() > 0 && CONDENSED.error() < 0.02, CONDENSED.error() + " K");
+    assertTrue(most > 0 && most < OFF, most + " K");
+    assertTrue(CONDENSED.error() > 0 && CONDENSED.error() < OFF, CONDENSED.error() + " K");
     assertTrue(most < 5 * CONDENSED.error() + 1e-3, most + " K of " + CONDENSED.error());
+  }
+
+  @Test
+  void withoutForecastsItFollowsMoreClosely() {
+    CondensedModel smooth = CONDENSED.smooth();
+    double most = 0;
+    double between = 0;
+    for (Variation unseen : UNCERTAIN.spread(8, 77)) {
+      double[] searched = smooth.run(unseen).temperatures()[0];
+      most = Math.max(most, largest(WHOLE.run(JOURNEY, unseen).mean("middle"), searched));
+      between = Math.max(between, largest(CONDENSED.run(unseen).temperatures()[0], searched));
+    }
+    assertTrue(most < 0.02, most + " K");
+    assertTrue(between > 0 && between < OFF, between + " K");
   }
 
   @Test
