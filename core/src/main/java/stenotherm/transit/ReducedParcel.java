@@ -436,9 +436,9 @@ final class ReducedParcel {
     void at(ModalEngine engine, double time, boolean stored);
   }
 
-  private Breathing atStops(Course course, double interval, StopReader reader) {
+  private Breathing atStops(Course course, double interval, double longest, StopReader reader) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Run run = new Run(course, regime(course, engine), engine, interval, Run.FINE_STEP);
+    Run run = new Run(course, regime(course, engine), engine, interval, longest);
     run.go(
         new Run.Visitor() {
           @Override
@@ -466,7 +466,11 @@ final class ReducedParcel {
   List<double[]> states(Course course, double interval) {
     List<double[]> states = new ArrayList<>();
     new ReducedParcel(body, model, reference, atHand, Search.ROUGH, usual, Map.of())
-        .atStops(course, interval, (engine, time, stored) -> states.add(engine.coordinates()));
+        .atStops(
+            course,
+            interval,
+            Run.COARSE_STEP,
+            (engine, time, stored) -> states.add(engine.coordinates()));
     return states;
   }
 
@@ -497,6 +501,7 @@ final class ReducedParcel {
         atStops(
             course,
             interval,
+            Run.FINE_STEP,
             (engine, time, stored) -> {
               if (stored) {
                 engine.read(row);
