@@ -46,6 +46,8 @@ import stenotherm.material.FillLaw;
 import stenotherm.material.Materials;
 import stenotherm.material.Melting;
 import stenotherm.material.TemperatureCorrection;
+import stenotherm.warmer.ControlledPower;
+import stenotherm.warmer.HeaterLaw;
 import stenotherm.warmer.AirFilm;
 import stenotherm.warmer.Bench;
 import stenotherm.warmer.BenchRun;
@@ -103,6 +105,7 @@ class GivenComponentsTest {
         (IronPowder) Warmers.FORTY_HOUR.heat(),
         new AirFilm(1e-8, 0.01, AirFilm.Transport.FICK),
         new PrescribedPower(CONSTANT),
+        new ControlledPower("cup", HeaterLaw.thermostat(8, 288, 289)),
         Bench.RATING,
         new Rating(330, 1e5),
         new Boundary.Convection(CONSTANT, CONSTANT),

@@ -22,6 +22,7 @@ import stenotherm.grid.FacePatch;
 import stenotherm.grid.Layout;
 import stenotherm.grid.MeshControl;
 import stenotherm.material.Material;
+import stenotherm.warmer.ControlledPower;
 
 /**
  * A packed parcel. Its faces and axes are named as if it stood upright, however it lies.
@@ -105,7 +106,7 @@ public record Parcel(
    * @throws InvalidInputException if the name is blank, there is no container, the box is longer
    *     than 2 m, the walls leave no room, a name occurs twice or is that of a part of the parcel,
    *     or two things overlap or one sticks out of the cavity; the message gives the packing, both
-   *     names and by how many millimetres
+   *     names and by how many millimetres; or if a heater watches a cup that is not there
    */
   public Parcel {
     Checks.given("name", name);
@@ -123,6 +124,7 @@ public record Parcel(
     Box cavity = cavity(name, outer, walls);
     List<Item> items = items(cavity, containers, warmers, packs);
     checkNames(name, walls.blocks(outer), containers, items);
+    checkWatched(name, containers, warmers);
     for (int index = 0; index < items.size(); index++) {
       Item item = items.get(index);
       for (Face face : Face.values()) {
@@ -198,6 +200,19 @@ public record Parcel(
   /** All that lies in the cavity. */
   List<Item> items() {
     return items(cavity(), containers, warmers, packs);
+  }
+
+  private static void checkWatched(
+      String name, List<Container> containers, List<PlacedWarmer> warmers) {
+    List<String> cups = containers.stream().map(Container::name).toList();
+    for (PlacedWarmer each : warmers) {
+      if (each.warmer().heat() instanceof ControlledPower controlled
+          && !cups.contains(controlled.watched())) {
+        throw new InvalidInputException(
+            "what '" + each.name() + "' in packing '" + name + "' watches",
+            "there is no cup '" + controlled.watched() + "'; there are " + cups);
+      }
+    }
   }
 
   private static void checkNames(

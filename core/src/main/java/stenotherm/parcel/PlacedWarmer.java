@@ -69,7 +69,7 @@ public record PlacedWarmer(
    * Returns the power that follows a curve.
    *
    * @return power over the time since sealing [W against s], zero before the warmer is opened; zero
-   *     throughout for iron powder, whose power depends on air and temperature
+   *     throughout where power depends on air or temperature: iron powder, controlled heaters
    */
   public TimeFunction prescribedPower() {
     return warmer.heat() instanceof PrescribedPower prescribed

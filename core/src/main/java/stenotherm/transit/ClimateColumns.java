@@ -7,8 +7,9 @@ import java.util.List;
  *
  * @param rooms name of each room: empty for the air of the parcel, the names of lidded vessels
  * @param warmers names of the warmers of iron powder
+ * @param heaters names of the heaters that follow a temperature, whose power is told [W]
  */
-record ClimateColumns(List<String> rooms, List<String> warmers) {
+record ClimateColumns(List<String> rooms, List<String> warmers, List<String> heaters) {
   /** What is told of a room, in this order: mole fractions [-] and relative humidity [-]. */
   enum OfRoom {
     OXYGEN,
@@ -24,14 +25,14 @@ record ClimateColumns(List<String> rooms, List<String> warmers) {
     GAIN
   }
 
-  /** Columns of all rooms and warmers, and that of the pressure. */
+  /** Columns of all rooms, warmers and heaters, and that of the pressure. */
   int count() {
     return pressure() + 1;
   }
 
   /** Column of the pressure over that at sea level [-]. */
   int pressure() {
-    return warmerColumn(warmers.size());
+    return warmerColumn(warmers.size()) + heaters.size();
   }
 
   private int warmerColumn(int warmer) {
@@ -41,6 +42,12 @@ record ClimateColumns(List<String> rooms, List<String> warmers) {
   /** Column of a quantity of the air that a vessel's animal breathes. */
   int of(String vessel, OfRoom quantity) {
     return OfRoom.values().length * Math.max(0, rooms.indexOf(vessel)) + quantity.ordinal();
+  }
+
+  /** Column of the power of a warmer; -1 if it is prescribed. */
+  int ofPower(String warmer) {
+    int heater = heaters.indexOf(warmer);
+    return heater < 0 ? of(warmer, OfWarmer.POWER) : warmerColumn(warmers.size()) + heater;
   }
 
   /** Column of a quantity of a warmer; -1 if it does not burn iron. */

@@ -16,6 +16,8 @@ import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.WallLayer;
+import stenotherm.warmer.ControlledPower;
+import stenotherm.warmer.HeaterLaw;
 import stenotherm.warmer.IronPowder;
 
 /**
@@ -39,6 +41,7 @@ final class ClimatePlan {
   final List<Resident> residents = new ArrayList<>();
   final List<Damp> damp = new ArrayList<>();
   final List<Pad> pads = new ArrayList<>();
+  final List<Heater> heaters = new ArrayList<>();
   final Wall wall;
 
   /** What is told of rooms and warmers. */
@@ -76,6 +79,9 @@ final class ClimatePlan {
   /** A warmer of iron powder. */
   record Pad(PlacedWarmer warmer, IronPowder powder, int output, int input, int surface) {}
 
+  /** A heater by the temperature that it watches. */
+  record Heater(PlacedWarmer warmer, HeaterLaw law, int output, int input) {}
+
   /**
    * The inner sides of the walls, on which water condenses: their area [m2], and the part of the
    * resistance from the middle of the innermost layer to the middle of the filling that lies in the
@@ -106,7 +112,8 @@ final class ClimatePlan {
     this.columns =
         new ClimateColumns(
             rooms.stream().map(Room::name).toList(),
-            pads.stream().map(pad -> pad.warmer().name()).toList());
+            pads.stream().map(pad -> pad.warmer().name()).toList(),
+            heaters.stream().map(heater -> heater.warmer().name()).toList());
     for (Container container : parcel.occupied()) {
       Occupant who = container.occupant().orElseThrow();
       double mass = who.body().mass();
@@ -190,6 +197,18 @@ final class ClimatePlan {
                 outputs.applyAsInt(warmer.name()),
                 inputs.applyAsInt(warmer.name()),
                 surface(0, WARMER_WATER * warmer.warmer().mass())));
+      } else if (warmer.warmer().heat() instanceof ControlledPower controlled) {
+        Container watched =
+            parcel.containers().stream()
+                .filter(each -> each.name().equals(controlled.watched()))
+                .findFirst()
+                .orElseThrow();
+        heaters.add(
+            new Heater(
+                warmer,
+                controlled.law(),
+                outputs.applyAsInt(watched.airBlock()),
+                inputs.applyAsInt(warmer.name())));
       }
     }
   }

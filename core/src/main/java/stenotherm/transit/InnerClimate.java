@@ -8,6 +8,7 @@ import stenotherm.air.GasNetwork;
 import stenotherm.air.MoistAir;
 import stenotherm.air.StandardAtmosphere;
 import stenotherm.animal.Metabolism;
+import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.journey.Leg;
@@ -47,6 +48,9 @@ final class InnerClimate {
   /** First step of a leg [s]: measured, see the tests of steps. */
   private static final double FIRST_STEP = 60;
 
+  /** Longest step where a heater follows a temperature [s]: as often as a thermostat looks. */
+  private static final double CONTROL_STEP = 60;
+
   /** First step of a warmer that was opened, over its wetting time. */
   private static final double FIRST_OF_WETTING = 0.2;
 
@@ -65,6 +69,12 @@ final class InnerClimate {
   private final HeatEngine engine;
   private final GasNetwork gases;
   private final Burner[] burners;
+
+  /** Power of the heaters that follow a temperature, constant over a step [W], by input. */
+  private final double[] controlled;
+
+  /** The same by heater, as its law has it, without the strength of this one. */
+  private final double[] commanded;
 
   private final double evaporation;
   private final double metabolism;
@@ -215,6 +225,8 @@ final class InnerClimate {
     this.owed = new double[inputs];
     this.wet = new double[plan.surfaceRooms().length];
     this.released = new double[inputs];
+    this.controlled = new double[inputs];
+    this.commanded = new double[plan.heaters.size()];
     this.uptakes = new double[burners.length];
     this.breathed = new double[plan.rooms.size()];
     this.resting = new Metabolism[plan.residents.size()];
@@ -233,6 +245,7 @@ final class InnerClimate {
     System.arraycopy(now, 0, next, 0, now.length);
     findMetabolism();
     findPowers(0);
+    control(0);
   }
 
   private void readMeans() {
@@ -273,11 +286,13 @@ final class InnerClimate {
   /** Adds the powers at the start of the next step to inputs. */
   void addAtStart(double[] inputs) {
     add(powerAtStart, inputs);
+    add(controlled, inputs);
   }
 
   /** Adds the powers at the end of the step that was found last to inputs. */
   void addAtEnd(double[] inputs) {
     add(powerAtEnd, inputs);
+    add(controlled, inputs);
   }
 
   private static void add(double[] powers, double[] inputs) {
@@ -299,11 +314,33 @@ final class InnerClimate {
       double first = FIRST_OF_WETTING * burner.powder.kinetics().wetting();
       step = Math.min(step, age < 0 ? -age : Math.max(first, age / 2));
     }
+    for (ClimatePlan.Heater heater : plan.heaters) {
+      double age = time - heater.warmer().opened();
+      step = Math.min(step, age < 0 ? Math.max(-age, GasNetwork.STEPS.low()) : CONTROL_STEP);
+    }
     return step;
+  }
+
+  /** Lets the heaters that follow a temperature take their power from now on. */
+  private void control(double time) {
+    for (int h = 0; h < commanded.length; h++) {
+      ClimatePlan.Heater heater = plan.heaters.get(h);
+      PlacedWarmer warmer = heater.warmer();
+      if (time >= warmer.opened()) {
+        commanded[h] =
+            Checks.notNegative(
+                "power of heater '" + warmer.name() + "'",
+                heater.law().power(now[heater.output()], commanded[h]),
+                "W");
+        double strength = warmer.warmer().strengthAt(course.variation().ofWarmer(warmer.name()));
+        controlled[heater.input()] = strength * commanded[h];
+      }
+    }
   }
 
   /** Finds gases, conversion and powers at the end of a step that the engine takes afterwards. */
   void step(double from, double to) {
+    control(from);
     double duration = to - from;
     // not farther than the last step went: what settles within seconds does not go on so
     double reach = lastStep > 0 ? Math.min(1, duration / lastStep) : 0;
@@ -630,6 +667,9 @@ final class InnerClimate {
       row[at++] =
           burner.powder.growth(burner.conversion, age, there)
               * (temperature - now[plan.rooms.get(0).output()]);
+    }
+    for (ClimatePlan.Heater heater : plan.heaters) {
+      row[at++] = controlled[heater.input()];
     }
     row[plan.columns.pressure()] = thinness(time);
     return row;

@@ -307,7 +307,7 @@ public final class TransitResult {
    */
   public double[] power(String warmer) {
     PlacedWarmer placed = requireWarmer(warmer);
-    int column = history.climate.columns.of(warmer, OfWarmer.POWER);
+    int column = history.climate.columns.ofPower(warmer);
     if (column >= 0) {
       return climate(column);
     }

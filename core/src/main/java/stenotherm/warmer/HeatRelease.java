@@ -5,4 +5,4 @@ package stenotherm.warmer;
  *
  * <p>Values, thus thread-safe.
  */
-public sealed interface HeatRelease permits IronPowder, PrescribedPower {}
+public sealed interface HeatRelease permits IronPowder, PrescribedPower, ControlledPower {}
