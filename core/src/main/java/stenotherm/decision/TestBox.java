@@ -22,6 +22,7 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.Factor;
+import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitOutput;
 import stenotherm.transit.TransitSettings;
@@ -116,7 +117,8 @@ public final class TestBox {
         new TransitSettings(
             settings.mesh(), interval, settings.stepping(), settings.solver(), settings.threads());
     Journey journey = journey(outside(trace), trace.duration(), start(trace));
-    ParcelModel whole = ParcelModel.withPlaces(parcel, List.of(journey), stored, places);
+    ParcelModel whole =
+        ParcelModel.withPlaces(parcel, List.of(journey), stored, ModelScope.MEANS, places);
     return new TestBox(
         quantities,
         trace,

@@ -2,6 +2,7 @@ package stenotherm.study;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
@@ -73,6 +74,27 @@ public final class StudyResult {
    */
   public int journeys() {
     return settings.journeys();
+  }
+
+  /**
+   * Returns the odds, and in a second line the margins of the middle case.
+   *
+   * @return for example "84 of 100 (81 to 87), 512 journeys" and "middle case: 2.1 K to the cold
+   *     end, 8.0 K to the hot end"
+   */
+  @Override
+  public String toString() {
+    Odds odds = within();
+    return String.format(
+        Locale.ROOT,
+        "%.0f of 100 (%.0f to %.0f), %d journeys%nmiddle case: %.1f K to the cold end, %.1f K to the"
+            + " hot end",
+        100 * odds.within(),
+        100 * odds.low(),
+        100 * odds.high(),
+        journeys(),
+        coldMargin(0.5),
+        hotMargin(0.5));
   }
 
   /**

@@ -145,12 +145,13 @@ public final class ParcelModel {
   }
 
   /**
-   * Builds a model for {@link ModelScope#MEANS} that also reads the temperature at places, such as
-   * those of sensors: outputs {@link OutputQuantity#PLACE} of their names.
+   * Builds a model that also reads the temperature at places, such as those of sensors: outputs
+   * {@link OutputQuantity#PLACE} of their names, and {@link TransitResult#at}.
    *
    * @param parcel the packing
    * @param journeys the journeys, at least one
    * @param settings mesh, time steps and solver
+   * @param scope what is asked for
    * @param places the places by name, within the outer box
    * @return the model
    * @throws InvalidInputException as without places, or if a place is not inside the outer box
@@ -158,7 +159,11 @@ public final class ParcelModel {
    * @throws IllegalStateException if no reduced model could be made; the message says why
    */
   public static ParcelModel withPlaces(
-      Parcel parcel, List<Journey> journeys, TransitSettings settings, Map<String, Point> places) {
+      Parcel parcel,
+      List<Journey> journeys,
+      TransitSettings settings,
+      ModelScope scope,
+      Map<String, Point> places) {
     Checks.given("places", places);
     places.forEach(
         (name, place) -> {
@@ -167,7 +172,7 @@ public final class ParcelModel {
                 "place '" + name + "'", place + " [m] is not inside the box, " + parcel.outer());
           }
         });
-    return of(parcel, journeys, settings, ModelScope.MEANS, places);
+    return of(parcel, journeys, settings, scope, places);
   }
 
   private static ParcelModel of(

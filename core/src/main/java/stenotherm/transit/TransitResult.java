@@ -1,5 +1,6 @@
 package stenotherm.transit;
 
+import static stenotherm.base.Temperatures.toCelsius;
 import static stenotherm.transit.TransitOutput.OutputQuantity.COLDEST;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HEAT_FLOW;
 import static stenotherm.transit.TransitOutput.OutputQuantity.HOTTEST;
@@ -8,6 +9,7 @@ import static stenotherm.transit.TransitOutput.OutputQuantity.MEAN;
 import static stenotherm.transit.TransitOutput.OutputQuantity.PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +22,7 @@ import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
+import stenotherm.base.Times;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.TransientSolution;
@@ -424,6 +427,72 @@ public final class TransitResult {
   /** The face and its parts. */
   private List<Port.BoundaryPort> on(Face face) {
     return body.ports().stream().filter(port -> body.parts().faceOf(port.name()) == face).toList();
+  }
+
+  /**
+   * Returns the temperature at a place that the model was built {@linkplain ParcelModel#withPlaces
+   * with}.
+   *
+   * @param place its name
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is no such place
+   */
+  public double[] at(String place) {
+    return column(PLACE, place);
+  }
+
+  /**
+   * Returns the mean temperature of the air in a cup.
+   *
+   * @param cup name of the cup, whether an animal is in it or not
+   * @return a copy, one value for each stored time [K]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] airIn(String cup) {
+    for (Container each : parcel().containers()) {
+      if (each.name().equals(cup)) {
+        return column(MEAN, each.airBlock());
+      }
+    }
+    throw new InvalidInputException(
+        "cup",
+        "there is no cup '"
+            + cup
+            + "'; there are "
+            + parcel().containers().stream().map(Container::name).toList());
+  }
+
+  /**
+   * Returns the packing and how the run ended, and in a second line the extremes of its animals.
+   *
+   * @return for example "box, 8 h: completed" and "cup: 11.9 °C to 22.0 °C"
+   */
+  @Override
+  public String toString() {
+    List<String> animals = new ArrayList<>();
+    for (Container cup : parcel().occupied()) {
+      double low = Arrays.stream(coldest(cup.name())).min().orElse(Double.NaN);
+      double high = Arrays.stream(hottest(cup.name())).max().orElse(Double.NaN);
+      animals.add(
+          String.format(
+              Locale.ROOT, "%s: %.1f °C to %.1f °C", cup.name(), toCelsius(low), toCelsius(high)));
+    }
+    return String.format(
+        Locale.ROOT,
+        "%s, %.1f h: %s%n%s",
+        parcel().name(),
+        Times.toHours(journey.duration()),
+        ended(),
+        animals.isEmpty() ? "no animal" : String.join("; ", animals));
+  }
+
+  private String ended() {
+    if (outcome instanceof Outcome.Failed failed) {
+      return "failed, " + failed.reason();
+    }
+    return outcome instanceof Outcome.Stopped stopped
+        ? "stopped, " + stopped.reason()
+        : "completed";
   }
 
   private double[] column(TransitOutput.OutputQuantity quantity, String of) {

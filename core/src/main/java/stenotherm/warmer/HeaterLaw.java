@@ -55,7 +55,6 @@ public interface HeaterLaw {
     Checks.positive("power of a heater", most, "W");
     Checks.positive("wanted temperature", wanted, "K");
     Checks.positive("proportional band", band, "K");
-    return (temperature, last) ->
-        most * Math.max(0, Math.min(1, (wanted - temperature) / band));
+    return (temperature, last) -> most * Math.max(0, Math.min(1, (wanted - temperature) / band));
   }
 }

@@ -104,8 +104,8 @@ class ControlledHeaterTest {
   }
 
   /**
-   * As warm as with the mean of its power all the time. The band is 1 K; the heat in the pad carries
-   * the swing beyond it.
+   * As warm as with the mean of its power all the time. The band is 1 K; the heat in the pad
+   * carries the swing beyond it.
    */
   @Test
   void aThermostatGivesInTheMeanWhatItsCupTakes() {

@@ -1,0 +1,157 @@
+package stenotherm.transit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import stenotherm.ambient.Ambient;
+import stenotherm.ambient.FaceFilms;
+import stenotherm.animal.Animals;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Length;
+import stenotherm.base.Source;
+import stenotherm.base.Temperature;
+import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.Box;
+import stenotherm.grid.MeshControl;
+import stenotherm.grid.Point;
+import stenotherm.journey.Journey;
+import stenotherm.journey.JourneyBuilder;
+import stenotherm.journey.Leg;
+import stenotherm.journey.Place;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Bedding;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Occupant;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.ParcelBuilder;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Position;
+import stenotherm.parcel.Vessel;
+import stenotherm.parcel.WallLayer;
+import stenotherm.parcel.Walls;
+import stenotherm.warmer.Warmers;
+
+/** What a program that embeds the library writes and reads. */
+class EmbeddingTest {
+  private static final LocalDateTime EVENING = LocalDateTime.of(2026, 1, 15, 20, 0);
+
+  private static final Container CUP =
+      new Container(
+          "cup",
+          new Vessel.BoxCup(
+              new Dimensions(0.11, 0.11, 0.06), new WallLayer(Materials.POLYPROPYLENE, 0.0005)),
+          new Position(0, 0, 0.03),
+          Bedding.dampTowel(0.004),
+          new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+
+  private static final Parcel PARCEL =
+      ParcelBuilder.box("box", Length.inches(10), Length.inches(8), Length.millimetres(170))
+          .layer(Materials.CORRUGATED_BOARD, Length.millimetres(4))
+          .layer(Materials.EPS_20, Length.millimetres(19))
+          .fill(Materials.SHREDDED_PAPER)
+          .with(CUP)
+          .warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, -1800)
+          .build();
+
+  private static final Journey JOURNEY =
+      JourneyBuilder.sealed(EVENING, Temperature.celsius(22))
+          .leg("dock", Duration.ofHours(3), Temperature.fahrenheit(41))
+          .leg("van", Duration.ofMinutes(90), Temperature.celsius(12))
+          .build();
+
+  @Test
+  void aBuilderPacksWhatTheConstructorsPack() {
+    Parcel byHand =
+        new Parcel(
+            "box",
+            Box.ofSize(0.254, 0.2032, 0.17),
+            Walls.uniform(
+                List.of(
+                    new WallLayer(Materials.CORRUGATED_BOARD, 0.004),
+                    new WallLayer(Materials.EPS_20, 0.019))),
+            Materials.SHREDDED_PAPER,
+            List.of(CUP),
+            List.of(
+                new PlacedWarmer(
+                    "warmer", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), -1800)));
+    assertEquals(byHand.walls(), PARCEL.walls());
+    assertEquals(byHand.cavity().toString(), PARCEL.cavity().toString());
+    assertEquals(byHand.warmers(), PARCEL.warmers());
+    assertEquals(byHand.filling(), PARCEL.filling());
+    assertEquals(byHand.openings(), PARCEL.openings());
+    assertEquals(byHand.mass(), PARCEL.mass(), 1e-12);
+  }
+
+  @Test
+  void aBuilderJoinsLegs() {
+    assertEquals(4.5 * 3600, JOURNEY.duration());
+    assertEquals(295.15, JOURNEY.startTemperature(), 1e-12);
+    Leg dock = JOURNEY.legs().get(0);
+    assertEquals(278.15, dock.surroundings().ambient().at(600), 1e-9);
+    assertEquals("given by the caller", dock.source().work());
+    Place home = new Place("home", java.time.ZoneOffset.ofHours(-5));
+    Journey other =
+        JourneyBuilder.sealed(EVENING, Temperature.celsius(22))
+            .at(home)
+            .leg("cellar", Duration.ofHours(1), Temperature.celsius(12))
+            .build();
+    Leg byHand =
+        new Leg(
+            "cellar",
+            home,
+            3600,
+            Ambient.constant(285.15),
+            0,
+            FaceFilms.indoors(),
+            Source.assumed("given by the caller"));
+    assertEquals(
+        byHand.surroundings().ambient().at(0), other.legs().get(0).surroundings().ambient().at(0));
+    assertEquals(home, other.legs().get(0).place());
+  }
+
+  @Test
+  void resultsAreReadByName() {
+    TransitSettings settings =
+        new TransitSettings(MeshControl.graded(0.08, 0.06), 1800, IntegratorSettings.standard());
+    Map<String, Point> places = Map.of("below the lid", new Point(0.127, 0.1016, 0.14));
+    TransitResult result =
+        ParcelModel.withPlaces(PARCEL, List.of(JOURNEY), settings, ModelScope.NOMINAL, places)
+            .run(JOURNEY, Variation.NOMINAL);
+    double[] place = result.at("below the lid");
+    double[] air = result.airIn("cup");
+    double[] animal = result.mean("cup");
+    int last = animal.length - 1;
+    // the warmer is on the lid, the animal on the floor of its cup
+    assertTrue(place[last] > air[last] && air[last] > animal[last]);
+    assertThrows(InvalidInputException.class, () -> result.at("in the moon"));
+    assertThrows(InvalidInputException.class, () -> result.airIn("pot"));
+    double low = Arrays.stream(result.coldest("cup")).min().orElseThrow() - 273.15;
+    String[] lines = result.toString().split("\\R");
+    assertEquals("box, 4.5 h: completed", lines[0]);
+    assertTrue(
+        lines[1].startsWith(String.format(java.util.Locale.ROOT, "cup: %.1f °C to", low)),
+        lines[1]);
+  }
+
+  @Test
+  void unitsAreSpelledOut() {
+    assertEquals(0.0254, Length.inches(1).metres(), 1e-15);
+    assertEquals(0.004, Length.millimetres(4).metres(), 1e-15);
+    assertEquals(273.15, Temperature.celsius(0).kelvin(), 1e-12);
+    assertEquals(273.15, Temperature.fahrenheit(32).kelvin(), 1e-12);
+    // kelvins taken for degrees, and degrees for kelvins
+    assertThrows(InvalidInputException.class, () -> Temperature.celsius(295));
+    assertThrows(InvalidInputException.class, () -> new Temperature(22));
+    assertThrows(InvalidInputException.class, () -> new Length(Double.NaN));
+  }
+}
