@@ -26,7 +26,6 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -55,7 +54,7 @@ class AssessorTest {
   private static final Place WEST = new Place("west", ZoneOffset.ofHours(-8));
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(MeshControl.graded(0.06, 0.04), HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.COARSE, HOUR, IntegratorSettings.standard()),
           12 * HOUR,
           new StudySettings(16, 8, 1, 2));
 

@@ -25,7 +25,6 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -47,7 +46,7 @@ class ImprovementTest {
   private static final Place HOME = new Place("home", ZoneOffset.UTC);
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(MeshControl.graded(0.06, 0.04), HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.COARSE, HOUR, IntegratorSettings.standard()),
           HOUR,
           new StudySettings(16, 8, 1, 2));
 

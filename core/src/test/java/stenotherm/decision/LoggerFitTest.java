@@ -11,7 +11,6 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.grid.Point;
 import stenotherm.parcel.Packings;
 import stenotherm.transit.Factor;
@@ -20,7 +19,7 @@ import stenotherm.transit.Variation;
 
 class LoggerFitTest {
   private static final TransitSettings COARSE =
-      new TransitSettings(MeshControl.graded(0.06, 0.04), 900, IntegratorSettings.standard());
+      new TransitSettings(Packings.COARSE, 900, IntegratorSettings.standard());
 
   private static final int ROWS = 97;
   private static final LoggerTrace LIKE = trace(273.15, 10, new double[2][ROWS]);

@@ -29,7 +29,6 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -55,7 +54,7 @@ class MishapTest {
   private static final Source MADE_UP = Source.assumed("made up");
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(MeshControl.graded(0.06, 0.04), HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.COARSE, HOUR, IntegratorSettings.standard()),
           12 * HOUR,
           new StudySettings(16, 8, 1, 2));
 

@@ -14,7 +14,6 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -33,8 +32,7 @@ class OutlookTest {
   private static final StudySettings MANY = new StudySettings(16, 8, 1, 2);
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(
-              MeshControl.graded(0.06, 0.04), Times.HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.COARSE, Times.HOUR, IntegratorSettings.standard()),
           12 * Times.HOUR,
           MANY);
 

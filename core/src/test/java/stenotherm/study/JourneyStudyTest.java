@@ -24,7 +24,6 @@ import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -69,8 +68,7 @@ class JourneyStudyTest {
       ParcelModel.of(
           PARCEL,
           HELD,
-          new TransitSettings(
-              MeshControl.graded(0.08, 0.06), HOUR / 2, IntegratorSettings.standard()));
+          new TransitSettings(Packings.FEW_CELLS, HOUR / 2, IntegratorSettings.standard()));
 
   private static final Uncertainties UNCERTAIN =
       Uncertainties.of(PARCEL, HELD, Uncertainties.Ranges.stated(0.1));

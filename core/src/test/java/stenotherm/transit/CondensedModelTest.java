@@ -20,7 +20,6 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -36,7 +35,7 @@ class CondensedModelTest {
   private static final double HOUR = Times.HOUR;
   private static final Place HOME = new Place("home", ZoneOffset.UTC);
   private static final TransitSettings SETTINGS =
-      new TransitSettings(MeshControl.graded(0.08, 0.06), HOUR / 2, IntegratorSettings.standard());
+      new TransitSettings(Packings.COARSE, HOUR / 2, IntegratorSettings.standard());
 
   private static final Journey JOURNEY =
       new Journey(

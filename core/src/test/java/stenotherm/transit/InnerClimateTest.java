@@ -67,8 +67,7 @@ class InnerClimateTest {
 
   /** Chemistry and air do not care about cells; a run takes a few hundred steps. */
   private static final TransitSettings CELLS =
-      new TransitSettings(MeshControl.graded(0.08, 0.06), HOUR, IntegratorSettings.standard())
-          .full();
+      new TransitSettings(Packings.FEW_CELLS, HOUR, IntegratorSettings.standard()).full();
 
   /** A dry cup of 20 mm of cotton on the floor, in which a snake lies. */
   private static final Container DRY = cup("cup", Animals.CORN_SNAKE, 0.024, List.of());
@@ -252,8 +251,12 @@ class InnerClimateTest {
 
   /** On modes, which step exactly; the longest step is that between stored values. */
   private static TransitResult stepping(Parcel parcel, Journey journey, double step) {
-    TransitSettings settings =
-        new TransitSettings(MeshControl.graded(0.08, 0.06), step, IntegratorSettings.standard());
+    return stepping(parcel, journey, step, Packings.FEW_CELLS);
+  }
+
+  private static TransitResult stepping(
+      Parcel parcel, Journey journey, double step, MeshControl mesh) {
+    TransitSettings settings = new TransitSettings(mesh, step, IntegratorSettings.standard());
     return ParcelModel.of(parcel, List.of(journey), settings, ModelScope.NOMINAL)
         .run(journey, Variation.NOMINAL);
   }
@@ -273,18 +276,22 @@ class InnerClimateTest {
   }
 
   /** Largest errors of an animal [K], a pouch [K] and oxygen [-] against steps of 30 s. */
-  private static double[] errors(Parcel parcel, Journey journey, double step) {
-    TransitResult fine = stepping(parcel, journey, 30);
-    TransitResult coarse = stepping(parcel, journey, step);
-    int every = (int) (step / 30);
-    double ofPouch =
-        parcel.warmers().isEmpty()
-            ? 0
-            : largest(coarse.mean("pad"), every(fine.mean("pad"), every));
+  private static double[] errors(TransitResult fine, TransitResult coarse, boolean warmed) {
+    int every = (fine.times().length - 1) / (coarse.times().length - 1);
     return new double[] {
       largest(coarse.mean("cup"), every(fine.mean("cup"), every)),
-      ofPouch,
+      warmed ? largest(coarse.mean("pad"), every(fine.mean("pad"), every)) : 0,
       largest(coarse.oxygen("cup"), every(fine.oxygen("cup"), every))
+    };
+  }
+
+  /** Those of steps of five minutes and of two and a half. */
+  private static double[][] errors(Parcel parcel, Journey journey) {
+    TransitResult fine = stepping(parcel, journey, 30);
+    boolean warmed = !parcel.warmers().isEmpty();
+    return new double[][] {
+      errors(fine, stepping(parcel, journey, 300), warmed),
+      errors(fine, stepping(parcel, journey, 150), warmed)
     };
   }
 
@@ -299,8 +306,9 @@ class InnerClimateTest {
     for (double opened : new double[] {0, -HOUR}) {
       PlacedWarmer pad =
           new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), opened);
-      double[] atFive = errors(parcel(DAMP, pad), journey, 300);
-      double[] atTwoAndAHalf = errors(parcel(DAMP, pad), journey, 150);
+      double[][] errors = errors(parcel(DAMP, pad), journey);
+      double[] atFive = errors[0];
+      double[] atTwoAndAHalf = errors[1];
       String all = Arrays.toString(atFive) + " " + Arrays.toString(atTwoAndAHalf);
       assertTrue(atFive[0] < 0.01, all);
       assertTrue(atFive[1] < 0.15, all);
@@ -314,7 +322,11 @@ class InnerClimateTest {
   void fastPouchesAreFollowed() {
     PlacedWarmer pad =
         new PlacedWarmer("pad", Warmers.TEN_HOUR, Face.Z_MAX, Mounting.taped(), 1000);
-    double[] off = errors(parcel(DRY, pad), journey(6, 275), 300);
+    // measured 0.33 K in the fewest cells that there can be
+    MeshControl mesh = new MeshControl(0.08, 0.06, 2);
+    Journey journey = journey(6, 275);
+    TransitResult fine = stepping(parcel(DRY, pad), journey, 30, mesh);
+    double[] off = errors(fine, stepping(parcel(DRY, pad), journey, 300, mesh), true);
     assertTrue(off[0] < 0.01 && off[1] < 0.3, Arrays.toString(off));
   }
 
@@ -337,12 +349,13 @@ class InnerClimateTest {
                 Animals.GREEN_AND_BLACK_POISON_FROG,
                 0.003,
                 List.of(Bedding.dampTowel(0.002))));
-    assertTrue(errors(frog, warmOnly(warm), 300)[0] < 0.08);
-    assertTrue(errors(frog, jump, 300)[0] < 0.3);
+    assertTrue(errors(frog, warmOnly(warm))[0][0] < 0.08);
+    assertTrue(errors(frog, jump)[0][0] < 0.3);
     List<Vent> holes = List.of(new Vent(Face.Z_MAX, 8, 0.012), new Vent(Face.X_MAX, 8, 0.012));
     Parcel open = frog.withOpenings(new Openings(Openings.LOOSE_GAP, holes));
-    double[] atFive = errors(open, jump, 300);
-    double[] atTwoAndAHalf = errors(open, jump, 150);
+    double[][] errors = errors(open, jump);
+    double[] atFive = errors[0];
+    double[] atTwoAndAHalf = errors[1];
     assertTrue(atFive[0] < 0.7, Arrays.toString(atFive));
     assertTrue(atTwoAndAHalf[0] < 0.6 * atFive[0], Arrays.toString(atTwoAndAHalf));
   }
@@ -370,8 +383,9 @@ class InnerClimateTest {
     TransitResult result = stepping(empty, jump, 300);
     double[] mean = result.mean("cup");
     assertTrue(least(mean) > 249 && most(mean) < 305, least(mean) + " " + most(mean));
-    double[] atFive = errors(empty, jump, 300);
-    double[] atTwoAndAHalf = errors(empty, jump, 150);
+    double[][] errors = errors(empty, jump);
+    double[] atFive = errors[0];
+    double[] atTwoAndAHalf = errors[1];
     String all = Arrays.toString(atFive) + " " + Arrays.toString(atTwoAndAHalf);
     assertTrue(atFive[0] < 2.2 && atTwoAndAHalf[0] < 0.8 * atFive[0], all);
   }
@@ -381,8 +395,7 @@ class InnerClimateTest {
   void modesAgreeWithEveryCell() {
     Journey journey = journey(18, 276);
     TransitSettings settings =
-        new TransitSettings(
-            MeshControl.graded(0.08, 0.06), HOUR, IntegratorSettings.adaptive(5e-4));
+        new TransitSettings(Packings.FEW_CELLS, HOUR, IntegratorSettings.adaptive(5e-4));
     for (Parcel parcel : List.of(parcel(DAMP, pad()), parcel(DRY))) {
       ParcelModel model = ParcelModel.of(parcel, List.of(journey), settings, ModelScope.NOMINAL);
       TransitResult modes = model.run(journey, Variation.NOMINAL);
@@ -613,8 +626,7 @@ class InnerClimateTest {
             parcel(DAMP),
             jump,
             Variation.NOMINAL,
-            new TransitSettings(
-                MeshControl.graded(0.08, 0.06), HOUR, IntegratorSettings.standard()));
+            new TransitSettings(Packings.FEW_CELLS, HOUR, IntegratorSettings.standard()));
     assertTrue(modes.outcome().isCompleted());
     double latent = modes.ledger().sources().getOrDefault("latent heat of the walls", Double.NaN);
     // a gram of water or so

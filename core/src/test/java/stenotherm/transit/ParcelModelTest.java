@@ -55,7 +55,7 @@ import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.Placement;
 
 class ParcelModelTest {
-  private static final MeshControl MESH = MeshControl.graded(0.04, 0.02);
+  private static final MeshControl MESH = Packings.FEW_CELLS;
   private static final LocalDateTime SEALED = LocalDateTime.of(2026, 1, 5, 18, 0);
   private static final Place DOCK = new Place("dockside", ZoneOffset.UTC);
   private static final Place TOWN = new Place("town", ZoneOffset.UTC);
@@ -65,8 +65,7 @@ class ParcelModelTest {
       new TransitSettings(MESH, Times.HOUR / 2, IntegratorSettings.adaptive(2e-4));
 
   private static final TransitSettings FEW_CELLS =
-      new TransitSettings(
-          MeshControl.graded(0.08, 0.06), Times.HOUR / 2, IntegratorSettings.standard());
+      new TransitSettings(Packings.FEW_CELLS, Times.HOUR / 2, IntegratorSettings.standard());
 
   /** What a result may weigh that is kept [bytes]. */
   private static final long MOST_BYTES = 100_000;

@@ -29,7 +29,6 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.Contact;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -54,13 +53,11 @@ import stenotherm.parcel.Vessel;
 class SurroundingsTest {
   private static final Place HERE = new Place("here", ZoneOffset.UTC);
   private static final TransitSettings COARSE =
-      new TransitSettings(
-          MeshControl.graded(0.04, 0.02), Times.HOUR, IntegratorSettings.standard());
+      new TransitSettings(Packings.FEW_CELLS, Times.HOUR, IntegratorSettings.standard());
 
   /** For faces that their contacts cut into parts, each of which makes cells finer. */
   private static final TransitSettings FEW_CELLS =
-      new TransitSettings(
-          MeshControl.graded(0.08, 0.06), Times.HOUR, IntegratorSettings.standard());
+      new TransitSettings(Packings.FEW_CELLS, Times.HOUR, IntegratorSettings.standard());
 
   /** All faces alike: 4 + 4 v of moving air and next to no radiation. */
   private static final FaceFilms ALIKE =

@@ -21,7 +21,6 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -33,7 +32,7 @@ class TransitProperties {
   private static final Source SOURCE = Source.assumed("made up");
   private static final TransitSettings SETTINGS =
       new TransitSettings(
-          MeshControl.graded(0.06, 0.04),
+          Packings.FEW_CELLS,
           Times.HOUR,
           IntegratorSettings.fixed(IntegratorSettings.Scheme.TR_BDF2, 1200));
 

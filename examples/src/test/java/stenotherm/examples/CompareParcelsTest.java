@@ -26,8 +26,6 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.xml.sax.InputSource;
 import stenotherm.decision.Level;
 import stenotherm.decision.Verdict;
@@ -175,10 +173,10 @@ class CompareParcelsTest {
         two.out().replace(folder.resolve("other").toString(), ""));
   }
 
-  /** Also where digits are not those of this file. */
-  @ParameterizedTest
-  @ValueSource(strings = {"ar-EG-u-nu-arab", "fa-IR-u-nu-arabext", "th-TH-u-ca-buddhist-nu-thai"})
-  void sameResultsWhateverTheLocale(String tag) throws IOException {
+  /** Also where neither digits nor calendar are those of this file. */
+  @Test
+  void sameResultsWhateverTheLocale() throws IOException {
+    String tag = "th-TH-u-ca-buddhist-nu-thai";
     Locale before = Locale.getDefault();
     Run there;
     try {

@@ -46,6 +46,7 @@ import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
+import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
@@ -152,7 +153,8 @@ public enum ReferenceTransit {
   }
 
   /**
-   * Makes a model of the parcel for the journey, whose runs are stored every 15 min.
+   * Makes a model of the parcel for the journey with nothing varied, whose runs are stored every 15
+   * min.
    *
    * @param mesh how fine the grid is
    * @param stepTolerance largest estimated local error of a step where every cell is stepped [K]
@@ -161,7 +163,7 @@ public enum ReferenceTransit {
   public ParcelModel model(MeshControl mesh, double stepTolerance) {
     var settings =
         new TransitSettings(mesh, Times.HOUR / 4, IntegratorSettings.adaptive(stepTolerance));
-    return ParcelModel.of(parcel(), journey(), settings);
+    return ParcelModel.of(parcel(), List.of(journey()), settings, ModelScope.NOMINAL);
   }
 
   /**
