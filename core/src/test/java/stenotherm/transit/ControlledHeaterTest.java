@@ -19,7 +19,6 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
-import stenotherm.grid.MeshControl;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -55,7 +54,7 @@ class ControlledHeaterTest {
 
   private static final TransitSettings SETTINGS =
       new TransitSettings(
-          MeshControl.graded(0.08, 0.06), Times.HOUR / 4, IntegratorSettings.standard());
+          Packings.FEW_CELLS, Times.HOUR / 4, IntegratorSettings.standard());
 
   private static Parcel heated(HeatRelease heat) {
     WarmerClass pad =

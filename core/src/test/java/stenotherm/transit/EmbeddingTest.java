@@ -20,7 +20,6 @@ import stenotherm.base.Source;
 import stenotherm.base.Temperature;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.Box;
-import stenotherm.grid.MeshControl;
 import stenotherm.grid.Point;
 import stenotherm.journey.Journey;
 import stenotherm.journey.JourneyBuilder;
@@ -32,6 +31,7 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Occupant;
+import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.ParcelBuilder;
 import stenotherm.parcel.PlacedWarmer;
@@ -122,7 +122,7 @@ class EmbeddingTest {
   @Test
   void resultsAreReadByName() {
     TransitSettings settings =
-        new TransitSettings(MeshControl.graded(0.08, 0.06), 1800, IntegratorSettings.standard());
+        new TransitSettings(Packings.FEW_CELLS, 1800, IntegratorSettings.standard());
     Map<String, Point> places = Map.of("below the lid", new Point(0.127, 0.1016, 0.14));
     TransitResult result =
         ParcelModel.withPlaces(PARCEL, List.of(JOURNEY), settings, ModelScope.NOMINAL, places)
