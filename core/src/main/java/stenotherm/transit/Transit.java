@@ -36,6 +36,19 @@ public final class Transit {
   private Transit() {}
 
   /**
+   * Runs a parcel through a journey, all that is uncertain in the middle of its range, on the usual
+   * mesh.
+   *
+   * @param parcel the parcel
+   * @param journey the journey
+   * @return the history
+   * @throws stenotherm.base.InvalidInputException if the ambient of a leg does not cover its time
+   */
+  public static TransitResult run(Parcel parcel, Journey journey) {
+    return run(parcel, journey, Variation.NOMINAL, TransitSettings.standard());
+  }
+
+  /**
    * Runs a parcel through a journey.
    *
    * @param parcel the parcel

@@ -53,8 +53,7 @@ class ControlledHeaterTest {
                   Source.assumed("made up"))));
 
   private static final TransitSettings SETTINGS =
-      new TransitSettings(
-          Packings.FEW_CELLS, Times.HOUR / 4, IntegratorSettings.standard());
+      new TransitSettings(Packings.FEW_CELLS, Times.HOUR / 4, IntegratorSettings.standard());
 
   private static Parcel heated(HeatRelease heat) {
     WarmerClass pad =

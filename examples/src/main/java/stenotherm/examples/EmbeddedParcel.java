@@ -1,38 +1,29 @@
 package stenotherm.examples;
 
-import static stenotherm.base.Temperatures.fromCelsius;
+import static stenotherm.base.Length.millimetres;
+import static stenotherm.base.Temperature.celsius;
 import static stenotherm.base.Temperatures.toCelsius;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Locale;
-import stenotherm.ambient.Ambient;
-import stenotherm.ambient.FaceFilms;
 import stenotherm.animal.Animals;
 import stenotherm.animal.Exposure;
 import stenotherm.animal.Limit;
-import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.decision.Verdict;
-import stenotherm.grid.Box;
-import stenotherm.journey.Journey;
-import stenotherm.journey.Leg;
-import stenotherm.journey.Place;
+import stenotherm.journey.JourneyBuilder;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Occupant;
-import stenotherm.parcel.Parcel;
+import stenotherm.parcel.ParcelBuilder;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
-import stenotherm.parcel.Walls;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
-import stenotherm.transit.TransitSettings;
-import stenotherm.transit.Variation;
 
 /**
  * A parcel built in code and left in a cold room: how cold does the gecko in it get in eight hours?
@@ -49,27 +40,21 @@ public final class EmbeddedParcel {
    */
   public static void main(String[] args) {
     var gecko = new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045));
-    var lid = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
+    var plastic = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
+    var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), plastic);
     var towel = Bedding.dampTowel(0.004);
-    var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), lid);
     var cup = new Container("cup", vessel, new Position(0, 0, 0.03), towel, gecko);
-    var foam = Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.019)));
-    var box = Box.ofSize(0.24, 0.20, 0.17);
-    var parcel = new Parcel("box", box, foam, Materials.SHREDDED_PAPER, List.of(cup), List.of());
-    var room = new Place("cold room", ZoneOffset.UTC);
-    var air = Ambient.constant(fromCelsius(12));
-    var wait =
-        new Leg(
-            "wait",
-            room,
-            Times.fromHours(8),
-            air,
-            0,
-            FaceFilms.indoors(),
-            Source.assumed("a cellar"));
-    var journey = new Journey(LocalDateTime.of(2026, 1, 15, 20, 0), fromCelsius(22), List.of(wait));
-    TransitResult result =
-        Transit.run(parcel, journey, Variation.NOMINAL, TransitSettings.standard());
+    var parcel =
+        ParcelBuilder.box("box", millimetres(240), millimetres(200), millimetres(170))
+            .layer(Materials.EPS_20, millimetres(19))
+            .fill(Materials.SHREDDED_PAPER)
+            .with(cup)
+            .build();
+    var journey =
+        JourneyBuilder.sealed(LocalDateTime.of(2026, 1, 15, 20, 0), celsius(22))
+            .leg("wait in a cellar", Duration.ofHours(8), celsius(12))
+            .build();
+    TransitResult result = Transit.run(parcel, journey);
     Exposure exposure = result.exposure("cup");
     System.out.printf(
         Locale.ROOT,
