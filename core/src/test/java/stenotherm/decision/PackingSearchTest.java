@@ -88,9 +88,9 @@ class PackingSearchTest {
         unfit++;
         continue;
       }
-      Assessment judged =
-          Assessor.assess(packed.parcel(), packed.journey(), SETTINGS, ProgressListener.NONE);
-      boolean reaches = judged.verdict().within().low() >= wanted;
+      Verdict judged =
+          new Assessor(packed.parcel(), packed.journey(), SETTINGS).verdict(ProgressListener.NONE);
+      boolean reaches = judged.within().low() >= wanted;
       failing += reaches ? 0 : 1;
       if (reaches && packed.parcel().outerVolume() < smallest - 1e-9) {
         smallest = packed.parcel().outerVolume();

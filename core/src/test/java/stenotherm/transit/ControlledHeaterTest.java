@@ -92,7 +92,7 @@ class ControlledHeaterTest {
   @Test
   void bothEnginesFollowTheLaw() {
     Journey evening =
-        new Journey(DAY.sealing(), START, List.of(DAY.legs().get(0).lasting(5 * Times.HOUR)));
+        new Journey(DAY.sealing(), START, List.of(DAY.legs().get(0).lasting(2 * Times.HOUR)));
     Parcel parcel = heated(new ControlledPower("cup", HeaterLaw.proportional(6, 288, 10)));
     ParcelModel model = ParcelModel.of(parcel, evening, SETTINGS);
     TransitResult modes = model.run(evening, Variation.NOMINAL);
