@@ -10,7 +10,7 @@ enum BasisSettings {
       1e-6,
       1e-2,
       new int[] {8, 6},
-      new int[] {0, 5, 7},
+      new int[] {0, 5, 3, 7, 1, 4, 2, 8, 6},
       0.02),
   /** Mean fields over an hour or more, to some tenths of a kelvin. */
   SCOUTING(new int[] {0, 1, 3, 4}, new int[0], 1e-4, 1e-4, 1e-1, new int[0], new int[] {0}, 0.05);
@@ -60,7 +60,11 @@ enum BasisSettings {
    */
   final int[] shiftsLeftOut;
 
-  /** Indices of the shifts at which weak loads are looked at: steady, and within hours. */
+  /**
+   * Indices of the shifts at which weak loads are looked at. Without those of an hour down to
+   * minutes, what evaporates in a cup left up to 0.06 K in the coldest part of its animal; they
+   * cost few vectors, since most of them are good enough already.
+   */
   final int[] weakShifts;
 
   /**

@@ -149,12 +149,15 @@ final class Condensation {
   private ReducedModel.Rows rows(List<Probe> outputs) {
     int[] kept = outputs.stream().mapToInt(model.plan().linear::indexOf).toArray();
     InterpolatedRows read = model.rows();
+    List<Projection.Rows> chosen = read.rows().stream().map(each -> each.chosen(kept)).toList();
+    // means are the same at all conductivities: nothing to interpolate
+    boolean areSame = chosen.stream().allMatch(chosen.get(0)::isSame);
     List<Projection.Rows> rows = new ArrayList<>();
-    for (Projection.Rows each : read.rows()) {
-      Projection.Rows chosen = each.chosen(kept);
-      rows.add(new Projection.Rows(kept.length, ofNew(chosen.ofVector()), chosen.ofInput()));
+    for (Projection.Rows each : areSame ? chosen.subList(0, 1) : chosen) {
+      rows.add(new Projection.Rows(kept.length, ofNew(each.ofVector()), each.ofInput()));
     }
-    InterpolatedRows interpolated = new InterpolatedRows(read.factors(), rows);
+    InterpolatedRows interpolated =
+        new InterpolatedRows(read.factors().subList(0, rows.size()), rows);
     return new ReducedModel.Rows(interpolated, new int[] {kept.length}, new int[0][]);
   }
 

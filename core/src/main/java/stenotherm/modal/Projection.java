@@ -1,5 +1,7 @@
 package stenotherm.modal;
 
+import java.util.Arrays;
+
 /**
  * A configuration projected on the basis V: V'GV, V'B, and rows of the heat flows and surface
  * temperatures of the boundaries. Matrices are stored row after row.
@@ -36,6 +38,12 @@ record Projection(
         }
       }
       return chosen;
+    }
+
+    /** Tells whether other rows are the same in every number. */
+    boolean isSame(Rows other) {
+      return Arrays.deepEquals(ofVector, other.ofVector)
+          && Arrays.deepEquals(ofInput, other.ofInput);
     }
 
     /** Replaces one of the rows by one of others. */

@@ -28,7 +28,9 @@ final class ReducedParcelBuilder {
   /** The same for reading outputs, which costs less. */
   private static final double READ = 0.03;
 
-  /** Positions in their ranges that walls, fill and films take beyond the nominal ones. */
+  /**
+   * Positions in their ranges that walls, fill, air in cups and films take beyond the nominal ones.
+   */
   private static final double[] ENDS = {-1, 1, -0.5, 0.5};
 
   /**
@@ -83,8 +85,8 @@ final class ReducedParcelBuilder {
     double[] ends =
         scope.isNominalAlone() ? new double[0] : scope.isMeansAlone() ? ENDS_OF_MEANS : ENDS;
     for (double position : ends) {
-      addUnlessNear(end(spanned.get(0), position, position), SPANNED, spanned);
-      addUnlessNear(end(spanned.get(0), position, -position), SPANNED, spanned);
+      addUnlessNear(end(spanned.get(0), position, position, position), SPANNED, spanned);
+      addUnlessNear(end(spanned.get(0), position, -position, -position), SPANNED, spanned);
     }
     for (Coefficients each : spanned) {
       builder.spanning(each.films(), each.factors(reference));
@@ -97,8 +99,10 @@ final class ReducedParcelBuilder {
       addUnlessNear(new Coefficients(films, each.conductivities()), READ, read);
     }
     for (double position : ends) {
-      addUnlessNear(end(spanned.get(0), position, 0), READ, read);
-      addUnlessNear(end(spanned.get(0), 0, position), READ, read);
+      // one by one: an edge between two of them depends on the ratio of both
+      addUnlessNear(end(spanned.get(0), position, 0, 0), READ, read);
+      addUnlessNear(end(spanned.get(0), 0, position, 0), READ, read);
+      addUnlessNear(end(spanned.get(0), 0, 0, position), READ, read);
     }
     for (Coefficients each : read.subList(spanned.size(), read.size())) {
       builder.reading(each.factors(reference));
@@ -192,14 +196,17 @@ final class ReducedParcelBuilder {
     return body.withAir(nominal.withConductivitiesAt(field), reference);
   }
 
-  /** Coefficients with walls and fill elsewhere in their ranges, and the films with both. */
-  private Coefficients end(Coefficients usual, double ofWalls, double ofFill) {
+  /**
+   * Coefficients with walls, fill and the air in cups elsewhere in their ranges, and the films with
+   * walls and fill.
+   */
+  private Coefficients end(Coefficients usual, double ofWalls, double ofFill, double ofCupAir) {
     Course course = courses.get(0);
     Variation variation =
         Variation.NOMINAL
             .with(Factor.WALL_CONDUCTIVITY, ofWalls)
             .with(Factor.FILL_CONDUCTIVITY, ofFill)
-            .with(Factor.CUP_AIR, ofFill);
+            .with(Factor.CUP_AIR, ofCupAir);
     double[] temperatures = new double[body.varying().size()];
     Arrays.fill(temperatures, course.journey().startTemperature());
     double[] there = new Course(body, course.journey(), variation).conductivities(0, temperatures);

@@ -2,6 +2,7 @@ package stenotherm.warmer;
 
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
+import stenotherm.base.Source;
 import stenotherm.base.Times;
 
 /**
@@ -18,8 +19,15 @@ public record PowderKinetics(double conductance, double activationEnergy, double
   /** Temperature at which the conductance is stated: 40 °C [K]. */
   public static final double REFERENCE = 313.15;
 
-  /** Activation energy of salted wet iron [J/mol]: assumed, no measurement was found. */
-  static final double ACTIVATION = 40e3;
+  /** Activation energy of salted wet iron [J/mol], see {@link #ACTIVATION_SOURCE}. */
+  public static final double ACTIVATION = 40e3;
+
+  /** Range that holds it nine times of ten [J/mol]: assumed. */
+  public static final Range ACTIVATIONS = new Range(25e3, 60e3);
+
+  /** Where the activation energy and its range come from. */
+  public static final Source ACTIVATION_SOURCE =
+      Source.assumed("no measurement of salted wet iron was found");
 
   /**
    * Oxygen that the fresh powder takes at 40 °C, over what its open film lets through [-]: assumed.

@@ -103,7 +103,11 @@ public record WarmerFit(
 
   /** Spreads of the assumed quantities from the crust on: half of the logarithm of their range. */
   private static final double[] SPREADS = {
-    spread(0.17, 1.5), spread(25, 60), spread(3, 20), spread(0.5, 2), spread(0.7, 1.3)
+    spread(0.17, 1.5),
+    spread(PowderKinetics.ACTIVATIONS.low(), PowderKinetics.ACTIVATIONS.high()),
+    spread(3, 20),
+    spread(0.5, 2),
+    spread(0.7, 1.3)
   };
 
   private static double spread(double low, double high) {

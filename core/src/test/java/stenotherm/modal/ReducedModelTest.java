@@ -210,6 +210,39 @@ class ReducedModelTest {
     }
   }
 
+  /** Water that evaporates begins within minutes, so that steady states alone do not do. */
+  @Test
+  void aWeakSourceIsFollowedFromMinutesOn() {
+    for (int seed = 1; seed < 7; seed++) {
+      RandomBody body = new RandomBody(seed, 5);
+      double[] films = body.films();
+      ModalEngine weak = inOneAir(body, films, List.of("animal"));
+      ModalEngine strong = inOneAir(body, films, List.of());
+      double[] inputs = {290, 290, 290, 290, 290, 290, 0, -0.1};
+      double[] values = new double[RandomBody.PROBES.size()];
+      double[] expected = values.clone();
+      for (int step = 0; step < 40; step++) {
+        weak.advance(300, inputs, inputs);
+        strong.advance(300, inputs, inputs);
+        weak.read(values);
+        strong.read(expected);
+        assertEquals(expected[2], values[2], 1e-3);
+        assertEquals(expected[3], values[3], 1e-3);
+      }
+      assertTrue(expected[0] < 289, expected[0] + " K");
+    }
+  }
+
+  private static ModalEngine inOneAir(RandomBody body, double[] films, List<String> weak) {
+    return ReducedModel.builder(body.network, RandomBody.PROBES)
+        .varying(RandomBody.VARYING)
+        .together(Set.of("xMin", "xMax", "yMin", "yMax", "zMin", "zMax"))
+        .weak(weak)
+        .spanning(films, RandomBody.GIVEN)
+        .build()
+        .engine(InitialState.uniform(290));
+  }
+
   /** The extreme moves when a film goes: one configuration's nodes do not do for all. */
   @Test
   void extremesMissLittleUnderEveryConfiguration() {

@@ -572,6 +572,18 @@ class ParcelModelTest {
     }
   }
 
+  /** Extremes lie at edges, whose temperatures depend on the ratio of what conducts around them. */
+  @Test
+  void fillAndCupAirNeedNotGoTogether() {
+    Variation thickFill = Variation.NOMINAL.with(Factor.FILL_CONDUCTIVITY, 0.8);
+    for (Variation each : List.of(thickFill, thickFill.with(Factor.CUP_AIR, -0.8))) {
+      TransitResult reduced = PLAIN.run(journey(7), each);
+      TransitResult full = PLAIN.runEveryCell(journey(7), each);
+      assertArrayEquals(full.coldest("cup"), reduced.coldest("cup"), 0.05);
+      assertArrayEquals(full.hottest("cup"), reduced.hottest("cup"), 0.05);
+    }
+  }
+
   /** A model that is asked for less gives the same, to the error of a reduction, and no more. */
   @Test
   void aModelGivesWhatItsScopeSays() {

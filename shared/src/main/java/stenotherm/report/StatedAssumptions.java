@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import stenotherm.air.BreathingLimits;
 import stenotherm.air.FoamPanel;
 import stenotherm.ambient.Stowage;
 import stenotherm.decision.Level;
@@ -14,6 +15,8 @@ import stenotherm.parcel.Openings;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.UnmodelledEffect;
 import stenotherm.transit.Factor;
+import stenotherm.warmer.Bench;
+import stenotherm.warmer.PowderKinetics;
 import stenotherm.words.Figures;
 
 /** What a comparison rests on, with the source of every number. */
@@ -56,6 +59,26 @@ final class StatedAssumptions {
     all.add("Seams: " + Openings.GAP_SOURCE.text() + ".");
     all.add("Foam that breathes: " + FoamPanel.SOURCE.text() + ".");
     all.add("Iron powder: " + Factor.REACTION_SOURCE.text() + ".");
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "Activation energy of iron powder: %.0f kJ/mol, %.0f to %.0f; %s. The odds vary how fast"
+                + " the powder reacts, not how that grows with its temperature.",
+            PowderKinetics.ACTIVATION / 1000,
+            PowderKinetics.ACTIVATIONS.low() / 1000,
+            PowderKinetics.ACTIVATIONS.high() / 1000,
+            PowderKinetics.ACTIVATION_SOURCE.text()));
+    all.add(
+        "Rating bench: " + Bench.SOURCE.text() + ". The watts of a rating go with 1 over these.");
+    BreathingLimits limits = BreathingLimits.ECTOTHERMS;
+    all.add(
+        String.format(
+            Locale.ROOT,
+            "Air counts as harmful below %.0f %% oxygen or above %.0f %% carbon dioxide: %s; %s.",
+            100 * limits.oxygenAlarm(),
+            100 * limits.carbonDioxideAlarm(),
+            limits.oxygenSource().text(),
+            limits.carbonDioxideSource().text()));
     all.add("Damp bedding: " + Factor.EVAPORATION_SOURCE.text() + ".");
     all.add("Animals' heat: " + Factor.METABOLISM_SOURCE.text() + ".");
     all.add("Air in cups: " + Factor.CUP_AIR_SOURCE.text() + ".");
