@@ -29,7 +29,7 @@ import stenotherm.transit.TransitResult;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(
     value = 2,
-    jvmArgs = {"-Xmx1g", "-XX:+UseSerialGC"})
+    jvmArgs = {"-Xmx3g", "-XX:+UseSerialGC"})
 public class TransitBenchmark {
   /** Made by JMH. */
   public TransitBenchmark() {}
