@@ -1,6 +1,7 @@
 package stenotherm.scenario;
 
 import java.util.List;
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.decision.Mishap;
@@ -22,6 +23,7 @@ import stenotherm.words.Units;
  * @param assumptions what the reader filled in from presets, with values and sources, a sentence
  *     each
  * @param mishaps what the file says may go wrong beside the usual
+ * @param forecast lows and highs of the days to choose from; empty if the file has none
  */
 public record Scenario(
     String title,
@@ -31,7 +33,8 @@ public record Scenario(
     JourneyPlan plan,
     double longestHold,
     List<String> assumptions,
-    List<Mishap> mishaps) {
+    List<Mishap> mishaps,
+    Optional<DailyTable> forecast) {
   /**
    * Checks the parts.
    *
@@ -44,6 +47,7 @@ public record Scenario(
     Checks.positive("longest hold", longestHold, "s");
     assumptions = List.copyOf(assumptions);
     mishaps = List.copyOf(mishaps);
+    Checks.given("forecast", forecast);
   }
 
   /**
@@ -54,6 +58,7 @@ public record Scenario(
    * @throws InvalidInputException if there is no packing
    */
   public Scenario with(List<Parcel> others) {
-    return new Scenario(title, units, others, journey, plan, longestHold, assumptions, mishaps);
+    return new Scenario(
+        title, units, others, journey, plan, longestHold, assumptions, mishaps, forecast);
   }
 }

@@ -99,6 +99,10 @@ public final class ScenarioReader {
         faults.attempt(() -> new JourneyReader(assumptions, held).read(root.require("journey")));
     Optional<List<Parcel>> packings =
         faults.attempt(() -> new PackingReader(assumptions, root).read(root.require("packings")));
+    Optional<DailyTable> forecast =
+        root.optional("forecast")
+            .flatMap(
+                list -> faults.attempt(() -> DailyTable.readEnds(list.asSequence(), assumptions)));
     Optional<List<Mishap>> mishaps =
         journey.isPresent() && packings.isPresent()
             ? faults.attempt(
@@ -114,7 +118,8 @@ public final class ScenarioReader {
         new JourneyPlan(root.require("journey"), held),
         held,
         assumptions.sentences(),
-        mishaps.orElseThrow());
+        mishaps.orElseThrow(),
+        forecast);
   }
 
   /** What is missing next to an unknown key is most often the same fault. */

@@ -875,6 +875,20 @@ final class Vocabulary {
                   "as the packing says")),
           Map.of());
 
+  static final FilePart FORECAST =
+      new FilePart(
+          "forecast day",
+          "A day of a forecast, for the command `rank`. Days follow each other without gaps; the"
+              + " first is the day on which the forecast was made.",
+          List.of(
+              Key.required(
+                  "date",
+                  Form.written("date, such as `2026-01-15`", List.of("2026-01-15")),
+                  "which day"),
+              Key.required("origin", RANGE, "low and high of that day where the parcel is sent"),
+              Key.required("destination", RANGE, "low and high of that day where it arrives")),
+          Map.of());
+
   static final FilePart SCENARIO =
       new FilePart(
           "scenario",
@@ -927,7 +941,12 @@ final class Vocabulary {
                   "mishaps",
                   Form.listOf(Form.table(MISHAP)),
                   "what may go wrong beside the usual, for the command `break`",
-                  "the usual alone")),
+                  "the usual alone"),
+              Key.optional(
+                  "forecast",
+                  Form.listOf(Form.table(FORECAST)),
+                  "the days to choose from, for the command `rank`; at most 60",
+                  "`rank` needs `--forecast`")),
           Map.of());
 
   private Vocabulary() {}

@@ -238,6 +238,9 @@ final class ScenarioFiles {
         - {name: lost, delay: [10 h in van, 1 d in hold], warmer: dead}
         - {name: left in the sun, sun: 3 h in van, fill: none, openings: blocked}
         - {name: on its head, orientation: lid down, warmer: loose against the cup}
+      forecast:
+        - {date: 2026-01-15, origin: 28 to 45 °F, destination: 30 to 48 °F}
+        - {date: 2026-01-16, origin: -2 to 6 °C, destination: 1 to 8 °C}
       """;
 
   private static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");

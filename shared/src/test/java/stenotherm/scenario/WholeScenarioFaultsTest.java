@@ -909,7 +909,7 @@ class WholeScenarioFaultsTest {
     assertFault(ScenarioFiles.with(ScenarioFiles.OWN_WARMERS, good, bad), message);
   }
 
-  static Stream<Arguments> ofMishaps() {
+  static Stream<Arguments> ofMishapsAndForecasts() {
     return Stream.of(
         arguments(
             "weather: 8 K colder}",
@@ -970,12 +970,32 @@ class WholeScenarioFaultsTest {
         arguments(
             "orientation: lid down",
             "orientation: on its head",
-            "s.yaml:19:38: mishaps[4].orientation (on its head): unknown name 'on its head', allowed are lid up, lid down, left up, right up, front up, back up"));
+            "s.yaml:19:38: mishaps[4].orientation (on its head): unknown name 'on its head', allowed are lid up, lid down, left up, right up, front up, back up"),
+        arguments(
+            "date: 2026-01-16",
+            "date: 2026-01-18",
+            "s.yaml:22:12: forecast[1].date: must be 2026-01-16: days follow each other without gaps"),
+        arguments(
+            "date: 2026-01-16",
+            "date: 16 January",
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date, write for example 2013-12-12"),
+        arguments(
+            "origin: -2 to 6 °C",
+            "origin: 6 to -2 °C",
+            "s.yaml:22:32: forecast[1].origin: the lower temperature must come first"),
+        arguments(
+            "origin: -2 to 6 °C",
+            "orgin: -2 to 6 °C",
+            "s.yaml:22:24: forecast[1].orgin: unknown key, allowed are date, origin, destination. Did you mean 'origin'?"),
+        arguments(
+            ", destination: 1 to 8 °C",
+            "",
+            "s.yaml:22:5: forecast[1].destination: is missing and must be given, write for example destination: 28 to 46 °F"));
   }
 
   @ParameterizedTest
   @MethodSource
-  void ofMishaps(String good, String bad, String message) {
+  void ofMishapsAndForecasts(String good, String bad, String message) {
     assertFault(ScenarioFiles.with(ScenarioFiles.MISHAPS, good, bad), message);
   }
 
