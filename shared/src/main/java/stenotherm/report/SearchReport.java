@@ -214,20 +214,11 @@ public final class SearchReport implements Answer {
   private TextTable mishaps() {
     List<List<String>> lines = new ArrayList<>();
     for (Found each : search.checked()) {
-      List<Harm> broken = each.harms().stream().filter(Harm::isBreached).toList();
-      lines.add(
-          List.of(
-              words(each),
-              broken.size() + " of " + each.harms().size(),
-              broken.isEmpty()
-                  ? "none of what was tried"
-                  : broken.stream()
-                      .map(harm -> harm.words() + " (" + harm.danger().words() + ")")
-                      .collect(Collectors.joining("; "))));
+      lines.add(List.of(words(each), breaking(each)));
     }
     return new TextTable(
         "What goes wrong with these: what breaks them in a typical journey, computed roughly",
-        List.of("packing", "break it", "which"),
+        List.of("packing", "what breaks it"),
         lines);
   }
 
@@ -243,6 +234,19 @@ public final class SearchReport implements Answer {
         + (divisor.isPresent()
             ? " Dimensional weight is not rounded up; check your carrier's rules."
             : "");
+  }
+
+  private static String breaking(Found found) {
+    if (found.margin() < 0) {
+      return "nothing need go wrong: it leaves its band as planned";
+    }
+    List<Harm> broken = found.harms().stream().filter(Harm::isBreached).toList();
+    return broken.size()
+        + " of "
+        + found.harms().size()
+        + broken.stream()
+            .map(harm -> harm.words() + " (" + harm.danger().words() + ")")
+            .collect(Collectors.joining("; ", broken.isEmpty() ? " mishaps" : " mishaps: ", ""));
   }
 
   private Found chosen() {
