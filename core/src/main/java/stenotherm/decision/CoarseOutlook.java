@@ -1,6 +1,8 @@
 package stenotherm.decision;
 
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.ProgressListener;
@@ -109,12 +111,16 @@ final class CoarseOutlook {
    * @param journeys those whose odds will be asked for, at least one
    */
   Odd odd(List<Journey> span, List<Journey> journeys, Missed missed) {
-    Journey first = Checks.notEmpty("journeys", journeys).get(0);
+    // sun divides a leg in two: what a run says of fewer legs goes with more of them, too
+    Journey shortest =
+        Collections.min(
+            Checks.notEmpty("journeys", journeys),
+            Comparator.comparingInt(each -> each.legs().size()));
     ParcelModel model =
         ParcelModel.of(
             parcel, span, settings.transit().meshScaled(Assessor.COARSE), ModelScope.MEANS);
     Uncertainties uncertain =
-        Uncertainties.of(parcel, first, Uncertainties.Ranges.stated(missed.error()));
+        Uncertainties.of(parcel, shortest, Uncertainties.Ranges.stated(missed.error()));
     return new Odd(
         CondensedModel.of(model, journeys, uncertain.spread(LEARNING, settings.study().seed())),
         missed);

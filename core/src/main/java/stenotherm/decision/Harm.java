@@ -74,6 +74,15 @@ public record Harm(List<Mishap> mishaps, Fate nominal, double opening, Optional<
   }
 
   /**
+   * Tells whether this is too much for the shipment.
+   *
+   * @return whether its odds are at the level {@link Level#DO_NOT}; false where no odds were found
+   */
+  public boolean isBroken() {
+    return within.isPresent() && Level.of(within.get()) == Level.DO_NOT;
+  }
+
+  /**
    * Returns what is met first, or where nothing is, which end is nearer.
    *
    * @return the danger

@@ -2,9 +2,12 @@ package stenotherm.decision;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import stenotherm.ambient.AmbientRule;
 import stenotherm.ambient.Situation;
 import stenotherm.ambient.Situations;
@@ -60,7 +63,11 @@ public sealed interface Mishap {
     /** Openings. */
     OPENINGS,
     /** What a user adds. */
-    OWN
+    OWN;
+
+    private boolean excludes(Concern other) {
+      return this == other || Set.of(this, other).equals(Set.of(SUN, LIE));
+    }
   }
 
   /**
@@ -88,18 +95,25 @@ public sealed interface Mishap {
   Concern kind();
 
   /**
+   * Returns all that it happens to.
+   *
+   * @return its kind; for a user's own the kinds of its parts, none where they are not known
+   */
+  default Set<Concern> concerns() {
+    return Set.of(kind());
+  }
+
+  /**
    * Tells whether two do not happen together here.
    *
    * @param other the other one
-   * @return whether both are of one kind, or both are the same, or one is the sun on the lid and
+   * @return whether both are the same, or both happen to the same, or one is the sun on the lid and
    *     the other has the lid elsewhere
    */
   default boolean excludes(Mishap other) {
-    if (kind() == Concern.OWN || other.kind() == Concern.OWN) {
-      return equals(other);
-    }
-    return kind() == other.kind()
-        || Set.of(kind(), other.kind()).equals(Set.of(Concern.SUN, Concern.LIE));
+    return equals(other)
+        || concerns().stream()
+            .anyMatch(mine -> other.concerns().stream().anyMatch(its -> mine.excludes(its)));
   }
 
   /**
@@ -197,6 +211,43 @@ public sealed interface Mishap {
   }
 
   /**
+   * A leg that is colder or warmer than stated.
+   *
+   * @param leg position of the leg
+   * @param name its name
+   * @param kelvin how much warmer [K], negative for colder
+   */
+  record OtherAir(int leg, String name, double kelvin) implements Mishap {
+    /** Checks the parts. */
+    public OtherAir {
+      Checks.given("name", name);
+      Checks.finite("difference", kelvin, "K");
+    }
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      List<Leg> legs = new ArrayList<>(journey.legs());
+      Leg stated = legs.get(existing(leg, journey));
+      legs.set(leg, stated.in(stated.surroundings().warmer(kelvin)));
+      return new Remedy.Shipment(
+          parcel, new Journey(journey.sealing(), journey.startTemperature(), legs));
+    }
+
+    @Override
+    public String words() {
+      return Checks.show(Math.abs(kelvin), "K")
+          + (kelvin < 0 ? " colder in '" : " warmer in '")
+          + name
+          + "'";
+    }
+
+    @Override
+    public Concern kind() {
+      return Concern.WEATHER;
+    }
+  }
+
+  /**
    * The heating of vehicles fails: vans and trailers are no warmer than outdoors, a hold is as an
    * unheated one. Legs are known by the situation that they took their air from.
    */
@@ -242,15 +293,20 @@ public sealed interface Mishap {
   }
 
   /**
-   * Two hours in the sun on an apron, as near to midday as a leg allows that the weather reaches;
-   * on a journey without such a leg, as any leg allows. The leg lasts no longer; its air stays, and
-   * moves as on an apron.
+   * In the sun on an apron, as near to midday as a leg allows: the one given, else one that the
+   * weather reaches; on a journey without such a leg, any. The leg lasts no longer; its air stays,
+   * and moves as on an apron.
+   *
+   * @param lasting how long [s], above 0
+   * @param leg position of the leg; empty for any
    */
-  record SunOnLid() implements Mishap {
+  record SunOnLid(double lasting, OptionalInt leg) implements Mishap {
     /** A clear sky at a middle latitude, on the level: assumed [W/m2]. */
     public static final double IRRADIANCE = 800;
 
-    private static final double HOURS = 2;
+    /** What is usual [s]. */
+    private static final double USUAL = 2 * Times.HOUR;
+
     private static final double STEP = 0.5 * Times.HOUR;
     private static final double MIDDAY = 13;
 
@@ -263,16 +319,22 @@ public sealed interface Mishap {
     /** When the sun comes. */
     private record Moment(int leg, double into, double fromMidday) {}
 
+    /** Checks the parts. */
+    public SunOnLid {
+      Checks.positive("time in the sun", lasting, "s");
+      Checks.given("leg", leg);
+    }
+
+    /** Two hours in any leg. */
+    public SunOnLid() {
+      this(USUAL, OptionalInt.empty());
+    }
+
     @Override
     public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
-      boolean known = journey.legs().stream().anyMatch(Mishap::followsWeather);
       Moment best = new Moment(0, 0, Double.POSITIVE_INFINITY);
-      double lasting = Times.fromHours(HOURS);
-      for (int leg = 0; leg < journey.legs().size(); leg++) {
+      for (int leg : legsToTry(journey)) {
         Leg each = journey.legs().get(leg);
-        if (known && !followsWeather(each)) {
-          continue;
-        }
         for (double into = 0; into + lasting <= each.duration(); into += STEP) {
           double left = each.duration() - into - lasting;
           if (left > 0 && left < SHORTEST) {
@@ -289,13 +351,31 @@ public sealed interface Mishap {
       }
       if (best.fromMidday() > FARTHEST) {
         throw new InvalidInputException(
-            "two hours in the sun", "find no leg by day that is long enough");
+            hours() + " in the sun",
+            this.leg.isPresent()
+                ? "must lie within the leg and by day, between 9:00 and 17:00"
+                : "find no leg by day that is long enough");
       }
       List<Leg> legs = new ArrayList<>(journey.legs());
       Leg split = legs.remove(best.leg());
       legs.addAll(best.leg(), inSun(split, best.into(), lasting));
       return new Remedy.Shipment(
           parcel, new Journey(journey.sealing(), journey.startTemperature(), legs));
+    }
+
+    private List<Integer> legsToTry(Journey journey) {
+      if (leg.isPresent()) {
+        return List.of(existing(leg.getAsInt(), journey));
+      }
+      boolean known = journey.legs().stream().anyMatch(Mishap::followsWeather);
+      return IntStream.range(0, journey.legs().size())
+          .filter(each -> !known || followsWeather(journey.legs().get(each)))
+          .boxed()
+          .toList();
+    }
+
+    private String hours() {
+      return lasting == USUAL ? "two hours" : Checks.show(Times.toHours(lasting), "h");
     }
 
     private static List<Leg> inSun(Leg leg, double before, double lasting) {
@@ -326,7 +406,7 @@ public sealed interface Mishap {
               lasting,
               delay,
               sunny,
-              Source.assumed("a clear sky: 800 W/m2 on the lid for two hours")));
+              Source.assumed("a clear sky: 800 W/m2 on the lid")));
       if (after > 0) {
         parts.add(leg.lasting(after));
       }
@@ -335,7 +415,7 @@ public sealed interface Mishap {
 
     @Override
     public String words() {
-      return "two hours of sun on the apron";
+      return hours() + " of sun on the apron";
     }
 
     @Override
@@ -529,12 +609,48 @@ public sealed interface Mishap {
    *
    * @param words what happens
    * @param change what it changes; must be thread-safe
+   * @param concerns kinds whose other mishaps do not happen beside it; may be empty
    */
-  record Own(String words, BiFunction<Parcel, Journey, Remedy.Shipment> change) implements Mishap {
+  record Own(
+      String words, BiFunction<Parcel, Journey, Remedy.Shipment> change, Set<Concern> concerns)
+      implements Mishap {
     /** Checks the parts. */
     public Own {
       Checks.name("mishap", words);
       Checks.given("change", change);
+      concerns = Set.copyOf(concerns);
+    }
+
+    /**
+     * What may happen beside any other.
+     *
+     * @param words what happens
+     * @param change what it changes; must be thread-safe
+     */
+    public Own(String words, BiFunction<Parcel, Journey, Remedy.Shipment> change) {
+      this(words, change, Set.of());
+    }
+
+    /**
+     * Several things that happen together.
+     *
+     * @param words what happens
+     * @param parts them, in the order in which they happen; sun, which divides its leg, last
+     * @return one mishap
+     * @throws InvalidInputException if there is none
+     */
+    public static Own together(String words, List<Mishap> parts) {
+      List<Mishap> all = Checks.notEmpty("parts of '" + words + "'", parts);
+      return new Own(
+          words,
+          (parcel, journey) -> {
+            Remedy.Shipment after = new Remedy.Shipment(parcel, journey);
+            for (Mishap each : all) {
+              after = each.applyTo(after.parcel(), after.journey());
+            }
+            return after;
+          },
+          all.stream().flatMap(each -> each.concerns().stream()).collect(Collectors.toSet()));
     }
 
     @Override
@@ -546,6 +662,14 @@ public sealed interface Mishap {
     public Concern kind() {
       return Concern.OWN;
     }
+  }
+
+  private static int existing(int leg, Journey journey) {
+    if (leg < 0 || leg >= journey.legs().size()) {
+      throw new InvalidInputException(
+          "leg", "there is no leg " + leg + "; the last is " + (journey.legs().size() - 1));
+    }
+    return leg;
   }
 
   private static boolean followsWeather(Leg leg) {

@@ -1,7 +1,6 @@
 package stenotherm.decision;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -15,7 +14,6 @@ import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
@@ -31,9 +29,11 @@ import stenotherm.transit.Variation;
  *
  * <p>Each packing that mishaps leave is made ready once, on the coarsest grid, for all journeys
  * that it then goes on. What finer grids would change is found on the shipment as planned and
- * counted for all, see {@link Outlook}. Odds of mishaps are found on the same journeys. Of each
- * kind the two that are worst alone, and all that users add, meet in pairs. Pairs are run once with
- * all else as stated; the {@value #PAIRS_WITH_ODDS} that look worst get odds, too.
+ * counted for all, see {@link Outlook}. Odds of mishaps are found on the same journeys. Pairs are
+ * made of what the shipment withstands alone, see {@link Harm#isBroken}: with a mishap that breaks
+ * it alone, any other one beside it tells nothing. Of each kind the two that are worst of those,
+ * and all of those that users add, meet in pairs. Pairs are run once with all else as stated; the
+ * {@value #PAIRS_WITH_ODDS} that look worst get odds, too.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  *
@@ -97,6 +97,23 @@ public record MishapStudy(
     return new Work(plan, settings, listener).run(mishaps, first);
   }
 
+  /**
+   * Lets things go wrong one by one with all else as stated, on the coarsest grid and on this
+   * thread; what cannot happen or changes nothing is left out.
+   *
+   * @param listener may stop
+   * @return what mishaps do, without odds, the worst first
+   */
+  static List<Harm> looks(
+      Parcel parcel,
+      Journey journey,
+      List<Mishap> mishaps,
+      AssessmentSettings settings,
+      ProgressListener listener) {
+    Case plan = new Case(List.of(), new Remedy.Shipment(parcel, journey));
+    return new Work(plan, settings, listener).looks(mishaps);
+  }
+
   /** Mishaps and what they leave of a shipment. */
   private record Case(List<Mishap> mishaps, Remedy.Shipment shipment) {
     Parcel parcel() {
@@ -115,9 +132,9 @@ public record MishapStudy(
 
     private static final double SINGLE_MODELS = 0.2;
     private static final double LOOKED = 0.25;
-    private static final double PAIR_MODELS = 0.35;
-    private static final double NOMINAL = 0.45;
-    private static final double MODELS = 0.65;
+    private static final double JUDGED = 0.7;
+    private static final double PAIR_MODELS = 0.75;
+    private static final double NOMINAL = 0.8;
     private static final int WORST_OF_KIND = 2;
 
     private final Case plan;
@@ -135,6 +152,65 @@ public record MishapStudy(
 
     MishapStudy run(List<Mishap> mishaps, Consumer<List<Harm>> first) {
       List<String> leftOut = new ArrayList<>();
+      List<Case> singles = singles(mishaps, leftOut);
+      Outlook planned =
+          Outlook.of(
+              plan.parcel(),
+              List.of(plan.journey()),
+              settings,
+              (done, total) -> listener.progress(PLAN * done / total, 1));
+      List<Journey> spanning = spanning(singles);
+      prepare(withPlan(singles), spanning, PLAN, SINGLE_MODELS);
+      CoarseOutlook.Missed missed =
+          CoarseOutlook.Missed.by(planned, plan.journey(), outlookOf(plan));
+      List<Harm> looks = nominal(singles, missed, SINGLE_MODELS, LOOKED);
+      first.accept(looks.stream().sorted(WORST_FIRST).toList());
+      List<Harm> one =
+          new ArrayList<>(judged(singles, looks, POINTS, spanning, missed, LOOKED, JUDGED));
+      List<Case> pairs = pairs(worstOfKinds(singles, one));
+      prepare(pairs, spanning, JUDGED, PAIR_MODELS);
+      List<Harm> two = new ArrayList<>(nominal(pairs, missed, PAIR_MODELS, NOMINAL));
+      List<Integer> worst =
+          IntStream.range(0, pairs.size())
+              .boxed()
+              .sorted(Comparator.comparing(two::get, WORST_FIRST))
+              .limit(PAIRS_WITH_ODDS)
+              .toList();
+      List<Harm> withOdds =
+          judged(
+              worst.stream().map(pairs::get).toList(),
+              worst.stream().map(two::get).toList(),
+              PAIR_POINTS,
+              spanning,
+              missed,
+              NOMINAL,
+              1);
+      for (int place = 0; place < worst.size(); place++) {
+        two.set(worst.get(place), withOdds.get(place));
+      }
+      Harm asPlanned =
+          harm(
+              plan,
+              planned.study(plan.journey()).fate(Variation.NOMINAL),
+              Optional.of(
+                  planned
+                      .odds(plan.journey(), many(PLAN_POINTS), (done, total) -> workers.signal())
+                      .within()));
+      one.sort(WORST_FIRST);
+      two.sort(WORST_FIRST);
+      return new MishapStudy(asPlanned, one, two, leftOut);
+    }
+
+    List<Harm> looks(List<Mishap> mishaps) {
+      List<Case> singles = singles(mishaps, new ArrayList<>());
+      prepare(withPlan(singles), spanning(singles), 0, 0.5);
+      return nominal(singles, CoarseOutlook.Missed.UNKNOWN, 0.5, 1).stream()
+          .sorted(WORST_FIRST)
+          .toList();
+    }
+
+    /** What can happen and changes something. */
+    private List<Case> singles(List<Mishap> mishaps, List<String> leftOut) {
       List<Case> singles = new ArrayList<>();
       for (Mishap each : mishaps) {
         try {
@@ -148,83 +224,56 @@ public record MishapStudy(
           leftOut.add(each.words() + ": " + impossible.getMessage());
         }
       }
-      Outlook planned =
-          Outlook.of(
-              plan.parcel(),
-              List.of(plan.journey()),
-              settings,
-              (done, total) -> listener.progress(PLAN * done / total, 1));
-      List<Journey> spanning = spanning(singles);
-      List<Case> alone = new ArrayList<>(List.of(plan));
-      alone.addAll(singles);
-      prepare(alone, spanning, PLAN, SINGLE_MODELS);
-      CoarseOutlook.Missed missed =
-          CoarseOutlook.Missed.by(planned, plan.journey(), outlookOf(plan));
-      List<Harm> ofSingles = nominal(singles, missed, SINGLE_MODELS, LOOKED);
-      first.accept(ofSingles.stream().sorted(WORST_FIRST).toList());
-      List<Case> pairs = pairs(worstOfKinds(singles, ofSingles));
-      prepare(pairs, spanning, LOOKED, PAIR_MODELS);
-      List<Harm> ofPairs = nominal(pairs, missed, PAIR_MODELS, NOMINAL);
-      List<Case> all = new ArrayList<>(singles);
-      all.addAll(pairs);
-      Harm[] nominal = Stream.concat(ofSingles.stream(), ofPairs.stream()).toArray(Harm[]::new);
-      List<Integer> worst = new ArrayList<>();
-      for (int index = singles.size(); index < all.size(); index++) {
-        worst.add(index);
-      }
-      worst.sort(Comparator.comparing(index -> nominal[index], WORST_FIRST));
-      List<Integer> judged = new ArrayList<>();
-      for (int index = 0; index < singles.size(); index++) {
-        judged.add(index);
-      }
-      judged.addAll(worst.subList(0, Math.min(PAIRS_WITH_ODDS, worst.size())));
-      Map<Parcel, List<Journey>> toJudge = journeysOf(judged.stream().map(all::get).toList());
-      Map<Parcel, CoarseOutlook.Odd> odds = new ConcurrentHashMap<>();
-      List<Parcel> ready = List.copyOf(toJudge.keySet());
+      return singles;
+    }
+
+    private List<Case> withPlan(List<Case> singles) {
+      List<Case> all = new ArrayList<>(List.of(plan));
+      all.addAll(singles);
+      return all;
+    }
+
+    private StudySettings many(int points) {
+      StudySettings own = settings.study();
+      return new StudySettings(own.replicates(), points, own.seed(), 1);
+    }
+
+    /** Finds the odds of cases that were run once. */
+    private List<Harm> judged(
+        List<Case> cases,
+        List<Harm> looks,
+        int points,
+        List<Journey> spanning,
+        CoarseOutlook.Missed missed,
+        double from,
+        double to) {
+      Map<Parcel, List<Journey>> journeys = journeysOf(cases);
+      List<Parcel> parcels = List.copyOf(journeys.keySet());
+      Map<Parcel, CoarseOutlook.Odd> ready = new ConcurrentHashMap<>();
       workers.each(
-          ready.size(),
-          NOMINAL,
-          MODELS,
+          parcels.size(),
+          from,
+          (from + to) / 2,
           index -> {
-            Parcel parcel = ready.get(index);
-            List<Journey> there = Objects.requireNonNull(toJudge.get(parcel));
-            odds.put(
+            Parcel parcel = parcels.get(index);
+            List<Journey> there = Objects.requireNonNull(journeys.get(parcel));
+            ready.put(
                 parcel, Objects.requireNonNull(outlooks.get(parcel)).odd(spanning, there, missed));
           });
-      StudySettings own = settings.study();
-      StudySettings many = new StudySettings(own.replicates(), POINTS, own.seed(), 1);
+      Harm[] harms = new Harm[cases.size()];
       workers.each(
-          judged.size(),
-          MODELS,
-          1,
-          place -> {
-            int index = judged.get(place);
-            Case each = all.get(index);
+          harms.length,
+          (from + to) / 2,
+          to,
+          index -> {
+            Case each = cases.get(index);
             Odds within =
-                Objects.requireNonNull(odds.get(each.parcel()))
-                    .odds(
-                        each.journey(),
-                        each.mishaps().size() > 1 ? many.withPoints(PAIR_POINTS) : many,
-                        (done, total) -> workers.signal())
+                Objects.requireNonNull(ready.get(each.parcel()))
+                    .odds(each.journey(), many(points), (done, total) -> workers.signal())
                     .within();
-            nominal[index] = harm(each, nominal[index].nominal(), Optional.of(within));
+            harms[index] = harm(each, looks.get(index).nominal(), Optional.of(within));
           });
-      Harm asPlanned =
-          harm(
-              plan,
-              planned.study(plan.journey()).fate(Variation.NOMINAL),
-              Optional.of(
-                  planned
-                      .odds(
-                          plan.journey(),
-                          many.withPoints(PLAN_POINTS),
-                          (done, total) -> workers.signal())
-                      .within()));
-      List<Harm> one = new ArrayList<>(Arrays.asList(nominal).subList(0, singles.size()));
-      List<Harm> two = new ArrayList<>(Arrays.asList(nominal).subList(singles.size(), all.size()));
-      one.sort(WORST_FIRST);
-      two.sort(WORST_FIRST);
-      return new MishapStudy(asPlanned, one, two, leftOut);
+      return List.of(harms);
     }
 
     /** Makes the packings of cases ready that are not yet. */
@@ -263,7 +312,10 @@ public record MishapStudy(
       return Objects.requireNonNull(outlooks.get(each.parcel()));
     }
 
-    /** Of each kind the two that are worst alone and differ; all that users add. */
+    /**
+     * Of each kind the two that are worst alone and differ, and all that users add: of those that
+     * do not break the shipment alone.
+     */
     private static List<Case> worstOfKinds(List<Case> singles, List<Harm> harms) {
       List<Case> chosen = new ArrayList<>();
       Set<Fate> seen = new HashSet<>();
@@ -271,6 +323,7 @@ public record MishapStudy(
         IntStream.range(0, singles.size())
             .boxed()
             .filter(index -> singles.get(index).mishaps().get(0).kind() == kind)
+            .filter(index -> !harms.get(index).isBroken())
             .sorted(Comparator.comparing(harms::get, WORST_FIRST))
             .filter(index -> seen.add(harms.get(index).nominal()))
             .limit(kind == Mishap.Concern.OWN ? singles.size() : WORST_OF_KIND)

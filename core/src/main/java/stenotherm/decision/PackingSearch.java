@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
+import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.Odds;
@@ -24,12 +25,12 @@ import stenotherm.study.StudySettings;
  * the tries is left for changes, one at a time, of the {@value #CHANGED} that look best. Odds on 64
  * common journeys are then found of {@value #WITH_ODDS}: layer by layer of those that no smaller
  * one beats in its margin. The {@value #CHECKED} best of these, the smaller ones that reach the
- * wanted odds first, are judged on the usual grids.
+ * wanted odds first, get odds on the usual grids, and meet the usual mishaps one by one.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  *
  * @param candidates all that were tried, the smallest first
- * @param checked those judged on the usual grids, the best first: by whether they reach the wanted
+ * @param checked those checked on the usual grids, the best first: by whether they reach the wanted
  *     odds, then by volume; of those that do not, by odds
  * @param wanted the odds that were wanted
  * @param unfit how many candidates do not fit together
@@ -49,21 +50,50 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * @param shipment the packing and its journey
    * @param margin what is left as stated, on the coarsest grid [K]; negative infinity if air fails
    * @param odds odds on the coarsest grid; empty if they were not found
-   * @param assessment its assessment; empty if it was not judged on the usual grids
+   * @param checked odds on the usual grids; empty if it was not checked
+   * @param harms what the usual mishaps do to it one by one with all else as stated, on the
+   *     coarsest grid, the worst first; empty if it was not checked
    */
   public record Found(
       PackingChoice choice,
       Remedy.Shipment shipment,
       double margin,
       Optional<Odds> odds,
-      Optional<Assessment> assessment) {
+      Optional<Odds> checked,
+      List<Harm> harms) {
+    /** Copies the list. */
+    public Found {
+      Checks.given("choice", choice);
+      Checks.given("shipment", shipment);
+      Checks.given("odds", odds);
+      Checks.given("checked", checked);
+      harms = List.copyOf(harms);
+    }
+
+    /** What nothing is known of yet. */
+    private static Found of(PackingChoice choice, Remedy.Shipment shipment) {
+      return new Found(choice, shipment, Double.NaN, Optional.empty(), Optional.empty(), List.of());
+    }
+
+    private Found looked(double left) {
+      return new Found(choice, shipment, left, odds, checked, harms);
+    }
+
+    private Found judged(Odds coarse) {
+      return new Found(choice, shipment, margin, Optional.of(coarse), checked, harms);
+    }
+
+    private Found checked(Odds usual, List<Harm> tried) {
+      return new Found(choice, shipment, margin, odds, Optional.of(usual), tried);
+    }
+
     /**
      * Returns the best odds known.
      *
-     * @return those of the assessment, else those of the coarsest grid
+     * @return those on the usual grids, else those on the coarsest
      */
     public Optional<Odds> within() {
-      return assessment.map(each -> each.verdict().within()).or(() -> odds);
+      return checked.or(() -> odds);
     }
 
     /**
@@ -116,7 +146,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
   }
 
   private static boolean reaches(Found found, double odds) {
-    return found.assessment().isPresent() && found.within().orElseThrow().low() >= odds;
+    return found.checked().isPresent() && found.within().orElseThrow().low() >= odds;
   }
 
   /**
@@ -240,7 +270,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     /** Few journeys leave a wide interval: before the check, their share counts. */
     private boolean reaches(Found each) {
       return each.within()
-          .filter(odds -> (each.assessment().isPresent() ? odds.low() : odds.within()) >= wanted)
+          .filter(odds -> (each.checked().isPresent() ? odds.low() : odds.within()) >= wanted)
           .isPresent();
     }
 
@@ -258,8 +288,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       List<Found> fitting = new ArrayList<>();
       for (PackingChoice each : choices) {
         try {
-          Remedy.Shipment packed = each.applyTo(parcel, journey);
-          fitting.add(new Found(each, packed, Double.NaN, Optional.empty(), Optional.empty()));
+          fitting.add(Found.of(each, each.applyTo(parcel, journey)));
         } catch (InvalidInputException doesNotFit) {
           unfit++;
         }
@@ -287,16 +316,15 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
           to,
           index -> {
             Found each = fitting.get(index);
+            Journey until = each.shipment().journey();
+            // what comes after the opening does not matter here
             FirstLook look =
-                new Assessor(each.shipment().parcel(), each.shipment().journey(), settings)
-                    .firstLook();
-            double margin =
-                look.fate().airless() <= each.shipment().journey().duration()
-                    ? Double.NEGATIVE_INFINITY
-                    : look.least();
+                new Assessor(each.shipment().parcel(), List.of(until), settings).firstLook();
             looked[index] =
-                new Found(
-                    each.choice(), each.shipment(), margin, Optional.empty(), Optional.empty());
+                each.looked(
+                    look.fate().airless() <= until.duration()
+                        ? Double.NEGATIVE_INFINITY
+                        : look.least());
           });
       return new ArrayList<>(Arrays.asList(looked));
     }
@@ -340,13 +368,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
                     .odd(span, span, CoarseOutlook.Missed.UNKNOWN)
                     .odds(span.get(0), few, (done, total) -> workers.signal())
                     .within();
-            judged[index] =
-                new Found(
-                    each.choice(),
-                    each.shipment(),
-                    each.margin(),
-                    Optional.of(odds),
-                    Optional.empty());
+            judged[index] = each.judged(odds);
           });
       return new ArrayList<>(Arrays.asList(judged));
     }
@@ -354,30 +376,23 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private List<Found> checked(List<Found> best) {
       Found[] checked = new Found[best.size()];
       StudySettings own = settings.study();
+      StudySettings many = new StudySettings(own.replicates(), CHECK_POINTS, own.seed(), 1);
       AssessmentSettings alone =
-          new AssessmentSettings(
-              settings.transit().withThreads(1),
-              settings.longestHold(),
-              new StudySettings(own.replicates(), CHECK_POINTS, own.seed(), 1));
+          new AssessmentSettings(settings.transit().withThreads(1), settings.longestHold(), many);
+      ProgressListener going = (done, total) -> workers.signal();
       workers.each(
           checked.length,
           ODDS,
           1,
           index -> {
             Found each = best.get(index);
-            Assessment assessment =
-                Assessor.assess(
-                    each.shipment().parcel(),
-                    each.shipment().journey(),
-                    alone,
-                    (done, total) -> workers.signal());
+            Parcel packed = each.shipment().parcel();
+            Journey until = each.shipment().journey();
+            Odds usual =
+                Outlook.of(packed, List.of(until), alone, going).odds(until, many, going).within();
+            List<Mishap> mishaps = Mishap.usual(until, Math.min(Times.DAY, settings.longestHold()));
             checked[index] =
-                new Found(
-                    each.choice(),
-                    each.shipment(),
-                    each.margin(),
-                    each.odds(),
-                    Optional.of(assessment));
+                each.checked(usual, MishapStudy.looks(packed, until, mishaps, alone, going));
           });
       return new ArrayList<>(Arrays.asList(checked));
     }

@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
@@ -203,6 +205,29 @@ public sealed interface Remedy {
               parcel.packs(),
               parcel.openings());
       return new Shipment(changed, journey);
+    }
+  }
+
+  /**
+   * Another fill, or none.
+   *
+   * @param filling what fills the room
+   */
+  record OtherFill(Filling filling) implements Remedy {
+    /** Checks that it is given. */
+    public OtherFill {
+      Checks.given("filling", filling);
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return filling.fill().map(each -> each.name() + " as fill").orElse("no fill");
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      boolean alike = parcel.filling().fill().equals(filling.fill());
+      return new Shipment(alike ? parcel : parcel.withFilling(filling), journey);
     }
   }
 

@@ -7,6 +7,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
 import stenotherm.journey.Journey;
+import stenotherm.material.Materials;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Dimensions;
@@ -61,7 +62,7 @@ public record SearchSpace(
 
   /**
    * Usual cartons, cubes and flat ones, foam from half an inch to two inches, every class of warmer
-   * and none, one or two; and of each what a keeper may change beside it.
+   * and none, one or two; and of each what a keeper may change beside it, the fill among it.
    *
    * @param parcel the packing whose contents are to be packed
    * @param journey its journey
@@ -77,14 +78,17 @@ public record SearchSpace(
     List<Optional<WarmerClass>> warmers = new ArrayList<>();
     warmers.add(Optional.empty());
     Warmers.all().forEach(each -> warmers.add(Optional.of(each)));
-    List<Remedy> changes =
-        Remedy.toTry(parcel, journey).stream()
-            .filter(
-                each ->
-                    !(each instanceof Remedy.ThickerFoam
-                        || each instanceof Remedy.OtherWarmer
-                        || each instanceof Remedy.NoWarmer))
-            .toList();
+    List<Remedy> changes = new ArrayList<>();
+    for (Remedy each : Remedy.toTry(parcel, journey)) {
+      if (!(each instanceof Remedy.ThickerFoam
+          || each instanceof Remedy.OtherWarmer
+          || each instanceof Remedy.NoWarmer)) {
+        changes.add(each);
+      }
+    }
+    changes.add(new Remedy.OtherFill(new Filling.Loose(Materials.SHREDDED_PAPER)));
+    changes.add(new Remedy.OtherFill(new Filling.Loose(Materials.CRUMPLED_NEWSPAPER)));
+    changes.add(new Remedy.OtherFill(Filling.none()));
     return new SearchSpace(
         boxes,
         List.of(0.5, 0.75, 1.0, 1.5, 2.0).stream().map(Lengths::fromInches).toList(),

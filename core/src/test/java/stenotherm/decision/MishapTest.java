@@ -1,5 +1,6 @@
 package stenotherm.decision;
 
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
@@ -210,6 +212,33 @@ class MishapTest {
   }
 
   @Test
+  void aLegAloneMayBeColderAndTheSunMayShineInOneLeg() {
+    assertSame(
+        new Mishap.OtherAir(1, "depot", -8),
+        WARMED,
+        journey(
+            van(3),
+            leg("depot", 10, Ambient.constant(275), AmbientSpread.ofItsOwn(2), MADE_UP),
+            porch(0)));
+    Remedy.Shipment sunny = new Mishap.SunOnLid(HOUR, OptionalInt.of(1)).applyTo(WARMED, JOURNEY);
+    assertEquals(
+        List.of("van", "sun on the apron", "depot", "porch"),
+        sunny.journey().legs().stream().map(Leg::name).toList());
+    Mishap late = new Mishap.SunOnLid(HOUR, OptionalInt.of(2));
+    assertThrows(InvalidInputException.class, () -> late.applyTo(WARMED, JOURNEY));
+  }
+
+  @Test
+  void whatHappensTogetherIsOneAfterTheOther() {
+    Mishap both =
+        Mishap.Own.together("both", List.of(new Mishap.NoFill(), new Mishap.MissedForecast(-5)));
+    Remedy.Shipment after = both.applyTo(WARMED, JOURNEY);
+    assertEquals(WARMED.withFilling(Filling.none()), after.parcel());
+    assertEquals(new Mishap.MissedForecast(-5).applyTo(WARMED, JOURNEY).journey(), after.journey());
+    assertThrows(InvalidInputException.class, () -> Mishap.Own.together("none", List.of()));
+  }
+
+  @Test
   void whatIsOfOneKindDoesNotHappenTogether() {
     Mishap dead = new Mishap.DeadWarmer();
     assertTrue(dead.excludes(new Mishap.LooseWarmer()));
@@ -219,6 +248,11 @@ class MishapTest {
     Mishap other = new Mishap.Own("two", (parcel, journey) -> new Remedy.Shipment(parcel, journey));
     assertFalse(own.excludes(other));
     assertTrue(own.excludes(own));
+    Mishap sunny = Mishap.Own.together("sunny", List.of(new Mishap.SunOnLid()));
+    assertTrue(sunny.excludes(new Mishap.Lying(Orientation.LID_DOWN)));
+    assertTrue(new Mishap.Lying(Orientation.LID_DOWN).excludes(sunny));
+    assertFalse(sunny.excludes(own));
+    assertFalse(sunny.excludes(new Mishap.NoFill()));
   }
 
   /** The model is made ready upright; lying otherwise it must be as near as if made for that. */
@@ -256,12 +290,14 @@ class MishapTest {
             new Mishap.MissedForecast(-5),
             frost,
             new Mishap.DeadWarmer(),
+            new Mishap.NoFill(),
+            new Mishap.Lying(Orientation.LID_DOWN),
             new Mishap.Late(9, "none", HOUR));
     List<Harm> early = new ArrayList<>();
     MishapStudy study =
         MishapStudy.of(WARMED, JOURNEY, mishaps, SETTINGS, early::addAll, ProgressListener.NONE);
-    assertEquals(4, early.size());
-    assertEquals(4, study.singles().size());
+    assertEquals(6, early.size());
+    assertEquals(6, study.singles().size());
     assertEquals(1, study.leftOut().size(), study.leftOut().toString());
     assertEquals("left in the frost", study.singles().get(0).words());
     assertEquals(Harm.Danger.COLD, study.singles().get(0).danger());
@@ -273,23 +309,41 @@ class MishapTest {
             .map(Odds::within)
             .toList();
     assertEquals(odds.stream().sorted().toList(), odds);
-    assertEquals(5, study.pairs().size(), "two weathers exclude each other");
+    List<Harm> broken = study.singles().stream().filter(Harm::isBroken).toList();
     assertEquals(
-        List.of("5 K colder than forecast and the warmer dead"),
-        study.pairs().stream()
-            .map(Harm::words)
-            .filter(each -> each.contains("colder") && each.contains("dead"))
-            .toList());
+        List.of("left in the frost", "the warmer dead", "5 K colder than forecast"),
+        broken.stream().map(Harm::words).toList());
+    assertEquals(
+        List.of(
+            "5 K warmer than forecast and no fill",
+            "5 K warmer than forecast and upside down",
+            "upside down and no fill"),
+        study.pairs().stream().map(Harm::words).sorted().toList(),
+        "only what is withstood alone meets in pairs");
     // the nominal run of a pair is that of the same change made by hand
     Harm pair =
         study.pairs().stream()
-            .filter(each -> each.words().equals("5 K colder than forecast and the warmer dead"))
+            .filter(each -> each.words().equals("5 K warmer than forecast and no fill"))
             .findFirst()
             .orElseThrow();
-    Parcel dead = new Mishap.DeadWarmer().applyTo(WARMED, JOURNEY).parcel();
     FirstLook byHand =
-        new Assessor(dead, journey(van(-2), depot(), porch(-5)), SETTINGS).firstLook();
+        new Assessor(
+                WARMED.withFilling(Filling.none()), journey(van(8), depot(), porch(5)), SETTINGS)
+            .firstLook();
     assertEquals(byHand.fate().cold().margin(), pair.nominal().cold().margin(), 0.3);
+  }
+
+  /** The sun divides a leg: what is uncertain of the other journeys has fewer offsets. */
+  @Test
+  void journeysOfOnePackingMayDifferInTheNumberOfLegs() {
+    Journey sunny = new Mishap.SunOnLid().applyTo(WARMED, JOURNEY).journey();
+    List<Journey> both = List.of(sunny, JOURNEY);
+    CoarseOutlook.Odd odd =
+        new CoarseOutlook(WARMED, both, SETTINGS).odd(both, both, CoarseOutlook.Missed.UNKNOWN);
+    StudySettings few = new StudySettings(16, 1, 1, 1);
+    for (Journey each : both) {
+      assertDoesNotThrow(() -> odd.odds(each, few, ProgressListener.NONE));
+    }
   }
 
   @Test

@@ -25,6 +25,7 @@ import stenotherm.journey.Place;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
@@ -109,6 +110,12 @@ class PackingSearchTest {
     assertEquals(unfit, search.unfit());
     assertEquals(space().choices().size() - unfit, search.candidates().size());
     assertTrue(!early.isEmpty());
+    List<Harm> tried = best.harms();
+    assertTrue(tried.stream().anyMatch(each -> each.words().equals("the warmer dead")));
+    Harm dead = tried.get(0);
+    Parcel packed = dead.mishaps().get(0).applyTo(best.shipment().parcel(), cold).parcel();
+    FirstLook byHand = new Assessor(packed, List.of(cold), SETTINGS).firstLook();
+    assertEquals(byHand.fate().cold().margin(), dead.nominal().cold().margin(), 1e-6);
     List<PackingSearch.Found> tradeOff = search.tradeOff();
     for (int index = 1; index < tradeOff.size(); index++) {
       assertTrue(tradeOff.get(index - 1).volume() <= tradeOff.get(index).volume());
@@ -129,12 +136,17 @@ class PackingSearchTest {
             plain.fillings(),
             plain.warmers(),
             plain.counts(),
-            List.of(new Remedy.StartAt(300), new Remedy.WarmerOn(Face.X_MIN)),
-            6);
+            List.of(
+                new Remedy.StartAt(300),
+                new Remedy.WarmerOn(Face.X_MIN),
+                new Remedy.OtherFill(Filling.none())),
+            8);
     PackingSearch search =
         PackingSearch.of(WARMED, cold, space, 0.9, SETTINGS, none -> {}, ProgressListener.NONE);
-    assertTrue(search.candidates().size() <= 6);
-    assertTrue(search.candidates().stream().anyMatch(each -> !each.choice().changes().isEmpty()));
+    assertTrue(search.candidates().size() <= 8);
+    assertTrue(
+        search.candidates().stream()
+            .anyMatch(each -> each.shipment().parcel().filling().fill().isEmpty()));
   }
 
   @Test

@@ -11,8 +11,9 @@ import stenotherm.scenario.Scenario;
     name = BreakParcel.NAME,
     description = {
       "Lets things go wrong with a packing, one by one and in pairs: delays, sun, a warmer that is"
-          + " loose, dead or taped over, blocked openings, other faces up, other weather. The worst"
-          + " comes first, with the hour at which an animal first leaves what it tolerates.",
+          + " loose, dead or taped over, blocked openings, other faces up, other weather, and what"
+          + " the file has under mishaps. The worst comes first, with the hour at which an animal"
+          + " first leaves what it tolerates. Pairs are made of what the packing withstands alone.",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
     footer = ConsoleCommand.PROGRAM + BreakParcel.NAME + " my-scenario.yaml --packing large")

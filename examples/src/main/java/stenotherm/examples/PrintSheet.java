@@ -1,6 +1,9 @@
 package stenotherm.examples;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -8,6 +11,7 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
 import stenotherm.report.Comparison;
+import stenotherm.report.MapReport;
 import stenotherm.report.PackingSheet;
 import stenotherm.scenario.Scenario;
 
@@ -27,6 +31,21 @@ final class PrintSheet extends ScenarioCommand {
       description = "Which packing of the file, with the warmers that it has there.")
   private @Nullable String packing;
 
+  @Option(
+      names = "--map",
+      paramLabel = "FILE",
+      description = {
+        "The map.json that 'map' wrote for this packing: the sheet then says for which overnight"
+            + " lows it is good.",
+        "Needs --packing."
+      })
+  private @Nullable Path map;
+
+  @Override
+  void checkOwnOptions() {
+    require(map == null || packing != null, "--map", String.valueOf(map), "given with --packing");
+  }
+
   @Override
   List<String> fileNames() {
     return PackingSheet.FILES;
@@ -42,8 +61,23 @@ final class PrintSheet extends ScenarioCommand {
     if (packing == null) {
       return PackingSheet.of(Comparison.run(scenario, settings(), threads(), progress));
     }
-    Scenario one = scenario.with(List.of(named(scenario.packings(), packing)));
-    return PackingSheet.asPacked(Comparison.run(one, settings(), threads(), progress));
+    Parcel parcel = named(scenario.packings(), packing);
+    Optional<String> lows = lows(scenario, parcel);
+    Scenario one = scenario.with(List.of(parcel));
+    PackingSheet sheet =
+        PackingSheet.asPacked(Comparison.run(one, settings(), threads(), progress));
+    return lows.map(sheet::withLows).orElse(sheet);
+  }
+
+  private Optional<String> lows(Scenario scenario, Parcel parcel) {
+    if (map == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(MapReport.answerIn(map, scenario, parcel));
+    } catch (IOException problem) {
+      throw new InvalidInputException("--map", "cannot be read: " + inWords(problem));
+    }
   }
 
   private static Parcel named(List<Parcel> packings, String name) {

@@ -19,8 +19,9 @@ import stenotherm.scenario.Scenario;
     description = {
       "Ranks the days of a forecast: on which does the packing fare best, with or without its"
           + " warmer?",
-      "The forecast is a table with commas and a row for each day: date, origin low [°F], origin"
-          + " high [°F], destination low [°F], destination high [°F].",
+      "The forecast is a list under forecast in the file, or a table with commas and a row for each"
+          + " day: date, origin low [°F], origin high [°F], destination low [°F], destination high"
+          + " [°F].",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
     footer = ConsoleCommand.PROGRAM + RankDays.NAME + " my-scenario.yaml --forecast week.csv")
@@ -33,9 +34,10 @@ final class RankDays extends PackingCommand {
   @Option(
       names = "--forecast",
       paramLabel = "FILE",
-      required = true,
-      description =
-          "Lows and highs at both ends, day by day; the first day is the day it was made.")
+      description = {
+        "Lows and highs at both ends, day by day; the first day is the day it was made.",
+        "Default: those that the scenario file lists."
+      })
   private @Nullable Path forecast;
 
   @Option(
@@ -67,16 +69,26 @@ final class RankDays extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
+    return Departures.rank(
+        scenario, packing(scenario), days(scenario), errorPerDay, settings(), threads(), progress);
+  }
+
+  private DailyTable days(Scenario scenario) {
     if (forecast == null) {
-      throw new IllegalStateException("no forecast");
+      return scenario
+          .forecast()
+          .orElseThrow(
+              () ->
+                  new InvalidInputException(
+                      "forecast",
+                      "is missing: list days in the file, as in forecast: [{date: 2026-01-15,"
+                          + " origin: 28 to 45 °F, destination: 30 to 48 °F}], or give --forecast"
+                          + " FILE"));
     }
-    DailyTable days;
     try {
-      days = DailyTable.readEnds(forecast);
+      return DailyTable.readEnds(forecast);
     } catch (IOException problem) {
       throw new InvalidInputException("forecast", "cannot be read: " + inWords(problem));
     }
-    return Departures.rank(
-        scenario, packing(scenario), days, errorPerDay, settings(), threads(), progress);
   }
 }

@@ -53,15 +53,16 @@ class DaysTest {
         """);
   }
 
-  private String forecast() throws IOException {
+  private String scenarioWithForecast() throws IOException {
     return file(
-        "week.csv",
-        """
-        date,origin low [°F],origin high [°F],destination low [°F],destination high [°F]
-        2026-12-01,0,10,5,15
-        2026-12-02,66,78,65,77
-        2026-12-03,66,78,65,77
-        """);
+        "days.yaml",
+        Files.readString(Path.of(scenario()))
+            + """
+            forecast:
+              - {date: 2026-12-01, origin: 0 to 10 °F, destination: 5 to 15 °F}
+              - {date: 2026-12-02, origin: 66 to 78 °F, destination: 65 to 77 °F}
+              - {date: 2026-12-03, origin: 66 to 78 °F, destination: 65 to 77 °F}
+            """);
   }
 
   @Test
@@ -69,17 +70,7 @@ class DaysTest {
     String to = folder.resolve("out").toString();
     assertEquals(
         0,
-        run(
-            "rank",
-            scenario(),
-            "--forecast",
-            forecast(),
-            "--packing",
-            "thick",
-            "--mesh-scale",
-            "2",
-            "--out",
-            to),
+        run("rank", scenarioWithForecast(), "--packing", "thick", "--mesh-scale", "2", "--out", to),
         () -> err);
     assertTrue(err.contains("Roughly: Wednesday 2 December"), err);
     assertTrue(out.indexOf("Wednesday 2 December") < out.indexOf("Tuesday 1 December"), out);
@@ -99,9 +90,32 @@ class DaysTest {
   @Test
   void aPackingThatIsNotThereIsRefused() throws IOException {
     assertEquals(
-        ConsoleCommand.BAD_COMMAND_LINE,
-        run("rank", scenario(), "--forecast", forecast(), "--packing", "thik"));
+        ConsoleCommand.BAD_COMMAND_LINE, run("rank", scenarioWithForecast(), "--packing", "thik"));
     assertTrue(err.contains("thick"), err);
+  }
+
+  @Test
+  void aForecastIsAskedFor() throws IOException {
+    String to = folder.resolve("out").toString();
+    assertEquals(ConsoleCommand.BAD_SCENARIO, run("rank", scenario(), "--out", to));
+    assertTrue(err.contains("forecast: is missing: list days in the file"), err);
+    String none = folder.resolve("none.csv").toString();
+    assertEquals(
+        ConsoleCommand.BAD_SCENARIO,
+        run("rank", scenarioWithForecast(), "--forecast", none, "--out", to));
+    assertTrue(err.contains("cannot be read"), err);
+    String table =
+        file(
+            "week.csv",
+            """
+            date,origin low [°F],origin high [°F],destination low [°F],destination high [°F]
+            2026-12-01,0,10,5,15
+            2026-12-03,66,78,65,77
+            """);
+    assertEquals(
+        ConsoleCommand.BAD_SCENARIO,
+        run("rank", scenarioWithForecast(), "--forecast", table, "--out", to));
+    assertTrue(err.contains("must be 2026-12-02"), err);
   }
 
   @Test

@@ -13,7 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 
 /** Commands that ask what goes wrong and what is best. */
@@ -101,8 +100,13 @@ class HarmAndSearchTest {
     JsonNode first = found.get("checked").get(0);
     assertEquals(
         first.get("volume").asDouble() / 0.005, first.get("dimensional_weight").asDouble(), 1e-9);
-    Scenario pasted = ScenarioReader.read("pasted", ROOM + found.get("block").asText());
-    assertEquals(2, pasted.packings().size());
+    assertTrue(first.get("mishaps").asInt() > 10, first.toString());
+    assertTrue(out.contains("what breaks them in a typical journey"), out);
+    String start = found.get("journey_block").asText();
+    String pasted =
+        (start.isEmpty() ? ROOM : ROOM.replace("  start: 24 °C\n", start))
+            + found.get("block").asText();
+    assertEquals(2, ScenarioReader.read("pasted", pasted).packings().size());
   }
 
   @Test

@@ -44,8 +44,20 @@ class PrintSheetTest {
 
   @Test
   void theNamedPackingAsTheFileHasIt() throws IOException {
-    assertEquals(0, run(Small.SCENARIO, "--packing", "warm, \"foam\""), err::toString);
+    String map =
+        map(
+            """
+            {"title": "Small <test> & \\"more\\"", "packing": "warm, \\"foam\\"",
+             "daily_range_K": 8, "headline": "It holds with overnight lows from 1 to 9 °C."}
+            """);
+    assertEquals(
+        0, run(Small.SCENARIO, "--packing", "warm, \"foam\"", "--map", map), err::toString);
     String page = file("packing-sheet.html");
+    assertTrue(
+        page.contains(
+            "By the map, with days 8.0 C° warmer than nights: It holds with overnight lows from 1"
+                + " to 9 °C."),
+        page);
     assertTrue(page.contains("warm, &quot;foam&quot;, with warmer: "), page);
     assertTrue(page.contains("15 Jan 17:30: take 'warmer' out"), page);
     assertTrue(page.contains("15 Jan 18:00: seal."), page);
@@ -74,6 +86,27 @@ class PrintSheetTest {
     assertTrue(page.contains("Make 2 holes of 0.24 in in the lid"), page);
     assertFalse(page.contains("°C"), page);
     assertEquals(file("packing-sheet.json"), out.toString());
+  }
+
+  private String map(String json) throws IOException {
+    return Files.writeString(folder.resolve("map.json"), json).toString();
+  }
+
+  @Test
+  void aMapOfSomethingElseIsRefused() throws IOException {
+    String good = "{'title': 'Small', 'packing': 'bare foam', 'daily_range_K': 8, 'headline': 'x'}";
+    String map = map(good.replace('\'', '"'));
+    assertEquals(
+        ConsoleCommand.BAD_SCENARIO, run(Small.SCENARIO, "--packing", "bare foam", "--map", map));
+    assertTrue(err.toString().contains("is a map of the title 'Small', not of"), err::toString);
+    map("{\"headline\": 3}");
+    assertEquals(
+        ConsoleCommand.BAD_SCENARIO, run(Small.SCENARIO, "--packing", "bare foam", "--map", map));
+    assertTrue(err.toString().contains("is not what the command map writes"), err::toString);
+    map("no JSON");
+    assertEquals(
+        ConsoleCommand.BAD_SCENARIO, run(Small.SCENARIO, "--packing", "bare foam", "--map", map));
+    assertEquals(ConsoleCommand.BAD_COMMAND_LINE, run(Small.SCENARIO, "--map", map));
   }
 
   @Test

@@ -52,7 +52,7 @@ public final class HarmReport implements Answer {
   }
 
   /**
-   * Lets the usual mishaps happen.
+   * Lets the usual mishaps happen, and those that the scenario adds.
    *
    * @param scenario the scenario
    * @param parcel the packing of it that is meant
@@ -67,11 +67,13 @@ public final class HarmReport implements Answer {
   public static <P extends ProgressListener & Comparison.Watcher> HarmReport of(
       Scenario scenario, Parcel parcel, TransitSettings settings, int threads, P progress) {
     double late = Math.min(Times.DAY, scenario.longestHold());
+    List<Mishap> mishaps = new ArrayList<>(scenario.mishaps());
+    mishaps.addAll(Mishap.usual(scenario.journey(), late));
     MishapStudy study =
         MishapStudy.of(
             parcel,
             scenario.journey(),
-            Mishap.usual(scenario.journey(), late),
+            mishaps,
             new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
             looks -> {
               if (!looks.isEmpty()) {
@@ -158,7 +160,7 @@ public final class HarmReport implements Answer {
     if (!study.pairs().isEmpty()) {
       all.add(
           table(
-              "Two things go wrong, the worst "
+              "Two things go wrong, each withstood alone: the worst "
                   + shownPairs().size()
                   + " of "
                   + study.pairs().size()
@@ -170,11 +172,33 @@ public final class HarmReport implements Answer {
 
   private String note() {
     return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, on a"
-        + " coarse grid. Of each kind the two worst alone were tried in pairs, in one typical"
-        + " journey; the ten pairs that look worst on 32. The sun is 800 W/m2 on the lid, assumed."
+        + " coarse grid. "
+        + pairing()
+        + " The sun is 800 W/m2 on the lid, assumed."
         + (study.leftOut().isEmpty()
             ? ""
             : " Left out: " + String.join("; ", study.leftOut()) + ".");
+  }
+
+  /** The rule by which pairs are made. */
+  private String pairing() {
+    String rule =
+        "Pairs are made of mishaps that it withstands alone: with each of them "
+            + Words.inHundred(Level.GAMBLE.least())
+            + " of 100 journeys or more go well, at the lower end of what 64 journeys leave open.";
+    long broken = study.singles().stream().filter(Harm::isBroken).count();
+    String others =
+        broken > 0
+            ? " Those that break it alone ("
+                + broken
+                + " here) were not tried in pairs: what else goes wrong then no longer matters."
+            : "";
+    String how =
+        study.pairs().isEmpty()
+            ? " No two were left for a pair."
+            : " Of each kind the two worst that are left and all of the file's own were tried in"
+                + " pairs, in one typical journey; the ten pairs that look worst on 32.";
+    return rule + others + how;
   }
 
   private List<String> cautions() {

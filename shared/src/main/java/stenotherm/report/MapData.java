@@ -1,19 +1,30 @@
 package stenotherm.report;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.Level;
 import stenotherm.decision.Lows;
 import stenotherm.decision.OddsMap;
+import stenotherm.scenario.Scenario;
 import stenotherm.words.CsvText;
 import stenotherm.words.Figures;
 
 /** The files of a map for other programs: all digits, SI units. */
 final class MapData {
+  private static final String NO_MAP =
+      "is not what the command map writes; give the file " + MapReport.SUMMARY + " of its folder";
+
   /** Lows at each end of which odds are told. */
   static final int SIDE = 13;
 
@@ -61,6 +72,35 @@ final class MapData {
       }
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The answer of a map made earlier, see {@link MapReport#answerIn}. */
+  static String answerIn(Path file, Scenario scenario, String packing) throws IOException {
+    JsonNode root;
+    try {
+      root = new ObjectMapper().readTree(Files.readAllBytes(file));
+    } catch (JsonProcessingException notJson) {
+      throw new InvalidInputException(file.toString(), NO_MAP);
+    }
+    JsonNode headline = root.path("headline");
+    JsonNode daily = root.path("daily_range_K");
+    if (!headline.isTextual() || !daily.isNumber()) {
+      throw new InvalidInputException(file.toString(), NO_MAP);
+    }
+    requireSame(file, "title", root.path("title").asText(), scenario.title());
+    requireSame(file, "packing", root.path("packing").asText(), packing);
+    return "By the map, with days "
+        + new Figures(scenario.units()).difference(daily.asDouble())
+        + " warmer than nights: "
+        + headline.asText();
+  }
+
+  private static void requireSame(Path file, String what, String there, String here) {
+    if (!there.equals(here)) {
+      throw new InvalidInputException(
+          file.toString(),
+          "is a map of the " + what + " '" + there + "', not of '" + here + "': make it anew");
+    }
   }
 
   static String summary(MapReport report) {

@@ -1,7 +1,9 @@
 package stenotherm.report;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -113,6 +115,20 @@ public record MapReport(
                     bare.parcel(), extent, journeys, how, listener(bare, words, watcher, 1, parts)))
             : Optional.empty();
     return new MapReport(scenario, question, map, stripped);
+  }
+
+  /**
+   * Reads the answer of a map made earlier.
+   *
+   * @param file the file {@link #SUMMARY} of that map
+   * @param scenario the scenario that it must be of
+   * @param packing the packing that it must be of
+   * @return the answer in a sentence, with the daily range that it holds for
+   * @throws IOException if the file cannot be read
+   * @throws InvalidInputException if it is no map, or one of something else
+   */
+  public static String answerIn(Path file, Scenario scenario, Parcel packing) throws IOException {
+    return MapData.answerIn(file, scenario, packing.name());
   }
 
   /** The journey of the scenario with these lows, its days warmer by the daily range. */

@@ -91,6 +91,16 @@ public record PackingSheet(
     return new PackingSheet(report.scenario(), row, without, Optional.empty());
   }
 
+  /**
+   * The same sheet with a range of lows.
+   *
+   * @param sentence for which overnight lows the packing is good
+   * @return the sheet
+   */
+  public PackingSheet withLows(String sentence) {
+    return new PackingSheet(scenario, row, without, Optional.of(sentence));
+  }
+
   @Override
   public void print(PrintWriter out) {
     ConsoleText.line(out, title());

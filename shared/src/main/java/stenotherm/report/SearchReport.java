@@ -7,14 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import stenotherm.base.Axis;
-import stenotherm.base.Face;
 import stenotherm.base.ProgressListener;
 import stenotherm.decision.AssessmentSettings;
+import stenotherm.decision.Harm;
 import stenotherm.decision.Level;
 import stenotherm.decision.PackingSearch;
 import stenotherm.decision.PackingSearch.Found;
@@ -22,8 +22,6 @@ import stenotherm.decision.Remedy;
 import stenotherm.decision.SearchSpace;
 import stenotherm.grid.Box;
 import stenotherm.parcel.Parcel;
-import stenotherm.parcel.PlacedWarmer;
-import stenotherm.parcel.WallLayer;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.TransitSettings;
@@ -44,7 +42,8 @@ public final class SearchReport implements Answer {
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY);
 
-  private static final double MILLIMETRES = 1000;
+  private static final String UNDER_JOURNEY = "To change under journey";
+  private static final String UNDER_PACKINGS = "To paste under packings";
 
   private final Scenario scenario;
   private final Parcel parcel;
@@ -196,7 +195,7 @@ public final class SearchReport implements Answer {
       line.add(figures.mass(each.shipment().parcel().mass()));
       line.add(Integer.toString(each.choice().count()));
       divisor.ifPresent(by -> line.add(figures.mass(each.volume() / by)));
-      line.add(each.assessment().isPresent() ? "the usual grids" : "a coarse grid");
+      line.add(each.checked().isPresent() ? "the usual grids" : "a coarse grid");
       lines.add(line);
     }
     return new TextTable(caption, head, lines);
@@ -207,7 +206,20 @@ public final class SearchReport implements Answer {
         table(
             "Size, mass and odds: what no other candidate beats, the smallest first",
             search.tradeOff()),
-        table("The best that were judged on the usual grids", search.checked()));
+        table("The best that were judged on the usual grids", search.checked()),
+        mishaps());
+  }
+
+  /** What breaks the best. */
+  private TextTable mishaps() {
+    List<List<String>> lines = new ArrayList<>();
+    for (Found each : search.checked()) {
+      lines.add(List.of(words(each), breaking(each)));
+    }
+    return new TextTable(
+        "What goes wrong with these: what breaks them in a typical journey, computed roughly",
+        List.of("packing", "what breaks it"),
+        lines);
   }
 
   private String note() {
@@ -217,43 +229,51 @@ public final class SearchReport implements Answer {
         + " more do not fit together or bring a warmer too near to a cup. All went through one"
         + " typical journey on a coarse grid, the promising ones through 64, the best through 256 on"
         + " the usual grids, where the lower end of the interval of the odds must reach what is"
-        + " wanted. Other boxes may be smaller still."
+        + " wanted. With the best, what goes wrong as a rule was tried one by one; the command break"
+        + " finds the odds of that, and pairs. Other boxes may be smaller still."
         + (divisor.isPresent()
             ? " Dimensional weight is not rounded up; check your carrier's rules."
             : "");
   }
 
+  private static String breaking(Found found) {
+    if (found.margin() < 0) {
+      return "nothing need go wrong: it leaves its band as planned";
+    }
+    List<Harm> broken = found.harms().stream().filter(Harm::isBreached).toList();
+    return broken.size()
+        + " of "
+        + found.harms().size()
+        + broken.stream()
+            .map(harm -> harm.words() + " (" + harm.danger().words() + ")")
+            .collect(Collectors.joining("; ", broken.isEmpty() ? " mishaps" : " mishaps: ", ""));
+  }
+
+  private Found chosen() {
+    return answer().orElse(search.checked().get(0));
+  }
+
   /** A packing to paste into a scenario. */
   private String block() {
-    Found found = answer().orElse(search.checked().get(0));
-    Parcel packed = found.shipment().parcel();
+    Found found = chosen();
+    return PackingBlock.of("found by search", found.choice().box(), found.shipment().parcel())
+        + "    # with the cup or the containers of '"
+        + parcel.name()
+        + "', if it has its own\n";
+  }
+
+  /** What to write under the journey; empty if it stays. */
+  private String journeyBlock() {
+    Found found = chosen();
+    double start = found.shipment().journey().startTemperature();
     StringBuilder block = new StringBuilder();
-    for (Remedy change : found.choice().changes()) {
-      block.append("  # and: ").append(verdicts.remedy(change)).append('\n');
+    if (start != scenario.journey().startTemperature()) {
+      block.append("  start: ").append(PackingBlock.temperature(start)).append('\n');
     }
-    block.append("  - name: found by search\n");
-    block.append("    box: ").append(found.choice().box().name()).append('\n');
-    List<WallLayer> layers = packed.walls().layersOf(Face.X_MIN);
-    WallLayer foam = layers.get(layers.size() - 1);
-    block.append("    foam: ");
-    block.append(
-        found.choice().foam() > 0
-            ? String.format(
-                Locale.ROOT, "%s %.1f mm", foam.material().name(), MILLIMETRES * foam.thickness())
-            : "none");
-    block.append("\n    fill: ");
-    block.append(packed.filling().fill().map(each -> each.name()).orElse("none")).append('\n');
-    if (packed.warmers().size() == 1) {
-      PlacedWarmer warmer = packed.warmers().get(0);
-      block.append("    warmer: ").append(warmer.warmer().name());
-      warmer
-          .placement()
-          .onWall()
-          .ifPresent(wall -> block.append(" on ").append(wall.face().words()));
-      block.append('\n');
-    } else if (packed.warmers().size() > 1) {
-      block.append("    # warmers: ").append(packed.warmers().size()).append(" x ");
-      block.append(packed.warmers().get(0).warmer().name()).append(", side by side on the lid\n");
+    for (Remedy change : found.choice().changes()) {
+      if (change instanceof Remedy.HandedOver handed) {
+        block.append("  # leave the leg '").append(handed.leg()).append("' out\n");
+      }
     }
     return block.toString();
   }
@@ -273,7 +293,12 @@ public final class SearchReport implements Answer {
     out.println();
     ConsoleText.line(out, note());
     out.println();
-    out.println("To paste under packings:");
+    if (!journeyBlock().isEmpty()) {
+      out.println(UNDER_JOURNEY + ":");
+      journeyBlock().lines().forEach(line -> ConsoleText.line(out, line));
+      out.println();
+    }
+    out.println(UNDER_PACKINGS + ":");
     block().lines().forEach(line -> ConsoleText.line(out, line));
     ConsoleText.list(out, "Cautions", cautions());
   }
@@ -288,6 +313,7 @@ public final class SearchReport implements Answer {
     root.put("tried", search.candidates().size());
     root.put("unfit", search.unfit());
     root.put("block", block());
+    root.put("journey_block", journeyBlock());
     add(root.putArray("checked"), search.checked());
     add(root.putArray("trade_off"), search.tradeOff());
     add(root.putArray("candidates"), search.candidates());
@@ -307,6 +333,11 @@ public final class SearchReport implements Answer {
         node.put("margin", each.margin());
       }
       each.within().ifPresent(odds -> JsonText.addOdds(node, odds));
+      if (each.checked().isPresent()) {
+        ArrayNode breaking = node.putArray("broken_by");
+        each.harms().stream().filter(Harm::isBreached).map(Harm::words).forEach(breaking::add);
+        node.put("mishaps", each.harms().size());
+      }
     }
   }
 
@@ -326,7 +357,11 @@ public final class SearchReport implements Answer {
     }
     tables().forEach(page::table);
     page.sentence(note());
-    page.heading("To paste under packings");
+    if (!journeyBlock().isEmpty()) {
+      page.heading(UNDER_JOURNEY);
+      page.preformatted(journeyBlock());
+    }
+    page.heading(UNDER_PACKINGS);
     page.preformatted(block());
     page.cautions(cautions());
     page.restsOn(scenario);

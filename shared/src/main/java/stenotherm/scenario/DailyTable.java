@@ -11,7 +11,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Range;
 import stenotherm.text.CsvTable;
+import stenotherm.text.Faults;
+import stenotherm.text.MappingNode;
 import stenotherm.text.ScalarNode;
+import stenotherm.text.SequenceNode;
 import stenotherm.text.TextFormatException;
 import stenotherm.weather.DayExtremes;
 
@@ -33,6 +36,10 @@ public final class DailyTable {
   private static final String LOW = "low";
   private static final String HIGH = "high";
   private static final int MOST_DAYS = 40_000;
+
+  /** More than any forecast has. */
+  private static final int MOST_LISTED = 60;
+
   private static final Pattern HEAD = Pattern.compile("(.*\\S)\\s*\\[\\s*(.+?)\\s*]");
 
   private final LocalDate first;
@@ -84,6 +91,44 @@ public final class DailyTable {
   /** A table of both ends, from text; {@code fileName} is what messages show. */
   static DailyTable readEnds(String fileName, String text) {
     return new Reader(CsvTable.parse(fileName, text)).read(Sites.ORIGIN, Sites.DESTINATION);
+  }
+
+  /** Days of both ends as a scenario lists them. */
+  static DailyTable readEnds(SequenceNode list, Assumptions assumptions) {
+    List<MappingNode> days = list.mappings();
+    if (days.size() > MOST_LISTED) {
+      throw list.fail("must have at most " + MOST_LISTED + " days");
+    }
+    Faults faults = new Faults();
+    List<LocalDate> dates = new ArrayList<>();
+    List<Range> origin = new ArrayList<>();
+    List<Range> destination = new ArrayList<>();
+    for (MappingNode each : days) {
+      KeyedSection day = KeyedSection.of(each, Vocabulary.FORECAST, assumptions);
+      faults.attempt(() -> following(day.require(DATE).asScalar(), dates)).ifPresent(dates::add);
+      faults.attempt(() -> day.require(Sites.ORIGIN).temperatureRange()).ifPresent(origin::add);
+      faults
+          .attempt(() -> day.require(Sites.DESTINATION).temperatureRange())
+          .ifPresent(destination::add);
+    }
+    faults.throwIfAny();
+    return new DailyTable(
+        dates.get(0),
+        Map.of(Sites.ORIGIN, List.copyOf(origin), Sites.DESTINATION, List.copyOf(destination)));
+  }
+
+  private static LocalDate following(ScalarNode node, List<LocalDate> before) {
+    LocalDate date = node.date();
+    if (!before.isEmpty()) {
+      requireDay(node, date, before.get(before.size() - 1).plusDays(1));
+    }
+    return date;
+  }
+
+  private static void requireDay(ScalarNode node, LocalDate date, LocalDate expected) {
+    if (!date.equals(expected)) {
+      throw node.fail("must be " + expected + ": days follow each other without gaps");
+    }
   }
 
   /** Lows and highs at a place [K]. */
@@ -199,9 +244,7 @@ public final class DailyTable {
       LocalDate first = table.rows().get(0).get(0).date();
       LocalDate expected = first;
       for (List<ScalarNode> row : table.rows()) {
-        if (!row.get(0).date().equals(expected)) {
-          throw row.get(0).fail("must be " + expected + ": days follow each other without gaps");
-        }
+        requireDay(row.get(0), row.get(0).date(), expected);
         expected = expected.plusDays(1);
       }
       return first;

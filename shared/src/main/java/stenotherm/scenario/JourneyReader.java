@@ -325,18 +325,36 @@ final class JourneyReader {
     return sum;
   }
 
-  private Journey delayed(Journey journey, ScalarNode node) {
+  private static Journey delayed(Journey journey, ScalarNode node) {
+    InLeg delay = inLeg(journey, node);
+    return node.locate(() -> journey.delayed(delay.leg(), delay.lasting()));
+  }
+
+  /**
+   * How long something lasts in a leg.
+   *
+   * @param leg position of the leg
+   * @param lasting how long [s]
+   */
+  record InLeg(int leg, double lasting) {}
+
+  /** Reads a duration and the name of a leg, as in {@code 12 h in sorting hub}. */
+  static InLeg inLeg(Journey journey, ScalarNode node) {
     Matcher parts = delayParts(node);
-    double delay = node.piece(parts.group(1)).duration();
+    return new InLeg(
+        legNamed(journey, node, parts.group(2)), node.piece(parts.group(1)).duration());
+  }
+
+  /** Finds a leg by the name that a part of a text gives. */
+  static int legNamed(Journey journey, ScalarNode node, String text) {
     Map<String, Integer> legs = new LinkedHashMap<>();
     for (int index = 0; index < journey.legs().size(); index++) {
       String name = journey.legs().get(index).name();
-      if (legs.put(name, index) != null && name.equals(parts.group(2))) {
+      if (legs.put(name, index) != null && name.equals(text)) {
         throw node.fail("is the name of several legs, give each its own name");
       }
     }
-    int leg = node.piece(parts.group(2)).choice(Collections.unmodifiableMap(legs));
-    return node.locate(() -> journey.delayed(leg, delay));
+    return node.piece(text).choice(Collections.unmodifiableMap(legs));
   }
 
   private void addFilms() {

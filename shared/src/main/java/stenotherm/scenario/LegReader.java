@@ -112,7 +112,8 @@ final class LegReader {
     return leg;
   }
 
-  private static Map<String, Orientation> orientations() {
+  /** Which face is up, by its words. */
+  static Map<String, Orientation> orientations() {
     Map<String, Orientation> all = new LinkedHashMap<>();
     all.put("lid up", Orientation.LID_UP);
     all.put("lid down", Orientation.LID_DOWN);

@@ -1,8 +1,10 @@
 package stenotherm.scenario;
 
 import java.util.List;
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.decision.Mishap;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.words.Units;
@@ -20,6 +22,8 @@ import stenotherm.words.Units;
  * @param longestHold how long a delay of the last leg is followed [s], above 0
  * @param assumptions what the reader filled in from presets, with values and sources, a sentence
  *     each
+ * @param mishaps what the file says may go wrong beside the usual
+ * @param forecast lows and highs of the days to choose from; empty if the file has none
  */
 public record Scenario(
     String title,
@@ -28,7 +32,9 @@ public record Scenario(
     Journey journey,
     JourneyPlan plan,
     double longestHold,
-    List<String> assumptions) {
+    List<String> assumptions,
+    List<Mishap> mishaps,
+    Optional<DailyTable> forecast) {
   /**
    * Checks the parts.
    *
@@ -40,6 +46,8 @@ public record Scenario(
     packings = Checks.notEmpty("packings", packings);
     Checks.positive("longest hold", longestHold, "s");
     assumptions = List.copyOf(assumptions);
+    mishaps = List.copyOf(mishaps);
+    Checks.given("forecast", forecast);
   }
 
   /**
@@ -50,6 +58,7 @@ public record Scenario(
    * @throws InvalidInputException if there is no packing
    */
   public Scenario with(List<Parcel> others) {
-    return new Scenario(title, units, others, journey, plan, longestHold, assumptions);
+    return new Scenario(
+        title, units, others, journey, plan, longestHold, assumptions, mishaps, forecast);
   }
 }

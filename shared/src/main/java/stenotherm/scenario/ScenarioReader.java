@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import stenotherm.base.Times;
+import stenotherm.decision.Mishap;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.text.Document;
@@ -98,6 +99,15 @@ public final class ScenarioReader {
         faults.attempt(() -> new JourneyReader(assumptions, held).read(root.require("journey")));
     Optional<List<Parcel>> packings =
         faults.attempt(() -> new PackingReader(assumptions, root).read(root.require("packings")));
+    Optional<DailyTable> forecast =
+        root.optional("forecast")
+            .flatMap(
+                list -> faults.attempt(() -> DailyTable.readEnds(list.asSequence(), assumptions)));
+    Optional<List<Mishap>> mishaps =
+        journey.isPresent() && packings.isPresent()
+            ? faults.attempt(
+                () -> MishapReader.read(root, packings.get().get(0), journey.get(), held))
+            : Optional.empty();
     faults.throwIfAny();
     packings.orElseThrow().forEach(assumptions::packing);
     return new Scenario(
@@ -107,7 +117,9 @@ public final class ScenarioReader {
         journey.orElseThrow(),
         new JourneyPlan(root.require("journey"), held),
         held,
-        assumptions.sentences());
+        assumptions.sentences(),
+        mishaps.orElseThrow(),
+        forecast);
   }
 
   /** What is missing next to an unknown key is most often the same fault. */

@@ -823,6 +823,72 @@ final class Vocabulary {
                   "as stated for the parts")),
           Map.of());
 
+  static final FilePart MISHAP =
+      new FilePart(
+          "mishap",
+          "Something that goes wrong, for the command `break`. All that one mishap names happens"
+              + " together.",
+          List.of(
+              Key.required("name", Form.text("any text", "a night of frost"), "what happens"),
+              Key.optional(
+                  "weather",
+                  Form.written(
+                      "how much colder or warmer, such as `8 K colder`; of a single leg as in `8 K"
+                          + " colder in aircraft hold`",
+                      List.of("8 K colder", "5 K warmer", "8 K colder in aircraft hold")),
+                  "error of the forecast, wherever the weather reaches, or of one leg's air",
+                  "as the journey says"),
+              Key.optional(
+                  "vehicles",
+                  Form.oneOf(MishapReader.names("vehicles")),
+                  "vans and trailers as cold as outdoors, a hold as an unheated one",
+                  "as the journey says"),
+              Key.optional(
+                  "delay",
+                  Form.either(DELAY_IN, Form.listOf(DELAY_IN)),
+                  "how late, and in which leg; together not longer than the `hold`",
+                  "no delay"),
+              Key.optional(
+                  "orientation",
+                  Form.oneOf(LegReader.orientationNames()),
+                  "which face is up, all the way",
+                  "as the journey says"),
+              Key.optional(
+                  "sun",
+                  DELAY_IN,
+                  "how long the sun shines on the lid (800 W/m2, assumed), and in which leg",
+                  "as the journey says"),
+              Key.optional(
+                  "fill",
+                  Form.oneOf(MishapReader.names("fill")),
+                  "packed without fill",
+                  "as the packing says"),
+              Key.optional(
+                  "warmer",
+                  Form.oneOf(MishapReader.names("warmer")),
+                  "what is wrong with the warmers; the first one comes loose",
+                  "as the packing says"),
+              Key.optional(
+                  "openings",
+                  Form.oneOf(MishapReader.names("openings")),
+                  "seams and holes are all taped or blocked",
+                  "as the packing says")),
+          Map.of());
+
+  static final FilePart FORECAST =
+      new FilePart(
+          "forecast day",
+          "A day of a forecast, for the command `rank`. Days follow each other without gaps; the"
+              + " first is the day on which the forecast was made.",
+          List.of(
+              Key.required(
+                  "date",
+                  Form.written("date, such as `2026-01-15`", List.of("2026-01-15")),
+                  "which day"),
+              Key.required("origin", RANGE, "low and high of that day where the parcel is sent"),
+              Key.required("destination", RANGE, "low and high of that day where it arrives")),
+          Map.of());
+
   static final FilePart SCENARIO =
       new FilePart(
           "scenario",
@@ -870,8 +936,17 @@ final class Vocabulary {
                               + " by air, 28 to 45 °F`",
                           templates().stream().map(name -> name + ", 28 to 45 °F").toList())),
                   "where the parcel goes"),
-              Key.required(
-                  "packings", Form.listOf(Form.table(PACKING)), "the packings to compare")),
+              Key.required("packings", Form.listOf(Form.table(PACKING)), "the packings to compare"),
+              Key.optional(
+                  "mishaps",
+                  Form.listOf(Form.table(MISHAP)),
+                  "what may go wrong beside the usual, for the command `break`",
+                  "the usual alone"),
+              Key.optional(
+                  "forecast",
+                  Form.listOf(Form.table(FORECAST)),
+                  "the days to choose from, for the command `rank`; at most 60",
+                  "`rank` needs `--forecast`")),
           Map.of());
 
   private Vocabulary() {}

@@ -216,6 +216,33 @@ final class ScenarioFiles {
         - {name: bare, box: 12 x 9 x 8 in, foam: foam 3/4 in, fill: none, warmer: 40 h on lid, film: edges taped, holes: none}
       """;
 
+  /** What may go wrong beside the usual. */
+  static final String MISHAPS =
+      """
+      format: 1
+      title: Fears of my own
+      animal: leopard gecko, 40 g
+      cup: 110 x 80 x 60 mm
+      hold: 36 h
+      journey:
+        sealed: 2026-01-15 08:00
+        lows/highs: 28 to 45 °F
+        legs:
+          - {name: van, at: origin, for: 6 h, ambient: outdoors}
+          - {name: hold, at: origin, for: 6 h, ambient: 12 °C}
+      packings:
+        - {name: box, box: 12 x 9 x 8 in, foam: EPS 20 19 mm, fill: shredded paper, warmer: 40 h on lid}
+      mishaps:
+        - {name: a night of frost, weather: 8 K colder}
+        - {name: a cold hold, weather: 18 F° colder in hold, vehicles: unheated}
+        - {name: lost, delay: [10 h in van, 1 d in hold], warmer: dead}
+        - {name: left in the sun, sun: 3 h in van, fill: none, openings: blocked}
+        - {name: on its head, orientation: lid down, warmer: loose against the cup}
+      forecast:
+        - {date: 2026-01-15, origin: 28 to 45 °F, destination: 30 to 48 °F}
+        - {date: 2026-01-16, origin: -2 to 6 °C, destination: 1 to 8 °C}
+      """;
+
   private static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");
 
   private ScenarioFiles() {}
@@ -223,7 +250,7 @@ final class ScenarioFiles {
   /** The scenarios of this class and all that are shipped. */
   static List<String> allGood() {
     List<String> all =
-        new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY, OWN_ANIMALS, OWN_WARMERS));
+        new ArrayList<>(List.of(GOOD, SHORT, PARCEL, JOURNEY, OWN_ANIMALS, OWN_WARMERS, MISHAPS));
     try (Stream<Path> files = Files.list(SHIPPED)) {
       for (Path file : files.filter(each -> each.toString().endsWith(".yaml")).sorted().toList()) {
         all.add(Files.readString(file));

@@ -909,6 +909,96 @@ class WholeScenarioFaultsTest {
     assertFault(ScenarioFiles.with(ScenarioFiles.OWN_WARMERS, good, bad), message);
   }
 
+  static Stream<Arguments> ofMishapsAndForecasts() {
+    return Stream.of(
+        arguments(
+            "weather: 8 K colder}",
+            "weather: -8 K}",
+            "s.yaml:15:39: mishaps[0].weather (a night of frost): must be how much colder or warmer, write for example 8 K colder, or 8 K colder in van"),
+        arguments(
+            "weather: 8 K colder}",
+            "weather: 8 colder}",
+            "s.yaml:15:39: mishaps[0].weather (a night of frost): '8' has no unit, write for example 8 K or 8 C°"),
+        arguments(
+            "weather: 8 K colder}",
+            "weather: -8 K colder}",
+            "s.yaml:15:39: mishaps[0].weather (a night of frost): must be above 0 K; colder or warmer says which way"),
+        arguments(
+            "weather: 8 K colder}",
+            "wether: 8 K colder}",
+            "s.yaml:15:30: mishaps[0].wether (a night of frost): unknown key, allowed are name, weather, vehicles, delay, orientation, sun, fill, warmer, openings. Did you mean 'weather'?"),
+        arguments(
+            ", weather: 8 K colder}",
+            "}",
+            "s.yaml:15:5: mishaps[0] (a night of frost): must say what happens, write for example weather: 8 K colder"),
+        arguments(
+            "colder in hold",
+            "colder in holt",
+            "s.yaml:16:34: mishaps[1].weather (a cold hold): unknown name 'holt', allowed are van, hold. Did you mean 'hold'?"),
+        arguments(
+            "18 F° colder in hold",
+            "300 K colder in hold",
+            "s.yaml:16:34: mishaps[1].weather (a cold hold): offset of the ambient temperature: -300 K must lie between -60 K and 60 K. It is a difference: 10 °F of difference are 5.6 K."),
+        arguments(
+            "1 d in hold]",
+            "27 h in hold]",
+            "s.yaml:17:39: mishaps[2].delay[1] (lost): must not be longer than the hold of the file, 36 h, all delays together; write a longer hold"),
+        arguments(
+            "10 h in van",
+            "10 h",
+            "s.yaml:17:26: mishaps[2].delay[0] (lost): must be how long and in which leg, write for example 12 h in sorting hub"),
+        arguments(
+            "10 h in van",
+            "-1 h in van",
+            "s.yaml:17:26: mishaps[2].delay[0] (lost): delay: -3600 s must be a finite number above 0"),
+        arguments(
+            "warmer: dead",
+            "warmer: ded",
+            "s.yaml:17:61: mishaps[2].warmer (lost): unknown name 'ded', allowed are dead, loose against the cup, film taped over. Did you mean 'dead'?"),
+        arguments(
+            "3 h in van",
+            "7 h in van",
+            "s.yaml:18:34: mishaps[3].sun (left in the sun): 7 h in the sun: must lie within the leg and by day, between 9:00 and 17:00"),
+        arguments(
+            "3 h in van",
+            "0 h in van",
+            "s.yaml:18:34: mishaps[3].sun (left in the sun): time in the sun: 0 s must be a finite number above 0"),
+        arguments(
+            "sun: 3 h in van",
+            "sun: 3 h in van, orientation: left up",
+            "s.yaml:18:29: mishaps[3].sun (left in the sun): shines on the lid and cannot be given together with orientation"),
+        arguments(
+            "orientation: lid down",
+            "orientation: on its head",
+            "s.yaml:19:38: mishaps[4].orientation (on its head): unknown name 'on its head', allowed are lid up, lid down, left up, right up, front up, back up"),
+        arguments(
+            "date: 2026-01-16",
+            "date: 2026-01-18",
+            "s.yaml:22:12: forecast[1].date: must be 2026-01-16: days follow each other without gaps"),
+        arguments(
+            "date: 2026-01-16",
+            "date: 16 January",
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date, write for example 2013-12-12"),
+        arguments(
+            "origin: -2 to 6 °C",
+            "origin: 6 to -2 °C",
+            "s.yaml:22:32: forecast[1].origin: the lower temperature must come first"),
+        arguments(
+            "origin: -2 to 6 °C",
+            "orgin: -2 to 6 °C",
+            "s.yaml:22:24: forecast[1].orgin: unknown key, allowed are date, origin, destination. Did you mean 'origin'?"),
+        arguments(
+            ", destination: 1 to 8 °C",
+            "",
+            "s.yaml:22:5: forecast[1].destination: is missing and must be given, write for example destination: 28 to 46 °F"));
+  }
+
+  @ParameterizedTest
+  @MethodSource
+  void ofMishapsAndForecasts(String good, String bad, String message) {
+    assertFault(ScenarioFiles.with(ScenarioFiles.MISHAPS, good, bad), message);
+  }
+
   private static void assertFault(String text, String message) {
     TextFormatException fault =
         assertThrows(TextFormatException.class, () -> ScenarioReader.read("s.yaml", text));

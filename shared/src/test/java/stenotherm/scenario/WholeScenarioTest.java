@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -30,6 +31,8 @@ import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
+import stenotherm.decision.Mishap;
+import stenotherm.decision.Remedy;
 import stenotherm.grid.Box;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Contact;
@@ -647,5 +650,32 @@ class WholeScenarioTest {
         scenario
             .assumptions()
             .contains("Preset, warmer: opened, 30 min before sealing (assumed)."));
+  }
+
+  @Test
+  void mishapsAndAForecastAreRead() {
+    Scenario scenario = read(ScenarioFiles.MISHAPS);
+    assertEquals(
+        List.of("a night of frost", "a cold hold", "lost", "left in the sun", "on its head"),
+        scenario.mishaps().stream().map(Mishap::words).toList());
+    Journey planned = scenario.journey();
+    Parcel packed = scenario.packings().get(0);
+    Remedy.Shipment lost = scenario.mishaps().get(2).applyTo(packed, planned);
+    assertEquals(planned.duration() + 34 * 3600, lost.journey().duration(), 1e-6);
+    assertTrue(lost.parcel().warmers().get(0).opened() > lost.journey().duration());
+    Journey cold = scenario.mishaps().get(1).applyTo(packed, planned).journey();
+    double middle = planned.start(1) + 3600;
+    assertEquals(
+        planned.legs().get(1).surroundings().ambient().at(middle) - 10,
+        cold.legs().get(1).surroundings().ambient().at(middle),
+        1e-9);
+    Journey sunny = scenario.mishaps().get(3).applyTo(packed, planned).journey();
+    assertEquals(planned.legs().size() + 1, sunny.legs().size());
+    DailyTable forecast = scenario.forecast().orElseThrow();
+    assertEquals(LocalDate.of(2026, 1, 15), forecast.first());
+    assertEquals(LocalDate.of(2026, 1, 16), forecast.last());
+    assertEquals(271.15, forecast.origin().get(1).low(), 1e-9);
+    assertEquals(281.15, forecast.destination().get(1).high(), 1e-9);
+    assertTrue(read(ScenarioFiles.GOOD).forecast().isEmpty());
   }
 }

@@ -1,0 +1,157 @@
+package stenotherm.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import stenotherm.base.Axis;
+import stenotherm.base.Face;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
+import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.Joints;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
+import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
+import stenotherm.parcel.Vent;
+import stenotherm.parcel.WallLayer;
+
+/** A packing as a scenario file has it, to paste; its containers are those that the file has. */
+final class PackingBlock {
+  private static final double MILLIMETRES = 1000;
+
+  /** Digits after the point: a tenth of a micrometre, of a millikelvin. */
+  private static final int DIGITS = 4;
+
+  private final StringBuilder block = new StringBuilder();
+
+  private PackingBlock() {}
+
+  /**
+   * Writes it.
+   *
+   * @param name the name that it gets
+   * @param box the carton
+   * @param packed the packing, with warmers of the catalogue on faces
+   */
+  static String of(String name, BoxSize box, Parcel packed) {
+    PackingBlock writer = new PackingBlock();
+    writer.block.append("  - name: ").append(name).append('\n');
+    writer.line("box", box.name());
+    writer.walls(packed);
+    writer.line("fill", packed.filling().fill().map(each -> each.name()).orElse("none"));
+    writer.openings(packed.openings());
+    writer.warmers(packed.warmers());
+    return writer.block.toString();
+  }
+
+  /** A temperature as a file has it. */
+  static String temperature(double kelvin) {
+    return number(Temperatures.toCelsius(kelvin)) + " °C";
+  }
+
+  private void line(String key, String value) {
+    block.append("    ").append(key).append(": ").append(value).append('\n');
+  }
+
+  /** The board is the outermost layer of all faces. */
+  private void walls(Parcel packed) {
+    line("board", layer(packed.walls().layersOf(Face.Z_MAX).get(0)));
+    Map<Face, String> inside = new EnumMap<>(Face.class);
+    for (Face face : Face.values()) {
+      List<WallLayer> all = packed.walls().layersOf(face);
+      List<WallLayer> layers = all.subList(1, all.size());
+      inside.put(
+          face,
+          layers.isEmpty()
+              ? "none"
+              : layers.stream()
+                  .map(PackingBlock::layer)
+                  .collect(Collectors.joining(", ", "[", "]")));
+    }
+    String usual = inside.getOrDefault(Face.X_MIN, "none");
+    line("foam", usual);
+    inside.forEach(
+        (face, layers) -> {
+          if (!layers.equals(usual)) {
+            line(face.words(), layers);
+          }
+        });
+    Joints joints = packed.walls().joints();
+    if (joints.gap() > 0) {
+      boolean sidesOver = joints.overlap().get(0) != Axis.Z;
+      line(
+          "joints",
+          "{gap: "
+              + millimetres(joints.gap())
+              + ", overlap: "
+              + (sidesOver ? "sides over lid and floor" : "lid and floor over the sides")
+              + "}");
+    }
+  }
+
+  private static String layer(WallLayer layer) {
+    return layer.material().name() + " " + millimetres(layer.thickness());
+  }
+
+  private void openings(Openings openings) {
+    if (openings.seamGap() == 0) {
+      line("seams", "taped");
+    } else if (openings.seamGap() == Openings.LOOSE_GAP) {
+      line("seams", "loose");
+    }
+    List<String> holes = new ArrayList<>();
+    for (Vent vent : openings.vents()) {
+      holes.add(vent.count() + " x " + millimetres(vent.diameter()) + " on " + vent.face().words());
+    }
+    if (!holes.isEmpty()) {
+      line("holes", "[" + String.join(", ", holes) + "]");
+    }
+  }
+
+  private void warmers(List<PlacedWarmer> warmers) {
+    if (warmers.isEmpty()) {
+      return;
+    }
+    block.append("    warmers:\n");
+    for (PlacedWarmer each : warmers) {
+      List<String> keys = new ArrayList<>();
+      keys.add("name: " + each.name());
+      if (!(each.placement() instanceof Placement.OnFace there)) {
+        throw new IllegalArgumentException("'" + each.name() + "' is on no face");
+      }
+      keys.add("warmer: " + each.warmer().name() + " on " + there.face().words());
+      keys.add(
+          "offset: ["
+              + millimetres(there.alongFirst())
+              + ", "
+              + millimetres(there.alongSecond())
+              + "]");
+      Mounting mounting = there.mounting();
+      keys.add(
+          mounting.standOff() > 0
+              ? "stand-off: " + millimetres(mounting.standOff())
+              : "contact: " + number(mounting.contactResistance()) + " m2 K/W");
+      keys.add(
+          "opened: "
+              + (each.opened() < 0
+                  ? number(Times.toHours(-each.opened()) * 60) + " min before sealing"
+                  : "at sealing"));
+      block.append("      - {").append(String.join(", ", keys)).append("}\n");
+    }
+  }
+
+  private static String millimetres(double metres) {
+    return number(MILLIMETRES * metres) + " mm";
+  }
+
+  private static String number(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(DIGITS, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

@@ -1,0 +1,105 @@
+package stenotherm.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.decision.PackingChoice;
+import stenotherm.decision.Remedy;
+import stenotherm.decision.SearchSpace;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+import stenotherm.warmer.WarmerClass;
+
+class PackingBlockTest {
+  private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
+
+  private static final String SCENARIO =
+      """
+      format: 1
+      title: A night in a cold room
+      animal: leopard gecko, 40 g
+      cup: 16 oz deli cup
+      journey:
+        sealed: 2026-12-01 18:00
+        start: 24 °C
+        legs:
+          - {name: room, at: origin, for: 8 h, ambient: 8 °C}
+          - {name: porch, at: origin, for: 2 h, ambient: 5 °C}
+      packings:
+        - name: cube
+          box: 9 in cube carton
+          foam: EPS 20 1 in
+          fill: shredded paper
+          warmer: 40 hour warmer on lid
+          opened: 45 min before sealing
+        - name: layered
+          box: 9 in cube carton
+          board: double-wall corrugated board 7 mm
+          foam: XPS 20 mm
+          lid: [PIR 25 mm]
+          joints: {gap: 1 mm, overlap: sides over lid and floor}
+          seams: taped
+          holes: [1 x 5 mm on left, 2 x 6 mm on floor]
+          fill: crumpled newspaper
+      """;
+
+  /** Whatever the search can find is read back as the same packing. */
+  @Test
+  void whatIsPastedIsWhatWasFound() {
+    Scenario scenario = ScenarioReader.read("s.yaml", SCENARIO);
+    int tried = 0;
+    for (Parcel parcel : scenario.packings()) {
+      SearchSpace space = SearchSpace.usual(parcel, scenario.journey());
+      List<Remedy> changes = new ArrayList<>(space.changes());
+      changes.add(new Remedy.WarmerOn(Face.X_MIN));
+      changes.add(new Remedy.WarmerOffWall(0.01));
+      changes.add(new Remedy.MoreAir());
+      for (Optional<WarmerClass> warmer : space.warmers().subList(0, 2)) {
+        for (int count : warmer.isPresent() ? List.of(1, 2) : List.of(0)) {
+          for (Remedy change : count == 1 ? changes : changes.subList(0, 1)) {
+            PackingChoice choice =
+                new PackingChoice(
+                    space.boxes().get(space.boxes().size() - 3),
+                    space.foams().get(count),
+                    parcel.filling(),
+                    warmer,
+                    count,
+                    List.of(change));
+            try {
+              Parcel found = choice.applyTo(parcel, scenario.journey()).parcel();
+              String block = PackingBlock.of("found", choice.box(), found);
+              Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(2);
+              assertEquals(rounded(found, parcel.name()), rounded(read, "found"), block);
+              tried++;
+            } catch (InvalidInputException doesNotFit) {
+              // nothing to paste
+            }
+          }
+        }
+      }
+    }
+    assertTrue(tried > 10, tried + " were tried");
+  }
+
+  /** All of a packing; lengths as far as a file writes them. */
+  private static String rounded(Parcel parcel, String name) {
+    return NUMBER
+        .matcher(parcel.toString().replace("Parcel[name=" + name + ",", "Parcel["))
+        .replaceAll(
+            number -> String.format(Locale.ROOT, "%.6f", Double.parseDouble(number.group()) + 0.0));
+  }
+
+  @Test
+  void temperaturesAreWrittenAsFilesHaveThem() {
+    assertEquals("25 °C", PackingBlock.temperature(298.15));
+  }
+}
