@@ -12,7 +12,7 @@ import stenotherm.base.Source;
  *
  * @param temperature temperature [K], 233.15 to 350
  * @param pressure absolute pressure [Pa], 30 000 to 110 000
- * @param relativeHumidity vapour pressure over its saturation, 0 to 1; below 0 °C over ice
+ * @param relativeHumidity vapour pressure over its saturation [-], 0 to 1; below 0 °C over ice
  */
 public record AmbientAir(double temperature, double pressure, double relativeHumidity) {
   /** Composition of dry air. */
@@ -61,7 +61,7 @@ public record AmbientAir(double temperature, double pressure, double relativeHum
    * Returns the share of one gas in all molecules.
    *
    * @param gas the gas
-   * @return its mole fraction; the four sum to 1
+   * @return its mole fraction [-]; the four sum to 1
    */
   public double fraction(Gas gas) {
     double vapour = vapourPressure() / pressure;

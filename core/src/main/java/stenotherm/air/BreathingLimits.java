@@ -11,12 +11,12 @@ import stenotherm.base.Source;
  *
  * <p>A value, thus thread-safe.
  *
- * @param oxygenWarning mole fraction of oxygen below which a warning is due
- * @param oxygenAlarm mole fraction of oxygen that counts as a breach, below the warning
- * @param oxygenCritical mole fraction of oxygen that must be taken for deadly, below the alarm
+ * @param oxygenWarning mole fraction of oxygen below which a warning is due [-]
+ * @param oxygenAlarm mole fraction of oxygen that counts as a breach [-], below the warning
+ * @param oxygenCritical mole fraction of oxygen that must be taken for deadly [-], below the alarm
  * @param oxygenSource where the levels of oxygen come from
- * @param carbonDioxideWarning mole fraction of carbon dioxide above which a warning is due
- * @param carbonDioxideAlarm mole fraction of carbon dioxide that counts as a breach, above the
+ * @param carbonDioxideWarning mole fraction of carbon dioxide above which a warning is due [-]
+ * @param carbonDioxideAlarm mole fraction of carbon dioxide that counts as a breach [-], above the
  *     warning
  * @param carbonDioxideSource where the levels of carbon dioxide come from
  */

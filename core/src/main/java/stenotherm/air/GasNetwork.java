@@ -569,7 +569,7 @@ public final class GasNetwork {
    *
    * @param volume number of the volume
    * @param gas the gas
-   * @return the fraction, 0 to 1
+   * @return the fraction [-], 0 to 1
    */
   public double fraction(int volume, Gas gas) {
     return amount(volume, gas) / sum(amount, volume);
@@ -613,7 +613,7 @@ public final class GasNetwork {
    *
    * @param volume number of the volume
    * @param gas the gas
-   * @return the fraction
+   * @return the fraction [-]
    */
   public double meanFraction(int volume, Gas gas) {
     return mean[gas.ordinal() * volumes + volume];

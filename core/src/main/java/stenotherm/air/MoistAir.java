@@ -135,7 +135,7 @@ public final class MoistAir {
   /**
    * Returns the molar heat capacity of moist air at constant pressure.
    *
-   * @param vapourFraction mole fraction of water vapour, 0 to 1
+   * @param vapourFraction mole fraction of water vapour [-], 0 to 1
    * @return the heat capacity [J/(mol K)], between 29.1 (dry air) and 33.6 (vapour)
    */
   public static double molarHeatCapacity(double vapourFraction) {

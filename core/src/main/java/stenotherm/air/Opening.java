@@ -58,7 +58,7 @@ public sealed interface Opening permits VentHole, Seam, FoamPanel {
    * @param flow the flow [m3/s]
    * @param temperature temperature in the opening [K]
    * @param density density of the air [kg/m3]
-   * @return the Reynolds number
+   * @return the Reynolds number [-]
    */
   double reynolds(double flow, double temperature, double density);
 

@@ -41,7 +41,7 @@ public final class StandardAtmosphere {
    * Returns a pressure as a multiple of that at sea level.
    *
    * @param pressure absolute pressure [Pa], 30 000 to 110 000
-   * @return the ratio
+   * @return the ratio [-]
    * @throws stenotherm.base.InvalidInputException if the pressure is out of its range
    */
   public static double relativePressure(double pressure) {
@@ -63,7 +63,7 @@ public final class StandardAtmosphere {
    *
    * @param field name of the input
    * @param altitude the altitude [m]
-   * @return the altitude
+   * @return the altitude [m]
    * @throws stenotherm.base.InvalidInputException if it is not within -500 m to 9000 m
    */
   public static double checked(String field, double altitude) {

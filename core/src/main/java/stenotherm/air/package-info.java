@@ -10,7 +10,8 @@
  * drives a flow. How tight real seams and foam are was hardly ever measured: these are inputs with
  * wide ranges.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.air;

@@ -47,7 +47,7 @@ public sealed interface AmbientRule {
    *
    * @param air the air's temperature by this rule [K against s]
    * @param times from when to when the parcel is there [s]
-   * @return the share, 0 to 1
+   * @return the share [-], 0 to 1
    */
   default double passedOn(TimeFunction air, Range times) {
     return followsOutdoors() ? 1 : 0;

@@ -82,7 +82,7 @@ public record DiurnalShape(double hourOfLow, double hourOfHigh) {
    * among equal days.
    *
    * @param hour hour of the day [h], any finite number: the shape repeats every 24 h
-   * @return the fraction, 0 to 1
+   * @return the fraction [-], 0 to 1
    * @throws InvalidInputException if the hour is not finite
    */
   public double fractionBelowHigh(double hour) {

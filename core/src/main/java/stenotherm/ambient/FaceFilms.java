@@ -20,7 +20,7 @@ import stenotherm.base.Source;
  * <p>A value, thus thread-safe.
  *
  * @param movement how the air moves along the faces
- * @param emissivity emissivity of the faces, 0.01 to 1
+ * @param emissivity emissivity of the faces [-], 0.01 to 1
  * @param underside what the lowest face meets
  */
 public record FaceFilms(AirMovement movement, double emissivity, Underside underside) {

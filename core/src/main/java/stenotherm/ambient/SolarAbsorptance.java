@@ -10,7 +10,7 @@ import stenotherm.base.Source;
  *
  * <p>A value, thus thread-safe.
  *
- * @param nominal absorptance, 0 to 1
+ * @param nominal absorptance [-], 0 to 1
  * @param range where it may lie, within 0 to 1 and around the nominal value
  * @param source where both come from
  */
@@ -58,7 +58,7 @@ public record SolarAbsorptance(double nominal, Range range, Source source) {
   /**
    * A known absorptance.
    *
-   * @param value the absorptance, 0 to 1
+   * @param value the absorptance [-], 0 to 1
    * @param source where it comes from
    * @return the absorptance without a range
    * @throws InvalidInputException if it is not within 0 and 1

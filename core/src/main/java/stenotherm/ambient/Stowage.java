@@ -56,8 +56,8 @@ public enum Stowage {
    * parcel holds heat too and would make the lag longer; gaps through which air moves would make it
    * shorter.
    *
-   * @param depth how deep the parcel lies: 0 at the outside of the pile, 1 as deep as parcels come,
-   *     0.4 m; of no effect for a parcel that stands alone
+   * @param depth how deep the parcel lies [-]: 0 at the outside of the pile, 1 as deep as parcels
+   *     come, 0.4 m; of no effect for a parcel that stands alone
    * @return the lag [s]; 0 if it stands alone
    * @throws stenotherm.base.InvalidInputException if the depth is not within 0 to 1
    */
@@ -71,8 +71,8 @@ public enum Stowage {
    * Returns how deep parcels lie that fill a cube evenly: the depth that a share of them does not
    * reach.
    *
-   * @param share share of the parcels that lie less deep, 0 to 1
-   * @return the depth, 0 at the outside of the cube, 1 in its middle
+   * @param share share of the parcels that lie less deep [-], 0 to 1
+   * @return the depth [-], 0 at the outside of the cube, 1 in its middle
    * @throws stenotherm.base.InvalidInputException if the share is not within 0 to 1
    */
   public static double depth(double share) {

@@ -32,7 +32,7 @@ public record SurfaceFilm(double convective, double radiative) {
    *
    * @param movement how the air moves
    * @param heatFlow direction of the heat
-   * @param emissivity emissivity of the surface, 0.01 to 1; about 0.9 unless metallic
+   * @param emissivity emissivity of the surface [-], 0.01 to 1; about 0.9 unless metallic
    * @param meanTemperature mean of the surface's and the surroundings' temperature [K]
    * @return the film
    * @throws InvalidInputException if the emissivity is out of its range or the temperature is not
@@ -49,7 +49,7 @@ public record SurfaceFilm(double convective, double radiative) {
    *
    * @param movement how the air moves
    * @param heatFlow direction of the heat
-   * @param emissivity emissivity of the surface, 0.01 to 1; about 0.9 unless metallic
+   * @param emissivity emissivity of the surface [-], 0.01 to 1; about 0.9 unless metallic
    * @param meanTemperature mean of the surface's and the surroundings' temperature [K]
    * @param pressure pressure of the air [Pa], 30 000 to 110 000
    * @return the film

@@ -11,7 +11,8 @@
  * stenotherm.ambient.Sunshine} says so. Times are seconds of the caller's own clock; nothing here
  * knows a date.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.ambient;

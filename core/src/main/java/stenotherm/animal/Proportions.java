@@ -9,9 +9,9 @@ import stenotherm.base.InvalidInputException;
  *
  * <p>A value, thus thread-safe.
  *
- * @param length along the parcel's x, above 0
- * @param width along the parcel's y, above 0
- * @param height upwards, above 0
+ * @param length along the parcel's x [-], above 0
+ * @param width along the parcel's y [-], above 0
+ * @param height upwards [-], above 0
  */
 public record Proportions(double length, double width, double height) {
   /**

@@ -11,7 +11,8 @@
  * last minutes; neither says that an animal comes through unharmed. Warm-kept and freshly fed
  * captives are the worst case for cold. Thermal dose and water loss are not part of this.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.animal;

@@ -64,7 +64,7 @@ public final class Checks {
    * @param field name of the input
    * @param value the value [unit]
    * @param unit unit shown in the message, for example {@code "W/(m K)"}
-   * @return the value
+   * @return the value [in its unit]
    * @throws InvalidInputException if the value is NaN or infinite
    */
   public static double finite(String field, double value, String unit) {
@@ -80,7 +80,7 @@ public final class Checks {
    * @param field name of the input
    * @param value the value [unit]
    * @param unit unit shown in the message
-   * @return the value
+   * @return the value [in its unit]
    * @throws InvalidInputException if the value is not a finite number above zero
    */
   public static double positive(String field, double value, String unit) {
@@ -97,7 +97,7 @@ public final class Checks {
    * @param field name of the input
    * @param value the value [unit]
    * @param unit unit shown in the message
-   * @return the value
+   * @return the value [in its unit]
    * @throws InvalidInputException if the value is negative, NaN or infinite
    */
   public static double notNegative(String field, double value, String unit) {
@@ -142,7 +142,7 @@ public final class Checks {
    * @param allowed the closed range that it must lie in [unit]
    * @param unit unit shown in the message
    * @param hint what the user should check, as a sentence
-   * @return the value
+   * @return the value [in its unit]
    * @throws InvalidInputException if the value is outside the range or NaN
    */
   public static double within(String field, double value, Range allowed, String unit, String hint) {
@@ -169,7 +169,7 @@ public final class Checks {
    *
    * @param field name of the input
    * @param value the temperature [K]
-   * @return the temperature
+   * @return the temperature [K]
    * @throws InvalidInputException if the value is not within 1 K to 5000 K
    */
   public static double temperature(String field, double value) {
@@ -187,7 +187,7 @@ public final class Checks {
    *
    * @param field name of the input
    * @param value the temperature [K]
-   * @return the temperature
+   * @return the temperature [K]
    * @throws InvalidInputException if the value is not within 200 K to 350 K
    */
   public static double parcelTemperature(String field, double value) {

@@ -16,7 +16,7 @@ public enum End {
   /**
    * Returns the position in a range, see {@link Range#at}.
    *
-   * @return -1, 0 or 1
+   * @return -1, 0 or 1 [-]
    */
   public double position() {
     return ordinal() - 1;

@@ -20,9 +20,9 @@ public interface ProgressListener {
   /**
    * Reports progress.
    *
-   * @param done how much is done, in the unit of {@code total}: simulated seconds for a solver,
-   *     runs for a study
-   * @param total how much there is to do
+   * @param done how much is done [s or -], in the unit of {@code total}: simulated seconds for a
+   *     solver, runs for a study
+   * @param total how much there is to do [s or -]
    * @return whether to go on
    */
   Signal progress(double done, double total);

@@ -33,9 +33,9 @@ public final class Radiation {
   /**
    * Returns the exchange factor of two large parallel surfaces: 1 / (1/e1 + 1/e2 - 1).
    *
-   * @param first emissivity of one surface, 0.01 to 1
-   * @param second emissivity of the other, 0.01 to 1
-   * @return the factor, at most the smaller of the two
+   * @param first emissivity of one surface [-], 0.01 to 1
+   * @param second emissivity of the other [-], 0.01 to 1
+   * @return the factor [-], at most the smaller of the two
    * @throws InvalidInputException if an emissivity is out of its range
    */
   public static double exchangeFactor(double first, double second) {
@@ -45,8 +45,8 @@ public final class Radiation {
   /**
    * Checks an emissivity.
    *
-   * @param value the emissivity, 0.01 to 1
-   * @return the emissivity
+   * @param value the emissivity [-], 0.01 to 1
+   * @return the emissivity [-]
    * @throws InvalidInputException if it is out of its range
    */
   public static double emissivity(double value) {

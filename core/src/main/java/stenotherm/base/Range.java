@@ -5,8 +5,8 @@ package stenotherm.base;
  *
  * <p>A value, thus thread-safe.
  *
- * @param low the lower end
- * @param high the upper end, not below {@code low}
+ * @param low the lower end [unit of the quantity]
+ * @param high the upper end [unit of the quantity], not below {@code low}
  */
 public record Range(double low, double high) {
   /**
@@ -24,8 +24,8 @@ public record Range(double low, double high) {
    * A range whose error message says which range it is.
    *
    * @param field name of the range
-   * @param low the lower end
-   * @param high the upper end, not below {@code low}
+   * @param low the lower end [unit of the quantity]
+   * @param high the upper end [unit of the quantity], not below {@code low}
    * @return the range
    * @throws InvalidInputException if an end is NaN or the ends are in the wrong order
    */
@@ -44,7 +44,7 @@ public record Range(double low, double high) {
   /**
    * Tells whether a value lies in the range, ends included.
    *
-   * @param value the value
+   * @param value the value [unit of the quantity]
    * @return true if it does
    */
   public boolean contains(double value) {
@@ -56,9 +56,9 @@ public record Range(double low, double high) {
    * the high end. Between and beyond these the value follows a geometric progression, or a linear
    * one where an end or the nominal value is not above 0.
    *
-   * @param position the position
-   * @param nominal the nominal value
-   * @return the value
+   * @param position the position [-]
+   * @param nominal the nominal value [unit of the quantity]
+   * @return the value [unit of the quantity]
    */
   public double at(double position, double nominal) {
     double end = position < 0 ? low : high;

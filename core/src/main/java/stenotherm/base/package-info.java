@@ -9,7 +9,8 @@
  * <p>Limits: there are no quantity objects; a unit is part of a name or of the Javadoc, never of a
  * type.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.base;

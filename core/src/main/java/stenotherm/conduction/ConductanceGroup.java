@@ -110,8 +110,8 @@ public final class ConductanceGroup {
   /**
    * Picks the cells of this group out of a vector.
    *
-   * @param vector a vector of the network's {@link ReducibleNetwork}
-   * @return its entries at the group's cells, for {@link #multiply}
+   * @param vector a vector of the network's {@link ReducibleNetwork} [K]
+   * @return its entries at the group's cells [K], for {@link #multiply}
    */
   public double[] gather(double[] vector) {
     double[] gathered = new double[cells.length];
@@ -128,7 +128,7 @@ public final class ConductanceGroup {
    * @param gathered temperatures of the group's cells [K]
    * @param from position of the first cell wanted
    * @param count how many
-   * @param result where to put them, from its start
+   * @param result where to put them [W or m2 K], from its start
    */
   public void multiply(double[] gathered, int from, int count, double[] result) {
     boolean outer = key.port() >= 0;

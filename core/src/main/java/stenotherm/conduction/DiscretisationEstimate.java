@@ -20,8 +20,9 @@ import stenotherm.base.Range;
  *
  * <p>A value, thus thread-safe.
  *
- * @param fine value on the finest grid
- * @param order observed order of convergence, at most 2; NaN if the three values do not tell one
+ * @param fine value on the finest grid [unit of the quantity]
+ * @param order observed order of convergence [-], at most 2; NaN if the three values do not tell
+ *     one
  * @param error estimated error of {@code fine}, never negative [unit of the quantity]
  * @param extrapolation what is better than {@code fine}; that itself if there is no order
  */
@@ -30,7 +31,7 @@ public record DiscretisationEstimate(
   /**
    * What the values tend to.
    *
-   * @param value the extrapolated value
+   * @param value the extrapolated value [unit of the quantity]
    * @param error estimated error of {@code value}, never negative [unit of the quantity]; a bound
    *     if there is no order
    */
@@ -49,8 +50,8 @@ public record DiscretisationEstimate(
   /**
    * Estimates the error from three grids of any widths.
    *
-   * @param values the quantity on the coarse, the medium and the fine grid
-   * @param widths a measure of the cell width of each grid, above 0, in any unit; if they do not
+   * @param values the quantity on the coarse, the medium and the fine grid [unit of the quantity]
+   * @param widths a measure of the cell width of each grid [any unit], above 0; if they do not
    *     decrease there is no order
    * @return the estimate; if the values do not converge, the larger change times the safety factor
    * @throws InvalidInputException if there are not three finite values, or a width is not above 0
@@ -99,7 +100,7 @@ public record DiscretisationEstimate(
   /**
    * Returns the extrapolated value.
    *
-   * @return the value; {@link #fine} if there is no order
+   * @return the value [unit of the quantity]; {@link #fine} if there is no order
    */
   public double value() {
     return extrapolation.value();

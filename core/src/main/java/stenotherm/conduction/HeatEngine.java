@@ -52,7 +52,7 @@ public interface HeatEngine {
    *
    * @param duration length of the interval [s], above 0
    * @param inputsAtStart inputs at its start [K, W/m2 or W, see {@link Port#unit()}]
-   * @param inputsAtEnd inputs at its end
+   * @param inputsAtEnd inputs at its end [K, W/m2 or W]
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is not
    *     finite, or the duration is not above 0
    * @throws IllegalStateException if the engine failed before or fails now; its message says why

@@ -68,7 +68,7 @@ public record InitialState(
    * The same state with one block at its melting temperature, partly liquid.
    *
    * @param block name of the block
-   * @param fraction its liquid fraction, 0 to 1
+   * @param fraction its liquid fraction [-], 0 to 1
    * @return the changed state
    * @throws stenotherm.base.InvalidInputException if it is not within 0 and 1
    */

@@ -139,7 +139,7 @@ public final class ReducibleNetwork {
   /**
    * Makes a vector.
    *
-   * @return zeros
+   * @return zeros [K]
    */
   public double[] vector() {
     return operator.system.vector();
@@ -149,7 +149,7 @@ public final class ReducibleNetwork {
    * Makes the vector that is 1 in a block, or everywhere, and 0 elsewhere.
    *
    * @param block name of the block; empty for all solid blocks
-   * @return the vector
+   * @return the vector [-]
    * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
    *     environment
    */
@@ -308,7 +308,7 @@ public final class ReducibleNetwork {
    * Makes the continuous field of a state.
    *
    * @param temperature a vector [K]
-   * @param inputs values of the ports
+   * @param inputs values of the ports [K, W/m2 or W]
    * @return the field
    */
   public TemperatureField field(double[] temperature, double[] inputs) {
@@ -334,8 +334,8 @@ public final class ReducibleNetwork {
      * Reads the outputs.
      *
      * @param temperature a vector [K]
-     * @param inputs values of the ports
-     * @return the outputs in their order
+     * @param inputs values of the ports [K, W/m2 or W]
+     * @return the outputs in their order [K or W, see {@link Probe#unit()}]
      */
     public double[] read(double[] temperature, double[] inputs) {
       set(inputs);
@@ -439,7 +439,7 @@ public final class ReducibleNetwork {
      * Reads the field at each node.
      *
      * @param temperature a vector [K]
-     * @param inputs values of the ports
+     * @param inputs values of the ports [K, W/m2 or W]
      * @return the temperatures [K]
      */
     public double[] read(double[] temperature, double[] inputs) {

@@ -16,7 +16,8 @@
  * second order in space where the solution is smooth, less at corners between very different
  * conductivities (see {@link stenotherm.conduction.DiscretisationEstimate}).
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.conduction;

@@ -91,7 +91,7 @@ public final class LoggerFit {
    *
    * @param one position among the estimates
    * @param other position among the estimates
-   * @return correlation of the logarithms, -1 to 1
+   * @return correlation of the logarithms [-], -1 to 1
    */
   public double correlation(int one, int other) {
     return found.correlation(one, other);

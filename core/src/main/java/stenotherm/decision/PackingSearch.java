@@ -32,7 +32,7 @@ import stenotherm.study.StudySettings;
  * @param candidates all that were tried, the smallest first
  * @param checked those checked on the usual grids, the best first: by whether they reach the wanted
  *     odds, then by volume; of those that do not, by odds
- * @param wanted the odds that were wanted
+ * @param wanted the odds that were wanted [-]
  * @param unfit how many candidates do not fit together
  */
 public record PackingSearch(List<Found> candidates, List<Found> checked, double wanted, int unfit) {
@@ -165,8 +165,8 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * @param parcel the packing whose contents are to be packed
    * @param journey the journey; the ambient of its last leg must cover the longest hold as well
    * @param space what to choose from
-   * @param wanted wanted odds that every animal stays within what it tolerates, above 0 and below
-   *     1; the lower end of the interval counts
+   * @param wanted wanted odds that every animal stays within what it tolerates [-], above 0 and
+   *     below 1; the lower end of the interval counts
    * @param settings mesh, time steps, solver, seed and threads; the number of journeys does not
    *     count
    * @param first told of the candidates that look best as stated, the smallest first

@@ -12,7 +12,8 @@
  * permission: carrier rules, the IATA Live Animals Regulations, local law and a veterinarian come
  * first.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.decision;

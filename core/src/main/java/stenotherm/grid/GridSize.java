@@ -9,9 +9,9 @@ import stenotherm.base.Checks;
  *
  * <p>A value, thus thread-safe.
  *
- * @param alongX number of cells along x
- * @param alongY number of cells along y
- * @param alongZ number of cells along z
+ * @param alongX number of cells along x [-]
+ * @param alongY number of cells along y [-]
+ * @param alongZ number of cells along z [-]
  * @param blame which dimension has the most cells and why, as a sentence
  */
 public record GridSize(double alongX, double alongY, double alongZ, String blame) {
@@ -37,7 +37,7 @@ public record GridSize(double alongX, double alongY, double alongZ, String blame
    * Returns the number of cells. It is not a whole number where the grid is so large that its lines
    * are not placed.
    *
-   * @return the number, environments included
+   * @return the number [-], environments included
    */
   public double cells() {
     return alongX * alongY * alongZ;
@@ -47,7 +47,7 @@ public record GridSize(double alongX, double alongY, double alongZ, String blame
    * Returns the number of cells along an axis.
    *
    * @param axis the axis
-   * @return the number
+   * @return the number [-]
    */
   public double along(Axis axis) {
     return switch (axis) {

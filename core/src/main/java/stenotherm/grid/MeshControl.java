@@ -13,7 +13,7 @@ import stenotherm.base.Range;
  * @param largestCell largest cell width [m], above 0
  * @param firstCell largest width of a cell at a graded plane [m], above 0 and not above {@code
  *     largestCell}
- * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
+ * @param growth largest ratio of the widths of neighbouring cells [-], 1.0001 to 16
  * @param budget how large the grid may be
  * @param edgeCell largest width of a cell at the faces of a block with fine edges, see {@link
  *     Block.Solid#fineEdges} [m], above 0 and not above {@code firstCell}
@@ -57,7 +57,7 @@ public record MeshControl(
    *
    * @param largestCell largest cell width [m], above 0
    * @param firstCell largest width of a cell at a graded plane [m]
-   * @param growth largest ratio of the widths of neighbouring cells, 1.0001 to 16
+   * @param growth largest ratio of the widths of neighbouring cells [-], 1.0001 to 16
    */
   public MeshControl(double largestCell, double firstCell, double growth) {
     this(largestCell, firstCell, growth, GridBudget.standard(), firstCell);
@@ -109,7 +109,7 @@ public record MeshControl(
    * scaled by the factor; the growth ratio is raised to its power, up to the most that a mesh
    * allows, beyond which cells are as wide as their targets anyway.
    *
-   * @param factor ratio of the new cell widths to the old ones, above 0
+   * @param factor ratio of the new cell widths to the old ones [-], above 0
    * @return the scaled control
    */
   public MeshControl scaled(double factor) {

@@ -19,7 +19,8 @@
  * <p>Limits: boxes are parallel to the axes; an environment is a box; model a round shell thinner
  * than a cell as a thin resistance.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.grid;

@@ -31,7 +31,7 @@ public record AmbientSpread(double own, double outdoors) {
    *
    * @param field name of the input
    * @param spread the uncertainty, plus or minus [K]
-   * @return the spread
+   * @return the spread [K]
    * @throws stenotherm.base.InvalidInputException if it is not within 0 K to 30 K
    */
   public static double checked(String field, double spread) {

@@ -9,7 +9,8 @@
  * <p>Limits: a delay of one leg makes all later ones later; a missed flight or a closed counter is
  * a delay that the caller states.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.journey;

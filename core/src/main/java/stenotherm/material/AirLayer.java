@@ -23,8 +23,8 @@ import stenotherm.base.Source;
  *
  * @param heatFlow direction of the heat through the layer
  * @param thickness thickness in the direction of heat flow [m], above 0, at most 0.3
- * @param firstEmissivity emissivity of one surface, 0.01 to 1
- * @param secondEmissivity emissivity of the other surface, 0.01 to 1
+ * @param firstEmissivity emissivity of one surface [-], 0.01 to 1
+ * @param secondEmissivity emissivity of the other surface [-], 0.01 to 1
  */
 public record AirLayer(
     HeatDirection heatFlow, double thickness, double firstEmissivity, double secondEmissivity) {

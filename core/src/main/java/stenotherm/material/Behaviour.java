@@ -17,7 +17,7 @@ public sealed interface Behaviour {
    * Returns the ratio of the conductivity to that at the temperature where the material states it.
    *
    * @param temperature temperature of the material [K]
-   * @return k(T) / k, above 0
+   * @return k(T) / k [-], above 0
    */
   double conductivityRatio(double temperature);
 
@@ -108,7 +108,7 @@ public sealed interface Behaviour {
      *
      * @param conductivity conductivity at 20 °C [W/(m K)], above 0
      * @param voidSize mean size of the voids [m], 0 or above
-     * @param emissivity emissivity of the fill's surfaces, 0.01 to 1
+     * @param emissivity emissivity of the fill's surfaces [-], 0.01 to 1
      * @return the behaviour
      * @throws stenotherm.base.InvalidInputException if a number is out of its range, or voids of
      *     that size radiate more than the whole conductivity

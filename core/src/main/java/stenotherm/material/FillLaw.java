@@ -11,7 +11,7 @@ import stenotherm.base.Radiation;
  *
  * @param still conductivity of gas and solid together [W/(m K)], above 0
  * @param voidSize mean size of the voids [m], 0 or above
- * @param emissivity emissivity of the fill's surfaces, 0.01 to 1
+ * @param emissivity emissivity of the fill's surfaces [-], 0.01 to 1
  */
 public record FillLaw(double still, double voidSize, double emissivity) {
   /**

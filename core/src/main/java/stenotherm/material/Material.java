@@ -128,7 +128,7 @@ public record Material(
   /**
    * The same material at a position in its range of conductivity.
    *
-   * @param position the position, see {@link Range#at}
+   * @param position the position [-], see {@link Range#at}
    * @return the changed material; its range is that value
    */
   public Material at(double position) {

@@ -124,7 +124,7 @@ public record TemperatureCorrection(
    * Returns the factor on the conductivity.
    *
    * @param meanTemperature mean temperature of the material [K]
-   * @return k(T) / k(T0)
+   * @return k(T) / k(T0) [-]
    * @throws InvalidInputException if the temperature is not within 1 K to 5000 K
    */
   public double factor(double meanTemperature) {

@@ -9,7 +9,8 @@
  * which temperature counts: a mean that is held for a part of the run, or that of each cell at
  * every step.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.material;

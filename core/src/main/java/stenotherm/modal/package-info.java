@@ -157,7 +157,8 @@
  * long    CRC-32 of all bytes before
  * </pre>
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.modal;

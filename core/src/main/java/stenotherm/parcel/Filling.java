@@ -19,7 +19,7 @@ public sealed interface Filling {
   /**
    * The filling at a position in its range of conductivity.
    *
-   * @param position the position, see {@link stenotherm.base.Range#at}
+   * @param position the position [-], see {@link stenotherm.base.Range#at}
    * @return the changed filling
    */
   Filling at(double position);
@@ -79,9 +79,9 @@ public sealed interface Filling {
    * of the range are an air layer with all heat downward (low) and all heat upward (high). They do
    * not cover what a solid gets wrong, see {@link #error}.
    *
-   * @param emissivity emissivity of the inner surfaces, 0.01 to 1: 0.9 for board, foam and
+   * @param emissivity emissivity of the inner surfaces [-], 0.01 to 1: 0.9 for board, foam and
    *     plastics, about 0.05 for foil
-   * @param position position in the range; 0 for the directions that the heat takes
+   * @param position position in the range [-]; 0 for the directions that the heat takes
    */
   record Unfilled(double emissivity, double position) implements Filling {
     /** Why an animal may be off by {@link #error}. */

@@ -43,7 +43,7 @@ public enum FilmCover {
   /**
    * Returns the part of the film that is open.
    *
-   * @return 0 to 1
+   * @return 0 to 1 [-]
    */
   public double open() {
     return open;

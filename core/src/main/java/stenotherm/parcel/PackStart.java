@@ -95,7 +95,7 @@ public sealed interface PackStart {
   /**
    * At its melting temperature, partly liquid.
    *
-   * @param liquidFraction melted part, 0 to 1
+   * @param liquidFraction melted part [-], 0 to 1
    */
   record PartlyMelted(double liquidFraction) implements PackStart {
     private static final Range FRACTION = new Range(0, 1);

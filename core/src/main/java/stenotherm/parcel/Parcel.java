@@ -406,9 +406,9 @@ public record Parcel(
   /**
    * The same packing with walls and fill elsewhere in their ranges of conductivity.
    *
-   * @param ofWalls position of all wall layers in their ranges, see {@link
+   * @param ofWalls position of all wall layers in their ranges [-], see {@link
    *     stenotherm.base.Range#at}
-   * @param ofFill position of the filling
+   * @param ofFill position of the filling [-]
    * @return the changed parcel
    */
   public Parcel at(double ofWalls, double ofFill) {

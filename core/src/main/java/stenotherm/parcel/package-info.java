@@ -10,7 +10,8 @@
  * <p>Limits: a vessel's wall is a thin resistance; air that convects is a solid of effective
  * conductivity; no gaps between fill and walls; nothing moves when a parcel is turned over.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.parcel;

@@ -178,7 +178,7 @@ public final class JourneyStudy {
   /**
    * Judges temperatures, as if the air always sufficed.
    *
-   * @param temperatures as {@link #temperatures} gives them
+   * @param temperatures as {@link #temperatures} gives them [K]
    * @return how the animals fared
    */
   public Fate fate(double[][] temperatures) {

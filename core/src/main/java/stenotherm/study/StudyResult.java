@@ -172,7 +172,7 @@ public final class StudyResult {
    * Returns a quantile of the lowest oxygen that an animal breathes, delays that are followed
    * included.
    *
-   * @param share share of journeys with less, 0 to 1
+   * @param share share of journeys with less [-], 0 to 1
    * @return mole fraction, at altitude that of sea-level air with the same partial pressure [-]
    * @throws InvalidInputException if the share is not within 0 and 1
    */
@@ -184,7 +184,7 @@ public final class StudyResult {
    * Returns a quantile of the smallest distance of an animal's running mean to the cold end of its
    * alarm band until the planned opening.
    *
-   * @param share share of journeys that leave less, 0 to 1
+   * @param share share of journeys that leave less [-], 0 to 1
    * @return the margin [K], negative outside
    * @throws InvalidInputException if the share is not within 0 and 1
    */
@@ -196,7 +196,7 @@ public final class StudyResult {
    * Returns a quantile of the smallest distance of an animal's running mean to the hot end of its
    * alarm band until the planned opening.
    *
-   * @param share share of journeys that leave less, 0 to 1
+   * @param share share of journeys that leave less [-], 0 to 1
    * @return the margin [K], negative outside
    * @throws InvalidInputException if the share is not within 0 and 1
    */
@@ -207,7 +207,7 @@ public final class StudyResult {
   /**
    * Returns a quantile of the time outside the alarm band until the planned opening.
    *
-   * @param share share of journeys with less, 0 to 1
+   * @param share share of journeys with less [-], 0 to 1
    * @return the time [s]
    * @throws InvalidInputException if the share is not within 0 and 1
    */
@@ -241,7 +241,7 @@ public final class StudyResult {
    * Returns a quantile of an animal's temperature at each time.
    *
    * @param cup name of its cup
-   * @param share share of journeys in which it is colder, 0 to 1
+   * @param share share of journeys in which it is colder [-], 0 to 1
    * @return the temperature at each time [K]
    * @throws InvalidInputException if there is no such cup, or the share is not within 0 and 1
    */

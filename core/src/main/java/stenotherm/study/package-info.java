@@ -14,7 +14,8 @@
  * <p>Limits: odds are those of the model with the ranges stated. A narrow interval of sampling is
  * no certainty: most ranges are assumed.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.study;

@@ -343,6 +343,7 @@ public final class ParcelModel {
    * @param listener called at each stored time, in simulated seconds; may stop the run
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException as without a listener
+   * @throws IllegalStateException if the model was built for means alone
    */
   public TransitResult run(Journey journey, Variation variation, ProgressListener listener) {
     Course course = course(journey, variation);
@@ -395,7 +396,7 @@ public final class ParcelModel {
    * @param journey the journey
    * @param variation where the uncertain quantities lie in their ranges
    * @param wanted the outputs
-   * @return a row for each output, a column for each of the {@link #storedTimes}
+   * @return a row for each output [K], a column for each of the {@link #storedTimes}
    * @throws InvalidInputException as {@link #run}, or if the model does not read one of the outputs
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if the run failed

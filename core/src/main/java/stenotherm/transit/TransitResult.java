@@ -183,7 +183,7 @@ public final class TransitResult {
    * Returns the melted part of a pack.
    *
    * @param pack name of the pack
-   * @return a copy, one value for each stored time, 0 to 1
+   * @return a copy, one value for each stored time [-], 0 to 1
    * @throws InvalidInputException if there is no such pack, or it does not melt
    */
   public double[] liquidFraction(String pack) {

@@ -96,7 +96,7 @@ public record TransitSettings(
   /**
    * The same settings on a coarser or finer mesh.
    *
-   * @param factor ratio of the new cell widths to the old ones
+   * @param factor ratio of the new cell widths to the old ones [-]
    * @return the changed settings
    */
   public TransitSettings meshScaled(double factor) {

@@ -12,7 +12,8 @@
  * evaporate into it; water condenses on the walls at their mean temperature. Paper and board take
  * up no vapour, and no flow of air carries heat from one place inside to another.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.transit;

@@ -146,7 +146,7 @@ public record WarmerClass(
   /**
    * Returns the strength at a position in its range.
    *
-   * @param position the position, see {@link Range#at}
+   * @param position the position [-], see {@link Range#at}
    * @return factor on the power as given [-]
    */
   public double strengthAt(double position) {

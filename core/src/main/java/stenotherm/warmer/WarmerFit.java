@@ -117,7 +117,7 @@ public record WarmerFit(
   /**
    * A fitted quantity.
    *
-   * @param value most likely value
+   * @param value most likely value [unit of the quantity]
    * @param interval interval that holds it with 90 %
    */
   public record Fitted(double value, Range interval) {}

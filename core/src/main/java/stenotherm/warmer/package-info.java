@@ -9,7 +9,8 @@
  * <p>Limits: one temperature and one conversion for the whole powder; its water is never short; no
  * measured watts of a real warmer were found, so that classes are illustrative.
  *
- * <p>Experimental: until version 1.0 names and signatures may change with any release.
+ * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
+ * version.
  */
 @NullMarked
 package stenotherm.warmer;

@@ -12,7 +12,7 @@ import picocli.CommandLine.Command;
           + " where it is called stenotherm."
     },
     footer = {
-      "  alias stenotherm='java -jar stenotherm-examples.jar'",
+      "  alias stenotherm='" + ConsoleCommand.CALL + "'",
       "  source <(stenotherm completion)"
     })
 final class Completion extends ConsoleCommand implements Callable<Integer> {

@@ -33,10 +33,23 @@ abstract class ConsoleCommand {
   static final int FAILED = 5;
   static final int UNFORESEEN = 6;
 
+  /** The property by which a launcher says what it is called. */
+  static final String CALLED = "stenotherm.program";
+
+  private static final String JAR = "java -jar stenotherm-examples.jar";
+
+  /** The program as its user calls it, in the texts of helps. */
+  static final String CALL = "${sys:" + CALLED + ":-" + JAR + "}";
+
   /** How the examples in helps begin. */
-  static final String PROGRAM = "  java -jar stenotherm-examples.jar ";
+  static final String PROGRAM = "  " + CALL + " ";
 
   @Spec private @Nullable CommandSpec spec;
+
+  /** How an example of a command line begins, as {@link #PROGRAM} does in helps. */
+  static String program() {
+    return "  " + System.getProperty(CALLED, JAR) + " ";
+  }
 
   final CommandLine command() {
     if (spec == null) {

@@ -104,7 +104,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       return complain(CANNOT_WRITE, "cannot write the scenario: " + inWords(problem));
     }
     out().println("Written: " + file + ". Now compare it, or change it first:");
-    out().println(PROGRAM + "compare " + file);
+    out().println(program() + "compare " + file);
     out().flush();
     return 0;
   }

@@ -26,6 +26,9 @@ class DocumentsTest {
   private static final Pattern LINK = Pattern.compile("\\]\\(([^)\\s]+)\\)");
   private static final Pattern HEADING = Pattern.compile("(?m)^#+ (.*)$");
 
+  /** The version of a project, as against those of its plugins. */
+  private static final Pattern VERSION = Pattern.compile("(?m)^  <version>(.*)</version>$");
+
   /** A test that the text names. */
   private static final Pattern TEST = Pattern.compile("`([A-Z]\\w*(?:Test|Properties))`");
 
@@ -41,6 +44,7 @@ class DocumentsTest {
         "README.md",
         "DEVELOPERS.md",
         "core/CHANGELOG.md",
+        "core/RELEASING.md",
         "examples/README.md",
         "validation/README.md"
       })
@@ -82,6 +86,16 @@ class DocumentsTest {
     assertTrue(tests.size() > 10, tests::toString);
     assertEquals(
         List.of(), tests.stream().filter(test -> !sources.contains(test + ".java")).toList());
+  }
+
+  /** The table of versions has no parent, and the program says its version itself. */
+  @Test
+  void thereIsOneVersion() throws IOException {
+    for (String pom : List.of("pom.xml", "shared/bom/pom.xml")) {
+      List<String> versions = found(VERSION, Files.readString(ROOT.resolve(pom)));
+      assertEquals(
+          List.of(Stenotherm.VERSION), versions.stream().map("Stenotherm "::concat).toList());
+    }
   }
 
   @Test

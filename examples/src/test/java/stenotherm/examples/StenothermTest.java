@@ -46,11 +46,11 @@ class StenothermTest {
     assertTrue(help.out().contains("Example:"), help.out());
     List<String> lines =
         Stream.of(command(name).getCommandSpec().usageMessage().footer())
-            .filter(line -> line.startsWith(ConsoleCommand.PROGRAM))
+            .filter(line -> line.startsWith(ConsoleCommand.program()))
             .toList();
     for (String line : lines) {
       assertTrue(help.out().contains(line), help.out());
-      String[] words = line.substring(ConsoleCommand.PROGRAM.length()).split(" +");
+      String[] words = line.substring(ConsoleCommand.program().length()).split(" +");
       assertEquals(name, words[0]);
       Stenotherm.commandLine().parseArgs(words);
     }
