@@ -76,6 +76,9 @@ final class ReducedParcel {
 
   private static final double HALF_AS_LONG_AGAIN = 1.5;
 
+  /** Fewest runs that forecasts are fitted to; there are eight weights. */
+  private static final int FEWEST_FITTED = 9;
+
   /**
    * What one share for all conductances of a group leaves, which no coarser model sees [K; W]:
    * found beside every cell.
@@ -199,22 +202,28 @@ final class ReducedParcel {
   ReducedParcel startingFrom(Course course) {
     Map<Stage, StageForecast.Met> met = met(course);
     Map<Stage, StageForecast> about = new HashMap<>();
-    if (forecasts.keySet().equals(met.keySet())) {
+    if (forecasts.keySet().containsAll(met.keySet())) {
       met.forEach((stage, there) -> about.put(stage, forecasts.get(stage).about(there)));
     }
     return new ReducedParcel(
         body, model, reference, atHand, search, Map.copyOf(met), Map.copyOf(about));
   }
 
-  /** The same model, stages of a run forecast as fitted to some courses with the same stages. */
+  /**
+   * The same model, stages of a run forecast as fitted to those of some courses that have the same
+   * stages; where they are too few, nothing is forecast.
+   */
   ReducedParcel forecasting(List<Course> courses) {
-    List<Map<Stage, StageForecast.Met>> runs = courses.stream().map(this::met).toList();
+    List<Map<Stage, StageForecast.Met>> runs =
+        courses.stream().map(this::met).filter(run -> run.keySet().equals(usual.keySet())).toList();
     Map<Stage, StageForecast> fitted = new HashMap<>();
-    usual.forEach(
-        (stage, met) ->
-            fitted.put(
-                stage,
-                StageForecast.fitted(met, runs.stream().map(run -> run.get(stage)).toList())));
+    if (runs.size() >= FEWEST_FITTED) {
+      usual.forEach(
+          (stage, met) ->
+              fitted.put(
+                  stage,
+                  StageForecast.fitted(met, runs.stream().map(run -> run.get(stage)).toList())));
+    }
     return new ReducedParcel(body, model, reference, atHand, search, usual, Map.copyOf(fitted));
   }
 
@@ -457,7 +466,7 @@ final class ReducedParcel {
 
   private Regime regime(Course course, ModalEngine engine) {
     List<Stage> stages = course.stages(leg -> splits(course, leg));
-    return forecasts.keySet().containsAll(stages)
+    return !forecasts.isEmpty() && forecasts.keySet().containsAll(stages)
         ? new Forecast(course, engine, stages)
         : schedule(course).on(engine, course);
   }

@@ -73,6 +73,14 @@ class ControlledHeaterTest {
     return Transit.run(heated(heat), DAY, Variation.NOMINAL, settings);
   }
 
+  private static Journey lasting(double seconds) {
+    return new Journey(DAY.sealing(), START, List.of(DAY.legs().get(0).lasting(seconds)));
+  }
+
+  private static double heatOf(TransitResult result) {
+    return result.ledger().sources().get("pad");
+  }
+
   private static double last(double[] values) {
     return values[values.length - 1];
   }
@@ -91,8 +99,7 @@ class ControlledHeaterTest {
 
   @Test
   void bothEnginesFollowTheLaw() {
-    Journey evening =
-        new Journey(DAY.sealing(), START, List.of(DAY.legs().get(0).lasting(2 * Times.HOUR)));
+    Journey evening = lasting(2 * Times.HOUR);
     Parcel parcel = heated(new ControlledPower("cup", HeaterLaw.proportional(6, 288, 10)));
     ParcelModel model = ParcelModel.of(parcel, evening, SETTINGS);
     TransitResult modes = model.run(evening, Variation.NOMINAL);
@@ -116,14 +123,13 @@ class ControlledHeaterTest {
     double low = Arrays.stream(settled).min().orElseThrow();
     double high = Arrays.stream(settled).max().orElseThrow();
     assertTrue(high - low < 2, low + " to " + high);
-    // the power at the stored times is a sample of when it is on
-    double mean = 0;
-    for (int row = power.length / 2; row < power.length; row++) {
-      mean += power[row] / (power.length - power.length / 2);
-    }
+    // the heat of the second half by the ledgers: the stored powers are moments
+    Journey half = lasting(12 * Times.HOUR);
+    TransitResult begun = Transit.run(heated(heat), half, Variation.NOMINAL, SETTINGS);
+    double mean = (heatOf(modes) - heatOf(begun)) / half.duration();
     TransitResult steady = run(new PrescribedPower(TimeFunction.constant(mean)), SETTINGS);
     double middle = Arrays.stream(settled).average().orElseThrow();
-    assertEquals(last(steady.mean("cup")), middle, 1.5);
+    assertEquals(last(steady.mean("cup")), middle, 0.5);
   }
 
   @Test

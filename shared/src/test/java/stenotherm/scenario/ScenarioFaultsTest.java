@@ -28,7 +28,7 @@ class ScenarioFaultsTest {
         arguments(
             "title:",
             "titel:",
-            "s.yaml:2:1: titel: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings. Did you mean 'title'?"),
+            "s.yaml:2:1: titel: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings, mishaps, forecast. Did you mean 'title'?"),
         arguments(
             "animal: leopard gecko, 40 g",
             "animal: leopard geko, 40 g",
@@ -126,7 +126,7 @@ class ScenarioFaultsTest {
         arguments(
             "journey:\n",
             "journey: overnight by air\njourny:\n",
-            "s.yaml:6:10: journey: must be a template and a daily low and high, write for example overnight by air, 28 to 45 °F, or write the journey out\ns.yaml:7:1: journy: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings. Did you mean 'journey'?"),
+            "s.yaml:6:10: journey: must be a template and a daily low and high, write for example overnight by air, 28 to 45 °F, or write the journey out\ns.yaml:7:1: journy: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings, mishaps, forecast. Did you mean 'journey'?"),
         arguments(
             "at: origin",
             "at: orign",

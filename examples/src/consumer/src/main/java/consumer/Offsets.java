@@ -2,11 +2,7 @@ package consumer;
 
 import static stenotherm.base.Temperatures.toCelsius;
 
-import java.util.Arrays;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.stream.IntStream;
-import stenotherm.journey.Journey;
+import stenotherm.base.Workers;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -15,32 +11,21 @@ import stenotherm.transit.Variation;
 public final class Offsets {
   private Offsets() {}
 
-  public static void main(String[] args) throws Exception {
+  public static void main(String[] args) {
+    var parcel = TwoCups.parcel();
     var journey = TwoCups.journey();
-    var model = ParcelModel.of(TwoCups.parcel(), journey, TransitSettings.standard());
-    var threads = Executors.newFixedThreadPool(2);
-    try {
-      var runs =
-          IntStream.range(0, 200)
-              .mapToObj(number -> Variation.NOMINAL.withOffset(number / 199.0 * 20 - 10))
-              .map(offset -> threads.submit(() -> coldest(model, journey, offset)))
-              .toList();
-      double previous = 0;
-      for (Future<Double> run : runs) {
-        if (run.get() <= previous) {
-          throw new IllegalStateException("warmer air, colder animal");
-        }
-        previous = run.get();
+    var model = ParcelModel.of(parcel, journey, TransitSettings.standard());
+    double[] coldest = new double[200];
+    new Workers(2).run(200, (worker, number) -> {
+      var offset = Variation.NOMINAL.withOffset(number / 10.0 - 10);
+      coldest[number] = model.run(journey, offset).exposure("left").coldest().temperature();
+    });
+    for (int number = 1; number < coldest.length; number++) {
+      if (coldest[number] <= coldest[number - 1]) {
+        throw new IllegalStateException("warmer air, colder animal");
       }
-      System.out.printf(
-          "coldest from %.1f °C to %.1f °C%n", toCelsius(runs.get(0).get()), toCelsius(previous));
-    } finally {
-      threads.shutdownNow();
     }
-  }
-
-  private static double coldest(
-      ParcelModel model, Journey journey, Variation offset) {
-    return Arrays.stream(model.run(journey, offset).coldest("left")).min().orElseThrow();
+    System.out.printf(
+        "coldest from %.1f °C to %.1f °C%n", toCelsius(coldest[0]), toCelsius(coldest[199]));
   }
 }

@@ -1,57 +1,36 @@
 package consumer;
 
 import static stenotherm.base.Temperatures.fromCelsius;
-import static stenotherm.base.Temperatures.toCelsius;
 
-import java.util.List;
+import java.util.Arrays;
 import stenotherm.base.Face;
-import stenotherm.conduction.BoundaryKind;
-import stenotherm.conduction.FullEngine;
-import stenotherm.conduction.HeatNetwork;
-import stenotherm.conduction.IntegratorSettings;
-import stenotherm.conduction.Probe;
-import stenotherm.grid.Block;
-import stenotherm.grid.Box;
-import stenotherm.grid.Layout;
-import stenotherm.grid.MeshControl;
-import stenotherm.grid.Point;
-import stenotherm.material.Materials;
+import stenotherm.base.Range;
+import stenotherm.base.Source;
+import stenotherm.parcel.Mounting;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.transit.Transit;
+import stenotherm.transit.TransitResult;
+import stenotherm.warmer.ControlledPower;
+import stenotherm.warmer.HeaterLaw;
+import stenotherm.warmer.WarmerClass;
 
-/** A tray of water with a heater of 8 W on a block of foam, switched on below 28 °C and off above 30 °C, for eight hours. */
+/** The same with an electric heater of 8 W, on below 21 °C of the air in a cup and off above 22 °C. */
 public final class Thermostat {
   private Thermostat() {}
 
   public static void main(String[] args) {
-    var foam = new Block.Solid("foam", Box.ofSize(0.2, 0.2, 0.06), Materials.EPS_20);
-    var tray =
-        new Block.Solid("tray", Box.ofSize(0.2, 0.2, 0.01).plus(new Point(0, 0, 0.05)), Materials.WATER);
-    var network =
-        HeatNetwork.builder(new Layout(List.of(foam, tray)), MeshControl.uniform(0.01))
-            .boundary(Face.Z_MAX, BoundaryKind.CONVECTION)
-            .source("tray")
-            .build();
-    var engine =
-        new FullEngine(
-            network,
-            List.of(new Probe.Mean("tray", "tray")),
-            fromCelsius(10),
-            IntegratorSettings.standard());
-    engine.useCoefficients(new double[] {8});
-    double[] trayNow = new double[1];
-    double power = 8;
-    int switches = 0;
-    while (engine.time() < 8 * 3600) {
-      engine.read(trayNow);
-      double before = power;
-      power = trayNow[0] < fromCelsius(28) ? 8 : trayNow[0] > fromCelsius(30) ? 0 : power;
-      switches += power == before ? 0 : 1;
-      double[] inputs = {fromCelsius(10), power};
-      engine.advance(60, inputs, inputs);
-    }
-    engine.read(trayNow);
-    System.out.printf("tray at %.1f °C after %d switches%n", toCelsius(trayNow[0]), switches);
-    if (switches < 2) {
-      throw new IllegalStateException("the heater was not controlled");
+    var law = HeaterLaw.thermostat(8, fromCelsius(21), fromCelsius(22));
+    var pad = new WarmerClass.PadSize(0.090, 0.055, 0.006);
+    var off = new Range(0.95, 1.05);
+    var heat = new ControlledPower("left", law);
+    var heater = new WarmerClass("heater", pad, 0.04, heat, off, Source.assumed("its label"));
+    var placed = new PlacedWarmer("heater", heater, Face.Z_MAX, Mounting.taped(), 0);
+    var parcel = TwoCups.box().with(placed).build();
+    TransitResult result = Transit.run(parcel, TwoCups.journey());
+    double[] power = result.power("heater");
+    System.out.println(result);
+    if (Arrays.stream(power).distinct().count() != 2) {
+      throw new IllegalStateException("it is either on or off");
     }
   }
 }

@@ -1,37 +1,26 @@
 package consumer;
 
-import static stenotherm.base.Temperatures.fromCelsius;
-import static stenotherm.base.Temperatures.toCelsius;
+import static stenotherm.base.Length.millimetres;
+import static stenotherm.base.Temperature.celsius;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
-import java.time.ZoneOffset;
-import java.util.List;
-import stenotherm.ambient.Ambient;
-import stenotherm.ambient.FaceFilms;
 import stenotherm.animal.Animals;
-import stenotherm.animal.Limit;
 import stenotherm.base.Face;
-import stenotherm.base.Source;
-import stenotherm.base.Times;
-import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
-import stenotherm.journey.Leg;
-import stenotherm.journey.Place;
+import stenotherm.journey.JourneyBuilder;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
-import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Parcel;
-import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.ParcelBuilder;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
-import stenotherm.parcel.Walls;
 import stenotherm.transit.Transit;
-import stenotherm.transit.TransitSettings;
-import stenotherm.transit.Variation;
+import stenotherm.transit.TransitResult;
 import stenotherm.warmer.Warmers;
 
 /** A parcel with two cups and a warmer, on a journey of five legs. */
@@ -39,56 +28,33 @@ public final class TwoCups {
   private TwoCups() {}
 
   public static void main(String[] args) {
-    var result =
-        Transit.run(parcel(), journey(), Variation.NOMINAL, TransitSettings.standard()).requireCompleted();
-    for (String cup : List.of("left", "right")) {
-      var exposure = result.exposure(cup);
-      System.out.printf(
-          "%s: coldest %.1f °C, %+.1f K to the cold end of the alarm band%n",
-          cup, toCelsius(exposure.coldest().temperature()), exposure.coldMargin(Limit.ALARM));
-    }
+    TransitResult result = Transit.run(parcel(), journey()).requireCompleted();
+    System.out.println(result);
   }
 
   static Parcel parcel() {
-    var foam = Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.03)));
-    var warmer =
-        new PlacedWarmer(
-            "warmer", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), -Times.fromHours(0.5));
-    return new Parcel(
-        "box",
-        Box.ofSize(0.34, 0.22, 0.22),
-        foam,
-        Materials.SHREDDED_PAPER,
-        List.of(cup("left", -0.07), cup("right", 0.07)),
-        List.of(warmer));
+    return box().warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, -1800).build();
   }
 
-  private static Container cup(String name, double x) {
+  static ParcelBuilder box() {
+    var plastic = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
+    var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), plastic);
     var gecko = new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045));
-    var side = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
-    var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), side);
-    return new Container(name, vessel, new Position(x, 0, 0.03), Bedding.dampTowel(0.004), gecko);
+    var towel = Bedding.dampTowel(0.004);
+    return ParcelBuilder.box("box", millimetres(340), millimetres(220), millimetres(220))
+        .layer(Materials.EPS_20, millimetres(30))
+        .fill(Materials.SHREDDED_PAPER)
+        .with(new Container("left", vessel, new Position(-0.07, 0, 0.03), towel, gecko))
+        .with(new Container("right", vessel, new Position(0.07, 0, 0.03), towel, gecko));
   }
 
   static Journey journey() {
-    var legs =
-        List.of(
-            leg("van", 2, 8),
-            leg("depot", 5, 14),
-            leg("aircraft", 4, 6),
-            leg("dock", 5, 0),
-            leg("doorstep", 2, 3));
-    return new Journey(LocalDateTime.of(2026, 1, 15, 17, 0), fromCelsius(22), legs);
-  }
-
-  private static Leg leg(String name, double hours, double celsius) {
-    return new Leg(
-        name,
-        new Place(name, ZoneOffset.UTC),
-        Times.fromHours(hours),
-        Ambient.constant(fromCelsius(celsius)),
-        2,
-        FaceFilms.indoors(),
-        Source.assumed("given by the caller"));
+    return JourneyBuilder.sealed(LocalDateTime.of(2026, 1, 15, 17, 0), celsius(22))
+        .leg("van", Duration.ofHours(2), celsius(8))
+        .leg("depot", Duration.ofHours(5), celsius(14))
+        .leg("aircraft", Duration.ofHours(4), celsius(6))
+        .leg("dock", Duration.ofHours(5), celsius(0))
+        .leg("doorstep", Duration.ofHours(2), celsius(3))
+        .build();
   }
 }
