@@ -38,7 +38,7 @@ class OddsMapTest {
   private static final StudySettings MANY = new StudySettings(16, 8, 1, 2);
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(Packings.COARSE, Times.HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.FEW_CELLS, Times.HOUR, IntegratorSettings.standard()),
           12 * Times.HOUR,
           MANY);
 

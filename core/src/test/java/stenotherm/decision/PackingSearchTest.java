@@ -36,7 +36,7 @@ import stenotherm.warmer.Warmers;
 class PackingSearchTest {
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(Packings.COARSE, Times.HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.FEW_CELLS, Times.HOUR, IntegratorSettings.standard()),
           Times.HOUR,
           new StudySettings(16, 8, 1, 2));
 
