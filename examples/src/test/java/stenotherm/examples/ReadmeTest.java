@@ -72,6 +72,23 @@ class ReadmeTest {
     assertTrue(showsWhatIsPrinted(EXAMPLES, WallCorner::main));
   }
 
+  /** What a program that depends on the libraries writes, see {@code .ci/consumer}. */
+  @Test
+  void examplesShowTheConsumersCode() throws IOException {
+    List<String> shown = blocks(EXAMPLES, "java");
+    List<String> files = List.of("TwoCups", "Thermostat", "Offsets");
+    List<Integer> longest = List.of(25, 12, 6);
+    assertEquals(files.size(), shown.size());
+    for (int n = 0; n < files.size(); n++) {
+      String block = shown.get(n);
+      String source =
+          Files.readString(
+              Path.of("src/consumer/src/main/java/consumer/" + files.get(n) + ".java"));
+      assertTrue(withoutSpace(source).contains(withoutSpace(block)), block);
+      assertTrue(block.lines().count() <= longest.get(n), block);
+    }
+  }
+
   private static String withoutSpace(String text) {
     return text.replaceAll("\\s+", "");
   }
