@@ -203,7 +203,9 @@ final class ReducedParcel {
     Map<Stage, StageForecast.Met> met = met(course);
     Map<Stage, StageForecast> about = new HashMap<>();
     if (forecasts.keySet().containsAll(met.keySet())) {
-      met.forEach((stage, there) -> about.put(stage, forecasts.get(stage).about(there)));
+      met.forEach(
+          (stage, there) ->
+              about.put(stage, Objects.requireNonNull(forecasts.get(stage)).about(there)));
     }
     return new ReducedParcel(
         body, model, reference, atHand, search, Map.copyOf(met), Map.copyOf(about));
