@@ -146,7 +146,10 @@ public final class SearchReport implements Answer {
           + share(best)
           + " of 100 do.";
     }
-    String none = "No box that was tried lets " + wanted + " go well. ";
+    String none =
+        "No box that was tried is sure to let "
+            + wanted
+            + " go well, as only so many journeys were computed. ";
     if (answer().isPresent()) {
       Found best = answer().get();
       return none
