@@ -449,17 +449,7 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such cup
    */
   public double[] airIn(String cup) {
-    for (Container each : parcel().containers()) {
-      if (each.name().equals(cup)) {
-        return column(MEAN, each.airBlock());
-      }
-    }
-    throw new InvalidInputException(
-        "cup",
-        "there is no cup '"
-            + cup
-            + "'; there are "
-            + parcel().containers().stream().map(Container::name).toList());
+    return column(MEAN, required(cup, parcel().containers()).airBlock());
   }
 
   /**
@@ -550,17 +540,18 @@ public final class TransitResult {
   }
 
   private Container requireCup(String name) {
-    for (Container cup : body.parcel().occupied()) {
+    return required(name, parcel().occupied());
+  }
+
+  private static Container required(String name, List<Container> cups) {
+    for (Container cup : cups) {
       if (cup.name().equals(name)) {
         return cup;
       }
     }
     throw new InvalidInputException(
         "cup",
-        "there is no cup '"
-            + name
-            + "'; there are "
-            + body.parcel().occupied().stream().map(Container::name).toList());
+        "there is no cup '" + name + "'; there are " + cups.stream().map(Container::name).toList());
   }
 
   /**

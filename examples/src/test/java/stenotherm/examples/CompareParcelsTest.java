@@ -37,27 +37,14 @@ class CompareParcelsTest {
   private static final Pattern PERMISSION = Pattern.compile("\\bsafe", Pattern.CASE_INSENSITIVE);
   private static final Set<String> FILES = Set.of("report.html", "summary.json", "history.csv");
 
-  private record Run(int code, String out, String err) {}
-
   private Path folder;
   private Path scenario;
-  private Run one;
-  private Run two;
+  private Said one;
+  private Said two;
   private String keptFromBefore = "";
 
-  private static Run run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Stenotherm.run(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            Stream.of(args).map(Object::toString).toArray(String[]::new));
-    return new Run(code, out.toString(), err.toString());
-  }
-
-  private static Run coarse(Path scenario, Path out, int threads) {
-    return run(scenario, "--out", out, "--threads", threads, "--mesh-scale", 2);
+  private static Said coarse(Path scenario, Path out, int threads) {
+    return Said.to(scenario, "--out", out, "--threads", threads, "--mesh-scale", 2);
   }
 
   @BeforeAll
@@ -100,7 +87,7 @@ class CompareParcelsTest {
   @Test
   void quickLeavesThePicturesOut() throws IOException {
     Path quick = folder.resolve("quick");
-    Run run = run(scenario, "--quick", "--out", quick, "--mesh-scale", 2);
+    Said run = Said.to(scenario, "--quick", "--out", quick, "--mesh-scale", 2);
     assertEquals(0, run.code(), run.err());
     String page = Files.readString(quick.resolve("report.html"));
     assertFalse(page.contains("<svg"));
@@ -113,7 +100,7 @@ class CompareParcelsTest {
   /** The same answer for other programs; files only where they are asked for. */
   @Test
   void jsonIsTheSummary() throws IOException {
-    Run run = run("compare", scenario, "--json", "--mesh-scale", 2);
+    Said run = Said.to("compare", scenario, "--json", "--mesh-scale", 2);
     assertEquals(0, run.code(), run.err());
     assertEquals(file("summary.json"), run.out());
     assertFalse(Files.exists(Path.of("stenotherm-report")));
@@ -178,7 +165,7 @@ class CompareParcelsTest {
   void sameResultsWhateverTheLocale() throws IOException {
     String tag = "th-TH-u-ca-buddhist-nu-thai";
     Locale before = Locale.getDefault();
-    Run there;
+    Said there;
     try {
       Locale.setDefault(Locale.forLanguageTag(tag));
       there = coarse(scenario, folder.resolve(tag), 1);
@@ -358,11 +345,11 @@ class CompareParcelsTest {
         Files.writeString(
             folder.resolve("bad.yaml"),
             Small.SCENARIO.replace("animal: leopard", "animal: lepard"));
-    Run run = coarse(bad, folder.resolve("never"), 1);
+    Said run = coarse(bad, folder.resolve("never"), 1);
     assertEquals(CompareParcels.BAD_SCENARIO, run.code());
     assertTrue(run.err().contains("bad.yaml:3:"), run.err());
     assertFalse(Files.exists(folder.resolve("never")));
-    Run missing = coarse(folder.resolve("missing.yaml"), folder.resolve("never"), 1);
+    Said missing = coarse(folder.resolve("missing.yaml"), folder.resolve("never"), 1);
     assertEquals(CompareParcels.BAD_SCENARIO, missing.code());
     assertTrue(missing.err().contains("missing.yaml"), missing.err());
   }
@@ -381,7 +368,7 @@ class CompareParcelsTest {
   void neverReplacesWhatIsNoReport() throws IOException {
     Path mine = Files.createDirectories(folder.resolve("letters"));
     Path letter = Files.writeString(mine.resolve("letter.txt"), "mine");
-    Run run = coarse(scenario, mine, 1);
+    Said run = coarse(scenario, mine, 1);
     assertEquals(CompareParcels.CANNOT_WRITE, run.code());
     assertTrue(run.err().contains("letter.txt"), run.err());
     assertEquals(CompareParcels.CANNOT_WRITE, coarse(scenario, letter, 1).code());
@@ -391,23 +378,23 @@ class CompareParcelsTest {
 
   @Test
   void refusesBadCommandLine() {
-    assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--threads", 0).code());
-    assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--mesh-scale", 2.1).code());
-    assertEquals(CompareParcels.BAD_COMMAND_LINE, run("--what").code());
+    assertEquals(CompareParcels.BAD_COMMAND_LINE, Said.to("--threads", 0).code());
+    assertEquals(CompareParcels.BAD_COMMAND_LINE, Said.to("--mesh-scale", 2.1).code());
+    assertEquals(CompareParcels.BAD_COMMAND_LINE, Said.to("--what").code());
   }
 
   @Test
   void thereAreNoArgumentFilesAndNoRawEscapes() {
-    Run missing = run("@missing");
+    Said missing = Said.to("@missing");
     assertEquals(CompareParcels.BAD_SCENARIO, missing.code(), missing.err());
     assertEquals(1, missing.err().lines().count(), missing.err());
-    for (Run red : List.of(run("--\u001b[31mred"), run("\u001b[31mred.yaml"))) {
+    for (Said red : List.of(Said.to("--\u001b[31mred"), Said.to("\u001b[31mred.yaml"))) {
       assertFalse(red.err().contains("\u001b"), red.err());
       assertTrue(red.err().contains("\\u001B[31mred"), red.err());
     }
   }
 
-  private static Run helpTo(Error problem) {
+  private static Said helpTo(Error problem) {
     PrintWriter broken =
         new PrintWriter(
             new StringWriter() {
@@ -418,16 +405,16 @@ class CompareParcelsTest {
             });
     StringWriter err = new StringWriter();
     int code = Stenotherm.run(broken, new PrintWriter(err, true), "--help");
-    return new Run(code, "", err.toString());
+    return new Said(code, "", err.toString());
   }
 
   @Test
   void whatIsUnforeseenIsALine() {
-    Run unforeseen = helpTo(new StackOverflowError());
+    Said unforeseen = helpTo(new StackOverflowError());
     assertEquals(CompareParcels.UNFORESEEN, unforeseen.code());
     assertTrue(unforeseen.err().startsWith("unforeseen: StackOverflowError"), unforeseen.err());
     assertEquals(1, unforeseen.err().lines().count(), unforeseen.err());
-    Run full = helpTo(new OutOfMemoryError("Java heap space"));
+    Said full = helpTo(new OutOfMemoryError("Java heap space"));
     assertEquals(CompareParcels.FAILED, full.code());
     assertTrue(full.err().startsWith("out of memory: "), full.err());
     assertTrue(full.err().contains("java -Xmx4g"), full.err());
@@ -460,11 +447,11 @@ class CompareParcelsTest {
   void stopsWhenInterrupted() {
     Path out = folder.resolve("stopped");
     Thread.currentThread().interrupt();
-    Run run = coarse(Path.of("unread.yaml"), out, 1);
+    Said run = coarse(Path.of("unread.yaml"), out, 1);
     Thread.interrupted();
     assertEquals(CompareParcels.BAD_SCENARIO, run.code(), "no scenario, nothing to stop");
     Thread.currentThread().interrupt();
-    Run stopped = run("--out", out, "--threads", 1, "--mesh-scale", 2);
+    Said stopped = Said.to("--out", out, "--threads", 1, "--mesh-scale", 2);
     assertTrue(Thread.interrupted());
     assertEquals(CompareParcels.FAILED, stopped.code(), stopped.err());
     assertFalse(Files.exists(out));
@@ -472,7 +459,7 @@ class CompareParcelsTest {
 
   @Test
   void versionIsTheProjects() throws IOException {
-    String version = run("--version").out().strip().replace("Stenotherm ", "");
+    String version = Said.to("--version").out().strip().replace("Stenotherm ", "");
     assertTrue(Files.readString(Path.of("pom.xml")).contains("<version>" + version + "<"));
   }
 }

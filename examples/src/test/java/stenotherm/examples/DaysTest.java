@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -25,12 +23,10 @@ class DaysTest {
   private String err = "";
 
   private int run(String... args) {
-    StringWriter here = new StringWriter();
-    StringWriter there = new StringWriter();
-    int code = Stenotherm.run(new PrintWriter(here, true), new PrintWriter(there, true), args);
-    out = here.toString();
-    err = there.toString();
-    return code;
+    Said said = Said.to((Object[]) args);
+    out = said.out();
+    err = said.err();
+    return said.code();
   }
 
   private String file(String name, String text) throws IOException {

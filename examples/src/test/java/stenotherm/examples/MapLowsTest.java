@@ -7,12 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,18 +26,8 @@ class MapLowsTest {
           .replace("ambient: 12 °C, spread: 3 K", "ambient: outdoors")
           .replace("from: Here, UTC-5", "from: Here, UTC-5\n  lows/highs: 5 to 12 °C");
 
-  private record Run(int code, String out, String err) {}
-
-  private static Run run(Object... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    String[] words = new String[args.length + 1];
-    words[0] = MapLows.NAME;
-    for (int n = 0; n < args.length; n++) {
-      words[n + 1] = args[n].toString();
-    }
-    int code = Stenotherm.run(new PrintWriter(out, true), new PrintWriter(err, true), words);
-    return new Run(code, out.toString(), err.toString());
+  private static Said run(Object... args) {
+    return Said.to(Stream.concat(Stream.of(MapLows.NAME), Stream.of(args)).toArray());
   }
 
   private static Path scenario(Path folder, String text) throws IOException {
@@ -48,7 +37,7 @@ class MapLowsTest {
   @Test
   void aPackingWithAWarmerIsMappedWithAndWithout(@TempDir Path folder) throws IOException {
     Path report = folder.resolve("report");
-    Run run =
+    Said run =
         run(
             scenario(folder, OUTDOORS),
             "--mesh-scale",
@@ -113,7 +102,7 @@ class MapLowsTest {
         OUTDOORS.replace(
             "at: destination, for: 3 h, ambient: outdoors",
             "at: destination, for: 3 h, ambient: 20 °C");
-    Run run =
+    Said run =
         run(
             scenario(folder, originAlone + "units: us\n"),
             "--mesh-scale",
@@ -146,7 +135,7 @@ class MapLowsTest {
   })
   void wrongOptionsAreRefused(String option, String value, String hint, @TempDir Path folder)
       throws IOException {
-    Run run = run(scenario(folder, OUTDOORS), option + "=" + value, "--out", folder.resolve("r"));
+    Said run = run(scenario(folder, OUTDOORS), option + "=" + value, "--out", folder.resolve("r"));
     assertEquals(ConsoleCommand.BAD_COMMAND_LINE, run.code(), run.err());
     assertTrue(run.err().contains(option + ": " + value), run.err());
     assertTrue(run.err().contains(hint), run.err());
@@ -155,7 +144,7 @@ class MapLowsTest {
 
   @Test
   void whatCannotBeMappedIsRefusedBeforeWork(@TempDir Path folder) throws IOException {
-    Run indoors = run(scenario(folder, Small.SCENARIO), "--out", folder.resolve("r"));
+    Said indoors = run(scenario(folder, Small.SCENARIO), "--out", folder.resolve("r"));
     assertEquals(ConsoleCommand.BAD_SCENARIO, indoors.code(), indoors.err());
     assertTrue(indoors.err().contains("does not depend on the weather"), indoors.err());
     String packed =
@@ -163,7 +152,7 @@ class MapLowsTest {
             "{name: bare foam,",
             "{packs: [{pack: n-hexadecane on lid, size: 100 x 80 x 10 mm, start: 16 °C}],"
                 + " name: cooled,");
-    Run melting =
+    Said melting =
         run(scenario(folder, packed), "--packing", "cooled", "--out", folder.resolve("r"));
     assertEquals(ConsoleCommand.BAD_SCENARIO, melting.code(), melting.err());
     assertTrue(melting.err().contains("has a pack that melts"), melting.err());

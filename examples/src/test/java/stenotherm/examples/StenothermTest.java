@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,15 +21,6 @@ import picocli.CommandLine;
 
 /** The program as a whole: its commands, their helps, what stops it. */
 class StenothermTest {
-  private record Said(int code, String out, String err) {}
-
-  private static Said run(String... args) {
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code = Stenotherm.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-    return new Said(code, out.toString(), err.toString());
-  }
-
   static Stream<String> names() {
     return Stenotherm.commandLine().getSubcommands().keySet().stream();
   }
@@ -40,7 +29,7 @@ class StenothermTest {
   @ParameterizedTest
   @MethodSource("names")
   void everyCommandHasAHelpWithAnExample(String name) {
-    Said help = run(name, "--help");
+    Said help = Said.to(name, "--help");
     assertEquals(0, help.code());
     assertTrue(help.out().contains("Exit codes:"), help.out());
     assertTrue(help.out().contains("Example:"), help.out());
@@ -63,7 +52,7 @@ class StenothermTest {
 
   @Test
   void helpNamesEveryCommand() {
-    Said help = run("--help");
+    Said help = Said.to("--help");
     assertEquals(0, help.code());
     names().forEach(name -> assertTrue(help.out().contains("  " + name + "  "), help.out()));
   }
@@ -76,7 +65,7 @@ class StenothermTest {
 
   @Test
   void completionNamesEveryCommandAndItsOptions() {
-    Said script = run("completion");
+    Said script = Said.to("completion");
     assertEquals(0, script.code());
     assertTrue(script.out().contains("_complete_stenotherm"), script.out());
     String all = names().collect(Collectors.joining(" "));
@@ -94,7 +83,7 @@ class StenothermTest {
   @ParameterizedTest
   @ValueSource(strings = {"comapre", "compar"})
   void aMistypedCommandIsNoFile(String word) {
-    Said wrong = run(word);
+    Said wrong = Said.to(word);
     assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
     assertTrue(wrong.err().contains("compare"), wrong.err());
     assertTrue(wrong.err().lines().count() <= 2, wrong.err());
