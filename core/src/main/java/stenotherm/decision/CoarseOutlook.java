@@ -52,12 +52,26 @@ final class CoarseOutlook {
      */
     static Missed by(Outlook outlook, Journey journey, CoarseOutlook coarse) {
       double[][] fine = outlook.study(journey).temperatures(Variation.NOMINAL);
-      double[][] there = coarse.nominal.journeyMeans(journey, Variation.NOMINAL).temperatures();
+      return by(fine, outlook.error(), journey, coarse.nominal);
+    }
+
+    /**
+     * As found by one nominal run.
+     *
+     * @param error error of its temperatures as a central 90 % [K]
+     */
+    static Missed by(TransitResult fine, double error, ParcelModel coarse) {
+      double[][] means =
+          fine.parcel().occupied().stream()
+              .map(cup -> fine.mean(cup.name()))
+              .toArray(double[][]::new);
+      return by(means, error, fine.journey(), coarse);
+    }
+
+    private static Missed by(double[][] fine, double error, Journey journey, ParcelModel coarse) {
+      double[][] there = coarse.means(journey, Variation.NOMINAL);
       double[][] added = GridCorrection.difference(fine, there);
-      return new Missed(
-          added,
-          coarse.nominal.storedTimes(journey),
-          outlook.error() + GridCorrection.largest(added));
+      return new Missed(added, coarse.storedTimes(journey), error + GridCorrection.largest(added));
     }
 
     private double[][] at(double[] others, int animals) {

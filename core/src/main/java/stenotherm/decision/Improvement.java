@@ -8,11 +8,17 @@ import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
+import stenotherm.study.Fate;
+import stenotherm.study.JourneyStudy;
 import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
+import stenotherm.transit.ModelScope;
+import stenotherm.transit.ParcelModel;
+import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
+import stenotherm.transit.Variation;
 
 /**
  * The one change that helps a shipment most.
@@ -42,86 +48,115 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
     Checks.given("level", level);
   }
 
-  /** A change and what is left of the tighter margin in one typical journey [K]. */
-  private record Candidate(Remedy remedy, double margin) {}
+  /**
+   * A change and what came of one typical journey.
+   *
+   * @param margin what is left of the tighter margin [K]
+   */
+  private record Candidate(Remedy remedy, Remedy.Shipment changed, double margin) {}
 
   /**
-   * Tries changes. Each goes through one typical journey on the coarsest grid; the two that leave
-   * the animals farthest from the ends of their alarm band are judged by odds on a quarter of the
-   * usual number of journeys. Where air is short, holes are one of the two.
+   * Tries changes. Each goes through one typical journey on the coarsest grid of a judgement. The
+   * two that leave the animals farthest from the ends of their alarm band are judged there by odds
+   * on a quarter of the usual number of journeys; what that grid misses of the packing as it is
+   * counts as error. Where air is short, holes are one of the two.
    *
-   * @param parcel the packing
-   * @param journey its journey
-   * @param settings how it was judged
-   * @param now the odds without a change
-   * @param air the odds of enough air without a change
+   * @param planned the nominal run of the packing as it is until the planned opening
+   * @param now how it was judged
+   * @param settings mesh, time steps and solver, how many journeys
    * @return the change with the best odds; empty if none has better ones, by the lower ends of the
    *     intervals
    * @throws CancellationException if an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public static Optional<Improvement> find(
-      Parcel parcel, Journey journey, AssessmentSettings settings, Odds now, Odds air) {
-    List<Remedy> remedies = Remedy.toTry(parcel, journey);
-    Candidate[] looked = new Candidate[remedies.size()];
-    Workers workers = new Workers(settings.study().threads());
-    workers.run(
-        looked.length,
-        (worker, index) -> looked[index] = look(remedies.get(index), parcel, journey, settings));
-    List<Candidate> fitting = new ArrayList<>();
-    for (Candidate each : looked) {
-      if (!Double.isNaN(each.margin())) {
-        fitting.add(each);
+      TransitResult planned, Assessment now, AssessmentSettings settings) {
+    Parcel parcel = planned.parcel();
+    Journey journey = planned.journey();
+    WatchedWorkers workers = new WatchedWorkers(settings.study().threads(), ProgressListener.NONE);
+    AssessmentSettings one =
+        new AssessmentSettings(
+            settings.transit().withThreads(1), settings.longestHold(), settings.study());
+    List<Remedy> remedies = new ArrayList<>();
+    List<Remedy.Shipment> shipments = new ArrayList<>();
+    for (Remedy each : Remedy.toTry(parcel, journey)) {
+      try {
+        shipments.add(each.applyTo(parcel, journey));
+        remedies.add(each);
+      } catch (InvalidInputException doesNotFit) {
+        continue;
       }
     }
-    fitting.sort(Comparator.comparingDouble(Candidate::margin).reversed());
-    if (air.within() < SHORT_OF_AIR) {
-      // a typical journey tells nothing of what holes are for
-      fitting.sort(Comparator.comparing(each -> !(each.remedy() instanceof Remedy.MoreAir)));
+    List<Journey> journeys = new ArrayList<>(List.of(journey));
+    for (Remedy.Shipment each : shipments) {
+      if (each.parcel().equals(parcel)) {
+        journeys.add(each.journey());
+      }
     }
+    ParcelModel asItIs = coarse(parcel, journeys, one.transit());
+    Candidate[] looked = new Candidate[remedies.size()];
+    workers.each(
+        looked.length,
+        0,
+        0.5,
+        index -> {
+          Remedy.Shipment changed = shipments.get(index);
+          ParcelModel model =
+              changed.parcel().equals(parcel)
+                  ? asItIs
+                  : coarse(changed.parcel(), List.of(changed.journey()), one.transit());
+          looked[index] =
+              new Candidate(remedies.get(index), changed, margin(model, changed.journey()));
+        });
+    List<Candidate> candidates = new ArrayList<>(List.of(looked));
+    candidates.sort(Comparator.comparingDouble(Candidate::margin).reversed());
+    if (now.odds().enoughAir().within() < SHORT_OF_AIR) {
+      // a typical journey tells nothing of what holes are for
+      candidates.sort(Comparator.comparing(each -> !(each.remedy() instanceof Remedy.MoreAir)));
+    }
+    CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), asItIs);
     StudySettings all = settings.study();
-    StudySettings one = new StudySettings(all.replicates(), all.points(), all.seed(), 1);
-    AssessmentSettings few =
-        new AssessmentSettings(
-            settings.transit().withThreads(1),
-            settings.longestHold(),
-            one.withPoints(Math.min(FEW_POINTS, settings.study().points())));
-    int finalists = Math.min(FINALISTS, fitting.size());
-    Verdict[] verdicts = new Verdict[finalists];
-    Thread caller = Thread.currentThread();
-    workers.run(
-        finalists,
-        (worker, place) -> {
-          Remedy.Shipment changed = fitting.get(place).remedy().applyTo(parcel, journey);
-          verdicts[place] =
-              new Assessor(changed.parcel(), changed.journey(), few)
-                  .verdict(
-                      (done, total) ->
-                          caller.isInterrupted()
-                              ? ProgressListener.Signal.STOP
-                              : ProgressListener.Signal.CONTINUE);
+    StudySettings few =
+        new StudySettings(all.replicates(), Math.min(FEW_POINTS, all.points()), all.seed(), 1);
+    Odds[] odds = new Odds[Math.min(FINALISTS, candidates.size())];
+    workers.each(
+        odds.length,
+        0.5,
+        1,
+        place -> {
+          Remedy.Shipment changed = candidates.get(place).changed();
+          List<Journey> there = List.of(changed.journey());
+          odds[place] =
+              new CoarseOutlook(changed.parcel(), there, one)
+                  .odd(there, there, missed)
+                  .odds(changed.journey(), few, (done, total) -> workers.signal())
+                  .within();
         });
     Improvement best = null;
-    for (int place = 0; place < finalists; place++) {
-      Odds within = verdicts[place].within();
-      if (within.low() > (best == null ? now.low() : best.within().low())) {
-        Remedy remedy = fitting.get(place).remedy();
-        best = new Improvement(remedy, within, verdicts[place].level(), fitting.size());
+    for (int place = 0; place < odds.length; place++) {
+      Odds within = odds[place];
+      if (within.low() > (best == null ? now.verdict().within().low() : best.within().low())) {
+        Remedy remedy = candidates.get(place).remedy();
+        best = new Improvement(remedy, within, Level.of(within), candidates.size());
       }
     }
     return Optional.ofNullable(best);
   }
 
-  /** One typical journey; no number if the changed packing does not fit together. */
-  private static Candidate look(
-      Remedy remedy, Parcel parcel, Journey journey, AssessmentSettings settings) {
-    Remedy.Shipment changed;
-    try {
-      changed = remedy.applyTo(parcel, journey);
-    } catch (InvalidInputException doesNotFit) {
-      return new Candidate(remedy, Double.NaN);
-    }
-    FirstLook look = new Assessor(changed.parcel(), changed.journey(), settings).firstLook();
-    return new Candidate(remedy, look.least());
+  private static ParcelModel coarse(
+      Parcel parcel, List<Journey> journeys, TransitSettings settings) {
+    return ParcelModel.of(
+        parcel, journeys, settings.meshScaled(Assessor.COARSE), ModelScope.NOMINAL_MEANS);
+  }
+
+  /** What is left of the tighter margin in one typical journey [K]. */
+  private static double margin(ParcelModel model, Journey journey) {
+    Fate fate =
+        JourneyStudy.fate(
+            model.parcel(),
+            model.storedTimes(journey),
+            model.journeyMeans(journey, Variation.NOMINAL),
+            journey.duration());
+    return Math.min(fate.cold().margin(), fate.hot().margin());
   }
 }

@@ -21,7 +21,12 @@ final class Candidates {
 
   private static final double PART_MISSED = 0.001;
 
-  private static final int SAMPLES = 6000;
+  /**
+   * Twelve times as many change an extreme of three shipped scenarios by 8 mK at most, as three
+   * times as many do.
+   */
+  private static final int SAMPLES = 2000;
+
   private static final int MOST_CONFIGURATIONS = 12;
   private static final long SEED = 20;
 

@@ -150,11 +150,9 @@ public final class Comparison {
     Optional<Improvement> improvement =
         wantsChange(best)
             ? Improvement.find(
-                best.parcel(),
-                scenario.journey(),
-                how(settings.withThreads(allThreads), allThreads),
-                best.verdict().within(),
-                best.odds().enoughAir())
+                best.planned(),
+                best.assessment(),
+                how(settings.withThreads(allThreads), allThreads))
             : Optional.empty();
     return new ComparisonReport(scenario, rows, improvement);
   }
