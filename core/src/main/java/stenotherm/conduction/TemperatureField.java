@@ -89,6 +89,10 @@ public final class TemperatureField {
     return grid;
   }
 
+  boolean isSolid(int cell) {
+    return network.cells().isSolid(cell);
+  }
+
   /** Temperature of a cell [K]. */
   double ofCell(int cell) {
     return temperature[cell];

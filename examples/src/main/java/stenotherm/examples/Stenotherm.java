@@ -65,6 +65,7 @@ public final class Stenotherm extends ConsoleCommand {
         new FitLogger(),
         new PrintSheet(),
         new NewScenario(),
+        new ExportRun(),
         new Serve(),
         new Completion());
   }
