@@ -1,15 +1,32 @@
 package stenotherm.base;
 
+import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Threads that share tasks and end before the call returns. Any thread may take any task: a task
- * must depend neither on its thread nor on other tasks of the same call.
+ * Threads that share tasks: the calling one, and others that an executor gives or that end before
+ * the call returns. Any thread may take any task: a task must depend neither on its thread nor on
+ * other tasks of the same call. The calling thread does all that no other comes to do, so that an
+ * executor whose threads are all busy, or which refuses, makes a call slower, never stuck.
  *
  * <p>Experimental. Immutable, thus thread-safe.
+ *
+ * @param threads most threads at a time, the calling one included
+ * @param executor what gives the others
  */
-public final class Workers {
+public record Workers(int threads, Executor executor) {
+  /** A thread for each command, which ends with it. */
+  private enum OwnThreads implements Executor {
+    ONLY;
+
+    @Override
+    public void execute(Runnable command) {
+      new Thread(command).start();
+    }
+  }
+
   /** A task. */
   public interface Task {
     /**
@@ -21,39 +38,26 @@ public final class Workers {
     void run(int worker, int index);
   }
 
-  private final int threads;
-
   /**
-   * Starts no thread yet.
+   * Checks the number.
    *
-   * @param threads number of threads, the calling one included
-   * @throws InvalidInputException if it is not positive
+   * @throws InvalidInputException if there is no thread
    */
-  public Workers(int threads) {
-    this.threads = checked(threads);
-  }
-
-  /**
-   * Checks a number of threads.
-   *
-   * @param threads the number, the calling one included
-   * @return the number
-   * @throws InvalidInputException if it is not positive
-   */
-  public static int checked(int threads) {
+  public Workers {
     if (threads < 1) {
       throw new InvalidInputException("threads", threads + " must be at least 1");
     }
-    return threads;
+    Checks.given("executor", executor);
   }
 
   /**
-   * Returns the number of threads.
+   * Threads of their own; none is started yet.
    *
-   * @return the number, the calling one included
+   * @param threads most threads at a time, the calling one included
+   * @throws InvalidInputException if it is not positive
    */
-  public int threads() {
-    return threads;
+  public Workers(int threads) {
+    this(threads, OwnThreads.ONLY);
   }
 
   /**
@@ -64,50 +68,84 @@ public final class Workers {
    * @param task what is done for each
    */
   public void run(int tasks, Task task) {
-    AtomicInteger next = new AtomicInteger();
-    @Nullable Throwable[] failures = new Throwable[tasks];
-    Thread[] others =
-        new Thread[Math.min(threads, tasks) - 1 > 0 ? Math.min(threads, tasks) - 1 : 0];
-    for (int t = 0; t < others.length; t++) {
-      int worker = t + 1;
-      others[t] = new Thread(() -> work(worker, next, task, failures));
-      others[t].start();
+    Call call = new Call(tasks, task);
+    try {
+      for (int worker = 1; worker < Math.min(threads, tasks); worker++) {
+        int number = worker;
+        executor.execute(() -> call.join(number));
+      }
+    } catch (RejectedExecutionException refused) {
+      // those that came do the work with the calling thread
     }
-    work(0, next, task, failures);
-    boolean interrupted = false;
-    for (Thread other : others) {
-      while (other.isAlive()) {
+    call.work(0);
+    call.end();
+  }
+
+  /** Tasks under way. */
+  private static final class Call {
+    private final Task task;
+    private final AtomicInteger next = new AtomicInteger();
+    private final @Nullable Throwable[] failures;
+    private int others;
+    private boolean over;
+
+    Call(int tasks, Task task) {
+      this.task = task;
+      this.failures = new Throwable[tasks];
+    }
+
+    /** Works on another thread, unless it comes too late. */
+    void join(int worker) {
+      synchronized (this) {
+        if (over) {
+          return;
+        }
+        others++;
+      }
+      work(worker);
+      synchronized (this) {
+        others--;
+        notifyAll();
+      }
+    }
+
+    void work(int worker) {
+      for (int index = next.getAndIncrement();
+          index < failures.length;
+          index = next.getAndIncrement()) {
         try {
-          other.join();
-        } catch (InterruptedException e) {
-          // the tasks are short and their results must be complete; the interrupt is passed on
-          // afterwards
-          interrupted = true;
+          task.run(worker, index);
+        } catch (RuntimeException | Error failure) {
+          failures[index] = failure;
         }
       }
     }
-    if (interrupted) {
-      Thread.currentThread().interrupt();
-    }
-    for (Throwable failure : failures) {
-      if (failure instanceof RuntimeException exception) {
-        throw exception;
-      }
-      if (failure instanceof Error error) {
-        throw error;
-      }
-    }
-  }
 
-  private static void work(
-      int worker, AtomicInteger next, Task task, @Nullable Throwable[] failures) {
-    for (int index = next.getAndIncrement();
-        index < failures.length;
-        index = next.getAndIncrement()) {
-      try {
-        task.run(worker, index);
-      } catch (RuntimeException | Error failure) {
-        failures[index] = failure;
+    /** Waits for tasks that others have begun, and passes on what went wrong. */
+    void end() {
+      boolean interrupted = false;
+      synchronized (this) {
+        over = true;
+        while (others > 0) {
+          try {
+            wait();
+          } catch (InterruptedException e) {
+            // the tasks are short and their results must be complete; the interrupt is passed on
+            // afterwards
+            interrupted = true;
+          }
+        }
+      }
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
+      for (Throwable failure : failures) {
+        if (failure instanceof RuntimeException exception) {
+          throw exception;
+        }
+        if (failure instanceof Error error) {
+          throw error;
+        }
       }
     }
   }

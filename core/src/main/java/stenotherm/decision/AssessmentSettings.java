@@ -36,7 +36,10 @@ public record AssessmentSettings(TransitSettings transit, double longestHold, St
    * @param longestHold how long after the planned opening the last leg is followed [s], above 0
    */
   public AssessmentSettings(TransitSettings transit, double longestHold) {
-    this(transit, longestHold, StudySettings.standard(SEED, transit.threads()));
+    this(
+        transit,
+        longestHold,
+        StudySettings.standard(SEED, transit.workers().threads()).with(transit.workers()));
   }
 
   /**

@@ -34,7 +34,7 @@ public record Departure(Journey journey, JourneyOdds odds) {
       Outlook packing, List<Journey> journeys, StudySettings many, ProgressListener listener) {
     StudySettings alone = new StudySettings(many.replicates(), many.points(), many.seed(), 1);
     Departure[] found = new Departure[journeys.size()];
-    new WatchedWorkers(many.threads(), listener)
+    new WatchedWorkers(many.workers(), listener)
         .each(
             found.length,
             0,

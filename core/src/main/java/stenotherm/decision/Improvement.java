@@ -73,7 +73,7 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
       TransitResult planned, Assessment now, AssessmentSettings settings) {
     Parcel parcel = planned.parcel();
     Journey journey = planned.journey();
-    WatchedWorkers workers = new WatchedWorkers(settings.study().threads(), ProgressListener.NONE);
+    WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), ProgressListener.NONE);
     AssessmentSettings one =
         new AssessmentSettings(
             settings.transit().withThreads(1), settings.longestHold(), settings.study());

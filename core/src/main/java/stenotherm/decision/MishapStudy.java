@@ -147,7 +147,7 @@ public record MishapStudy(
       this.plan = plan;
       this.settings = settings;
       this.listener = listener;
-      this.workers = new WatchedWorkers(settings.study().threads(), listener);
+      this.workers = new WatchedWorkers(settings.study().workers(), listener);
     }
 
     MishapStudy run(List<Mishap> mishaps, Consumer<List<Harm>> first) {

@@ -202,7 +202,7 @@ public final class OddsMap {
       this.extent = extent;
       this.journeys = journeys;
       this.many = settings.study();
-      this.workers = new WatchedWorkers(many.threads(), listener);
+      this.workers = new WatchedWorkers(many.workers(), listener);
       List<Lows> middleAndCorners = new ArrayList<>();
       middleAndCorners.add(extent.grid(3).get(4));
       middleAndCorners.addAll(extent.grid(2));

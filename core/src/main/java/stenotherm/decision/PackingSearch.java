@@ -222,7 +222,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       this.space = Checks.given("space", space);
       this.wanted = wanted;
       this.settings = settings;
-      this.workers = new WatchedWorkers(settings.study().threads(), listener);
+      this.workers = new WatchedWorkers(settings.study().workers(), listener);
     }
 
     PackingSearch run(Consumer<List<Found>> first) {

@@ -115,7 +115,7 @@ public final class TestBox {
     double interval = Math.max(INTERVAL, trace.duration() / MOST_STORED);
     TransitSettings stored =
         new TransitSettings(
-            settings.mesh(), interval, settings.stepping(), settings.solver(), settings.threads());
+            settings.mesh(), interval, settings.stepping(), settings.solver(), settings.workers());
     Journey journey = journey(outside(trace), trace.duration(), start(trace));
     ParcelModel whole =
         ParcelModel.withPlaces(parcel, List.of(journey), stored, ModelScope.MEANS, places);

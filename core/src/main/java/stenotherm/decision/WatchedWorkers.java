@@ -18,8 +18,8 @@ final class WatchedWorkers {
   private final Thread caller = Thread.currentThread();
   private final AtomicBoolean stopped = new AtomicBoolean();
 
-  WatchedWorkers(int threads, ProgressListener listener) {
-    this.workers = new Workers(threads);
+  WatchedWorkers(Workers workers, ProgressListener listener) {
+    this.workers = workers;
     this.listener = Checks.given("listener", listener);
   }
 

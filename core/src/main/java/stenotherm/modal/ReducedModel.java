@@ -557,7 +557,17 @@ public final class ReducedModel {
      * @throws InvalidInputException if it is not positive
      */
     public Builder threads(int number) {
-      workers = new Workers(number);
+      return workers(new Workers(number));
+    }
+
+    /**
+     * Sets the threads that share the work of {@link #build}. The model has the same bits for any.
+     *
+     * @param others the threads
+     * @return this builder
+     */
+    public Builder workers(Workers others) {
+      workers = Checks.given("workers", others);
       return this;
     }
 

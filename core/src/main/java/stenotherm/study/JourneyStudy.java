@@ -14,7 +14,6 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
-import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
@@ -396,7 +395,8 @@ public final class JourneyStudy {
   /** Runs the points of all replicates from one on. */
   private void each(StudySettings settings, int from, BooleanSupplier stopped, Taker taker) {
     Thread caller = Thread.currentThread();
-    new Workers(settings.threads())
+    settings
+        .workers()
         .run(
             settings.replicates(),
             (worker, replicate) -> {
@@ -428,7 +428,7 @@ public final class JourneyStudy {
       this.settings = settings;
       this.listener = listener;
       this.judge = judge();
-      this.tallies = new Tally[Math.min(settings.threads(), settings.replicates())];
+      this.tallies = new Tally[Math.min(settings.workers().threads(), settings.replicates())];
       this.margins = new Margins[settings.replicates()];
       Arrays.setAll(margins, replicate -> new Margins(uncertainties.count()));
     }

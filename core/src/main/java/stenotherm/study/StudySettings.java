@@ -1,5 +1,6 @@
 package stenotherm.study;
 
+import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Workers;
 
@@ -12,9 +13,9 @@ import stenotherm.base.Workers;
  *     1024
  * @param points points of each, a power of two, 1 to 65,536
  * @param seed seed of the scramblings
- * @param threads number of threads, the calling one included; results have the same bits for any
+ * @param workers threads that share the journeys; results have the same bits for any
  */
-public record StudySettings(int replicates, int points, long seed, int threads) {
+public record StudySettings(int replicates, int points, long seed, Workers workers) {
   private static final int LEAST_REPLICATES = 16;
   private static final int MOST_REPLICATES = 1024;
   private static final int MOST_POINTS = 65_536;
@@ -34,7 +35,20 @@ public record StudySettings(int replicates, int points, long seed, int threads) 
       throw new InvalidInputException(
           "points", points + " must be a power of two within 1 to " + MOST_POINTS);
     }
-    Workers.checked(threads);
+    Checks.given("workers", workers);
+  }
+
+  /**
+   * Settings with threads of their own.
+   *
+   * @param replicates scramblings of the points
+   * @param points points of each
+   * @param seed seed of the scramblings
+   * @param threads most threads at a time, the calling one included
+   * @throws InvalidInputException if one is out of its range
+   */
+  public StudySettings(int replicates, int points, long seed, int threads) {
+    this(replicates, points, seed, new Workers(threads));
   }
 
   /**
@@ -55,7 +69,17 @@ public record StudySettings(int replicates, int points, long seed, int threads) 
    * @return the changed settings
    */
   public StudySettings withPoints(int other) {
-    return new StudySettings(replicates, other, seed, threads);
+    return new StudySettings(replicates, other, seed, workers);
+  }
+
+  /**
+   * The same with other threads.
+   *
+   * @param others the threads, for example of the caller's executor
+   * @return the changed settings
+   */
+  public StudySettings with(Workers others) {
+    return new StudySettings(replicates, points, seed, others);
   }
 
   /**

@@ -201,7 +201,7 @@ public final class ParcelModel {
     ReducedParcel reduced = null;
     Reduction reduction = null;
     if (reason.isEmpty()) {
-      reduced = new ReducedParcelBuilder(body, network, courses, scope, settings.threads()).build();
+      reduced = new ReducedParcelBuilder(body, network, courses, scope, settings.workers()).build();
       if (!scope.isMeansAlone()) {
         List<End> ends = scope.isNominalAlone() ? List.of(End.NOMINAL) : List.of(End.values());
         reduction =

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
+import stenotherm.base.Workers;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
@@ -44,7 +45,7 @@ final class ReducedParcelBuilder {
   private final List<Course> courses;
   private final Set<String> inOneAir;
   private final ModelScope scope;
-  private final int threads;
+  private final Workers workers;
 
   /**
    * Starts from a packing on its journeys.
@@ -53,13 +54,17 @@ final class ReducedParcelBuilder {
    *     conductivity
    */
   ReducedParcelBuilder(
-      ParcelBody body, HeatNetwork nominal, List<Course> courses, ModelScope scope, int threads) {
+      ParcelBody body,
+      HeatNetwork nominal,
+      List<Course> courses,
+      ModelScope scope,
+      Workers workers) {
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;
     this.inOneAir = ParcelModel.inOneAir(courses);
     this.scope = scope;
-    this.threads = threads;
+    this.workers = workers;
   }
 
   /**
@@ -136,7 +141,7 @@ final class ReducedParcelBuilder {
 
   private ReducedModel.Builder builder(HeatNetwork network, List<Probe> probes) {
     ReducedModel.Builder builder =
-        ReducedModel.builder(network, probes).varying(body.varying()).threads(threads);
+        ReducedModel.builder(network, probes).varying(body.varying()).workers(workers);
     if (!inOneAir.isEmpty()) {
       builder.together(inOneAir);
     }

@@ -14,11 +14,14 @@ import stenotherm.grid.MeshControl;
  * @param interval time between stored values [s]
  * @param stepping time steps of the full solver; a reduced model steps exactly
  * @param solver what solves the heat equation
- * @param threads number of threads that build a reduced model, the calling one included; they end
- *     before a run begins, and results have the same bits for any number
+ * @param workers threads that build a reduced model; results have the same bits for any
  */
 public record TransitSettings(
-    MeshControl mesh, double interval, IntegratorSettings stepping, Solver solver, int threads) {
+    MeshControl mesh,
+    double interval,
+    IntegratorSettings stepping,
+    Solver solver,
+    Workers workers) {
   /**
    * Errors against cells: command warmer-accuracy of the validation. Cells of up to 12 mm made an
    * animal's mean 0.05 K worse; small cells around packs gave 0.05 K for half as many cells again.
@@ -35,21 +38,20 @@ public record TransitSettings(
    * @throws stenotherm.base.InvalidInputException if the interval is not above 0
    */
   public TransitSettings(MeshControl mesh, double interval, IntegratorSettings stepping) {
-    this(mesh, interval, stepping, Solver.REDUCED, 1);
+    this(mesh, interval, stepping, Solver.REDUCED, new Workers(1));
   }
 
   /**
    * Checks the numbers.
    *
-   * @throws stenotherm.base.InvalidInputException if the interval is not above 0, or there is no
-   *     thread
+   * @throws stenotherm.base.InvalidInputException if the interval is not above 0
    */
   public TransitSettings {
     Checks.given("mesh", mesh);
     Checks.given("stepping", stepping);
     Checks.given("solver", solver);
     Checks.positive("interval between stored values", interval, "s");
-    Workers.checked(threads);
+    Checks.given("workers", workers);
   }
 
   /**
@@ -70,7 +72,7 @@ public record TransitSettings(
    * @return the slower settings
    */
   public TransitSettings live() {
-    return new TransitSettings(mesh, interval, stepping.live(), solver, threads);
+    return new TransitSettings(mesh, interval, stepping.live(), solver, workers);
   }
 
   /**
@@ -79,18 +81,28 @@ public record TransitSettings(
    * @return the slower settings
    */
   public TransitSettings full() {
-    return new TransitSettings(mesh, interval, stepping, Solver.FULL, threads);
+    return new TransitSettings(mesh, interval, stepping, Solver.FULL, workers);
   }
 
   /**
-   * The same settings with several threads for building a reduced model.
+   * The same settings with several threads of their own for building a reduced model.
    *
-   * @param number the number, the calling thread included
+   * @param number most threads at a time, the calling one included
    * @return the changed settings
    * @throws stenotherm.base.InvalidInputException if it is not above 0
    */
   public TransitSettings withThreads(int number) {
-    return new TransitSettings(mesh, interval, stepping, solver, number);
+    return with(new Workers(number));
+  }
+
+  /**
+   * The same settings with other threads for building a reduced model.
+   *
+   * @param others the threads, for example of the caller's executor
+   * @return the changed settings
+   */
+  public TransitSettings with(Workers others) {
+    return new TransitSettings(mesh, interval, stepping, solver, others);
   }
 
   /**
@@ -100,6 +112,6 @@ public record TransitSettings(
    * @return the changed settings
    */
   public TransitSettings meshScaled(double factor) {
-    return new TransitSettings(mesh.scaled(factor), interval, stepping, solver, threads);
+    return new TransitSettings(mesh.scaled(factor), interval, stepping, solver, workers);
   }
 }

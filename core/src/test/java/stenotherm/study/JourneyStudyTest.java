@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
@@ -23,6 +25,7 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
+import stenotherm.base.Workers;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -123,6 +126,13 @@ class JourneyStudyTest {
     }
     StudyResult another = STUDY.run(new StudySettings(16, 8, 10, 1), ProgressListener.NONE);
     assertFalse(another.coldMargin(0.5) == RESULT.coldMargin(0.5), "the seed is of effect");
+    ExecutorService pool = Executors.newFixedThreadPool(2);
+    try {
+      StudySettings onThese = SETTINGS.with(new Workers(3, pool));
+      assertSameBits(RESULT, STUDY.run(onThese, ProgressListener.NONE));
+    } finally {
+      pool.shutdownNow();
+    }
   }
 
   /** What is enough has the bits of a study of so many journeys; what is not, those of all. */

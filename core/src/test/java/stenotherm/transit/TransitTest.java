@@ -560,7 +560,7 @@ class TransitTest {
         InvalidInputException.class,
         () -> new TransitSettings(MESH, 0, IntegratorSettings.standard()));
     TransitSettings several = COARSE.withThreads(3);
-    assertEquals(3, several.live().full().meshScaled(2).threads());
+    assertEquals(3, several.live().full().meshScaled(2).workers().threads());
     assertEquals(Solver.FULL, several.full().solver());
     assertThrows(InvalidInputException.class, () -> COARSE.withThreads(0));
   }

@@ -257,7 +257,7 @@ public final class Choices {
                     scenarios.get(3).journey().held(HOLD),
                     scenarios.get(0).journey().held(HOLD),
                     scenarios.get(WEATHERS.size() - 1).journey().held(HOLD)),
-                TransitSettings.standard().meshScaled(2).withThreads(JOURNEYS.threads()));
+                TransitSettings.standard().meshScaled(2).withThreads(JOURNEYS.workers().threads()));
         for (int weather = 0; weather < WEATHERS.size(); weather++) {
           Trial trial =
               Trial.of(

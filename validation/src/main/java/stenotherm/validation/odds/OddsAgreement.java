@@ -64,7 +64,8 @@ public final class OddsAgreement {
 
   private static boolean compare(Trial trial, long seed, PrintStream out) {
     StudySettings settings =
-        new StudySettings(JOURNEYS.replicates(), JOURNEYS.points(), seed, JOURNEYS.threads());
+        new StudySettings(
+            JOURNEYS.replicates(), JOURNEYS.points(), seed, JOURNEYS.workers().threads());
     double start = processorSeconds();
     JourneyStudy quick =
         new Assessor(

@@ -120,7 +120,9 @@ public final class WarmSide {
     // decisions are made on such a grid; its correction is left out: it is below 0.2 K
     ParcelModel model =
         ParcelModel.of(
-            parcel, held, TransitSettings.standard().meshScaled(2).withThreads(JOURNEYS.threads()));
+            parcel,
+            held,
+            TransitSettings.standard().meshScaled(2).withThreads(JOURNEYS.workers().threads()));
     out.printf(
         Locale.ROOT,
         "%n%s, %s%n%-10s%7s%6s%6s%6s%7s%7s%8s%8s%7s  %s%n",

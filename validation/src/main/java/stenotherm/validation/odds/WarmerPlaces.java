@@ -197,7 +197,9 @@ public final class WarmerPlaces {
     // decisions are made on such a grid; its correction is left out: it is below 0.2 K
     ParcelModel model =
         ParcelModel.of(
-            parcel, held, TransitSettings.standard().meshScaled(2).withThreads(JOURNEYS.threads()));
+            parcel,
+            held,
+            TransitSettings.standard().meshScaled(2).withThreads(JOURNEYS.workers().threads()));
     Uncertainties uncertain = Uncertainties.of(parcel, held, Ranges.stated(ERROR));
     CondensedModel condensed =
         CondensedModel.of(model, held, uncertain.spread(LEARNING, JOURNEYS.seed()));
