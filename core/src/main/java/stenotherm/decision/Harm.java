@@ -56,12 +56,13 @@ public record Harm(List<Mishap> mishaps, Fate nominal, double opening, Optional<
   /**
    * Says what happens.
    *
+   * @param units writes quantities in the reader's units
    * @return the mishaps, joined by "and"; "as planned" if there is none
    */
-  public String words() {
+  public String words(UnitWords units) {
     return mishaps.isEmpty()
         ? "as planned"
-        : mishaps.stream().map(Mishap::words).collect(Collectors.joining(" and "));
+        : mishaps.stream().map(each -> each.words(units)).collect(Collectors.joining(" and "));
   }
 
   /**

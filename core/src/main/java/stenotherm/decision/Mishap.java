@@ -83,9 +83,10 @@ public sealed interface Mishap {
   /**
    * Says what happens.
    *
+   * @param units writes quantities in the reader's units
    * @return for example "the warmer dead"
    */
-  String words();
+  String words(UnitWords units);
 
   /**
    * Returns what it happens to.
@@ -165,7 +166,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       String much =
           delay == Times.DAY ? "a day" : Checks.show(Math.rint(Times.toHours(delay)), "h");
       return much + " late in '" + name + "'";
@@ -198,8 +199,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
-      return Checks.show(Math.abs(kelvin), "K")
+    public String words(UnitWords units) {
+      return units.difference(Math.abs(kelvin))
           + (kelvin < 0 ? " colder" : " warmer")
           + " than forecast";
     }
@@ -234,8 +235,8 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
-      return Checks.show(Math.abs(kelvin), "K")
+    public String words(UnitWords units) {
+      return units.difference(Math.abs(kelvin))
           + (kelvin < 0 ? " colder in '" : " warmer in '")
           + name
           + "'";
@@ -282,7 +283,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return "no heating in the vehicles";
     }
 
@@ -414,7 +415,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return hours() + " of sun on the apron";
     }
 
@@ -437,7 +438,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return orientation.words();
     }
 
@@ -457,7 +458,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return "no fill";
     }
 
@@ -520,7 +521,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return "the warmer loose against the cup";
     }
 
@@ -546,7 +547,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return "the warmer dead";
     }
 
@@ -576,7 +577,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return "the warmer's film taped over";
     }
 
@@ -594,7 +595,7 @@ public sealed interface Mishap {
     }
 
     @Override
-    public String words() {
+    public String words(UnitWords units) {
       return "seams and holes blocked";
     }
 
@@ -656,6 +657,11 @@ public sealed interface Mishap {
     @Override
     public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
       return change.apply(parcel, journey);
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return words;
     }
 
     @Override

@@ -40,10 +40,24 @@ import stenotherm.transit.Variation;
  * @param planned the shipment as planned
  * @param singles mishaps one by one, the worst first
  * @param pairs mishaps in pairs, the worst first: those with odds before the others
- * @param leftOut why mishaps were left out, a sentence each
+ * @param leftOut mishaps that were left out
  */
 public record MishapStudy(
-    Harm planned, List<Harm> singles, List<Harm> pairs, List<String> leftOut) {
+    Harm planned, List<Harm> singles, List<Harm> pairs, List<LeftOut> leftOut) {
+  /**
+   * A mishap that was left out.
+   *
+   * @param mishap which
+   * @param why why
+   */
+  public record LeftOut(Mishap mishap, String why) {
+    /** Checks the parts. */
+    public LeftOut {
+      Checks.given("mishap", mishap);
+      Checks.given("why", why);
+    }
+  }
+
   /** Pairs that get odds. */
   private static final int PAIRS_WITH_ODDS = 10;
 
@@ -151,7 +165,7 @@ public record MishapStudy(
     }
 
     MishapStudy run(List<Mishap> mishaps, Consumer<List<Harm>> first) {
-      List<String> leftOut = new ArrayList<>();
+      List<LeftOut> leftOut = new ArrayList<>();
       List<Case> singles = singles(mishaps, leftOut);
       Outlook planned =
           Outlook.of(
@@ -210,18 +224,18 @@ public record MishapStudy(
     }
 
     /** What can happen and changes something. */
-    private List<Case> singles(List<Mishap> mishaps, List<String> leftOut) {
+    private List<Case> singles(List<Mishap> mishaps, List<LeftOut> leftOut) {
       List<Case> singles = new ArrayList<>();
       for (Mishap each : mishaps) {
         try {
           Remedy.Shipment after = each.applyTo(plan.parcel(), plan.journey());
           if (after.equals(plan.shipment())) {
-            leftOut.add(each.words() + ": changes nothing here");
+            leftOut.add(new LeftOut(each, "changes nothing here"));
           } else {
             singles.add(new Case(List.of(each), after));
           }
         } catch (InvalidInputException impossible) {
-          leftOut.add(each.words() + ": " + impossible.getMessage());
+          leftOut.add(new LeftOut(each, String.valueOf(impossible.getMessage())));
         }
       }
       return singles;

@@ -59,25 +59,6 @@ public sealed interface Remedy {
    */
   String words(UnitWords units);
 
-  /** Writes quantities for people. */
-  interface UnitWords {
-    /**
-     * Writes a temperature.
-     *
-     * @param kelvin the temperature [K]
-     * @return the text
-     */
-    String temperature(double kelvin);
-
-    /**
-     * Writes a length.
-     *
-     * @param metres the length [m]
-     * @return the text
-     */
-    String length(double metres);
-  }
-
   /**
    * Lists the changes to try.
    *

@@ -50,18 +50,7 @@ class ImprovementTest {
           HOUR,
           new StudySettings(16, 8, 1, 2));
 
-  private static final Remedy.UnitWords UNITS =
-      new Remedy.UnitWords() {
-        @Override
-        public String temperature(double kelvin) {
-          return kelvin + " K";
-        }
-
-        @Override
-        public String length(double metres) {
-          return metres + " m";
-        }
-      };
+  private static final UnitWords UNITS = new SiUnits();
 
   private static final Parcel WARMED =
       Packings.warmed(List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));

@@ -126,7 +126,7 @@ class MishapTest {
     Remedy.Shipment after = mishap.applyTo(WARMED, JOURNEY);
     FirstLook there = new Assessor(after.parcel(), after.journey(), SETTINGS).firstLook();
     FirstLook byHand = new Assessor(parcel, journey, SETTINGS).firstLook();
-    String words = mishap.words();
+    String words = mishap.words(new SiUnits());
     assertEquals(byHand.coldest(), there.coldest(), 1e-9, words);
     assertEquals(byHand.hottest(), there.hottest(), 1e-9, words);
     assertEquals(byHand.fate().outside(), there.fate().outside(), 1e-5, words);
@@ -299,7 +299,7 @@ class MishapTest {
     assertEquals(6, early.size());
     assertEquals(6, study.singles().size());
     assertEquals(1, study.leftOut().size(), study.leftOut().toString());
-    assertEquals("left in the frost", study.singles().get(0).words());
+    assertEquals("left in the frost", study.singles().get(0).words(new SiUnits()));
     assertEquals(Harm.Danger.COLD, study.singles().get(0).danger());
     assertTrue(study.singles().get(0).isBreached());
     List<Double> odds =
@@ -312,18 +312,19 @@ class MishapTest {
     List<Harm> broken = study.singles().stream().filter(Harm::isBroken).toList();
     assertEquals(
         List.of("left in the frost", "the warmer dead", "5 K colder than forecast"),
-        broken.stream().map(Harm::words).toList());
+        broken.stream().map(each -> each.words(new SiUnits())).toList());
     assertEquals(
         List.of(
             "5 K warmer than forecast and no fill",
             "5 K warmer than forecast and upside down",
             "upside down and no fill"),
-        study.pairs().stream().map(Harm::words).sorted().toList(),
+        study.pairs().stream().map(each -> each.words(new SiUnits())).sorted().toList(),
         "only what is withstood alone meets in pairs");
     // the nominal run of a pair is that of the same change made by hand
     Harm pair =
         study.pairs().stream()
-            .filter(each -> each.words().equals("5 K warmer than forecast and no fill"))
+            .filter(
+                each -> each.words(new SiUnits()).equals("5 K warmer than forecast and no fill"))
             .findFirst()
             .orElseThrow();
     FirstLook byHand =

@@ -111,7 +111,8 @@ class PackingSearchTest {
     assertEquals(space().choices().size() - unfit, search.candidates().size());
     assertTrue(!early.isEmpty());
     List<Harm> tried = best.harms();
-    assertTrue(tried.stream().anyMatch(each -> each.words().equals("the warmer dead")));
+    assertTrue(
+        tried.stream().anyMatch(each -> each.words(new SiUnits()).equals("the warmer dead")));
     Harm dead = tried.get(0);
     Parcel packed = dead.mishaps().get(0).applyTo(best.shipment().parcel(), cold).parcel();
     FirstLook byHand = new Assessor(packed, List.of(cold), SETTINGS).firstLook();

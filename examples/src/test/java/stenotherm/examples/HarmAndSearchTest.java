@@ -19,6 +19,7 @@ class HarmAndSearchTest {
       """
       format: 1
       title: A night in a cold room
+      units: metric
       animal: leopard gecko, 40 g
       cup: 16 oz deli cup
       hold: 2 h
@@ -68,6 +69,16 @@ class HarmAndSearchTest {
       assertTrue(before <= all.get(index).get("within").asDouble(), all.toString());
     }
     assertTrue(all.size() > 10, all.toString());
+  }
+
+  /** The weather of the usual mishaps is 5 K off. */
+  @Test
+  void mishapsAreToldInTheUnitsOfTheFile() throws IOException {
+    String to = folder.resolve("out").toString();
+    String bare = ROOM.replace(", warmer: 40 hour warmer on lid", "");
+    String scenario = file("us.yaml", bare.replace("units: metric", "units: us"));
+    assertEquals(0, run("break", scenario, "--mesh-scale", "2", "--out", to), () -> err);
+    assertTrue(out.contains("9.0 F° colder than forecast"), out);
   }
 
   @Test

@@ -79,12 +79,16 @@ public final class HarmReport implements Answer {
               if (!looks.isEmpty()) {
                 progress.firstLook(
                     "First look, one typical journey each: nearest to harm is '"
-                        + looks.get(0).words()
+                        + looks.get(0).words(new Words(new Figures(scenario.units())))
                         + "'. How often each goes well follows.");
               }
             },
             progress);
     return new HarmReport(scenario, parcel, study);
+  }
+
+  private String words(Harm harm) {
+    return harm.words(new Words(figures));
   }
 
   private String headline() {
@@ -99,7 +103,7 @@ public final class HarmReport implements Answer {
     }
     Harm worst = study.singles().get(0);
     return "What would harm first: "
-        + worst.words()
+        + words(worst)
         + "; "
         + share(worst)
         + " of 100 such journeys go well"
@@ -127,7 +131,7 @@ public final class HarmReport implements Answer {
     for (Harm each : harms) {
       lines.add(
           List.of(
-              each.words(),
+              words(each),
               share(each),
               each.danger().words(),
               figures.difference(each.margin()),
@@ -175,9 +179,13 @@ public final class HarmReport implements Answer {
         + " coarse grid. "
         + pairing()
         + " The sun is 800 W/m2 on the lid, assumed."
-        + (study.leftOut().isEmpty()
-            ? ""
-            : " Left out: " + String.join("; ", study.leftOut()) + ".");
+        + (study.leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
+  }
+
+  private List<String> leftOut() {
+    return study.leftOut().stream()
+        .map(each -> each.mishap().words(new Words(figures)) + ": " + each.why())
+        .toList();
   }
 
   /** The rule by which pairs are made. */
@@ -226,15 +234,15 @@ public final class HarmReport implements Answer {
     root.put("answer", headline());
     add(root.putArray("singles"), plannedAndSingles());
     add(root.putArray("pairs"), study.pairs());
-    study.leftOut().forEach(root.putArray("left_out")::add);
+    leftOut().forEach(root.putArray("left_out")::add);
     cautions().forEach(root.putArray("cautions")::add);
     return JsonText.of(root);
   }
 
-  private static void add(ArrayNode array, List<Harm> harms) {
+  private void add(ArrayNode array, List<Harm> harms) {
     for (Harm each : harms) {
       ObjectNode node = array.addObject();
-      node.put("what", each.words());
+      node.put("what", words(each));
       each.within().ifPresent(odds -> JsonText.addOdds(node, odds));
       node.put("margin", each.margin());
       node.put("danger", each.danger().words());
@@ -253,7 +261,7 @@ public final class HarmReport implements Answer {
           OddsBars.titled("How often it goes well when one thing goes wrong")
               .level(Level.LIKELY.words(), Level.LIKELY.least());
       for (Harm each : plannedAndSingles()) {
-        builder.row(each.words(), each.within().orElseThrow().within());
+        builder.row(words(each), each.within().orElseThrow().within());
       }
       OddsBars chart = builder.build();
       page.picture(chart, chart::heightFor, headline());

@@ -239,7 +239,7 @@ public final class SearchReport implements Answer {
             : "");
   }
 
-  private static String breaking(Found found) {
+  private String breaking(Found found) {
     if (found.margin() < 0) {
       return "nothing need go wrong: it leaves its band as planned";
     }
@@ -248,7 +248,7 @@ public final class SearchReport implements Answer {
         + " of "
         + found.harms().size()
         + broken.stream()
-            .map(harm -> harm.words() + " (" + harm.danger().words() + ")")
+            .map(harm -> harm.words(new Words(figures)) + " (" + harm.danger().words() + ")")
             .collect(Collectors.joining("; ", broken.isEmpty() ? " mishaps" : " mishaps: ", ""));
   }
 
@@ -338,7 +338,10 @@ public final class SearchReport implements Answer {
       each.within().ifPresent(odds -> JsonText.addOdds(node, odds));
       if (each.checked().isPresent()) {
         ArrayNode breaking = node.putArray("broken_by");
-        each.harms().stream().filter(Harm::isBreached).map(Harm::words).forEach(breaking::add);
+        each.harms().stream()
+            .filter(Harm::isBreached)
+            .map(harm -> harm.words(new Words(figures)))
+            .forEach(breaking::add);
         node.put("mishaps", each.harms().size());
       }
     }

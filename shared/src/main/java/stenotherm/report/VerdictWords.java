@@ -141,18 +141,7 @@ public record VerdictWords(Figures figures) {
 
   /** A change, as what to do. */
   String remedy(Remedy remedy) {
-    return remedy.words(
-        new Remedy.UnitWords() {
-          @Override
-          public String temperature(double kelvin) {
-            return figures.temperature(kelvin);
-          }
-
-          @Override
-          public String length(double metres) {
-            return figures.length(metres);
-          }
-        });
+    return remedy.words(new Words(figures));
   }
 
   /** A first look at one typical journey, before there are odds. */

@@ -5,6 +5,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Times;
 import stenotherm.decision.DelayMargin;
+import stenotherm.decision.UnitWords;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
@@ -15,12 +16,23 @@ import stenotherm.words.Figures;
  *
  * @param figures writes numbers in the reader's units
  */
-record Words(Figures figures) {
+record Words(Figures figures) implements UnitWords {
   /** What one journey in twenty exceeds. */
   static final double ONE_IN_TWENTY = 0.05;
 
-  String temperature(double kelvin) {
+  @Override
+  public String temperature(double kelvin) {
     return figures.temperature(kelvin);
+  }
+
+  @Override
+  public String difference(double kelvin) {
+    return figures.difference(kelvin);
+  }
+
+  @Override
+  public String length(double metres) {
+    return figures.length(metres);
   }
 
   static String hours(double seconds) {

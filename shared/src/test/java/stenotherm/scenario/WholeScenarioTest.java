@@ -657,7 +657,7 @@ class WholeScenarioTest {
     Scenario scenario = read(ScenarioFiles.MISHAPS);
     assertEquals(
         List.of("a night of frost", "a cold hold", "lost", "left in the sun", "on its head"),
-        scenario.mishaps().stream().map(Mishap::words).toList());
+        scenario.mishaps().stream().map(each -> ((Mishap.Own) each).words()).toList());
     Journey planned = scenario.journey();
     Parcel packed = scenario.packings().get(0);
     Remedy.Shipment lost = scenario.mishaps().get(2).applyTo(packed, planned);
