@@ -19,6 +19,7 @@ import stenotherm.study.Fate;
 import stenotherm.study.JourneyStudy;
 import stenotherm.study.StudySettings;
 import stenotherm.study.Trace;
+import stenotherm.study.Uncertainties;
 
 /**
  * Where a packing holds: its odds over the overnight lows at both ends of a journey.
@@ -208,6 +209,8 @@ public final class OddsMap {
       middleAndCorners.addAll(extent.grid(2));
       List<Journey> span = middleAndCorners.stream().map(journeys).toList();
       this.usual = span.get(0);
+      // all that will be run: the nodes, and what lies in the middle between them
+      requireAlike(parcel, extent.grid(2 * extent.side() - 1).stream().map(journeys).toList());
       Assessor assessor = new Assessor(parcel, span, settings);
       List<Double> lows = extent.equalLows(TYPICAL);
       listener.firstLooks(
@@ -225,30 +228,36 @@ public final class OddsMap {
           all.size(),
           from,
           to,
-          index -> traces.set(index, study(journeys.apply(all.get(index))).traces(alone)));
+          index -> traces.set(index, packing.study(journeys.apply(all.get(index))).traces(alone)));
       return List.copyOf(traces);
     }
 
-    private JourneyStudy study(Journey journey) {
-      if (journey.duration() != usual.duration()) {
-        throw new InvalidInputException(
-            "journeys of a map",
-            "must all last as long, not "
-                + usual.duration()
-                + " s and "
-                + journey.duration()
-                + " s");
+    /** Before anything is run: which takes minutes. */
+    private void requireAlike(Parcel parcel, List<Journey> all) {
+      List<String> uncertain = uncertain(parcel, usual);
+      for (Journey each : all) {
+        if (each.duration() != usual.duration()) {
+          throw new InvalidInputException(
+              "journeys of a map",
+              "must all last as long, not "
+                  + usual.duration()
+                  + " s and "
+                  + each.duration()
+                  + " s");
+        }
+        if (!uncertain(parcel, each).equals(uncertain)) {
+          throw new InvalidInputException(
+              "journeys of a map",
+              "must have the same uncertain quantities, not "
+                  + uncertain
+                  + " and "
+                  + uncertain(parcel, each));
+        }
       }
-      JourneyStudy study = packing.study(journey);
-      if (!study.uncertain().equals(judge.uncertain())) {
-        throw new InvalidInputException(
-            "journeys of a map",
-            "must have the same uncertain quantities, not "
-                + judge.uncertain()
-                + " and "
-                + study.uncertain());
-      }
-      return study;
+    }
+
+    private static List<String> uncertain(Parcel parcel, Journey journey) {
+      return Uncertainties.of(parcel, journey, Uncertainties.Ranges.stated(0)).words();
     }
   }
 

@@ -56,7 +56,7 @@ class MishapTest {
   private static final Source MADE_UP = Source.assumed("made up");
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
-          new TransitSettings(Packings.COARSE, HOUR, IntegratorSettings.standard()),
+          new TransitSettings(Packings.FEW_CELLS, HOUR, IntegratorSettings.standard()),
           12 * HOUR,
           new StudySettings(16, 8, 1, 2));
 
@@ -121,6 +121,8 @@ class MishapTest {
 
   private static final Journey JOURNEY = journey(van(3), depot(), porch(0));
 
+  private static final FirstLook PLAN = new Assessor(WARMED, JOURNEY, SETTINGS).firstLook();
+
   /** What a mishap leaves and what was changed by hand fare the same to the last bits. */
   private static void assertSame(Mishap mishap, Parcel parcel, Journey journey) {
     Remedy.Shipment after = mishap.applyTo(WARMED, JOURNEY);
@@ -130,9 +132,8 @@ class MishapTest {
     assertEquals(byHand.coldest(), there.coldest(), 1e-9, words);
     assertEquals(byHand.hottest(), there.hottest(), 1e-9, words);
     assertEquals(byHand.fate().outside(), there.fate().outside(), 1e-5, words);
-    FirstLook plan = new Assessor(WARMED, JOURNEY, SETTINGS).firstLook();
     assertTrue(
-        Math.abs(plan.coldest() - there.coldest()) + Math.abs(plan.hottest() - there.hottest())
+        Math.abs(PLAN.coldest() - there.coldest()) + Math.abs(PLAN.hottest() - there.hottest())
             > 1e-3,
         () -> words + " changes nothing");
   }

@@ -213,16 +213,17 @@ class OddsMapTest {
         lows -> nights(lows).delayed(0, lows.origin() > 270 ? Times.HOUR : 0);
     Function<Lows, Journey> surer = lows -> nights(lows, lows.destination() > 290 ? 0 : 3);
     OddsMap.Extent few = new OddsMap.Extent(LOWS, LOWS, 2);
+    Quiet working = new Quiet();
     InvalidInputException hours =
         assertThrows(
             InvalidInputException.class,
-            () -> OddsMap.of(warmed(), few, longer, SETTINGS, new Quiet()));
+            () -> OddsMap.of(warmed(), few, longer, SETTINGS, working));
     assertTrue(String.valueOf(hours.getMessage()).contains("must all last as long"));
     InvalidInputException ranges =
         assertThrows(
-            InvalidInputException.class,
-            () -> OddsMap.of(warmed(), few, surer, SETTINGS, new Quiet()));
+            InvalidInputException.class, () -> OddsMap.of(warmed(), few, surer, SETTINGS, working));
     assertTrue(String.valueOf(ranges.getMessage()).contains("the same uncertain quantities"));
+    assertTrue(working.looks.isEmpty(), "told before any run");
     assertThrows(InvalidInputException.class, () -> new OddsMap.Extent(LOWS, LOWS, 1));
     assertThrows(
         InvalidInputException.class, () -> new OddsMap.Extent(LOWS, new Range(280, 280), 5));

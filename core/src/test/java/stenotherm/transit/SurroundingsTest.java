@@ -135,6 +135,40 @@ class SurroundingsTest {
     assertEquals(280 - 0.9 * 63 / film, last(result.mean("pad")), 0.02);
   }
 
+  /** Sun and sky are above, whatever face of the parcel is up; the other faces see neither. */
+  @Test
+  void theFaceThatIsUpMeetsSunAndSky() {
+    Sunshine noon = Sunshine.on(Face.Z_MAX, TimeFunction.constant(300), BROWN);
+    Surroundings sunny = air(280).under(noon).lying(Orientation.LID_DOWN);
+    TransitResult day = run(Packings.still(0), journey(280, leg("roof", 4, sunny)));
+    FaceFilms board = new FaceFilms(new AirMovement.Moving(2), 0.9, new Underside.Open());
+    Surroundings clear =
+        Surroundings.of(Ambient.constant(280), 0, board)
+            .under(new Sunshine(Map.of(), BROWN, SolAir.CLEAR_SKY_LOSS))
+            .lying(Orientation.LID_DOWN);
+    TransitResult night = run(Packings.still(0), journey(280, leg("roof", 4, clear)));
+    for (Face face : Face.values()) {
+      boolean isUp = face == Face.Z_MIN;
+      assertEquals(isUp, last(day.surface(face)) > 285, face.label());
+      assertEquals(isUp, last(night.surface(face)) < 278, face.label());
+    }
+  }
+
+  /** What lies beside a parcel is as much warmer than stated as the air is. */
+  @Test
+  void aNeighbourIsWarmerWithTheAir() {
+    double[] stated = besideANeighbour(280, Variation.NOMINAL.withOffset(2));
+    double[] warmer = besideANeighbour(282, Variation.NOMINAL);
+    assertArrayEquals(warmer, stated, 1e-9);
+  }
+
+  private static double[] besideANeighbour(double kelvin, Variation variation) {
+    Contact.Condition neighbour = new Contact.Neighbour(TimeFunction.constant(kelvin + 15), 0.01);
+    Surroundings pile = air(kelvin).touching(List.of(Contact.whole(Face.X_MIN, neighbour)));
+    Journey journey = journey(290, leg("pile", 4, pile));
+    return Transit.run(Packings.still(0), journey, variation, COARSE.full()).mean("pad");
+  }
+
   @Test
   void theAbsorptanceVaries() {
     Sunshine noon = Sunshine.on(Face.X_MAX, TimeFunction.constant(60), BROWN);
@@ -317,7 +351,10 @@ class SurroundingsTest {
     double[] short0 = model.run(planned, Variation.NOMINAL).mean("cup");
     double[] held = model.run(longer, Variation.NOMINAL).mean("cup");
     double[] apart = Transit.run(Packings.plain(), longer, Variation.NOMINAL, COARSE).mean("cup");
+    double[] cells = run(Packings.plain(), planned).mean("cup");
+    double[] heldCells = run(Packings.plain(), longer).mean("cup");
     for (int hour = 0; hour <= 6; hour++) {
+      assertEquals(cells[hour], heldCells[hour], 1e-9, "every cell, hour " + hour);
       assertEquals(short0[hour], held[hour], 2e-3, "coefficients may differ, hour " + hour);
       assertEquals(short0[hour], apart[hour], 0.02, "by what two reductions leave, hour " + hour);
     }

@@ -49,7 +49,7 @@ import stenotherm.warmer.WarmerClass;
 class TransitTest {
   private static final double HOUR = Times.HOUR;
   private static final Place HERE = new Place("here", ZoneOffset.UTC);
-  private static final MeshControl MESH = MeshControl.graded(0.04, 0.02);
+  private static final MeshControl MESH = Packings.FEW_CELLS;
   private static final TransitSettings COARSE =
       new TransitSettings(MESH, HOUR, IntegratorSettings.standard());
 
@@ -191,8 +191,14 @@ class TransitTest {
         content * 800 * 3000
             + 0.0386 * Materials.WARMER_MIX_FRESH.specificHeat()
             + walls / 3 * 20 * 1450;
+    TransitSettings finer =
+        new TransitSettings(MeshControl.graded(0.04, 0.02), HOUR, IntegratorSettings.standard());
     TransitResult result =
-        run(parcel, journey(303, leg("cooling", 96, Ambient.constant(283), FLOOR)));
+        Transit.run(
+            parcel,
+            journey(303, leg("cooling", 96, Ambient.constant(283), FLOOR)),
+            Variation.NOMINAL,
+            finer.full());
     double[] mean = result.mean("pad");
     double measured = 72 * HOUR / Math.log((mean[24] - 283) / (mean[96] - 283));
     assertEquals(1, measured / (capacity / conductance), 0.04);
@@ -555,7 +561,7 @@ class TransitTest {
 
   @Test
   void settingsScale() {
-    assertEquals(0.02, COARSE.meshScaled(0.5).mesh().largestCell(), 1e-12);
+    assertEquals(MESH.largestCell() / 2, COARSE.meshScaled(0.5).mesh().largestCell(), 1e-12);
     assertThrows(
         InvalidInputException.class,
         () -> new TransitSettings(MESH, 0, IntegratorSettings.standard()));

@@ -93,7 +93,7 @@ class HarmAndSearchTest {
             "--mesh-scale",
             "2",
             "--candidates",
-            "6",
+            "4",
             "--wanted",
             "60",
             "--divisor",
@@ -103,7 +103,7 @@ class HarmAndSearchTest {
         () -> err);
     assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
     JsonNode found = json("search.json");
-    assertTrue(found.get("tried").asInt() <= 6);
+    assertTrue(found.get("tried").asInt() <= 4);
     JsonNode first = found.get("checked").get(0);
     assertEquals(
         first.get("volume").asDouble() / 0.005, first.get("dimensional_weight").asDouble(), 1e-9);
