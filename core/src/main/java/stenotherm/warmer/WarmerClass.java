@@ -32,8 +32,11 @@ public record WarmerClass(
     Range strength,
     Range bench,
     Source source) {
-  /** By what single warmers differ from their kind [-]: assumed. */
-  public static final Range SINGLE = new Range(0.75, 1.25);
+  /**
+   * By what single warmers differ from their kind [-]: assumed, none was measured. What is unknown
+   * of the kind is the bench's, {@link Bench#CONDUCTANCES}.
+   */
+  public static final Range SINGLE = new Range(0.9, 1.1);
 
   /** No bench stands behind it: its power or its powder is known. */
   private static final Range NO_BENCH = new Range(1, 1);

@@ -97,10 +97,8 @@ class WarmersTest {
     assertEquals(1, usual.benchAt(0));
     assertTrue(usual.isRated());
     WarmerClass open = usual.unmeasured();
-    assertEquals(
-        Math.hypot(Math.log(1.25), Math.log(1.3)), Math.log(open.strength().high()), 1e-12);
-    assertEquals(
-        -Math.hypot(Math.log(0.75), Math.log(0.7)), Math.log(open.strength().low()), 1e-12);
+    assertEquals(Math.hypot(Math.log(1.1), Math.log(1.3)), Math.log(open.strength().high()), 1e-12);
+    assertEquals(-Math.hypot(Math.log(0.9), Math.log(0.7)), Math.log(open.strength().low()), 1e-12);
     assertEquals(1, open.benchAt(1));
     assertEquals(open, open.unmeasured());
     assertEquals(1, usual.measured(0.9, new Range(0.8, 1)).benchAt(-1));

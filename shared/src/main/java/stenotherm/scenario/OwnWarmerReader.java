@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import stenotherm.base.Checks;
+import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.parcel.Placement;
@@ -30,6 +31,9 @@ final class OwnWarmerReader {
   private static final String ROOM = "room";
   private static final String WATTS = "watts";
   private static final String LASTING = "lasting";
+
+  /** How far the watts that a keeper gives may be off [-]. */
+  private static final Range STRENGTH = new Range(0.75, 1.25);
 
   /** How a warmer lay while its curve was measured. */
   private static final Map<String, DoubleFunction<Bench>> BENCHES = benches();
@@ -84,7 +88,7 @@ final class OwnWarmerReader {
       PrescribedPower power = new PrescribedPower(power());
       Source source = Source.assumed("watts as the scenario file gives them, with any air");
       return own.node()
-          .locate(() -> new WarmerClass(NAME, size, contents, power, WarmerClass.SINGLE, source));
+          .locate(() -> new WarmerClass(NAME, size, contents, power, STRENGTH, source));
     }
     Known known = own.has(CURVE) ? curve(files) : rating();
     own.assumptions().fitted(known.data(), known.fit());
