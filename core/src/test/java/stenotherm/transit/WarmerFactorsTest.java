@@ -20,6 +20,7 @@ import stenotherm.journey.JourneyBuilder;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
+import stenotherm.warmer.IronPowder;
 import stenotherm.warmer.PrescribedPower;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
@@ -83,6 +84,34 @@ class WarmerFactorsTest {
     double warm = meanPower(parcel, 313, low) - meanPower(parcel, 313, high);
     assertTrue(cold > 0.05, "W in the cold: " + cold);
     assertTrue(warm < -0.005, "W in warmth: " + warm);
+  }
+
+  /**
+   * The gain of the loop: in the cold a powder that reacts the more by its temperature tips over,
+   * the usual one does not. Steady, it is the growth of the uptake times the rise of the pouch.
+   */
+  @Test
+  void theGainTellsWhatMayTipOver() {
+    Parcel usual = with(Warmers.FORTY_HOUR);
+    String pad = usual.warmers().get(0).name();
+    IronPowder slow = ((IronPowder) Warmers.FORTY_HOUR.heat()).reacting(0.5).withActivation(75e3);
+    WarmerClass kind = Warmers.FORTY_HOUR;
+    Parcel steep =
+        with(
+            new WarmerClass(
+                "steep", kind.size(), kind.mass(), slow, kind.strength(), kind.source()));
+    TransitResult calm = run(usual, 288, Variation.NOMINAL);
+    TransitResult near = run(steep, 288, Variation.NOMINAL);
+    double most = Arrays.stream(calm.gain(pad)).max().orElseThrow();
+    assertTrue(most > 0 && most < 0.5, "gain " + most);
+    assertTrue(Arrays.stream(near.gain(pad)).max().orElseThrow() > 2 * most);
+    int last = calm.times().length - 1;
+    double conversion = calm.conversion(pad)[last];
+    double mean = calm.mean(pad)[last];
+    IronPowder.Supply supply = new IronPowder.Supply(1, 101_325, mean);
+    double growth = ((IronPowder) kind.heat()).growth(conversion, calm.times()[last], supply);
+    double rise = calm.gain(pad)[last] / growth;
+    assertTrue(rise > 5 && rise < mean - 288, "rise over the filling " + rise);
   }
 
   @Test
