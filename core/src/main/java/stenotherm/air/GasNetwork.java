@@ -14,18 +14,18 @@ import stenotherm.base.Range;
  * fraction, c the molar density and N = p V / (R T) the total amount, each gas follows
  *
  * <pre>
- *   dn/dt = (G + q) c (x_neighbour - x) + F x_(where F comes from) - sinks + sources + evaporation
+ *   dn/dt = (G + q) c (x_neighbour - x) + F x_(where F comes from) - sinks + breath + evaporation
  * </pre>
  *
  * where G is the conductance of diffusion, q a flow that exchanges equal amounts, and F the make-up
  * flow into the volume, by which the amounts sum to N at the end of a step: it balances what sinks,
- * sources, water, pressure, temperature and unequal diffusion would change.
+ * breath, water, pressure, temperature and unequal diffusion would change.
  *
  * <p>Water surfaces (damp bedding, walls on which vapour condenses) hold a store of water. Each
  * evaporates g (p_surface - p_vapour), less than 0 if it condenses, but never more than its store.
  *
  * <p>A step: set what differs from the last one, then {@link #step}. Conductances, flows, sinks,
- * sources and surfaces are means over the step; pressure and temperatures are those at its end, and
+ * uptakes and surfaces are means over the step; pressure and temperatures are those at its end, and
  * change linearly. For given make-up flows each gas follows a linear system with constant
  * coefficients, for which the step replaces exp(-z) by 1 / (1 + z + z²/2 + z³/6): of third order,
  * damping stiff parts, exact at a steady state, and never negative, however long the step. (That
@@ -98,7 +98,6 @@ public final class GasNetwork {
   private final double[] sink;
   private final double[] uptake;
   private double respiratoryQuotient;
-  private final double[] source; // gas
   private final double[] surfaceConductance;
   private final double[] surfacePressure;
   private final double[] endTemperature;
@@ -109,7 +108,6 @@ public final class GasNetwork {
   // of the last step
   private final double[] mean; // gas [-], mole fraction
   private final double[] link; // gas [mol/s]
-  private final double[] inflow; // gas [mol/s]
   private final double[] evaporation; // [mol/s]
   private final double[] uptakeFactor; // [mol/s]
   private final boolean[] isEmptied;
@@ -173,12 +171,10 @@ public final class GasNetwork {
     flow = new double[volumes];
     sink = new double[volumes];
     uptake = new double[volumes];
-    source = new double[SPECIES * volumes];
     surfaceConductance = new double[surfaces];
     surfacePressure = new double[surfaces];
     mean = new double[SPECIES * volumes];
     link = new double[SPECIES * volumes];
-    inflow = new double[SPECIES * volumes];
     evaporation = new double[surfaces];
     uptakeFactor = new double[volumes];
     isEmptied = new boolean[surfaces];
@@ -290,17 +286,6 @@ public final class GasNetwork {
   }
 
   /**
-   * Sets a source of a gas.
-   *
-   * @param volume number of the volume
-   * @param gas the gas
-   * @param rate the rate [mol/s], not negative
-   */
-  public void setSource(int volume, Gas gas, double rate) {
-    source[gas.ordinal() * volumes + volume] = Checks.notNegative("source of a gas", rate, "mol/s");
-  }
-
-  /**
    * Sets how a surface of water exchanges vapour with its volume.
    *
    * @param surface number of the surface
@@ -387,7 +372,7 @@ public final class GasNetwork {
       double in = link[i] + Math.max(makeUp[v], 0);
       double out = link[i] + Math.max(-makeUp[v], 0);
       // that of oxygen was found before
-      gain[v] = source[i] + (gas == CARBON_DIOXIDE ? breathedOut(v) : 0);
+      gain[v] = gas == CARBON_DIOXIDE ? breathedOut(v) : 0;
       lossOut[v] = gas == OXYGEN ? (sink[v] + uptakeFactor[v]) / middle[v] : 0;
       if (v == 0) {
         gain[0] += in * outsideFraction[gas];
@@ -542,18 +527,14 @@ public final class GasNetwork {
       store[i] = isEmptied[i] ? 0 : store[i] - evaporation[i] * duration;
     }
     for (int s = 0; s < SPECIES; s++) {
-      for (int v = 0; v < volumes; v++) {
-        int i = s * volumes + v;
-        double neighbour = v == 0 ? outsideFraction[s] : mean[s * volumes];
-        inflow[i] =
-            (link[i] + Math.max(makeUp[v], 0)) * neighbour
-                - (link[i] + Math.max(-makeUp[v], 0)) * mean[i];
-        double made = source[i] + (s == CARBON_DIOXIDE ? breathedOut(v) : 0);
-        total[4 * s + MADE] += made * duration;
-      }
-      total[4 * s + ENTERED] += inflow[s * volumes] * duration;
+      double parcel = link[s * volumes];
+      double inflow =
+          (parcel + Math.max(makeUp[0], 0)) * outsideFraction[s]
+              - (parcel + Math.max(-makeUp[0], 0)) * mean[s * volumes];
+      total[4 * s + ENTERED] += inflow * duration;
     }
     for (int v = 0; v < volumes; v++) {
+      total[4 * CARBON_DIOXIDE + MADE] += breathedOut(v) * duration;
       double x = mean[OXYGEN * volumes + v];
       total[4 * OXYGEN + TAKEN] += (sink[v] + uptakeFactor[v]) * x * duration;
       breathed[v] = x;
@@ -659,17 +640,6 @@ public final class GasNetwork {
     return makeUp[volume];
   }
 
-  /**
-   * Returns all that entered a volume of a gas from its neighbour: by diffusion, flow and make-up.
-   *
-   * @param volume number of the volume
-   * @param gas the gas
-   * @return mean rate over the last step [mol/s], below 0 if it left
-   */
-  public double inflow(int volume, Gas gas) {
-    return inflow[gas.ordinal() * volumes + volume];
-  }
-
   // ---- ledger
 
   /**
@@ -702,10 +672,10 @@ public final class GasNetwork {
   }
 
   /**
-   * Returns what sources made of a gas since the beginning.
+   * Returns what animals breathed out of a gas since the beginning.
    *
    * @param gas the gas
-   * @return the amount [mol]
+   * @return the amount [mol], 0 but for carbon dioxide
    */
   public double made(Gas gas) {
     return total[4 * gas.ordinal() + MADE];

@@ -52,7 +52,10 @@ public final class Assessor {
 
   /** The strongest warmers in the warmest air. */
   private static final Variation WARMEST =
-      Variation.NOMINAL.with(Factor.AMBIENT, End.HIGH).with(Factor.WARMER_STRENGTH, End.HIGH);
+      Variation.NOMINAL
+          .with(Factor.AMBIENT, End.HIGH)
+          .with(Factor.WARMER_STRENGTH, End.HIGH)
+          .with(Factor.RATING_BENCH, End.HIGH);
 
   /** All ranges half as wide again. */
   private static final double WIDER = 1.5;
@@ -461,7 +464,8 @@ public final class Assessor {
                 .with(Factor.WALL_CONDUCTIVITY, End.HIGH)
                 .with(Factor.FILL_CONDUCTIVITY, End.HIGH)
                 .with(Factor.SURFACE_FILM, End.HIGH)
-                .with(Factor.WARMER_STRENGTH, ambient);
+                .with(Factor.WARMER_STRENGTH, ambient)
+                .with(Factor.RATING_BENCH, ambient);
       }
       return worst;
     }

@@ -88,7 +88,7 @@ public final class TestBox {
    */
   public static TestBox of(
       Parcel packing, LoggerTrace trace, boolean walls, TransitSettings settings) {
-    Parcel parcel = Checks.given("packing", packing).withoutAnimals();
+    Parcel parcel = unmeasured(Checks.given("packing", packing).withoutAnimals());
     if (ParcelModel.stepsEveryCell(parcel, settings)) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
@@ -124,6 +124,12 @@ public final class TestBox {
         trace,
         unfitted(parcel, walls),
         CondensedModel.of(whole, journey, spread(quantities), outputs).smooth());
+  }
+
+  /** A strength found in the box holds whatever bench stands behind the warmer. */
+  private static Parcel unmeasured(Parcel parcel) {
+    return parcel.withWarmers(
+        parcel.warmers().stream().map(each -> each.with(each.warmer().unmeasured())).toList());
   }
 
   private static void requireCup(String cup, Parcel parcel) {

@@ -66,6 +66,16 @@ public record PlacedWarmer(
   }
 
   /**
+   * Another warmer in the same place.
+   *
+   * @param other which warmer
+   * @return the changed warmer
+   */
+  public PlacedWarmer with(WarmerClass other) {
+    return new PlacedWarmer(name, other, placement, opened, cover);
+  }
+
+  /**
    * Returns the power that follows a curve.
    *
    * @return power over the time since sealing [W against s], zero before the warmer is opened; zero

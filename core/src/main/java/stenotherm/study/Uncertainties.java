@@ -19,7 +19,8 @@ import stenotherm.transit.Variation;
  *
  * <ul>
  *   <li>One number each for the conductivity of all walls, that of the fill, all surface films, the
- *       absorptance of the outside, leaking seams, and how deep the parcel lies among others.
+ *       absorptance of the outside, leaking seams, how deep the parcel lies among others, the bench
+ *       and the powder behind all warmers.
  *   <li>A strength for each warmer.
  *   <li>The error of the forecast of a place is one for all its legs.
  *   <li>Given the weather, the air of each leg has an error of its own and a part of one that all
@@ -128,7 +129,9 @@ public final class Uncertainties {
             Factor.CUP_AIR,
             Factor.SEAMS,
             Factor.FOAM_DIFFUSIVITY,
+            Factor.RATING_BENCH,
             Factor.REACTION,
+            Factor.ACTIVATION_ENERGY,
             Factor.EVAPORATION,
             Factor.METABOLISM)) {
       // crude ranges: nothing says that their middle is likelier

@@ -71,10 +71,7 @@ final class Course {
       outside.add(new Outside(leg, met.get(outside.size()), body.ports(), body.parts(), variation));
     }
     this.powers = parcel.warmers().stream().map(PlacedWarmer::prescribedPower).toList();
-    this.strengths =
-        parcel.warmers().stream()
-            .mapToDouble(w -> w.warmer().strengthAt(variation.ofWarmer(w.name())))
-            .toArray();
+    this.strengths = parcel.warmers().stream().mapToDouble(variation::power).toArray();
   }
 
   ParcelBody body() {

@@ -8,6 +8,7 @@ import stenotherm.journey.Journey;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
 import stenotherm.warmer.IronPowder;
+import stenotherm.warmer.PowderKinetics;
 
 /**
  * The uncertain quantities of a transit.
@@ -23,6 +24,12 @@ public enum Factor {
   SURFACE_FILM("heat exchange with the air outside"),
   /** Power of all warmers, times the strength that each states. */
   WARMER_STRENGTH("warmer strength"),
+  /**
+   * Power, film and iron of all warmers, times the factor that each states for want of the bench's
+   * resistances: a bench that conducts more stands for all three in proportion at the same
+   * temperatures, so that none of its ratings is fitted anew.
+   */
+  RATING_BENCH("watts that a warmer's rating stands for"),
   /** Temperatures of the air and of things that touch the parcel, by the spread of each leg. */
   AMBIENT("temperature outside"),
   /** Absorptance of the parcel's outside for the sun, over the range that each leg states. */
@@ -32,7 +39,12 @@ public enum Factor {
   /** What foam lets through, over {@link FoamPanel#EXPANDED_POLYSTYRENE_RANGE}. */
   FOAM_DIFFUSIVITY("air through the foam"),
   /** How readily the powder of warmers reacts, times {@link #REACTIONS}: it decides in the cold. */
-  REACTION("how readily the warmer burns in the cold"),
+  REACTION("how readily the warmer burns"),
+  /**
+   * Activation energy of the powder of warmers, over {@link PowderKinetics#ACTIVATIONS}: how much
+   * less readily it reacts below 40 °C, and more above.
+   */
+  ACTIVATION_ENERGY("how much the cold slows the warmer"),
   /** How fast damp bedding and animals evaporate, times {@link #EVAPORATIONS}. */
   EVAPORATION("evaporation from bedding and animal"),
   /** What animals breathe and the heat they give, times {@link #METABOLISMS}. */
@@ -99,7 +111,8 @@ public enum Factor {
   public boolean matters(Parcel parcel, Journey journey) {
     return switch (this) {
       case WARMER_STRENGTH -> !parcel.warmers().isEmpty();
-      case REACTION ->
+      case RATING_BENCH -> parcel.warmers().stream().anyMatch(each -> each.warmer().isRated());
+      case REACTION, ACTIVATION_ENERGY ->
           parcel.warmers().stream().anyMatch(each -> each.warmer().heat() instanceof IronPowder);
       case SEAMS -> parcel.openings().seamGap() > 0;
       case SOLAR_ABSORPTANCE ->
@@ -129,7 +142,15 @@ public enum Factor {
           STOWAGE,
           CUP_AIR ->
           true;
-      case WARMER_STRENGTH, AMBIENT, SEAMS, FOAM_DIFFUSIVITY, REACTION, EVAPORATION, METABOLISM ->
+      case WARMER_STRENGTH,
+          RATING_BENCH,
+          AMBIENT,
+          SEAMS,
+          FOAM_DIFFUSIVITY,
+          REACTION,
+          ACTIVATION_ENERGY,
+          EVAPORATION,
+          METABOLISM ->
           false;
     };
   }

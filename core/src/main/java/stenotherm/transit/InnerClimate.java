@@ -14,6 +14,7 @@ import stenotherm.conduction.HeatEngine;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.warmer.IronPowder;
+import stenotherm.warmer.PowderKinetics;
 
 /**
  * What burns, breathes, evaporates and condenses inside a parcel, stepped beside the heat of one
@@ -154,8 +155,15 @@ final class InnerClimate {
     Burner(ClimatePlan.Pad pad, Course course) {
       Variation variation = course.variation();
       this.warmer = pad.warmer();
-      this.powder = pad.powder().reacting(Factor.REACTIONS.at(variation.of(Factor.REACTION), 1));
-      this.strength = warmer.warmer().strengthAt(variation.ofWarmer(warmer.name()));
+      double slowing =
+          PowderKinetics.ACTIVATIONS.at(
+                  variation.of(Factor.ACTIVATION_ENERGY), PowderKinetics.ACTIVATION)
+              / PowderKinetics.ACTIVATION;
+      this.powder =
+          pad.powder()
+              .reacting(Factor.REACTIONS.at(variation.of(Factor.REACTION), 1))
+              .withActivation(slowing * pad.powder().kinetics().activationEnergy());
+      this.strength = variation.power(warmer);
       this.output = pad.output();
       this.input = pad.input();
       this.surface = pad.surface();
@@ -332,8 +340,7 @@ final class InnerClimate {
                 "power of heater '" + warmer.name() + "'",
                 heater.law().power(now[heater.output()], commanded[h]),
                 "W");
-        double strength = warmer.warmer().strengthAt(course.variation().ofWarmer(warmer.name()));
-        controlled[heater.input()] = strength * commanded[h];
+        controlled[heater.input()] = course.variation().power(warmer) * commanded[h];
       }
     }
   }

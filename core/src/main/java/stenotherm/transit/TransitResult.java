@@ -314,7 +314,7 @@ public final class TransitResult {
     if (column >= 0) {
       return climate(column);
     }
-    double strength = placed.warmer().strengthAt(variation.ofWarmer(warmer));
+    double strength = variation.power(placed);
     return Arrays.stream(history.times)
         .map(time -> strength * placed.prescribedPower().before(time))
         .toArray();

@@ -7,6 +7,8 @@ import java.util.Map;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.Range;
+import stenotherm.parcel.PlacedWarmer;
+import stenotherm.warmer.WarmerClass;
 
 /**
  * Where the uncertain quantities of a run lie. What is not named is nominal.
@@ -168,6 +170,12 @@ public record Variation(
   /** Position of the strength of a warmer. */
   double ofWarmer(String warmer) {
     return warmers.getOrDefault(warmer, of(Factor.WARMER_STRENGTH));
+  }
+
+  /** Factor on the power of a warmer, and on its film and iron if it has them [-]. */
+  double power(PlacedWarmer placed) {
+    WarmerClass kind = placed.warmer();
+    return kind.strengthAt(ofWarmer(placed.name())) * kind.benchAt(of(Factor.RATING_BENCH));
   }
 
   /** How much warmer the air of a leg is than stated, apart from its spread [K]. */

@@ -35,10 +35,13 @@ public record Bench(BenchSide below, BenchSide above) {
               + " estimates of the support's cloth and of cover and air film");
 
   /** The bench of ratings: a support of 30 °C, a light cover, a room of 20 °C; assumed. */
-  public static final Bench RATING =
-      new Bench(
-          new BenchSide(0.20, Temperatures.fromCelsius(30)),
-          new BenchSide(0.40, Temperatures.fromCelsius(20)));
+  public static final Bench RATING = rating(Temperatures.fromCelsius(20));
+
+  /**
+   * By what the conductance of a bench may be off, and with it film, iron and watts that follow
+   * from a rating [-]: assumed, the resistances are estimates to about a third.
+   */
+  public static final Range CONDUCTANCES = new Range(0.7, 1.3);
 
   /**
    * Specific heat of the fresh contents [J/(kg K)], as of the material "warmer mix, fresh": from
@@ -74,6 +77,17 @@ public record Bench(BenchSide below, BenchSide above) {
       Checks.positive("resistance of a bench", resistance, "m2 K/W");
       Checks.parcelTemperature("temperature of a bench", temperature);
     }
+  }
+
+  /**
+   * The bench of ratings in another room; its support stays at 30 °C.
+   *
+   * @param room temperature of the room [K]
+   * @return the bench
+   * @throws stenotherm.base.InvalidInputException if the temperature is out of its range
+   */
+  public static Bench rating(double room) {
+    return new Bench(new BenchSide(0.20, Temperatures.fromCelsius(30)), new BenchSide(0.40, room));
   }
 
   /**

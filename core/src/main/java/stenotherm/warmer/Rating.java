@@ -64,8 +64,12 @@ public record Rating(double peak, double duration, OptionalDouble mean, Optional
     this(peak, duration, OptionalDouble.empty(), OptionalDouble.empty());
   }
 
-  /** The rating as sources name it. */
-  String words() {
+  /**
+   * Returns the rating as sources name it.
+   *
+   * @return for example "rating of 55 °C at most and 40 h at or above 40 °C"
+   */
+  public String words() {
     return String.format(
         Locale.ROOT,
         "rating of %.0f °C at most and %s at or above 40 °C%s",

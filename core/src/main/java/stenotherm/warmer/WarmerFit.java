@@ -69,8 +69,11 @@ public record WarmerFit(
   static final String HOW =
       "film and iron fitted on a bench whose resistances are assumed; powder and crust assumed";
 
-  /** Conductance of the bench, and watts with it: assumed [-]. */
-  private static final Range BENCH = new Range(0.7, 1.3);
+  /** The iron that a fit begins with is within a third of what it finds; this is far more [-]. */
+  private static final double FAR_OFF = 3;
+
+  /** A curve further off than this misfit, 5 K, is that of something else [-]. */
+  private static final double FAR = 10;
 
   /** Half of the width that holds 90 % of a normal distribution, in standard deviations. */
   private static final double NINETY = 1.6449;
@@ -169,32 +172,44 @@ public record WarmerFit(
    * @param mass mass of the fresh contents [kg]
    * @return the fit
    * @throws InvalidInputException if the curve never reaches 40 °C or has fewer than 11 rows, or no
-   *     iron powder of that mass has it
+   *     iron powder of that mass has it: all lie 5 K or more off, as the root of the mean square
    */
   public static WarmerFit of(
       BenchCurve measured, Bench bench, WarmerClass.PadSize size, double mass) {
     Checks.given("curve", measured);
     double duration = measured.duration();
     if (duration == 0) {
-      throw new InvalidInputException("curve", "never reaches 40 °C: it tells no iron");
+      throw new InvalidInputException(
+          "curve", "never reaches 40 °C: it tells no iron, wrap the warmer");
     }
     double[] times = measured.sampled(ROWS);
     if (times.length < LEAST_ROWS) {
       throw new InvalidInputException(
           "curve", "has too few rows: " + LEAST_ROWS + " beside the first are needed");
     }
-    return fitted(
-        new Guess(measured.peak(), duration, measured.at(0)),
-        pad(bench, size, mass),
-        run -> {
-          BenchCurve curve = run.to(measured.end());
-          List<Double> off = new ArrayList<>();
-          for (double time : times) {
-            off.add((curve.at(time) - measured.at(time)) / 0.5);
-          }
-          return off;
-        },
-        true);
+    WarmerFit fit =
+        fitted(
+            new Guess(measured.peak(), duration, measured.at(0)),
+            pad(bench, size, mass),
+            run -> {
+              BenchCurve curve = run.to(measured.end());
+              List<Double> off = new ArrayList<>();
+              for (double time : times) {
+                off.add((curve.at(time) - measured.at(time)) / 0.5);
+              }
+              return off;
+            },
+            true);
+    return measured.at(measured.end()) < BenchCurve.USEFUL ? fit : fit.cutShort();
+  }
+
+  /** Tells that its hours lie beyond the data. */
+  private WarmerFit cutShort() {
+    List<String> sentences = new ArrayList<>(untold);
+    sentences.add(
+        "The curve ends while the warmer still has 40 °C: how long it lasts is guessed from how it"
+            + " begins.");
+    return new WarmerFit(powder, permeance, iron, crust, watts, misfit, List.copyOf(sentences));
   }
 
   private static Pad pad(Bench bench, WarmerClass.PadSize size, double mass) {
@@ -242,6 +257,8 @@ public record WarmerFit(
       double pressure = Bench.OXYGEN * AirFilm.SEA_LEVEL;
       usual[PERMEANCE] = 1.2 * power / PRODUCT.heatPerOxygen() / pressure / pad.size.face();
       usual[IRON] = 0.9 * power * guess.duration / PRODUCT.heatPerIron();
+      // far off, no fit would mend it, and look long for one
+      requireRoom(usual[IRON], pad.mass, FAR_OFF);
       usual[CRUST] = 0.5;
       usual[ACTIVATION] = PowderKinetics.ACTIVATION;
       usual[SURPLUS] = PowderKinetics.SURPLUS;
@@ -302,24 +319,11 @@ public record WarmerFit(
     }
     Fitted iron = interval(model, IRON, found, deviations);
     double misfit = Math.sqrt(square / rows);
-    if (!noiseIsUnknown && misfit > CONTRADICTORY) {
+    if (misfit > (noiseIsUnknown ? FAR : CONTRADICTORY)) {
       throw new InvalidInputException(DATA, NONE);
     }
-    double part = iron.value() / pad.mass;
-    if (!WarmerClass.IRON.contains(part)) {
-      throw new InvalidInputException(
-          "mass of a warmer",
-          String.format(
-              Locale.ROOT,
-              "%.1f g of contents would hold %.1f g of iron: 30 to 70 %% is usual. Check mass,"
-                  + " size, hours and peak",
-              Masses.toGrams(pad.mass),
-              Masses.toGrams(iron.value())));
-    }
-    Range watts =
-        new Range(
-            Math.max(BENCH.low(), WarmerClass.IRON.low() / part),
-            Math.min(BENCH.high(), WarmerClass.IRON.high() / part));
+    requireRoom(iron.value(), pad.mass, 1);
+    Range watts = watts(iron.value(), pad.mass);
     return new WarmerFit(
         model.powder(found),
         interval(model, PERMEANCE, found, deviations),
@@ -328,6 +332,39 @@ public record WarmerFit(
         watts,
         misfit,
         untold(watts, deviations));
+  }
+
+  /**
+   * Refuses iron that is not what contents hold.
+   *
+   * @param slack by what factor it may lie beyond [-], 1 or more
+   */
+  private static void requireRoom(double iron, double mass, double slack) {
+    double part = iron / mass;
+    if (part < WarmerClass.IRON.low() / slack || part > slack * WarmerClass.IRON.high()) {
+      throw new InvalidInputException(
+          "mass of a warmer",
+          String.format(
+              Locale.ROOT,
+              "%.1f g of contents would hold %.1f g of iron: 30 to 70 %% is usual. Check mass,"
+                  + " size, hours and peak",
+              Masses.toGrams(mass),
+              Masses.toGrams(iron)));
+    }
+  }
+
+  /**
+   * By what factor film, iron and watts may be off together: no bench's conductance is known, but
+   * the iron has to have room in the contents.
+   *
+   * @param iron mass of the iron [kg]
+   * @param mass mass of the fresh contents [kg]
+   */
+  static Range watts(double iron, double mass) {
+    double part = iron / mass;
+    return new Range(
+        Math.max(Bench.CONDUCTANCES.low(), WarmerClass.IRON.low() / part),
+        Math.min(Bench.CONDUCTANCES.high(), WarmerClass.IRON.high() / part));
   }
 
   private static Fitted interval(Model model, int quantity, double[] found, double[] deviations) {

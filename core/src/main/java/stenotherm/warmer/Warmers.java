@@ -6,7 +6,6 @@ import java.util.OptionalDouble;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Masses;
 import stenotherm.base.Provenance;
-import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Suggestions;
 import stenotherm.base.Temperatures;
@@ -24,8 +23,6 @@ import stenotherm.base.Times;
  * <p>Stateless, thus thread-safe.
  */
 public final class Warmers {
-  private static final Range STRENGTH = new Range(0.75, 1.25);
-
   /** A small pad of about 20 g that is hot early and spent overnight. */
   public static final WarmerClass TEN_HOUR =
       warmer(
@@ -95,7 +92,9 @@ public final class Warmers {
         size,
         Masses.fromGrams(grams),
         powder,
-        STRENGTH,
+        1,
+        WarmerClass.SINGLE,
+        WarmerFit.watts(iron, Masses.fromGrams(grams)),
         new Source(rating.words(), WarmerFit.HOW, Provenance.ILLUSTRATIVE));
   }
 

@@ -15,7 +15,7 @@ final class FineIntegration {
   double[] flow = new double[2];
   double[] sink = new double[2];
   double[] uptake = new double[2];
-  double[] carbonDioxide = new double[2];
+  double respiratoryQuotient;
   double[] wetConductance = new double[2];
   double[] wetPressure = new double[2];
   double[] temperature = new double[2];
@@ -55,7 +55,7 @@ final class FineIntegration {
         }
       }
       mine[0] -= sink[v] * n[v][0] / total[v] + uptake[v];
-      mine[2] += carbonDioxide[v];
+      mine[2] += respiratoryQuotient * uptake[v];
       mine[3] += wetConductance[v] * (wetPressure[v] - p * n[v][3] / total[v]);
       for (int s = 0; s < 4; s++) {
         rate[v][s] += mine[s];

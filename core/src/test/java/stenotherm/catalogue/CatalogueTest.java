@@ -170,6 +170,8 @@ class CatalogueTest {
             "bench mean W",
             "weakest factor",
             "strongest factor",
+            "lowest factor for the bench",
+            "highest factor for the bench",
             "source",
             "how got");
     List<List<String>> rows = new ArrayList<>();
@@ -186,6 +188,8 @@ class CatalogueTest {
       row.add(tenths(Times.toMinutes(run.curve().rise())));
       row.add(tenths(run.meanPower()));
       row.addAll(numbers(warmer.strength().low(), warmer.strength().high()));
+      row.add(rounded(warmer.bench().low()));
+      row.add(rounded(warmer.bench().high()));
       row.addAll(origin(warmer.source()));
       rows.add(row);
     }

@@ -263,11 +263,14 @@ class UncertaintiesTest {
     }
     Parcel taped = Packings.plain().withOpenings(new Openings(0, List.of()));
     assertFalse(of(taped, 0.5, 0).words().contains(Factor.SEAMS.words()));
-    // no iron: a power that is prescribed has no reaction
-    assertFalse(of(twoWarmers(), 0.5, 0).words().contains(Factor.REACTION.words()));
+    // no iron: a power that is prescribed has no reaction, and no bench behind it
     Parcel iron =
         Packings.warmed(List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
-    assertTrue(of(iron, 0.5, 0).words().contains(Factor.REACTION.words()));
+    Uncertainties burning = of(iron, 0.5, 0);
+    for (Factor factor : List.of(Factor.REACTION, Factor.ACTIVATION_ENERGY, Factor.RATING_BENCH)) {
+      assertEquals(0.5, only(burning, factor.words(), 0.75).variation().of(factor), 1e-12);
+      assertFalse(of(twoWarmers(), 0.5, 0).words().contains(factor.words()));
+    }
   }
 
   @Test

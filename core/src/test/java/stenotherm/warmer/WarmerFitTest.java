@@ -1,6 +1,7 @@
 package stenotherm.warmer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -172,6 +173,63 @@ class WarmerFitTest {
     assertEquals(30, Times.toHours(curve.duration()), 0.05);
     assertTrue(own.strength().contains(1));
     assertEquals(0.08, own.mass());
+  }
+
+  /**
+   * The activation energy moves the power on the bench of ratings by less than 3 %, so that a film
+   * need not be fitted anew for each.
+   */
+  @Test
+  void theActivationEnergyHardlyMovesARating() {
+    for (WarmerClass warmer : Warmers.all()) {
+      IronPowder usual = (IronPowder) warmer.heat();
+      double power = mean(warmer, usual);
+      for (double energy : new double[] {25e3, 60e3}) {
+        double ratio = mean(warmer, usual.withActivation(energy)) / power;
+        assertEquals(1, ratio, 0.03, warmer.name());
+        assertTrue(Math.abs(ratio - 1) > 1e-4, warmer.name());
+      }
+    }
+  }
+
+  private static double mean(WarmerClass warmer, IronPowder powder) {
+    double capacity = Bench.SPECIFIC_HEAT * warmer.mass();
+    return Bench.RATING.run(warmer.size(), powder, capacity, ROOM).meanPower();
+  }
+
+  /** A curve that ends early leaves the iron open, and says so. */
+  @Test
+  void aCurveCutShortSaysSo() {
+    BenchCurve whole = noisy(truth(1, 1, 0.5, new double[] {1, 1, 1}), new Random(5));
+    double[] times = new double[41];
+    double[] temperatures = new double[41];
+    for (int row = 0; row < times.length; row++) {
+      times[row] = 900 * row;
+      temperatures[row] = whole.at(times[row]);
+    }
+    WarmerFit all = WarmerFit.of(whole, Bench.RATING, PAD, MASS);
+    WarmerFit first = WarmerFit.of(new BenchCurve(times, temperatures), Bench.RATING, PAD, MASS);
+    assertTrue(first.untold().toString().contains("guessed from how it begins"));
+    assertFalse(all.untold().toString().contains("guessed"));
+    double told = all.iron().interval().high() / all.iron().interval().low();
+    double open = first.iron().interval().high() / first.iron().interval().low();
+    assertTrue(open > 2 * told, told + " " + open);
+  }
+
+  /** A curve with little of a warmer in it is refused. */
+  @Test
+  void aCurveOfSomethingElseIsRefused() {
+    double[] times = new double[41];
+    double[] temperatures = new double[41];
+    for (int row = 0; row < times.length; row++) {
+      times[row] = 3600.0 * row;
+      temperatures[row] = row % 2 == 0 ? ROOM : ROOM + 45;
+    }
+    BenchCurve saw = new BenchCurve(times, temperatures);
+    InvalidInputException refused =
+        assertThrows(InvalidInputException.class, () -> WarmerFit.of(saw, Bench.RATING, PAD, MASS));
+    assertTrue(
+        refused.getMessage().contains("no warmer of iron powder has it"), refused::getMessage);
   }
 
   @Test

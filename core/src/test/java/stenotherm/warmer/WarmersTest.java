@@ -89,6 +89,38 @@ class WarmersTest {
         Warmers.TEN_HOUR.source().work());
   }
 
+  /** A warmer measured in its box needs no bench, and what it might be before holds both ranges. */
+  @Test
+  void strengthAndBenchAddInSquares() {
+    WarmerClass usual = Warmers.FORTY_HOUR;
+    assertEquals(1.3, usual.benchAt(1), 1e-12);
+    assertEquals(1, usual.benchAt(0));
+    assertTrue(usual.isRated());
+    WarmerClass open = usual.unmeasured();
+    assertEquals(Math.hypot(Math.log(1.1), Math.log(1.3)), Math.log(open.strength().high()), 1e-12);
+    assertEquals(-Math.hypot(Math.log(0.9), Math.log(0.7)), Math.log(open.strength().low()), 1e-12);
+    assertEquals(1, open.benchAt(1));
+    assertEquals(open, open.unmeasured());
+    assertEquals(1, usual.measured(0.9, new Range(0.8, 1)).benchAt(-1));
+    // a third of the small pad is iron already: less has no room in what is usual
+    assertEquals(0.3 * 20 / 6.568, Warmers.TEN_HOUR.bench().low(), 1e-9);
+    assertTrue(
+        assertThrows(
+                InvalidInputException.class,
+                () ->
+                    new WarmerClass(
+                        "x",
+                        usual.size(),
+                        usual.mass(),
+                        usual.heat(),
+                        1,
+                        usual.strength(),
+                        new Range(1.1, 1.2),
+                        usual.source()))
+            .getMessage()
+            .startsWith("bench of x: "));
+  }
+
   @Test
   void areFoundByName() {
     assertEquals(Warmers.FORTY_HOUR, Warmers.named("40 hour warmer"));

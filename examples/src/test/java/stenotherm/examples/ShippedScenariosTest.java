@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import stenotherm.picture.ReportLabels;
 import stenotherm.report.Comparison;
 import stenotherm.report.ComparisonReport;
+import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.transit.TransitSettings;
 
@@ -35,19 +36,21 @@ class ShippedScenariosTest {
           """
           cold-night.yaml       | temperature [°C] | with warmer
           two-frogs-by-air.yaml | temperature [°F] | Each animal on its own
+          own-warmer.yaml       | temperature [°C] | with warmer
           summer-day.yaml       | temperature [°C] | Melted part of the packs
           """)
   void runs(String name, String axis, String content) throws IOException {
     String text = Files.readString(FOLDER.resolve(name));
     assertTrue(text.lines().count() <= 25, "a scenario is short");
-    assertTrue(ScenarioReader.read(name, text).packings().size() > 1, "something to compare");
+    assertTrue(
+        ScenarioReader.read(name, text, FOLDER).packings().size() > 1, "something to compare");
     // an hour of hold and the last packing, as all have the same parts of a report
     String hurried =
         text.replaceFirst("(hold: 12 h\n)?journey:", "hold: 1 h\njourney:")
             .replaceAll("  - \\{name: [^\n]*, box: [^\n]*\n(?=  - )", "");
-    assertEquals(1, ScenarioReader.read(name, hurried).packings().size());
-    ComparisonReport comparison =
-        Comparison.run(ScenarioReader.read(name, hurried), COARSE, 1, percent -> {});
+    Scenario one = ScenarioReader.read(name, hurried, FOLDER);
+    assertEquals(1, one.packings().size());
+    ComparisonReport comparison = Comparison.run(one, COARSE, 1, percent -> {});
     StringWriter printed = new StringWriter();
     comparison.print(new PrintWriter(printed, true));
     Map<String, byte[]> files = comparison.files(true);
@@ -66,7 +69,13 @@ class ShippedScenariosTest {
     try (Stream<Path> files = Files.list(FOLDER)) {
       List<String> names = files.map(file -> file.getFileName().toString()).sorted().toList();
       assertEquals(
-          List.of("cold-night.yaml", "summer-day.yaml", "test-box.csv", "two-frogs-by-air.yaml"),
+          List.of(
+              "cold-night.yaml",
+              "own-warmer.yaml",
+              "summer-day.yaml",
+              "test-box.csv",
+              "two-frogs-by-air.yaml",
+              "warmer-curve.csv"),
           names);
       names.forEach(name -> assertTrue(page.contains(name), name));
     }

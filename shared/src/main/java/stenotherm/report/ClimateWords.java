@@ -185,7 +185,8 @@ record ClimateWords(Words words) {
               + words.temperature(Tolerance.HOTTEST_TOUCH)
               + " burns a small animal (assumed).");
     }
-    climate.warmers().forEach(course -> ofWarmer(row, course, all));
+    double until = row.assessment().plannedEnd();
+    climate.warmers().forEach(course -> ofWarmer(row.parcel(), until, course, all));
     return all;
   }
 
@@ -193,9 +194,10 @@ record ClimateWords(Words words) {
     return "about " + Words.moment(row.held(), moment.time());
   }
 
-  private void ofWarmer(Judged row, Climate.WarmerCourse course, List<String> all) {
+  /** Adds what to know of a warmer in a packing that is opened some time after sealing [s]. */
+  static void ofWarmer(Parcel parcel, double until, Climate.WarmerCourse course, List<String> all) {
     PlacedWarmer warmer = course.warmer();
-    boolean several = row.parcel().warmers().size() > 1;
+    boolean several = parcel.warmers().size() > 1;
     String name = several ? "'" + warmer.name() + "'" : "The warmer";
     double open = warmer.cover().open();
     if (open <= 0.5 && !(warmer.warmer().heat() instanceof PrescribedPower)) {
@@ -209,14 +211,13 @@ record ClimateWords(Words words) {
                       100 * open,
                       warmer.cover().words())));
     }
-    Layout layout = row.parcel().layout();
+    Layout layout = parcel.layout();
     Box pad = layout.block(warmer.name()).box();
-    for (Container cup : row.parcel().occupied()) {
+    for (Container cup : parcel.occupied()) {
       if (pad.overlap(layout.block(cup.airBlock()).box()) > -TOUCHING) {
         all.add(name + " touches '" + cup.name() + "': keep a gap or a layer of fill between.");
       }
     }
-    double until = row.assessment().plannedEnd();
     course
         .spent()
         .ifPresent(

@@ -62,14 +62,20 @@ final class StatedAssumptions {
     all.add(
         String.format(
             Locale.ROOT,
-            "Activation energy of iron powder: %.0f kJ/mol, %.0f to %.0f; %s. The odds vary how fast"
-                + " the powder reacts, not how that grows with its temperature.",
+            "Activation energy of iron powder: %.0f kJ/mol, %.0f to %.0f; %s.",
             PowderKinetics.ACTIVATION / 1000,
             PowderKinetics.ACTIVATIONS.low() / 1000,
             PowderKinetics.ACTIVATIONS.high() / 1000,
             PowderKinetics.ACTIVATION_SOURCE.text()));
     all.add(
-        "Rating bench: " + Bench.SOURCE.text() + ". The watts of a rating go with 1 over these.");
+        String.format(
+            Locale.ROOT,
+            "Rating bench: %s. It may conduct %.1f to %.1f times as much, and the watts of a rating go"
+                + " with that, as far as the contents hold the iron; a strength that was measured"
+                + " needs no bench.",
+            Bench.SOURCE.text(),
+            Bench.CONDUCTANCES.low(),
+            Bench.CONDUCTANCES.high()));
     BreathingLimits limits = BreathingLimits.ECTOTHERMS;
     all.add(
         String.format(

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import stenotherm.ambient.AmbientRule;
 import stenotherm.ambient.Situation;
@@ -12,6 +13,8 @@ import stenotherm.ambient.Stowage;
 import stenotherm.animal.Animal;
 import stenotherm.animal.TemperatureBand;
 import stenotherm.base.Lengths;
+import stenotherm.base.Masses;
+import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
@@ -25,6 +28,7 @@ import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.Vessel;
 import stenotherm.warmer.WarmerClass;
+import stenotherm.warmer.WarmerFit;
 
 /** Collects what a scenario assumes beyond its file: one sentence each, every sentence once. */
 final class Assumptions {
@@ -182,8 +186,40 @@ final class Assumptions {
             + number(warmer.strength().low())
             + " to "
             + number(warmer.strength().high())
-            + " times as much",
+            + " times as much"
+            + (warmer.isRated()
+                ? ", all of them "
+                    + number(warmer.bench().low())
+                    + " to "
+                    + number(warmer.bench().high())
+                    + " times, for want of the bench's resistances"
+                : ""),
         warmer.source());
+  }
+
+  /** Tells what a fit of a warmer found, how closely, and what it could not tell. */
+  void fitted(String data, WarmerFit fit) {
+    Range film = fit.permeance().interval();
+    Range iron = fit.iron().interval();
+    Range crust = fit.crust().interval();
+    add(
+        String.format(
+            Locale.ROOT,
+            "Warmer of your own by its %s: permeance of the film %.2e mol/(s m2 Pa), %.2e to %.2e;"
+                + " iron %.1f g, %.1f to %.1f; crust %.2f, %.2f to %.2f, each interval with 90 %%"
+                + "; what is left over is %.1f of the deviation of the data (0.5 K of a curve). %s",
+            data,
+            fit.permeance().value(),
+            film.low(),
+            film.high(),
+            Masses.toGrams(fit.iron().value()),
+            Masses.toGrams(iron.low()),
+            Masses.toGrams(iron.high()),
+            fit.crust().value(),
+            crust.low(),
+            crust.high(),
+            fit.misfit(),
+            String.join(" ", fit.untold())));
   }
 
   List<String> sentences() {

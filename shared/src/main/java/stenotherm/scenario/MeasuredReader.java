@@ -116,14 +116,7 @@ final class MeasuredReader {
         .locate(
             () ->
                 stated.stream()
-                    .map(
-                        each ->
-                            new PlacedWarmer(
-                                each.name(),
-                                each.warmer().measured(told.value(), told.range()),
-                                each.placement(),
-                                each.opened(),
-                                each.cover()))
+                    .map(each -> each.with(each.warmer().measured(told.value(), told.range())))
                     .toList());
   }
 }

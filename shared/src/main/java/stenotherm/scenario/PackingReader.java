@@ -65,10 +65,12 @@ final class PackingReader {
 
   private final Assumptions assumptions;
   private final KeyedSection root;
+  private final NamedFiles files;
 
-  PackingReader(Assumptions assumptions, KeyedSection root) {
+  PackingReader(Assumptions assumptions, KeyedSection root, NamedFiles files) {
     this.assumptions = assumptions;
     this.root = root;
+    this.files = files;
   }
 
   private static Map<String, FilmCover> films() {
@@ -253,13 +255,13 @@ final class PackingReader {
         () -> warmer(KeyedSection.of(mapping, Vocabulary.WARMER, assumptions), usual, containers));
   }
 
-  private static PlacedWarmer warmer(
-      KeyedSection section, String usual, List<Container> containers) {
+  private PlacedWarmer warmer(KeyedSection section, String usual, List<Container> containers) {
     PlacementReader places = new PlacementReader(section, WARMER, containers);
     String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
     if (section.require(WARMER) instanceof MappingNode own) {
+      KeyedSection keys = KeyedSection.of(own, Vocabulary.OWN_WARMER, section.assumptions());
       OwnWarmerReader.Described described =
-          OwnWarmerReader.read(own, places, section.has("position"), section.assumptions());
+          OwnWarmerReader.read(keys, places, section.has("position"), files);
       return placed(section, name, described.kind(), described.placement());
     }
     PlacementReader.Placed placed = places.read();

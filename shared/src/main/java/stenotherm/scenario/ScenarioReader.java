@@ -49,30 +49,45 @@ public final class ScenarioReader {
   }
 
   /**
-   * Reads a scenario from text.
+   * Reads a scenario from text that names no other file.
    *
    * @param fileName the name that messages show
    * @param text the scenario
    * @return the scenario
-   * @throws TextFormatException if the text is not a scenario that can be computed
+   * @throws TextFormatException if the text is not a scenario that can be computed, or names a file
    */
   public static Scenario read(String fileName, String text) {
-    return read(Document.parse(fileName, text, Vocabulary::exampleAt));
+    return read(Document.parse(fileName, text, Vocabulary::exampleAt), NamedFiles.none());
   }
 
   /**
-   * Reads a scenario from a file in UTF-8.
+   * Reads a scenario from text.
+   *
+   * @param fileName the name that messages show
+   * @param text the scenario
+   * @param folder where the tables lie that it names
+   * @return the scenario
+   * @throws TextFormatException if the text is not a scenario that can be computed, or a table that
+   *     it names is none
+   */
+  public static Scenario read(String fileName, String text, Path folder) {
+    return read(Document.parse(fileName, text, Vocabulary::exampleAt), NamedFiles.in(folder));
+  }
+
+  /**
+   * Reads a scenario from a file in UTF-8, with the tables that it names in its folder or below.
    *
    * @param path the file; messages show it as given
    * @return the scenario
    * @throws IOException if the file cannot be read
-   * @throws TextFormatException if the file is not a scenario that can be computed
+   * @throws TextFormatException if the file is not a scenario that can be computed, or a table that
+   *     it names is none
    */
   public static Scenario read(Path path) throws IOException {
-    return read(Document.read(path, Vocabulary::exampleAt));
+    return read(Document.read(path, Vocabulary::exampleAt), NamedFiles.beside(path));
   }
 
-  private static Scenario read(Document document) {
+  private static Scenario read(Document document, NamedFiles files) {
     MappingNode file = document.root().asMapping();
     checkFormat(file);
     Assumptions assumptions = new Assumptions();
@@ -80,7 +95,7 @@ public final class ScenarioReader {
     KeyedSection.checkKeys(file, Vocabulary.SCENARIO, keys);
     try {
       Scenario scenario =
-          read(KeyedSection.of(file, Vocabulary.SCENARIO, assumptions), assumptions);
+          read(KeyedSection.of(file, Vocabulary.SCENARIO, assumptions), files, assumptions);
       keys.throwIfAny();
       return scenario;
     } catch (TextFormatException values) {
@@ -88,7 +103,7 @@ public final class ScenarioReader {
     }
   }
 
-  private static Scenario read(KeyedSection root, Assumptions assumptions) {
+  private static Scenario read(KeyedSection root, NamedFiles files, Assumptions assumptions) {
     Faults faults = new Faults();
     Optional<String> title = faults.attempt(() -> root.require("title").asScalar().text());
     Optional<Units> units = faults.attempt(() -> root.value("units").asScalar().choice(UNITS));
@@ -98,7 +113,8 @@ public final class ScenarioReader {
     Optional<Journey> journey =
         faults.attempt(() -> new JourneyReader(assumptions, held).read(root.require("journey")));
     Optional<List<Parcel>> packings =
-        faults.attempt(() -> new PackingReader(assumptions, root).read(root.require("packings")));
+        faults.attempt(
+            () -> new PackingReader(assumptions, root, files).read(root.require("packings")));
     Optional<DailyTable> forecast =
         root.optional("forecast")
             .flatMap(

@@ -2,16 +2,12 @@ package stenotherm.scenario;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import stenotherm.base.Times;
 import stenotherm.decision.LoggerSensor;
 import stenotherm.decision.LoggerTrace;
 import stenotherm.decision.SensorSpot;
@@ -39,7 +35,6 @@ import stenotherm.text.TextFormatException;
  * <p>Experimental. Stateless, thus thread-safe.
  */
 public final class TraceReader {
-  private static final Pattern READING = Pattern.compile("(.*\\S)\\s*\\[\\s*(.+?)\\s*]");
   private static final Pattern PLACED = Pattern.compile("(.*\\S)\\s+at\\s+([0-9].*)");
   private static final String OUTSIDE = "outside";
   private static final String INSIDE = "inside";
@@ -72,32 +67,13 @@ public final class TraceReader {
     return read(CsvTable.parse(fileName, text), packing);
   }
 
-  /** A column of temperatures. */
-  private record Column(int number, String name, ScalarNode node, String unit) {
-    double[] kelvin(CsvTable table) {
-      return table.rows().stream()
-          .map(row -> row.get(number))
-          .mapToDouble(value -> kelvin(value, unit))
-          .toArray();
-    }
-
-    private static double kelvin(ScalarNode value, String unit) {
-      if (value.isBlank()) {
-        throw value.fail("has no reading, take the row out");
-      }
-      // a number alone: the unit is the column's
-      value.number();
-      return value.piece(value.text() + " " + unit).temperature();
-    }
-  }
-
   private static LoggerTrace read(CsvTable table, Parcel packing) {
-    double[] times = times(table);
-    List<Column> outside = new ArrayList<>();
+    double[] times = MeasuredColumn.times(table);
+    List<MeasuredColumn> outside = new ArrayList<>();
     List<LoggerSensor> sensors = new ArrayList<>();
     List<double[]> inside = new ArrayList<>();
     for (int number = 1; number < table.header().size(); number++) {
-      Column column = column(number, table.header().get(number));
+      MeasuredColumn column = MeasuredColumn.of(number, table.header().get(number));
       if (column.name().startsWith(OUTSIDE)) {
         outside.add(column);
       } else {
@@ -114,7 +90,7 @@ public final class TraceReader {
               + " [°F]");
     }
     double[] mean = new double[times.length];
-    for (Column each : outside) {
+    for (MeasuredColumn each : outside) {
       double[] kelvin = each.kelvin(table);
       for (int row = 0; row < mean.length; row++) {
         mean[row] += kelvin[row] / outside.size();
@@ -124,41 +100,7 @@ public final class TraceReader {
         "trace", () -> new LoggerTrace(times, mean, sensors, inside.toArray(new double[0][])));
   }
 
-  private static double[] times(CsvTable table) {
-    ScalarNode head = table.header().get(0);
-    ToDoubleFunction<ScalarNode> reader =
-        head.choice(
-            Map.of(
-                "hours", value -> Times.fromHours(value.number()),
-                "minutes", value -> Times.fromMinutes(value.number()),
-                "time", value -> seconds(value.localDateTime())));
-    double[] times = new double[table.rows().size()];
-    for (int row = 0; row < times.length; row++) {
-      ScalarNode value = table.rows().get(row).get(0);
-      times[row] = reader.applyAsDouble(value);
-      if (row > 0 && !(times[row] > times[row - 1])) {
-        throw value.fail(
-            "must be later than the row before, " + table.rows().get(row - 1).get(0).text());
-      }
-    }
-    return times;
-  }
-
-  private static double seconds(LocalDateTime clock) {
-    return Duration.between(LocalDateTime.of(2000, 1, 1, 0, 0), clock).toSeconds();
-  }
-
-  private static Column column(int number, ScalarNode head) {
-    Matcher parts = READING.matcher(head.text());
-    if (!parts.matches()) {
-      throw head.fail("needs its unit in brackets, write for example " + head.text() + " [°F]");
-    }
-    // a reading of 0 tells whether it is a unit
-    head.piece("0 " + parts.group(2)).temperature();
-    return new Column(number, parts.group(1), head, parts.group(2));
-  }
-
-  private static LoggerSensor sensor(Column column, Parcel packing) {
+  private static LoggerSensor sensor(MeasuredColumn column, Parcel packing) {
     Matcher placed = PLACED.matcher(column.name());
     if (placed.matches()) {
       Size from = column.node().piece(placed.group(2)).size();

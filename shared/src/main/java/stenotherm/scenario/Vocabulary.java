@@ -572,8 +572,9 @@ final class Vocabulary {
   static final FilePart OWN_WARMER =
       new FilePart(
           "own warmer",
-          "A warmer that the catalogue lacks, by its rating or by its watts. Iron and film are those"
-              + " that give the rating; watts are given whatever the air.",
+          "A warmer that the catalogue lacks, by its rating, by a curve that you measured of one, or"
+              + " by its watts. Iron and film are those that give the rating or the curve; watts are"
+              + " given whatever the air.",
           List.of(
               Key.optional(
                   "on",
@@ -581,12 +582,33 @@ final class Vocabulary {
                   "what it is on",
                   "`position` must be given"),
               Key.optional(
-                  "rating", Form.table(RATING), "what is printed on it", "`watts` must be given"),
+                  "rating",
+                  Form.table(RATING),
+                  "what is printed on it",
+                  "`curve` or `watts` must be given"),
+              Key.optional(
+                  "curve",
+                  Form.text("name of a table in the scenario's folder", "my-warmer.csv"),
+                  "how warm it was while it lay by itself, from its opening until it was cold again: a"
+                      + " table with commas; its columns are `hours`, `minutes` or `time`, and `pouch"
+                      + " [°C]`, or `rise [K]` over the room",
+                  "`rating` or `watts` must be given"),
+              Key.optional(
+                  "bench",
+                  Form.oneOf(OwnWarmerReader.benchNames()),
+                  "how it lay meanwhile: wrapped in a loose cloth that lets air through, bare on a"
+                      + " table, or as for ratings on a support of 30 °C under a light cover",
+                  "needed for a `curve`"),
+              Key.optional(
+                  "room",
+                  TEMPERATURE,
+                  "temperature of the room meanwhile",
+                  "the first reading of the pouch; needed for a `rise`"),
               Key.optional(
                   "watts",
                   Form.of(Quantity.POWER, "2 W"),
                   "its power from opening on",
-                  "`rating` must be given"),
+                  "`rating` or `curve` must be given"),
               Key.optional("lasting", DURATION, "how long it gives its watts", "for `watts` alone"),
               Key.required(
                   "contents", Form.of(Quantity.MASS, "100 g"), "mass of what is in the pouch"),

@@ -24,7 +24,7 @@ class StatedAssumptionsTest {
     for (String each :
         List.of(
             "Activation energy of iron powder: 40 kJ/mol, 25 to 60; ",
-            "Rating bench: ",
+            "Rating bench: Warm support of 30 °C",
             "Air counts as harmful below 12 % oxygen or above 3 % carbon dioxide: ")) {
       assertEquals(1, all.stream().filter(one -> one.startsWith(each)).count(), each);
     }

@@ -59,7 +59,7 @@ class ScenarioReferenceTest {
   @ParameterizedTest
   @MethodSource("goodScenarios")
   void readerTakesGoodScenarios(String text) {
-    assertFalse(ScenarioReader.read("s.yaml", text).packings().isEmpty());
+    assertFalse(ScenarioReader.read("s.yaml", text, ScenarioFiles.SHIPPED).packings().isEmpty());
   }
 
   static Stream<String> goodScenarios() {

@@ -868,11 +868,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "contents: 100 g, size",
             "contents: 20 g, size",
-            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): mass of a warmer: 20.0 g of contents would hold 93.3 g of iron: 30 to 70 % is usual. Check mass, size, hours and peak"),
+            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): mass of a warmer: 20.0 g of contents would hold 47.6 g of iron: 30 to 70 % is usual. Check mass, size, hours and peak"),
         arguments(
             "rating: {peak: 131 °F, hours: 40 h, mean: 48 °C, rise: 45 min}, ",
             "",
-            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): must have either the rating printed on it or its watts"),
+            "s.yaml:15:17: packings[0].warmers[0].warmer (two, printed): must have one of the rating printed on it, a curve measured of it, its watts"),
         arguments(
             "hours: 40 h, mean: 48 °C",
             "mean: 48 °C",
@@ -892,7 +892,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "rise: 45 min}, ",
             "rise: 45 min}, lasting: 3 h, ",
-            "s.yaml:15:91: packings[0].warmers[0].warmer.lasting (two, printed): has no effect with a rating, which has its hours"),
+            "s.yaml:15:91: packings[0].warmers[0].warmer.lasting (two, printed): has no effect without watts, its hours follow from the rest"),
         arguments(
             "position: [0 mm, 45 mm, 80 mm]",
             "position: [0 mm, 60 mm, 100 mm], film: free",

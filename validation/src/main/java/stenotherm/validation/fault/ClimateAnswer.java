@@ -47,6 +47,7 @@ import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.study.Fate;
+import stenotherm.transit.Factor;
 import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -86,6 +87,19 @@ enum ClimateAnswer implements KnownAnswer {
       double given =
           result.ledger().sources().values().stream().mapToDouble(Double::doubleValue).sum();
       same("heat", last(result.conversion("pad")) * POWDER.heat(), given, 0.02);
+    }
+  },
+
+  /** A bench that conducts more stands for more iron, and as much more heat. */
+  HEAT_OF_RATED_IRON {
+    @Override
+    public void check() {
+      Parcel box = parcel(Materials.XPS, FilmCover.FREE, false);
+      TransitResult result = run(box, 12, 0, Variation.NOMINAL.with(Factor.RATING_BENCH, 1));
+      double given =
+          result.ledger().sources().values().stream().mapToDouble(Double::doubleValue).sum();
+      double heat = BENCH.high() * last(result.conversion("pad")) * POWDER.heat();
+      same("heat", heat, given, 0.02);
     }
   },
 
@@ -161,6 +175,9 @@ enum ClimateAnswer implements KnownAnswer {
 
   private static final IronPowder POWDER = filmAlone();
 
+  /** What the bench leaves open of the heat of a warmer. */
+  private static final Range BENCH = new Range(0.7, 1.3);
+
   private static final TransitSettings SETTINGS =
       new TransitSettings(
               MeshControl.uniform(0.06),
@@ -204,7 +221,8 @@ enum ClimateAnswer implements KnownAnswer {
   private static Parcel parcel(Material foam, FilmCover cover, boolean withAnimal) {
     WarmerClass usual = Warmers.FORTY_HOUR;
     WarmerClass pad =
-        new WarmerClass("pad", usual.size(), usual.mass(), POWDER, new Range(0.75, 1.25), MADE_UP);
+        new WarmerClass(
+            "pad", usual.size(), usual.mass(), POWDER, 1, new Range(0.75, 1.25), BENCH, MADE_UP);
     Vessel bag =
         new Vessel.Bag(
             new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.COTTON_CLOTH, 4e-4));
@@ -231,6 +249,11 @@ enum ClimateAnswer implements KnownAnswer {
   }
 
   private static TransitResult run(Parcel parcel, double hours, double altitude) {
+    return run(parcel, hours, altitude, Variation.NOMINAL);
+  }
+
+  private static TransitResult run(
+      Parcel parcel, double hours, double altitude, Variation variation) {
     Surroundings room =
         Surroundings.of(TimeFunction.constant(START), 0, FaceFilms.indoors()).atAltitude(altitude);
     Leg leg =
@@ -238,7 +261,7 @@ enum ClimateAnswer implements KnownAnswer {
     return Transit.run(
             parcel,
             new Journey(LocalDateTime.of(2026, 1, 5, 18, 0), START, List.of(leg)),
-            Variation.NOMINAL,
+            variation,
             SETTINGS)
         .requireCompleted();
   }

@@ -219,6 +219,7 @@ public final class WarmerPlaces {
                 journey,
                 Variation.NOMINAL
                     .with(Factor.WARMER_STRENGTH, End.HIGH)
+                    .with(Factor.RATING_BENCH, End.HIGH)
                     .with(Factor.AMBIENT, End.HIGH))
             .requireCompleted();
     String cup = parcel.occupied().get(0).name();
