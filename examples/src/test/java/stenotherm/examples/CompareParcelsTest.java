@@ -262,7 +262,7 @@ class CompareParcelsTest {
     assertEquals(3, root.get("packings").size());
     JsonNode first = root.get("packings").get(0);
     assertTrue(first.get("warmer").asBoolean());
-    assertEquals(11, first.get("sensitivities").size());
+    assertEquals(13, first.get("sensitivities").size());
     assertEquals(9, root.get("packings").get(1).get("sensitivities").size());
     for (JsonNode row : root.get("packings")) {
       JsonNode odds = row.get("odds");
