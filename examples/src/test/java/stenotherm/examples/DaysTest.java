@@ -118,7 +118,7 @@ class DaysTest {
   void aStationsRecordIsReplayed() throws IOException {
     List<String> rows = new ArrayList<>(List.of("date,low [°F],high [°F]"));
     LocalDate day = LocalDate.of(2025, 1, 28);
-    for (int n = 0; n < 9; n++) {
+    for (int n = 0; n < 13; n++) {
       rows.add(day.plusDays(n) + (n < 5 ? ",0,10" : ",66,78"));
     }
     String station = file("station.csv", String.join("\n", rows) + "\n");
@@ -136,7 +136,8 @@ class DaysTest {
             "--json"),
         () -> err);
     JsonNode answer = new ObjectMapper().readTree(out);
-    assertEquals(6, answer.get("days").asInt());
+    assertEquals(10, answer.get("days").asInt());
+    assertTrue(err.contains("Roughly, by every 7th day: Of 100 departures"), err);
     JsonNode months = answer.get("months");
     assertEquals(1, months.get(0).get("month").asInt());
     assertEquals(3, months.get(0).get("days").asInt());

@@ -18,6 +18,12 @@ public final class OddsBars extends Picture {
   private static final double NARROW = 600;
 
   private static final double ROW = 24;
+
+  /** What a second line of a name takes. */
+  private static final double LINE = 15;
+
+  private static final int MOST_LINES = 2;
+
   private static final double NAMED_ROW = 38;
   private static final double BAR = 10;
   private static final double NUMBER = 34;
@@ -58,22 +64,40 @@ public final class OddsBars extends Picture {
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    double needed = headingHeight(width) + rows.size() * row(width) + BELOW + ROW;
+    double needed = headingHeight(width) + BELOW + ROW;
+    for (Row row : rows) {
+      needed += height(row, width);
+    }
     return (int) Math.ceil(Math.max(LOWEST, needed));
   }
 
-  private static double row(double width) {
-    return width < NARROW ? NAMED_ROW : ROW;
+  private static boolean isNarrow(double width) {
+    return width < NARROW;
+  }
+
+  /** Where bars begin. */
+  private static double left(double width) {
+    return isNarrow(width) ? Look.EDGE + 2 : NAMES * width;
+  }
+
+  private static List<String> lines(Row row, double width) {
+    double room = (isNarrow(width) ? width : left(width)) - 2 * Look.EDGE;
+    return Letters.wrap(row.name(), room, MOST_LINES, Look.LABEL);
+  }
+
+  private static double height(Row row, double width) {
+    return (isNarrow(width) ? NAMED_ROW : ROW) + LINE * (lines(row, width).size() - 1);
   }
 
   @Override
   void draw(Canvas canvas, double headingEnd) {
-    double row = row(canvas.width());
     double top = headingEnd + ROW;
-    double bottom = top + rows.size() * row;
+    double bottom = top;
+    for (Row row : rows) {
+      bottom += height(row, canvas.width());
+    }
     requireHeight("a chart of odds", canvas, bottom + BELOW - canvas.height());
-    boolean narrow = canvas.width() < NARROW;
-    double left = narrow ? Look.EDGE + 2 : NAMES * canvas.width();
+    double left = left(canvas.width());
     double scale = (canvas.width() - Look.EDGE - NUMBER - left) / ALL;
     for (int percent = 0; percent <= ALL; percent += 20) {
       double x = left + scale * percent;
@@ -91,16 +115,19 @@ public final class OddsBars extends Picture {
       canvas.line(x, top - 2, x, bottom, new Pen(Look.INK, 1.2, Canvas.Dash.SHORT));
       canvas.write(level.name(), new Pixel(x, top - 6), Alignment.END, Look.TICK);
     }
-    for (int index = 0; index < rows.size(); index++) {
-      paint(canvas, rows.get(index), top + (index + 1) * row, left, scale, narrow);
+    double under = top;
+    for (Row row : rows) {
+      under += height(row, canvas.width());
+      paint(canvas, row, under, left, scale);
     }
     canvas.line(left, top, left, bottom, new Pen(Look.INK, 1.6));
   }
 
-  private static void paint(
-      Canvas canvas, Row row, double under, double left, double scale, boolean narrow) {
+  private static void paint(Canvas canvas, Row row, double under, double left, double scale) {
+    boolean narrow = isNarrow(canvas.width());
+    List<String> name = lines(row, canvas.width());
     double end = left + scale * ALL * row.share();
-    double middle = under - (narrow ? 9 : ROW / 2);
+    double middle = under - (narrow ? 9 : height(row, canvas.width()) / 2);
     canvas.fill(
         new Area(left, middle - BAR / 2, Math.max(end, left + 1), middle + BAR / 2), Look.BLUE);
     canvas.dot(new Pixel(end, middle), 4, Color.WHITE, new Pen(Look.BLUE, 2));
@@ -109,13 +136,15 @@ public final class OddsBars extends Picture {
         new Pixel(end + 8, middle + 4),
         Alignment.START,
         Look.LABEL.inBold());
-    double room = narrow ? canvas.width() - 2 * Look.EDGE : left - 2 * Look.EDGE;
-    String name = Letters.wrap(row.name(), room, 1, Look.LABEL).get(0);
-    canvas.write(
-        name,
-        narrow ? new Pixel(left, middle - 10) : new Pixel(left - 8, middle + 4),
-        narrow ? Alignment.START : Alignment.END,
-        Look.LABEL);
+    double first =
+        middle + (narrow ? -10 - LINE * (name.size() - 1) : 4 - LINE * (name.size() - 1) / 2);
+    for (int line = 0; line < name.size(); line++) {
+      canvas.write(
+          name.get(line),
+          new Pixel(narrow ? left : left - 8, first + LINE * line),
+          narrow ? Alignment.START : Alignment.END,
+          Look.LABEL);
+    }
   }
 
   /**

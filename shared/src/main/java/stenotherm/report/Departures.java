@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
-import java.util.function.Function;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
@@ -47,6 +46,9 @@ public final class Departures {
 
   /** Part of the work that makes models. */
   private static final double OF_MODELS = 0.4;
+
+  /** One recorded day of so many is sent first. */
+  private static final int EARLY = 7;
 
   private final Scenario scenario;
   private final List<Packed> packings;
@@ -125,8 +127,11 @@ public final class Departures {
               + work.daysOnTheWay()
               + " days after it begins");
     }
-    List<List<Departure>> rows =
-        work.run(days, POINTS, found -> "Roughly: " + RankedDays.best(found, work.packings));
+    List<Journey> journeys = work.journeys(days);
+    List<Outlook> ready = work.ready(journeys);
+    List<List<Departure>> few = work.of(ready, journeys, FEW_POINTS, OF_MODELS, OF_MODELS + 0.1);
+    watcher.firstLook("Roughly: " + RankedDays.best(few, work.packings));
+    List<List<Departure>> rows = work.of(ready, journeys, POINTS, OF_MODELS + 0.1, 1);
     List<RankedDays.Day> ranked = new ArrayList<>();
     for (int day = 0; day < days.size(); day++) {
       LocalDate sealed = days.get(day).sealed();
@@ -191,7 +196,7 @@ public final class Departures {
               + " to "
               + last);
     }
-    List<List<Departure>> rows = work.run(days, FEW_POINTS, found -> "");
+    List<List<Departure>> rows = work.fewFirst(work.journeys(days));
     return new ReplayedDays(scenario, work.packings, rows, work.cautions());
   }
 
@@ -215,10 +220,12 @@ public final class Departures {
     return Math.toIntExact(opened.toEpochDay() - sealed.toEpochDay());
   }
 
-  /** Days by days, packings by packings. */
-  private List<List<Departure>> run(
-      List<OtherWeather> days, int points, Function<List<List<Departure>>, String> first) {
-    List<Journey> journeys = days.stream().map(scenario.plan()::in).toList();
+  private List<Journey> journeys(List<OtherWeather> days) {
+    return days.stream().map(scenario.plan()::in).toList();
+  }
+
+  /** The packings, ready for some journeys. */
+  private List<Outlook> ready(List<Journey> journeys) {
     List<Journey> span = span(journeys);
     List<Outlook> ready = new ArrayList<>();
     for (Packed packed : packings) {
@@ -232,13 +239,33 @@ public final class Departures {
       span.forEach(journey -> ofRuns.addAll(outlook.nominal(journey).cautions()));
       ready.add(outlook);
     }
-    if (points > FEW_POINTS) {
-      String sentence = first.apply(of(ready, journeys, FEW_POINTS, OF_MODELS, OF_MODELS + 0.1));
-      watcher.firstLook(sentence);
-    }
-    return of(ready, journeys, points, OF_MODELS + 0.1, 1);
+    return ready;
   }
 
+  /** Days by days, packings by packings: some that are spread evenly first, for an early answer. */
+  private List<List<Departure>> fewFirst(List<Journey> journeys) {
+    List<Outlook> ready = ready(journeys);
+    List<Journey> early = new ArrayList<>();
+    List<Journey> late = new ArrayList<>();
+    for (int day = 0; day < journeys.size(); day++) {
+      (day % EARLY == 0 ? early : late).add(journeys.get(day));
+    }
+    double after = OF_MODELS + (1 - OF_MODELS) * early.size() / journeys.size();
+    List<List<Departure>> first = of(ready, early, FEW_POINTS, OF_MODELS, after);
+    watcher.firstLook(
+        "Roughly, by every "
+            + EARLY
+            + "th day: "
+            + new ReplayedDays(scenario, packings, first, List.of()).headline());
+    List<List<Departure>> others = of(ready, late, FEW_POINTS, after, 1);
+    List<List<Departure>> rows = new ArrayList<>();
+    for (int day = 0; day < journeys.size(); day++) {
+      rows.add(day % EARLY == 0 ? first.get(day / EARLY) : others.get(day - day / EARLY - 1));
+    }
+    return rows;
+  }
+
+  /** Days by days, packings by packings. */
   private List<List<Departure>> of(
       List<Outlook> ready, List<Journey> journeys, int points, double from, double to) {
     StudySettings many = new StudySettings(REPLICATES, points, AssessmentSettings.SEED, threads);

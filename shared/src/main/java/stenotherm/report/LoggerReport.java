@@ -377,7 +377,9 @@ public record LoggerReport(
     root.put("startKelvin", fit.start());
     ArrayNode untold = root.putArray("untold");
     fit.untold().forEach(untold::add);
-    root.put("block", block());
+    if (tellsSomething()) {
+      root.put("block", block());
+    }
     return JsonText.of(root);
   }
 

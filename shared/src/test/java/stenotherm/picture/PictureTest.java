@@ -45,6 +45,7 @@ class PictureTest {
         picture("heat", Demo::heat),
         picture("heat-gap", Demo::heatWithGap),
         picture("odds", Demo::odds),
+        picture("odds-bars", PictureTest::bars),
         picture("section", Demo::section),
         picture("section-uniform", PictureTest::uniformSection));
   }
@@ -66,6 +67,17 @@ class PictureTest {
       builder.marker(new Marker("point " + i, new Curve.Reading(i * 240, warm)));
     }
     return builder.build();
+  }
+
+  /** Both ends, and names that take a line, two lines, and more than there is room for. */
+  private static Picture bars() {
+    return OddsBars.titled("How often it goes well when one thing goes wrong")
+        .level("likely holds", 0.8)
+        .row("as planned", 1)
+        .row("a day late in 'night on the dock' and the warmer loose against the cup", 0.62)
+        .row("a name that does not end ".repeat(12), 0.3)
+        .row("the warmer dead", 0)
+        .build();
   }
 
   private static Picture uniformSection() {
