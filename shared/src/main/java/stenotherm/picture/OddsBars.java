@@ -135,7 +135,7 @@ public final class OddsBars extends Picture {
         Long.toString(Math.round(ALL * row.share())),
         new Pixel(end + 8, middle + 4),
         Alignment.START,
-        Look.LABEL.inBold());
+        Look.LABEL.inBold().withHalo());
     double first =
         middle + (narrow ? -10 - LINE * (name.size() - 1) : 4 - LINE * (name.size() - 1) / 2);
     for (int line = 0; line < name.size(); line++) {
@@ -143,7 +143,7 @@ public final class OddsBars extends Picture {
           name.get(line),
           new Pixel(narrow ? left : left - 8, first + LINE * line),
           narrow ? Alignment.START : Alignment.END,
-          Look.LABEL);
+          Look.LABEL.withHalo());
     }
   }
 
