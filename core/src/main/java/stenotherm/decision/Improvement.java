@@ -84,7 +84,7 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
         shipments.add(each.applyTo(parcel, journey));
         remedies.add(each);
       } catch (InvalidInputException doesNotFit) {
-        continue;
+        // nothing to try
       }
     }
     List<Journey> journeys = new ArrayList<>(List.of(journey));
