@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stenotherm.base.Checks;
 import stenotherm.base.Times;
 import stenotherm.text.CsvTable;
 import stenotherm.text.ScalarNode;
@@ -61,7 +62,7 @@ record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
 
   private double[] read(CsvTable table, ToDoubleFunction<ScalarNode> reader) {
     // a reading of 0 tells whether it is a unit
-    reader.applyAsDouble(node.piece("0 " + unit));
+    Checks.finite("0 " + unit, reader.applyAsDouble(node.piece("0 " + unit)), "K");
     return table.rows().stream()
         .map(row -> row.get(number))
         .mapToDouble(value -> reader.applyAsDouble(with(value)))
