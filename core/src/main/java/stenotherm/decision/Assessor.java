@@ -146,11 +146,6 @@ public final class Assessor {
     return new Work(listener).assess();
   }
 
-  /** Judges the packing and finds nothing else of what an assessment tells. */
-  Verdict verdict(ProgressListener listener) {
-    return new Work(listener).verdict();
-  }
-
   /**
    * Goes through one typical journey, all quantities nominal, on the coarsest grid: an answer
    * within a second. {@link #assess} uses the same grid later.
@@ -330,20 +325,6 @@ public final class Assessor {
         }
       }
       return new Prepared(nominal, condensed, correction, error);
-    }
-
-    Verdict verdict() {
-      Prepared prepared = prepare();
-      report(OF_MODELS);
-      StudyResult odds =
-          prepared
-              .study(plannedEnd, uncertainties(prepared.error().total()))
-              .run(
-                  points(settings.study().points(), prepared.condensed()),
-                  FEW_POINTS,
-                  Assessor::isClearlyOut,
-                  (done, total) -> signal(OF_MODELS + (1 - OF_MODELS) * done / total));
-      return verdict(odds, prepared.nominal());
     }
 
     /** So many points of each replicate, the least where cells are stepped. */

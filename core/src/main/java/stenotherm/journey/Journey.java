@@ -116,6 +116,16 @@ public record Journey(LocalDateTime sealing, double startTemperature, List<Leg> 
   }
 
   /**
+   * Returns the temperature of the air as stated.
+   *
+   * @param time time since sealing [s]
+   * @return the temperature [K]; at a change of legs that of the later one
+   */
+  public double ambientAt(double time) {
+    return legs.get(legAt(time)).surroundings().ambient().at(time);
+  }
+
+  /**
    * Returns the clock at the place where the parcel is; at a change of legs that of the later one.
    *
    * @param time time since sealing [s]

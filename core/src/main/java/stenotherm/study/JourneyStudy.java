@@ -369,15 +369,6 @@ public final class JourneyStudy {
         .fate(trace.temperatures(), trace.hasEnoughAir() ? Double.POSITIVE_INFINITY : 0);
   }
 
-  /**
-   * Returns what is uncertain.
-   *
-   * @return the words, in the order of a point's coordinates
-   */
-  public List<String> uncertain() {
-    return uncertainties.words();
-  }
-
   /** What is done with a run. */
   private interface Taker {
     /**

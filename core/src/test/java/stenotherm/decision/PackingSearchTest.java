@@ -92,7 +92,9 @@ class PackingSearchTest {
         continue;
       }
       Verdict judged =
-          new Assessor(packed.parcel(), packed.journey(), SETTINGS).verdict(ProgressListener.NONE);
+          new Assessor(packed.parcel(), packed.journey(), SETTINGS)
+              .assess(ProgressListener.NONE)
+              .verdict();
       boolean reaches = judged.within().low() >= wanted;
       failing += reaches ? 0 : 1;
       if (reaches && packed.parcel().outerVolume() < smallest - 1e-9) {

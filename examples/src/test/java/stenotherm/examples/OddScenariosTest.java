@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,18 +38,9 @@ class OddScenariosTest {
 
   private String run(String scenario) throws IOException {
     Path file = Files.writeString(folder.resolve("odd.yaml"), scenario);
-    StringWriter out = new StringWriter();
-    StringWriter err = new StringWriter();
-    int code =
-        Stenotherm.run(
-            new PrintWriter(out, true),
-            new PrintWriter(err, true),
-            file.toString(),
-            "--out",
-            folder.resolve("out").toString(),
-            "--mesh-scale=2");
-    assertEquals(0, code, err::toString);
-    return out.toString();
+    Said said = Said.to(file, "--out", folder.resolve("out"), "--mesh-scale=2");
+    assertEquals(0, said.code(), said.err());
+    return said.out();
   }
 
   private String file(String name) throws IOException {

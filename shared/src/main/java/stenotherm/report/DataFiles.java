@@ -297,8 +297,7 @@ final class DataFiles {
       text.append(CsvText.field(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
       text.append(CsvText.field(cup)).append(',').append(times[i]).append(',');
       text.append(CLOCK.format(journey.localClock(times[i])));
-      double ambient =
-          journey.legs().get(journey.legAt(times[i])).surroundings().ambient().at(times[i]);
+      double ambient = journey.ambientAt(times[i]);
       for (double value :
           new double[] {
             ambient, mean[i], coldest[i], hottest[i], low[i], middle[i], high[i],

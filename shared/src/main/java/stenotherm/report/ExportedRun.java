@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,6 @@ import stenotherm.base.Face;
 import stenotherm.base.ProgressListener;
 import stenotherm.conduction.VtkFile;
 import stenotherm.grid.Block;
-import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
@@ -79,15 +79,9 @@ public final class ExportedRun implements Answer {
   /** Histories by the heads of their columns, which end in the unit. */
   private Map<String, double[]> columns() {
     Map<String, double[]> all = new LinkedHashMap<>();
-    Journey journey = run.journey();
     double[] times = run.times();
     all.put("time_s", times);
-    double[] ambient = new double[times.length];
-    for (int row = 0; row < times.length; row++) {
-      ambient[row] =
-          journey.legs().get(journey.legAt(times[row])).surroundings().ambient().at(times[row]);
-    }
-    all.put("ambient_K", ambient);
+    all.put("ambient_K", Arrays.stream(times).map(run.journey()::ambientAt).toArray());
     for (Container cup : run.parcel().containers()) {
       all.put(cup.name() + " air_K", run.airIn(cup.name()));
     }

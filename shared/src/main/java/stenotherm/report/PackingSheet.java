@@ -276,8 +276,7 @@ public record PackingSheet(
     double high = Double.NEGATIVE_INFINITY;
     for (double time : row.odds().times()) {
       if (time <= row.assessment().plannedEnd()) {
-        double ambient =
-            row.held().legs().get(row.held().legAt(time)).surroundings().ambient().at(time);
+        double ambient = row.held().ambientAt(time);
         low = Math.min(low, ambient);
         high = Math.max(high, ambient);
       }
