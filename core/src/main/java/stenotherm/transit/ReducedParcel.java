@@ -64,8 +64,12 @@ final class ReducedParcel {
             3,
             List.of(900.0, 1800.0, 3600.0, 5400.0, 7200.0, 10_800.0, 14_400.0, 21_600.0, 32_400.0));
 
-    /** Where states are wanted that are like those of runs, not those of one run. */
-    static final Search ROUGH = new Search(0.05, 0.05, 1, List.of(3600.0));
+    /**
+     * Where states are wanted that are like those of runs, not those of one run: a setting at hand
+     * is mostly near enough. Measured on five packings, settings of their own within 0.05 leave the
+     * error of condensed models within 2 mK of this.
+     */
+    static final Search ROUGH = new Search(0.15, 0.15, 1, List.of(3600.0));
 
     /**
      * For thousands of runs, where nothing is forecast: measured, up to 0.04 K off for half of the
