@@ -1,6 +1,7 @@
 package stenotherm.air;
 
 import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
@@ -22,6 +23,9 @@ import stenotherm.base.InvalidInputException;
  */
 public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
   private static final double GRAVITY = 9.80665;
+
+  /** Bisection alone would take forty. */
+  private static final int MOST_EVALUATIONS = 200;
 
   /**
    * An opening in its place.
@@ -70,17 +74,13 @@ public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
     }
     double gradient = (outside - inside) * GRAVITY;
     double density = (inside + outside) / 2;
-    // outflow falls as the neutral level rises if the inside is lighter, else it grows
-    double tolerance = 1e-12 * (high - low);
-    while (high - low > tolerance) {
-      double middle = (low + high) / 2;
-      if (net(openings, middle, gradient, temperature, density) * gradient > 0) {
-        low = middle;
-      } else {
-        high = middle;
-      }
-    }
-    double level = (low + high) / 2;
+    double level =
+        new BrentSolver(0, 1e-12 * (high - low), 0)
+            .solve(
+                MOST_EVALUATIONS,
+                height -> net(openings, height, gradient, temperature, density),
+                low,
+                high);
     double through = 0;
     boolean laminar = true;
     for (OpeningAtHeight each : openings) {
