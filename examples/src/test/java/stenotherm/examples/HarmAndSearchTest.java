@@ -116,6 +116,35 @@ class HarmAndSearchTest {
     assertEquals(2, ScenarioReader.read("pasted", pasted).packings().size());
   }
 
+  /** In the units of the file, and without a carrier's divisor. */
+  @Test
+  void aWarmNightNeedsNoWarmer() throws IOException {
+    String mild =
+        ROOM.replace("units: metric", "units: us")
+            .replace("leopard gecko, 40 g", "leopard gecko, 2 oz")
+            .replace("for: 8 h, ambient: 8 °C", "for: 3 h, ambient: 75 °F, spread: 3 F°")
+            .replace(", warmer: 40 hour warmer on lid", "");
+    String to = folder.resolve("out").toString();
+    assertEquals(
+        0,
+        run(
+            "search",
+            file("mild.yaml", mild),
+            "--mesh-scale",
+            "2",
+            "--candidates",
+            "2",
+            "--out",
+            to),
+        () -> err);
+    assertTrue(out.contains("The smallest box found with which at least 95 of 100"), out);
+    assertTrue(out.contains(" in outside, ") && out.contains("no warmer"), out);
+    JsonNode first = json("search.json").get("checked").get(0);
+    assertFalse(first.has("dimensional_weight"), first.toString());
+    assertEquals(0, first.get("warmers").asInt());
+    assertTrue(first.get("within").asDouble() >= 0.95, first.toString());
+  }
+
   @Test
   void wrongOptionsAreRefused() throws IOException {
     String scenario = file("room.yaml", ROOM);
