@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Harm;
@@ -43,12 +42,14 @@ public final class HarmReport implements Answer {
   private final Parcel parcel;
   private final MishapStudy study;
   private final Figures figures;
+  private final Words words;
 
   private HarmReport(Scenario scenario, Parcel parcel, MishapStudy study) {
     this.scenario = scenario;
     this.parcel = parcel;
     this.study = study;
     this.figures = new Figures(scenario.units());
+    this.words = new Words(figures);
   }
 
   /**
@@ -59,13 +60,16 @@ public final class HarmReport implements Answer {
    * @param settings how finely
    * @param threads work done at a time
    * @param progress told how far the work is, and the first look
-   * @param <P> what is told both
    * @return what would harm it
    * @throws stenotherm.base.InvalidInputException if the packing has no animal
    * @throws IllegalStateException if a run failed or an interrupt stopped it
    */
-  public static <P extends ProgressListener & Comparison.Watcher> HarmReport of(
-      Scenario scenario, Parcel parcel, TransitSettings settings, int threads, P progress) {
+  public static HarmReport of(
+      Scenario scenario,
+      Parcel parcel,
+      TransitSettings settings,
+      int threads,
+      Comparison.Watcher progress) {
     double late = Math.min(Times.DAY, scenario.longestHold());
     List<Mishap> mishaps = new ArrayList<>(scenario.mishaps());
     mishaps.addAll(Mishap.usual(scenario.journey(), late));
@@ -88,7 +92,7 @@ public final class HarmReport implements Answer {
   }
 
   private String words(Harm harm) {
-    return harm.words(new Words(figures));
+    return harm.words(words);
   }
 
   private String headline() {
@@ -184,7 +188,7 @@ public final class HarmReport implements Answer {
 
   private List<String> leftOut() {
     return study.leftOut().stream()
-        .map(each -> each.mishap().words(new Words(figures)) + ": " + each.why())
+        .map(each -> each.mishap().words(words) + ": " + each.why())
         .toList();
   }
 

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import stenotherm.base.Axis;
-import stenotherm.base.ProgressListener;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Harm;
 import stenotherm.decision.Level;
@@ -50,6 +49,7 @@ public final class SearchReport implements Answer {
   private final PackingSearch search;
   private final OptionalDouble divisor;
   private final Figures figures;
+  private final Words words;
   private final VerdictWords verdicts;
 
   private SearchReport(
@@ -59,6 +59,7 @@ public final class SearchReport implements Answer {
     this.search = search;
     this.divisor = divisor;
     this.figures = new Figures(scenario.units());
+    this.words = new Words(figures);
     this.verdicts = new VerdictWords(figures);
   }
 
@@ -80,18 +81,17 @@ public final class SearchReport implements Answer {
    * @param settings how finely
    * @param threads work done at a time
    * @param progress told how far the work is, and the first look
-   * @param <P> what is told both
    * @return what was found
    * @throws stenotherm.base.InvalidInputException if nothing fits, or something melts
    * @throws IllegalStateException if a run failed or an interrupt stopped it
    */
-  public static <P extends ProgressListener & Comparison.Watcher> SearchReport of(
+  public static SearchReport of(
       Scenario scenario,
       Parcel parcel,
       Wish wish,
       TransitSettings settings,
       int threads,
-      P progress) {
+      Comparison.Watcher progress) {
     SearchSpace usual = SearchSpace.usual(parcel, scenario.journey());
     SearchSpace space =
         new SearchSpace(
@@ -248,7 +248,7 @@ public final class SearchReport implements Answer {
         + " of "
         + found.harms().size()
         + broken.stream()
-            .map(harm -> harm.words(new Words(figures)) + " (" + harm.danger().words() + ")")
+            .map(harm -> harm.words(words) + " (" + harm.danger().words() + ")")
             .collect(Collectors.joining("; ", broken.isEmpty() ? " mishaps" : " mishaps: ", ""));
   }
 
@@ -340,7 +340,7 @@ public final class SearchReport implements Answer {
         ArrayNode breaking = node.putArray("broken_by");
         each.harms().stream()
             .filter(Harm::isBreached)
-            .map(harm -> harm.words(new Words(figures)))
+            .map(harm -> harm.words(words))
             .forEach(breaking::add);
         node.put("mishaps", each.harms().size());
       }
