@@ -105,10 +105,20 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       return shipment.parcel().outerVolume();
     }
 
+    private double share() {
+      return within().map(Odds::within).orElse(0.0);
+    }
+
+    private boolean isLike(Found other) {
+      return other.volume() == volume()
+          && other.shipment.parcel().mass() == shipment.parcel().mass()
+          && other.share() == share();
+    }
+
     /** Tells whether another one is as small, light and good, and better in something. */
     boolean isBeatenBy(Found other) {
-      double mine = within().map(Odds::within).orElse(0.0);
-      double its = other.within().map(Odds::within).orElse(0.0);
+      double mine = share();
+      double its = other.share();
       double mass = shipment.parcel().mass();
       double otherMass = other.shipment.parcel().mass();
       return other.volume() <= volume()
@@ -152,11 +162,18 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
   /**
    * Returns what to weigh against each other: size, mass and odds.
    *
-   * @return of those with odds the ones that no other beats in all three, the smallest first
+   * @return of those with odds the ones that no other beats in all three, the smallest first; of
+   *     several alike in all three the first
    */
   public List<Found> tradeOff() {
     List<Found> known = candidates.stream().filter(each -> each.within().isPresent()).toList();
-    return known.stream().filter(each -> known.stream().noneMatch(each::isBeatenBy)).toList();
+    List<Found> unbeaten = new ArrayList<>();
+    for (Found each : known) {
+      if (known.stream().noneMatch(each::isBeatenBy) && unbeaten.stream().noneMatch(each::isLike)) {
+        unbeaten.add(each);
+      }
+    }
+    return unbeaten;
   }
 
   /**

@@ -27,6 +27,10 @@ public final class OddsBars extends Picture {
   private static final double NAMED_ROW = 38;
   private static final double BAR = 10;
   private static final double NUMBER = 34;
+
+  /** What two digits take. */
+  private static final double DIGITS = 20;
+
   private static final double BELOW = 40;
   private static final double NAMES = 0.52;
   private static final int ALL = 100;
@@ -128,7 +132,7 @@ public final class OddsBars extends Picture {
     canvas.line(left, top, left, bottom, new Pen(Look.INK, 1.6));
   }
 
-  private static void paint(Canvas canvas, Placed row, double under, double left, double scale) {
+  private void paint(Canvas canvas, Placed row, double under, double left, double scale) {
     boolean narrow = isNarrow(canvas.width());
     List<String> name = row.name();
     double end = left + scale * ALL * row.share();
@@ -138,7 +142,7 @@ public final class OddsBars extends Picture {
     canvas.dot(new Pixel(end, middle), 4, Color.WHITE, new Pen(Look.BLUE, 2));
     canvas.write(
         Long.toString(Math.round(ALL * row.share())),
-        new Pixel(end + 8, middle + 4),
+        new Pixel(numberAt(end, left, scale), middle + 4),
         Alignment.START,
         Look.LABEL.inBold().withHalo());
     double first =
@@ -150,6 +154,18 @@ public final class OddsBars extends Picture {
           narrow ? Alignment.START : Alignment.END,
           Look.LABEL.withHalo());
     }
+  }
+
+  /** Where the number at a bar's end begins: beyond the line of a level that would cross it. */
+  private double numberAt(double end, double left, double scale) {
+    double start = end + 8;
+    for (Level level : levels) {
+      double line = left + scale * ALL * level.share();
+      if (line > start - 4 && line < start + DIGITS) {
+        start = line + 6;
+      }
+    }
+    return start;
   }
 
   /**

@@ -106,6 +106,17 @@ public final class HarmReport implements Answer {
       return planned + " Nothing that was tried changes anything.";
     }
     Harm worst = study.singles().get(0);
+    if (study.planned().isBroken()) {
+      return "It goes wrong even as planned: "
+          + share(study.planned())
+          + " of 100 journeys with '"
+          + parcel.name()
+          + "' go well. Worst beside that: "
+          + words(worst)
+          + "; "
+          + share(worst)
+          + " of 100.";
+    }
     return "What would harm first: "
         + words(worst)
         + "; "
@@ -147,8 +158,8 @@ public final class HarmReport implements Answer {
             "what goes wrong",
             "of 100 go well",
             "first danger",
-            "margin in a typical journey",
-            "first breach [h after sealing]"),
+            "margin in a typical journey (below 0: outside)",
+            "first outside [h after sealing]"),
         lines);
   }
 
@@ -179,10 +190,10 @@ public final class HarmReport implements Answer {
   }
 
   private String note() {
-    return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, on a"
-        + " coarse grid. "
+    return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, each"
+        + " computed roughly. "
         + pairing()
-        + " The sun is 800 W/m2 on the lid, assumed."
+        + " The sun is 800 W/m² on the lid, assumed."
         + (study.leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
   }
 
@@ -268,13 +279,16 @@ public final class HarmReport implements Answer {
         builder.row(words(each), each.within().orElseThrow().within());
       }
       OddsBars chart = builder.build();
-      page.picture(chart, chart::heightFor, headline());
+      page.picture(
+          chart,
+          chart::heightFor,
+          "Each bar: of 100 journeys on which this goes wrong, so many go well.");
     }
     tables().forEach(page::table);
     page.sentence(note());
     page.cautions(cautions());
     page.restsOn(scenario);
-    page.files("All digits", List.of(SUMMARY));
+    page.files("All digits in SI units", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());
     files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
