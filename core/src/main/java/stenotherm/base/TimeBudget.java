@@ -6,11 +6,11 @@ import java.util.function.LongSupplier;
 /**
  * How long a piece of work may take. One that would take longer is refused before the bulk of it.
  *
- * <p>How long it would take is estimated once, from the time that its first twentieth or so
- * took and from the share that it then says is done. That share rests on counts of packings and
- * journeys and on what these took beside each other where it was measured; the first seconds of a
- * Java machine are its slowest. Where it was tried, the estimate was 0.6 to 2 times what all
- * took. Work that was let through and yet is not done within the budget is stopped then.
+ * <p>How long it would take is estimated once, from the time that its first twentieth or so took
+ * and from the share that it then says is done. That share rests on counts of packings and journeys
+ * and on what these took beside each other where it was measured; the first seconds of a Java
+ * machine are its slowest. Where it was tried, the estimate was 0.6 to 2 times what all took. Work
+ * that was let through and yet is not done within the budget is stopped then.
  *
  * <p>Experimental. Immutable, thus thread-safe if its clock is.
  *

@@ -35,10 +35,10 @@ import stenotherm.words.LastWords;
  *
  * <p>Answers: 200 with the comparison; 400 a scenario or a request that cannot be read; 404, 405
  * another path or method; 408 a request that comes too slowly; 411, 431 one without a length, or
- * with too long a head; 413 a longer file than allowed; 422 a scenario that does not fit together or
- * is too large to compute; 503 all places are taken, ask again later; 504 the time is over, the
- * computation was stopped; 500 a fault of the program. All but 200 have a JSON object with an {@code
- * error}. The computation of one who closes the connection is stopped.
+ * with too long a head; 413 a longer file than allowed; 422 a scenario that does not fit together
+ * or is too large to compute; 503 all places are taken, ask again later; 504 the time is over, the
+ * computation was stopped; 500 a fault of the program. All but 200 have a JSON object with an
+ * {@code error}. The computation of one who closes the connection is stopped.
  *
  * <p>Thread-safe.
  */
