@@ -253,7 +253,10 @@ public final class ReplayedDays implements Answer {
       page.picture(
           chart,
           chart::heightFor,
-          "Each point: of 100 departures in that month, so many would have gone well.");
+          "Each point: of 100 departures in that month, so many would have gone well."
+              + (packings.size() > 1
+                  ? " Blue, solid: with its warmer; orange, dashed: without its warmer."
+                  : ""));
     }
     page.table(table());
     page.sentence(note());
