@@ -219,13 +219,18 @@ public final class Assessor {
    * @throws IllegalStateException if a run failed; the message says why
    */
   public JourneyStudy study(ProgressListener listener) {
-    Work work = new Work(listener);
+    Work work = preparing(listener);
     return work.prepare().study(journey.duration(), work.uncertainties(0));
+  }
+
+  /** Work that ends when all is prepared. */
+  private Work preparing(ProgressListener listener) {
+    return new Work((done, total) -> listener.progress(done, total * Work.OF_MODELS));
   }
 
   /** Prepares many journeys like those that were given. */
   Outlook outlook(ProgressListener listener) {
-    Prepared prepared = new Work(listener).prepare();
+    Prepared prepared = preparing(listener).prepare();
     return new Outlook(
         parcel,
         span,

@@ -43,8 +43,8 @@ public final class OddsMap {
   /** Typical journeys of a first look. */
   private static final int TYPICAL = 9;
 
-  /** Part of the work that makes the packing ready. */
-  private static final double READY = 0.3;
+  /** So many journeys take as long as making the packing ready: measured, roughly. */
+  private static final double READY = 2000;
 
   private static final Range GRIDS = new Range(2, 33);
 
@@ -167,8 +167,8 @@ public final class OddsMap {
     }
     Work work = new Work(parcel, extent, journeys, settings, listener);
     List<Lows> all = extent.grid(extent.side());
-    double nodesDone = READY + (1 - READY) * all.size() / (all.size() + CHECKED);
-    OddsMap unchecked = new OddsMap(work, work.runs(all, READY, nodesDone), 0);
+    double nodesDone = work.ready + (1 - work.ready) * all.size() / (all.size() + CHECKED);
+    OddsMap unchecked = new OddsMap(work, work.runs(all, work.ready, nodesDone), 0);
     List<Lows> between =
         extent.grid(2 * extent.side() - 1).stream()
             .filter(lows -> !all.contains(lows))
@@ -194,6 +194,9 @@ public final class OddsMap {
     private final Outlook packing;
     private final JourneyStudy judge;
 
+    /** Part of the work that makes the packing ready. */
+    private final double ready;
+
     Work(
         Parcel parcel,
         Extent extent,
@@ -216,7 +219,9 @@ public final class OddsMap {
       listener.firstLooks(
           lows,
           lows.stream().map(each -> assessor.firstLook(journeys.apply(Lows.equal(each)))).toList());
-      this.packing = assessor.outlook((part, of) -> listener.progress(READY * part / of, 1));
+      double runs = extent.side() * extent.side() + CHECKED;
+      this.ready = READY / (READY + runs * many.journeys());
+      this.packing = assessor.outlook((part, of) -> listener.progress(ready * part / of, 1));
       this.judge = packing.study(usual);
     }
 

@@ -105,10 +105,20 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       return shipment.parcel().outerVolume();
     }
 
+    private double share() {
+      return within().map(Odds::within).orElse(0.0);
+    }
+
+    private boolean isLike(Found other) {
+      return other.volume() == volume()
+          && other.shipment.parcel().mass() == shipment.parcel().mass()
+          && other.share() == share();
+    }
+
     /** Tells whether another one is as small, light and good, and better in something. */
     boolean isBeatenBy(Found other) {
-      double mine = within().map(Odds::within).orElse(0.0);
-      double its = other.within().map(Odds::within).orElse(0.0);
+      double mine = share();
+      double its = other.share();
       double mass = shipment.parcel().mass();
       double otherMass = other.shipment.parcel().mass();
       return other.volume() <= volume()
@@ -152,11 +162,18 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
   /**
    * Returns what to weigh against each other: size, mass and odds.
    *
-   * @return of those with odds the ones that no other beats in all three, the smallest first
+   * @return of those with odds the ones that no other beats in all three, the smallest first; of
+   *     several alike in all three the first
    */
   public List<Found> tradeOff() {
     List<Found> known = candidates.stream().filter(each -> each.within().isPresent()).toList();
-    return known.stream().filter(each -> known.stream().noneMatch(each::isBeatenBy)).toList();
+    List<Found> unbeaten = new ArrayList<>();
+    for (Found each : known) {
+      if (known.stream().noneMatch(each::isBeatenBy) && unbeaten.stream().noneMatch(each::isLike)) {
+        unbeaten.add(each);
+      }
+    }
+    return unbeaten;
   }
 
   /**
@@ -198,9 +215,10 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
 
   /** One search under way. */
   private static final class Work {
-    private static final double FIRST_ROUND = 0.3;
-    private static final double SECOND_ROUND = 0.45;
-    private static final double ODDS = 0.7;
+    /** What odds and a check of a candidate take, in looks at one: measured, roughly. */
+    private static final double ODDS = 7;
+
+    private static final double CHECK = 20;
 
     private final Parcel parcel;
     private final Journey journey;
@@ -232,7 +250,12 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
             "packing '" + parcel.name() + "'", "fits into none of the boxes to choose from");
       }
       int plain = space.changes().isEmpty() ? space.most() : Math.max(1, space.most() * 2 / 3);
-      List<Found> tried = looked(thinned(fitting, plain), 0, FIRST_ROUND);
+      List<Found> few = thinned(fitting, plain);
+      // all in looks at a candidate
+      double most = Math.min(space.most(), few.size() + CHANGED * space.changes().size());
+      double judging = most + ODDS * Math.min(most, WITH_ODDS);
+      double all = judging + CHECK * Math.min(most, CHECKED);
+      List<Found> tried = looked(few, 0, few.size() / all);
       first.accept(promising(tried, CHANGED));
       List<PackingChoice> changed = new ArrayList<>();
       for (Found each : promising(tried, CHANGED)) {
@@ -242,10 +265,13 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       }
       tried.addAll(
           looked(
-              thinned(fitting(changed), space.most() - tried.size()), FIRST_ROUND, SECOND_ROUND));
-      List<Found> judged = judged(promising(tried, WITH_ODDS));
+              thinned(fitting(changed), space.most() - tried.size()),
+              few.size() / all,
+              most / all));
+      List<Found> judged = judged(promising(tried, WITH_ODDS), most / all, judging / all);
       judged.sort(bestFirst());
-      List<Found> checked = checked(judged.subList(0, Math.min(CHECKED, judged.size())));
+      List<Found> checked =
+          checked(judged.subList(0, Math.min(CHECKED, judged.size())), judging / all);
       checked.sort(bestFirst());
       for (List<Found> better : List.of(judged, checked)) {
         for (Found each : better) {
@@ -352,14 +378,14 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       return chosen;
     }
 
-    private List<Found> judged(List<Found> promising) {
+    private List<Found> judged(List<Found> promising, double from, double to) {
       Found[] judged = new Found[promising.size()];
       StudySettings own = settings.study();
       StudySettings few = new StudySettings(own.replicates(), POINTS, own.seed(), 1);
       workers.each(
           judged.length,
-          SECOND_ROUND,
-          ODDS,
+          from,
+          to,
           index -> {
             Found each = promising.get(index);
             List<Journey> span = List.of(each.shipment().journey());
@@ -373,7 +399,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       return new ArrayList<>(Arrays.asList(judged));
     }
 
-    private List<Found> checked(List<Found> best) {
+    private List<Found> checked(List<Found> best, double from) {
       Found[] checked = new Found[best.size()];
       StudySettings own = settings.study();
       StudySettings many = new StudySettings(own.replicates(), CHECK_POINTS, own.seed(), 1);
@@ -382,7 +408,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       ProgressListener going = (done, total) -> workers.signal();
       workers.each(
           checked.length,
-          ODDS,
+          from,
           1,
           index -> {
             Found each = best.get(index);

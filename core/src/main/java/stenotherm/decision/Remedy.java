@@ -321,7 +321,7 @@ public sealed interface Remedy {
 
     @Override
     public String words(UnitWords units) {
-      return "all of it at " + units.temperature(temperature) + " when packed";
+      return "everything at " + units.temperature(temperature) + " when packed";
     }
 
     @Override

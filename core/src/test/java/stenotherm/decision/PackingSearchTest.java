@@ -129,6 +129,8 @@ class PackingSearchTest {
     assertTrue(
         search.tradeOff().stream()
             .noneMatch(each -> search.candidates().stream().anyMatch(each::isBeatenBy)));
+    PackingSearch twice = new PackingSearch(List.of(best, best), List.of(best), wanted, 0);
+    assertEquals(List.of(best), twice.tradeOff(), "what is alike in all three stands once");
   }
 
   @Test

@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
@@ -24,6 +26,7 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
+import stenotherm.base.TimeBudget;
 import stenotherm.base.Times;
 import stenotherm.base.Workers;
 import stenotherm.conduction.IntegratorSettings;
@@ -370,5 +373,33 @@ class JourneyStudyTest {
     // it cools until the opening and starts warmest
     assertEquals(OPENING, RESULT.tightest(true));
     assertEquals(0, RESULT.tightest(false), HOUR);
+  }
+
+  /** Each of 128 journeys takes a second of the clock. */
+  @Test
+  void aStudyIsRefusedByTheTimeOfItsFirstJourneys() {
+    AtomicLong clock = new AtomicLong();
+    AtomicInteger run = new AtomicInteger();
+    ProgressListener second =
+        (done, total) -> {
+          run.incrementAndGet();
+          clock.addAndGet(1_000_000_000);
+          return ProgressListener.Signal.CONTINUE;
+        };
+    StudyResult fits =
+        new TimeBudget(128, clock::get)
+            .within("Fewer journeys.", second, listener -> STUDY.run(SETTINGS, listener));
+    assertSameBits(RESULT, fits);
+    run.set(0);
+    TimeBudget tight = new TimeBudget(127, clock::get);
+    String message =
+        assertThrows(
+                InvalidInputException.class,
+                () ->
+                    tight.within(
+                        "Fewer journeys.", second, listener -> STUDY.run(SETTINGS, listener)))
+            .getMessage();
+    assertTrue(message.contains("would be about 3 min, as the first 5 % tell"), message);
+    assertTrue(run.get() < 12, run + " of 128 journeys");
   }
 }

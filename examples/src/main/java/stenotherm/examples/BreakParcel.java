@@ -2,6 +2,8 @@ package stenotherm.examples;
 
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
 import stenotherm.report.HarmReport;
 import stenotherm.scenario.Scenario;
@@ -20,6 +22,8 @@ import stenotherm.scenario.Scenario;
 final class BreakParcel extends PackingCommand {
   static final String NAME = "break";
 
+  @Mixin private AtMost atMost = new AtMost();
+
   @Override
   List<String> fileNames() {
     return HarmReport.FILES;
@@ -32,6 +36,10 @@ final class BreakParcel extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    return HarmReport.of(scenario, packing(scenario), settings(), threads(), progress);
+    Parcel packing = packing(scenario);
+    return atMost.ask(
+        "Fewer mishaps in the file take less.",
+        progress,
+        watcher -> HarmReport.of(scenario, packing, settings(), threads(), watcher));
   }
 }

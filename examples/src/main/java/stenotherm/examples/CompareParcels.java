@@ -2,6 +2,7 @@ package stenotherm.examples;
 
 import java.util.List;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import stenotherm.report.Answer;
 import stenotherm.report.Comparison;
 import stenotherm.report.ComparisonReport;
@@ -22,6 +23,8 @@ import stenotherm.scenario.Scenario;
 final class CompareParcels extends ScenarioCommand {
   static final String NAME = "compare";
 
+  @Mixin private AtMost atMost = new AtMost();
+
   @Override
   List<String> fileNames() {
     return ComparisonReport.FILES;
@@ -34,6 +37,9 @@ final class CompareParcels extends ScenarioCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    return Comparison.run(scenario, settings(), threads(), progress);
+    return atMost.ask(
+        "Fewer packings take less.",
+        progress,
+        watcher -> Comparison.run(scenario, settings(), threads(), watcher));
   }
 }

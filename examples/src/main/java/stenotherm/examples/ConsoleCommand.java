@@ -19,7 +19,7 @@ import stenotherm.base.MessageText;
     exitCodeList = {
       "0:done; all files are written",
       "2:the command line is wrong",
-      "3:the scenario is wrong or cannot be read; nothing was written",
+      "3:the scenario is wrong, cannot be read, or takes more than is allowed; nothing was written",
       "4:a file cannot be written; an earlier report is kept",
       "5:the computation failed, was stopped or ran out of memory; nothing was written",
       "6:something unforeseen happened, which is a fault of the program",

@@ -73,12 +73,7 @@ final class FitLogger extends PackingCommand {
   @Override
   Answer answer(Scenario scenario, Progress progress) {
     Parcel parcel = packing(scenario);
-    LoggerTrace trace;
-    try {
-      trace = trace(parcel);
-    } catch (IOException problem) {
-      throw new InvalidInputException("trace", "cannot be read: " + inWords(problem));
-    }
+    LoggerTrace trace = read("trace", () -> trace(parcel));
     progress.progress(5, 100);
     TestBox box =
         TestBox.of(parcel, trace, walls, settings().meshScaled(COARSER).withThreads(threads()));

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stenotherm.base.Range;
 import stenotherm.base.TemperatureDifferences;
@@ -68,6 +69,8 @@ final class MapLows extends PackingCommand {
       })
   private int nodes = 5;
 
+  @Mixin private AtMost atMost = new AtMost();
+
   @Override
   List<String> fileNames() {
     return MapReport.FILES;
@@ -101,12 +104,11 @@ final class MapLows extends PackingCommand {
     require(
         DAILY_RANGES.contains(daily), "--daily-range", String.valueOf(dailyRange), "0.5 to 30 K");
     presets(scenario, daily);
-    return MapReport.run(
-        scenario,
-        new MapReport.Question(parcel, range, daily, nodes),
-        settings(),
-        threads(),
-        progress);
+    MapReport.Question question = new MapReport.Question(parcel, range, daily, nodes);
+    return atMost.ask(
+        "Fewer --nodes take less, and a packing without a warmer half of it.",
+        progress,
+        watcher -> MapReport.run(scenario, question, settings(), threads(), watcher));
   }
 
   /** Says what was chosen where nothing was asked for. */

@@ -1,6 +1,5 @@
 package stenotherm.examples;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -73,11 +72,8 @@ final class PrintSheet extends ScenarioCommand {
     if (map == null) {
       return Optional.empty();
     }
-    try {
-      return Optional.of(MapReport.answerIn(map, scenario, parcel));
-    } catch (IOException problem) {
-      throw new InvalidInputException("--map", "cannot be read: " + inWords(problem));
-    }
+    Path file = map;
+    return Optional.of(read("--map", () -> MapReport.answerIn(file, scenario, parcel)));
   }
 
   private static Parcel named(List<Parcel> packings, String name) {

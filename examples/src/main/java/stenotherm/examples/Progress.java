@@ -2,7 +2,6 @@ package stenotherm.examples;
 
 import java.io.PrintWriter;
 import stenotherm.base.MessageText;
-import stenotherm.base.ProgressListener;
 import stenotherm.report.Comparison;
 
 /**
@@ -11,7 +10,7 @@ import stenotherm.report.Comparison;
  *
  * <p>Thread-safe.
  */
-final class Progress implements Comparison.Watcher, ProgressListener {
+final class Progress implements Comparison.Watcher {
   /** Percent between two lines. */
   private static final int LINE_EVERY = 25;
 
@@ -25,16 +24,15 @@ final class Progress implements Comparison.Watcher, ProgressListener {
   }
 
   @Override
-  public Signal progress(double done, double total) {
-    percent((int) (100 * done / total + 1e-9));
+  public synchronized Signal progress(double done, double total) {
+    int percent = (int) (100 * done / total + 1e-9);
+    if (percent > shown) {
+      show(percent);
+    }
     return Thread.currentThread().isInterrupted() ? Signal.STOP : Signal.CONTINUE;
   }
 
-  @Override
-  public synchronized void percent(int percent) {
-    if (percent <= shown) {
-      return;
-    }
+  private void show(int percent) {
     shown = percent;
     if (watched) {
       out.print("\rcomputing: " + percent + " %");

@@ -1,12 +1,13 @@
 package stenotherm.examples;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stenotherm.base.InvalidInputException;
+import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
 import stenotherm.report.Departures;
 import stenotherm.report.RankedDays;
@@ -48,6 +49,8 @@ final class RankDays extends PackingCommand {
               + " ${DEFAULT-VALUE} (assumed).")
   private double errorPerDay = Departures.ERROR_PER_DAY;
 
+  @Mixin private AtMost atMost = new AtMost();
+
   @Override
   List<String> fileNames() {
     return RankedDays.FILES;
@@ -69,8 +72,13 @@ final class RankDays extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    return Departures.rank(
-        scenario, packing(scenario), days(scenario), errorPerDay, settings(), threads(), progress);
+    Parcel packing = packing(scenario);
+    DailyTable days = days(scenario);
+    return atMost.ask(
+        "Fewer days of forecast take less.",
+        progress,
+        watcher ->
+            Departures.rank(scenario, packing, days, errorPerDay, settings(), threads(), watcher));
   }
 
   private DailyTable days(Scenario scenario) {
@@ -85,10 +93,7 @@ final class RankDays extends PackingCommand {
                           + " origin: 28 to 45 °F, destination: 30 to 48 °F}], or give --forecast"
                           + " FILE"));
     }
-    try {
-      return DailyTable.readEnds(forecast);
-    } catch (IOException problem) {
-      throw new InvalidInputException("forecast", "cannot be read: " + inWords(problem));
-    }
+    Path file = forecast;
+    return read("forecast", () -> DailyTable.readEnds(file));
   }
 }

@@ -1,6 +1,5 @@
 package stenotherm.examples;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Month;
 import java.util.EnumSet;
@@ -8,9 +7,11 @@ import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stenotherm.base.InvalidInputException;
 import stenotherm.journey.Leg;
+import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
 import stenotherm.report.Departures;
 import stenotherm.report.ReplayedDays;
@@ -55,6 +56,8 @@ final class ReplayDays extends PackingCommand {
           "Months of departure, as numbers. Default: 12,1,2, the winter; all: 1,2,3 to 12.")
   private List<Integer> months = List.of(12, 1, 2);
 
+  @Mixin private AtMost atMost = new AtMost();
+
   @Override
   void checkOwnOptions() {
     for (int month : months) {
@@ -79,8 +82,12 @@ final class ReplayDays extends PackingCommand {
     List<DayExtremes> to = days("--destination", destination, legs.get(legs.size() - 1));
     Set<Month> chosen = EnumSet.noneOf(Month.class);
     months.forEach(month -> chosen.add(Month.of(month)));
-    return Departures.replay(
-        scenario, packing(scenario), from, to, chosen, settings(), threads(), progress);
+    Parcel packing = packing(scenario);
+    return atMost.ask(
+        "Fewer --months take less.",
+        progress,
+        watcher ->
+            Departures.replay(scenario, packing, from, to, chosen, settings(), threads(), watcher));
   }
 
   private static List<DayExtremes> days(String option, @Nullable Path file, Leg leg) {
@@ -92,10 +99,6 @@ final class ReplayDays extends PackingCommand {
             option, unknown.getMessage() + ". Or give a station's record with this option");
       }
     }
-    try {
-      return DailyTable.readPlace(file);
-    } catch (IOException problem) {
-      throw new InvalidInputException(option, "cannot be read: " + inWords(problem));
-    }
+    return read(option, () -> DailyTable.readPlace(file));
   }
 }

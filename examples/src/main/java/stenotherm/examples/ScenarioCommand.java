@@ -106,6 +106,25 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
    */
   abstract Answer answer(Scenario scenario, Progress progress);
 
+  /** Reads a file that a question goes with. */
+  interface Reading<T> {
+    T read() throws IOException;
+  }
+
+  /**
+   * Reads a file that the question goes with.
+   *
+   * @param what what it is, in the words of a message
+   * @throws InvalidInputException if it cannot be read
+   */
+  static <T> T read(String what, Reading<T> reading) {
+    try {
+      return reading.read();
+    } catch (IOException problem) {
+      throw new InvalidInputException(what, "cannot be read: " + inWords(problem));
+    }
+  }
+
   /** How finely to compute, as the options say. */
   final TransitSettings settings() {
     TransitSettings usual = TransitSettings.standard().meshScaled(meshScale);

@@ -7,8 +7,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import stenotherm.decision.SearchSpace;
+import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
 import stenotherm.report.SearchReport;
 import stenotherm.scenario.Scenario;
@@ -51,6 +53,8 @@ final class SearchPackings extends PackingCommand {
       description = "How many candidates are tried. Default: ${DEFAULT-VALUE}.")
   private int candidates = 300;
 
+  @Mixin private AtMost atMost = new AtMost();
+
   @Override
   List<String> fileNames() {
     return SearchReport.FILES;
@@ -92,12 +96,11 @@ final class SearchPackings extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    return SearchReport.of(
-        scenario,
-        packing(scenario),
-        new SearchReport.Wish(wanted / 100, volumeOfMass(), candidates),
-        settings(),
-        threads(),
-        progress);
+    Parcel packing = packing(scenario);
+    SearchReport.Wish wish = new SearchReport.Wish(wanted / 100, volumeOfMass(), candidates);
+    return atMost.ask(
+        "Fewer --candidates take less.",
+        progress,
+        watcher -> SearchReport.of(scenario, packing, wish, settings(), threads(), watcher));
   }
 }

@@ -6,7 +6,9 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import stenotherm.base.ProgressListener;
 import stenotherm.grid.GridBudget;
+import stenotherm.report.Comparison;
 import stenotherm.transit.TransitSettings;
 
 /** Answers other programs of this machine over HTTP. */
@@ -34,6 +36,11 @@ final class Serve extends ConsoleCommand implements Callable<Integer> {
   @Option(names = "--seconds", description = "Time limit of each. Default: ${DEFAULT-VALUE}.")
   private int seconds = 120;
 
+  @Option(
+      names = "--talk-seconds",
+      description = "Time to send a file, and to take its answer. Default: ${DEFAULT-VALUE}.")
+  private int talkSeconds = 10;
+
   @Option(names = "--most-cells", description = "Largest grid. Default: ${DEFAULT-VALUE}.")
   private long mostCells = GridBudget.standard().cells();
 
@@ -46,6 +53,7 @@ final class Serve extends ConsoleCommand implements Callable<Integer> {
     check("--threads", threads, 1, 256);
     check("--waiting", waiting, 1, 1000);
     check("--seconds", seconds, 1, 86_400);
+    check("--talk-seconds", talkSeconds, 1, 86_400);
     check("--most-cells", mostCells, 1, GridBudget.MOST_CELLS);
     check("--most-bytes", mostBytes, 1, 10_000_000);
     TransitSettings usual = TransitSettings.standard();
@@ -55,9 +63,13 @@ final class Serve extends ConsoleCommand implements Callable<Integer> {
             usual.interval(),
             usual.stepping());
     Duration time = Duration.ofSeconds(seconds);
+    Duration talk = Duration.ofSeconds(talkSeconds);
     try (ScenarioServer server =
         new ScenarioServer(
-            port, new ScenarioServer.Limits(threads, waiting, time, mostBytes, settings))) {
+            port,
+            new ScenarioServer.Limits(threads, waiting, time, talk, mostBytes),
+            scenario ->
+                Comparison.run(scenario, settings, 1, ProgressListener.NONE::progress).json())) {
       out().println("Listening on http://localhost:" + server.port() + "/compare");
       out().flush();
       new CountDownLatch(1).await();

@@ -147,6 +147,44 @@ class DaysTest {
         out);
   }
 
+  /** From one place to another, over the end of a year, with a warmer and without. */
+  @Test
+  void recordsOfBothEndsAreReplayed() throws IOException {
+    String outdoors =
+        Small.SCENARIO
+            .replaceAll("ambient: 1[24] °C, spread: 3 K", "ambient: outdoors")
+            .replace("from: Here, UTC-5", "from: Here, UTC-5\n  lows/highs: 5 to 12 °C");
+    List<String> cold = new ArrayList<>(List.of("date,low [°C],high [°C]"));
+    List<String> mild = new ArrayList<>(cold);
+    LocalDate day = LocalDate.of(2024, 12, 29);
+    for (int n = 0; n < 5; n++) {
+      cold.add(day.plusDays(n) + ",-20,-10");
+      mild.add(day.plusDays(n) + ",22,26");
+    }
+    String to = folder.resolve("out").toString();
+    assertEquals(
+        0,
+        run(
+            "replay",
+            file("outdoors.yaml", outdoors),
+            "--origin",
+            file("cold.csv", String.join("\n", cold)),
+            "--destination",
+            file("mild.csv", String.join("\n", mild)),
+            "--months",
+            "12,1",
+            "--mesh-scale",
+            "2",
+            "--out",
+            to),
+        () -> err);
+    assertTrue(out.contains("December") && out.contains("January"), out);
+    assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
+    List<String> rows = Files.readAllLines(folder.resolve("out").resolve("replay.csv"));
+    assertEquals(1 + 2 * 3, rows.size(), rows.toString());
+    assertTrue(Files.readString(folder.resolve("out").resolve("replay.html")).contains("<svg"));
+  }
+
   @Test
   void placesWithoutARecordNeedOne() throws IOException {
     assertEquals(ConsoleCommand.BAD_SCENARIO, run("replay", scenario()));

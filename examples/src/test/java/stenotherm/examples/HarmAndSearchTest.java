@@ -60,7 +60,7 @@ class HarmAndSearchTest {
     String scenario = file("room.yaml", ROOM);
     assertEquals(0, run("break", scenario, "--mesh-scale", "2", "--out", to), () -> err);
     assertTrue(err.contains("nearest to harm is"), err);
-    assertTrue(out.contains("What would harm first: "), out);
+    assertTrue(out.contains("It goes wrong even as planned: "), out);
     assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
     JsonNode all = json("break.json").get("singles");
     assertEquals("as planned", all.get(0).get("what").asText());
@@ -75,9 +75,12 @@ class HarmAndSearchTest {
   @Test
   void mishapsAreToldInTheUnitsOfTheFile() throws IOException {
     String to = folder.resolve("out").toString();
-    String bare = ROOM.replace(", warmer: 40 hour warmer on lid", "");
+    String bare =
+        ROOM.replace(", warmer: 40 hour warmer on lid", "")
+            .replace("for: 8 h, ambient: 8 °C", "for: 3 h, ambient: 21 °C");
     String scenario = file("us.yaml", bare.replace("units: metric", "units: us"));
     assertEquals(0, run("break", scenario, "--mesh-scale", "2", "--out", to), () -> err);
+    assertTrue(out.contains("What would harm first: "), out);
     assertTrue(out.contains("9.0 F° colder than forecast"), out);
   }
 
@@ -114,6 +117,35 @@ class HarmAndSearchTest {
         (start.isEmpty() ? ROOM : ROOM.replace("  start: 24 °C\n", start))
             + found.get("block").asText();
     assertEquals(2, ScenarioReader.read("pasted", pasted).packings().size());
+  }
+
+  /** In the units of the file, and without a carrier's divisor. */
+  @Test
+  void aWarmNightNeedsNoWarmer() throws IOException {
+    String mild =
+        ROOM.replace("units: metric", "units: us")
+            .replace("leopard gecko, 40 g", "leopard gecko, 2 oz")
+            .replace("for: 8 h, ambient: 8 °C", "for: 3 h, ambient: 75 °F, spread: 3 F°")
+            .replace(", warmer: 40 hour warmer on lid", "");
+    String to = folder.resolve("out").toString();
+    assertEquals(
+        0,
+        run(
+            "search",
+            file("mild.yaml", mild),
+            "--mesh-scale",
+            "2",
+            "--candidates",
+            "2",
+            "--out",
+            to),
+        () -> err);
+    assertTrue(out.contains("The smallest box found with which at least 95 of 100"), out);
+    assertTrue(out.contains(" in outside, ") && out.contains("no warmer"), out);
+    JsonNode first = json("search.json").get("checked").get(0);
+    assertFalse(first.has("dimensional_weight"), first.toString());
+    assertEquals(0, first.get("warmers").asInt());
+    assertTrue(first.get("within").asDouble() >= 0.95, first.toString());
   }
 
   @Test

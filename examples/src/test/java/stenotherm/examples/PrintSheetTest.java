@@ -55,8 +55,8 @@ class PrintSheetTest {
     String page = file("packing-sheet.html");
     assertTrue(
         page.contains(
-            "By the map, with days 8.0 C° warmer than nights: It holds with overnight lows from 1"
-                + " to 9 °C."),
+            "By the map, with days 8.0\u00a0C° warmer than nights: It holds with overnight lows from 1"
+                + " to 9\u00a0°C."),
         page);
     assertTrue(page.contains("warm, &quot;foam&quot;, with warmer: "), page);
     assertTrue(page.contains("15 Jan 17:30: take 'warmer' out"), page);

@@ -3,25 +3,43 @@ package stenotherm.examples;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.CompletionService;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutorCompletionService;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import stenotherm.base.ProgressListener;
 import stenotherm.grid.GridBudget;
+import stenotherm.report.Comparison;
 import stenotherm.transit.TransitSettings;
 
+@Timeout(value = 10, unit = TimeUnit.MINUTES)
 class ScenarioServerTest {
   private static final int REQUESTS = 1000;
   private static final int BYTES = 4000;
+  private static final Duration LONG = Duration.ofMinutes(2);
 
   /** Mild enough to hold, so that no changes are tried. */
   private static final String SMALL =
@@ -29,6 +47,10 @@ class ScenarioServerTest {
           .replaceAll("  - \\{name: 'warm[^\n]*\n", "")
           .replace("hold: 3 h", "hold: 1 h")
           .replaceAll("ambient: 1[24] °C", "ambient: 24 °C");
+
+  /** Another animal, told in other units. */
+  private static final String OTHER =
+      SMALL.replace("leopard gecko, 40 g", "corn snake, 100 g") + "units: us\n";
 
   private final HttpClient client = HttpClient.newHttpClient();
 
@@ -58,7 +80,49 @@ class ScenarioServerTest {
             coarse.mesh().within(GridBudget.standard().withCells(20_000)),
             coarse.interval(),
             coarse.stepping());
-    return new ScenarioServer(0, new ScenarioServer.Limits(1, 4, time, BYTES, settings));
+    return new ScenarioServer(
+        0,
+        new ScenarioServer.Limits(1, 4, time, Duration.ofSeconds(30), BYTES),
+        scenario -> Comparison.run(scenario, settings, 1, ProgressListener.NONE::progress).json());
+  }
+
+  /** A question that is answered when it is told to, or stopped. */
+  private static final class Held {
+    private final CountDownLatch begun = new CountDownLatch(1);
+    private final CountDownLatch released = new CountDownLatch(1);
+    private final CountDownLatch stopped = new CountDownLatch(1);
+
+    ScenarioServer server(int atATime, int waiting, Duration talk) throws IOException {
+      return new ScenarioServer(
+          0,
+          new ScenarioServer.Limits(atATime, waiting, LONG, talk, BYTES),
+          scenario -> {
+            begun.countDown();
+            try {
+              released.await();
+            } catch (InterruptedException stop) {
+              stopped.countDown();
+              throw new CancellationException("stopped");
+            }
+            return "{}";
+          });
+    }
+  }
+
+  /** A client that sends what it likes. */
+  private static Socket sent(ScenarioServer server, String text) throws IOException {
+    Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port());
+    socket.getOutputStream().write(text.getBytes(StandardCharsets.UTF_8));
+    return socket;
+  }
+
+  private static String post(String body) {
+    int length = body.getBytes(StandardCharsets.UTF_8).length;
+    return "POST /compare HTTP/1.1\r\nContent-Length: " + length + "\r\n\r\n" + body;
+  }
+
+  private static String heard(Socket socket) throws IOException {
+    return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
   }
 
   private HttpResponse<String> send(ScenarioServer server, Case each) throws Exception {
@@ -84,15 +148,21 @@ class ScenarioServerTest {
   void aThousandRequestsAreAnsweredInFlatMemory() throws Exception {
     ExecutorService clients = Executors.newFixedThreadPool(4);
     try (ScenarioServer server = server(Duration.ofMinutes(2), 5)) {
-      Case good = new Case("POST", "/compare", SMALL, 200);
-      String first = send(server, good).body();
-      assertTrue(first.contains("\"headline\""), first);
+      Map<String, String> first = new HashMap<>();
+      for (String body : List.of(SMALL, OTHER)) {
+        first.put(body, send(server, new Case("POST", "/compare", body, 200)).body());
+      }
+      assertTrue(String.valueOf(first.get(SMALL)).contains("°C"), first.toString());
+      assertTrue(String.valueOf(first.get(OTHER)).contains("°F"), first.toString());
       long[] used = new long[2];
       for (int half = 0; half < 2; half++) {
         List<Case> cases = new ArrayList<>();
         List<Future<HttpResponse<String>>> answers = new ArrayList<>();
         for (int number = 0; number < REQUESTS / 2; number++) {
-          Case each = number == 100 ? good : MALFORMED.get(number % MALFORMED.size());
+          Case each =
+              number == 100
+                  ? new Case("POST", "/compare", half == 0 ? SMALL : OTHER, 200)
+                  : MALFORMED.get(number % MALFORMED.size());
           cases.add(each);
           answers.add(clients.submit(() -> send(server, each)));
         }
@@ -101,7 +171,7 @@ class ScenarioServerTest {
           HttpResponse<String> answer = answers.get(number).get();
           assertEquals(each.status(), answer.statusCode(), each + ": " + answer.body());
           if (each.status() == 200) {
-            assertEquals(first, answer.body());
+            assertEquals(first.get(each.body()), answer.body());
           } else {
             assertTrue(answer.body().startsWith("{\"error\":\""), answer.body());
           }
@@ -124,6 +194,114 @@ class ScenarioServerTest {
         assertTrue(status == 504, "status " + status + " in round " + round);
       }
       assertEquals(400, send(server, MALFORMED.get(0)).statusCode());
+    }
+  }
+
+  @Test
+  void whoComesWhenAllPlacesAreTakenIsToldSo() throws Exception {
+    Held held = new Held();
+    try (ScenarioServer server = held.server(1, 1, LONG);
+        Socket computed = sent(server, post(SMALL))) {
+      held.begun.await();
+      // one of the next two waits, the other one finds no place
+      try (Socket one = sent(server, post(SMALL));
+          Socket other = sent(server, post(SMALL))) {
+        ExecutorService readers = Executors.newFixedThreadPool(2);
+        CompletionService<String> answers = new ExecutorCompletionService<>(readers);
+        answers.submit(() -> heard(one));
+        answers.submit(() -> heard(other));
+        String refused = answers.take().get();
+        assertTrue(refused.startsWith("HTTP/1.1 503 "), refused);
+        assertTrue(refused.contains("ask again later"), refused);
+        held.released.countDown();
+        assertTrue(heard(computed).startsWith("HTTP/1.1 200 "));
+        assertTrue(answers.take().get().startsWith("HTTP/1.1 200 "));
+        readers.shutdown();
+      }
+    }
+  }
+
+  /**
+   * More clients that stall than there are places: within a head, within a body, without a word.
+   */
+  @Test
+  void clientsThatStallHoldNobodyAndAreCutOff() throws Exception {
+    Held held = new Held();
+    held.released.countDown();
+    List<Socket> stalled = new ArrayList<>();
+    try (ScenarioServer server = held.server(1, 1, Duration.ofSeconds(1))) {
+      String whole = post(SMALL);
+      for (int client = 0; client < 12; client++) {
+        int end = client % 3 == 0 ? 0 : client % 3 == 1 ? 20 : whole.length() - 10;
+        stalled.add(sent(server, whole.substring(0, end)));
+      }
+      HttpResponse<String> good = send(server, new Case("POST", "/compare", SMALL, 200));
+      assertEquals(200, good.statusCode(), good.body());
+      for (Socket each : stalled) {
+        String answer = heard(each);
+        assertTrue(answer.startsWith("HTTP/1.1 408 "), answer);
+      }
+    } finally {
+      for (Socket each : stalled) {
+        each.close();
+      }
+    }
+  }
+
+  @Test
+  void theComputationOfWhoGoesAwayIsStopped() throws Exception {
+    Held held = new Held();
+    try (ScenarioServer server = held.server(1, 1, LONG)) {
+      try (Socket client = sent(server, post(SMALL))) {
+        held.begun.await();
+        assertEquals(1, held.stopped.getCount(), "while it waits");
+      }
+      held.stopped.await();
+      // its place is free again
+      held.released.countDown();
+      assertEquals(200, send(server, new Case("POST", "/compare", SMALL, 200)).statusCode());
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'GET\r\n\r\n', 400",
+    "'POST /compare HTTP/1.1\r\nContent-Length: many\r\n\r\n', 400",
+    "'POST /compare HTTP/1.1\r\nContent-Length: 5000000000\r\n\r\n', 413",
+    "'POST /compare HTTP/1.1\r\nTransfer-Encoding: chunked\r\n\r\n', 411",
+    "'POST /compare?units=us HTTP/1.1\r\nA: b\r\n\r\n', 400"
+  })
+  void whatIsNoRequestIsRefused(String request, int status) throws Exception {
+    Held held = new Held();
+    try (ScenarioServer server = held.server(1, 1, LONG);
+        Socket client = sent(server, request.translateEscapes())) {
+      client.shutdownOutput();
+      String answer = heard(client);
+      assertTrue(answer.startsWith("HTTP/1.1 " + status + " "), answer);
+    }
+  }
+
+  @Test
+  void aHeadHasAnEnd() throws Exception {
+    Held held = new Held();
+    try (ScenarioServer server = held.server(1, 1, LONG);
+        Socket client = sent(server, "POST /" + "x".repeat(9000))) {
+      String answer = heard(client);
+      assertTrue(answer.startsWith("HTTP/1.1 431 "), answer);
+    }
+  }
+
+  @Test
+  void whoAsksFirstIsToldToGoOn() throws Exception {
+    Held held = new Held();
+    held.released.countDown();
+    try (ScenarioServer server = held.server(1, 1, LONG)) {
+      HttpRequest request =
+          HttpRequest.newBuilder(URI.create("http://localhost:" + server.port() + "/compare"))
+              .expectContinue(true)
+              .POST(BodyPublishers.ofString(SMALL))
+              .build();
+      assertEquals(200, client.send(request, BodyHandlers.ofString()).statusCode());
     }
   }
 }

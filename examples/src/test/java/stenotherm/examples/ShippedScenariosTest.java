@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stenotherm.base.ProgressListener;
 import stenotherm.picture.ReportLabels;
 import stenotherm.report.Comparison;
 import stenotherm.report.ComparisonReport;
@@ -50,7 +51,7 @@ class ShippedScenariosTest {
             .replaceAll("  - \\{name: [^\n]*, box: [^\n]*\n(?=  - )", "");
     Scenario one = ScenarioReader.read(name, hurried, FOLDER);
     assertEquals(1, one.packings().size());
-    ComparisonReport comparison = Comparison.run(one, COARSE, 1, percent -> {});
+    ComparisonReport comparison = Comparison.run(one, COARSE, 1, ProgressListener.NONE::progress);
     StringWriter printed = new StringWriter();
     comparison.print(new PrintWriter(printed, true));
     Map<String, byte[]> files = comparison.files(true);

@@ -118,7 +118,7 @@ public final class HistoryChart extends Picture {
     double bottom = canvas.height() - Plot.spaceBelow(1);
     Plot plot = new Plot(canvas, new Area(Plot.SIDE_SPACE, top + 4, right, bottom), time, axis());
     plot.axis(Plot.Edge.LEFT, ticks(plot.y(), plot.area().height() / 40), Plot.Mark.GRID);
-    plot.axis(Plot.Edge.BELOW, ticks(plot.x(), plot.area().width() / 80), Plot.Mark.GRID);
+    plot.axis(Plot.Edge.BELOW, ticks(plot.x(), plot.area().width() / 60), Plot.Mark.GRID);
     plot.title(Plot.Edge.LEFT, quantity);
     plot.title(Plot.Edge.BELOW, "time [" + unit.label + "]");
     List<List<Pixel>> curves =

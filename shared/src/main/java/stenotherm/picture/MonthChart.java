@@ -75,7 +75,7 @@ public final class MonthChart extends Picture {
     plot.axis(Plot.Edge.LEFT, Plot.Tick.all(percents), Plot.Mark.GRID);
     List<Plot.Tick> months = new ArrayList<>();
     // narrow pictures have room for a letter each
-    TextStyle style = canvas.width() < 500 ? TextStyle.NARROW : TextStyle.SHORT;
+    TextStyle style = canvas.width() < 500 && shown.size() > 6 ? TextStyle.NARROW : TextStyle.SHORT;
     for (Month month : shown) {
       String name = month.getDisplayName(style, Locale.ENGLISH);
       months.add(new Plot.Tick(shown.indexOf(month), name));

@@ -27,6 +27,10 @@ public final class OddsBars extends Picture {
   private static final double NAMED_ROW = 38;
   private static final double BAR = 10;
   private static final double NUMBER = 34;
+
+  /** What two digits take. */
+  private static final double DIGITS = 20;
+
   private static final double BELOW = 40;
   private static final double NAMES = 0.52;
   private static final int ALL = 100;
@@ -38,6 +42,9 @@ public final class OddsBars extends Picture {
   private final List<Level> levels;
 
   private record Row(String name, double share) {}
+
+  /** A row with its name in lines. */
+  private record Placed(List<String> name, double share, double height) {}
 
   private record Level(String name, double share) {}
 
@@ -64,10 +71,7 @@ public final class OddsBars extends Picture {
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    double needed = headingHeight(width) + BELOW + ROW;
-    for (Row row : rows) {
-      needed += height(row, width);
-    }
+    double needed = headingHeight(width) + BELOW + ROW + height(placed(width));
     return (int) Math.ceil(Math.max(LOWEST, needed));
   }
 
@@ -80,22 +84,27 @@ public final class OddsBars extends Picture {
     return isNarrow(width) ? Look.EDGE + 2 : NAMES * width;
   }
 
-  private static List<String> lines(Row row, double width) {
+  /** The rows in a picture of a width, from top to bottom. */
+  private List<Placed> placed(double width) {
     double room = (isNarrow(width) ? width : left(width)) - 2 * Look.EDGE;
-    return Letters.wrap(row.name(), room, MOST_LINES, Look.LABEL);
+    List<Placed> placed = new ArrayList<>();
+    for (Row row : rows) {
+      List<String> name = Letters.wrap(row.name(), room, MOST_LINES, Look.LABEL);
+      double height = (isNarrow(width) ? NAMED_ROW : ROW) + LINE * (name.size() - 1);
+      placed.add(new Placed(name, row.share(), height));
+    }
+    return placed;
   }
 
-  private static double height(Row row, double width) {
-    return (isNarrow(width) ? NAMED_ROW : ROW) + LINE * (lines(row, width).size() - 1);
+  private static double height(List<Placed> placed) {
+    return placed.stream().mapToDouble(Placed::height).sum();
   }
 
   @Override
   void draw(Canvas canvas, double headingEnd) {
     double top = headingEnd + ROW;
-    double bottom = top;
-    for (Row row : rows) {
-      bottom += height(row, canvas.width());
-    }
+    List<Placed> placed = placed(canvas.width());
+    double bottom = top + height(placed);
     requireHeight("a chart of odds", canvas, bottom + BELOW - canvas.height());
     double left = left(canvas.width());
     double scale = (canvas.width() - Look.EDGE - NUMBER - left) / ALL;
@@ -116,24 +125,24 @@ public final class OddsBars extends Picture {
       canvas.write(level.name(), new Pixel(x, top - 6), Alignment.END, Look.TICK);
     }
     double under = top;
-    for (Row row : rows) {
-      under += height(row, canvas.width());
+    for (Placed row : placed) {
+      under += row.height();
       paint(canvas, row, under, left, scale);
     }
     canvas.line(left, top, left, bottom, new Pen(Look.INK, 1.6));
   }
 
-  private static void paint(Canvas canvas, Row row, double under, double left, double scale) {
+  private void paint(Canvas canvas, Placed row, double under, double left, double scale) {
     boolean narrow = isNarrow(canvas.width());
-    List<String> name = lines(row, canvas.width());
+    List<String> name = row.name();
     double end = left + scale * ALL * row.share();
-    double middle = under - (narrow ? 9 : height(row, canvas.width()) / 2);
+    double middle = under - (narrow ? 9 : row.height() / 2);
     canvas.fill(
         new Area(left, middle - BAR / 2, Math.max(end, left + 1), middle + BAR / 2), Look.BLUE);
     canvas.dot(new Pixel(end, middle), 4, Color.WHITE, new Pen(Look.BLUE, 2));
     canvas.write(
         Long.toString(Math.round(ALL * row.share())),
-        new Pixel(end + 8, middle + 4),
+        new Pixel(numberAt(end, left, scale), middle + 4),
         Alignment.START,
         Look.LABEL.inBold().withHalo());
     double first =
@@ -145,6 +154,18 @@ public final class OddsBars extends Picture {
           narrow ? Alignment.START : Alignment.END,
           Look.LABEL.withHalo());
     }
+  }
+
+  /** Where the number at a bar's end begins: beyond the line of a level that would cross it. */
+  private double numberAt(double end, double left, double scale) {
+    double start = end + 8;
+    for (Level level : levels) {
+      double line = left + scale * ALL * level.share();
+      if (line > start - 4 && line < start + DIGITS) {
+        start = line + 6;
+      }
+    }
+    return start;
   }
 
   /**

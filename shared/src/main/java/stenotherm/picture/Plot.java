@@ -253,7 +253,8 @@ final class Plot {
       Pixel point = points.get((int) Math.round((points.size() - 1) * (double) i / steps));
       // Names near the end are found first, but a free place counts more.
       double cost = 6 * Math.abs(0.8 - (double) i / steps);
-      for (double gap = 4; gap <= 16; gap += 6) {
+      // the far ones are for points on top of each other
+      for (double gap = 4; gap <= 34; gap += 6) {
         double left = point.x() - width / 2;
         candidates.add(labelAt(left, point.y() - gap - LABEL_HEIGHT, width, cost + gap));
         candidates.add(labelAt(left, point.y() + gap, width, cost + gap));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
+import java.util.regex.Pattern;
 import stenotherm.decision.Verdict;
 import stenotherm.picture.Picture;
 import stenotherm.scenario.Scenario;
@@ -19,6 +20,8 @@ import stenotherm.words.Markup;
  */
 final class AnswerPage {
   /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
+  private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=°C|°F|C°|F°|%|mm\\b)");
+
   private static final int WIDE = 760;
 
   private static final int NARROW = 340;
@@ -51,7 +54,7 @@ final class AnswerPage {
       dt { font-weight: 600; } dd { margin: 0 0 .4rem; }
       .paper { display: none; }
       @media screen and (max-width: 740px) {
-        .wide { display: none; } .narrow { display: block; }
+        .wide { display: none; } .narrow { display: block; } pre { white-space: pre-wrap; }
         table, caption, tbody, tr, tbody th, td { display: block; } thead { display: none; }
         tbody tr { border-top: 2px solid #1b1b1b; padding: .3rem 0; }
         tbody th, td { border: 0; padding: .1rem 0; }
@@ -101,7 +104,7 @@ final class AnswerPage {
     html.append("<style>\n").append(STYLE).append("</style>\n</head>\n<body>\n<main");
     html.append(sheet ? " class=\"sheet\">\n" : ">\n");
     element("h1", title);
-    html.append("<p class=\"answer\">").append(Markup.escaped(answer)).append("</p>\n");
+    html.append("<p class=\"answer\">").append(words(answer)).append("</p>\n");
   }
 
   /** Begins a page that is a single sheet of paper: in small print, with nothing folded. */
@@ -278,8 +281,13 @@ final class AnswerPage {
     return (html + "</main>\n</body>\n</html>\n").getBytes(StandardCharsets.UTF_8);
   }
 
+  /** Text in which no line ends between a number and its unit. */
+  private static String words(String text) {
+    return Markup.escaped(BEFORE_UNIT.matcher(text).replaceAll("\u00a0"));
+  }
+
   private AnswerPage element(String name, String text) {
-    html.append('<').append(name).append('>').append(Markup.escaped(text));
+    html.append('<').append(name).append('>').append(words(text));
     html.append("</").append(name).append(">\n");
     return this;
   }

@@ -50,17 +50,9 @@ public final class Comparison {
   private final List<Packed> packings;
   private final int threads;
   private final double[] shares;
-  private int percent = -1;
 
-  /** Is told how far the work is, one call at a time. */
-  public interface Watcher {
-    /**
-     * Told of every new percentage that is done.
-     *
-     * @param done the percentage
-     */
-    void percent(int done);
-
+  /** Is told how far the work is, one call at a time, and may stop it. */
+  public interface Watcher extends ProgressListener {
     /**
      * Told soon after the start how one typical journey goes.
      *
@@ -94,7 +86,7 @@ public final class Comparison {
    * @return what came out
    * @throws InvalidInputException if the scenario does not fit together, or a packing's grid would
    *     be larger than the mesh allows, which is found before any work
-   * @throws CancellationException if the calling thread was interrupted
+   * @throws CancellationException if the calling thread was interrupted, or the watcher stopped it
    * @throws IllegalStateException if a run failed
    */
   public static ComparisonReport run(
@@ -250,10 +242,10 @@ public final class Comparison {
 
   private synchronized ProgressListener.Signal report(int job, double share) {
     shares[job] = share;
-    int now = (int) Math.floor(100 * Arrays.stream(shares).sum() / shares.length + 1e-9);
-    if (now != percent && !stopped.get()) {
-      percent = now;
-      watcher.percent(now);
+    if (!stopped.get()
+        && watcher.progress(Arrays.stream(shares).sum(), shares.length)
+            == ProgressListener.Signal.STOP) {
+      stopped.set(true);
     }
     return stopped.get() ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE;
   }

@@ -44,8 +44,11 @@ public final class Departures {
   private static final int FEW_POINTS = 1;
   private static final int POINTS = 16;
 
-  /** Part of the work that makes models. */
-  private static final double OF_MODELS = 0.4;
+  /** So many journeys take as long as making a packing ready: measured, roughly. */
+  private static final double READY = 2000;
+
+  /** So many journeys take as long as what a day needs beside its journeys: likewise. */
+  private static final double OF_DAY = 30;
 
   /** One recorded day of so many is sent first. */
   private static final int EARLY = 7;
@@ -90,7 +93,7 @@ public final class Departures {
    * @param watcher told how far the work is
    * @return the days, best first
    * @throws InvalidInputException if the forecast is too short for the journey
-   * @throws CancellationException if an interrupt stopped it
+   * @throws CancellationException if the watcher or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public static RankedDays rank(
@@ -128,10 +131,12 @@ public final class Departures {
               + " days after it begins");
     }
     List<Journey> journeys = work.journeys(days);
-    List<Outlook> ready = work.ready(journeys);
-    List<List<Departure>> few = work.of(ready, journeys, FEW_POINTS, OF_MODELS, OF_MODELS + 0.1);
+    double all = READY + days.size() * (ofDay(FEW_POINTS) + ofDay(POINTS));
+    double fewDone = (READY + days.size() * ofDay(FEW_POINTS)) / all;
+    List<Outlook> ready = work.ready(journeys, READY / all);
+    List<List<Departure>> few = work.of(ready, journeys, FEW_POINTS, READY / all, fewDone);
     watcher.firstLook("Roughly: " + RankedDays.best(few, work.packings));
-    List<List<Departure>> rows = work.of(ready, journeys, POINTS, OF_MODELS + 0.1, 1);
+    List<List<Departure>> rows = work.of(ready, journeys, POINTS, fewDone, 1);
     List<RankedDays.Day> ranked = new ArrayList<>();
     for (int day = 0; day < days.size(); day++) {
       LocalDate sealed = days.get(day).sealed();
@@ -160,7 +165,7 @@ public final class Departures {
    * @param watcher told how far the work is
    * @return what came of it, by month
    * @throws InvalidInputException if the records have no common days, or too few
-   * @throws CancellationException if an interrupt stopped it
+   * @throws CancellationException if the watcher or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public static ReplayedDays replay(
@@ -224,18 +229,24 @@ public final class Departures {
     return days.stream().map(scenario.plan()::in).toList();
   }
 
-  /** The packings, ready for some journeys. */
-  private List<Outlook> ready(List<Journey> journeys) {
+  /** What a day takes, in journeys. */
+  private static double ofDay(int points) {
+    return OF_DAY + REPLICATES * points;
+  }
+
+  /** The packings, ready for some journeys; so much of all is done then. */
+  private List<Outlook> ready(List<Journey> journeys, double done) {
     List<Journey> span = span(journeys);
     List<Outlook> ready = new ArrayList<>();
     for (Packed packed : packings) {
-      double before = OF_MODELS * ready.size() / packings.size();
+      double each = done / packings.size();
+      double before = each * ready.size();
       Outlook outlook =
           Outlook.of(
               packed.parcel(),
               span,
               new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
-              (done, total) -> report(before + OF_MODELS / packings.size() * done / total));
+              (part, of) -> report(before + each * part / of));
       span.forEach(journey -> ofRuns.addAll(outlook.nominal(journey).cautions()));
       ready.add(outlook);
     }
@@ -244,14 +255,15 @@ public final class Departures {
 
   /** Days by days, packings by packings: some that are spread evenly first, for an early answer. */
   private List<List<Departure>> fewFirst(List<Journey> journeys) {
-    List<Outlook> ready = ready(journeys);
+    double all = READY + journeys.size() * ofDay(FEW_POINTS);
+    List<Outlook> ready = ready(journeys, READY / all);
     List<Journey> early = new ArrayList<>();
     List<Journey> late = new ArrayList<>();
     for (int day = 0; day < journeys.size(); day++) {
       (day % EARLY == 0 ? early : late).add(journeys.get(day));
     }
-    double after = OF_MODELS + (1 - OF_MODELS) * early.size() / journeys.size();
-    List<List<Departure>> first = of(ready, early, FEW_POINTS, OF_MODELS, after);
+    double after = (READY + early.size() * ofDay(FEW_POINTS)) / all;
+    List<List<Departure>> first = of(ready, early, FEW_POINTS, READY / all, after);
     watcher.firstLook(
         "Roughly, by every "
             + EARLY
@@ -288,10 +300,9 @@ public final class Departures {
   }
 
   private ProgressListener.Signal report(double share) {
-    watcher.percent((int) Math.floor(100 * share + 1e-9));
     return Thread.currentThread().isInterrupted()
         ? ProgressListener.Signal.STOP
-        : ProgressListener.Signal.CONTINUE;
+        : watcher.progress(share, 1);
   }
 
   /** The middle one of the journeys, the coldest and the hottest, by their mean air. */

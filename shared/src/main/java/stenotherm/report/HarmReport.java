@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Harm;
@@ -43,12 +42,14 @@ public final class HarmReport implements Answer {
   private final Parcel parcel;
   private final MishapStudy study;
   private final Figures figures;
+  private final Words words;
 
   private HarmReport(Scenario scenario, Parcel parcel, MishapStudy study) {
     this.scenario = scenario;
     this.parcel = parcel;
     this.study = study;
     this.figures = new Figures(scenario.units());
+    this.words = new Words(figures);
   }
 
   /**
@@ -59,13 +60,16 @@ public final class HarmReport implements Answer {
    * @param settings how finely
    * @param threads work done at a time
    * @param progress told how far the work is, and the first look
-   * @param <P> what is told both
    * @return what would harm it
    * @throws stenotherm.base.InvalidInputException if the packing has no animal
    * @throws IllegalStateException if a run failed or an interrupt stopped it
    */
-  public static <P extends ProgressListener & Comparison.Watcher> HarmReport of(
-      Scenario scenario, Parcel parcel, TransitSettings settings, int threads, P progress) {
+  public static HarmReport of(
+      Scenario scenario,
+      Parcel parcel,
+      TransitSettings settings,
+      int threads,
+      Comparison.Watcher progress) {
     double late = Math.min(Times.DAY, scenario.longestHold());
     List<Mishap> mishaps = new ArrayList<>(scenario.mishaps());
     mishaps.addAll(Mishap.usual(scenario.journey(), late));
@@ -88,7 +92,7 @@ public final class HarmReport implements Answer {
   }
 
   private String words(Harm harm) {
-    return harm.words(new Words(figures));
+    return harm.words(words);
   }
 
   private String headline() {
@@ -102,6 +106,17 @@ public final class HarmReport implements Answer {
       return planned + " Nothing that was tried changes anything.";
     }
     Harm worst = study.singles().get(0);
+    if (study.planned().isBroken()) {
+      return "It goes wrong even as planned: "
+          + share(study.planned())
+          + " of 100 journeys with '"
+          + parcel.name()
+          + "' go well. Worst beside that: "
+          + words(worst)
+          + "; "
+          + share(worst)
+          + " of 100.";
+    }
     return "What would harm first: "
         + words(worst)
         + "; "
@@ -143,8 +158,8 @@ public final class HarmReport implements Answer {
             "what goes wrong",
             "of 100 go well",
             "first danger",
-            "margin in a typical journey",
-            "first breach [h after sealing]"),
+            "margin in a typical journey (below 0: outside)",
+            "first outside [h after sealing]"),
         lines);
   }
 
@@ -175,16 +190,16 @@ public final class HarmReport implements Answer {
   }
 
   private String note() {
-    return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, on a"
-        + " coarse grid. "
+    return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, each"
+        + " computed roughly. "
         + pairing()
-        + " The sun is 800 W/m2 on the lid, assumed."
+        + " The sun is 800 W/m² on the lid, assumed."
         + (study.leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
   }
 
   private List<String> leftOut() {
     return study.leftOut().stream()
-        .map(each -> each.mishap().words(new Words(figures)) + ": " + each.why())
+        .map(each -> each.mishap().words(words) + ": " + each.why())
         .toList();
   }
 
@@ -264,13 +279,16 @@ public final class HarmReport implements Answer {
         builder.row(words(each), each.within().orElseThrow().within());
       }
       OddsBars chart = builder.build();
-      page.picture(chart, chart::heightFor, headline());
+      page.picture(
+          chart,
+          chart::heightFor,
+          "Each bar: of 100 journeys on which this goes wrong, so many go well.");
     }
     tables().forEach(page::table);
     page.sentence(note());
     page.cautions(cautions());
     page.restsOn(scenario);
-    page.files("All digits", List.of(SUMMARY));
+    page.files("All digits in SI units", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());
     files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));

@@ -21,6 +21,8 @@ final class MapPage {
   /** Lows at each end of which the picture is made. */
   private static final int FINE = 31;
 
+  private static final String NONE = "none";
+
   /** Lows of the tables. */
   private static final int ROWS = 7;
 
@@ -51,7 +53,7 @@ final class MapPage {
               + " is sent to on the left one. Where lines lie close together a few degrees"
               + " decide.");
     }
-    page.table(equalLows()).table(byDestination());
+    tables().forEach(page::table);
     page.cautions(cautions());
     page.folded(
         "The odds in more detail",
@@ -59,7 +61,7 @@ final class MapPage {
     List<String> sentences = StatedAssumptions.sentences(report.scenario());
     page.folded(
         "How it was computed", folded -> folded.sentence(MapWords.error(report)).list(sentences));
-    page.files("All numbers", List.of(MapReport.SUMMARY, MapReport.ODDS));
+    page.files("All digits in SI units", List.of(MapReport.SUMMARY, MapReport.ODDS));
     return page.html();
   }
 
@@ -67,8 +69,7 @@ final class MapPage {
     ConsoleText.answer(out, report.scenario().title(), words.headline(report));
     ConsoleText.line(out, words.grounds(report));
     MapWords.withoutEffect(report).ifPresent(sentence -> ConsoleText.line(out, sentence));
-    equalLows().print(out);
-    byDestination().print(out);
+    tables().forEach(table -> table.print(out));
     out.println();
     ConsoleText.line(out, MapWords.error(report));
     ConsoleText.list(out, "Cautions", cautions());
@@ -84,6 +85,15 @@ final class MapPage {
     return report.stripped().isEmpty()
         ? packed.parcel().name()
         : packed.stripped() ? "no warmer" : "with warmer";
+  }
+
+  /** That of all lows at both ends only if there is something in it. */
+  private List<TextTable> tables() {
+    TextTable all = byDestination();
+    boolean empty =
+        all.lines().stream()
+            .allMatch(line -> line.subList(1, line.size()).stream().allMatch(NONE::equals));
+    return empty ? List.of(equalLows()) : List.of(equalLows(), all);
   }
 
   private TextTable equalLows() {
@@ -110,7 +120,7 @@ final class MapPage {
   private String cell(Optional<Range> range) {
     return range
         .map(each -> figures.temperature(each.low()) + " to " + figures.temperature(each.high()))
-        .orElse("none");
+        .orElse(NONE);
   }
 
   private TextTable byDestination() {

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.FirstLook;
@@ -86,7 +85,8 @@ public record MapReport(
    * @return what came out
    * @throws InvalidInputException if the journey does not depend on the weather, something melts in
    *     the packing, or a number is out of its range
-   * @throws java.util.concurrent.CancellationException if the calling thread was interrupted
+   * @throws java.util.concurrent.CancellationException if the calling thread was interrupted, or
+   *     the watcher stopped it
    * @throws IllegalStateException if a run failed
    */
   public static MapReport run(
@@ -152,8 +152,7 @@ public record MapReport(
     return new OddsMap.Listener() {
       @Override
       public Signal progress(double done, double total) {
-        watcher.percent((int) Math.floor(100 * (part + done / total) / parts + 1e-9));
-        return ProgressListener.Signal.CONTINUE;
+        return watcher.progress(part + done / total, parts);
       }
 
       @Override

@@ -187,8 +187,8 @@ record MapWords(Figures figures) {
         + figures.difference(question.dailyRange())
         + " warmer; lows as forecast, so that true ones may lie "
         + figures.difference(OtherWeather.FORECAST_SPREAD)
-        + " above or below. 'Holds' are 95 of 100 journeys that arrive on time, 'likely holds' 80,"
-        + " 'a gamble' 50, less what "
+        + " above or below. 'Holds' means that 95 of 100 journeys that arrive on time go well,"
+        + " 'likely holds' 80, 'a gamble' 50, at the lower end of what "
         + report.map().journeys()
         + " computed journeys leave open.";
   }

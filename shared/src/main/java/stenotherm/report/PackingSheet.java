@@ -290,7 +290,9 @@ public record PackingSheet(
       animals.merge(Judged.animal(cup), 1L, Long::sum);
     }
     List<String> lines = new ArrayList<>();
-    lines.add("Live-animal label on the top and on a side; nothing covers the holes.");
+    lines.add(
+        "Live-animal label on the top and on a side"
+            + (row.parcel().openings().vents().isEmpty() ? "." : "; nothing covers the holes."));
     lines.add("This-way-up arrows on all four sides.");
     animals.forEach(
         (animal, count) -> {

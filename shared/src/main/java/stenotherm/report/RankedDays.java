@@ -153,7 +153,12 @@ public final class RankedDays implements Answer {
     for (Packed packed : packings) {
       head.add("of 100 go well, " + Departures.named(packed));
     }
-    head.addAll(List.of("too cold", "too hot", "short of air", "there", "at arrival", "forecast"));
+    boolean warmed = packings.size() > 1;
+    head.addAll(List.of("too cold", "too hot", "short of air"));
+    if (warmed) {
+      head.add("burns");
+    }
+    head.addAll(List.of("where it is sent from", "where it arrives", "forecast good to"));
     List<List<String>> lines = new ArrayList<>();
     for (Day day : days) {
       Departure best = day.best();
@@ -164,13 +169,17 @@ public final class RankedDays implements Answer {
       line.add(missed(best.odds().notTooCold()));
       line.add(missed(best.odds().notTooHot()));
       line.add(missed(best.odds().enoughAir()));
+      if (warmed) {
+        line.add(missed(best.odds().notBurnt()));
+      }
       line.add(range(figures, day.origin()));
       line.add(range(figures, day.destination()));
       line.add("± " + figures.difference(day.spread()));
       lines.add(line);
     }
     return new TextTable(
-        "Days of departure, best first; what goes wrong in so many of 100 where it fares best",
+        "Days of departure, best first; too cold, too hot and so on in so many of 100"
+            + (warmed ? ", in the better way of the two" : ""),
         head,
         lines);
   }
@@ -246,7 +255,7 @@ public final class RankedDays implements Answer {
     notes().forEach(page::sentence);
     page.cautions(cautions);
     page.restsOn(scenario);
-    page.files("All digits", List.of(SUMMARY));
+    page.files("All digits in SI units", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());
     files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));

@@ -98,10 +98,11 @@ public final class ReplayedDays implements Answer {
     if (best == null || worst == null) {
       throw new IllegalStateException("no month");
     }
-    String ways = packings.size() > 1 ? ", each packed in the better way" : "";
+    String ways =
+        packings.size() > 1 ? ", each with or without the warmer as is better that day," : "";
     return "Of 100 departures on recorded days"
-        + ways
-        + ", "
+        + (ways.isEmpty() ? "," : ways)
+        + " "
         + Words.inHundred(bestShare(days))
         + " go well; it likely holds on "
         + Words.inHundred(heldShare(days))
@@ -129,7 +130,7 @@ public final class ReplayedDays implements Answer {
       head.add("of 100 go well, " + Departures.named(packed));
     }
     if (packings.size() > 1) {
-      head.add("in the better way");
+      head.add("of 100 go well, in the better way each day");
     }
     head.add("days on which it likely holds");
     List<List<String>> lines = new ArrayList<>();
@@ -249,13 +250,19 @@ public final class ReplayedDays implements Answer {
     page.deferral();
     if (pictures) {
       MonthChart chart = chart();
-      page.picture(chart, chart::heightFor, headline());
+      page.picture(
+          chart,
+          chart::heightFor,
+          "Each point: of 100 departures in that month, so many would have gone well."
+              + (packings.size() > 1
+                  ? " Blue, solid: with its warmer; orange, dashed: without its warmer."
+                  : ""));
     }
     page.table(table());
     page.sentence(note());
     page.cautions(cautions);
     page.restsOn(scenario);
-    page.files("All digits", List.of(SUMMARY, TABLE));
+    page.files("All digits in SI units", List.of(SUMMARY, TABLE));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());
     files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));

@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import stenotherm.base.Axis;
-import stenotherm.base.ProgressListener;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Harm;
 import stenotherm.decision.Level;
@@ -50,6 +49,7 @@ public final class SearchReport implements Answer {
   private final PackingSearch search;
   private final OptionalDouble divisor;
   private final Figures figures;
+  private final Words words;
   private final VerdictWords verdicts;
 
   private SearchReport(
@@ -59,6 +59,7 @@ public final class SearchReport implements Answer {
     this.search = search;
     this.divisor = divisor;
     this.figures = new Figures(scenario.units());
+    this.words = new Words(figures);
     this.verdicts = new VerdictWords(figures);
   }
 
@@ -80,18 +81,17 @@ public final class SearchReport implements Answer {
    * @param settings how finely
    * @param threads work done at a time
    * @param progress told how far the work is, and the first look
-   * @param <P> what is told both
    * @return what was found
    * @throws stenotherm.base.InvalidInputException if nothing fits, or something melts
    * @throws IllegalStateException if a run failed or an interrupt stopped it
    */
-  public static <P extends ProgressListener & Comparison.Watcher> SearchReport of(
+  public static SearchReport of(
       Scenario scenario,
       Parcel parcel,
       Wish wish,
       TransitSettings settings,
       int threads,
-      P progress) {
+      Comparison.Watcher progress) {
     SearchSpace usual = SearchSpace.usual(parcel, scenario.journey());
     SearchSpace space =
         new SearchSpace(
@@ -146,10 +146,16 @@ public final class SearchReport implements Answer {
           + share(best)
           + " of 100 do.";
     }
+    boolean open =
+        search.checked().stream()
+            .flatMap(each -> each.within().stream())
+            .anyMatch(odds -> odds.within() >= search.wanted());
     String none =
-        "No box that was tried is sure to let "
-            + wanted
-            + " go well, as only so many journeys were computed. ";
+        open
+            ? "No box that was tried is sure to let "
+                + wanted
+                + " go well, as only so many journeys were computed. "
+            : "With no box that was tried do " + wanted + " go well. ";
     if (answer().isPresent()) {
       Found best = answer().get();
       return none
@@ -189,7 +195,7 @@ public final class SearchReport implements Answer {
   private TextTable table(String caption, List<Found> all) {
     List<String> head = new ArrayList<>(List.of("packing", "of 100 go well", "mass", "warmers"));
     divisor.ifPresent(any -> head.add("dimensional weight"));
-    head.add("judged on");
+    head.add("computed");
     List<List<String>> lines = new ArrayList<>();
     for (Found each : all) {
       List<String> line = new ArrayList<>();
@@ -198,7 +204,7 @@ public final class SearchReport implements Answer {
       line.add(figures.mass(each.shipment().parcel().mass()));
       line.add(Integer.toString(each.choice().count()));
       divisor.ifPresent(by -> line.add(figures.mass(each.volume() / by)));
-      line.add(each.checked().isPresent() ? "the usual grids" : "a coarse grid");
+      line.add(each.checked().isPresent() ? "in full" : "roughly");
       lines.add(line);
     }
     return new TextTable(caption, head, lines);
@@ -209,7 +215,7 @@ public final class SearchReport implements Answer {
         table(
             "Size, mass and odds: what no other candidate beats, the smallest first",
             search.tradeOff()),
-        table("The best that were judged on the usual grids", search.checked()),
+        table("The best, computed in full", search.checked()),
         mishaps());
   }
 
@@ -230,8 +236,8 @@ public final class SearchReport implements Answer {
         + " candidates were tried; "
         + search.unfit()
         + " more do not fit together or bring a warmer too near to a cup. All went through one"
-        + " typical journey on a coarse grid, the promising ones through 64, the best through 256 on"
-        + " the usual grids, where the lower end of the interval of the odds must reach what is"
+        + " typical journey, computed roughly, the promising ones through 64, the best through 256"
+        + " in full, where the lower end of the interval of the odds must reach what is"
         + " wanted. With the best, what goes wrong as a rule was tried one by one; the command break"
         + " finds the odds of that, and pairs. Other boxes may be smaller still."
         + (divisor.isPresent()
@@ -248,7 +254,7 @@ public final class SearchReport implements Answer {
         + " of "
         + found.harms().size()
         + broken.stream()
-            .map(harm -> harm.words(new Words(figures)) + " (" + harm.danger().words() + ")")
+            .map(harm -> harm.words(words) + " (" + harm.danger().words() + ")")
             .collect(Collectors.joining("; ", broken.isEmpty() ? " mishaps" : " mishaps: ", ""));
   }
 
@@ -340,7 +346,7 @@ public final class SearchReport implements Answer {
         ArrayNode breaking = node.putArray("broken_by");
         each.harms().stream()
             .filter(Harm::isBreached)
-            .map(harm -> harm.words(new Words(figures)))
+            .map(harm -> harm.words(words))
             .forEach(breaking::add);
         node.put("mishaps", each.harms().size());
       }
@@ -359,7 +365,10 @@ public final class SearchReport implements Answer {
         builder.row(words(each), each.within().orElseThrow().within());
       }
       OddsBars chart = builder.build();
-      page.picture(chart, chart::heightFor, headline());
+      page.picture(
+          chart,
+          chart::heightFor,
+          "Each bar is a packing: of 100 journeys, so many go well with it.");
     }
     tables().forEach(page::table);
     page.sentence(note());
@@ -371,7 +380,7 @@ public final class SearchReport implements Answer {
     page.preformatted(block());
     page.cautions(cautions());
     page.restsOn(scenario);
-    page.files("All digits", List.of(SUMMARY));
+    page.files("All digits in SI units", List.of(SUMMARY));
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, page.html());
     files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));

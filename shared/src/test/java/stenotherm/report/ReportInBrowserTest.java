@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import stenotherm.base.ProgressListener;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.transit.TransitSettings;
@@ -87,7 +88,11 @@ class ReportInBrowserTest {
     browser = Browser.in(folder);
     if (browser.isPresent()) {
       ComparisonReport report =
-          Comparison.run(SCENARIO, TransitSettings.standard().meshScaled(4), 2, percent -> {});
+          Comparison.run(
+              SCENARIO,
+              TransitSettings.standard().meshScaled(4),
+              2,
+              ProgressListener.NONE::progress);
       page = text(report, ComparisonReport.PAGE);
       sheet = text(PackingSheet.of(report), PackingSheet.PAGE);
     }

@@ -440,7 +440,7 @@ class VerdictWordsTest {
     String helped = words.headline(new ComparisonReport(SCENARIO, gamble, Optional.of(better)));
     assertTrue(
         helped.endsWith(
-            " What helps most of 7 changes tried on it: all of it at 79 °F when packed; 90 of 100"
+            " What helps most of 7 changes tried on it: everything at 79 °F when packed; 90 of 100"
                 + " go well (likely holds)."),
         helped);
     Improvement little =
