@@ -1,24 +1,22 @@
 package stenotherm.examples;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.EOFException;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
 import java.net.InetAddress;
-import java.net.ServerSocket;
-import java.net.Socket;
+import java.net.InetSocketAddress;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import java.util.Set;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledThreadPoolExecutor;
-import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -33,29 +31,30 @@ import stenotherm.words.LastWords;
  * Answers scenarios that come over HTTP, on this machine's own address only: a POST of a scenario
  * file to {@code /compare} is answered with the JSON of the comparison.
  *
- * <p>Answers: 200 with the comparison; 400 a scenario or a request that cannot be read; 404, 405
- * another path or method; 408 a request that comes too slowly; 411, 431 one without a length, or
- * with too long a head; 413 a longer file than allowed; 422 a scenario that does not fit together
- * or is too large to compute; 503 all places are taken, ask again later; 504 the time is over, the
- * computation was stopped; 500 a fault of the program. All but 200 have a JSON object with an
- * {@code error}. The computation of one who closes the connection is stopped.
+ * <p>Answers: 200 with the comparison; 400 a scenario that cannot be read; 404, 405 another path or
+ * method; 413 a longer file than allowed; 422 a scenario that does not fit together or is too large
+ * to compute; 503 all places are taken, ask again later; 504 the time is over, the computation was
+ * stopped; 500 a fault of the program. All but 200 have a JSON object with an {@code error}. A
+ * connection over which a request comes too slowly is closed. Who goes away before the answer does
+ * not stop the computation; the limit of time does.
  *
  * <p>Thread-safe.
  */
 final class ScenarioServer implements AutoCloseable {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
+  /**
+   * Longest time in which a request must have come [s], a property of the Java machine that its
+   * server reads when the first one is made.
+   */
+  private static final String LONGEST_REQUEST = "sun.net.httpserver.maxReqTime";
+
   /** Requests that may be read or answered beside those whose scenarios are computed or wait. */
   private static final int TALKS = 64;
 
-  /** How often it is looked whether the one who asks is still there [ms]. */
-  private static final long LOOK = 100;
-
-  private final ServerSocket listening;
-  private final Set<Socket> talks = ConcurrentHashMap.newKeySet();
-  private final ThreadPoolExecutor talking;
+  private final HttpServer server;
+  private final ExecutorService talking;
   private final ThreadPoolExecutor computing;
-  private final ScheduledThreadPoolExecutor clock = new ScheduledThreadPoolExecutor(1);
   private final Limits limits;
   private final Function<Scenario, String> question;
 
@@ -65,10 +64,9 @@ final class ScenarioServer implements AutoCloseable {
    * @param atATime comparisons at a time
    * @param waiting comparisons that may wait for their turn
    * @param time from a request's last byte to its answer
-   * @param talk to send a request, and to take its answer
    * @param bytes longest scenario file
    */
-  record Limits(int atATime, int waiting, Duration time, Duration talk, int bytes) {}
+  record Limits(int atATime, int waiting, Duration time, int bytes) {}
 
   /** What is said to a request. */
   private record Reply(int status, String json) {
@@ -88,15 +86,10 @@ final class ScenarioServer implements AutoCloseable {
   ScenarioServer(int port, Limits limits, Function<Scenario, String> question) throws IOException {
     this.limits = limits;
     this.question = question;
-    listening = new ServerSocket(port, limits.waiting() + TALKS, InetAddress.getLoopbackAddress());
+    InetSocketAddress here = new InetSocketAddress(InetAddress.getLoopbackAddress(), port);
+    server = HttpServer.create(here, 0);
     // more may talk than may compute: those are refused at once
-    talking =
-        new ThreadPoolExecutor(
-            0,
-            limits.atATime() + limits.waiting() + TALKS,
-            1,
-            TimeUnit.SECONDS,
-            new SynchronousQueue<>());
+    talking = Executors.newFixedThreadPool(limits.atATime() + limits.waiting() + TALKS);
     computing =
         new ThreadPoolExecutor(
             limits.atATime(),
@@ -104,72 +97,50 @@ final class ScenarioServer implements AutoCloseable {
             0,
             TimeUnit.SECONDS,
             new ArrayBlockingQueue<>(limits.waiting()));
-    clock.setRemoveOnCancelPolicy(true);
-    new Thread(this::listen, "listening").start();
+    server.setExecutor(talking);
+    server.createContext("/", this::handle);
+    server.start();
+  }
+
+  /**
+   * Sets in which time a request must have come, for all servers of this Java machine.
+   *
+   * @param seconds the time [s]
+   */
+  static void limitRequests(int seconds) {
+    System.setProperty(LONGEST_REQUEST, String.valueOf(seconds));
   }
 
   /** The port that it listens on. */
   int port() {
-    return listening.getLocalPort();
+    return server.getAddress().getPort();
   }
 
-  private void listen() {
-    while (!listening.isClosed()) {
-      try {
-        Socket socket = listening.accept();
-        talks.add(socket);
-        try {
-          talking.execute(() -> talk(socket));
-        } catch (RejectedExecutionException full) {
-          end(socket);
-        }
-      } catch (IOException closed) {
-        // ends the loop, or was one connection that failed
-      }
+  private void handle(HttpExchange exchange) throws IOException {
+    try (exchange) {
+      Reply reply = reply(exchange);
+      byte[] bytes = reply.json().getBytes(StandardCharsets.UTF_8);
+      exchange.getResponseHeaders().set("Content-Type", "application/json; charset=utf-8");
+      exchange.sendResponseHeaders(reply.status(), bytes.length);
+      exchange.getResponseBody().write(bytes);
     }
   }
 
-  private void talk(Socket socket) {
-    try {
-      HttpTalk talk = new HttpTalk(socket, limits.talk());
-      Reply reply = reply(talk);
-      Future<?> late =
-          clock.schedule(() -> end(socket), limits.talk().toMillis(), TimeUnit.MILLISECONDS);
-      talk.answer(reply.status(), reply.json(), reply.status() == 405 ? "POST" : "");
-      late.cancel(false);
-    } catch (IOException gone) {
-      // nobody is there to be told
-    } finally {
-      end(socket);
+  private Reply reply(HttpExchange exchange) throws IOException {
+    if (!exchange.getRequestURI().getPath().equals("/compare")) {
+      return Reply.refusal(404, "there is /compare only");
     }
-  }
-
-  private void end(Socket socket) {
-    talks.remove(socket);
-    try {
-      socket.close();
-    } catch (IOException already) {
-      // it is of no more use
+    if (!exchange.getRequestMethod().equals("POST")) {
+      exchange.getResponseHeaders().set("Allow", "POST");
+      return Reply.refusal(405, "post a scenario file");
     }
-  }
-
-  private Reply reply(HttpTalk talk) throws IOException {
+    byte[] body = exchange.getRequestBody().readNBytes(limits.bytes() + 1);
+    if (body.length > limits.bytes()) {
+      return Reply.refusal(413, "a scenario may have " + limits.bytes() + " bytes");
+    }
     try {
-      HttpTalk.Head head = talk.head();
-      if (!head.path().equals("/compare")) {
-        return Reply.refusal(404, "there is /compare only");
-      }
-      if (!head.method().equals("POST")) {
-        return Reply.refusal(405, "post a scenario file");
-      }
-      if (head.length() > limits.bytes()) {
-        return Reply.refusal(413, "a scenario may have " + limits.bytes() + " bytes");
-      }
-      byte[] body = talk.body(head);
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(body)).toString();
-      return compare(talk, ScenarioReader.read("scenario", text));
-    } catch (HttpTalk.Refused refused) {
-      return Reply.refusal(refused.status(), String.valueOf(refused.getMessage()));
+      return compare(ScenarioReader.read("scenario", text));
     } catch (CharacterCodingException | TextFormatException problem) {
       return Reply.refusal(400, "scenario: " + problem.getMessage());
     } catch (InvalidInputException problem) {
@@ -179,7 +150,7 @@ final class ScenarioServer implements AutoCloseable {
     }
   }
 
-  private Reply compare(HttpTalk talk, Scenario scenario) throws IOException {
+  private Reply compare(Scenario scenario) {
     Future<String> answer;
     try {
       answer = computing.submit(() -> question.apply(scenario));
@@ -187,7 +158,9 @@ final class ScenarioServer implements AutoCloseable {
       return Reply.refusal(503, "all places are taken, ask again later");
     }
     try {
-      return awaited(talk, answer);
+      return new Reply(200, answer.get(limits.time().toMillis(), TimeUnit.MILLISECONDS));
+    } catch (TimeoutException over) {
+      return Reply.refusal(504, "took longer than " + limits.time().toSeconds() + " s");
     } catch (InterruptedException | CancellationException stopped) {
       return Reply.refusal(503, "the server is stopping");
     } catch (ExecutionException failure) {
@@ -203,35 +176,11 @@ final class ScenarioServer implements AutoCloseable {
     }
   }
 
-  private Reply awaited(HttpTalk talk, Future<String> answer)
-      throws IOException, InterruptedException, ExecutionException {
-    long end = System.nanoTime() + limits.time().toNanos();
-    while (true) {
-      long left = Math.max(0, (end - System.nanoTime()) / 1_000_000);
-      try {
-        return new Reply(200, answer.get(Math.min(LOOK, left), TimeUnit.MILLISECONDS));
-      } catch (TimeoutException notYet) {
-        if (left <= LOOK) {
-          return Reply.refusal(504, "took longer than " + limits.time().toSeconds() + " s");
-        }
-        if (talk.isLeft()) {
-          throw new EOFException("nobody waits for the answer");
-        }
-      }
-    }
-  }
-
   /** Stops to listen, and whatever is computed. */
   @Override
   public void close() {
-    try {
-      listening.close();
-    } catch (IOException already) {
-      // it is of no more use
-    }
+    server.stop(0);
     computing.shutdownNow();
     talking.shutdownNow();
-    clock.shutdownNow();
-    talks.forEach(this::end);
   }
 }

@@ -38,7 +38,7 @@ final class Serve extends ConsoleCommand implements Callable<Integer> {
 
   @Option(
       names = "--talk-seconds",
-      description = "Time to send a file, and to take its answer. Default: ${DEFAULT-VALUE}.")
+      description = "Time to send a file. Default: ${DEFAULT-VALUE}.")
   private int talkSeconds = 10;
 
   @Option(names = "--most-cells", description = "Largest grid. Default: ${DEFAULT-VALUE}.")
@@ -63,11 +63,11 @@ final class Serve extends ConsoleCommand implements Callable<Integer> {
             usual.interval(),
             usual.stepping());
     Duration time = Duration.ofSeconds(seconds);
-    Duration talk = Duration.ofSeconds(talkSeconds);
+    ScenarioServer.limitRequests(talkSeconds);
     try (ScenarioServer server =
         new ScenarioServer(
             port,
-            new ScenarioServer.Limits(threads, waiting, time, talk, mostBytes),
+            new ScenarioServer.Limits(threads, waiting, time, mostBytes),
             scenario ->
                 Comparison.run(scenario, settings, 1, ProgressListener.NONE::progress).json())) {
       out().println("Listening on http://localhost:" + server.port() + "/compare");
