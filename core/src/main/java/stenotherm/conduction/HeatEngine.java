@@ -1,6 +1,7 @@
 package stenotherm.conduction;
 
 import java.util.List;
+import stenotherm.base.Suggestions;
 
 /**
  * A body that is stepped in time through its ports, for programs that couple other physics to it.
@@ -8,7 +9,8 @@ import java.util.List;
  * which inputs vary linearly.
  *
  * <p>Input order: the values of {@link HeatNetwork#boundaryPorts()} followed by those of {@link
- * HeatNetwork#sourcePorts()}. Output order: that of the probes the engine was made with.
+ * HeatNetwork#sourcePorts()}; {@link PortIndex} finds them by name. Output order: that of the
+ * probes the engine was made with; {@link #output} finds one by name.
  *
  * <p>Implemented by {@link FullEngine} and by the engine of a reduced model. Not thread-safe: one
  * engine belongs to one thread.
@@ -27,6 +29,23 @@ public interface HeatEngine {
    * @return the probes in their order
    */
   List<Probe> outputs();
+
+  /**
+   * Finds an output by its name, once, before the loop that reads it.
+   *
+   * @param name name of the probe
+   * @return its index in the arrays of {@link #read}
+   * @throws stenotherm.base.InvalidInputException if there is none; the message offers the closest
+   *     name or lists all
+   */
+  default int output(String name) {
+    List<String> names = outputs().stream().map(Probe::name).toList();
+    int position = names.indexOf(name);
+    if (position < 0) {
+      throw Suggestions.unknown("output", name, names);
+    }
+    return position;
+  }
 
   /**
    * Returns the time that the engine has reached.

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -123,8 +122,7 @@ public final class ReducibleNetwork {
    * @return boundary ports, then source ports
    */
   public List<Port> inputs() {
-    return Stream.<Port>concat(network.boundaryPorts().stream(), network.sourcePorts().stream())
-        .toList();
+    return network.inputs();
   }
 
   /**
