@@ -70,8 +70,9 @@ public interface HeatEngine {
    * the end of the last interval are a jump.
    *
    * @param duration length of the interval [s], above 0
-   * @param inputsAtStart inputs at its start [K, W/m2 or W, see {@link Port#unit()}]
-   * @param inputsAtEnd inputs at its end [K, W/m2 or W]
+   * @param inputsAtStart inputs at its start, in the order of {@link #inputs} [K, W/m2 or W, see
+   *     {@link Port#unit()}]
+   * @param inputsAtEnd inputs at its end, in the same order [K, W/m2 or W]
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong or one is not
    *     finite, or the duration is not above 0
    * @throws IllegalStateException if the engine failed before or fails now; its message says why
@@ -82,7 +83,8 @@ public interface HeatEngine {
    * Reads the outputs now, under the inputs at the end of the last interval. Before the first
    * interval the surroundings have the temperature of the body and nothing heats it.
    *
-   * @param values where to put them [K or W, see {@link Probe#unit()}]
+   * @param values where to put them, in the order of {@link #outputs} [K or W, see {@link
+   *     Probe#unit()}]
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong
    */
   void read(double[] values);
@@ -91,7 +93,8 @@ public interface HeatEngine {
    * Reads those outputs that are means of blocks, as laws that follow temperatures need them at
    * every step: far cheaper than all outputs.
    *
-   * @param values where to put them [K]; the places of other outputs stay as they are
+   * @param values where to put them, in the order of {@link #outputs} [K]; the places of other
+   *     outputs stay as they are
    * @throws stenotherm.base.InvalidInputException if the number of values is wrong
    */
   void readMeans(double[] values);

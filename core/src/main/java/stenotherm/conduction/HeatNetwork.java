@@ -261,8 +261,8 @@ public final class HeatNetwork {
    *
    * @param name face label, name of an environment or of a patch
    * @return position in {@link #boundaryPorts()}
-   * @throws InvalidInputException if there is none; the message offers the closest name
-   *     or lists all
+   * @throws InvalidInputException if there is none; the message offers the closest name or lists
+   *     all
    */
   public int boundaryIndex(String name) {
     return patches.indexOf(name);
@@ -273,8 +273,8 @@ public final class HeatNetwork {
    *
    * @param name name of the source; of the heated block if it has none of its own
    * @return position in {@link #sourcePorts()}
-   * @throws InvalidInputException if there is none; the message offers the closest name
-   *     or lists all
+   * @throws InvalidInputException if there is none; the message offers the closest name or lists
+   *     all
    */
   public int sourceIndex(String name) {
     return sources.indexOf(name);

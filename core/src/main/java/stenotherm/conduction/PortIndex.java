@@ -66,8 +66,8 @@ public final class PortIndex {
    * @param name name of the boundary
    * @return its index in arrays of surface coefficients, as {@link HeatEngine#useCoefficients}
    *     takes them
-   * @throws InvalidInputException if there is no such boundary, with the closest name or all names, or
-   *     what has the name is no film
+   * @throws InvalidInputException if there is no such boundary, with the closest name or all names,
+   *     or what has the name is no film
    */
   public int film(String name) {
     int position = names.indexOf(name);
@@ -144,7 +144,6 @@ public final class PortIndex {
   }
 
   private static boolean isFilm(Port port) {
-    return port instanceof Port.BoundaryPort boundary
-        && boundary.kind() == BoundaryKind.CONVECTION;
+    return port instanceof Port.BoundaryPort boundary && boundary.kind() == BoundaryKind.CONVECTION;
   }
 }

@@ -100,7 +100,7 @@ public final class LoggerFit {
   /**
    * Returns the times of what was compared.
    *
-   * @return a copy: those of the trace, or means of some of its rows, at most 100 [s]
+   * @return a copy, ascending: those of the trace, or means of some of its rows, at most 100 [s]
    */
   public double[] times() {
     return found.times().clone();

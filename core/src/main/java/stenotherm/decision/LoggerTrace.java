@@ -128,7 +128,7 @@ public final class LoggerTrace {
   /**
    * Returns the times.
    *
-   * @return a copy, from 0 [s]
+   * @return a copy, ascending from 0 [s]
    */
   public double[] times() {
     return times.clone();

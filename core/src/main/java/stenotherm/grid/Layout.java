@@ -160,8 +160,8 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
    *
    * @param name the block's name
    * @return its position in {@link #blocks()}
-   * @throws InvalidInputException if there is none; the message offers the closest name or
-   *     lists all
+   * @throws InvalidInputException if there is none; the message offers the closest name or lists
+   *     all
    */
   public int indexOf(String name) {
     for (int index = 0; index < blocks.size(); index++) {

@@ -297,7 +297,8 @@ public final class ModalEngine implements HeatEngine {
   /**
    * Returns the present state.
    *
-   * @return a copy of its coordinates in the basis of the model [sqrt(J K)]
+   * @return a copy of its coordinates in the basis of the model, of length {@link
+   *     ReducedModel#modes} [sqrt(J K)]
    */
   public double[] coordinates() {
     return Arrays.copyOf(whole.coordinates(), model.modes());

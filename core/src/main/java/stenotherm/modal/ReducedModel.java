@@ -274,7 +274,8 @@ public final class ReducedModel {
    * faster, and has no extremes, no error estimates and no cells. How far it lies from this model
    * is for the caller to measure on runs of both.
    *
-   * @param states states met on these runs, see {@link ModalEngine#coordinates}
+   * @param states states met on these runs, each of length {@link #modes}, see {@link
+   *     ModalEngine#coordinates} [sqrt(J K)]
    * @param outputs outputs of this model that it is to have, none of them an extreme
    * @param modes its number of modes; fewer if the states span less
    * @return the smaller model

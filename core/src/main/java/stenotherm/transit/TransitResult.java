@@ -668,7 +668,7 @@ public final class TransitResult {
    * temperatures of its stage: what the search for the coefficients left.
    *
    * @return the largest ratio of a new and an old surface coefficient or conductivity of a block,
-   *     the larger over the smaller, less one; empty if coefficients were not found beforehand
+   *     the larger over the smaller, less one [-]; empty if coefficients were not found beforehand
    */
   public OptionalDouble coefficientChange() {
     double change = account.choice.change();

@@ -104,8 +104,7 @@ class HeatNetworkTest {
     assertRefused(
         "boundary: 'zMin' is adiabatic: no heat passes it, so it has no port",
         () -> network.boundaryIndex("zMin"));
-    assertRefused(
-        "source: there is no \"lamp\". Known: foam.", () -> network.sourceIndex("lamp"));
+    assertRefused("source: there is no \"lamp\". Known: foam.", () -> network.sourceIndex("lamp"));
   }
 
   @Test

@@ -33,8 +33,7 @@ class PortIndexTest {
       assertEquals(position, INDEX.input(ports.get(position).name()));
     }
     assertEquals(NETWORK.boundaryIndex("yMax"), INDEX.film("yMax"));
-    assertEquals(
-        NETWORK.boundaryPorts().size() + NETWORK.sourceIndex("lamp"), INDEX.input("lamp"));
+    assertEquals(NETWORK.boundaryPorts().size() + NETWORK.sourceIndex("lamp"), INDEX.input("lamp"));
   }
 
   @Test

@@ -156,8 +156,7 @@ class EmbeddingTest {
     assertEquals(0.45359237, Mass.pounds(1).kilograms(), 1e-15);
     assertEquals(
         new Occupant(
-            Animals.LEOPARD_GECKO,
-            new AnimalBody(0.045, Animals.LEOPARD_GECKO.restingShape())),
+            Animals.LEOPARD_GECKO, new AnimalBody(0.045, Animals.LEOPARD_GECKO.restingShape())),
         Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
     // grams taken for kilograms
     assertThrows(

@@ -323,9 +323,7 @@ class ParcelModelTest {
   void unknownNamesAreRefused() {
     ParcelModel model = ParcelModel.of(warmed(), journey(3), FEW_CELLS.full());
     assertRefused(
-        "warmer: there is no \"pot\". Known: pad.",
-        model,
-        Variation.NOMINAL.withWarmer("pot", 0));
+        "warmer: there is no \"pot\". Known: pad.", model, Variation.NOMINAL.withWarmer("pot", 0));
     assertRefused(
         "place: there is no \"harbour\". Known: dockside, town.",
         model,

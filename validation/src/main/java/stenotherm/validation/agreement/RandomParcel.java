@@ -249,7 +249,8 @@ final class RandomParcel {
     }
     double scale = draws.within(0.4, 0.9) * fits;
     Range masses = AnimalBody.MASSES;
-    return animal.body(new Mass(Math.min(Math.max(scale * scale * scale, masses.low()), masses.high())));
+    return animal.body(
+        new Mass(Math.min(Math.max(scale * scale * scale, masses.low()), masses.high())));
   }
 
   /** Sets the cups up and takes down how much room they need. */
