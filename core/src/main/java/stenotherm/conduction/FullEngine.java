@@ -171,9 +171,12 @@ public final class FullEngine implements HeatEngine {
     }
   }
 
-  private static void requireFinite(double[] inputs) {
-    for (double input : inputs) {
-      Checks.finite("input", input, "");
+  private void requireFinite(double[] inputs) {
+    for (int position = 0; position < inputs.length; position++) {
+      if (!Double.isFinite(inputs[position])) {
+        Port port = inputs().get(position);
+        Checks.finite("input '" + port.name() + "'", inputs[position], port.unit());
+      }
     }
   }
 

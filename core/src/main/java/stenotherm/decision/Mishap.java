@@ -123,6 +123,7 @@ public sealed interface Mishap {
    * @param journey the journey
    * @param late how much later a leg ends [s], above 0
    * @return the mishaps
+   * @throws InvalidInputException if that is not above 0
    */
   static List<Mishap> usual(Journey journey, double late) {
     List<Mishap> all = new ArrayList<>();

@@ -248,8 +248,21 @@ public final class JourneyStudy {
    * @param values temperature at each [K]
    * @param span the span [s]
    * @return the running mean at each time [K]
+   * @throws InvalidInputException if there is no time, times do not ascend, there is not one value
+   *     for each, or the span is not above 0
    */
   public static double[] runningMeans(double[] times, double[] values, double span) {
+    if (times.length == 0 || times.length != values.length) {
+      throw new InvalidInputException(
+          "running means", times.length + " times and " + values.length + " values: needs one each");
+    }
+    for (int row = 1; row < times.length; row++) {
+      if (!(times[row] > times[row - 1])) {
+        throw new InvalidInputException(
+            "times of running means", "row " + (row + 1) + ": must be later than the row before");
+      }
+    }
+    Checks.positive("span of running means", span, "s");
     return Judge.runningMeans(times, values, span);
   }
 
