@@ -459,8 +459,8 @@ public final class ReducedModel {
      *
      * @param films surface coefficient of each boundary port [W/(m2 K)], ignored for boundaries
      *     that are not films
-     * @param factors factor on the conductivity of each block that varies [-], in the order in which
-     *     they were named
+     * @param factors factor on the conductivity of each block that varies [-], in the order in
+     *     which they were named
      * @return this builder
      * @throws InvalidInputException if the number of values is wrong, something melts, or a value
      *     is out of its range
@@ -493,8 +493,8 @@ public final class ReducedModel {
      * spanned. At edges of blocks outputs depend on the conductivities on both sides; between these
      * and those spanned they are interpolated.
      *
-     * @param factors factor on the conductivity of each block that varies [-], in the order in which
-     *     they were named
+     * @param factors factor on the conductivity of each block that varies [-], in the order in
+     *     which they were named
      * @return this builder
      * @throws InvalidInputException if the number of values is wrong, or one is not finite and
      *     above 0

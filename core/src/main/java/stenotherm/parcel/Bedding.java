@@ -77,8 +77,8 @@ public record Bedding(String name, Material material, double thickness, double w
    * @param thickness thickness [m], above 0
    * @param waterPerDryMass mass of water for each mass of dry bedding [kg/kg]
    * @return the bedding
-   * @throws stenotherm.base.InvalidInputException if the name is blank, the thickness is not above 0,
-   *     or the pad cannot hold that much water
+   * @throws stenotherm.base.InvalidInputException if the name is blank, the thickness is not above
+   *     0, or the pad cannot hold that much water
    */
   public static Bedding moist(
       String name, Absorbent pad, double thickness, double waterPerDryMass) {

@@ -254,7 +254,8 @@ public final class JourneyStudy {
   public static double[] runningMeans(double[] times, double[] values, double span) {
     if (times.length == 0 || times.length != values.length) {
       throw new InvalidInputException(
-          "running means", times.length + " times and " + values.length + " values: needs one each");
+          "running means",
+          times.length + " times and " + values.length + " values: needs one each");
     }
     for (int row = 1; row < times.length; row++) {
       if (!(times[row] > times[row - 1])) {
