@@ -14,6 +14,7 @@ import stenotherm.study.Fate;
 import stenotherm.study.JourneyStudy;
 import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
+import stenotherm.transit.Factor;
 import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
@@ -41,6 +42,15 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   /** Points of each replicate. */
   private static final int FEW_POINTS = 8;
 
+  /**
+   * How far towards the ends of their ranges weather and warmers lie in the cold and in the hot
+   * journey of a first look: not all of it is at its worst at once.
+   */
+  private static final double TOWARDS_ENDS = 0.6;
+
+  private static final Variation COLD = towards(-TOWARDS_ENDS);
+  private static final Variation HOT = towards(TOWARDS_ENDS);
+
   /** Checks the parts. */
   public Improvement {
     Checks.given("remedy", remedy);
@@ -49,15 +59,15 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   }
 
   /**
-   * A change and what came of one typical journey.
+   * A change and what came of a first look.
    *
-   * @param margin what is left of the tighter margin [K]
+   * @param margin see {@link #margin}
    */
   private record Candidate(Remedy remedy, Remedy.Shipment changed, double margin) {}
 
   /**
-   * Tries changes. Each goes through one typical journey on the coarsest grid of a judgement. The
-   * two that leave the animals farthest from the ends of their alarm band are judged there by odds
+   * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement.
+   * The two that leave the animals farthest from the ends of their alarm band are judged there by odds
    * on a quarter of the usual number of journeys; what that grid misses of the packing as it is
    * counts as error. Where air is short, holes are one of the two.
    *
@@ -149,14 +159,27 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
         parcel, journeys, settings.meshScaled(Assessor.COARSE), ModelScope.NOMINAL_MEANS);
   }
 
-  /** What is left of the tighter margin in one typical journey [K]. */
+  private static Variation towards(double position) {
+    return Variation.NOMINAL
+        .with(Factor.AMBIENT, position)
+        .with(Factor.WARMER_STRENGTH, position)
+        .with(Factor.RATING_BENCH, position);
+  }
+
+  /**
+   * What is left of the tighter margin [K]: towards the cold in the cold journey, towards the heat
+   * in the hot one. A typical journey would tell nothing of what makes journeys differ less.
+   */
   private static double margin(ParcelModel model, Journey journey) {
-    Fate fate =
-        JourneyStudy.fate(
-            model.parcel(),
-            model.storedTimes(journey),
-            model.journeyMeans(journey, Variation.NOMINAL),
-            journey.duration());
-    return Math.min(fate.cold().margin(), fate.hot().margin());
+    return Math.min(
+        fate(model, journey, COLD).cold().margin(), fate(model, journey, HOT).hot().margin());
+  }
+
+  private static Fate fate(ParcelModel model, Journey journey, Variation variation) {
+    return JourneyStudy.fate(
+        model.parcel(),
+        model.storedTimes(journey),
+        model.journeyMeans(journey, variation),
+        journey.duration());
   }
 }

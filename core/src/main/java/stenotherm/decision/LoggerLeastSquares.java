@@ -52,6 +52,14 @@ final class LoggerLeastSquares {
   /** First bound of a step, in columns' norms: readings change by hundreds of times their noise. */
   private static final double FIRST_STEP = 1000;
 
+  /** A step that lowers the root mean square by a smaller part gains nothing [-]. */
+  private static final double NO_GAIN = 1e-4;
+
+  /** Steps after which one that gains nothing is the last, whatever slopes promise. */
+  private static final int PATIENCE = 20;
+
+  private static final int MOST_STEPS = 40;
+
   /** Step of a derivative in spreads. */
   private static final double STEP = 0.03;
 
@@ -326,7 +334,7 @@ final class LoggerLeastSquares {
       Optimum best =
           new LevenbergMarquardtOptimizer()
               .withInitialStepBoundFactor(FIRST_STEP)
-              .withCostRelativeTolerance(1e-4)
+              .withCostRelativeTolerance(NO_GAIN)
               .withParameterRelativeTolerance(1e-3)
               .optimize(
                   new LeastSquaresBuilder()
@@ -334,9 +342,12 @@ final class LoggerLeastSquares {
                       .target(new double[count])
                       .model(new Slopes())
                       .parameterValidator(at -> new ArrayRealVector(bounded(at.toArray()), false))
+                      .checker(
+                          (step, before, after) ->
+                              hasArrived(step, before.getRMS(), after.getRMS()))
                       .lazyEvaluation(true)
                       .maxEvaluations(100)
-                      .maxIterations(40)
+                      .maxIterations(MOST_STEPS)
                       .build());
       point = best.getPoint().toArray();
       return best;
@@ -346,6 +357,17 @@ final class LoggerLeastSquares {
       none.initCause(e);
       throw none;
     }
+  }
+
+  /**
+   * Tells whether a fit need not go on. Readings have kinks, where noise of the slopes promises a
+   * gain that no step finds, so that the criteria of the method alone may never be met.
+   *
+   * @param before root mean square of the residuals before the step
+   * @param after the same after it
+   */
+  static boolean hasArrived(int step, double before, double after) {
+    return step >= PATIENCE && before - after <= NO_GAIN * before;
   }
 
   /** Residuals and their slopes; these are asked for where a step was an improvement alone. */

@@ -55,7 +55,7 @@ public sealed interface Remedy {
    * Says what to do.
    *
    * @param units writes quantities in the reader's units
-   * @return for example "foam half as thick again, in a box larger by as much"
+   * @return for example "19 mm more of foam on all sides, in a box larger by as much"
    */
   String words(UnitWords units);
 
@@ -141,34 +141,35 @@ public sealed interface Remedy {
     return placed.placement().onWall().filter(wall -> wall.face() == face).isPresent();
   }
 
-  /** All foam half as thick again, in a box that is larger by as much. */
+  /** One more panel of foam behind each wall, in a box that is larger by as much. */
   record ThickerFoam() implements Remedy {
-    private static final double FACTOR = 1.5;
+    /** The panel that is sold most: 3/4 in [m]. */
+    private static final double PANEL = 0.019;
 
     /** Boards conduct at least this well, foams worse [W/(m K)]. */
     private static final double FOAM_BELOW = 0.05;
 
-    /** Where there is no foam yet [m]. */
-    private static final double FIRST = 0.019;
-
     @Override
     public String words(UnitWords units) {
-      return "foam half as thick again, in a box larger by as much";
+      return units.length(PANEL) + " more of foam on all sides, in a box larger by as much";
     }
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Map<Face, List<WallLayer>> thicker = new EnumMap<>(Face.class);
       for (Face face : Face.values()) {
-        List<WallLayer> layers = new ArrayList<>();
-        boolean foam = false;
-        for (WallLayer layer : parcel.walls().layers().getOrDefault(face, List.of())) {
-          boolean isFoam = layer.material().conductivity() < FOAM_BELOW;
-          foam |= isFoam;
-          layers.add(isFoam ? new WallLayer(layer.material(), FACTOR * layer.thickness()) : layer);
+        List<WallLayer> layers =
+            new ArrayList<>(parcel.walls().layers().getOrDefault(face, List.of()));
+        int foam = 0;
+        while (foam < layers.size()
+            && layers.get(foam).material().conductivity() >= FOAM_BELOW) {
+          foam++;
         }
-        if (!foam) {
-          layers.add(new WallLayer(Materials.EPS_20, FIRST));
+        if (foam == layers.size()) {
+          layers.add(new WallLayer(Materials.EPS_20, PANEL));
+        } else {
+          WallLayer there = layers.get(foam);
+          layers.set(foam, new WallLayer(there.material(), there.thickness() + PANEL));
         }
         thicker.put(face, layers);
       }

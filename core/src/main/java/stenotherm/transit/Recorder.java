@@ -21,7 +21,7 @@ import stenotherm.conduction.TemperatureField;
 import stenotherm.parcel.Container;
 
 /** What a run stores on its way. */
-final class Recorder implements Run.Visitor {
+class Recorder implements Run.Visitor {
   private final Course course;
   private final HeatEngine engine;
   private final Camera camera;

@@ -195,6 +195,11 @@ final class ReducedParcel {
   double change(Course course, Schedule schedule) {
     List<Coefficients> wanted = new ArrayList<>();
     goThrough(course, schedule.stages(), schedule.settings(), wanted);
+    return change(wanted, schedule);
+  }
+
+  /** The same at mean temperatures of some stages, the first ones. */
+  private static double change(List<Coefficients> wanted, Schedule schedule) {
     return largest(wanted, schedule.settings(), Coefficients::change);
   }
 
@@ -372,11 +377,13 @@ final class ReducedParcel {
     followMeans(
         course,
         new Schedule(stages, settings),
-        (stage, engine) -> {
-          double[] surfaces = engine.meanSurfaces();
-          double[] blocks = engine.meanOf(body.varying());
-          wanted.add(course.coefficients(stage, new Temperatures(surfaces, blocks)));
-        });
+        (stage, engine) -> wanted.add(atMeans(course, stage, engine)));
+  }
+
+  /** Coefficients at the means that an engine has over a stage. */
+  private Coefficients atMeans(Course course, Stage stage, ModalEngine engine) {
+    Temperatures means = new Temperatures(engine.meanSurfaces(), engine.meanOf(body.varying()));
+    return course.coefficients(stage, means);
   }
 
   /** Goes through a course; at the end of each stage the engine has the means over it. */
@@ -428,13 +435,25 @@ final class ReducedParcel {
       Course course, double interval, Reduction reduction, int cells, ProgressListener listener) {
     Schedule schedule = schedule(course);
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    Recorder recorder = new Recorder(course, engine, time -> engine.moment(), interval, listener);
+    List<Coefficients> wanted = new ArrayList<>();
+    Recorder recorder =
+        new Recorder(course, engine, time -> engine.moment(), interval, listener) {
+          @Override
+          public void begin() {
+            engine.startMean();
+          }
+
+          @Override
+          public void end(Stage stage) {
+            wanted.add(atMeans(course, stage, engine));
+          }
+        };
     Run run = new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP);
     Outcome outcome = recorder.outcome(run);
     return recorder.result(
         outcome,
         run.coefficients(),
-        new EngineChoice(cells, "", reduction, change(course, schedule)));
+        new EngineChoice(cells, "", reduction, change(wanted, schedule)));
   }
 
   /** What is done at the start and at each stop. */

@@ -164,4 +164,13 @@ class LoggerFitTest {
                     new double[][] {LIKE.inside(0), LIKE.inside(1)}));
     assertEquals("time, row 51", gap.field());
   }
+
+  /** A fit that hardly gains ends after twenty steps; one that still gains, or is new, goes on. */
+  @Test
+  void aFitThatGainsNothingEnds() {
+    assertTrue(LoggerLeastSquares.hasArrived(20, 1, 0.99995));
+    assertTrue(LoggerLeastSquares.hasArrived(20, 1, 1));
+    assertFalse(LoggerLeastSquares.hasArrived(19, 1, 0.99995));
+    assertFalse(LoggerLeastSquares.hasArrived(30, 1, 0.999));
+  }
 }

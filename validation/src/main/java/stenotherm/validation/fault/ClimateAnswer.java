@@ -104,6 +104,28 @@ enum ClimateAnswer implements KnownAnswer {
     }
   },
 
+  /**
+   * A pouch that its reaction alone holds back, in a room colder than 40 °C, where the reaction is
+   * known: by the law of Arrhenius it burns the slower the higher its activation energy. It burns
+   * so little that it stays as cold as the room.
+   */
+  RATE_OF_COLD_IRON {
+    @Override
+    public void check() {
+      Parcel box = parcel(Materials.XPS, FilmCover.FREE, false, SLOW);
+      double[] converted = new double[2];
+      for (int end = 0; end < 2; end++) {
+        Variation variation = Variation.NOMINAL.with(Factor.ACTIVATION_ENERGY, 2 * end - 1);
+        converted[end] = last(run(box, 3, 0, variation).conversion("pad"));
+      }
+      double between = PowderKinetics.ACTIVATIONS.high() - PowderKinetics.ACTIVATIONS.low();
+      double slower =
+          Math.exp(
+              -between / MoistAir.GAS_CONSTANT * (1 / START - 1 / PowderKinetics.REFERENCE));
+      same("conversion", slower, converted[1] / converted[0], 0.02);
+    }
+  },
+
   /** The part of the iron that is burnt is the part of its heat that was given. */
   CONVERSION_OF_IRON {
     @Override
@@ -176,6 +198,18 @@ enum ClimateAnswer implements KnownAnswer {
 
   private static final IronPowder POWDER = filmAlone();
 
+  /** The same that its reaction alone holds back, a thousand times slower than usual. */
+  private static final IronPowder SLOW =
+      new IronPowder(
+          POWDER.iron(),
+          POWDER.film(),
+          0,
+          new PowderKinetics(
+              1e-6 * POWDER.kinetics().conductance(),
+              POWDER.kinetics().activationEnergy(),
+              POWDER.kinetics().wetting()),
+          POWDER.product());
+
   /** What the bench leaves open of the heat of a warmer. */
   private static final Range BENCH = new Range(0.7, 1.3);
 
@@ -220,10 +254,15 @@ enum ClimateAnswer implements KnownAnswer {
   }
 
   private static Parcel parcel(Material foam, FilmCover cover, boolean withAnimal) {
+    return parcel(foam, cover, withAnimal, POWDER);
+  }
+
+  private static Parcel parcel(
+      Material foam, FilmCover cover, boolean withAnimal, IronPowder powder) {
     WarmerClass usual = Warmers.FORTY_HOUR;
     WarmerClass pad =
         new WarmerClass(
-            "pad", usual.size(), usual.mass(), POWDER, 1, new Range(0.75, 1.25), BENCH, MADE_UP);
+            "pad", usual.size(), usual.mass(), powder, 1, new Range(0.75, 1.25), BENCH, MADE_UP);
     Vessel bag =
         new Vessel.Bag(
             new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.COTTON_CLOTH, 4e-4));
