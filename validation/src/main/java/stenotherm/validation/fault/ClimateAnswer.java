@@ -120,8 +120,7 @@ enum ClimateAnswer implements KnownAnswer {
       }
       double between = PowderKinetics.ACTIVATIONS.high() - PowderKinetics.ACTIVATIONS.low();
       double slower =
-          Math.exp(
-              -between / MoistAir.GAS_CONSTANT * (1 / START - 1 / PowderKinetics.REFERENCE));
+          Math.exp(-between / MoistAir.GAS_CONSTANT * (1 / START - 1 / PowderKinetics.REFERENCE));
       same("conversion", slower, converted[1] / converted[0], 0.02);
     }
   },
