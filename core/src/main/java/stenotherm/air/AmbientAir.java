@@ -24,7 +24,10 @@ public record AmbientAir(double temperature, double pressure, double relativeHum
   /** Temperatures of air [K]: as far as its vapour is known. */
   public static final Range TEMPERATURES = new Range(MoistAir.SATURATION_RANGE.low(), 350);
 
+  /** Part of oxygen in dry air [-], {@link #DRY_AIR}. */
   private static final double DRY_OXYGEN = 0.2095;
+
+  /** Part of carbon dioxide in dry air [-], {@link #DRY_AIR}. */
   private static final double DRY_CARBON_DIOXIDE = 420e-6;
 
   /**

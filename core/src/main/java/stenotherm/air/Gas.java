@@ -46,14 +46,15 @@ public enum Gas {
   /**
    * Returns the molar mass.
    *
-   * @return the molar mass [kg/mol]
+   * @return the molar mass [kg/mol]; standard atomic weights, from memory
    */
   public double molarMass() {
     return molarMass;
   }
 
   /**
-   * Returns the diffusion coefficient in air.
+   * Returns the diffusion coefficient in air, a power of temperature over pressure, by {@link
+   * #source}.
    *
    * @param temperature temperature [K], meant for 250 to 370
    * @param pressure absolute pressure [Pa]

@@ -125,7 +125,8 @@ public final class GasNetwork {
   /**
    * Volumes filled with outside air.
    *
-   * @param sizes free volume of the air in the parcel, then of that in each lidded cup [m3]
+   * @param sizes free volume of the air in the parcel, then of that in each lidded cup [m3], in the
+   *     order of their numbers
    * @param surfaceVolumes for each surface of water the volume that it meets
    * @param surfaceWater for each surface the water that it holds [mol], 0 for a dry wall
    * @param air the outside air
@@ -228,7 +229,8 @@ public final class GasNetwork {
    * Sets the temperature of a volume at the end of the next step.
    *
    * @param volume number of the volume
-   * @param value the temperature [K]
+   * @param value the temperature [K], 200 to 350
+   * @throws InvalidInputException if it is out of its range
    */
   public void setTemperature(int volume, double value) {
     endTemperature[volume] = Checks.parcelTemperature("temperature of air", value);
@@ -240,6 +242,7 @@ public final class GasNetwork {
    * @param volume number of the volume
    * @param gas the gas
    * @param conductance the conductance [m3/s]
+   * @throws InvalidInputException if it is negative or not finite
    */
   public void setExchange(int volume, Gas gas, double conductance) {
     exchange[gas.ordinal() * volumes + volume] =
@@ -251,6 +254,7 @@ public final class GasNetwork {
    *
    * @param volume number of the volume
    * @param value the flow one way [m3/s], at the mean density of both sides
+   * @throws InvalidInputException if it is negative or not finite
    */
   public void setFlow(int volume, double value) {
     flow[volume] = Checks.notNegative("exchange of air", value, "m3/s");
@@ -261,6 +265,7 @@ public final class GasNetwork {
    *
    * @param volume number of the volume
    * @param rate the rate in pure oxygen [mol/s]
+   * @throws InvalidInputException if it is negative or not finite
    */
   public void setSink(int volume, double rate) {
     sink[volume] = Checks.notNegative("sink of oxygen", rate, "mol/s");
@@ -271,6 +276,7 @@ public final class GasNetwork {
    *
    * @param volume number of the volume
    * @param rate oxygen [mol/s]
+   * @throws InvalidInputException if it is negative or not finite
    */
   public void setUptake(int volume, double rate) {
     uptake[volume] = Checks.notNegative("uptake of oxygen", rate, "mol/s");
@@ -280,6 +286,7 @@ public final class GasNetwork {
    * Sets how much carbon dioxide animals breathe out for the oxygen that they took up.
    *
    * @param quotient the respiratory quotient [-], 0 to begin with
+   * @throws InvalidInputException if it is negative or not finite
    */
   public void setRespiratoryQuotient(double quotient) {
     respiratoryQuotient = Checks.notNegative("respiratory quotient", quotient, "");
@@ -292,6 +299,7 @@ public final class GasNetwork {
    * @param conductance evaporation over the difference of vapour pressures [mol/(s Pa)]
    * @param vapourPressure vapour pressure at the surface: saturation pressure at its temperature
    *     times its activity of water [Pa]
+   * @throws InvalidInputException if a value is negative or not finite
    */
   public void setSurface(int surface, double conductance, double vapourPressure) {
     surfaceConductance[surface] =

@@ -38,7 +38,8 @@ public final class MoistAir {
   private MoistAir() {}
 
   /**
-   * Returns the saturation pressure of water vapour: over ice below 0 °C, over water from there on.
+   * Returns the saturation pressure of water vapour: over ice below 0 °C, over water from there on,
+   * by {@link #SATURATION}.
    *
    * @param temperature temperature [K], 233.15 to 363.15
    * @return the pressure [Pa]
@@ -67,7 +68,8 @@ public final class MoistAir {
   }
 
   /**
-   * Returns the temperature at which water vapour is saturated.
+   * Returns the temperature at which water vapour is saturated, the inverse of {@link
+   * #saturationPressure}.
    *
    * @param vapourPressure partial pressure of water vapour [Pa], from that of ice at -40 °C to that
    *     of water at 90 °C
@@ -122,7 +124,8 @@ public final class MoistAir {
   }
 
   /**
-   * Returns the heat that water takes up when it evaporates, or ice when it sublimes below 0 °C.
+   * Returns the heat that water takes up when it evaporates, or ice when it sublimes below 0 °C, by
+   * {@link #LATENT_HEAT}.
    *
    * @param temperature temperature of the surface [K], meant for 233 to 363
    * @return the heat [J/mol]
@@ -133,7 +136,9 @@ public final class MoistAir {
   }
 
   /**
-   * Returns the molar heat capacity of moist air at constant pressure.
+   * Returns the molar heat capacity of moist air at constant pressure: 1.006 kJ/(kg K) of dry air
+   * and about 1.86 kJ/(kg K) of vapour, from memory (ASHRAE Handbook of Fundamentals 2021, chapter
+   * 1).
    *
    * @param vapourFraction mole fraction of water vapour [-], 0 to 1
    * @return the heat capacity [J/(mol K)], between 29.1 (dry air) and 33.6 (vapour)

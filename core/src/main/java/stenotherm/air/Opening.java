@@ -62,6 +62,8 @@ public sealed interface Opening permits VentHole, Seam, FoamPanel {
    */
   double reynolds(double flow, double temperature, double density);
 
-  /** Losses of a sharp entrance and a free exit in dynamic heads: 0.5 and 1 (Idelchik, memory). */
+  /**
+   * Losses of a sharp entrance and a free exit in dynamic heads: 0.5 and 1 (Idelchik, from memory).
+   */
   double LOSSES = 1.5;
 }

@@ -22,6 +22,7 @@ import stenotherm.base.InvalidInputException;
  *     range
  */
 public record StackFlow(double exchange, double neutralLevel, boolean laminar) {
+  /** Standard gravity [m/s2], exact by definition (CGPM 1901). */
   private static final double GRAVITY = 9.80665;
 
   /** Bisection alone would take forty. */

@@ -16,7 +16,7 @@ public final class StandardAtmosphere {
           "ICAO Standard Atmosphere, Doc 7488, and U.S. Standard Atmosphere 1976",
           "troposphere: 101 325 Pa (1 - 2.25577e-5 z)^5.25588");
 
-  /** Pressure of the standard atmosphere at sea level [Pa]. */
+  /** Pressure of the standard atmosphere at sea level [Pa], {@link #SOURCE}. */
   public static final double SEA_LEVEL_PRESSURE = 101_325;
 
   private static final Range PRESSURES = new Range(30_000, 110_000);
@@ -25,7 +25,7 @@ public final class StandardAtmosphere {
   private StandardAtmosphere() {}
 
   /**
-   * Returns the pressure at an altitude.
+   * Returns the pressure at an altitude, by {@link #SOURCE}.
    *
    * @param altitude height above sea level, or that to which a cabin is pressurised [m], -500 to
    *     9000

@@ -33,7 +33,7 @@ public final class Ambient {
    * Readings an hour apart, linear between them.
    *
    * @param firstTime time of the first reading [s]
-   * @param temperatures the readings [K]; at least two; copied
+   * @param temperatures the readings in the order of time [K]; at least two; copied
    * @return the function; before the first and after the last reading it throws {@link
    *     InvalidInputException}
    * @throws InvalidInputException if there are fewer than two readings, the time is not finite or a
@@ -53,7 +53,7 @@ public final class Ambient {
    * one holds from then on.
    *
    * @param times times of the readings, ascending [s]; copied
-   * @param temperatures the readings [K]; at least two; copied
+   * @param temperatures the reading at each time [K]; at least two; copied
    * @return the function; before the first and after the last reading it throws {@link
    *     InvalidInputException}
    * @throws InvalidInputException if there are fewer than two readings, the columns differ in

@@ -24,7 +24,7 @@ import stenotherm.base.Source;
  * @param underside what the lowest face meets
  */
 public record FaceFilms(AirMovement movement, double emissivity, Underside underside) {
-  /** Emissivity of board and paper. */
+  /** Emissivity of board and paper [-], {@link #BOARD_EMISSIVITY_SOURCE}. */
   public static final double BOARD_EMISSIVITY = 0.92;
 
   /** Where the emissivity of board comes from. */

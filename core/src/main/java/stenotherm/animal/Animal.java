@@ -3,6 +3,7 @@ package stenotherm.animal;
 import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Mass;
 import stenotherm.material.Material;
 
 /**
@@ -42,11 +43,11 @@ public record Animal(
   /**
    * Returns the body of one animal of this kind.
    *
-   * @param mass mass [kg], 0.0001 to 20
+   * @param mass its mass, 0.1 g to 20 kg
    * @return the body in its resting shape
    * @throws InvalidInputException if the mass is out of its range
    */
-  public AnimalBody body(double mass) {
-    return new AnimalBody(mass, restingShape);
+  public AnimalBody body(Mass mass) {
+    return new AnimalBody(Checks.given("mass of " + name, mass).kilograms(), restingShape);
   }
 }

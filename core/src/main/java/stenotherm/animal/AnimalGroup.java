@@ -29,7 +29,8 @@ public enum AnimalGroup {
   }
 
   /**
-   * Returns the surface from which an animal evaporates as if it were free water.
+   * Returns the surface from which an animal evaporates as if it were free water, by {@link
+   * #SKIN_SOURCE}.
    *
    * @param mass mass [kg]
    * @return the surface [m2]

@@ -38,9 +38,10 @@ public record Metabolism(double oxygen, double carbonDioxide, double heat, boole
           "Gillooly et al. 2001, Science 293:2248, as quoted in the TrenchR package",
           "exp(a - b / T) m^0.75 / 60 W, m in g");
 
-  /** Volume of a mole of oxygen at 0 °C and 1 atm [mL/mol]. */
+  /** Volume of a mole of an ideal gas at 0 °C and 1 atm [mL/mol], rounded (CODATA 2018). */
   private static final double MOLAR_VOLUME = 22_414;
 
+  /** Resting rate over the standard one [-], {@link #REPTILES}. */
   private static final double RESTING = Math.pow(10, 0.14);
 
   /** Temperatures of the compiled measurements [K]; beyond them the exponential misleads. */

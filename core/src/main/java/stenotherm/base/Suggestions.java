@@ -17,8 +17,8 @@ import java.util.function.Function;
  * replacements and swaps of neighbouring letters that turn one into the other (Damerau 1964,
  * Communications of the ACM 7:171-176; here in the restricted form that edits no part twice). A
  * name is offered only if it is within one edit for every three letters, rounded up, and within
- * three edits in all. A name with other numbers is not taken for a typing error: it may be listed,
- * but it is not offered.
+ * three edits in all; a single letter is not offered for another. A name with other numbers is not
+ * taken for a typing error: it may be listed, but it is not offered.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -81,7 +81,8 @@ public final class Suggestions {
     Optional<String> best = Optional.empty();
     for (String candidate : known) {
       int edits = distance(wanted, normal(candidate));
-      if (edits < fewest && numbers(wanted).equals(numbers(candidate))) {
+      boolean isAnother = wanted.length() == 1 && candidate.strip().length() == 1 && edits > 0;
+      if (edits < fewest && !isAnother && numbers(wanted).equals(numbers(candidate))) {
         fewest = edits;
         best = Optional.of(candidate);
       }
@@ -117,6 +118,9 @@ public final class Suggestions {
   }
 
   private static String list(String given, Collection<String> known, List<OtherWord> others) {
+    if (known.isEmpty()) {
+      return "There is none at all.";
+    }
     String all = String.join(", ", known);
     if (known.size() <= LONGEST_LIST && all.length() <= LONGEST_LISTING) {
       return "Known: " + all + ".";

@@ -2,7 +2,7 @@ package stenotherm.base;
 
 /**
  * Converts temperature differences between kelvin and degrees Fahrenheit. A difference in degrees
- * Celsius is the same number in kelvin.
+ * Celsius is the same number in kelvin; 1.8 degrees Fahrenheit are one, exact by definition.
  *
  * <p>Stateless, thus thread-safe.
  */

@@ -3,7 +3,7 @@ package stenotherm.base;
 /**
  * Converts temperatures, points on a scale, between kelvin and the scales people use. For
  * differences see {@link TemperatureDifferences}: 10 °F of difference is 5.6 K, while 10 °F on the
- * scale is 260.9 K.
+ * scale is 260.9 K. The relations between the scales are exact by definition.
  *
  * <p>Stateless, thus thread-safe.
  */

@@ -33,7 +33,7 @@ public interface TimeFunction {
    *
    * @param from start of the interval [s]
    * @param to end of the interval [s]
-   * @return the times [s]; empty if the function is smooth there
+   * @return the times, ascending [s]; empty if the function is smooth there
    */
   default double[] breakpoints(double from, double to) {
     return new double[0];

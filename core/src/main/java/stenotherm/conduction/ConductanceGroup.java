@@ -110,8 +110,9 @@ public final class ConductanceGroup {
   /**
    * Picks the cells of this group out of a vector.
    *
-   * @param vector a vector of the network's {@link ReducibleNetwork} [K]
-   * @return its entries at the group's cells [K], for {@link #multiply}
+   * @param vector a vector of the length of {@link ReducibleNetwork#vector} [K]
+   * @return its entries [K], one for each of the group's cells, in the order that {@link #multiply}
+   *     takes
    */
   public double[] gather(double[] vector) {
     double[] gathered = new double[cells.length];
@@ -125,10 +126,11 @@ public final class ConductanceGroup {
    * Computes a part of the product with gathered temperatures: between cells the heat that leaves
    * each cell within the group [W]; towards a boundary its area times its temperature [m2 K].
    *
-   * @param gathered temperatures of the group's cells [K]
+   * @param gathered temperatures of the group's cells [K], in the order of {@link #gather}
    * @param from position of the first cell wanted
    * @param count how many
-   * @param result where to put them [W or m2 K], from its start
+   * @param result where to put them [W or m2 K], from its start; its length is {@code count} or
+   *     more
    */
   public void multiply(double[] gathered, int from, int count, double[] result) {
     boolean outer = key.port() >= 0;
@@ -144,7 +146,7 @@ public final class ConductanceGroup {
   /**
    * Sums area times temperature over a group that leads to a boundary.
    *
-   * @param gathered temperatures of the group's cells [K]
+   * @param gathered temperatures of the group's cells [K], in the order of {@link #gather}
    * @return the sum [m2 K]
    */
   public double areaTimes(double[] gathered) {

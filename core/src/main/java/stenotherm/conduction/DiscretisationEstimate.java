@@ -50,9 +50,10 @@ public record DiscretisationEstimate(
   /**
    * Estimates the error from three grids of any widths.
    *
-   * @param values the quantity on the coarse, the medium and the fine grid [unit of the quantity]
-   * @param widths a measure of the cell width of each grid [any unit], above 0; if they do not
-   *     decrease there is no order
+   * @param values three values, the quantity on the coarse, the medium and the fine grid [unit of
+   *     the quantity]
+   * @param widths three values, a measure of the cell width of each grid [any unit], above 0; if
+   *     they do not decrease there is no order
    * @return the estimate; if the values do not converge, the larger change times the safety factor
    * @throws InvalidInputException if there are not three finite values, or a width is not above 0
    */

@@ -1,7 +1,6 @@
 package stenotherm.conduction;
 
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -100,8 +99,7 @@ public final class FullEngine implements HeatEngine {
 
   @Override
   public List<Port> inputs() {
-    return Stream.<Port>concat(network.boundaryPorts().stream(), network.sourcePorts().stream())
-        .toList();
+    return network.inputs();
   }
 
   @Override
@@ -173,9 +171,12 @@ public final class FullEngine implements HeatEngine {
     }
   }
 
-  private static void requireFinite(double[] inputs) {
-    for (double input : inputs) {
-      Checks.finite("input", input, "");
+  private void requireFinite(double[] inputs) {
+    for (int position = 0; position < inputs.length; position++) {
+      if (!Double.isFinite(inputs[position])) {
+        Port port = inputs().get(position);
+        Checks.finite("input '" + port.name() + "'", inputs[position], port.unit());
+      }
     }
   }
 

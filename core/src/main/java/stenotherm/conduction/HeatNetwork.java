@@ -239,6 +239,15 @@ public final class HeatNetwork {
   }
 
   /**
+   * Returns all ports, in the order of the arrays of inputs. {@link PortIndex} finds them by name.
+   *
+   * @return boundary ports, then source ports
+   */
+  public List<Port> inputs() {
+    return Stream.<Port>concat(boundaryPorts.stream(), sourcePorts.stream()).toList();
+  }
+
+  /**
    * Returns the ports of the sources in the order in which they were named.
    *
    * @return the ports
@@ -252,7 +261,8 @@ public final class HeatNetwork {
    *
    * @param name face label, name of an environment or of a patch
    * @return position in {@link #boundaryPorts()}
-   * @throws InvalidInputException if there is none; the message lists those there are
+   * @throws InvalidInputException if there is none; the message offers the closest name or lists
+   *     all
    */
   public int boundaryIndex(String name) {
     return patches.indexOf(name);
@@ -263,7 +273,8 @@ public final class HeatNetwork {
    *
    * @param name name of the source; of the heated block if it has none of its own
    * @return position in {@link #sourcePorts()}
-   * @throws InvalidInputException if there is none; the message lists those there are
+   * @throws InvalidInputException if there is none; the message offers the closest name or lists
+   *     all
    */
   public int sourceIndex(String name) {
     return sources.indexOf(name);

@@ -48,6 +48,8 @@ public final class HeatNetworkBuilder {
    * @return this builder
    */
   public HeatNetworkBuilder boundary(Face face, BoundaryKind kind) {
+    Checks.given("face", face);
+    Checks.given("kind of boundary", kind);
     if (kind == BoundaryKind.ADIABATIC) {
       faces.remove(face);
     } else {
@@ -69,7 +71,7 @@ public final class HeatNetworkBuilder {
       throw new InvalidInputException(
           "boundary '" + environment + "'", "is a solid block, not an environment");
     }
-    environments.put(environment, kind);
+    environments.put(environment, Checks.given("kind of boundary", kind));
     return this;
   }
 
@@ -84,7 +86,7 @@ public final class HeatNetworkBuilder {
    */
   public HeatNetworkBuilder patch(FacePatch patch, BoundaryKind kind) {
     FacePatches.check(patch, layout, patches.keySet());
-    patches.put(patch, kind);
+    patches.put(patch, Checks.given("kind of boundary", kind));
     return this;
   }
 

@@ -13,8 +13,8 @@ import stenotherm.base.Range;
  *
  * @param temperature temperature of all blocks that are not named [K]
  * @param temperatures temperature of the blocks named [K]
- * @param liquidFractions liquid fraction of the blocks named, 0 to 1; they start in their melting
- *     range
+ * @param liquidFractions liquid fraction of the blocks named [-], 0 to 1; they start in their
+ *     melting range
  */
 public record InitialState(
     double temperature, Map<String, Double> temperatures, Map<String, Double> liquidFractions) {

@@ -7,9 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Suggestions;
 import stenotherm.grid.RectilinearGrid;
 
 /** The boundaries of a heat network. */
@@ -184,12 +186,16 @@ final class NetworkPatches {
         return index;
       }
     }
-    throw new InvalidInputException(
-        "boundary",
-        "there is no boundary '"
-            + name
-            + "' that carries heat; there are "
-            + patches.stream().map(patch -> patch.port().name()).toList());
+    if (adiabatic.contains(name)) {
+      throw new InvalidInputException(
+          "boundary", "'" + name + "' is adiabatic: no heat passes it, so it has no port");
+    }
+    if (Stream.of(Face.values()).anyMatch(face -> face.label().equals(name))) {
+      throw new InvalidInputException(
+          "boundary", "'" + name + "' is covered by patches; each of them has a port");
+    }
+    throw Suggestions.unknown(
+        "boundary", name, patches.stream().map(patch -> patch.port().name()).toList());
   }
 
   /** Gathers the cell faces of one boundary. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Suggestions;
 import stenotherm.grid.RectilinearGrid;
 
 /** The sources of a heat network. */
@@ -70,12 +71,8 @@ final class NetworkSources {
         return index;
       }
     }
-    throw new InvalidInputException(
-        "source",
-        "there is no source '"
-            + name
-            + "'; there are "
-            + sources.stream().map(source -> source.port().name()).toList());
+    throw Suggestions.unknown(
+        "source", name, sources.stream().map(source -> source.port().name()).toList());
   }
 
   /** Refuses sources of the same names that heat other cells. */

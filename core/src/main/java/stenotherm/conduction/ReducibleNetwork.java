@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -123,8 +122,7 @@ public final class ReducibleNetwork {
    * @return boundary ports, then source ports
    */
   public List<Port> inputs() {
-    return Stream.<Port>concat(network.boundaryPorts().stream(), network.sourcePorts().stream())
-        .toList();
+    return network.inputs();
   }
 
   /**
@@ -139,7 +137,7 @@ public final class ReducibleNetwork {
   /**
    * Makes a vector.
    *
-   * @return zeros [K]
+   * @return zeros [K]; its length, that of all vectors, depends on the grid alone
    */
   public double[] vector() {
     return operator.system.vector();
@@ -149,7 +147,7 @@ public final class ReducibleNetwork {
    * Makes the vector that is 1 in a block, or everywhere, and 0 elsewhere.
    *
    * @param block name of the block; empty for all solid blocks
-   * @return the vector [-]
+   * @return the vector [-], of the length of {@link #vector}
    * @throws InvalidInputException if there is no such block, nothing is left of it, or it is an
    *     environment
    */
@@ -171,7 +169,7 @@ public final class ReducibleNetwork {
    * Makes the heat that an input of 1 gives each cell: the column of B.
    *
    * @param input position of the port in {@link #inputs()}
-   * @return the heat [W]
+   * @return the heat [W], of the length of {@link #vector}
    */
   public double[] heatOf(int input) {
     Conditions unit = new Conditions(network);
@@ -189,8 +187,8 @@ public final class ReducibleNetwork {
   /**
    * Computes C x.
    *
-   * @param temperature a vector [K]
-   * @param heat where to put the heat content [J]
+   * @param temperature a vector of the length of {@link #vector} [K]
+   * @param heat where to put the heat content [J], of the same length
    */
   public void store(double[] temperature, double[] heat) {
     for (int i = operator.system.pad; i < operator.system.pad + operator.system.cells; i++) {
@@ -201,8 +199,8 @@ public final class ReducibleNetwork {
   /**
    * Computes G x: the heat that leaves each cell for its neighbours and for boundaries at 0 K.
    *
-   * @param temperature a vector [K]
-   * @param heat where to put the heat flow [W]
+   * @param temperature a vector of the length of {@link #vector} [K]
+   * @param heat where to put the heat flow [W], of the same length
    */
   public void conduct(double[] temperature, double[] heat) {
     for (int i = operator.system.pad; i < operator.system.pad + operator.system.cells; i++) {
@@ -213,10 +211,11 @@ public final class ReducibleNetwork {
   /**
    * Computes a part of G x.
    *
-   * @param temperature a vector [K]
+   * @param temperature a vector of the length of {@link #vector} [K]
    * @param from position in vectors at which the part begins
    * @param count how many entries it has
-   * @param heat where to put the heat flows, from its start [W]
+   * @param heat where to put the heat flows [W], from its start; its length is {@code count} or
+   *     more
    */
   public void conduct(double[] temperature, int from, int count, double[] heat) {
     int start = Math.max(from, operator.system.pad);
@@ -243,8 +242,8 @@ public final class ReducibleNetwork {
    * Estimates the error of a solution of (G + s C) x = b.
    *
    * @param shift s, as in {@link #solve} [1/s]
-   * @param heat b [W]
-   * @param temperature x [K]
+   * @param heat b, of the length of {@link #vector} [W]
+   * @param temperature x, of the same length [K]
    * @return the uniform error of the same energy norm [K]
    */
   public double error(double shift, double[] heat, double[] temperature) {
@@ -256,8 +255,8 @@ public final class ReducibleNetwork {
    * Solves (G + s C) x = b.
    *
    * @param shift s, at least 0 [1/s]; above 0 unless the level is fixed
-   * @param heat b [W]
-   * @param temperature first guess in, solution out [K]
+   * @param heat b, of the length of {@link #vector} [W]
+   * @param temperature first guess in, solution out, of the same length [K]
    * @param tolerance largest estimated error, as the uniform error of the same energy norm [K]
    * @return number of iterations, 0 if the guess was good enough
    * @throws IllegalStateException if the solver does not converge
@@ -271,7 +270,7 @@ public final class ReducibleNetwork {
   /**
    * Sums the heat content over each solid block.
    *
-   * @param temperature a vector [K]
+   * @param temperature a vector of the length of {@link #vector} [K]
    * @return sum of C x, one for each of {@link #solidBlocks()} [J]
    */
   public double[] storedIn(double[] temperature) {
@@ -307,8 +306,8 @@ public final class ReducibleNetwork {
   /**
    * Makes the continuous field of a state.
    *
-   * @param temperature a vector [K]
-   * @param inputs values of the ports [K, W/m2 or W]
+   * @param temperature a vector of the length of {@link #vector} [K]
+   * @param inputs values of the ports in the order of {@link #inputs()} [K, W/m2 or W]
    * @return the field
    */
   public TemperatureField field(double[] temperature, double[] inputs) {
@@ -333,8 +332,8 @@ public final class ReducibleNetwork {
     /**
      * Reads the outputs.
      *
-     * @param temperature a vector [K]
-     * @param inputs values of the ports [K, W/m2 or W]
+     * @param temperature a vector of the length of {@link #vector} [K]
+     * @param inputs values of the ports in the order of {@link #inputs()} [K, W/m2 or W]
      * @return the outputs in their order [K or W, see {@link Probe#unit()}]
      */
     public double[] read(double[] temperature, double[] inputs) {
@@ -418,8 +417,8 @@ public final class ReducibleNetwork {
     /**
      * Reads the field at each node where all inputs are zero: many times as fast as with inputs.
      *
-     * @param temperature a vector [K]
-     * @return the temperatures [K]
+     * @param temperature a vector of the length of {@link #vector} [K]
+     * @return the temperatures [K], one for each node
      */
     public double[] read(double[] temperature) {
       return rows.read(temperature, operator.system.pad);
@@ -438,9 +437,9 @@ public final class ReducibleNetwork {
     /**
      * Reads the field at each node.
      *
-     * @param temperature a vector [K]
-     * @param inputs values of the ports [K, W/m2 or W]
-     * @return the temperatures [K]
+     * @param temperature a vector of the length of {@link #vector} [K]
+     * @param inputs values of the ports in the order of {@link #inputs()} [K, W/m2 or W]
+     * @return the temperatures [K], one for each node
      */
     public double[] read(double[] temperature, double[] inputs) {
       TemperatureField field = field(temperature, inputs);

@@ -507,7 +507,8 @@ public final class TemperatureField {
     /**
      * Returns the cell temperatures.
      *
-     * @return a copy [K], at column + columns * row; NaN in environments
+     * @return a copy [K], a value for each cell, at index column + columns * row; NaN in
+     *     environments
      */
     public double[] values() {
       return values.clone();

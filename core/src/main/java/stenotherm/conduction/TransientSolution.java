@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
+import stenotherm.base.Suggestions;
 
 /**
  * The history of a transient. If the run did not complete, it ends with the last stored time that
@@ -87,9 +88,7 @@ public final class TransientSolution {
         return Arrays.stream(values).mapToDouble(row -> row[column]).toArray();
       }
     }
-    throw new InvalidInputException(
-        "probe",
-        "there is no probe '" + name + "'; there are " + probes.stream().map(Probe::name).toList());
+    throw Suggestions.unknown("probe", name, probes.stream().map(Probe::name).toList());
   }
 
   /**

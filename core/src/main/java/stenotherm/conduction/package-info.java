@@ -5,7 +5,8 @@
  * time, sources), solved by {@link stenotherm.conduction.SteadySolver} and {@link
  * stenotherm.conduction.TransientSolver}. Both use {@link stenotherm.conduction.HeatNetwork}: heat
  * capacities, conductances and named ports, through which solvers see the geometry. To couple other
- * physics step by step, use a {@link stenotherm.conduction.HeatEngine}.
+ * physics step by step, use a {@link stenotherm.conduction.HeatEngine}; {@link
+ * stenotherm.conduction.PortIndex} finds its inputs and films by name.
  *
  * <p>Signs: a heat flow is positive into the body.
  *

@@ -3,6 +3,7 @@ package stenotherm.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
@@ -92,15 +93,26 @@ public final class LoggerFit {
    * @param one position among the estimates
    * @param other position among the estimates
    * @return correlation of the logarithms [-], -1 to 1
+   * @throws InvalidInputException if there is no such estimate
    */
   public double correlation(int one, int other) {
+    int last = estimates().size() - 1;
+    requirePosition("estimate", one, last);
+    requirePosition("estimate", other, last);
     return found.correlation(one, other);
+  }
+
+  private static void requirePosition(String what, int position, int last) {
+    if (position < 0 || position > last) {
+      throw new InvalidInputException(
+          "position of the " + what, position + " must lie between 0 and " + last);
+    }
   }
 
   /**
    * Returns the times of what was compared.
    *
-   * @return a copy: those of the trace, or means of some of its rows, at most 100 [s]
+   * @return a copy, ascending: those of the trace, or means of some of its rows, at most 100 [s]
    */
   public double[] times() {
     return found.times().clone();
@@ -120,8 +132,10 @@ public final class LoggerFit {
    *
    * @param sensor its position in the trace
    * @return a copy, a value for each time [K]
+   * @throws InvalidInputException if there is no such sensor
    */
   public double[] measured(int sensor) {
+    requirePosition("sensor", sensor, found.measured().length - 1);
     return found.measured()[sensor].clone();
   }
 
@@ -130,8 +144,10 @@ public final class LoggerFit {
    *
    * @param sensor its position in the trace
    * @return a copy, a value for each time [K]
+   * @throws InvalidInputException if there is no such sensor
    */
   public double[] computed(int sensor) {
+    requirePosition("sensor", sensor, found.measured().length - 1);
     return found.computed()[sensor].clone();
   }
 
@@ -140,8 +156,10 @@ public final class LoggerFit {
    *
    * @param sensor its position in the trace
    * @return how much warmer it shows, most likely value [K]
+   * @throws InvalidInputException if there is no such sensor
    */
   public double offset(int sensor) {
+    requirePosition("sensor", sensor, found.measured().length - 1);
     return found.offset(sensor);
   }
 

@@ -128,7 +128,7 @@ public final class LoggerTrace {
   /**
    * Returns the times.
    *
-   * @return a copy, from 0 [s]
+   * @return a copy, ascending from 0 [s]
    */
   public double[] times() {
     return times.clone();
@@ -157,6 +157,7 @@ public final class LoggerTrace {
    *
    * @param sensor its position among the sensors
    * @return a copy, a value for each time [K]
+   * @throws IndexOutOfBoundsException if there is no such sensor
    */
   public double[] inside(int sensor) {
     return inside[sensor].clone();

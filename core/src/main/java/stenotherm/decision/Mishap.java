@@ -123,6 +123,7 @@ public sealed interface Mishap {
    * @param journey the journey
    * @param late how much later a leg ends [s], above 0
    * @return the mishaps
+   * @throws InvalidInputException if that is not above 0
    */
   static List<Mishap> usual(Journey journey, double late) {
     List<Mishap> all = new ArrayList<>();
@@ -154,7 +155,11 @@ public sealed interface Mishap {
    * @param delay how much longer [s], above 0
    */
   record Late(int leg, String name, double delay) implements Mishap {
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @throws InvalidInputException if the delay is not above 0
+     */
     public Late {
       Checks.given("name", name);
       Checks.positive("delay", delay, "s");
@@ -219,7 +224,11 @@ public sealed interface Mishap {
    * @param kelvin how much warmer [K], negative for colder
    */
   record OtherAir(int leg, String name, double kelvin) implements Mishap {
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @throws InvalidInputException if the difference is not finite
+     */
     public OtherAir {
       Checks.given("name", name);
       Checks.finite("difference", kelvin, "K");
@@ -320,7 +329,11 @@ public sealed interface Mishap {
     /** When the sun comes. */
     private record Moment(int leg, double into, double fromMidday) {}
 
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @throws InvalidInputException if the time is not above 0
+     */
     public SunOnLid {
       Checks.positive("time in the sun", lasting, "s");
       Checks.given("leg", leg);
@@ -615,7 +628,11 @@ public sealed interface Mishap {
   record Own(
       String words, BiFunction<Parcel, Journey, Remedy.Shipment> change, Set<Concern> concerns)
       implements Mishap {
-    /** Checks the parts. */
+    /**
+     * Checks the parts.
+     *
+     * @throws InvalidInputException if the words are blank
+     */
     public Own {
       Checks.name("mishap", words);
       Checks.given("change", change);

@@ -397,7 +397,8 @@ public final class OddsMap {
    * @param other the map of the other packing
    * @param from where the way begins
    * @param to where it ends
-   * @return share of the way, 0 to 1; empty if this one is better, or both are alike, at the end
+   * @return share of the way [-], 0 to 1; empty if this one is better, or both are alike, at the
+   *     end
    * @throws InvalidInputException if an end lies outside a map
    */
   public OptionalDouble overtaken(OddsMap other, Lows from, Lows to) {

@@ -161,8 +161,7 @@ public sealed interface Remedy {
         List<WallLayer> layers =
             new ArrayList<>(parcel.walls().layers().getOrDefault(face, List.of()));
         int foam = 0;
-        while (foam < layers.size()
-            && layers.get(foam).material().conductivity() >= FOAM_BELOW) {
+        while (foam < layers.size() && layers.get(foam).material().conductivity() >= FOAM_BELOW) {
           foam++;
         }
         if (foam == layers.size()) {

@@ -22,10 +22,10 @@ import stenotherm.warmer.Warmers;
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param boxes cartons
- * @param foams thicknesses of foam [m]
+ * @param foams thicknesses of foam [m], at least one, tried in their order
  * @param fillings fills
  * @param warmers classes of warmers; empty for none
- * @param counts how many warmers, 1 or 2
+ * @param counts how many warmers, 1 or 2, at least one number, tried in their order
  * @param changes what may be done beside it, one at a time
  * @param most how many candidates may be tried, 1 to {@value #MOST}
  */

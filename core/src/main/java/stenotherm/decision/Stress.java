@@ -2,6 +2,7 @@ package stenotherm.decision;
 
 import java.util.List;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Suggestions;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.Fate;
@@ -65,7 +66,7 @@ public final class Stress {
   public double[] temperatures(String cup) {
     int animal = cups.indexOf(cup);
     if (animal < 0) {
-      throw new InvalidInputException("cup", "there is no '" + cup + "'; there are " + cups);
+      throw Suggestions.unknown("cup", cup, cups);
     }
     return temperatures[animal].clone();
   }

@@ -12,6 +12,7 @@ import stenotherm.ambient.FaceFilms;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
+import stenotherm.base.Suggestions;
 import stenotherm.base.TimeFunction;
 import stenotherm.grid.Point;
 import stenotherm.journey.Journey;
@@ -135,8 +136,7 @@ public final class TestBox {
   private static void requireCup(String cup, Parcel parcel) {
     List<String> names = parcel.containers().stream().map(Container::name).toList();
     if (!names.contains(cup)) {
-      throw new InvalidInputException(
-          "cup of a sensor", "there is no '" + cup + "'; there are " + names);
+      throw Suggestions.unknown("cup of a sensor", cup, names);
     }
   }
 

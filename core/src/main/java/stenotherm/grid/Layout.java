@@ -4,13 +4,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
 import stenotherm.base.Range;
+import stenotherm.base.Suggestions;
 
 /**
  * Blocks in a box. The first block fills the domain; each later block overrides what lies beneath
@@ -160,7 +160,8 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
    *
    * @param name the block's name
    * @return its position in {@link #blocks()}
-   * @throws InvalidInputException if there is none; the message lists the names there are
+   * @throws InvalidInputException if there is none; the message offers the closest name or lists
+   *     all
    */
   public int indexOf(String name) {
     for (int index = 0; index < blocks.size(); index++) {
@@ -168,12 +169,7 @@ public record Layout(List<Block> blocks, Coordinates coordinates) {
         return index;
       }
     }
-    throw new InvalidInputException(
-        "block",
-        "there is no block '"
-            + name
-            + "'; there are "
-            + blocks.stream().map(Block::name).collect(Collectors.joining(", ")));
+    throw Suggestions.unknown("block", name, blocks.stream().map(Block::name).toList());
   }
 
   /**

@@ -111,6 +111,7 @@ public record MeshControl(
    *
    * @param factor ratio of the new cell widths to the old ones [-], above 0
    * @return the scaled control
+   * @throws stenotherm.base.InvalidInputException if the factor is not above 0
    */
   public MeshControl scaled(double factor) {
     Checks.positive("mesh scale", factor, "");

@@ -429,6 +429,7 @@ public final class RectilinearGrid {
    * @param axis the axis
    * @param line 0 to count(axis)
    * @return its coordinate [m]
+   * @throws IndexOutOfBoundsException if there is no such line
    */
   public double line(Axis axis, int line) {
     return lines[axis.ordinal()][line];
@@ -450,6 +451,7 @@ public final class RectilinearGrid {
    * @param axis the axis
    * @param position 0 to count(axis) - 1
    * @return the width [m]
+   * @throws IndexOutOfBoundsException if there is no such position
    */
   public double width(Axis axis, int position) {
     return lines[axis.ordinal()][position + 1] - lines[axis.ordinal()][position];

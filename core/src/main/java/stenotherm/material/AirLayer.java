@@ -35,7 +35,7 @@ public record AirLayer(
   /** Emissivity that the standard gives to ordinary surfaces: paper, board, plastics, paint. */
   public static final double ORDINARY_EMISSIVITY = 0.9;
 
-  /** Conductivity of air in the standard's law [W/(m K)]. */
+  /** Conductivity of air in the law of {@link #SOURCE} [W/(m K)]. */
   private static final double AIR_CONDUCTIVITY = 0.025;
 
   /** Largest temperature difference for which the standard gives constant convective values [K]. */
@@ -73,7 +73,8 @@ public record AirLayer(
   }
 
   /**
-   * Returns the resistance for a temperature difference of up to 5 K across the layer.
+   * Returns the resistance for a temperature difference of up to 5 K across the layer, by {@link
+   * #SOURCE}.
    *
    * @param meanTemperature mean temperature of the two surfaces [K]
    * @return the resistance [m2 K/W]
@@ -84,8 +85,9 @@ public record AirLayer(
   }
 
   /**
-   * Returns the resistance for a stated temperature difference. Above 5 K the standard's convective
-   * values grow with the difference; at 5 K its two rules differ by up to 1 %.
+   * Returns the resistance for a stated temperature difference, by {@link #SOURCE}. Above 5 K the
+   * standard's convective values grow with the difference; at 5 K its two rules differ by up to 1
+   * %.
    *
    * @param meanTemperature mean temperature of the two surfaces [K]
    * @param difference temperature difference between the two surfaces, 0 or above [K]
@@ -112,6 +114,7 @@ public record AirLayer(
     return thickness / resistance(meanTemperature);
   }
 
+  /** Convective coefficient [W/(m2 K)], Table D.1 of {@link #SOURCE}. */
   private double convective(double difference) {
     boolean small = difference <= SMALL_DIFFERENCE;
     return switch (heatFlow) {

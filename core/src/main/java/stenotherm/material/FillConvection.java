@@ -36,7 +36,10 @@ public record FillConvection(
               + " 44:508-521",
           "critical number of a porous layer between tight isothermal surfaces");
 
-  /** The Rayleigh number at which the air in a flat void begins to convect. */
+  /**
+   * The Rayleigh number at which the air in a flat void begins to convect, {@link
+   * #RAYLEIGH_SOURCE}.
+   */
   public static final double CRITICAL_RAYLEIGH = 1708;
 
   /** Where that comes from. */
@@ -52,18 +55,24 @@ public record FillConvection(
           "Kozeny's constant of 5 (from memory), K = porosity d^2 / 80 with the mean void as"
               + " hydraulic diameter and a porosity of 0.95; a factor of 3 either way is assumed");
 
+  /** Porosity of a loose fill [-], assumed: see {@link #PERMEABILITY_SOURCE}. */
   private static final double POROSITY = 0.95;
+
   private static final double KOZENY = 80;
   private static final double SPREAD = 3;
 
+  /** Standard gravity [m/s2], exact by definition (CGPM 1901). */
   private static final double GRAVITY = 9.80665;
 
-  /** Kinematic viscosity of air at 20 °C [m2/s]; Incropera and DeWitt, Table A.4 (memory). */
+  /** Kinematic viscosity of air at 20 °C [m2/s]; Incropera and DeWitt, Table A.4 (from memory). */
   private static final double VISCOSITY = 1.51e-5;
 
   private static final double VISCOSITY_TEMPERATURE = 293.15;
 
-  /** Exponent of absolute temperature in the viscosity and diffusivity of air (derived). */
+  /**
+   * Exponent of absolute temperature in the kinematic viscosity and the diffusivity of air: 1 by
+   * the density, 0.75 assumed for viscosity and conductivity.
+   */
   private static final double GROWTH = 1.75;
 
   /**

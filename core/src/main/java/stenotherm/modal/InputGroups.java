@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Suggestions;
 import stenotherm.conduction.Port;
 import stenotherm.conduction.ReducibleNetwork;
 
@@ -68,9 +69,8 @@ final class InputGroups {
         position++;
       }
       if (position == inputs.size()) {
-        throw new InvalidInputException(
-            "inputs together",
-            "there is no '" + name + "'; there are " + inputs.stream().map(Port::name).toList());
+        throw Suggestions.unknown(
+            "inputs together", name, inputs.stream().map(Port::name).toList());
       }
       positions.add(position);
       Port one = inputs.get(positions.get(0));

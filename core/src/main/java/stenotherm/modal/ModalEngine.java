@@ -228,15 +228,22 @@ public final class ModalEngine implements HeatEngine {
     }
   }
 
+  private void requireFinite(double[] values) {
+    for (int u = 0; u < values.length; u++) {
+      if (!Double.isFinite(values[u])) {
+        Port port = inputs.get(u);
+        Checks.finite("input '" + port.name() + "'", values[u], port.unit());
+      }
+    }
+  }
+
   @Override
   public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
     Checks.positive("duration", duration, "s");
     requireLength("inputs at start", inputsAtStart, now.length);
     requireLength("inputs at end", inputsAtEnd, now.length);
-    for (int u = 0; u < now.length; u++) {
-      Checks.finite("input", inputsAtStart[u], "");
-      Checks.finite("input", inputsAtEnd[u], "");
-    }
+    requireFinite(inputsAtStart);
+    requireFinite(inputsAtEnd);
     model.reducedBody().groups.check(inputsAtStart);
     model.reducedBody().groups.check(inputsAtEnd);
     whole.advance(duration, inputsAtStart, inputsAtEnd);
@@ -297,7 +304,8 @@ public final class ModalEngine implements HeatEngine {
   /**
    * Returns the present state.
    *
-   * @return a copy of its coordinates in the basis of the model [sqrt(J K)]
+   * @return a copy of its coordinates in the basis of the model, of length {@link
+   *     ReducedModel#modes} [sqrt(J K)]
    */
   public double[] coordinates() {
     return Arrays.copyOf(whole.coordinates(), model.modes());

@@ -274,7 +274,8 @@ public final class ReducedModel {
    * faster, and has no extremes, no error estimates and no cells. How far it lies from this model
    * is for the caller to measure on runs of both.
    *
-   * @param states states met on these runs, see {@link ModalEngine#coordinates}
+   * @param states states met on these runs, each of length {@link #modes}, see {@link
+   *     ModalEngine#coordinates} [sqrt(J K)]
    * @param outputs outputs of this model that it is to have, none of them an extreme
    * @param modes its number of modes; fewer if the states span less
    * @return the smaller model
@@ -458,7 +459,8 @@ public final class ReducedModel {
      *
      * @param films surface coefficient of each boundary port [W/(m2 K)], ignored for boundaries
      *     that are not films
-     * @param factors factor on the conductivity of each block that varies [-]
+     * @param factors factor on the conductivity of each block that varies [-], in the order in
+     *     which they were named
      * @return this builder
      * @throws InvalidInputException if the number of values is wrong, something melts, or a value
      *     is out of its range
@@ -491,7 +493,8 @@ public final class ReducedModel {
      * spanned. At edges of blocks outputs depend on the conductivities on both sides; between these
      * and those spanned they are interpolated.
      *
-     * @param factors factor on the conductivity of each block that varies [-]
+     * @param factors factor on the conductivity of each block that varies [-], in the order in
+     *     which they were named
      * @return this builder
      * @throws InvalidInputException if the number of values is wrong, or one is not finite and
      *     above 0

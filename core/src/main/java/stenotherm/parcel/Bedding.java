@@ -41,6 +41,7 @@ public record Bedding(String name, Material material, double thickness, double w
    *
    * @param thickness thickness [m], above 0
    * @return the bedding, named "towel"
+   * @throws stenotherm.base.InvalidInputException if the thickness is not above 0
    */
   public static Bedding dampTowel(double thickness) {
     return new Bedding("towel", Materials.DAMP_PAPER_TOWEL, thickness, TOWEL_WATER);
@@ -51,6 +52,7 @@ public record Bedding(String name, Material material, double thickness, double w
    *
    * @param thickness thickness [m], above 0
    * @return the bedding, named "moss"
+   * @throws stenotherm.base.InvalidInputException if the thickness is not above 0
    */
   public static Bedding dampMoss(double thickness) {
     return new Bedding("moss", Materials.DAMP_SPHAGNUM, thickness, 5);
@@ -61,6 +63,7 @@ public record Bedding(String name, Material material, double thickness, double w
    *
    * @param thickness thickness [m], above 0
    * @return the bedding, named "coir"
+   * @throws stenotherm.base.InvalidInputException if the thickness is not above 0
    */
   public static Bedding dampCoir(double thickness) {
     return new Bedding("coir", Materials.DAMP_COIR, thickness, 3);
@@ -74,7 +77,8 @@ public record Bedding(String name, Material material, double thickness, double w
    * @param thickness thickness [m], above 0
    * @param waterPerDryMass mass of water for each mass of dry bedding [kg/kg]
    * @return the bedding
-   * @throws stenotherm.base.InvalidInputException if the pad cannot hold that much water
+   * @throws stenotherm.base.InvalidInputException if the name is blank, the thickness is not above
+   *     0, or the pad cannot hold that much water
    */
   public static Bedding moist(
       String name, Absorbent pad, double thickness, double waterPerDryMass) {

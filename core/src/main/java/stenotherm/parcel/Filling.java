@@ -91,7 +91,10 @@ public sealed interface Filling {
                 + " than the solid that stands for them, 1.9 K between foil; other places of a"
                 + " warmer may cool it");
 
+    /** Between ordinary surfaces [K], {@link #ERROR_SOURCE}. */
     private static final double ORDINARY_ERROR = 1.7;
+
+    /** Between foil [K], {@link #ERROR_SOURCE}. */
     private static final double FOIL_ERROR = 1.9;
 
     /** Surfaces that mirror more than they take up count as foil. */

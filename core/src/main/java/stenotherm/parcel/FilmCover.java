@@ -3,7 +3,7 @@ package stenotherm.parcel;
 import stenotherm.base.Source;
 
 /**
- * What covers the film through which a warmer takes its air.
+ * What covers the film through which a warmer takes its air. How much it leaves open is assumed.
  *
  * <p>Thread-safe.
  */

@@ -3,6 +3,7 @@ package stenotherm.parcel;
 import stenotherm.animal.Animal;
 import stenotherm.animal.AnimalBody;
 import stenotherm.base.Checks;
+import stenotherm.base.Mass;
 
 /**
  * An animal in a container.
@@ -21,6 +22,18 @@ public record Occupant(Animal animal, AnimalBody body) {
   public Occupant {
     Checks.given("animal", animal);
     Checks.given("body", body);
+  }
+
+  /**
+   * An animal in its resting shape.
+   *
+   * @param animal which animal
+   * @param mass its mass, 0.1 g to 20 kg
+   * @return the occupant
+   * @throws stenotherm.base.InvalidInputException if the mass is out of its range
+   */
+  public static Occupant of(Animal animal, Mass mass) {
+    return new Occupant(animal, Checks.given("animal", animal).body(mass));
   }
 
   /** Box of its tissue, lying along the longer horizontal side of its vessel. */

@@ -34,13 +34,16 @@ import stenotherm.material.Materials;
  *     gap was measured
  */
 public record Openings(double seamGap, List<Vent> vents, Range gapFactors) {
-  /** Gap between panels or under a lid that fit and are not taped [m]. */
+  /** Gap between panels or under a lid that fit and are not taped [m], {@link #GAP_SOURCE}. */
   public static final double CLOSED_GAP = 0.0005;
 
-  /** Gap of panels that fit badly or a lid that lies on loosely [m]. */
+  /** Gap of panels that fit badly or a lid that lies on loosely [m], {@link #GAP_SOURCE}. */
   public static final double LOOSE_GAP = 0.0015;
 
-  /** What multiplies a gap that was not measured: flow goes with its third power. */
+  /**
+   * What multiplies a gap that was not measured: flow goes with its third power, {@link
+   * #GAP_SOURCE}.
+   */
   public static final Range GAP_FACTORS = new Range(0.4, 2);
 
   /** Where the gaps come from. */

@@ -28,7 +28,7 @@ public record PackClass(
       "Assumes that a pack freezes at the temperature at which it melts; real ones may stay liquid"
           + " several degrees below it, which is not computed.";
 
-  /** Bulk density of a pack over the density of its contents [-]. */
+  /** Bulk density of a pack over the density of its contents [-]: assumed. */
   private static final Range FILLING = new Range(0.5, 1.1);
 
   /**

@@ -14,6 +14,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
+import stenotherm.base.Suggestions;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
 import stenotherm.grid.Block;
@@ -208,9 +209,10 @@ public record Parcel(
     for (PlacedWarmer each : warmers) {
       if (each.warmer().heat() instanceof ControlledPower controlled
           && !cups.contains(controlled.watched())) {
-        throw new InvalidInputException(
-            "what '" + each.name() + "' in packing '" + name + "' watches",
-            "there is no cup '" + controlled.watched() + "'; there are " + cups);
+        throw Suggestions.unknown(
+            "cup that '" + each.name() + "' in packing '" + name + "' watches",
+            controlled.watched(),
+            cups);
       }
     }
   }

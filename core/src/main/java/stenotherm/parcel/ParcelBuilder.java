@@ -1,5 +1,6 @@
 package stenotherm.parcel;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import stenotherm.base.Checks;
@@ -89,12 +90,13 @@ public final class ParcelBuilder {
    * @param warmer its name
    * @param kind which
    * @param face where
-   * @param opened when it was opened, in time since sealing [s]; negative if before
+   * @param opened when it was opened, in time since sealing; negative if before
    * @return this builder
-   * @throws InvalidInputException if the name is blank or the time is not finite
+   * @throws InvalidInputException if the name is blank
    */
-  public ParcelBuilder warmer(String warmer, WarmerClass kind, Face face, double opened) {
-    return with(new PlacedWarmer(warmer, kind, face, Mounting.taped(), opened));
+  public ParcelBuilder warmer(String warmer, WarmerClass kind, Face face, Duration opened) {
+    double seconds = Checks.given("opened", opened).toMillis() / 1000.0;
+    return with(new PlacedWarmer(warmer, kind, face, Mounting.taped(), seconds));
   }
 
   /**

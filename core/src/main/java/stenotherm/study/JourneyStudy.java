@@ -79,7 +79,7 @@ public final class JourneyStudy {
    * @param correction what is added to the computed temperature of each animal at each time of the
    *     model [K], as the difference to finer grids in the nominal case: a row for each animal
    * @param hotter how much hotter the hottest place that each animal can reach is than the animal
-   *     [K], in the nominal case: of the same shape
+   *     [K], in the nominal case: a row for each animal, a column for each time of the model
    * @return the study
    * @throws InvalidInputException if there is no animal, or a correction has another shape
    */
@@ -177,7 +177,8 @@ public final class JourneyStudy {
   /**
    * Judges temperatures, as if the air always sufficed.
    *
-   * @param temperatures as {@link #temperatures} gives them [K]
+   * @param temperatures as {@link #temperatures} gives them [K]: a row for each occupied cup, a
+   *     column for each time of the model
    * @return how the animals fared
    */
   public Fate fate(double[][] temperatures) {
@@ -230,7 +231,7 @@ public final class JourneyStudy {
    * @param means the run
    * @param opening the planned opening, since sealing [s]
    * @param hotter how much hotter the hottest place that each animal can reach is than the animal
-   *     [K], see {@link #hotter}
+   *     [K]: a row for each animal, a column for each time, see {@link #hotter}
    * @return how the animals fared
    */
   public static Fate fate(
@@ -247,8 +248,22 @@ public final class JourneyStudy {
    * @param values temperature at each [K]
    * @param span the span [s]
    * @return the running mean at each time [K]
+   * @throws InvalidInputException if there is no time, times do not ascend, there is not one value
+   *     for each, or the span is not above 0
    */
   public static double[] runningMeans(double[] times, double[] values, double span) {
+    if (times.length == 0 || times.length != values.length) {
+      throw new InvalidInputException(
+          "running means",
+          times.length + " times and " + values.length + " values: needs one each");
+    }
+    for (int row = 1; row < times.length; row++) {
+      if (!(times[row] > times[row - 1])) {
+        throw new InvalidInputException(
+            "times of running means", "row " + (row + 1) + ": must be later than the row before");
+      }
+    }
+    Checks.positive("span of running means", span, "s");
     return Judge.runningMeans(times, values, span);
   }
 

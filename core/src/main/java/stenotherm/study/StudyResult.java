@@ -9,6 +9,7 @@ import stenotherm.animal.Tolerance;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
+import stenotherm.base.Suggestions;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 
@@ -248,7 +249,7 @@ public final class StudyResult {
   public double[] temperatures(String cup, double share) {
     int animal = cups.indexOf(cup);
     if (animal < 0) {
-      throw new InvalidInputException("cup", "there is no '" + cup + "'; there are " + cups);
+      throw Suggestions.unknown("cup", cup, cups);
     }
     checked(share);
     double[] values = new double[times.length];

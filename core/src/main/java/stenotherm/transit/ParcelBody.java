@@ -18,8 +18,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stenotherm.base.Face;
-import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
+import stenotherm.base.Suggestions;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Port;
@@ -301,12 +301,10 @@ final class ParcelBody {
     int[] positions = wanted.stream().mapToInt(outputs::indexOf).toArray();
     for (int index = 0; index < positions.length; index++) {
       if (positions[index] < 0) {
-        throw new InvalidInputException(
+        throw Suggestions.unknown(
             "output",
-            "there is no '"
-                + wanted.get(index).words()
-                + "'; there are "
-                + outputs.stream().map(TransitOutput::words).toList());
+            wanted.get(index).words(),
+            outputs.stream().map(TransitOutput::words).toList());
       }
     }
     return positions;

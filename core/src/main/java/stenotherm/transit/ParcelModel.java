@@ -18,6 +18,7 @@ import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
+import stenotherm.base.Suggestions;
 import stenotherm.conduction.FullEngine;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.IntegratorSettings;
@@ -573,8 +574,7 @@ public final class ParcelModel {
 
   private static void requireKnown(String field, String name, List<String> known) {
     if (!known.contains(name)) {
-      throw new InvalidInputException(
-          field, "there is no '" + name + "' to vary; there are " + known);
+      throw Suggestions.unknown(field, name, known);
     }
   }
 

@@ -22,6 +22,7 @@ import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
+import stenotherm.base.Suggestions;
 import stenotherm.base.Times;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.Port;
@@ -379,12 +380,8 @@ public final class TransitResult {
         return warmer;
       }
     }
-    throw new InvalidInputException(
-        "warmer",
-        "there is no warmer '"
-            + name
-            + "'; there are "
-            + body.parcel().warmers().stream().map(PlacedWarmer::name).toList());
+    throw Suggestions.unknown(
+        "warmer", name, body.parcel().warmers().stream().map(PlacedWarmer::name).toList());
   }
 
   /**
@@ -549,9 +546,7 @@ public final class TransitResult {
         return cup;
       }
     }
-    throw new InvalidInputException(
-        "cup",
-        "there is no cup '" + name + "'; there are " + cups.stream().map(Container::name).toList());
+    throw Suggestions.unknown("cup", name, cups.stream().map(Container::name).toList());
   }
 
   /**
@@ -673,7 +668,7 @@ public final class TransitResult {
    * temperatures of its stage: what the search for the coefficients left.
    *
    * @return the largest ratio of a new and an old surface coefficient or conductivity of a block,
-   *     the larger over the smaller, less one; empty if coefficients were not found beforehand
+   *     the larger over the smaller, less one [-]; empty if coefficients were not found beforehand
    */
   public OptionalDouble coefficientChange() {
     double change = account.choice.change();

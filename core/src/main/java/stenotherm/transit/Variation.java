@@ -21,7 +21,7 @@ import stenotherm.warmer.WarmerClass;
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param positions position of each quantity in its range [-], -{@value #MOST} to {@value #MOST}
- * @param warmers position of the strength of single warmers, by name, instead of that of {@link
+ * @param warmers position of the strength of single warmers [-], by name, instead of that of {@link
  *     Factor#WARMER_STRENGTH}
  * @param offset how much warmer the air is everywhere [K]
  * @param places how much warmer it is in all legs at a place, by the place's name [K]

@@ -13,7 +13,7 @@ import stenotherm.base.Checks;
  * @param transport how the oxygen passes the pores
  */
 public record AirFilm(double permeance, double area, Transport transport) {
-  /** Pressure at which the permeance is stated [Pa]. */
+  /** Pressure at which the permeance is stated [Pa]: one atmosphere, exact by definition. */
   static final double SEA_LEVEL = 101_325;
 
   /**

@@ -32,7 +32,7 @@ public final class BenchCurve {
    * States the rows.
    *
    * @param times times since the warmer was opened, ascending, the first 0 [s]
-   * @param temperatures temperatures [K], 200 to 420
+   * @param temperatures temperature at each time [K], 200 to 420
    * @throws InvalidInputException if there are fewer than two rows, the columns differ in length,
    *     times do not ascend from 0, or a temperature is out of its range
    */
@@ -166,7 +166,8 @@ public final class BenchCurve {
   }
 
   /**
-   * Returns when the plateau is reached, that is 95 % of the rise from the first row to the peak.
+   * Returns when the plateau is reached, assumed to be at 95 % of the rise from the first row to
+   * the peak.
    *
    * @return time since opening [s]
    */

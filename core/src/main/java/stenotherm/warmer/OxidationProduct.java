@@ -22,10 +22,10 @@ public enum OxidationProduct {
   /** Magnetite: 3 Fe + 2 O2 = Fe3O4. */
   MAGNETITE(-1118.4e3 / 3, 2.0 / 3, 0, Source.memory("handbook tables", "Fe3O4, -1118.4 kJ/mol"));
 
-  /** Enthalpy of formation of liquid water [J/mol]. */
+  /** Enthalpy of formation of liquid water [J/mol]; handbook tables, from memory. */
   private static final double WATER = -285.8e3;
 
-  /** Molar mass of iron [kg/mol]. */
+  /** Molar mass of iron [kg/mol]; standard atomic weight, from memory. */
   static final double IRON_MOLAR_MASS = 0.055845;
 
   private final double formation;

@@ -35,7 +35,7 @@ public record PowderKinetics(double conductance, double activationEnergy, double
    */
   static final double SURPLUS = 8;
 
-  /** Molar gas constant [J/(mol K)]. */
+  /** Molar gas constant [J/(mol K)], exact by definition but for the tenth digit. */
   static final double GAS_CONSTANT = 8.314462618;
 
   /**

@@ -2,6 +2,7 @@ package stenotherm.warmer;
 
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Mass;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 
@@ -228,12 +229,12 @@ public record WarmerClass(
    *
    * @param name name
    * @param size extent of the pad
-   * @param mass mass of the fresh contents [kg]
+   * @param mass mass of the fresh contents
    * @param rating what is printed on it
    * @return the class
    * @throws InvalidInputException if no iron powder of that mass has that rating
    */
-  public static WarmerClass rated(String name, PadSize size, double mass, Rating rating) {
+  public static WarmerClass rated(String name, PadSize size, Mass mass, Rating rating) {
     return fitted(name, size, mass, WarmerFit.of(rating, size, mass), rating.words());
   }
 
@@ -242,19 +243,19 @@ public record WarmerClass(
    *
    * @param name name
    * @param size extent of the pad that was fitted
-   * @param mass mass of the fresh contents that was fitted [kg]
+   * @param mass mass of the fresh contents that was fitted
    * @param fit the fit
    * @param data what was fitted, for example "rating of 55 °C at most"
    * @return the class
    * @throws InvalidInputException as the constructor
    */
   public static WarmerClass fitted(
-      String name, PadSize size, double mass, WarmerFit fit, String data) {
+      String name, PadSize size, Mass mass, WarmerFit fit, String data) {
     Checks.given("fit", fit);
     return new WarmerClass(
         name,
         size,
-        mass,
+        Checks.given("mass of " + name, mass).kilograms(),
         fit.powder(),
         1,
         SINGLE,

@@ -16,6 +16,7 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Mass;
 import stenotherm.base.Masses;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -131,11 +132,11 @@ public record WarmerFit(
    *
    * @param rating the rating
    * @param size extent of the pad
-   * @param mass mass of the fresh contents [kg]
+   * @param mass mass of the fresh contents
    * @return the fit
    * @throws InvalidInputException if no iron powder of that mass has that rating
    */
-  public static WarmerFit of(Rating rating, WarmerClass.PadSize size, double mass) {
+  public static WarmerFit of(Rating rating, WarmerClass.PadSize size, Mass mass) {
     Checks.given("rating", rating);
     double duration = rating.duration();
     double room = Bench.RATING.above().temperature();
@@ -169,13 +170,13 @@ public record WarmerFit(
    * @param measured temperature since opening, best until it is below 40 °C again
    * @param bench the bench on which it was measured
    * @param size extent of the pad
-   * @param mass mass of the fresh contents [kg]
+   * @param mass mass of the fresh contents
    * @return the fit
    * @throws InvalidInputException if the curve never reaches 40 °C or has fewer than 11 rows, or no
    *     iron powder of that mass has it: all lie 5 K or more off, as the root of the mean square
    */
   public static WarmerFit of(
-      BenchCurve measured, Bench bench, WarmerClass.PadSize size, double mass) {
+      BenchCurve measured, Bench bench, WarmerClass.PadSize size, Mass mass) {
     Checks.given("curve", measured);
     double duration = measured.duration();
     if (duration == 0) {
@@ -212,11 +213,10 @@ public record WarmerFit(
     return new WarmerFit(powder, permeance, iron, crust, watts, misfit, List.copyOf(sentences));
   }
 
-  private static Pad pad(Bench bench, WarmerClass.PadSize size, double mass) {
+  private static Pad pad(Bench bench, WarmerClass.PadSize size, Mass mass) {
     Checks.given("bench", bench);
     Checks.given("size of a warmer", size);
-    Checks.positive("mass of a warmer", mass, "kg");
-    return new Pad(bench, size, mass);
+    return new Pad(bench, size, Checks.given("mass of a warmer", mass).kilograms());
   }
 
   private record Pad(Bench bench, WarmerClass.PadSize size, double mass) {}

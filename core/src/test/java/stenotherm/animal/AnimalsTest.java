@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Mass;
 import stenotherm.base.Provenance;
 import stenotherm.base.Temperatures;
 
@@ -231,7 +232,7 @@ class AnimalsTest {
 
   @Test
   void bodyTakesTheRestingShape() {
-    AnimalBody body = Animals.CORN_SNAKE.body(0.05);
+    AnimalBody body = Animals.CORN_SNAKE.body(Mass.grams(50));
     assertEquals(0.05, body.mass());
     assertEquals(Animals.CORN_SNAKE.restingShape(), body.proportions());
   }

@@ -78,7 +78,7 @@ class FacePatchesTest {
     assertTrue(
         assertThrows(InvalidInputException.class, () -> problem.network().boundaryIndex("zMax"))
             .getMessage()
-            .contains("[zMin, left, right]"));
+            .contains("'zMax' is covered by patches"));
     assertTrue(SteadySolver.solve(problem).heatFlows().get("left") > 0);
   }
 

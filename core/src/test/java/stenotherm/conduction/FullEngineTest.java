@@ -140,7 +140,7 @@ class FullEngineTest {
     assertRefused(
         "inputs at end: 4 values given, 3 needed", () -> engine.advance(1, inputs, new double[4]));
     assertRefused(
-        "input: NaN is not a finite number",
+        "input 'xMax': NaN K is not a finite number",
         () -> engine.advance(1, inputs, new double[] {310, Double.NaN, 0}));
     assertRefused(
         "duration: 0 s must be a finite number above 0", () -> engine.advance(0, inputs, inputs));
@@ -168,7 +168,7 @@ class FullEngineTest {
     FullEngine disturbed = engine(problem);
     disturbed.advance(600, inputs, inputs);
     assertRefused(
-        "input: Infinity is not a finite number",
+        "input 'xMax': Infinity K is not a finite number",
         () -> disturbed.advance(600, new double[] {400, Double.POSITIVE_INFINITY, 0}, inputs));
     assertRefused(
         "surface coefficient of xMin: NaN W/(m2 K) must be a finite number, 0 or above",

@@ -40,7 +40,7 @@ class HeatNetworkTest {
 
   @Test
   void unknownBlocksAreNamed() {
-    String message = "block: there is no block 'rom'; there are foam, room";
+    String message = "block: there is no \"rom\". Did you mean \"room\"?";
     HeatNetworkBuilder builder = HeatNetwork.builder(roomBesideWall(), MESH);
     assertRefused(message, () -> builder.boundary("rom", BoundaryKind.CONVECTION));
     assertRefused(
@@ -102,10 +102,9 @@ class HeatNetworkTest {
     assertEquals(2, network.boundaryIndex("room"));
     assertEquals(0, network.sourceIndex("foam"));
     assertRefused(
-        "boundary: there is no boundary 'zMin' that carries heat; there are [xMin, yMax, room]",
+        "boundary: 'zMin' is adiabatic: no heat passes it, so it has no port",
         () -> network.boundaryIndex("zMin"));
-    assertRefused(
-        "source: there is no source 'lamp'; there are [foam]", () -> network.sourceIndex("lamp"));
+    assertRefused("source: there is no \"lamp\". Known: foam.", () -> network.sourceIndex("lamp"));
   }
 
   @Test

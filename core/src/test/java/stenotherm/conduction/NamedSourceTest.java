@@ -64,7 +64,7 @@ class NamedSourceTest {
         "source 'wet': occurs twice; every source needs its own name",
         () -> builder.source("wet", Set.of("foam")));
     assertRefused(
-        "block: there is no block 'form'; there are foam, board",
+        "block: there is no \"form\". Did you mean \"foam\"?",
         () ->
             HeatNetwork.builder(Bodies.wall(), COARSE)
                 .source("lost", Set.of("foam", "form"))

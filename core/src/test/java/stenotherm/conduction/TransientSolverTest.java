@@ -250,12 +250,12 @@ class TransientSolverTest {
             TransientSolver.solve(
                 problem, List.of(MEAN.get(0), new Probe.Mean("mean", "board")), HOURS, settings));
     assertRefused(
-        "block: there is no block 'fom'; there are foam, board",
+        "block: there is no \"fom\". Did you mean \"foam\"?",
         () ->
             TransientSolver.solve(
                 problem, List.of(new Probe.Maximum("max", "fom")), HOURS, settings));
     assertRefused(
-        "boundary: there is no boundary 'wall' that carries heat; there are [xMin, xMax]",
+        "boundary: there is no \"wall\". Known: xMin, xMax.",
         () ->
             TransientSolver.solve(
                 problem, List.of(new Probe.HeatFlow("q", "wall")), HOURS, settings));
@@ -265,7 +265,7 @@ class TransientSolverTest {
             TransientSolver.solve(problem, List.of(new Probe.At("p", point(1))), HOURS, settings));
     TransientSolution solution = TransientSolver.solve(problem, MEAN, HOURS, settings);
     assertRefused(
-        "probe: there is no probe 'men'; there are [mean]", () -> solution.history("men"));
+        "probe: there is no \"men\". Did you mean \"mean\"?", () -> solution.history("men"));
     assertEquals(MEAN, solution.probes());
   }
 

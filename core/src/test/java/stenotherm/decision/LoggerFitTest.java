@@ -73,6 +73,11 @@ class LoggerFitTest {
     double fill = 1.1 * quantity(Factor.FILL_CONDUCTIVITY).nominal();
     double gap = 0.0009;
     LoggerFit fit = BOX.fit(trace(273.15, 10, computed(fill, gap)));
+    int count = fit.estimates().size();
+    assertEquals(1, fit.correlation(count - 1, count - 1), 1e-9);
+    assertThrows(InvalidInputException.class, () -> fit.correlation(0, count));
+    assertThrows(InvalidInputException.class, () -> fit.correlation(-1, 0));
+    assertThrows(InvalidInputException.class, () -> fit.measured(-1));
     assertEquals(fill, of(fit, Factor.FILL_CONDUCTIVITY).value(), 0.03 * fill);
     assertEquals(gap, of(fit, Factor.SEAMS).value(), 0.03 * gap);
     assertEquals(293.15, fit.start(), 0.1);

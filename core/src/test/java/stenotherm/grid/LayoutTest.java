@@ -89,7 +89,7 @@ class LayoutTest {
   @Test
   void unknownBlockIsNamed() {
     Layout layout = new Layout(List.of(solid("a", 0, 1), solid("b", 0, 1)));
-    assertRefused("block: there is no block 'c'; there are a, b", () -> layout.indexOf("c"));
+    assertRefused("block: there is no \"c\". Known: a, b.", () -> layout.indexOf("c"));
     assertEquals(Box.ofSize(1, 1, 1), layout.domain());
   }
 

@@ -96,6 +96,12 @@ class ReducedModelTest {
         "duration: 0 s must be a finite number above 0", () -> engine.advance(0, inputs, inputs));
     assertRefused(
         "inputs at end: 2 values given, 8 needed", () -> engine.advance(1, inputs, new double[2]));
+    double[] wrong = inputs.clone();
+    wrong[wrong.length - 1] = Double.NaN;
+    Port last = engine.inputs().get(wrong.length - 1);
+    assertRefused(
+        "input '" + last.name() + "': NaN " + last.unit() + " is not a finite number",
+        () -> engine.advance(1, inputs, wrong));
     assertEquals(0, engine.time());
   }
 

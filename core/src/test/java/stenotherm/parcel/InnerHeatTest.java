@@ -20,6 +20,7 @@ import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.conduction.Port;
+import stenotherm.conduction.PortIndex;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.ReducibleNetwork;
 import stenotherm.grid.Box;
@@ -86,7 +87,7 @@ class InnerHeatTest {
   /** What a lasting watt raises each output by. */
   private static double[] steady(Parcel parcel, HeatNetwork network, String source) {
     ReducibleNetwork operator = new ReducibleNetwork(network, films(network));
-    int input = network.boundaryPorts().size() + network.sourceIndex(source);
+    int input = PortIndex.of(operator.inputs()).input(source);
     double[] unit = new double[operator.inputs().size()];
     unit[input] = 1;
     double[] field = operator.vector();

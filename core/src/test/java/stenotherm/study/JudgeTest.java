@@ -2,11 +2,14 @@ package stenotherm.study;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import stenotherm.animal.TemperatureBand;
 import stenotherm.animal.Tolerance;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
@@ -57,6 +60,23 @@ class JudgeTest {
     double[] ago = {0, 300, 850, 1800, 3200, 7200};
     for (int row = 0; row < times.length; row++) {
       assertEquals(290 - ago[row] / 500, means[row], 1e-9);
+    }
+  }
+
+  @Test
+  void runningMeansNeedAValueForEachTime() {
+    double[] times = {0, 600, 1200};
+    double[] values = {290, 291, 292};
+    assertArrayEquals(
+        Judge.runningMeans(times, values, 600), JourneyStudy.runningMeans(times, values, 600));
+    for (Executable wrong :
+        List.<Executable>of(
+            () -> JourneyStudy.runningMeans(times, new double[2], 600),
+            () -> JourneyStudy.runningMeans(times, new double[4], 600),
+            () -> JourneyStudy.runningMeans(new double[0], new double[0], 600),
+            () -> JourneyStudy.runningMeans(new double[] {0, 600, 600}, values, 600),
+            () -> JourneyStudy.runningMeans(times, values, 0))) {
+      assertThrows(InvalidInputException.class, wrong);
     }
   }
 

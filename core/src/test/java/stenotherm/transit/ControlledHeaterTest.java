@@ -145,7 +145,7 @@ class ControlledHeaterTest {
     ControlledPower elsewhere = new ControlledPower("pot", HeaterLaw.thermostat(8, 288, 289));
     InvalidInputException refusal =
         assertThrows(InvalidInputException.class, () -> heated(elsewhere));
-    assertTrue(refusal.getMessage().contains("there are [cup]"), refusal.getMessage());
+    assertTrue(refusal.getMessage().contains("Known: cup."), refusal.getMessage());
     ControlledPower cooling = new ControlledPower("cup", (temperature, last) -> -1);
     assertThrows(InvalidInputException.class, () -> run(cooling, SETTINGS));
     assertThrows(InvalidInputException.class, () -> HeaterLaw.thermostat(8, 289, 289));

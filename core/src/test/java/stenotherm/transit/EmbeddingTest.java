@@ -12,10 +12,12 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.animal.AnimalBody;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Length;
+import stenotherm.base.Mass;
 import stenotherm.base.Source;
 import stenotherm.base.Temperature;
 import stenotherm.conduction.IntegratorSettings;
@@ -52,7 +54,7 @@ class EmbeddingTest {
               new Dimensions(0.11, 0.11, 0.06), new WallLayer(Materials.POLYPROPYLENE, 0.0005)),
           new Position(0, 0, 0.03),
           Bedding.dampTowel(0.004),
-          new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+          Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
 
   private static final Parcel PARCEL =
       ParcelBuilder.box("box", Length.inches(10), Length.inches(8), Length.millimetres(170))
@@ -60,7 +62,7 @@ class EmbeddingTest {
           .layer(Materials.EPS_20, Length.millimetres(19))
           .fill(Materials.SHREDDED_PAPER)
           .with(CUP)
-          .warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, -1800)
+          .warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, Duration.ofMinutes(-30))
           .build();
 
   private static final Journey JOURNEY =
@@ -149,6 +151,18 @@ class EmbeddingTest {
     assertEquals(0.004, Length.millimetres(4).metres(), 1e-15);
     assertEquals(273.15, Temperature.celsius(0).kelvin(), 1e-12);
     assertEquals(273.15, Temperature.fahrenheit(32).kelvin(), 1e-12);
+    assertEquals(0.045, Mass.grams(45).kilograms());
+    assertEquals(0.028349523125, Mass.ounces(1).kilograms(), 1e-15);
+    assertEquals(0.45359237, Mass.pounds(1).kilograms(), 1e-15);
+    assertEquals(
+        new Occupant(
+            Animals.LEOPARD_GECKO, new AnimalBody(0.045, Animals.LEOPARD_GECKO.restingShape())),
+        Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
+    // grams taken for kilograms
+    assertThrows(
+        InvalidInputException.class, () -> Occupant.of(Animals.LEOPARD_GECKO, new Mass(45)));
+    assertThrows(InvalidInputException.class, () -> Mass.grams(0));
+    assertThrows(InvalidInputException.class, () -> new Mass(Double.NaN));
     // kelvins taken for degrees, and degrees for kelvins
     assertThrows(InvalidInputException.class, () -> Temperature.celsius(295));
     assertThrows(InvalidInputException.class, () -> new Temperature(22));

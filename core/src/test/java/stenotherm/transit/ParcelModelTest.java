@@ -323,11 +323,9 @@ class ParcelModelTest {
   void unknownNamesAreRefused() {
     ParcelModel model = ParcelModel.of(warmed(), journey(3), FEW_CELLS.full());
     assertRefused(
-        "warmer: there is no 'pot' to vary; there are [pad]",
-        model,
-        Variation.NOMINAL.withWarmer("pot", 0));
+        "warmer: there is no \"pot\". Known: pad.", model, Variation.NOMINAL.withWarmer("pot", 0));
     assertRefused(
-        "place: there is no 'harbour' to vary; there are [dockside, town]",
+        "place: there is no \"harbour\". Known: dockside, town.",
         model,
         Variation.NOMINAL.withOffsetAt("harbour", 0));
     assertRefused(

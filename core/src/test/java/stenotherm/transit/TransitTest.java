@@ -555,7 +555,7 @@ class TransitTest {
     assertTrue(result.work().steps() > 0);
     String message =
         assertThrows(InvalidInputException.class, () -> result.mean("mug")).getMessage();
-    assertTrue(message.startsWith("output: there is no 'mug mean'; there are [cup mean"), message);
+    assertEquals("output: there is no \"mug mean\". Did you mean \"cup mean\"?", message);
     assertThrows(InvalidInputException.class, () -> result.coldest("pad"));
   }
 

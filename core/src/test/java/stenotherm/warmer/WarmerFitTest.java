@@ -9,12 +9,13 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Mass;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 
 class WarmerFitTest {
   private static final WarmerClass.PadSize PAD = Warmers.FORTY_HOUR.size();
-  private static final double MASS = 0.1;
+  private static final Mass MASS = Mass.grams(100);
   private static final double ROOM = Bench.RATING.above().temperature();
 
   /** A warmer for about 40 hours, with a film, iron and powder of its own. */
@@ -33,7 +34,7 @@ class WarmerFitTest {
   }
 
   private static BenchCurve curve(IronPowder powder) {
-    return Bench.RATING.run(PAD, powder, Bench.SPECIFIC_HEAT * MASS, ROOM).curve();
+    return Bench.RATING.run(PAD, powder, Bench.SPECIFIC_HEAT * MASS.kilograms(), ROOM).curve();
   }
 
   private static Rating rating(BenchCurve curve) {
@@ -98,7 +99,7 @@ class WarmerFitTest {
 
   /** A row each quarter of an hour until long after it is cold, off by 0.5 K. */
   private static BenchCurve noisy(IronPowder truth, Random random) {
-    double capacity = Bench.SPECIFIC_HEAT * MASS;
+    double capacity = Bench.SPECIFIC_HEAT * MASS.kilograms();
     double time = Times.fromHours(70);
     BenchCurve curve = Bench.RATING.run(PAD, truth, capacity, ROOM, time).curve();
     int rows = (int) (curve.end() / 900);
@@ -138,7 +139,7 @@ class WarmerFitTest {
     assertTrue(fit.untold().get(0).contains("0.70 to 1.30 times"), fit.untold().toString());
     assertTrue(fit.untold().get(1).contains("activation energy"), fit.untold().toString());
     // little contents cannot hold much more iron
-    assertTrue(WarmerFit.of(rating(weak.curve()), PAD, 0.075).watts().high() < 1.12);
+    assertTrue(WarmerFit.of(rating(weak.curve()), PAD, Mass.grams(75)).watts().high() < 1.12);
   }
 
   /** The constants of the catalogue are what the fit gives. */
@@ -157,7 +158,7 @@ class WarmerFitTest {
                   ? OptionalDouble.of(Temperatures.fromCelsius(given[2]))
                   : OptionalDouble.empty(),
               OptionalDouble.empty());
-      WarmerFit fit = WarmerFit.of(rating, warmer.size(), warmer.mass());
+      WarmerFit fit = WarmerFit.of(rating, warmer.size(), new Mass(warmer.mass()));
       assertEquals(fit.permeance().value(), powder.film().permeance(), 2e-11, warmer.name());
       assertEquals(fit.iron().value(), powder.iron(), 2e-5, warmer.name());
       assertEquals(fit.crust().value(), powder.crust(), 2e-3, warmer.name());
@@ -167,7 +168,7 @@ class WarmerFitTest {
   @Test
   void aUsersOwnWarmerHasItsRating() {
     Rating rating = new Rating(Temperatures.fromCelsius(53), Times.fromHours(30));
-    WarmerClass own = WarmerClass.rated("own", PAD, 0.08, rating);
+    WarmerClass own = WarmerClass.rated("own", PAD, Mass.grams(80), rating);
     BenchCurve curve = Bench.RATING.run(own).curve();
     assertEquals(53, Temperatures.toCelsius(curve.peak()), 0.05);
     assertEquals(30, Times.toHours(curve.duration()), 0.05);
@@ -237,7 +238,7 @@ class WarmerFitTest {
     double hours = Times.fromHours(40);
     Rating usual = new Rating(Temperatures.fromCelsius(55), hours);
     InvalidInputException light =
-        assertThrows(InvalidInputException.class, () -> WarmerFit.of(usual, PAD, 0.05));
+        assertThrows(InvalidInputException.class, () -> WarmerFit.of(usual, PAD, Mass.grams(50)));
     assertEquals("mass of a warmer", light.field());
     assertTrue(light.problem().contains("50.0 g of contents would hold"), light.problem());
     // hottest 55 °C and hardly ever above 41 °C

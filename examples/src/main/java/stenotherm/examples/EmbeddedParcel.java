@@ -1,6 +1,7 @@
 package stenotherm.examples;
 
 import static stenotherm.base.Length.millimetres;
+import static stenotherm.base.Mass.grams;
 import static stenotherm.base.Temperature.celsius;
 import static stenotherm.base.Temperatures.toCelsius;
 
@@ -39,7 +40,7 @@ public final class EmbeddedParcel {
    * @param args not used
    */
   public static void main(String[] args) {
-    var gecko = new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045));
+    var gecko = Occupant.of(Animals.LEOPARD_GECKO, grams(45));
     var plastic = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
     var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), plastic);
     var towel = Bedding.dampTowel(0.004);

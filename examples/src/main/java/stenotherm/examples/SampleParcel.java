@@ -15,6 +15,7 @@ import java.util.Locale;
 import stenotherm.animal.Animals;
 import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
@@ -69,7 +70,7 @@ final class SampleParcel {
         new Vessel.BoxCup(CUP_SIZE, new WallLayer(Materials.POLYPROPYLENE, 0.0005)),
         new Position(0, 0, aboveFloor),
         Bedding.dampTowel(0.004),
-        new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+        Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
   }
 
   /** Board outside, foam inside. */

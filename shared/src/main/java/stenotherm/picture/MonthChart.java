@@ -174,6 +174,7 @@ public final class MonthChart extends Picture {
      * @param name its name
      * @param share where [-], 0 to 1
      * @return this
+     * @throws InvalidInputException if the name is blank or the share is not within 0 and 1
      */
     public Builder level(String name, double share) {
       levels.add(

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.picture.Canvas.Alignment;
@@ -287,9 +288,14 @@ public final class OddsChart extends Picture {
      * @param least the odds from which on it applies, above 0 and below 1 [-]
      * @param words what it is called
      * @return this
+     * @throws InvalidInputException if the odds are not above 0 and below 1, or the words are blank
      */
     public Builder level(double least, String words) {
-      steps.add(new Step(least, words));
+      if (!(least > 0 && least < 1)) {
+        throw new InvalidInputException(
+            "odds of a level", Checks.show(least, "") + " must be above 0 and below 1");
+      }
+      steps.add(new Step(least, Checks.name("name of a level", words)));
       return this;
     }
 

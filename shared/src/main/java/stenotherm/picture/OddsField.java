@@ -25,7 +25,7 @@ public final class OddsField {
    *
    * @param name what the odds are of
    * @param across temperatures on the horizontal axis, ascending, two or more [K]
-   * @param up temperatures on the vertical axis, likewise [K]
+   * @param up temperatures on the vertical axis, ascending, two or more [K]
    * @param odds the odds at each node as {@code [across][up]} [-]
    * @param words what they mean, which is written once into each part of the map that means it
    * @throws InvalidInputException if there are too few nodes, or the tables do not fit them

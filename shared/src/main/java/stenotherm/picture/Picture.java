@@ -79,6 +79,11 @@ public abstract sealed class Picture
     return title;
   }
 
+  /** Refuses a width for which a picture is not made. */
+  static void checkedWidth(int width) {
+    Checks.within("picture width", width, WIDTHS, "pixels", "900 suits most pages.");
+  }
+
   /** The height that title and subtitle take in a picture of some width [pixel]. */
   final double headingHeight(double width) {
     return Look.headingHeight(width, title, subtitle);
@@ -94,7 +99,7 @@ public abstract sealed class Picture
    *     shows
    */
   public final String svg(int width, int height) {
-    Checks.within("picture width", width, WIDTHS, "pixels", "900 suits most pages.");
+    checkedWidth(width);
     Checks.within("picture height", height, HEIGHTS, "pixels", "420 suits most pages.");
     Canvas canvas = new Canvas(width, height, title);
     draw(canvas, Look.writeHeading(canvas, title, subtitle));

@@ -52,10 +52,12 @@ public final class SectionSheet extends Picture {
   /**
    * Returns the height at which the sections fill a width best.
    *
-   * @param width width of the picture [pixel]
+   * @param width width of the picture, 340 to 8000 [pixel]
    * @return height [pixel]
+   * @throws InvalidInputException if the width is out of its range
    */
   public int heightFor(int width) {
+    checkedWidth(width);
     Area room = new Area(0, 0, columnWidth(width) - GAP, Double.POSITIVE_INFINITY);
     double scale = commonScale(room);
     double highest = 0;

@@ -66,7 +66,7 @@ public final class SearchReport implements Answer {
   /**
    * What is asked for.
    *
-   * @param odds wanted odds, above 0 and below 1
+   * @param odds wanted odds [-], above 0 and below 1
    * @param divisor by which carriers turn volume into weight [m3/kg]; empty if not asked for
    * @param most how many candidates may be tried
    */

@@ -82,7 +82,8 @@ final class OccupantReader {
       throw mass.fail("must be 1 to " + MOST + " animals, not " + count);
     }
     double each = counted.matches() ? mass.piece(counted.group(2)).mass() : mass.mass();
-    return place.locate(() -> new Occupants(new Occupant(kind, kind.body(each)), count));
+    return place.locate(
+        () -> new Occupants(new Occupant(kind, new AnimalBody(each, kind.restingShape())), count));
   }
 
   private static Occupants described(KeyedSection section) {

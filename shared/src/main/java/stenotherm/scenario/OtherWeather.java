@@ -28,6 +28,8 @@ public record OtherWeather(LocalDate sealed, EndWeather origin, EndWeather desti
     Checks.given("weather at the destination", destination);
   }
 
+  private static final Range SPREADS = new Range(0, 30);
+
   /**
    * Lows and highs at an end.
    *
@@ -40,12 +42,13 @@ public record OtherWeather(LocalDate sealed, EndWeather origin, EndWeather desti
     /**
      * Checks the numbers.
      *
-     * @throws stenotherm.base.InvalidInputException if there is no day
+     * @throws stenotherm.base.InvalidInputException if there is no day, or the spread is not within
+     *     0 K to 30 K
      */
     public EndWeather {
       Checks.given("first day", first);
       days = Checks.notEmpty("days of weather", days);
-      Checks.notNegative("spread of weather", spread, "K");
+      Checks.within("spread of weather", spread, SPREADS, "K", "0 if it is known exactly.");
     }
 
     /**

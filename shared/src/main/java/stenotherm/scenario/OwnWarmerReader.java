@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import stenotherm.base.Checks;
+import stenotherm.base.Mass;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -93,7 +94,8 @@ final class OwnWarmerReader {
     Known known = own.has(CURVE) ? curve(files) : rating();
     own.assumptions().fitted(known.data(), known.fit());
     return own.node()
-        .locate(() -> WarmerClass.fitted(NAME, size, contents, known.fit(), known.data()));
+        .locate(
+            () -> WarmerClass.fitted(NAME, size, new Mass(contents), known.fit(), known.data()));
   }
 
   private void refuseWithout(String needed, String problem, String... keys) {
@@ -111,7 +113,9 @@ final class OwnWarmerReader {
     WarmerFit fit =
         own.node()
             .locate(
-                () -> WarmerFit.of(measured.curve(), bench.apply(measured.room()), size, contents));
+                () ->
+                    WarmerFit.of(
+                        measured.curve(), bench.apply(measured.room()), size, new Mass(contents)));
     return new Known(fit, "curve in '" + file.text() + "', measured by the user");
   }
 
@@ -119,7 +123,8 @@ final class OwnWarmerReader {
     KeyedSection printed =
         KeyedSection.of(own.require(RATING), Vocabulary.RATING, own.assumptions());
     Rating rating = rating(printed);
-    return new Known(own.node().locate(() -> WarmerFit.of(rating, size, contents)), rating.words());
+    return new Known(
+        own.node().locate(() -> WarmerFit.of(rating, size, new Mass(contents))), rating.words());
   }
 
   private TimeFunction power() {

@@ -59,10 +59,12 @@ public record OpticalDepths(double beam, double diffuse, Source source) {
     return diffuseExponent(beam, diffuse);
   }
 
+  /** By the model of {@link ClearSky}, Gueymard and Thevenard 2013. */
   private static double beamExponent(double beam, double diffuse) {
     return 1.454 - 0.406 * beam - 0.268 * diffuse + 0.021 * beam * diffuse;
   }
 
+  /** By the model of {@link ClearSky}, Gueymard and Thevenard 2013. */
   private static double diffuseExponent(double beam, double diffuse) {
     return 0.507 + 0.205 * beam - 0.080 * diffuse - 0.190 * beam * diffuse;
   }

@@ -17,12 +17,17 @@ import stenotherm.base.Range;
  * @param azimuth angle from north by way of east, 0 to 360 [°]
  */
 public record SunPosition(double zenithAngle, double azimuth) {
-  /** The standard atmosphere of almanacs, at sea level: refraction is a fiftieth of a degree. */
+  /**
+   * The standard atmosphere of almanacs [hPa], at sea level: refraction is a fiftieth of a degree
+   * (Meeus 1998, Astronomical Algorithms, chapter 16, from memory).
+   */
   private static final double PRESSURE_HPA = 1010;
 
   private static final double AIR_CELSIUS = 10;
 
-  /** For which the difference of clock and earth's rotation is estimated. */
+  /**
+   * For which the difference of clock and earth's rotation is estimated (Espenak and Meeus 2006).
+   */
   private static final Range YEARS = new Range(-500, 2999);
 
   /**

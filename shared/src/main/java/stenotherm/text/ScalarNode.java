@@ -132,7 +132,7 @@ public final class ScalarNode implements Node {
   /**
    * Reads a number without a unit.
    *
-   * @return the number, finite
+   * @return the number [-], finite
    * @throws TextFormatException if the text is not a decimal number
    */
   public double number() {

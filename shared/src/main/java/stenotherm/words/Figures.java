@@ -253,7 +253,7 @@ public record Figures(Units units) {
   /**
    * Writes a number with exactly one decimal.
    *
-   * @param value the number
+   * @param value the number [in whatever unit]
    * @return for example {@code "-2.0"}
    */
   public static String tenth(double value) {

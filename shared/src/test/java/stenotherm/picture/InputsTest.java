@@ -60,4 +60,12 @@ class InputsTest {
     assertRefused(() -> SectionPicture.titled("a", field).spot(new Spot("b", -1, 0)).build());
     assertRefused(() -> SectionPicture.titled("a", field).isotherm(0));
   }
+
+  @Test
+  void levelsAreSharesWithAName() {
+    for (double wrong : new double[] {0, 1, -0.1, Double.NaN}) {
+      assertRefused(() -> OddsChart.titled("a").level(wrong, "holds"));
+    }
+    assertRefused(() -> OddsChart.titled("a").level(0.8, " "));
+  }
 }

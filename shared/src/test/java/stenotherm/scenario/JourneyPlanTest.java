@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
@@ -66,6 +67,17 @@ class JourneyPlanTest {
             new OtherWeather.EndWeather(first, ranges(weather.days("New York", first, last)), 1),
             new OtherWeather.EndWeather(first, ranges(weather.days("Seattle", first, last)), 1));
     assertSameAir(recorded.journey(), recorded.plan().in(same));
+  }
+
+  @Test
+  void weatherIsOffByWhatCanBe() {
+    LocalDate first = LocalDate.of(2014, 1, 1);
+    List<Range> day = List.of(new Range(270, 280));
+    for (double wrong : new double[] {-1, 31, Double.NaN}) {
+      assertThrows(
+          InvalidInputException.class, () -> new OtherWeather.EndWeather(first, day, wrong));
+    }
+    assertEquals(30, new OtherWeather.EndWeather(first, day, 30).spread());
   }
 
   private static List<Range> ranges(List<DayExtremes> days) {

@@ -1,6 +1,7 @@
 package consumer;
 
 import static stenotherm.base.Length.millimetres;
+import static stenotherm.base.Mass.grams;
 import static stenotherm.base.Temperature.celsius;
 
 import java.time.Duration;
@@ -33,13 +34,13 @@ public final class TwoCups {
   }
 
   static Parcel parcel() {
-    return box().warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, -1800).build();
+    return box().warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, Duration.ofMinutes(-30)).build();
   }
 
   static ParcelBuilder box() {
     var plastic = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
     var vessel = new Vessel.BoxCup(new Dimensions(0.11, 0.11, 0.06), plastic);
-    var gecko = new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045));
+    var gecko = Occupant.of(Animals.LEOPARD_GECKO, grams(45));
     var towel = Bedding.dampTowel(0.004);
     return ParcelBuilder.box("box", millimetres(340), millimetres(220), millimetres(220))
         .layer(Materials.EPS_20, millimetres(30))

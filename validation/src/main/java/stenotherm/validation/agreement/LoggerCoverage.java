@@ -74,7 +74,7 @@ public final class LoggerCoverage {
     boolean isCovered = true;
     out.println("all traces");
     for (Map.Entry<String, Integer> each : held.entrySet()) {
-      double percent = 100.0 * each.getValue() / all.get(each.getKey());
+      double percent = 100.0 * each.getValue() / all.getOrDefault(each.getKey(), 0);
       isCovered &= percent >= LEAST && percent <= MOST;
       print(out, each.getKey(), percent);
     }

@@ -10,6 +10,7 @@ import stenotherm.animal.AnimalBody;
 import stenotherm.animal.Animals;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -232,7 +233,7 @@ final class RandomParcel {
 
   /** A body of a part of the length at which its animal would no longer fit. */
   private AnimalBody body(Animal animal, Vessel vessel, List<Bedding> bedding, boolean lying) {
-    AnimalBody.Extents unit = animal.body(1).extents(animal.tissue());
+    AnimalBody.Extents unit = new AnimalBody(1, animal.restingShape()).extents(animal.tissue());
     Dimensions inner = vessel.inner();
     double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();
     double longer = Math.max(inner.length(), inner.width());
@@ -248,7 +249,8 @@ final class RandomParcel {
     }
     double scale = draws.within(0.4, 0.9) * fits;
     Range masses = AnimalBody.MASSES;
-    return animal.body(Math.min(Math.max(scale * scale * scale, masses.low()), masses.high()));
+    return animal.body(
+        new Mass(Math.min(Math.max(scale * scale * scale, masses.low()), masses.high())));
   }
 
   /** Sets the cups up and takes down how much room they need. */

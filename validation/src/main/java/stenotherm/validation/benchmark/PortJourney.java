@@ -3,7 +3,9 @@ package stenotherm.validation.benchmark;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import stenotherm.base.Face;
@@ -16,6 +18,7 @@ import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.HeatNetworkBuilder;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.IntegratorSettings;
+import stenotherm.conduction.PortIndex;
 import stenotherm.conduction.Probe;
 import stenotherm.grid.MeshControl;
 import stenotherm.modal.ReducedModel;
@@ -51,30 +54,32 @@ final class PortJourney {
     atStart = new double[steps][];
     atEnd = new double[steps][];
     coefficients = new double[steps][];
+    PortIndex index = PortIndex.of(network.inputs());
     TimeFunction ambient = ReferenceTransient.ambient();
     TimeFunction power = ReferenceTransient.power();
     for (int step = 0; step < steps; step++) {
       double from = step * ReferenceTransient.STORED_EVERY;
       double to = from + ReferenceTransient.STORED_EVERY;
-      atStart[step] = inputs(ambient.at(from), power.at(from));
-      atEnd[step] = inputs(ambient.before(to), power.before(to));
-      coefficients[step] = filmSet(from);
+      atStart[step] = inputs(index, ambient.at(from), power.at(from));
+      atEnd[step] = inputs(index, ambient.before(to), power.before(to));
+      coefficients[step] = filmSet(index, from);
     }
   }
 
-  private static double[] inputs(double ambient, double power) {
-    double[] inputs = new double[Face.values().length + 2];
-    Arrays.fill(inputs, 0, Face.values().length, ambient);
-    inputs[inputs.length - 2] = power;
-    inputs[inputs.length - 1] = OWN_HEAT;
-    return inputs;
+  private static double[] inputs(PortIndex index, double ambient, double power) {
+    Map<String, Double> values = new HashMap<>(Map.of("warmer", power, "animal", OWN_HEAT));
+    for (Face face : Face.values()) {
+      values.put(face.label(), ambient);
+    }
+    return index.inputs(values);
   }
 
-  private double[] filmSet(double time) {
-    double[] films =
-        Arrays.stream(Face.values())
-            .mapToDouble(face -> ReferenceTransient.film(face).at(time))
-            .toArray();
+  private double[] filmSet(PortIndex index, double time) {
+    Map<String, Double> values = new HashMap<>();
+    for (Face face : Face.values()) {
+      values.put(face.label(), ReferenceTransient.film(face).at(time));
+    }
+    double[] films = index.films(values);
     for (double[] known : filmSets) {
       if (Arrays.equals(known, films)) {
         return known;

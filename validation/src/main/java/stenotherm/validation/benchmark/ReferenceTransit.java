@@ -15,6 +15,7 @@ import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -191,7 +192,7 @@ public enum ReferenceTransit {
                 new Dimensions(0.11, 0.08, 0.06), new WallLayer(Materials.POLYPROPYLENE, 0.0005)),
             new Position(0, 0, 0.03),
             Bedding.dampTowel(0.004),
-            new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+            Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
     var warmer = new PlacedWarmer(WARMER, Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), 0);
     var paraffin =
         new PlacedPack(

@@ -18,6 +18,7 @@ import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.animal.Metabolism;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -119,8 +120,7 @@ enum ClimateAnswer implements KnownAnswer {
       }
       double between = PowderKinetics.ACTIVATIONS.high() - PowderKinetics.ACTIVATIONS.low();
       double slower =
-          Math.exp(
-              -between / MoistAir.GAS_CONSTANT * (1 / START - 1 / PowderKinetics.REFERENCE));
+          Math.exp(-between / MoistAir.GAS_CONSTANT * (1 / START - 1 / PowderKinetics.REFERENCE));
       same("conversion", slower, converted[1] / converted[0], 0.02);
     }
   },
@@ -272,7 +272,7 @@ enum ClimateAnswer implements KnownAnswer {
                 bag,
                 Position.MIDDLE_OF_FLOOR,
                 List.of(),
-                Optional.of(new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(GECKO))))
+                Optional.of(Occupant.of(Animals.LEOPARD_GECKO, new Mass(GECKO))))
             : Container.empty("bag", bag, Position.MIDDLE_OF_FLOOR);
     return new Parcel(
             "known",

@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -152,7 +153,7 @@ enum VerdictAnswer implements KnownAnswer {
             new Vessel.BoxCup(new Dimensions(0.08, 0.06, 0.05), new WallLayer(Materials.PET, 4e-4)),
             Position.MIDDLE_OF_FLOOR,
             Bedding.dampTowel(0.005),
-            new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+            Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
     Parcel parcel =
         new Parcel(
             "known",

@@ -15,6 +15,7 @@ import stenotherm.animal.Animals;
 import stenotherm.animal.Exposure;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
@@ -88,7 +89,7 @@ final class Carton {
                 new WallLayer(Materials.POLYPROPYLENE, 5e-4)),
             new Position(0, 0, FILL_UNDER_CUP),
             Bedding.dampTowel(0.004),
-            new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+            Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
     return new Parcel(
         "carton", walls.around(inside), walls, Materials.SHREDDED_PAPER, List.of(cup), warmers);
   }

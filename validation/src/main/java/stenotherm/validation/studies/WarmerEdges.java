@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
+import stenotherm.base.Mass;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.Boundary;
@@ -311,7 +312,7 @@ public final class WarmerEdges {
             vessel,
             new Position(0, 0, 0.02),
             Bedding.dampTowel(0.004),
-            new Occupant(Animals.LEOPARD_GECKO, Animals.LEOPARD_GECKO.body(0.045)));
+            Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
     return new Parcel(
         name,
         walls.around(inside),
