@@ -82,6 +82,7 @@ class FitLoggerTest {
         });
     String page = Files.readString(folder.resolve("out").resolve("logger.html"));
     assertTrue(page.contains("<svg"), "measured and computed are drawn");
+    assertTrue(page.contains("Measured in '") && page.contains(" than usual"), "in plain words");
     assertTrue(page.contains("measured:"), "the block stands on the page");
   }
 

@@ -87,18 +87,7 @@ public record LoggerReport(
     for (Estimate each : fit.estimates()) {
       LoggerQuantity of = each.quantity();
       if (each.isTold()) {
-        told.add(
-            "the "
-                + of.name()
-                + " is "
-                + shown(of, each.value())
-                + " ("
-                + number(of, each.interval().low())
-                + " to "
-                + number(of, each.interval().high())
-                + " with 90 %; usually "
-                + number(of, of.nominal())
-                + ")");
+        told.add(besideUsual(each));
       } else {
         untold.add("the " + of.name());
       }
@@ -106,10 +95,31 @@ public record LoggerReport(
     String sentence =
         told.isEmpty()
             ? "The trace tells nothing that was not known before."
-            : "In '" + packing + "' " + Figures.listed(told) + ".";
+            : "Measured in '" + packing + "': " + Figures.listed(told) + ".";
     return untold.isEmpty() || told.isEmpty()
         ? sentence
         : sentence + " It does not tell " + Figures.listed(untold) + ".";
+  }
+
+  /** What a value means beside the usual one; the table has the numbers. */
+  private static String besideUsual(Estimate each) {
+    LoggerQuantity of = each.quantity();
+    long percent = Math.round(100 * (each.value() / of.nominal() - 1));
+    String by = Math.abs(percent) + " % ";
+    String heat =
+        percent == 0
+            ? "as much heat as usual"
+            : by + (percent > 0 ? "more" : "less") + " heat than usual";
+    return switch (of.factor()) {
+      case SEAMS ->
+          "the seams are "
+              + (percent == 0
+                  ? "as wide as usual"
+                  : by + (percent > 0 ? "wider" : "narrower") + " than usual");
+      case WARMER_STRENGTH -> "the warmer gives " + heat;
+      case FILL_CONDUCTIVITY -> "the fill conducts " + heat;
+      default -> of.name().replaceFirst("conductivity of ", "") + " conducts " + heat;
+    };
   }
 
   private static String interval(Estimate each) {
