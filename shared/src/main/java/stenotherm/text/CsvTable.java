@@ -95,10 +95,7 @@ public final class CsvTable {
     for (int row = 0; row < rows.size(); row++) {
       List<String> texts = rows.get(row);
       if (texts.size() != columns.size()) {
-        throw new TextFormatException(
-            new TextPosition(fileName, row + 2, 1),
-            "",
-            "has " + texts.size() + " values but there are " + columns.size() + " columns");
+        throw uneven(new TextPosition(fileName, row + 2, 1), texts.size(), columns.size(), "");
       }
       List<ScalarNode> values = new ArrayList<>();
       for (int column = 0; column < columns.size(); column++) {
@@ -147,18 +144,27 @@ public final class CsvTable {
     fields.add(field(source, line, start, value, header, fields.size()));
     if (!header.isEmpty() && fields.size() != header.size()) {
       boolean semicolons = text.indexOf(';') >= 0;
-      throw new TextFormatException(
+      throw uneven(
           source.at(line, 1),
-          "",
-          "has "
-              + fields.size()
-              + (fields.size() == 1 ? " value" : " values")
-              + " but there are "
-              + header.size()
-              + " columns"
-              + (semicolons ? ", put commas between values and a point in numbers" : ""));
+          fields.size(),
+          header.size(),
+          semicolons ? ", put commas between values and a point in numbers" : "");
     }
     return List.copyOf(fields);
+  }
+
+  private static TextFormatException uneven(
+      TextPosition position, int values, int columns, String hint) {
+    return new TextFormatException(
+        position,
+        "",
+        "has "
+            + values
+            + (values == 1 ? " value" : " values")
+            + " but there are "
+            + columns
+            + " columns"
+            + hint);
   }
 
   private static ScalarNode field(
