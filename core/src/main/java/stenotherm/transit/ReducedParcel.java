@@ -492,8 +492,7 @@ final class ReducedParcel {
 
   /** The condensed model of this one that was stored. */
   ReducedParcel condensed(StoredCondensed.Content stored) {
-    return condensed(
-        stored.small(), Map.copyOf(stored.usual()), Map.copyOf(stored.forecasts()));
+    return condensed(stored.small(), Map.copyOf(stored.usual()), Map.copyOf(stored.forecasts()));
   }
 
   /** What of a condensed model is stored. */

@@ -209,8 +209,7 @@ class OutlookTest {
   }
 
   private static Outlook read(byte[] stored, Parcel parcel) throws IOException {
-    return Outlook.read(
-        new DataInputStream(new ByteArrayInputStream(stored)), parcel, USUAL);
+    return Outlook.read(new DataInputStream(new ByteArrayInputStream(stored)), parcel, USUAL);
   }
 
   private static String refused(byte[] stored) {

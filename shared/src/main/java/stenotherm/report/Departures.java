@@ -172,9 +172,7 @@ public final class Departures {
       Comparison.Watcher watcher) {
     Departures work = new Departures(scenario, packing, settings, threads, watcher);
     List<Journey> journeys =
-        scenario
-            .plan()
-            .onRecordedDays(origin, destination, day -> months.contains(day.getMonth()));
+        scenario.plan().onRecordedDays(origin, destination, day -> months.contains(day.getMonth()));
     if (journeys.isEmpty()) {
       throw new InvalidInputException(
           "recorded days",

@@ -122,13 +122,13 @@ class JourneyPlanTest {
         List.of(14, 15, 16),
         journeys.stream().map(each -> each.sealing().getDayOfMonth()).toList());
     assertSameAir(scenario(NEW_YORK_TO_SEATTLE).journey(), journeys.get(1));
-    assertEquals(
-        1, plan.onRecordedDays(here, there, day -> day.getDayOfMonth() == 16).size());
+    assertEquals(1, plan.onRecordedDays(here, there, day -> day.getDayOfMonth() == 16).size());
     assertEquals(List.of(), plan.onRecordedDays(here, there.subList(0, 2), day -> true));
   }
 
   private static List<ScalarNode> ends(String origin, String destination) {
-    return CsvTable.of("lanes.csv", List.of("from here", "to there"), List.of(List.of(origin, destination)))
+    return CsvTable.of(
+            "lanes.csv", List.of("from here", "to there"), List.of(List.of(origin, destination)))
         .rows()
         .get(0);
   }
@@ -164,8 +164,7 @@ class JourneyPlanTest {
     OtherWeather mild =
         new OtherWeather(LocalDate.of(2014, 1, 20), daily(1, 9, 2), daily(-6, 3, 4));
     String message =
-        String.valueOf(
-            assertThrows(TextFormatException.class, () -> plan.in(mild)).getMessage());
+        String.valueOf(assertThrows(TextFormatException.class, () -> plan.in(mild)).getMessage());
     assertTrue(message.startsWith("lanes.csv:2:1: from here: must be a place and its"), message);
     assertTrue(message.contains("\nlanes.csv:2:2: to there"), message);
   }

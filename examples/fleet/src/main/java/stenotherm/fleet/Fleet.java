@@ -197,8 +197,7 @@ public final class Fleet implements Callable<Integer> {
 
   private void require(boolean good, String option, Object value, String allowed) {
     if (!good) {
-      throw new ParameterException(
-          commandLine(), option + ": " + value + " must be " + allowed);
+      throw new ParameterException(commandLine(), option + ": " + value + " must be " + allowed);
     }
   }
 

@@ -33,8 +33,7 @@ record FleetCount(
   }
 
   /** The same with lanes that were judged since. */
-  FleetCount with(
-      List<FleetRun.Work> lanes, int journeysOfARow, TaskCounts tasks, double after) {
+  FleetCount with(List<FleetRun.Work> lanes, int journeysOfARow, TaskCounts tasks, double after) {
     long more = lanes.stream().mapToLong(FleetRun.Work::rows).sum();
     long moreDays = lanes.stream().mapToLong(work -> work.days().size()).sum();
     return new FleetCount(

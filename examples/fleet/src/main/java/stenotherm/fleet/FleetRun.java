@@ -73,7 +73,8 @@ final class FleetRun {
       String text = Objects.requireNonNull(table.scenarios().get(file));
       ReadyPackings packings = ReadyPackings.of(file, text, transit);
       ready.put(file, packings);
-      progress.accept("made ready: the packings of " + file + ", " + packings.size() / 1000 + " kB");
+      progress.accept(
+          "made ready: the packings of " + file + ", " + packings.size() / 1000 + " kB");
     }
     return ready;
   }
@@ -110,8 +111,7 @@ final class FleetRun {
     FleetCount counted = FleetCount.before(table.lanes().size(), whole.size());
     write(counted);
     for (int from = 0; from < left.size(); from += settings.lanesAtATime()) {
-      List<Work> some =
-          left.subList(from, Math.min(left.size(), from + settings.lanesAtATime()));
+      List<Work> some = left.subList(from, Math.min(left.size(), from + settings.lanesAtATime()));
       judge(context, models, some);
       requireWhole(table, some);
       counted = counted.with(some, many(), tasks, (System.nanoTime() - start) / 1e9);

@@ -20,8 +20,7 @@ import stenotherm.text.TextFormatException;
  * @param last the last day
  * @param madeOf fingerprint of all that the odds depend on
  */
-record LaneDays(Lane lane, LocalDate first, LocalDate last, String madeOf)
-    implements Serializable {
+record LaneDays(Lane lane, LocalDate first, LocalDate last, String madeOf) implements Serializable {
   /**
    * Judges every packing on every day. The points of what is uncertain are the same for all days
    * and packings, so that nothing depends on what is judged before or where.
@@ -33,8 +32,7 @@ record LaneDays(Lane lane, LocalDate first, LocalDate last, String madeOf)
    */
   List<OddsRow> judge(ReadyPackings.Packings ready, StudySettings many) {
     List<Journey> journeys =
-        lane.journeys(
-            ready.scenario(), day -> !day.isBefore(first) && !day.isAfter(last));
+        lane.journeys(ready.scenario(), day -> !day.isBefore(first) && !day.isAfter(last));
     List<OddsRow> rows = new ArrayList<>();
     for (Outlook outlook : ready.outlooks()) {
       for (Departure departure : departures(outlook, journeys, many)) {
@@ -44,8 +42,7 @@ record LaneDays(Lane lane, LocalDate first, LocalDate last, String madeOf)
     return rows;
   }
 
-  private List<Departure> departures(
-      Outlook outlook, List<Journey> journeys, StudySettings many) {
+  private List<Departure> departures(Outlook outlook, List<Journey> journeys, StudySettings many) {
     try {
       return Departure.all(outlook, journeys, many, ProgressListener.NONE);
     } catch (InvalidInputException | TextFormatException | IllegalStateException problem) {

@@ -221,8 +221,7 @@ record LaneTable(
           return "";
         }
       }
-      return Suggestions.closest(
-              String.valueOf(meant.getFileName()), names.keySet())
+      return Suggestions.closest(String.valueOf(meant.getFileName()), names.keySet())
           .map(name -> ". Did you mean '" + name + "'?")
           .orElse("");
     }

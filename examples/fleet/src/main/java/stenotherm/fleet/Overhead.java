@@ -18,8 +18,7 @@ final class Overhead {
    * @param counted what the run did
    * @return a sentence with both times and how many rows differ
    */
-  static String measure(
-      FleetRun run, FleetSettings settings, LaneTable table, FleetCount counted) {
+  static String measure(FleetRun run, FleetSettings settings, LaneTable table, FleetCount counted) {
     int threads = Runtime.getRuntime().availableProcessors();
     StudySettings many = JudgeDays.many(settings.points(), threads);
     Map<String, Row> written = new HashMap<>();
@@ -30,8 +29,7 @@ final class Overhead {
     for (Lane lane : table.lanes()) {
       FleetRun.Work work = run.work(table, lane);
       List<LocalDate> days = work.days();
-      LaneDays all =
-          new LaneDays(lane, days.get(0), days.get(days.size() - 1), work.madeOf());
+      LaneDays all = new LaneDays(lane, days.get(0), days.get(days.size() - 1), work.madeOf());
       for (OddsRow odds : all.judge(run.ready(lane).packings(), many)) {
         Row row = odds.row();
         rows++;

@@ -125,8 +125,7 @@ final class ReadyPackings implements Serializable {
       for (int number = 0; number < stored.length; number++) {
         DataInputStream in = new DataInputStream(new ByteArrayInputStream(stored[number]));
         try {
-          outlooks.add(
-              Outlook.read(in, scenario.packings().get(number), scenario.journey()));
+          outlooks.add(Outlook.read(in, scenario.packings().get(number), scenario.journey()));
         } catch (IOException damaged) {
           throw new UncheckedIOException(damaged);
         }

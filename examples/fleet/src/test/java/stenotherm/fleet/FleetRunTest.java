@@ -100,8 +100,7 @@ class FleetRunTest {
     List<Journey> days = lane.journeys(packings.scenario(), Samples.EIGHT_DAYS);
     List<Journey> span = ReadyPackings.span(packings.scenario());
     Parcel warm = packings.scenario().packings().get(1);
-    Outlook outlook =
-        ReadyPackings.outlook(packings.scenario(), warm, span, Samples.COARSE);
+    Outlook outlook = ReadyPackings.outlook(packings.scenario(), warm, span, Samples.COARSE);
     List<Departure> alone =
         Departure.all(outlook, days, JudgeDays.many(1, 2), ProgressListener.NONE);
     List<Row> rows =
@@ -131,16 +130,12 @@ class FleetRunTest {
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of(System.getProperty("fleet.java.options").split(" ")));
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), Fleet.class.getName()));
-    command.addAll(
-        List.of(folder.resolve("lanes.csv").toString(), "--out", out.toString()));
+    command.addAll(List.of(folder.resolve("lanes.csv").toString(), "--out", out.toString()));
     command.addAll(List.of("--first", Samples.FIRST.toString(), "--last", Samples.LAST.toString()));
     command.addAll(List.of("--lanes-at-a-time", "1", "--mesh-scale", "" + Samples.MESH_SCALE));
     Path said = folder.resolve("killed.log");
     Process program =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(said.toFile())
-            .start();
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
     try {
       for (int waited = 0; folders(out) < 2; waited++) {
         assertTrue(program.isAlive() && waited < 3000, () -> text(said));

@@ -53,8 +53,7 @@ class FleetTest {
     };
     assertEquals(0, run(args), err::toString);
     String said = out.toString();
-    assertTrue(
-        said.contains("2 lanes: 0 were whole before, 2 were judged now in "), said);
+    assertTrue(said.contains("2 lanes: 0 were whole before, 2 were judged now in "), said);
     assertTrue(said.contains(": 4 days, 4 rows, 64 journeys; 0 attempts"), said);
     assertTrue(said.contains("- A calculation on stated assumptions, not a permission"), said);
     assertTrue(said.contains("; 0 of 4 rows differ."), said);

@@ -77,8 +77,7 @@ class LaneTableTest {
   @Test
   void allFaultsAreToldAtOnce() {
     String message =
-        refused(
-            Samples.HEAD + GOOD + GOOD + "b,box.yaml,\"Boston, UTC-5\",\"Seattle, UTC-8\"\n");
+        refused(Samples.HEAD + GOOD + GOOD + "b,box.yaml,\"Boston, UTC-5\",\"Seattle, UTC-8\"\n");
     List<String> lines = message.lines().toList();
     assertEquals(2, lines.size(), message);
     assertTrue(lines.get(0).startsWith("lanes.csv:3:1: lane: an earlier lane"), message);

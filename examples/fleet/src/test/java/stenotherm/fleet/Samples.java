@@ -38,8 +38,7 @@ final class Samples {
   static final LocalDate LAST = LocalDate.of(2014, 11, 4);
 
   /** More than one month, so that lanes have more than one piece; some go well, some do not. */
-  static final Predicate<LocalDate> EIGHT_DAYS =
-      day -> !day.isBefore(FIRST) && !day.isAfter(LAST);
+  static final Predicate<LocalDate> EIGHT_DAYS = day -> !day.isBefore(FIRST) && !day.isAfter(LAST);
 
   /** Coarse: what is compared is computed alike. */
   static final double MESH_SCALE = 4;
