@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.function.Predicate;
 import org.apache.spark.SparkConf;
 import org.apache.spark.SparkException;
 import org.apache.spark.sql.Row;
@@ -252,11 +251,11 @@ public final class Fleet implements Callable<Integer> {
   private LaneTable read(CsvTable table) {
     Path beside = Path.of(lanes).getParent();
     Path folder = scenarios != null ? scenarios : beside != null ? beside : Path.of("");
-    return LaneTable.read(table, folder, transit(), wanted());
+    return LaneTable.read(table, folder, transit(), this::isWanted);
   }
 
-  private Predicate<LocalDate> wanted() {
-    return day -> !day.isBefore(first) && !day.isAfter(last);
+  private boolean isWanted(LocalDate day) {
+    return !day.isBefore(first) && !day.isAfter(last);
   }
 
   private TransitSettings transit() {
@@ -291,10 +290,11 @@ public final class Fleet implements Callable<Integer> {
       FleetRun run =
           new FleetRun(
               spark, settings, FleetRun.ready(table, transit(), err::println), err::println);
+      Overhead overhead = measure ? new Overhead(run, settings, table) : null;
       FleetCount counted = run.run(table);
       tell(counted, run.cautions(), settings);
-      if (measure) {
-        commandLine().getOut().println(Overhead.measure(run, settings, table, counted));
+      if (overhead != null) {
+        commandLine().getOut().println(overhead.measure(counted));
       }
       return 0;
     } catch (IOException problem) {

@@ -1,5 +1,7 @@
 package stenotherm.fleet;
 
+import com.sun.management.OperatingSystemMXBean;
+import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -8,44 +10,78 @@ import java.util.Map;
 import org.apache.spark.sql.Row;
 import stenotherm.study.StudySettings;
 
-/** Sets a run beside the same work on threads of the library alone. */
+/**
+ * Sets a run beside the same work on threads of the library alone. Not thread-safe: one object
+ * belongs to one thread.
+ */
 final class Overhead {
-  private Overhead() {}
+  private final FleetRun run;
+  private final LaneTable table;
+  private final StudySettings many;
+  private final Clock beforeRun;
+
+  /** Time and time of all processors [s]. */
+  private record Clock(double time, double processors) {
+    static Clock now() {
+      OperatingSystemMXBean system =
+          ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+      return new Clock(System.nanoTime() / 1e9, system.getProcessCpuTime() / 1e9);
+    }
+
+    Clock since(Clock start) {
+      return new Clock(time - start.time, processors - start.processors);
+    }
+  }
+
+  /** Judges the first lane, so that Java has compiled the code for both, and starts the clock. */
+  Overhead(FleetRun run, FleetSettings settings, LaneTable table) {
+    this.run = run;
+    this.table = table;
+    this.many = JudgeDays.many(settings.points(), Runtime.getRuntime().availableProcessors());
+    judge(table.lanes().get(0));
+    this.beforeRun = Clock.now();
+  }
+
+  private List<OddsRow> judge(Lane lane) {
+    List<LocalDate> days = run.work(table, lane).days();
+    String madeOf = run.work(table, lane).madeOf();
+    return new LaneDays(lane, days.get(0), days.get(days.size() - 1), madeOf)
+        .judge(run.ready(lane).packings(), many);
+  }
 
   /**
-   * Judges all lanes once more.
+   * Judges all lanes once more, when the run has ended.
    *
    * @param counted what the run did
    * @return a sentence with both times and how many rows differ
    */
-  static String measure(FleetRun run, FleetSettings settings, LaneTable table, FleetCount counted) {
-    int threads = Runtime.getRuntime().availableProcessors();
-    StudySettings many = JudgeDays.many(settings.points(), threads);
+  String measure(FleetCount counted) {
+    Clock ofRun = Clock.now().since(beforeRun);
     Map<String, Row> written = new HashMap<>();
     run.odds().collectAsList().forEach(row -> written.put(key(row), row));
-    long start = System.nanoTime();
+    Clock start = Clock.now();
     long different = 0;
     long rows = 0;
     for (Lane lane : table.lanes()) {
-      FleetRun.Work work = run.work(table, lane);
-      List<LocalDate> days = work.days();
-      LaneDays all = new LaneDays(lane, days.get(0), days.get(days.size() - 1), work.madeOf());
-      for (OddsRow odds : all.judge(run.ready(lane).packings(), many)) {
+      for (OddsRow odds : judge(lane)) {
         Row row = odds.row();
         rows++;
         different += row.equals(written.get(key(row))) ? 0 : 1;
       }
     }
-    double seconds = (System.nanoTime() - start) / 1e9;
+    Clock alone = Clock.now().since(start);
     return String.format(
         Locale.ROOT,
-        "%d journeys: %.1f s here, %.1f s on %d threads of the library alone, which is %+.0f %%;"
-            + " %d of %d rows differ.",
+        "%d journeys: %.1f s (%.1f s of processors), and %.1f s (%.1f s) on %d threads of the"
+            + " library alone: %+.0f %% (%+.0f %%); %d of %d rows differ.",
         counted.journeys(),
-        counted.seconds(),
-        seconds,
-        threads,
-        100 * (counted.seconds() / seconds - 1),
+        ofRun.time(),
+        ofRun.processors(),
+        alone.time(),
+        alone.processors(),
+        many.workers().threads(),
+        100 * (ofRun.time() / alone.time() - 1),
+        100 * (ofRun.processors() / alone.processors() - 1),
         different,
         rows);
   }
