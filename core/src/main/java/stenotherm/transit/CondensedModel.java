@@ -1,15 +1,20 @@
 package stenotherm.transit;
 
+import java.io.DataInput;
+import java.io.DataOutput;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
 import stenotherm.transit.TransitOutput.OutputQuantity;
 
 /**
@@ -89,11 +94,13 @@ public final class CondensedModel {
    * @throws CancellationException if an interrupt stopped it
    */
   public static CondensedModel of(ParcelModel whole, List<Journey> journeys, List<Variation> seen) {
-    List<TransitOutput> animals =
-        whole.parcel().occupied().stream()
-            .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
-            .toList();
-    return of(whole, Checks.notEmpty("journeys to span", journeys), seen, animals);
+    return of(whole, Checks.notEmpty("journeys to span", journeys), seen, animals(whole));
+  }
+
+  private static List<TransitOutput> animals(ParcelModel whole) {
+    return whole.parcel().occupied().stream()
+        .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
+        .toList();
   }
 
   /**
@@ -150,7 +157,8 @@ public final class CondensedModel {
     CondensedModel unchecked = new CondensedModel(whole, journey, wanted, small, 0);
     double largest = 0;
     for (Map.Entry<Integer, Variation> each : kept.entrySet()) {
-      CondensedModel there = unchecked.on(turn(journeys, each.getKey()));
+      Journey met = turn(journeys, each.getKey());
+      CondensedModel there = met.equals(journey) ? unchecked : unchecked.on(met);
       largest = Math.max(largest, there.difference(each.getValue()));
     }
     return new CondensedModel(whole, journey, wanted, small, largest);
@@ -163,17 +171,58 @@ public final class CondensedModel {
 
   /**
    * The same model on another journey. Its error is that of the journeys it was condensed for; the
-   * other one should be like them but for the temperatures of its air.
+   * other one should be like them but for the temperatures of its air. Those journeys themselves
+   * are treated like any other, so that results depend on what a journey is like alone.
    *
    * @param other the other journey
    * @return the model for it
    */
   public CondensedModel on(Journey other) {
-    if (small == null || other.equals(journey)) {
+    if (small == null) {
       return new CondensedModel(whole, other, read, small, error);
     }
     ReducedParcel there = small.startingFrom(whole.course(other, Variation.NOMINAL));
     return new CondensedModel(whole, other, read, there, error);
+  }
+
+  /**
+   * Writes what runs need, with the model that was condensed: some megabytes. The format is
+   * documented in {@code StoredParcel} and {@code StoredCondensed}.
+   *
+   * @param out where to write to; neither flushed nor closed
+   * @throws IOException if writing fails
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
+   */
+  public void write(DataOutput out) throws IOException {
+    ReducedParcel model = small;
+    if (model == null) {
+      throw new IllegalStateException("every cell of this packing is stepped: no model to store");
+    }
+    whole.write(out);
+    StoredCondensed.write(model.stored(error), out);
+  }
+
+  /**
+   * Reads a model that was written and that reads the mean temperature of each animal. {@link #on}
+   * another journey, its runs have the same bits as those of the model that was written. Safe to
+   * use on data of unknown origin, as {@link ParcelModel#read}.
+   *
+   * @param in where to read from; exactly the model is read
+   * @param parcel the packing that the model was built for
+   * @param journey the journey of all runs, as the model that was written had it
+   * @return the model
+   * @throws InvalidInputException if it was built for another packing
+   * @throws stenotherm.modal.ModelFormatException if this is no stored model, or one of another
+   *     version, or damaged
+   * @throws IOException if reading fails
+   */
+  public static CondensedModel read(DataInput in, Parcel parcel, Journey journey)
+      throws IOException {
+    ParcelModel whole = ParcelModel.read(in, parcel);
+    ReducedParcel reduced = Objects.requireNonNull(whole.reduced());
+    StoredCondensed.Content stored = StoredCondensed.read(in, whole.body());
+    return new CondensedModel(
+        whole, journey, animals(whole), reduced.condensed(stored), stored.error());
   }
 
   /**

@@ -114,6 +114,9 @@ final class Course {
     return found;
   }
 
+  /** How many numbers {@link #conditions} has. */
+  static final int CONDITIONS = 7;
+
   /**
    * What the mean temperatures of a stage depend on beside those at its beginning: the mean ambient
    * of its first tenth, of its first half and of all of it [K], the mean strength of the warmers

@@ -226,19 +226,16 @@ public final class ParcelModel {
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
-   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store, or
-   *     if the scope of the model is not all runs
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
    */
   public void write(DataOutput out) throws IOException {
-    if (reduced == null || reduction == null || scope != ModelScope.ALL) {
-      throw new IllegalStateException(
-          reduced == null
-              ? "every cell of this packing is stepped: no model to store"
-              : "only a model for all runs is stored");
+    if (reduced == null) {
+      throw new IllegalStateException("every cell of this packing is stepped: no model to store");
     }
     TreeSet<String> names = new TreeSet<>(inOneAir);
+    Map<TransitOutput, Double> errors = reduction == null ? Map.of() : reduction.errors();
     StoredParcel.write(
-        body, new StoredParcel.Content(cells, interval, names, reduced, reduction.errors()), out);
+        body, new StoredParcel.Content(cells, scope, interval, names, reduced, errors), out);
   }
 
   /**
@@ -259,15 +256,16 @@ public final class ParcelModel {
     StoredParcel.Read read = StoredParcel.read(in, parcel);
     StoredParcel.Content content = read.content();
     ReducedParcel reduced = content.reduced();
+    boolean whole = !content.scope().isMeansAlone();
     return new ParcelModel(
         read.body(),
-        ModelScope.ALL,
+        content.scope(),
         content.inOneAir(),
         content.cells(),
         content.interval(),
         null,
         reduced,
-        new Reduction(reduced.model().modes(), content.errors()));
+        whole ? new Reduction(reduced.model().modes(), content.errors()) : null);
   }
 
   /** Names of the boundaries that meet nothing but the air in all of some courses. */
@@ -609,6 +607,10 @@ public final class ParcelModel {
 
   @Nullable ReducedParcel reduced() {
     return reduced;
+  }
+
+  ParcelBody body() {
+    return body;
   }
 
   double interval() {

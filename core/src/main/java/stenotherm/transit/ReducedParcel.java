@@ -510,9 +510,25 @@ final class ReducedParcel {
 
   /** A smaller model for runs like those whose states are given, with the same settings at hand. */
   ReducedParcel condensed(List<double[]> states, List<Probe> outputs, int modes) {
-    ReducedModel small = model.condensed(states, outputs, modes);
+    return condensed(model.condensed(states, outputs, modes), Map.of(), Map.of());
+  }
+
+  /** The condensed model of this one that was stored. */
+  ReducedParcel condensed(StoredCondensed.Content stored) {
+    return condensed(stored.small(), Map.copyOf(stored.usual()), Map.copyOf(stored.forecasts()));
+  }
+
+  /** What of a condensed model is stored. */
+  StoredCondensed.Content stored(double error) {
+    return new StoredCondensed.Content(model, usual, forecasts, error);
+  }
+
+  private ReducedParcel condensed(
+      ReducedModel small,
+      Map<Stage, StageForecast.Met> usual,
+      Map<Stage, StageForecast> forecasts) {
     ReducedParcel condensed =
-        new ReducedParcel(body, small, reference, List.of(), Search.QUICK, Map.of(), Map.of());
+        new ReducedParcel(body, small, reference, List.of(), Search.QUICK, usual, forecasts);
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())

@@ -27,10 +27,11 @@ import stenotherm.parcel.Parcel;
  *
  * <pre>
  * long      0x5354454E50415243, "STENPARC"
- * int       version, 1
+ * int       version, 2
  * int       length of the part that follows [bytes], at most 2^24
  * part      long    checksum (CRC-32) of the text of the packing's blocks
  *           int     number of solid cells
+ *           byte    scope, by its position
  *           double  time between stored values [s]
  *           int     contacts, at most 1000; for each
  *             byte  face, by its position
@@ -51,7 +52,7 @@ import stenotherm.parcel.Parcel;
  */
 final class StoredParcel {
   private static final long MAGIC = 0x5354454E50415243L;
-  private static final int VERSION = 1;
+  private static final int VERSION = 2;
   private static final int LONGEST = 1 << 24;
   private static final int MOST = 1000;
 
@@ -67,6 +68,7 @@ final class StoredParcel {
   /** What is stored beside the reduced model. */
   record Content(
       int cells,
+      ModelScope scope,
       double interval,
       TreeSet<String> inOneAir,
       ReducedParcel reduced,
@@ -77,6 +79,7 @@ final class StoredParcel {
     DataOutputStream part = new DataOutputStream(bytes);
     part.writeLong(words(body.parcel()));
     part.writeInt(content.cells);
+    part.writeByte(content.scope.ordinal());
     part.writeDouble(content.interval);
     part.writeInt(body.parts().contacts().size());
     for (Contact contact : body.parts().contacts()) {
@@ -159,6 +162,8 @@ final class StoredParcel {
 
   private static Read read(DataInput part, DataInput in, Parcel parcel) throws IOException {
     int cells = count("cells", part.readInt(), Integer.MAX_VALUE);
+    ModelScope[] scopes = ModelScope.values();
+    ModelScope scope = scopes[count("scope", part.readByte(), scopes.length - 1)];
     double interval = number(part);
     List<Contact> contacts = new ArrayList<>();
     for (int left = count("contacts", part.readInt(), MOST); left > 0; left--) {
@@ -178,7 +183,8 @@ final class StoredParcel {
     readAll(reference, part);
     int settings = count("settings", part.readInt(), MOST);
     ReducedModel model = ReducedModel.read(in);
-    ParcelBody body = ParcelBody.of(parcel, parts, model);
+    ParcelBody all = ParcelBody.of(parcel, parts, model);
+    ParcelBody body = scope.isMeansAlone() ? all.ofMeans() : all;
     if (errors.length != body.outputs().size() || reference.length != body.varying().size()) {
       throw new ModelFormatException("outputs", LENGTH_AT, "are not those of the packing");
     }
@@ -195,7 +201,8 @@ final class StoredParcel {
       readAll(conductivities, part);
       atHand.add(reduced.setting(new Coefficients(films, conductivities)).forManyReadings());
     }
-    Content content = new Content(cells, interval, inOneAir, reduced.withAtHand(atHand), named);
+    Content content =
+        new Content(cells, scope, interval, inOneAir, reduced.withAtHand(atHand), named);
     return new Read(body, content);
   }
 

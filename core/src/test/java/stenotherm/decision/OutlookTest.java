@@ -1,8 +1,15 @@
 package stenotherm.decision;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
@@ -13,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
@@ -20,6 +28,7 @@ import stenotherm.conduction.IntegratorSettings;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
+import stenotherm.modal.ModelFormatException;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
@@ -155,5 +164,69 @@ class OutlookTest {
     }
     assertEquals(harsh, days.get(0).journey());
     assertTrue(days.get(0).odds().within().within() < days.get(1).odds().within().within());
+  }
+
+  /** On the first of the journeys, on one like it and on one of other hours. */
+  @Test
+  void whatWasStoredHasTheSameBits() throws IOException {
+    byte[] stored = stored(spanning);
+    DataInputStream in = new DataInputStream(new ByteArrayInputStream(stored));
+    Outlook read = Outlook.read(in, spanning.parcel(), USUAL);
+    assertEquals(0, in.available(), "all was read");
+    Journey first = journey(285, 285, 10);
+    for (Journey each : List.of(first, USUAL, USUAL.delayed(1, 4 * Times.HOUR))) {
+      assertEquals(spanning.study(each).fates(MANY), read.study(each).fates(MANY));
+      assertArrayEquals(spanning.nominal(each).mean("cup"), read.nominal(each).mean("cup"));
+    }
+    assertArrayEquals(stored, stored(read), "written again");
+  }
+
+  private static byte[] stored(Outlook outlook) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    outlook.write(new DataOutputStream(bytes));
+    return bytes.toByteArray();
+  }
+
+  @Test
+  void whatIsDamagedOrAnotherIsRefused() throws IOException {
+    byte[] stored = stored(usual);
+    Parcel other = usual.parcel().withoutWarmers();
+    assertThrows(InvalidInputException.class, () -> read(stored, other));
+    byte[] young = stored.clone();
+    young[11]++;
+    assertTrue(refused(young).contains("version"), refused(young));
+    byte[] alien = stored.clone();
+    alien[0]++;
+    assertTrue(refused(alien).contains("magic number"), refused(alien));
+    // one bit, wherever it is: in the head, in either model and in the rows
+    for (int at = 20; at < stored.length; at += stored.length / 50) {
+      byte[] damaged = stored.clone();
+      damaged[at] ^= 4;
+      assertThrows(IOException.class, () -> read(damaged, usual.parcel()));
+    }
+    assertThrows(
+        IOException.class, () -> read(Arrays.copyOf(stored, stored.length - 1), usual.parcel()));
+  }
+
+  private static Outlook read(byte[] stored, Parcel parcel) throws IOException {
+    return Outlook.read(new DataInputStream(new ByteArrayInputStream(stored)), parcel, USUAL);
+  }
+
+  private static String refused(byte[] stored) {
+    return String.valueOf(
+        assertThrows(ModelFormatException.class, () -> read(stored, usual.parcel())).getMessage());
+  }
+
+  @Test
+  void theMiddleTheColdestAndTheHottestSpanAll() {
+    Journey cold = journey(270, 268, 10);
+    Journey hot = journey(300, 298, 10);
+    Journey mild = journey(285, 283, 10);
+    assertEquals(List.of(mild, cold, hot), Outlook.span(List.of(hot, cold, mild)));
+    assertEquals(List.of(mild), Outlook.span(List.of(mild)));
+    assertThrows(InvalidInputException.class, () -> Outlook.span(List.of()));
+    // by the air on the way, of which the longer leg has more
+    Journey longCold = journey(300, 270, 30);
+    assertEquals(longCold, Outlook.span(List.of(longCold, mild, hot)).get(1));
   }
 }

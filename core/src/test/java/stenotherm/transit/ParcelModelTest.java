@@ -8,8 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
 import java.io.DataOutputStream;
+import java.io.IOException;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -583,7 +586,7 @@ class ParcelModelTest {
 
   /** A model that is asked for less gives the same, to the error of a reduction, and no more. */
   @Test
-  void aModelGivesWhatItsScopeSays() {
+  void aModelGivesWhatItsScopeSays() throws IOException {
     Parcel parcel = warmed();
     Journey journey = journey(7);
     Variation warmer =
@@ -616,16 +619,39 @@ class ParcelModelTest {
             0.1,
             scope.name());
       }
-      if (scope != ModelScope.ALL) {
-        assertThrows(
-            IllegalStateException.class,
-            () -> model.write(new DataOutputStream(new ByteArrayOutputStream())));
-      }
+      assertStoredIsTheSame(model, journey, List.of(warmer, foam), nominalAlone);
     }
     assertArrayEquals(
         WARMED.run(journey, foam).mean("cup"),
         WARMED.means(journey, foam)[0],
         1e-9,
         "the same means");
+  }
+
+  /** Bit by bit, and with the same limits. */
+  private static void assertStoredIsTheSame(
+      ParcelModel model, Journey journey, List<Variation> runs, boolean nominalAlone)
+      throws IOException {
+    Variation nominal = runs.get(0);
+    Variation foam = runs.get(1);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    model.write(new DataOutputStream(bytes));
+    DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes.toByteArray()));
+    ParcelModel read = ParcelModel.read(in, model.parcel());
+    assertEquals(0, in.available());
+    assertArrayEquals(model.means(journey, nominal), read.means(journey, nominal));
+    assertEquals(model.reduction(), read.reduction());
+    assertEquals(model.cells(), read.cells());
+    if (model.reduction().isPresent()) {
+      assertArrayEquals(
+          model.run(journey, nominal).hottest("pad"), read.run(journey, nominal).hottest("pad"));
+    } else {
+      assertThrows(IllegalStateException.class, () -> read.run(journey, nominal));
+    }
+    if (nominalAlone) {
+      assertThrows(IllegalStateException.class, () -> read.means(journey, foam));
+    } else {
+      assertArrayEquals(model.means(journey, foam), read.means(journey, foam));
+    }
   }
 }

@@ -72,8 +72,15 @@ public final class Cautions {
     return List.copyOf(all);
   }
 
-  /** The cautions of a question about one packing, each once; the one that defers comes last. */
-  static List<String> of(Scenario scenario, Parcel parcel, List<String> ofRuns) {
+  /**
+   * The cautions of a question about one packing.
+   *
+   * @param scenario the scenario
+   * @param parcel one of its packings
+   * @param ofRuns cautions of its runs
+   * @return each once, in the scenario's units; the one that defers to others comes last
+   */
+  public static List<String> of(Scenario scenario, Parcel parcel, List<String> ofRuns) {
     Figures figures = new Figures(scenario.units());
     Set<String> all = new LinkedHashSet<>();
     for (Container container : parcel.occupied()) {

@@ -10,8 +10,6 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Range;
-import stenotherm.base.Times;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Departure;
 import stenotherm.decision.Outlook;
@@ -178,44 +176,23 @@ public final class Departures {
       int threads,
       Comparison.Watcher watcher) {
     Departures work = new Departures(scenario, packing, settings, threads, watcher);
-    LocalDate first = later(origin.get(0).date(), destination.get(0).date());
-    LocalDate last =
-        earlier(
-            origin.get(origin.size() - 1).date(), destination.get(destination.size() - 1).date());
-    OtherWeather.EndWeather from = recorded(origin);
-    OtherWeather.EndWeather to = recorded(destination);
-    List<OtherWeather> days = new ArrayList<>();
-    // the course of a day goes on from the day before it
-    for (LocalDate day = first.plusDays(1);
-        !day.plusDays(work.daysOnTheWay() + 1L).isAfter(last);
-        day = day.plusDays(1)) {
-      if (months.contains(day.getMonth())) {
-        days.add(new OtherWeather(day, from, to));
-      }
-    }
-    if (days.isEmpty()) {
+    List<Journey> journeys =
+        scenario.plan().onRecordedDays(origin, destination, day -> months.contains(day.getMonth()));
+    if (journeys.isEmpty()) {
       throw new InvalidInputException(
           "recorded days",
           "the records of both ends share none of these months, or too few for the journey: "
-              + first
-              + " to "
-              + last);
+              + span(origin)
+              + " and "
+              + span(destination));
     }
-    List<List<Departure>> rows = work.fewFirst(work.journeys(days));
+    List<List<Departure>> rows = work.fewFirst(journeys);
     return new ReplayedDays(scenario, work.packings, rows, work.cautions());
   }
 
-  private static OtherWeather.EndWeather recorded(List<DayExtremes> days) {
-    List<Range> ranges = days.stream().map(day -> new Range(day.low(), day.high())).toList();
-    return new OtherWeather.EndWeather(days.get(0).date(), ranges, OtherWeather.RECORDED_SPREAD);
-  }
-
-  private static LocalDate later(LocalDate one, LocalDate other) {
-    return one.isAfter(other) ? one : other;
-  }
-
-  private static LocalDate earlier(LocalDate one, LocalDate other) {
-    return one.isBefore(other) ? one : other;
+  /** From when to when a record goes. */
+  private static String span(List<DayExtremes> days) {
+    return days.get(0).date() + " to " + days.get(days.size() - 1).date();
   }
 
   /** Calendar days from sealing to opening. */
@@ -236,7 +213,7 @@ public final class Departures {
 
   /** The packings, ready for some journeys; so much of all is done then. */
   private List<Outlook> ready(List<Journey> journeys, double done) {
-    List<Journey> span = span(journeys);
+    List<Journey> span = Outlook.span(journeys);
     List<Outlook> ready = new ArrayList<>();
     for (Packed packed : packings) {
       double each = done / packings.size();
@@ -303,30 +280,6 @@ public final class Departures {
     return Thread.currentThread().isInterrupted()
         ? ProgressListener.Signal.STOP
         : watcher.progress(share, 1);
-  }
-
-  /** The middle one of the journeys, the coldest and the hottest, by their mean air. */
-  private static List<Journey> span(List<Journey> journeys) {
-    List<Journey> sorted = new ArrayList<>(journeys);
-    sorted.sort(Comparator.comparingDouble(Departures::meanAir));
-    int last = sorted.size() - 1;
-    return List.of(sorted.get(last / 2), sorted.get(0), sorted.get(last)).stream()
-        .distinct()
-        .toList();
-  }
-
-  private static double meanAir(Journey journey) {
-    double sum = 0;
-    int count = 0;
-    for (int leg = 0; leg < journey.legs().size(); leg++) {
-      for (double time = journey.start(leg);
-          time < journey.start(leg + 1);
-          time += Times.fromHours(1)) {
-        sum += journey.legs().get(leg).surroundings().ambient().at(time);
-        count++;
-      }
-    }
-    return sum / count;
   }
 
   private List<String> cautions() {

@@ -39,6 +39,9 @@ final class JourneyReader {
   /** Stands in for a start with a fault, to read on [K]. */
   private static final double ANY_TEMPERATURE = 293.15;
 
+  static final String FROM = "from";
+  static final String TO = "to";
+
   private static final String TEMPLATE = "template";
   private static final String LEGS = "legs";
   private static final String DELAY = "delay";
@@ -138,7 +141,7 @@ final class JourneyReader {
   record Trip(
       KeyedSection journey, Sites sites, ScalarNode sealed, LocalDateTime sealing, double start) {}
 
-  private static MappingNode spelledOut(ScalarNode scalar) {
+  static MappingNode spelledOut(ScalarNode scalar) {
     String text = scalar.text();
     int comma = text.lastIndexOf(',');
     if (comma < 1) {

@@ -67,10 +67,10 @@ final class Sites {
     Sites sites = new Sites(assumptions, journey);
     Faults faults = new Faults();
     faults
-        .attempt(() -> sites.site(journey.value("from"), ORIGIN))
+        .attempt(() -> sites.site(journey.value(JourneyReader.FROM), ORIGIN))
         .ifPresent(site -> sites.sites.put(ORIGIN, site));
     faults
-        .attempt(() -> sites.site(journey.value("to"), DESTINATION))
+        .attempt(() -> sites.site(journey.value(JourneyReader.TO), DESTINATION))
         .ifPresent(site -> sites.sites.put(DESTINATION, site));
     for (MappingNode each :
         journey.optional("places").map(node -> node.asSequence().mappings()).orElse(List.of())) {
@@ -131,7 +131,7 @@ final class Sites {
 
   /** Tells whether a leg follows weather at an origin of which the file says nothing. */
   boolean lackWeatherAtOrigin() {
-    return !journey.has("from") && origin().days().isEmpty() && followWeather(ORIGIN);
+    return !journey.has(JourneyReader.FROM) && origin().days().isEmpty() && followWeather(ORIGIN);
   }
 
   Collection<DescribedPlace> all() {

@@ -72,6 +72,44 @@ public final class CsvTable {
     }
   }
 
+  /**
+   * Makes a table of values that were read elsewhere. Messages name row and column as if the table
+   * were text: the names of the columns in line 1, and the number of a value in its row.
+   *
+   * @param fileName the name that messages show
+   * @param columns names of the columns, at least one
+   * @param rows a value for each column in each
+   * @return the table
+   * @throws TextFormatException if there is no column, or a row has more or fewer values
+   */
+  public static CsvTable of(String fileName, List<String> columns, List<List<String>> rows) {
+    if (columns.isEmpty()) {
+      throw new TextFormatException(new TextPosition(fileName, 1, 1), "", "has no columns");
+    }
+    List<ScalarNode> header = new ArrayList<>();
+    for (int column = 0; column < columns.size(); column++) {
+      header.add(
+          new ScalarNode(new TextPosition(fileName, 1, column + 1), "", columns.get(column)));
+    }
+    List<List<ScalarNode>> all = new ArrayList<>();
+    for (int row = 0; row < rows.size(); row++) {
+      List<String> texts = rows.get(row);
+      if (texts.size() != columns.size()) {
+        throw uneven(new TextPosition(fileName, row + 2, 1), texts.size(), columns.size(), "");
+      }
+      List<ScalarNode> values = new ArrayList<>();
+      for (int column = 0; column < columns.size(); column++) {
+        values.add(
+            new ScalarNode(
+                new TextPosition(fileName, row + 2, column + 1),
+                columns.get(column),
+                texts.get(column)));
+      }
+      all.add(List.copyOf(values));
+    }
+    return new CsvTable(List.copyOf(header), List.copyOf(all));
+  }
+
   /** The values of a line, each with its column's name as its path. */
   private static List<ScalarNode> fields(
       SourceText source, int line, String text, List<ScalarNode> header) {
@@ -106,18 +144,27 @@ public final class CsvTable {
     fields.add(field(source, line, start, value, header, fields.size()));
     if (!header.isEmpty() && fields.size() != header.size()) {
       boolean semicolons = text.indexOf(';') >= 0;
-      throw new TextFormatException(
+      throw uneven(
           source.at(line, 1),
-          "",
-          "has "
-              + fields.size()
-              + (fields.size() == 1 ? " value" : " values")
-              + " but there are "
-              + header.size()
-              + " columns"
-              + (semicolons ? ", put commas between values and a point in numbers" : ""));
+          fields.size(),
+          header.size(),
+          semicolons ? ", put commas between values and a point in numbers" : "");
     }
     return List.copyOf(fields);
+  }
+
+  private static TextFormatException uneven(
+      TextPosition position, int values, int columns, String hint) {
+    return new TextFormatException(
+        position,
+        "",
+        "has "
+            + values
+            + (values == 1 ? " value" : " values")
+            + " but there are "
+            + columns
+            + " columns"
+            + hint);
   }
 
   private static ScalarNode field(

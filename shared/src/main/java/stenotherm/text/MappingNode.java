@@ -91,6 +91,19 @@ public final class MappingNode implements Node {
   }
 
   /**
+   * Returns this mapping with another value of a key, given by the file or not.
+   *
+   * @param key the key
+   * @param value its value; complaints about it name the place where it stands
+   * @return the changed mapping, of which any key can be taken
+   */
+  public MappingNode with(String key, Node value) {
+    Map<String, Entry> changed = new LinkedHashMap<>(entries);
+    changed.put(key, new Entry(value.position(), value));
+    return new MappingNode(position, path, changed);
+  }
+
+  /**
    * Returns the keys that the file gives.
    *
    * @return the keys in the file's order, unmodifiable

@@ -12,6 +12,8 @@ import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
+import stenotherm.text.CsvTable;
+import stenotherm.text.ScalarNode;
 import stenotherm.text.TextFormatException;
 import stenotherm.weather.DayExtremes;
 import stenotherm.weather.RecordedWeather;
@@ -112,5 +114,84 @@ class JourneyPlanTest {
     assertTrue(
         String.valueOf(refused.getMessage()).contains("does not depend on the weather"),
         refused.getMessage());
+  }
+
+  private static final String NEW_YORK_TO_SEATTLE =
+      "template: overnight by air\nsealed: 2014-01-15 16:00\n"
+          + "from: New York, UTC-5\nto: Seattle, UTC-8\n";
+
+  /** Overnight: the day before, both days on the way, and the day after are on record. */
+  @Test
+  void recordedDaysAreThoseThatCanBeFollowed() {
+    RecordedWeather weather = RecordedWeather.bundled();
+    LocalDate first = LocalDate.of(2014, 1, 13);
+    List<DayExtremes> here = weather.days("New York", first, LocalDate.of(2014, 1, 20));
+    List<DayExtremes> there =
+        weather.days("Seattle", LocalDate.of(2014, 1, 11), LocalDate.of(2014, 1, 18));
+    JourneyPlan plan = scenario(NEW_YORK_TO_SEATTLE).plan();
+    List<Journey> journeys = plan.onRecordedDays(here, there, day -> true);
+    assertEquals(
+        List.of(14, 15, 16),
+        journeys.stream().map(each -> each.sealing().getDayOfMonth()).toList());
+    assertSameAir(scenario(NEW_YORK_TO_SEATTLE).journey(), journeys.get(1));
+    assertEquals(1, plan.onRecordedDays(here, there, day -> day.getDayOfMonth() == 16).size());
+    assertEquals(List.of(), plan.onRecordedDays(here, there.subList(0, 2), day -> true));
+  }
+
+  private static List<ScalarNode> ends(String origin, String destination) {
+    return CsvTable.of(
+            "lanes.csv", List.of("from here", "to there"), List.of(List.of(origin, destination)))
+        .rows()
+        .get(0);
+  }
+
+  @Test
+  void betweenOtherPlacesItIsWhatAFileWithThemGives() {
+    Scenario back =
+        scenario(
+            "template: overnight by air\nsealed: 2014-01-15 16:00\n"
+                + "from: Seattle, UTC-8\nto: New York, UTC-5\n");
+    RecordedWeather weather = RecordedWeather.bundled();
+    List<ScalarNode> ends = ends("Seattle, UTC-8", "New York, UTC-5");
+    for (String journey :
+        List.of(NEW_YORK_TO_SEATTLE, "template: overnight by air\nlows/highs: 28 to 45 °F\n")) {
+      JourneyPlan plan = scenario(journey).plan().between(ends.get(0), ends.get(1));
+      List<Journey> made =
+          plan.onRecordedDays(
+              weather.days("Seattle"),
+              weather.days("New York"),
+              day -> day.equals(LocalDate.of(2014, 1, 15)));
+      Journey same = made.get(0);
+      assertEquals(back.journey().legs().get(0).place(), same.legs().get(0).place());
+      if (journey.equals(NEW_YORK_TO_SEATTLE)) {
+        assertSameAir(back.journey(), same);
+      }
+    }
+  }
+
+  @Test
+  void otherPlacesAreComplainedOfWhereTheyStand() {
+    List<ScalarNode> ends = ends("Seattle", "New York, UTC+9");
+    JourneyPlan plan = scenario(NEW_YORK_TO_SEATTLE).plan().between(ends.get(0), ends.get(1));
+    OtherWeather mild =
+        new OtherWeather(LocalDate.of(2014, 1, 20), daily(1, 9, 2), daily(-6, 3, 4));
+    String message =
+        String.valueOf(assertThrows(TextFormatException.class, () -> plan.in(mild)).getMessage());
+    assertTrue(message.startsWith("lanes.csv:2:1: from here: must be a place and its"), message);
+    assertTrue(message.contains("\nlanes.csv:2:2: to there"), message);
+  }
+
+  @Test
+  void tablesOfOtherSourcesAreAsStrict() {
+    assertThrows(TextFormatException.class, () -> CsvTable.of("t", List.of(), List.of()));
+    String message =
+        String.valueOf(
+            assertThrows(
+                    TextFormatException.class,
+                    () ->
+                        CsvTable.of(
+                            "t", List.of("a", "b"), List.of(List.of("1", "2"), List.of("3"))))
+                .getMessage());
+    assertEquals("t:3:1: has 1 value but there are 2 columns", message);
   }
 }
