@@ -36,9 +36,7 @@ final class Serve extends ConsoleCommand implements Callable<Integer> {
   @Option(names = "--seconds", description = "Time limit of each. Default: ${DEFAULT-VALUE}.")
   private int seconds = 120;
 
-  @Option(
-      names = "--talk-seconds",
-      description = "Time to send a file. Default: ${DEFAULT-VALUE}.")
+  @Option(names = "--talk-seconds", description = "Time to send a file. Default: ${DEFAULT-VALUE}.")
   private int talkSeconds = 10;
 
   @Option(names = "--most-cells", description = "Largest grid. Default: ${DEFAULT-VALUE}.")

@@ -97,7 +97,8 @@ public final class AnswerTimes {
 
   /** All verdicts, pictures and files. */
   private static void compare(Scenario scenario) {
-    Comparison.run(scenario, TransitSettings.standard(), THREADS, ProgressListener.NONE::progress).files(true);
+    Comparison.run(scenario, TransitSettings.standard(), THREADS, ProgressListener.NONE::progress)
+        .files(true);
   }
 
   private void journeys(Parcel parcel, Journey journey) {
