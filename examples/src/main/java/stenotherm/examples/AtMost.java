@@ -37,6 +37,7 @@ final class AtMost {
         "Refuses what would take longer, such as 10min, 30s or 1h, after about a twentieth of it.",
         "Default: no limit."
       })
+  @SuppressWarnings("unused") // picocli calls it
   private void set(String time) {
     Matcher parts = TIME.matcher(time);
     double number = parts.matches() ? Double.parseDouble(parts.group(1)) : 0;
