@@ -138,6 +138,11 @@ final class ParcelBody {
     return new ParcelBody(parcel, parts, ports, sources, varying, places, some);
   }
 
+  /** Whether places by name are read. */
+  boolean hasPlaces() {
+    return !places.isEmpty();
+  }
+
   private boolean isMeanOrPlace(TransitOutput output) {
     return output.quantity() == MEAN
         || (output.quantity() == PLACE && places.containsKey(output.of()));

@@ -226,11 +226,15 @@ public final class ParcelModel {
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
-   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store, or
+   *     if the model reads places by name, which the form has no room for
    */
   public void write(DataOutput out) throws IOException {
     if (reduced == null) {
       throw new IllegalStateException("every cell of this packing is stepped: no model to store");
+    }
+    if (body.hasPlaces()) {
+      throw new IllegalStateException("a model that reads places by name is not stored");
     }
     TreeSet<String> names = new TreeSet<>(inOneAir);
     Map<TransitOutput, Double> errors = reduction == null ? Map.of() : reduction.errors();

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -126,9 +128,11 @@ class EmbeddingTest {
     TransitSettings settings =
         new TransitSettings(Packings.FEW_CELLS, 1800, IntegratorSettings.standard());
     Map<String, Point> places = Map.of("below the lid", new Point(0.127, 0.1016, 0.14));
-    TransitResult result =
-        ParcelModel.withPlaces(PARCEL, List.of(JOURNEY), settings, ModelScope.NOMINAL, places)
-            .run(JOURNEY, Variation.NOMINAL);
+    ParcelModel model =
+        ParcelModel.withPlaces(PARCEL, List.of(JOURNEY), settings, ModelScope.NOMINAL, places);
+    var bytes = new DataOutputStream(new ByteArrayOutputStream());
+    assertThrows(IllegalStateException.class, () -> model.write(bytes), "no room for places");
+    TransitResult result = model.run(JOURNEY, Variation.NOMINAL);
     double[] place = result.at("below the lid");
     double[] air = result.airIn("cup");
     double[] animal = result.mean("cup");
