@@ -32,7 +32,8 @@ public final class StoredNumbers {
   /**
    * Writes rows.
    *
-   * @param rows numbers of any unit, finite; rows need not be of one length
+   * @param rows finite numbers [in units that whoever writes and reads agrees on]; rows need not be
+   *     of one length
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
    * @throws IllegalStateException if they are more than the form has room for
@@ -61,7 +62,7 @@ public final class StoredNumbers {
    * is there before anything is allocated.
    *
    * @param in where to read from; exactly the rows are read
-   * @return the rows
+   * @return the rows, in the order and of the lengths in which they were written [in their units]
    * @throws ModelFormatException if these are no such rows, or they are damaged
    * @throws IOException if reading fails
    */
