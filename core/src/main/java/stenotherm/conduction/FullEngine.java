@@ -171,15 +171,6 @@ public final class FullEngine implements HeatEngine {
     }
   }
 
-  private void requireFinite(double[] inputs) {
-    for (int position = 0; position < inputs.length; position++) {
-      if (!Double.isFinite(inputs[position])) {
-        Port port = inputs().get(position);
-        Checks.finite("input '" + port.name() + "'", inputs[position], port.unit());
-      }
-    }
-  }
-
   @Override
   public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
     requireCoefficients();
@@ -189,8 +180,8 @@ public final class FullEngine implements HeatEngine {
     Checks.positive("duration", duration, "s");
     requireLength("inputs at start", inputsAtStart, atStart.boundary.length + atStart.power.length);
     requireLength("inputs at end", inputsAtEnd, atEnd.boundary.length + atEnd.power.length);
-    requireFinite(inputsAtStart);
-    requireFinite(inputsAtEnd);
+    PortIndex.requireFinite(inputs(), inputsAtStart);
+    PortIndex.requireFinite(inputs(), inputsAtEnd);
     latest = null;
     boolean jump = !started || set(atEnd, inputsAtStart);
     set(atStart, inputsAtStart);

@@ -130,6 +130,22 @@ public final class PortIndex {
     return films;
   }
 
+  /**
+   * Refuses inputs that are no finite numbers.
+   *
+   * @param inputs the inputs, in the order of their values
+   * @param values one for each input [K or W, as its port says]
+   * @throws InvalidInputException if a value is not finite; the message names its input
+   */
+  public static void requireFinite(List<? extends Port> inputs, double[] values) {
+    for (int position = 0; position < values.length; position++) {
+      if (!Double.isFinite(values[position])) {
+        Port port = inputs.get(position);
+        Checks.finite("input '" + port.name() + "'", values[position], port.unit());
+      }
+    }
+  }
+
   private static double given(String kind, Port port, Map<String, Double> values, String unit) {
     Double value = values.get(port.name());
     if (value == null) {

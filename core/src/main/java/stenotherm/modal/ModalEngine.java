@@ -12,6 +12,7 @@ import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.conduction.InitialState;
 import stenotherm.conduction.Port;
+import stenotherm.conduction.PortIndex;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.conduction.TransientSolution;
@@ -228,22 +229,13 @@ public final class ModalEngine implements HeatEngine {
     }
   }
 
-  private void requireFinite(double[] values) {
-    for (int u = 0; u < values.length; u++) {
-      if (!Double.isFinite(values[u])) {
-        Port port = inputs.get(u);
-        Checks.finite("input '" + port.name() + "'", values[u], port.unit());
-      }
-    }
-  }
-
   @Override
   public void advance(double duration, double[] inputsAtStart, double[] inputsAtEnd) {
     Checks.positive("duration", duration, "s");
     requireLength("inputs at start", inputsAtStart, now.length);
     requireLength("inputs at end", inputsAtEnd, now.length);
-    requireFinite(inputsAtStart);
-    requireFinite(inputsAtEnd);
+    PortIndex.requireFinite(inputs, inputsAtStart);
+    PortIndex.requireFinite(inputs, inputsAtEnd);
     model.reducedBody().groups.check(inputsAtStart);
     model.reducedBody().groups.check(inputsAtEnd);
     whole.advance(duration, inputsAtStart, inputsAtEnd);

@@ -96,13 +96,9 @@ final class FleetRun {
    *     written
    */
   FleetCount run(LaneTable table) throws IOException {
-    List<Work> left = new ArrayList<>();
-    Set<String> whole = whole(table, table.lanes());
-    for (Lane lane : table.lanes()) {
-      if (!whole.contains(lane.name())) {
-        left.add(work(table, lane));
-      }
-    }
+    List<Work> all = table.lanes().stream().map(lane -> work(table, lane)).toList();
+    Set<String> whole = whole(all);
+    List<Work> left = all.stream().filter(work -> !whole.contains(work.lane().name())).toList();
     JavaSparkContext context = JavaSparkContext.fromSparkContext(spark.sparkContext());
     TaskCounts tasks = new TaskCounts();
     spark.sparkContext().addSparkListener(tasks);
@@ -113,7 +109,7 @@ final class FleetRun {
     for (int from = 0; from < left.size(); from += settings.lanesAtATime()) {
       List<Work> some = left.subList(from, Math.min(left.size(), from + settings.lanesAtATime()));
       judge(context, models, some);
-      requireWhole(table, some);
+      requireWhole(some);
       counted = counted.with(some, many(), tasks, (System.nanoTime() - start) / 1e9);
       write(counted);
       progress.accept(
@@ -208,11 +204,10 @@ final class FleetRun {
         .parquet(settings.table());
   }
 
-  private void requireWhole(LaneTable table, List<Work> some) throws IOException {
-    List<Lane> lanes = some.stream().map(Work::lane).toList();
+  private void requireWhole(List<Work> some) throws IOException {
     Set<String> lost = new LinkedHashSet<>();
-    lanes.forEach(lane -> lost.add(lane.name()));
-    lost.removeAll(whole(table, lanes));
+    some.forEach(work -> lost.add(work.lane().name()));
+    lost.removeAll(whole(some));
     if (!lost.isEmpty()) {
       throw new IllegalStateException(
           "lanes "
@@ -224,7 +219,7 @@ final class FleetRun {
   }
 
   /** Names of the lanes that are whole, each row there once and made of what is asked for now. */
-  private Set<String> whole(LaneTable table, List<Lane> lanes) throws IOException {
+  private Set<String> whole(List<Work> works) throws IOException {
     Set<String> whole = new HashSet<>();
     Path folder = new Path(settings.table());
     if (!fileSystem(folder).exists(folder)) {
@@ -232,7 +227,7 @@ final class FleetRun {
     }
     Map<String, Row> found = new HashMap<>();
     odds()
-        .filter(col(OddsRow.LANE).isin(lanes.stream().map(Lane::name).toArray()))
+        .filter(col(OddsRow.LANE).isin(works.stream().map(work -> work.lane().name()).toArray()))
         .groupBy(OddsRow.LANE)
         .agg(
             count(col(OddsRow.DAY)),
@@ -241,15 +236,14 @@ final class FleetRun {
             max(col(OddsRow.MADE_OF)))
         .collectAsList()
         .forEach(row -> found.put(row.getString(0), row));
-    for (Lane lane : lanes) {
-      Row row = found.get(lane.name());
-      Work work = work(table, lane);
+    for (Work work : works) {
+      Row row = found.get(work.lane().name());
       if (row != null
           && row.getLong(1) == work.rows()
           && row.getLong(2) == work.rows()
           && row.getLong(3) == 1
           && work.madeOf().equals(row.getString(4))) {
-        whole.add(lane.name());
+        whole.add(work.lane().name());
       }
     }
     return whole;

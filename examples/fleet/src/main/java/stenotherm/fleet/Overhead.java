@@ -43,9 +43,9 @@ final class Overhead {
   }
 
   private List<OddsRow> judge(Lane lane) {
-    List<LocalDate> days = run.work(table, lane).days();
-    String madeOf = run.work(table, lane).madeOf();
-    return new LaneDays(lane, days.get(0), days.get(days.size() - 1), madeOf)
+    FleetRun.Work work = run.work(table, lane);
+    List<LocalDate> days = work.days();
+    return new LaneDays(lane, days.get(0), days.get(days.size() - 1), work.madeOf())
         .judge(run.ready(lane).packings(), many);
   }
 
