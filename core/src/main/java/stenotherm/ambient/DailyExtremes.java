@@ -87,6 +87,16 @@ public final class DailyExtremes implements TimeFunction {
     return course.breakpoints(from, to);
   }
 
+  /**
+   * Exact, as for tables.
+   *
+   * @throws InvalidInputException if the interval is empty or outside {@link #covered}
+   */
+  @Override
+  public double mean(double from, double to) {
+    return course.mean(from, to);
+  }
+
   @Override
   public boolean isConstant() {
     return course.isConstant();

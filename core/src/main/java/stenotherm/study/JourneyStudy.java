@@ -339,15 +339,39 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Fate> fates(StudySettings settings) {
+    return fates(settings, settings.replicates(), few -> false);
+  }
+
+  /**
+   * Runs the journeys one by one, and only the first replicates where these tell enough. The same
+   * journeys come first for any number of threads.
+   *
+   * @param settings how many
+   * @param first replicates after which to look, 1 to all
+   * @param isEnough tells by how the animals fared in these, whether they are enough
+   * @return how the animals fared in each journey that was run, replicate by replicate
+   * @throws InvalidInputException if the number of replicates is out of its range
+   * @throws CancellationException if an interrupt stopped it
+   * @throws IllegalStateException if a run failed
+   */
+  public List<Fate> fates(StudySettings settings, int first, Predicate<List<Fate>> isEnough) {
+    if (first < 1 || first > settings.replicates()) {
+      throw new InvalidInputException(
+          "first replicates", first + " must be within 1 to " + settings.replicates());
+    }
     Fate[] fates = new Fate[settings.journeys()];
     Judge judge = judge();
-    each(
-        settings,
-        0,
-        () -> false,
+    Taker taker =
         (worker, replicate, index, point, means) ->
             fates[replicate * settings.points() + index] =
-                judge.fate(means.temperatures(), means.breathing().breach()));
+                judge.fate(means.temperatures(), means.breathing().breach());
+    each(settings, 0, first, 0, () -> false, taker);
+    Checks.notInterrupted("between runs");
+    List<Fate> few = List.of(Arrays.copyOf(fates, first * settings.points()));
+    if (first == settings.replicates() || isEnough.test(few)) {
+      return few;
+    }
+    each(settings, first, settings.replicates(), 0, () -> false, taker);
     Checks.notInterrupted("between runs");
     return List.of(fates);
   }
@@ -400,12 +424,19 @@ public final class JourneyStudy {
 
   /** Runs the points of all replicates from one on. */
   private void each(StudySettings settings, int from, BooleanSupplier stopped, Taker taker) {
+    each(settings, 0, settings.replicates(), from, stopped, taker);
+  }
+
+  /** Runs the points from one on, of some replicates. */
+  private void each(
+      StudySettings settings, int first, int end, int from, BooleanSupplier stopped, Taker taker) {
     Thread caller = Thread.currentThread();
     settings
         .workers()
         .run(
-            settings.replicates(),
-            (worker, replicate) -> {
+            end - first,
+            (worker, task) -> {
+              int replicate = first + task;
               SobolPoints points =
                   new SobolPoints(uncertainties.count(), settings.seed(), replicate);
               double[] point = new double[uncertainties.count()];

@@ -107,6 +107,19 @@ class DailyExtremesTest {
   }
 
   @Test
+  void theMeanIsThatOfManyTimes() {
+    DailyExtremes extremes = threeDays();
+    double from = -7.3 * Times.HOUR;
+    double to = 22.8 * Times.HOUR;
+    int parts = 100_000;
+    double sum = 0;
+    for (int part = 0; part < parts; part++) {
+      sum += extremes.at(from + (part + 0.5) * (to - from) / parts);
+    }
+    assertEquals(sum / parts, extremes.mean(from, to), 1e-6);
+  }
+
+  @Test
   void equalDaysRepeatEveryDay() {
     DailyExtremes extremes =
         new DailyExtremes(

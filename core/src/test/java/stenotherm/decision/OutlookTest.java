@@ -110,6 +110,38 @@ class OutlookTest {
   }
 
   @Test
+  void theFirstReplicatesAreTheSameWhetherTheOthersAreRunOrNot() {
+    JourneyStudy study = usual.study(USUAL);
+    StudySettings few = new StudySettings(16, 2, 1, 2);
+    List<Fate> all = study.fates(few);
+    assertEquals(32, all.size());
+    assertEquals(all, study.fates(few, 4, first -> !first.equals(all.subList(0, 8))));
+    assertEquals(all.subList(0, 8), study.fates(few, 4, first -> true));
+    assertThrows(InvalidInputException.class, () -> study.fates(few, 17, first -> true));
+  }
+
+  /** From so cold that nothing goes well to so mild that much does. */
+  @Test
+  void roughOddsAreThoseOfAllRunsOrNone() {
+    List<Journey> days =
+        IntStream.range(0, 8).mapToObj(day -> journey(268 + 3 * day, 268 + 3 * day, 10)).toList();
+    StudySettings few = new StudySettings(16, 1, 1, 2);
+    List<Departure> all = Departure.all(spanning, days, few, ProgressListener.NONE);
+    List<Departure> rough = Departure.roughly(spanning, days, few, ProgressListener.NONE);
+    int none = 0;
+    for (int day = 0; day < days.size(); day++) {
+      JourneyOdds odds = rough.get(day).odds();
+      if (odds.within().within() == 0) {
+        none++;
+        assertEquals(1, odds.tooCold() + odds.tooHot(), 1e-12, "for want of heat, day " + day);
+      } else {
+        assertEquals(all.get(day), rough.get(day));
+      }
+    }
+    assertTrue(none > 0 && none < days.size(), none + " days tell nothing");
+  }
+
+  @Test
   void otherHoursGetNoCorrectionButALargerError() {
     Journey late = USUAL.delayed(1, 4 * Times.HOUR);
     JourneyStudy study = usual.study(late);

@@ -3,6 +3,7 @@ package stenotherm.report;
 import java.time.LocalDate;
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
+import stenotherm.base.Workers;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Departure;
 import stenotherm.decision.Outlook;
@@ -56,6 +58,7 @@ public final class Departures {
   private final TransitSettings settings;
   private final int threads;
   private final Comparison.Watcher watcher;
+  private final Thread caller = Thread.currentThread();
   private final double duration;
 
   /** Cautions of the runs that span the days. */
@@ -214,20 +217,31 @@ public final class Departures {
   /** The packings, ready for some journeys; so much of all is done then. */
   private List<Outlook> ready(List<Journey> journeys, double done) {
     List<Journey> span = Outlook.span(journeys);
-    List<Outlook> ready = new ArrayList<>();
-    for (Packed packed : packings) {
-      double each = done / packings.size();
-      double before = each * ready.size();
-      Outlook outlook =
-          Outlook.of(
-              packed.parcel(),
-              span,
-              new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
-              (part, of) -> report(before + each * part / of));
+    int each = Math.max(1, threads / packings.size());
+    AssessmentSettings how =
+        new AssessmentSettings(settings.withThreads(each), scenario.longestHold());
+    Outlook[] ready = new Outlook[packings.size()];
+    double[] parts = new double[ready.length];
+    new Workers(threads)
+        .run(
+            ready.length,
+            (worker, index) ->
+                ready[index] =
+                    Outlook.of(
+                        packings.get(index).parcel(),
+                        span,
+                        how,
+                        (part, of) -> {
+                          // one at a time, lest an earlier sum is told later
+                          synchronized (parts) {
+                            parts[index] = done * part / of / ready.length;
+                            return report(Arrays.stream(parts).sum());
+                          }
+                        }));
+    for (Outlook outlook : ready) {
       span.forEach(journey -> ofRuns.addAll(outlook.nominal(journey).cautions()));
-      ready.add(outlook);
     }
-    return ready;
+    return List.of(ready);
   }
 
   /** Days by days, packings by packings: some that are spread evenly first, for an early answer. */
@@ -263,12 +277,11 @@ public final class Departures {
     for (int packing = 0; packing < ready.size(); packing++) {
       double start = from + (to - from) * packing / ready.size();
       double share = (to - from) / ready.size();
+      ProgressListener listener = (done, total) -> report(start + share * done / total);
       List<Departure> found =
-          Departure.all(
-              ready.get(packing),
-              journeys,
-              many,
-              (done, total) -> report(start + share * done / total));
+          points == FEW_POINTS
+              ? Departure.roughly(ready.get(packing), journeys, many, listener)
+              : Departure.all(ready.get(packing), journeys, many, listener);
       for (int day = 0; day < found.size(); day++) {
         rows.get(day).add(found.get(day));
       }
@@ -277,7 +290,7 @@ public final class Departures {
   }
 
   private ProgressListener.Signal report(double share) {
-    return Thread.currentThread().isInterrupted()
+    return caller.isInterrupted()
         ? ProgressListener.Signal.STOP
         : watcher.progress(share, 1);
   }
