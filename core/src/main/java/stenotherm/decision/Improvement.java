@@ -66,7 +66,8 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   private record Candidate(Remedy remedy, Remedy.Shipment changed, double margin) {}
 
   /**
-   * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement.
+   * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement,
+   * to some tenths of a kelvin.
    * The two that leave the animals farthest from the ends of their alarm band are judged there by
    * odds on a quarter of the usual number of journeys; what that grid misses of the packing as it
    * is counts as error. Where air is short, holes are one of the two.
@@ -103,7 +104,7 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
         journeys.add(each.journey());
       }
     }
-    ParcelModel asItIs = coarse(parcel, journeys, one.transit());
+    ParcelModel asItIs = coarse(parcel, journeys, one.transit(), ModelScope.NOMINAL_MEANS);
     Candidate[] looked = new Candidate[remedies.size()];
     workers.each(
         looked.length,
@@ -114,7 +115,11 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
           ParcelModel model =
               changed.parcel().equals(parcel)
                   ? asItIs
-                  : coarse(changed.parcel(), List.of(changed.journey()), one.transit());
+                  : coarse(
+                      changed.parcel(),
+                      List.of(changed.journey()),
+                      one.transit(),
+                      ModelScope.ROUGH_MEANS);
           looked[index] =
               new Candidate(remedies.get(index), changed, margin(model, changed.journey()));
         });
@@ -154,9 +159,8 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   }
 
   private static ParcelModel coarse(
-      Parcel parcel, List<Journey> journeys, TransitSettings settings) {
-    return ParcelModel.of(
-        parcel, journeys, settings.meshScaled(Assessor.COARSE), ModelScope.NOMINAL_MEANS);
+      Parcel parcel, List<Journey> journeys, TransitSettings settings, ModelScope scope) {
+    return ParcelModel.of(parcel, journeys, settings.meshScaled(Assessor.COARSE), scope);
   }
 
   private static Variation towards(double position) {

@@ -23,11 +23,11 @@ public final class ModalConfiguration {
   /** The same in the basis, but for those of boundaries. */
   final Projection.Rows inBasis;
 
-  /** Heat flow into the body through each boundary. */
-  final ModalSystem.RowBlock flows;
+  /** Heat flow into the body through each boundary, in the basis. */
+  final Projection.Rows flows;
 
-  /** Mean surface temperature of each boundary. */
-  final ModalSystem.RowBlock surfaces;
+  /** Mean surface temperature of each boundary, in the basis. */
+  final Projection.Rows surfaces;
 
   /** Finds the modes. */
   ModalConfiguration(ReducedModel model, double[] films, double[] factors) {
@@ -38,8 +38,8 @@ public final class ModalConfiguration {
     this.system = new ModalSystem(projection, model.allVectors());
     this.outputs = null;
     this.inBasis = model.outputRows(factors);
-    this.flows = system.rows(projection.flows());
-    this.surfaces = system.rows(projection.surfaces());
+    this.flows = projection.flows();
+    this.surfaces = projection.surfaces();
   }
 
   /** The same modes with the outputs in them. */

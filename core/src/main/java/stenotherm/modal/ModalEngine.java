@@ -43,7 +43,6 @@ public final class ModalEngine implements HeatEngine {
   private final double[] change;
   private final double[] heat;
   private final double[] largestDifference;
-  private final double[] flows;
   private final double[] difference;
   private final ModalState whole;
   private final RunningMean mean = new RunningMean();
@@ -78,7 +77,6 @@ public final class ModalEngine implements HeatEngine {
     this.change = new double[inputs.size()];
     this.heat = new double[inputs.size()];
     this.largestDifference = new double[model.outputs().size()];
-    this.flows = new double[boundaries];
     this.difference = new double[largestDifference.length];
     this.readings = new Readings(model, configuration);
     for (int p = 0; p < boundaries; p++) {
@@ -105,7 +103,26 @@ public final class ModalEngine implements HeatEngine {
    * Restarts the time over which means are taken. A change of the configuration restarts it too.
    */
   public void startMean() {
+    double[] moved = moved();
+    for (int u = 0; u < heat.length; u++) {
+      heat[u] += moved[u];
+      heatMoved += Math.abs(moved[u]);
+    }
     mean.restart(whole.z.length, now.length);
+  }
+
+  /** Heat that came in by each input since the mean was started [J]. */
+  private double[] moved() {
+    if (mean.isEmpty()) {
+      return new double[heat.length];
+    }
+    double[] moved = mean.integralOfInputs().clone();
+    double[] coordinates = new double[model.modes()];
+    configuration.system.toBasis(mean.integralOfAmplitudes(), coordinates);
+    double[] flows = new double[boundaries];
+    configuration.flows.values(coordinates, mean.integralOfInputs(), flows);
+    System.arraycopy(flows, 0, moved, 0, boundaries);
+    return moved;
   }
 
   /**
@@ -117,7 +134,7 @@ public final class ModalEngine implements HeatEngine {
    */
   public double[] meanSurfaces() {
     double[] means = new double[boundaries];
-    configuration.surfaces.values(meanAmplitudes(), mean.inputs(), means);
+    configuration.surfaces.values(meanCoordinates(), mean.inputs(), means);
     return means;
   }
 
@@ -208,12 +225,12 @@ public final class ModalEngine implements HeatEngine {
     if (other == configuration) {
       return;
     }
+    startMean();
     goOver(other);
     whole.use(other.system);
     for (int m = 0; m < coarser.length; m++) {
       coarser[m].use(coarse[m].system());
     }
-    startMean();
   }
 
   private void goOver(ModalConfiguration other) {
@@ -244,12 +261,6 @@ public final class ModalEngine implements HeatEngine {
     }
     for (int u = 0; u < now.length; u++) {
       change[u] = duration * (inputsAtStart[u] + inputsAtEnd[u]) / 2;
-    }
-    configuration.flows.values(whole.integral, change, flows);
-    for (int u = 0; u < now.length; u++) {
-      double moved = u < boundaries ? flows[u] : change[u];
-      heat[u] += moved;
-      heatMoved += Math.abs(moved);
     }
     mean.add(duration, whole.integral, change);
     System.arraycopy(inputsAtEnd, 0, now, 0, now.length);
@@ -332,8 +343,12 @@ public final class ModalEngine implements HeatEngine {
   public HeatLedger ledger() {
     Map<String, Double> atBoundaries = new LinkedHashMap<>();
     Map<String, Double> fromSources = new LinkedHashMap<>();
+    double[] moved = moved();
+    double allMoved = heatMoved;
     for (int u = 0; u < heat.length; u++) {
-      (u < boundaries ? atBoundaries : fromSources).put(inputs.get(u).name(), heat[u]);
+      double all = heat[u] + moved[u];
+      (u < boundaries ? atBoundaries : fromSources).put(inputs.get(u).name(), all);
+      allMoved += Math.abs(moved[u]);
     }
     double[] rise = coordinates();
     for (int j = 0; j < startCoordinates.length; j++) {
@@ -344,7 +359,7 @@ public final class ModalEngine implements HeatEngine {
     for (int block = 0; block < sums.length; block++) {
       stored.put(model.reducedBody().solidBlocks.get(block), sums[block]);
     }
-    double scale = heatMoved + model.reducedBody().capacity * SCALE_RISE;
+    double scale = allMoved + model.reducedBody().capacity * SCALE_RISE;
     return new HeatLedger(atBoundaries, fromSources, stored, scale);
   }
 

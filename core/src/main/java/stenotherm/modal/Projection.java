@@ -25,6 +25,17 @@ record Projection(
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
   record Rows(int count, double[][] ofVector, double[][] ofInput) {
+    /** Computes the values of all rows. */
+    void values(double[] coordinates, double[] inputs, double[] values) {
+      Arrays.fill(values, 0);
+      for (int vector = 0; vector < ofVector.length; vector++) {
+        Panels.add(ofVector[vector], coordinates[vector], values, 0, count);
+      }
+      for (int input = 0; input < ofInput.length; input++) {
+        Panels.add(ofInput[input], inputs[input], values, 0, count);
+      }
+    }
+
     /** Some of the rows. */
     Rows chosen(int[] rows) {
       return new Rows(rows.length, chosen(rows, ofVector), chosen(rows, ofInput));

@@ -2,7 +2,7 @@ package stenotherm.modal;
 
 import java.util.Arrays;
 
-/** Means over time of the amplitudes in one configuration and of the inputs. */
+/** Integrals and means over time of the amplitudes in one configuration and of the inputs. */
 final class RunningMean {
   private double[] amplitudes = new double[0];
   private double[] inputs = new double[0];
@@ -30,6 +30,16 @@ final class RunningMean {
 
   boolean isEmpty() {
     return duration == 0;
+  }
+
+  /** Integral of the amplitudes; not to be changed. */
+  double[] integralOfAmplitudes() {
+    return amplitudes;
+  }
+
+  /** Integral of the inputs; not to be changed. */
+  double[] integralOfInputs() {
+    return inputs;
   }
 
   double[] amplitudes() {

@@ -231,11 +231,17 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
   }
 
   private boolean isOnePiece(int shell) {
-    List<WallLayer> all = new ArrayList<>();
-    layers.values().forEach(list -> list.stream().skip(shell).limit(1).forEach(all::add));
-    return !joints.areIn(shell)
-        && all.size() == Face.values().length
-        && all.stream().map(WallLayer::material).distinct().count() == 1;
+    if (joints.areIn(shell)) {
+      return false;
+    }
+    List<WallLayer> first = layersOf(Face.X_MIN);
+    for (Face face : Face.values()) {
+      List<WallLayer> here = layersOf(face);
+      if (here.size() <= shell || !here.get(shell).material().equals(first.get(shell).material())) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void addPanels(List<Block> blocks, Box box, int shell) {

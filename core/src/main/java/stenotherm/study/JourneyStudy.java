@@ -431,14 +431,14 @@ public final class JourneyStudy {
   private void each(
       StudySettings settings, int first, int end, int from, BooleanSupplier stopped, Taker taker) {
     Thread caller = Thread.currentThread();
+    SobolPoints any = new SobolPoints(uncertainties.count(), settings.seed(), first);
     settings
         .workers()
         .run(
             end - first,
             (worker, task) -> {
               int replicate = first + task;
-              SobolPoints points =
-                  new SobolPoints(uncertainties.count(), settings.seed(), replicate);
+              SobolPoints points = any.replicate(settings.seed(), replicate);
               double[] point = new double[uncertainties.count()];
               for (int index = from; index < settings.points(); index++) {
                 if (stopped.getAsBoolean() || caller.isInterrupted()) {

@@ -51,16 +51,21 @@ final class SobolPoints {
    * @throws InvalidInputException if the number of coordinates is out of range
    */
   SobolPoints(int dimensions, long seed, int replicate) {
-    if (dimensions < 1 || dimensions > MOST_DIMENSIONS) {
-      throw new InvalidInputException(
-          "dimensions", dimensions + " must be within 1 to " + MOST_DIMENSIONS);
-    }
-    directions = directions(dimensions);
-    keys = new long[dimensions];
+    this(directions(dimensions), seed, replicate);
+  }
+
+  private SobolPoints(int[][] directions, long seed, int replicate) {
+    this.directions = directions;
+    this.keys = new long[directions.length];
     long ofReplicate = hash(hash(seed, 1), replicate);
-    for (int dimension = 0; dimension < dimensions; dimension++) {
+    for (int dimension = 0; dimension < keys.length; dimension++) {
       keys[dimension] = hash(ofReplicate, dimension);
     }
+  }
+
+  /** Another replicate of as many coordinates; the direction numbers are found once. */
+  SobolPoints replicate(long seed, int replicate) {
+    return new SobolPoints(directions, seed, replicate);
   }
 
   /**
@@ -68,6 +73,10 @@ final class SobolPoints {
    * are the sums, without carry, of the direction numbers of these digits.
    */
   private static int[][] directions(int dimensions) {
+    if (dimensions < 1 || dimensions > MOST_DIMENSIONS) {
+      throw new InvalidInputException(
+          "dimensions", dimensions + " must be within 1 to " + MOST_DIMENSIONS);
+    }
     SobolSequenceGenerator generator = new SobolSequenceGenerator(dimensions);
     int[][] directions = new int[dimensions][DIGITS];
     for (int digit = 0; digit < DIGITS; digit++) {

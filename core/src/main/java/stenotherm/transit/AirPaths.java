@@ -37,24 +37,32 @@ final class AirPaths {
   }
 
   /**
-   * Finds the ways of the air.
+   * What lets gases through the walls.
    *
    * @param orientation how the parcel lies
-   * @param pressure pressure of the air [Pa]
-   * @param temperature usual temperature in the openings [K]
    * @param variation where gaps and foam lie in their ranges
    */
-  static AirPaths of(
-      Parcel parcel,
-      Orientation orientation,
-      double pressure,
-      double temperature,
-      Variation variation) {
+  static List<StackFlow.OpeningAtHeight> openings(
+      Parcel parcel, Orientation orientation, Variation variation) {
     double seams = parcel.openings().gapFactors().at(variation.of(Factor.SEAMS), 1);
     double foam =
         FoamPanel.EXPANDED_POLYSTYRENE_RANGE.at(
             variation.of(Factor.FOAM_DIFFUSIVITY), FoamPanel.EXPANDED_POLYSTYRENE);
-    List<StackFlow.OpeningAtHeight> openings = parcel.openings(orientation, seams, foam);
+    return parcel.openings(orientation, seams, foam);
+  }
+
+  /**
+   * Finds the ways of the air.
+   *
+   * @param openings what lets gases through the walls
+   * @param pressure pressure of the air [Pa]
+   * @param temperature usual temperature in the openings [K]
+   */
+  static AirPaths of(
+      Parcel parcel,
+      List<StackFlow.OpeningAtHeight> openings,
+      double pressure,
+      double temperature) {
     List<double[]> diffusion = new ArrayList<>();
     diffusion.add(
         conductances(

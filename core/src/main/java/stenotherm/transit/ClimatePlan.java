@@ -34,6 +34,9 @@ final class ClimatePlan {
   /** Surface coefficient that stands for the outside of a wall [W/(m2 K)]: still air. */
   private static final double OUTER_FILM = 8;
 
+  /** Surface coefficient that stands for what is around a wet thing [W/(m2 K)]: assumed. */
+  private static final double AROUND_WET = 10;
+
   /** Water in an animal, part of its mass [-]. */
   private static final double BODY_WATER = 0.7;
 
@@ -59,21 +62,59 @@ final class ClimatePlan {
   /** The air between walls and contents, and that of each lidded vessel [m3]. */
   record Room(String name, int output, double volume) {}
 
-  /** An animal, its mass [kg], the surface that it wets [m2], its room and its heat. */
-  record Resident(
-      AnimalGroup group, double mass, double area, int output, int room, int input, int surface) {
-    /** Heat capacity [J/K]. */
-    double capacity() {
-      return mass * Materials.ANIMAL_TISSUE.specificHeat();
+  /**
+   * A thing as one body: its resistance to what surrounds it [K/W] and its heat capacity [J/K]. It
+   * tells how powers change temperatures within a step, for which a rough value will do: as steps
+   * get shorter nothing depends on it.
+   */
+  record Lump(double resistance, double capacity) {
+    /** What a step of a duration [s] does. */
+    Response over(double duration) {
+      double passed = duration / (resistance * capacity);
+      double left = Math.exp(-passed);
+      double mean = (1 - left) / passed;
+      return new Response(left, resistance * (mean - left), resistance * (1 - mean));
     }
   }
 
-  /** Damp bedding: a surface of water of some area [m2], and the mass of the water [kg]. */
-  record Damp(int surface, int output, int input, double area, double water) {
-    /** Heat capacity of the water [J/K]. */
-    double capacity() {
-      return water * Materials.WATER.specificHeat();
+  /**
+   * What a step does to a body.
+   *
+   * @param left what is left of a difference [-]
+   * @param ofStart rise at the end by one watt at the start that falls to none [K/W]
+   * @param ofEnd rise at the end by a power that grows from none to one watt [K/W]
+   */
+  record Response(double left, double ofStart, double ofEnd) {
+    /**
+     * Temperature at the end of a step [K], as the one before went but for a power [W] that ends
+     * with it.
+     *
+     * @param now temperature at its start [K]
+     * @param expected temperature at its end if it went on as before [K]
+     * @param before the power at the start of the step before
+     * @param after the same at its end
+     * @param from the same at the start of this step, from where it falls to none
+     */
+    double without(double now, double expected, double before, double after, double from) {
+      return now + left * (expected - now) + ofStart * (from - before) - ofEnd * after;
     }
+  }
+
+  /** An animal, its mass [kg], what it wets, its room and its heat. */
+  record Resident(AnimalGroup group, double mass, Wet wet, int room, int input) {
+    int output() {
+      return wet.output;
+    }
+  }
+
+  /** Damp bedding, and the heat that its water takes up. */
+  record Damp(Wet wet, int input) {}
+
+  /** A wet surface, its area [m2], its temperature, and what it belongs to as one body. */
+  record Wet(int surface, double area, int output, Lump body) {}
+
+  private static Wet wet(int surface, double area, int output, double capacity) {
+    return new Wet(surface, area, output, new Lump(1 / (AROUND_WET * area), capacity));
   }
 
   /** A warmer of iron powder. */
@@ -85,14 +126,13 @@ final class ClimatePlan {
   /**
    * The inner sides of the walls, on which water condenses: their area [m2], and the part of the
    * resistance from the middle of the innermost layer to the middle of the filling that lies in the
-   * layer [-], and the heat capacity of the innermost layers [J/K].
+   * layer [-], and the innermost layers as one body.
    */
   @SuppressWarnings("ArrayRecordComponent") // internal; never compared or printed
-  record Wall(
-      int surface, int[] outputs, int input, double area, double inwards, double capacity) {}
+  record Wall(int surface, int[] outputs, int input, double area, double inwards, Lump body) {}
 
-  /** The filling as one body: its resistance to the outside [K/W] and heat capacity [J/K]. */
-  record Ventilation(int input, double resistance, double capacity) {}
+  /** The filling as one body. */
+  record Ventilation(int input, Lump body) {}
 
   /**
    * Finds all of it.
@@ -123,11 +163,13 @@ final class ClimatePlan {
           new Resident(
               group,
               mass,
-              group.wetSurface(mass),
-              outputs.applyAsInt(container.animalBlock()),
+              wet(
+                  surface(room(container), BODY_WATER * mass),
+                  group.wetSurface(mass),
+                  outputs.applyAsInt(container.animalBlock()),
+                  mass * Materials.ANIMAL_TISSUE.specificHeat()),
               room(container),
-              inputs.applyAsInt(InnerHeat.ofAnimal(container)),
-              surface(room(container), BODY_WATER * mass)));
+              inputs.applyAsInt(InnerHeat.ofAnimal(container))));
     }
   }
 
@@ -178,11 +220,12 @@ final class ClimatePlan {
       if (container.waterMass() > 0) {
         damp.add(
             new Damp(
-                surface(room(container), container.waterMass()),
-                outputs.applyAsInt(container.dampBlocks().iterator().next()),
-                inputs.applyAsInt(InnerHeat.ofBedding(container)),
-                container.dampArea(),
-                container.waterMass()));
+                wet(
+                    surface(room(container), container.waterMass()),
+                    container.dampArea(),
+                    outputs.applyAsInt(container.dampBlocks().iterator().next()),
+                    container.waterMass() * Materials.WATER.specificHeat()),
+                inputs.applyAsInt(InnerHeat.ofBedding(container))));
       }
     }
   }
@@ -234,7 +277,7 @@ final class ClimatePlan {
         inputs.applyAsInt(InnerHeat.ofWalls()),
         area,
         ofFilling == 0 ? 0 : ofLayer / (ofLayer + ofFilling),
-        capacity);
+        new Lump((ofLayer + ofFilling) / area, capacity));
   }
 
   private Optional<Ventilation> ventilation(Wall around) {
@@ -250,6 +293,6 @@ final class ClimatePlan {
     }
     double resistance = parcel.fillingResistance() + ofWalls / around.area() + 1 / OUTER_FILM;
     return Optional.of(
-        new Ventilation(input, resistance / around.area(), parcel.fillingCapacity()));
+        new Ventilation(input, new Lump(resistance / around.area(), parcel.fillingCapacity())));
   }
 }

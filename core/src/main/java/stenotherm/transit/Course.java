@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
+import stenotherm.air.StackFlow;
 import stenotherm.base.Orientation;
 import stenotherm.base.TimeFunction;
 import stenotherm.conduction.InitialState;
@@ -43,6 +44,7 @@ final class Course {
   /** Factor on the conductivity of the air in vessels [-]. */
   private final double cupAir;
 
+  private final Map<Orientation, List<StackFlow.OpeningAtHeight>> openings = new HashMap<>();
   private final @Nullable AirPaths[] airPaths;
   private final List<Outside> outside = new ArrayList<>();
   private final List<TimeFunction> powers;
@@ -102,13 +104,11 @@ final class Course {
     if (found == null) {
       Surroundings around = journey.legs().get(leg).surroundings();
       double ambient = outside.get(leg).meanAmbient(journey.start(leg), plannedEnd(leg));
-      found =
-          AirPaths.of(
-              varied,
-              around.orientation(),
-              around.pressure(),
-              (ambient + journey.startTemperature()) / 2,
-              variation);
+      List<StackFlow.OpeningAtHeight> there =
+          openings.computeIfAbsent(
+              around.orientation(), lying -> AirPaths.openings(varied, lying, variation));
+      double usual = (ambient + journey.startTemperature()) / 2;
+      found = AirPaths.of(varied, there, around.pressure(), usual);
       airPaths[leg] = found;
     }
     return found;

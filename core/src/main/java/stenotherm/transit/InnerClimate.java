@@ -47,20 +47,13 @@ final class InnerClimate {
   private static final double WARMEST_BODY = 313.15;
 
   /** First step of a leg [s]: measured, see the tests of steps. */
-  private static final double FIRST_STEP = 60;
+  private static final double FIRST_STEP = 30;
 
   /** Longest step where a heater follows a temperature [s]: as often as a thermostat looks. */
   private static final double CONTROL_STEP = 60;
 
   /** First step of a warmer that was opened, over its wetting time. */
   private static final double FIRST_OF_WETTING = 0.2;
-
-  /**
-   * Swing that a wet surface bears undamped, see {@link #setWet}. Found by the eigenvalues of the
-   * steps of a body with any time constant: undamped they lie within the unit circle up to 1, and
-   * with the damping for swings half as large again as they are taken for.
-   */
-  private static final double BORNE = 0.5;
 
   /** Passes in which flow and temperature of the air that leaves agree to some per cent. */
   private static final int FLOW_PASSES = 4;
@@ -97,10 +90,6 @@ final class InnerClimate {
   private double[] before;
   private final double[] next;
   private double lastStep;
-  private double wallTemperature;
-
-  /** Evaporation of all wet surfaces over the difference of vapour pressures [mol/(s Pa)]. */
-  private double wetConductance;
 
   /** Temperature of the air that leaves at the end of the last step [K]. */
   private double ventilated;
@@ -114,8 +103,11 @@ final class InnerClimate {
   private double brought;
   private double bringing;
 
-  /** Temperatures of wet surfaces as they evaporate [K], by surface; 0 at first. */
-  private final double[] wet;
+  /** Heat that water takes up at the end of the last step, less than 0, by surface [W]. */
+  private double[] latent;
+
+  /** The same at its start. */
+  private double[] latentBefore;
 
   /** Powers that the engine takes at the start and at the end of a step [W], by input. */
   private double[] powerAtStart;
@@ -231,7 +223,8 @@ final class InnerClimate {
     this.powerAtStart = new double[inputs];
     this.powerAtEnd = new double[inputs];
     this.owed = new double[inputs];
-    this.wet = new double[plan.surfaceRooms().length];
+    this.latent = new double[plan.surfaceRooms().length];
+    this.latentBefore = new double[latent.length];
     this.released = new double[inputs];
     this.controlled = new double[inputs];
     this.commanded = new double[plan.heaters.size()];
@@ -316,11 +309,11 @@ final class InnerClimate {
    * @param usual length when nothing has happened lately [s]
    */
   double longestStep(double time, double usual) {
-    double step = Math.min(usual, Math.max(FIRST_STEP, (time - legStart) / 2));
+    double step = Math.min(usual, Math.max(FIRST_STEP, (time - legStart) / 3));
     for (Burner burner : burners) {
       double age = burner.age(time);
       double first = FIRST_OF_WETTING * burner.powder.kinetics().wetting();
-      step = Math.min(step, age < 0 ? -age : Math.max(first, age / 2));
+      step = Math.min(step, age < 0 ? -age : Math.max(first, age / 3));
     }
     for (ClimatePlan.Heater heater : plan.heaters) {
       double age = time - heater.warmer().opened();
@@ -411,12 +404,11 @@ final class InnerClimate {
   }
 
   private void setWater(double duration) {
-    wetConductance = 0;
     for (ClimatePlan.Damp each : plan.damp) {
-      setWet(each.surface(), each.area(), next[each.output()], duration / each.capacity());
+      setWet(each.wet(), duration);
     }
     for (ClimatePlan.Resident each : plan.residents) {
-      setWet(each.surface(), each.area(), next[each.output()], duration / each.capacity());
+      setWet(each.wet(), duration);
     }
     for (Burner burner : burners) {
       double temperature = next[burner.output];
@@ -427,48 +419,42 @@ final class InnerClimate {
               / Gas.OXYGEN.diffusivity(temperature, pressure);
       gases.setSurface(burner.surface, film, WARMER_ACTIVITY * saturationPressure(temperature));
     }
-    setWall(duration);
-  }
-
-  /**
-   * Sets the walls as {@link #setWet} does other surfaces, but what condenses on them must get
-   * there: the air that comes and goes and the other wet surfaces let so much vapour through.
-   */
-  private void setWall(double duration) {
     ClimatePlan.Wall wall = plan.wall;
-    double expected = wallTemperature();
+    double expected = wallTemperature(next);
     double conductance = vapourConductance(wall.area(), expected);
-    double supply =
-        wetConductance
-            + (flow + paths.diffusion(0, Gas.WATER_VAPOUR)) / (MoistAir.GAS_CONSTANT * expected);
-    double limited = conductance * supply / (conductance + supply);
-    wallTemperature = followed(wall.surface(), expected, limited, duration / wall.capacity());
-    gases.setSurface(wall.surface(), conductance, saturationPressure(wallTemperature));
+    setWet(
+        wall.surface(), conductance, wall.body().over(duration), wallTemperature(now), expected);
+  }
+
+  private void setWet(ClimatePlan.Wet wet, double duration) {
+    double expected = next[wet.output()];
+    double conductance = evaporation * vapourConductance(wet.area(), expected);
+    setWet(wet.surface(), conductance, wet.body().over(duration), now[wet.output()], expected);
   }
 
   /**
-   * Sets a wet surface. What evaporates cools it by the next step only: small wet bodies would
-   * swing to and fro, ever more, if that were not damped. The swing is the fall of temperature by
-   * evaporation over the rise that caused it, were the body by itself: conductance times response.
-   * Beyond {@link #BORNE} the temperature follows by a part only.
+   * Sets a wet surface. What evaporates cools it, which within a step matters to small bodies: with
+   * the vapour pressure p of the temperature expected, the temperature T at the end if nothing
+   * evaporated and the cooling r by one watt, evaporation is g (p + p' (T - r L e - T expected) -
+   * p_vapour), which is linear in itself. So the gases find it together with the vapour of the room.
    *
-   * @param expected its temperature at the end of the step, carried on from the last [K]
-   * @param response the most by which a power over the step may warm it [K/W]
+   * @param conductance evaporation over the difference of vapour pressures [mol/(s Pa)]
+   * @param expected the temperature at the end of the step, carried on from the last [K]
    */
-  private void setWet(int surface, double area, double expected, double response) {
-    double conductance = evaporation * vapourConductance(area, expected);
-    wetConductance += conductance;
-    double temperature = followed(surface, expected, conductance, response);
-    gases.setSurface(surface, conductance, saturationPressure(temperature));
-  }
-
-  private double followed(int surface, double expected, double conductance, double response) {
+  private void setWet(
+      int surface,
+      double conductance,
+      ClimatePlan.Response response,
+      double temperature,
+      double expected) {
+    double last = latent[surface];
+    double dry = response.without(temperature, expected, latentBefore[surface], last, last);
     double latentHeat = MoistAir.latentHeat(expected);
-    double growth = latentHeat / (MoistAir.GAS_CONSTANT * expected * expected);
-    double swing = conductance * saturationPressure(expected) * growth * latentHeat * response;
-    double last = wet[surface] == 0 ? expected : wet[surface];
-    wet[surface] = last + Math.min(1, BORNE / swing) * (expected - last);
-    return wet[surface];
+    double saturated = saturationPressure(expected);
+    double slope = saturated * latentHeat / (MoistAir.GAS_CONSTANT * expected * expected);
+    double back = conductance * slope * latentHeat * response.ofEnd();
+    gases.setSurface(
+        surface, conductance / (1 + back), Math.max(0, saturated + slope * (dry - expected)));
   }
 
   /**
@@ -490,13 +476,13 @@ final class InnerClimate {
    * Inner surface of the walls: between the middle of their innermost layers and that of the
    * filling, so that it follows both when the air outside has just changed.
    */
-  private double wallTemperature() {
+  private double wallTemperature(double[] at) {
     double sum = 0;
     for (int output : plan.wall.outputs()) {
-      sum += next[output];
+      sum += at[output];
     }
     double middle = sum / plan.wall.outputs().length;
-    return middle + plan.wall.inwards() * (next[plan.rooms.get(0).output()] - middle);
+    return middle + plan.wall.inwards() * (at[plan.rooms.get(0).output()] - middle);
   }
 
   private void setResidents() {
@@ -536,17 +522,20 @@ final class InnerClimate {
   /** Lets the engine take in the end what was released, and adds latent heat and that of air. */
   private void pay(AmbientAir air, double duration) {
     Arrays.fill(released, 0);
+    double[] spare = latentBefore;
+    latentBefore = latent;
+    latent = spare;
     for (Burner burner : burners) {
       released[burner.input] =
           burner.uptake * burner.powder.product().heatPerOxygen()
-              - latent(burner.surface, next[burner.output]);
-      powerAtEnd[burner.input] -= latent(burner.surface, next[burner.output]);
+              + latent(burner.surface, next[burner.output]);
+      powerAtEnd[burner.input] += latent[burner.surface];
     }
     for (ClimatePlan.Damp each : plan.damp) {
-      released[each.input()] = -latent(each.surface(), next[each.output()]);
+      released[each.input()] = latent(each.wet());
       powerAtEnd[each.input()] = released[each.input()];
     }
-    released[plan.wall.input()] = -latent(plan.wall.surface(), wallTemperature);
+    released[plan.wall.input()] = latent(plan.wall.surface(), wallTemperature(next));
     powerAtEnd[plan.wall.input()] = released[plan.wall.input()];
     plan.ventilation.ifPresent(
         ventilation -> {
@@ -559,8 +548,7 @@ final class InnerClimate {
           released[ventilation.input()] = (broughtBefore + brought) / 2;
         });
     for (ClimatePlan.Resident each : plan.residents) {
-      double latent = latent(each.surface(), next[each.output()]);
-      powerAtEnd[each.input()] -= latent;
+      powerAtEnd[each.input()] += latent(each.wet());
       released[each.input()] = powerAtEnd[each.input()];
     }
     for (int input = 0; input < owed.length; input++) {
@@ -569,8 +557,14 @@ final class InnerClimate {
     }
   }
 
+  private double latent(ClimatePlan.Wet wet) {
+    return latent(wet.surface(), next[wet.output()]);
+  }
+
+  /** Heat of what evaporated from a surface in the step [W], less than 0; remembered. */
   private double latent(int surface, double temperature) {
-    return gases.evaporation(surface) * MoistAir.latentHeat(temperature);
+    latent[surface] = -gases.evaporation(surface) * MoistAir.latentHeat(temperature);
+    return latent[surface];
   }
 
   /** Heat of air that enters and leaves again at a temperature [W]. */
@@ -597,22 +591,12 @@ final class InnerClimate {
       flow = paths.flow(ventilated - outside);
       return;
     }
-    ClimatePlan.Ventilation filling = plan.ventilation.get();
-    double passed = duration / (filling.resistance() * filling.capacity());
-    double left = Math.exp(-passed);
-    double mean = (1 - left) / passed;
-    // rise at the end by a power of one watt at the start that falls to none, and the reverse
-    double ofStart = filling.resistance() * (mean - left);
-    double ofEnd = filling.resistance() * (1 - mean);
-    double known =
-        now[output]
-            + left * (next[output] - now[output])
-            + ofStart * (bringing - broughtBefore)
-            - ofEnd * brought;
+    ClimatePlan.Response response = plan.ventilation.get().body().over(duration);
+    double known = response.without(now[output], next[output], broughtBefore, brought, bringing);
     double perFlow = density(air) * MoistAir.molarHeatCapacity(0);
     for (int pass = 0; pass < FLOW_PASSES; pass++) {
-      double response = ofEnd * perFlow * flow;
-      ventilated = (known + response * outside) / (1 + response);
+      double pull = response.ofEnd() * perFlow * flow;
+      ventilated = (known + pull * outside) / (1 + pull);
       flow = paths.flow(ventilated - outside);
     }
   }

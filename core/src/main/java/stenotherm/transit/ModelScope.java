@@ -14,7 +14,12 @@ public enum ModelScope {
   /** {@link ParcelModel#means Means} of any run. */
   MEANS(true, false),
   /** Means, nominal but for air and warmers. */
-  NOMINAL_MEANS(true, true);
+  NOMINAL_MEANS(true, true),
+  /**
+   * The same to some tenths of a kelvin, built in a third of the time: to compare packings with
+   * each other.
+   */
+  ROUGH_MEANS(true, true);
 
   private final boolean meansAlone;
   private final boolean nominalAlone;

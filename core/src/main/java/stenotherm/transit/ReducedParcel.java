@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Outcome;
@@ -244,7 +245,7 @@ final class ReducedParcel {
     double[][] atStart = {{}};
     follow(
         course,
-        schedule(course),
+        engine -> regime(course, engine),
         engine -> atStart[0] = engine.nowOf(body.varying()),
         (stage, engine) ->
             met.put(
@@ -392,17 +393,17 @@ final class ReducedParcel {
 
   /** Goes through a course; at the end of each stage the engine has the means over it. */
   private void followMeans(Course course, Schedule schedule, BiConsumer<Stage, ModalEngine> atEnd) {
-    follow(course, schedule, engine -> {}, atEnd);
+    follow(course, engine -> schedule.on(engine, course), engine -> {}, atEnd);
   }
 
   /** The same; something is done at the beginning of each stage, too. */
   private void follow(
       Course course,
-      Schedule schedule,
+      Function<ModalEngine, Regime> regime,
       Consumer<ModalEngine> atStart,
       BiConsumer<Stage, ModalEngine> atEnd) {
     ModalEngine engine = model.engineWithoutEstimates(course.initialState());
-    new Run(course, schedule.on(engine, course), engine, NO_INTERVAL, Run.COARSE_STEP)
+    new Run(course, regime.apply(engine), engine, NO_INTERVAL, Run.COARSE_STEP)
         .go(
             new Run.Visitor() {
               @Override

@@ -75,6 +75,9 @@ final class ReducedParcelBuilder {
   ReducedParcel build() {
     requireNotInterrupted();
     ReducedParcel scout = scout();
+    if (scope == ModelScope.ROUGH_MEANS) {
+      return scout;
+    }
     List<Coefficients> found = new ArrayList<>();
     for (Course course : courses) {
       requireNotInterrupted();

@@ -13,7 +13,7 @@ final class Run {
   private static final double INSTANT = 1e-6;
 
   /** Longest step of what burns and breathes inside, where results are wanted [s]: measured. */
-  static final double FINE_STEP = 300;
+  static final double FINE_STEP = 450;
 
   /** The same where means over hours are wanted. */
   static final double COARSE_STEP = 900;

@@ -29,6 +29,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.Outcome;
+import stenotherm.base.Sinusoid;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
@@ -284,7 +285,7 @@ class InnerClimateTest {
         .orElseThrow();
   }
 
-  /** Largest errors of an animal [K], a pouch [K] and oxygen [-] against steps of 30 s. */
+  /** Largest errors of an animal [K], a pouch [K] and oxygen [-] against short steps. */
   private static double[] errors(TransitResult fine, TransitResult coarse, boolean warmed) {
     int every = (fine.times().length - 1) / (coarse.times().length - 1);
     return new double[] {
@@ -294,20 +295,20 @@ class InnerClimateTest {
     };
   }
 
-  /** Those of steps of five minutes and of two and a half. */
+  /** Those of the longest steps of runs and of half of them. */
   private static double[][] errors(Parcel parcel, Journey journey) {
-    TransitResult fine = stepping(parcel, journey, 30);
+    TransitResult fine = stepping(parcel, journey, Run.FINE_STEP / 10);
     boolean warmed = !parcel.warmers().isEmpty();
     return new double[][] {
-      errors(fine, stepping(parcel, journey, 300), warmed),
-      errors(fine, stepping(parcel, journey, 150), warmed)
+      errors(fine, stepping(parcel, journey, Run.FINE_STEP), warmed),
+      errors(fine, stepping(parcel, journey, Run.FINE_STEP / 2), warmed)
     };
   }
 
   /**
-   * Steps of five minutes are as good as steps of half a minute, also right after a warmer was
-   * opened, and errors fall with them: measured 0.005 K, 0.13 K and 0.008 % where it is opened at
-   * sealing.
+   * The longest steps of runs are as good as a tenth of them, also right after a warmer was opened,
+   * and errors fall with them, but for what the shorter steps after the opening leave, which are
+   * the same: measured 0.006 K, 0.11 K and 0.015 % where it is opened at sealing.
    */
   @Test
   void theStepConverges() {
@@ -316,13 +317,13 @@ class InnerClimateTest {
       PlacedWarmer pad =
           new PlacedWarmer("pad", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), opened);
       double[][] errors = errors(parcel(DAMP, pad), journey);
-      double[] atFive = errors[0];
-      double[] atTwoAndAHalf = errors[1];
-      String all = Arrays.toString(atFive) + " " + Arrays.toString(atTwoAndAHalf);
-      assertTrue(atFive[0] < 0.01, all);
-      assertTrue(atFive[1] < 0.15, all);
-      assertTrue(atFive[2] < 2e-4, all);
-      assertTrue(atTwoAndAHalf[1] < 0.55 * atFive[1], all);
+      double[] atLongest = errors[0];
+      double[] atHalf = errors[1];
+      String all = Arrays.toString(atLongest) + " " + Arrays.toString(atHalf);
+      assertTrue(atLongest[0] < 0.015, all);
+      assertTrue(atLongest[1] < 0.12, all);
+      assertTrue(atLongest[2] < 2e-4, all);
+      assertTrue(atHalf[0] < 0.9 * atLongest[0] && atHalf[1] <= 0.65 * atLongest[1], all);
     }
   }
 
@@ -340,13 +341,12 @@ class InnerClimateTest {
   }
 
   /**
-   * What damps wet surfaces, and air that comes and goes through wide holes, lags a little where
-   * the air outside jumps by 40 K: measured 0.24 K of a frog of 3 g in a closed box and 0.58 K in
-   * one with sixteen holes of 12 mm, half a minute while it cools by 1 K a minute. Before the jump
-   * it is 0.06 K.
+   * Small wet bodies, and air that comes and goes through wide holes, are followed where the air
+   * outside jumps by 40 K: measured 0.16 K of a frog of 3 g in a closed box and 0.36 K in one with
+   * sixteen holes of 12 mm, half a minute while it cools by 1 K a minute.
    */
   @Test
-  void dampingLagsLittle() {
+  void jumpsAreFollowed() {
     Leg warm = journey(5, 295).legs().get(0);
     Leg frost = journey(5, 255).legs().get(0);
     Journey jump =
@@ -359,38 +359,36 @@ class InnerClimateTest {
                 0.003,
                 List.of(Bedding.dampTowel(0.002))));
     assertTrue(errors(frog, warmOnly(warm))[0][0] < 0.08);
-    assertTrue(errors(frog, jump)[0][0] < 0.3);
+    assertTrue(errors(frog, jump)[0][0] < 0.2);
     List<Vent> holes = List.of(new Vent(Face.Z_MAX, 8, 0.012), new Vent(Face.X_MAX, 8, 0.012));
     Parcel open = frog.withOpenings(new Openings(Openings.LOOSE_GAP, holes));
     double[][] errors = errors(open, jump);
-    double[] atFive = errors[0];
-    double[] atTwoAndAHalf = errors[1];
-    assertTrue(atFive[0] < 0.7, Arrays.toString(atFive));
-    assertTrue(atTwoAndAHalf[0] < 0.6 * atFive[0], Arrays.toString(atTwoAndAHalf));
+    double[] atLongest = errors[0];
+    double[] atHalf = errors[1];
+    assertTrue(atLongest[0] < 0.4, Arrays.toString(atLongest));
+    assertTrue(atHalf[0] < 0.6 * atLongest[0], Arrays.toString(atHalf));
   }
 
   /**
-   * Beside a step of five minutes small wet bodies are stiff: without damping a frog of 3 g on 2 g
-   * of damp towel swings to 60 K and below where it evaporates as much as it may. Measured 0.27 K
-   * beside steps of half a minute, and 0.007 K from one step to the next once the start is over.
+   * Beside a step of minutes small wet bodies are stiff: if what evaporates did not cool them
+   * within it, a frog of 3 g on 2 g of damp towel would swing to 60 K and below where it evaporates
+   * as much as it may. And they are followed while the air outside warms and cools by 6 K an hour:
+   * measured 0.10 K.
    */
   @Test
-  void smallWetBodiesDoNotSwing() {
+  void smallWetBodiesNeitherSwingNorLag() {
     Container frog =
         cup("cup", Animals.GREEN_AND_BLACK_POISON_FROG, 0.003, List.of(Bedding.dampTowel(0.002)));
-    Journey journey = journey(6, 295);
+    TimeFunction wave = new Sinusoid(300, new Sinusoid.Wave(6, 6 * HOUR, 0));
+    Journey journey = journey(300, 12, Surroundings.of(wave, 0, FaceFilms.indoors()));
     Variation wettest = Variation.NOMINAL.with(Factor.EVAPORATION, End.HIGH);
     TransitSettings half =
         new TransitSettings(Packings.FEW_CELLS, 30, IntegratorSettings.standard());
-    TransitSettings five =
-        new TransitSettings(Packings.FEW_CELLS, 300, IntegratorSettings.standard());
-    double[] fine = stepping(parcel(frog), journey, half, wettest).mean("cup");
-    double[] mean = stepping(parcel(frog), journey, five, wettest).mean("cup");
-    assertTrue(largest(mean, every(fine, 10)) < 0.35);
-    for (int row = 6; row + 2 < mean.length; row++) {
-      double swing = Math.abs(mean[row] - 2 * mean[row + 1] + mean[row + 2]);
-      assertTrue(swing < 0.01, swing + " K after " + 5 * row + " min");
-    }
+    TransitSettings longest =
+        new TransitSettings(Packings.FEW_CELLS, Run.FINE_STEP, IntegratorSettings.standard());
+    double[] fine = every(stepping(parcel(frog), journey, half, wettest).mean("cup"), 15);
+    double[] mean = stepping(parcel(frog), journey, longest, wettest).mean("cup");
+    assertTrue(largest(mean, fine) < 0.15, largest(mean, fine) + " K");
   }
 
   private static Journey warmOnly(Leg leg) {
@@ -399,7 +397,7 @@ class InnerClimateTest {
 
   /**
    * An air cavity holds next to no heat: through twenty holes of 20 mm the air follows a jump of 50
-   * K at once, more than any box is meant for; measured 1.9 K of the animal within the first
+   * K at once, more than any box is meant for; measured 0.9 K of the animal within the first
    * minutes, no swing.
    */
   @Test
@@ -417,10 +415,10 @@ class InnerClimateTest {
     double[] mean = result.mean("cup");
     assertTrue(least(mean) > 249 && most(mean) < 305, least(mean) + " " + most(mean));
     double[][] errors = errors(empty, jump);
-    double[] atFive = errors[0];
-    double[] atTwoAndAHalf = errors[1];
-    String all = Arrays.toString(atFive) + " " + Arrays.toString(atTwoAndAHalf);
-    assertTrue(atFive[0] < 2.2 && atTwoAndAHalf[0] < 0.8 * atFive[0], all);
+    double[] atLongest = errors[0];
+    double[] atHalf = errors[1];
+    String all = Arrays.toString(atLongest) + " " + Arrays.toString(atHalf);
+    assertTrue(atLongest[0] < 1 && atHalf[0] < 0.9 * atLongest[0], all);
   }
 
   /** Chemistry and air beside modes and beside every cell. */
