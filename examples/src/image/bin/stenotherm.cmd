@@ -4,6 +4,5 @@ rem that do not pay in a run of seconds; the commands that take longer go withou
 setlocal
 set "compilers=-XX:TieredStopAtLevel=1"
 if "%~1"=="map" set "compilers="
-if "%~1"=="replay" set "compilers="
 if "%~1"=="search" set "compilers="
 "%~dp0..\java\bin\java" -XX:+UseSerialGC %compilers% -Dstenotherm.program=stenotherm -jar "%~dp0..\lib\stenotherm.jar" %*

@@ -81,7 +81,9 @@ final class TableFunction implements TimeFunction {
 
   @Override
   public double[] breakpoints(double from, double to) {
-    return Arrays.stream(times).filter(time -> time > from && time < to).distinct().toArray();
+    int first = firstAfter(from);
+    int end = Math.max(first, firstNotBefore(to));
+    return Arrays.stream(times, first, end).distinct().toArray();
   }
 
   /** Exact: the trapezoids between rows. */

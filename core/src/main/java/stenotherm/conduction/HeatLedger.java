@@ -16,7 +16,8 @@ import java.util.Map;
  * @param storedIn rise of the heat content of each block, by name, from the temperatures at the
  *     start and the end, and the enthalpies of what melts [J]
  * @param scale what the residual is compared with [J]: the magnitudes of the heat moved in each
- *     step or, by modes, between two changes of coefficients, summed, plus what warms the whole body by 1 mK
+ *     step or, by modes, between two changes of coefficients, summed, plus what warms the whole
+ *     body by 1 mK
  */
 public record HeatLedger(
     Map<String, Double> boundaries,

@@ -67,10 +67,10 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
 
   /**
    * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement,
-   * to some tenths of a kelvin.
-   * The two that leave the animals farthest from the ends of their alarm band are judged there by
-   * odds on a quarter of the usual number of journeys; what that grid misses of the packing as it
-   * is counts as error. Where air is short, holes are one of the two.
+   * to some tenths of a kelvin. The two that leave the animals farthest from the ends of their
+   * alarm band are judged there by odds on a quarter of the usual number of journeys; what that
+   * grid misses of the packing as it is counts as error. Where air is short, holes are one of the
+   * two.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged

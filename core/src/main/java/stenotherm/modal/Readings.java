@@ -1,7 +1,5 @@
 package stenotherm.modal;
 
-import java.util.stream.IntStream;
-
 /** Reads the outputs of a configuration, with working space of its own. Belongs to one engine. */
 final class Readings {
   private final OutputPlan plan;
@@ -17,8 +15,6 @@ final class Readings {
   /** Position of each output among those rows. */
   private final int[] rowOf;
 
-  private final boolean readsBoundaries;
-
   private final double[] coordinates;
   private final double[] flows;
   private final double[] surfaces;
@@ -30,8 +26,6 @@ final class Readings {
     this.row = new double[firstCandidate[firstCandidate.length - 1]];
     this.inBasis = new Columns(row.length, configuration.inBasis.ofVector());
     this.rowOf = new int[plan.probes.size()];
-    this.readsBoundaries =
-        IntStream.range(0, plan.linear.size()).anyMatch(row -> model.boundaryOf(row) >= 0);
     this.coordinates = new double[model.modes()];
     this.flows = new double[configuration.flows.count()];
     this.surfaces = new double[configuration.surfaces.count()];
@@ -49,7 +43,7 @@ final class Readings {
     for (int input = 0; input < u.length; input++) {
       Panels.add(configuration.inBasis.ofInput()[input], u[input], row, 0, row.length);
     }
-    if (!readsBoundaries) {
+    if (!configuration.model.readsBoundaries()) {
       return;
     }
     configuration.flows.values(coordinates, u, flows);

@@ -59,6 +59,8 @@ public final class ReducedModel {
   /** Position of the boundary that each linear output belongs to, or -1. */
   private final int[] boundaryOf;
 
+  private final boolean readsBoundaries;
+
   private final List<ModalConfiguration> spanned;
   private final long iterations;
 
@@ -111,6 +113,7 @@ public final class ReducedModel {
       String boundary = plan.boundaryOf(row);
       boundaryOf[row] = boundary == null ? -1 : body.boundary(boundary);
     }
+    this.readsBoundaries = Arrays.stream(boundaryOf).anyMatch(boundary -> boundary >= 0);
     List<ModalConfiguration> made = new ArrayList<>();
     for (Spanned each : content.spanned) {
       made.add(new ModalConfiguration(this, each.films, each.factors).forManyReadings());
@@ -343,6 +346,11 @@ public final class ReducedModel {
       }
     }
     return outputs;
+  }
+
+  /** Whether a linear output belongs to a boundary. */
+  boolean readsBoundaries() {
+    return readsBoundaries;
   }
 
   /** Position of the boundary that a linear output belongs to, or -1. */

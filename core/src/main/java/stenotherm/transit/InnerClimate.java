@@ -422,8 +422,7 @@ final class InnerClimate {
     ClimatePlan.Wall wall = plan.wall;
     double expected = wallTemperature(next);
     double conductance = vapourConductance(wall.area(), expected);
-    setWet(
-        wall.surface(), conductance, wall.body().over(duration), wallTemperature(now), expected);
+    setWet(wall.surface(), conductance, wall.body().over(duration), wallTemperature(now), expected);
   }
 
   private void setWet(ClimatePlan.Wet wet, double duration) {
@@ -436,7 +435,8 @@ final class InnerClimate {
    * Sets a wet surface. What evaporates cools it, which within a step matters to small bodies: with
    * the vapour pressure p of the temperature expected, the temperature T at the end if nothing
    * evaporated and the cooling r by one watt, evaporation is g (p + p' (T - r L e - T expected) -
-   * p_vapour), which is linear in itself. So the gases find it together with the vapour of the room.
+   * p_vapour), which is linear in itself. So the gases find it together with the vapour of the
+   * room.
    *
    * @param conductance evaporation over the difference of vapour pressures [mol/(s Pa)]
    * @param expected the temperature at the end of the step, carried on from the last [K]

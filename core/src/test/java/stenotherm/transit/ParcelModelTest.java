@@ -605,10 +605,7 @@ class ParcelModelTest {
       double closeness = isRough ? 0.3 : 0.02;
       for (Variation each : List.of(Variation.NOMINAL, warmer)) {
         assertArrayEquals(
-            WARMED.means(journey, each)[0],
-            model.means(journey, each)[0],
-            closeness,
-            scope.name());
+            WARMED.means(journey, each)[0], model.means(journey, each)[0], closeness, scope.name());
       }
       if (nominalAlone) {
         assertThrows(IllegalStateException.class, () -> model.means(journey, foam));

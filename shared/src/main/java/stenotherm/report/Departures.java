@@ -217,9 +217,9 @@ public final class Departures {
   /** The packings, ready for some journeys; so much of all is done then. */
   private List<Outlook> ready(List<Journey> journeys, double done) {
     List<Journey> span = Outlook.span(journeys);
-    int each = Math.max(1, threads / packings.size());
+    // all threads for each: the last packing is not left with one
     AssessmentSettings how =
-        new AssessmentSettings(settings.withThreads(each), scenario.longestHold());
+        new AssessmentSettings(settings.withThreads(threads), scenario.longestHold());
     Outlook[] ready = new Outlook[packings.size()];
     double[] parts = new double[ready.length];
     new Workers(threads)
@@ -290,9 +290,7 @@ public final class Departures {
   }
 
   private ProgressListener.Signal report(double share) {
-    return caller.isInterrupted()
-        ? ProgressListener.Signal.STOP
-        : watcher.progress(share, 1);
+    return caller.isInterrupted() ? ProgressListener.Signal.STOP : watcher.progress(share, 1);
   }
 
   private List<String> cautions() {
