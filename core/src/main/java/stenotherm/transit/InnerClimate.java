@@ -24,9 +24,10 @@ import stenotherm.warmer.PowderKinetics;
  * <p>Over a step it takes the temperatures as going on in a straight line, finds the gases and the
  * conversion of the iron, and from these the powers at the end of the step; the engine then takes
  * the powers as linear in time. So each quantity is found once a step and the error is of second
- * order. The oxygen that was burnt in a step and the heat that the engine took for it differ by a
- * little; the difference is paid back in the next step, so that the ledgers of heat and gases
- * agree.
+ * order. What evaporation does to the temperature of a wet body, and air that comes and goes to
+ * that of the filling, is found within the step: it may settle sooner than a step lasts. The oxygen
+ * that was burnt in a step and the heat that the engine took for it differ by a little; the
+ * difference is paid back in the next step, so that the ledgers of heat and gases agree.
  *
  * <p>Belongs to one run.
  */

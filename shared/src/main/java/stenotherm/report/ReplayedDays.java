@@ -162,9 +162,9 @@ public final class ReplayedDays implements Answer {
         + " "
         + last().getYear()
         + ". The weather is that of each day; what else is uncertain varies in 16 journeys of each"
-        + " day, so that a single day is told roughly, a month well. Where none of the first eight"
-        + " goes well, neither is any of the others taken to: a share may be too low by 2 of 100."
-        + " Days that follow each other are alike.";
+        + " day, so that a single day is told roughly, a month well. If none of a day's first eight"
+        + " journeys goes well, the other eight are taken to fail, too: a share may be up to 2 of"
+        + " 100 too low. Days that follow each other are alike.";
   }
 
   private LocalDate first() {
