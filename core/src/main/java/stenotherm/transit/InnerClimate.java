@@ -305,7 +305,7 @@ final class InnerClimate {
 
   /**
    * Longest step from a time on. After sealing, at the beginning of a leg and when a warmer is
-   * opened much changes within minutes: there steps are short, then half as long as the time since.
+   * opened much changes within minutes: there steps are short, then a third of the time since.
    *
    * @param usual length when nothing has happened lately [s]
    */

@@ -12,7 +12,11 @@ final class Run {
   /** A step too short to change anything: the first stored row needs inputs [s]. */
   private static final double INSTANT = 1e-6;
 
-  /** Longest step of what burns and breathes inside, where results are wanted [s]: measured. */
+  /**
+   * Longest step of what burns and breathes inside, where results are wanted [s]. Measured beside
+   * steps of 15 s, on three packings in three kinds of weather: 0.04 K for a gecko of 40 g, 0.16 K
+   * for a frog of 3 g, 0.07 % of oxygen.
+   */
   static final double FINE_STEP = 450;
 
   /** The same where means over hours are wanted. */
