@@ -104,7 +104,7 @@ final class InnerClimate {
   private double brought;
   private double bringing;
 
-  /** Heat that water takes up at the end of the last step, less than 0, by surface [W]. */
+  /** Heat of condensation at the end of the last step, less than 0 if water evaporates [W]. */
   private double[] latent;
 
   /** The same at its start. */
@@ -562,7 +562,7 @@ final class InnerClimate {
     return latent(wet.surface(), next[wet.output()]);
   }
 
-  /** Heat of what evaporated from a surface in the step [W], less than 0; remembered. */
+  /** Heat of condensation on a surface [W], less than 0 if water evaporates; remembered. */
   private double latent(int surface, double temperature) {
     latent[surface] = -gases.evaporation(surface) * MoistAir.latentHeat(temperature);
     return latent[surface];
