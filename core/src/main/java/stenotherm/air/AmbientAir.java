@@ -24,6 +24,8 @@ public record AmbientAir(double temperature, double pressure, double relativeHum
   /** Temperatures of air [K]: as far as its vapour is known. */
   public static final Range TEMPERATURES = new Range(MoistAir.SATURATION_RANGE.low(), 350);
 
+  private static final Gas[] GASES = Gas.values();
+
   /** Part of oxygen in dry air [-], {@link #DRY_AIR}. */
   private static final double DRY_OXYGEN = 0.2095;
 
@@ -67,7 +69,18 @@ public record AmbientAir(double temperature, double pressure, double relativeHum
    * @return its mole fraction [-]; the four sum to 1
    */
   public double fraction(Gas gas) {
+    return fraction(gas, vapourPressure() / pressure);
+  }
+
+  /** The mole fractions of all gases, in the order of the enum. */
+  void fractions(double[] into) {
     double vapour = vapourPressure() / pressure;
+    for (Gas gas : GASES) {
+      into[gas.ordinal()] = fraction(gas, vapour);
+    }
+  }
+
+  private static double fraction(Gas gas, double vapour) {
     return switch (gas) {
       case OXYGEN -> DRY_OXYGEN * (1 - vapour);
       case CARBON_DIOXIDE -> DRY_CARBON_DIOXIDE * (1 - vapour);

@@ -220,9 +220,7 @@ public final class GasNetwork {
   public void setOutside(AmbientAir air) {
     outside = Checks.given("outside air", air);
     endPressure = air.pressure();
-    for (int s = 0; s < SPECIES; s++) {
-      outsideFraction[s] = air.fraction(GASES[s]);
-    }
+    air.fractions(outsideFraction);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
@@ -67,18 +68,13 @@ public final class Assessor {
 
   private static final int LEAST_POINTS = 2;
 
-  /**
-   * Where the upper end of the odds' interval lies below this after {@link #FEW_POINTS} points of
-   * each replicate, more journeys would not change the verdict: half of what a gamble takes.
-   */
-  private static final double CLEARLY_OUT = Level.GAMBLE.least() / 2;
-
   private final Parcel parcel;
   private final Journey journey;
   private final Journey held;
   private final List<Journey> span;
   private final AssessmentSettings settings;
   private final Map<Double, ParcelModel> models = new HashMap<>();
+  private @Nullable Prepared prepared;
 
   /**
    * Builds nothing yet: the first run on a mesh builds its model.
@@ -186,14 +182,17 @@ public final class Assessor {
    * quarters of the longest hold and, where one breaches, halved four times; what is returned is
    * the longest delay below the first breach that was found to hold.
    *
-   * @param leg position of the leg
-   * @return the delay margin of that leg
-   * @throws InvalidInputException if there is no such leg, or an ambient does not cover its time
-   * @throws CancellationException if an interrupt stopped it
+   * @param listener told how much is done; may stop
+   * @return the delay margin of each leg; empty if an animal does not even stay within what it
+   *     tolerates until the planned opening
+   * @throws InvalidInputException if an ambient does not cover its time
+   * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
-  public DelayMargin delayOf(int leg) {
-    return new LegDelay(model(MEDIUM), journey, leg, settings.longestHold()).margin();
+  public List<DelayMargin> legDelays(ProgressListener listener) {
+    CondensedModel condensed = prepared(ProgressListener.NONE).condensed();
+    LegDelays delays = new LegDelays(parcel, condensed, journey, settings.longestHold());
+    return delays.margins(new WatchedWorkers(settings.study().workers(), listener));
   }
 
   /**
@@ -219,25 +218,19 @@ public final class Assessor {
    * @throws IllegalStateException if a run failed; the message says why
    */
   public JourneyStudy study(ProgressListener listener) {
-    Work work = preparing(listener);
-    return work.prepare().study(journey.duration(), work.uncertainties(0));
+    return prepared(listener).study(journey.duration(), uncertainties(0));
   }
 
-  /** Work that ends when all is prepared. */
-  private Work preparing(ProgressListener listener) {
-    return new Work((done, total) -> listener.progress(done, total * Work.OF_MODELS));
+  /** What the grids tell, found once. */
+  private Prepared prepared(ProgressListener listener) {
+    return new Work((done, total) -> listener.progress(done, total * Work.OF_MODELS)).prepared();
   }
 
   /** Prepares many journeys like those that were given. */
   Outlook outlook(ProgressListener listener) {
-    Prepared prepared = preparing(listener).prepare();
+    Prepared all = prepared(listener);
     return new Outlook(
-        parcel,
-        span,
-        model(FINE),
-        prepared.condensed(),
-        prepared.correction(),
-        prepared.error().total());
+        parcel, span, model(FINE), all.condensed(), all.correction(), all.error().total());
   }
 
   /**
@@ -275,8 +268,16 @@ public final class Assessor {
         scale, of -> ParcelModel.of(parcel, span, settings.transit().meshScaled(of), scope));
   }
 
+  private Uncertainties uncertainties(double error) {
+    return Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(error));
+  }
+
+  /**
+   * Whether even the upper end of the interval gives the lowest level: more journeys change
+   * nothing.
+   */
   private static boolean isClearlyOut(Odds odds) {
-    return odds.high() < CLEARLY_OUT;
+    return odds.high() < Level.GAMBLE.least();
   }
 
   /** One assessment under way. */
@@ -291,8 +292,14 @@ public final class Assessor {
       this.listener = listener;
     }
 
-    /** What the grids tell. */
-    Prepared prepare() {
+    /** What the grids tell, found once. */
+    Prepared prepared() {
+      Prepared found = prepared == null ? prepare() : prepared;
+      prepared = found;
+      return found;
+    }
+
+    private Prepared prepare() {
       List<String> followed = new ArrayList<>();
       parcel.occupied().forEach(cup -> followed.add(cup.name()));
       int animals = followed.size();
@@ -338,12 +345,12 @@ public final class Assessor {
     }
 
     Assessment assess() {
-      Prepared prepared = prepare();
-      TransitResult nominal = prepared.nominal();
-      CondensedModel condensed = prepared.condensed();
-      NumericalError error = prepared.error();
+      Prepared all = prepared();
+      TransitResult nominal = all.nominal();
+      CondensedModel condensed = all.condensed();
+      NumericalError error = all.error();
       Uncertainties stated = uncertainties(error.total());
-      JourneyStudy study = prepared.study(plannedEnd, stated);
+      JourneyStudy study = all.study(plannedEnd, stated);
       List<Sensitivity> sensitivities =
           condensed.stepsEveryCell() ? List.of() : sensitivities(study);
       Stress cold = new Stress(Side.COLD, worst(Side.COLD, sensitivities), study, parcel);
@@ -377,10 +384,6 @@ public final class Assessor {
           odds,
           wider,
           verdict(odds, nominal));
-    }
-
-    private Uncertainties uncertainties(double error) {
-      return Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(error));
     }
 
     private ProgressListener.Signal signal(double share) {

@@ -39,6 +39,9 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   /** Odds of enough air below which holes are judged whatever they do to temperatures. */
   private static final double SHORT_OF_AIR = 0.97;
 
+  /** Part of the work that ranks changes. */
+  private static final double LOOKING = 0.2;
+
   /** Points of each replicate. */
   private static final int FEW_POINTS = 8;
 
@@ -75,16 +78,20 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
    * @param settings mesh, time steps and solver, how many journeys
+   * @param listener told how much is done; may stop
    * @return the change with the best odds; empty if none has better ones, by the lower ends of the
    *     intervals
-   * @throws CancellationException if an interrupt stopped it
+   * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public static Optional<Improvement> find(
-      TransitResult planned, Assessment now, AssessmentSettings settings) {
+      TransitResult planned,
+      Assessment now,
+      AssessmentSettings settings,
+      ProgressListener listener) {
     Parcel parcel = planned.parcel();
     Journey journey = planned.journey();
-    WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), ProgressListener.NONE);
+    WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), listener);
     AssessmentSettings one =
         new AssessmentSettings(
             settings.transit().withThreads(1), settings.longestHold(), settings.study());
@@ -98,30 +105,21 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
         // nothing to try
       }
     }
-    List<Journey> journeys = new ArrayList<>(List.of(journey));
-    for (Remedy.Shipment each : shipments) {
-      if (each.parcel().equals(parcel)) {
-        journeys.add(each.journey());
-      }
-    }
-    ParcelModel asItIs = coarse(parcel, journeys, one.transit(), ModelScope.NOMINAL_MEANS);
+    // the packing as it is takes longest and comes first, lest it is left to one thread at the end
+    ParcelModel[] asItIs = new ParcelModel[1];
     Candidate[] looked = new Candidate[remedies.size()];
     workers.each(
-        looked.length,
+        1 + looked.length,
         0,
-        0.5,
-        index -> {
-          Remedy.Shipment changed = shipments.get(index);
-          ParcelModel model =
-              changed.parcel().equals(parcel)
-                  ? asItIs
-                  : coarse(
-                      changed.parcel(),
-                      List.of(changed.journey()),
-                      one.transit(),
-                      ModelScope.ROUGH_MEANS);
-          looked[index] =
-              new Candidate(remedies.get(index), changed, margin(model, changed.journey()));
+        LOOKING,
+        task -> {
+          if (task == 0) {
+            asItIs[0] = coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS);
+          } else {
+            Remedy.Shipment changed = shipments.get(task - 1);
+            looked[task - 1] =
+                new Candidate(remedies.get(task - 1), changed, margin(changed, one.transit()));
+          }
         });
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
     candidates.sort(Comparator.comparingDouble(Candidate::margin).reversed());
@@ -129,14 +127,14 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
       // a typical journey tells nothing of what holes are for
       candidates.sort(Comparator.comparing(each -> !(each.remedy() instanceof Remedy.MoreAir)));
     }
-    CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), asItIs);
+    CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), asItIs[0]);
     StudySettings all = settings.study();
     StudySettings few =
         new StudySettings(all.replicates(), Math.min(FEW_POINTS, all.points()), all.seed(), 1);
     Odds[] odds = new Odds[Math.min(FINALISTS, candidates.size())];
     workers.each(
         odds.length,
-        0.5,
+        LOOKING,
         1,
         place -> {
           Remedy.Shipment changed = candidates.get(place).changed();
@@ -159,8 +157,8 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   }
 
   private static ParcelModel coarse(
-      Parcel parcel, List<Journey> journeys, TransitSettings settings, ModelScope scope) {
-    return ParcelModel.of(parcel, journeys, settings.meshScaled(Assessor.COARSE), scope);
+      Parcel parcel, Journey journey, TransitSettings settings, ModelScope scope) {
+    return ParcelModel.of(parcel, List.of(journey), settings.meshScaled(Assessor.COARSE), scope);
   }
 
   private static Variation towards(double position) {
@@ -174,7 +172,9 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
    * What is left of the tighter margin [K]: towards the cold in the cold journey, towards the heat
    * in the hot one. A typical journey would tell nothing of what makes journeys differ less.
    */
-  private static double margin(ParcelModel model, Journey journey) {
+  private static double margin(Remedy.Shipment changed, TransitSettings settings) {
+    Journey journey = changed.journey();
+    ParcelModel model = coarse(changed.parcel(), journey, settings, ModelScope.ROUGH_MEANS);
     return Math.min(
         fate(model, journey, COLD).cold().margin(), fate(model, journey, HOT).hot().margin());
   }

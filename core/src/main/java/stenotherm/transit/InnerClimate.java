@@ -47,8 +47,8 @@ final class InnerClimate {
   /** Up to here metabolism was measured; warmer animals do not go on to burn more [K]. */
   private static final double WARMEST_BODY = 313.15;
 
-  /** First step of a leg [s]: measured, see the tests of steps. */
-  private static final double FIRST_STEP = 30;
+  /** First step of a leg, as part of the longest: measured, see the tests of steps. */
+  private static final double FIRST_OF_LEG = 1.0 / 15;
 
   /** Longest step where a heater follows a temperature [s]: as often as a thermostat looks. */
   private static final double CONTROL_STEP = 60;
@@ -56,8 +56,11 @@ final class InnerClimate {
   /** First step of a warmer that was opened, over its wetting time. */
   private static final double FIRST_OF_WETTING = 0.2;
 
-  /** Passes in which flow and temperature of the air that leaves agree to some per cent. */
+  /** Most passes in which flow and temperature of the air that leaves come to agree. */
   private static final int FLOW_PASSES = 4;
+
+  /** How nearly they agree: by this part of the flow. */
+  private static final double FLOW_CLOSURE = 0.01;
 
   private final Course course;
   private final ClimatePlan plan;
@@ -310,7 +313,7 @@ final class InnerClimate {
    * @param usual length when nothing has happened lately [s]
    */
   double longestStep(double time, double usual) {
-    double step = Math.min(usual, Math.max(FIRST_STEP, (time - legStart) / 3));
+    double step = Math.min(usual, Math.max(FIRST_OF_LEG * usual, (time - legStart) / 3));
     for (Burner burner : burners) {
       double age = burner.age(time);
       double first = FIRST_OF_WETTING * burner.powder.kinetics().wetting();
@@ -595,7 +598,11 @@ final class InnerClimate {
     ClimatePlan.Response response = plan.ventilation.get().body().over(duration);
     double known = response.without(now[output], next[output], broughtBefore, brought, bringing);
     double perFlow = density(air) * MoistAir.molarHeatCapacity(0);
-    for (int pass = 0; pass < FLOW_PASSES; pass++) {
+    double last = Double.NaN;
+    for (int pass = 0;
+        pass < FLOW_PASSES && !(Math.abs(flow - last) < FLOW_CLOSURE * flow);
+        pass++) {
+      last = flow;
       double pull = response.ofEnd() * perFlow * flow;
       ventilated = (known + pull * outside) / (1 + pull);
       flow = paths.flow(ventilated - outside);

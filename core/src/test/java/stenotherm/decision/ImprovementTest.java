@@ -190,7 +190,8 @@ class ImprovementTest {
     TransitResult planned = assessor.untilOpening(listener());
     Assessment now = assessor.assess(listener());
     assertTrue(now.verdict().within().within() < 0.1, now.verdict().toString());
-    Improvement found = Improvement.find(planned, now, SETTINGS).orElseThrow();
+    Improvement found =
+        Improvement.find(planned, now, SETTINGS, ProgressListener.NONE).orElseThrow();
     assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
     assertTrue(found.within().low() > 0.5, found.toString());
     assertEquals(Level.of(found.within()), found.level());
@@ -222,7 +223,8 @@ class ImprovementTest {
     Assessment now = assessor.assess(listener());
     assertTrue(now.odds().notTooCold().within() < 0.9, now.odds().notTooCold().toString());
     assertTrue(now.odds().notTooHot().within() < 0.99, now.odds().notTooHot().toString());
-    Improvement found = Improvement.find(planned, now, SETTINGS).orElseThrow();
+    Improvement found =
+        Improvement.find(planned, now, SETTINGS, ProgressListener.NONE).orElseThrow();
     assertInstanceOf(Remedy.ThickerFoam.class, found.remedy());
     assertTrue(found.within().low() > now.verdict().within().within(), found.toString());
   }
@@ -233,9 +235,11 @@ class ImprovementTest {
     TransitResult planned = assessor.untilOpening(listener());
     Assessment now = assessor.assess(listener());
     assertEquals(1, now.verdict().within().within());
-    assertTrue(Improvement.find(planned, now, SETTINGS).isEmpty());
+    assertTrue(Improvement.find(planned, now, SETTINGS, ProgressListener.NONE).isEmpty());
     Thread.currentThread().interrupt();
-    assertThrows(CancellationException.class, () -> Improvement.find(planned, now, SETTINGS));
+    assertThrows(
+        CancellationException.class,
+        () -> Improvement.find(planned, now, SETTINGS, ProgressListener.NONE));
     assertTrue(Thread.interrupted());
   }
 

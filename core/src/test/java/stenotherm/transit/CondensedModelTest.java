@@ -86,11 +86,12 @@ class CondensedModelTest {
   }
 
   /**
-   * What forecasting the means of a stage may cost where a pile of parcels, deep or shallow, meets
-   * other air [K]: measured, up to 0.035 K in one of 16 runs, with ranges half as wide again. Where
-   * coefficients are searched for it is 0.02 K.
+   * What forecasting the means of a stage and long steps may cost where a pile of parcels, deep or
+   * shallow, meets other air [K]: measured, up to 0.053 K in one of 16 runs, with ranges half as
+   * wide again; 0.035 K of it without the long steps. Where coefficients are searched for, with
+   * fine steps, it is 0.02 K.
    */
-  private static final double OFF = 0.05;
+  private static final double OFF = 0.06;
 
   /** Other points than those that it learned from and was checked by. */
   @Test

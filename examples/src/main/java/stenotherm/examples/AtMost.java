@@ -71,8 +71,8 @@ final class AtMost {
       }
 
       @Override
-      public void firstLook(String sentence) {
-        watcher.firstLook(sentence);
+      public void soFar(String sentence) {
+        watcher.soFar(sentence);
       }
     };
   }

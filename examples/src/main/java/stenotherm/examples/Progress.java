@@ -44,7 +44,7 @@ final class Progress implements Comparison.Watcher {
   }
 
   @Override
-  public synchronized void firstLook(String sentence) {
+  public synchronized void soFar(String sentence) {
     out.println((watched ? "\r" : "") + MessageText.of(sentence, Integer.MAX_VALUE));
     out.flush();
   }

@@ -40,7 +40,10 @@ import stenotherm.words.Figures;
  * <p>Experimental. {@link #run} may be called by many threads at a time.
  */
 public final class Comparison {
-  /** The part of the work that is not the search for delays. */
+  /** The part of the work before changes are tried. */
+  private static final double JUDGING = 0.75;
+
+  /** The part of that for a packing that is not the search for delays. */
   private static final double ASSESSMENT_SHARE = 0.9;
 
   private final Scenario scenario;
@@ -54,11 +57,12 @@ public final class Comparison {
   /** Is told how far the work is, one call at a time, and may stop it. */
   public interface Watcher extends ProgressListener {
     /**
-     * Told soon after the start how one typical journey goes.
+     * Told what is known by then: soon after the start how one typical journey goes, and the answer
+     * when only changes are left to be tried.
      *
-     * @param sentence the first look
+     * @param sentence what is known, in sentences that can stand alone
      */
-    default void firstLook(String sentence) {}
+    default void soFar(String sentence) {}
   }
 
   private Comparison(
@@ -135,17 +139,22 @@ public final class Comparison {
     List<FirstLook> looks =
         all(number -> Objects.requireNonNull(assessors.get(number)).firstLook());
     Figures figures = new Figures(scenario.units());
-    watcher.firstLook(new VerdictWords(figures).firstLook(packings, looks));
+    VerdictWords words = new VerdictWords(figures);
+    watcher.soFar(words.firstLook(packings, looks));
     List<Judged> rows =
         all(number -> judge(number, Objects.requireNonNull(assessors.remove(number))));
     Judged best = Judged.best(rows);
-    Optional<Improvement> improvement =
-        wantsChange(best)
-            ? Improvement.find(
-                best.planned(),
-                best.assessment(),
-                how(settings.withThreads(allThreads), allThreads))
-            : Optional.empty();
+    Optional<Improvement> improvement = Optional.empty();
+    if (wantsChange(best)) {
+      watcher.soFar(words.beforeChanges(rows));
+      improvement =
+          Improvement.find(
+              best.planned(),
+              best.assessment(),
+              how(settings.withThreads(allThreads), allThreads),
+              (done, total) -> watcher.progress(JUDGING + (1 - JUDGING) * done / total, 1));
+    }
+    watcher.progress(1, 1);
     return new ComparisonReport(scenario, rows, improvement);
   }
 
@@ -210,25 +219,11 @@ public final class Comparison {
         assessor.assess((done, total) -> report(job, ASSESSMENT_SHARE * done / total));
     TransitResult planned = untilOpening(assessor);
     report(job, ASSESSMENT_SHARE);
-    List<DelayMargin> legDelays = new ArrayList<>();
-    int legs = scenario.journey().legs().size();
-    for (int leg = 0; leg < legs && !isOutside(legDelays); leg++) {
-      legDelays.add(assessor.delayOf(leg));
-      double share = (1 - ASSESSMENT_SHARE) * (leg + 1) / legs;
-      if (report(job, ASSESSMENT_SHARE + share) == ProgressListener.Signal.STOP) {
-        throw new CancellationException("stopped");
-      }
-    }
-    if (isOutside(legDelays)) {
-      legDelays.clear();
-    }
+    double rest = 1 - ASSESSMENT_SHARE;
+    List<DelayMargin> legDelays =
+        assessor.legDelays((done, total) -> report(job, ASSESSMENT_SHARE + rest * done / total));
     report(job, 1);
     return new Judged(packed.parcel(), packed.stripped(), assessment, planned, legDelays);
-  }
-
-  /** Whether not even the planned journey keeps the animals within what they tolerate. */
-  private static boolean isOutside(List<DelayMargin> delays) {
-    return !delays.isEmpty() && delays.get(0).isAlreadyOutside();
   }
 
   /** Fields and heat of the assessment's own runs reach into the hold. */
@@ -243,7 +238,7 @@ public final class Comparison {
   private synchronized ProgressListener.Signal report(int job, double share) {
     shares[job] = share;
     if (!stopped.get()
-        && watcher.progress(Arrays.stream(shares).sum(), shares.length)
+        && watcher.progress(JUDGING * Arrays.stream(shares).sum(), shares.length)
             == ProgressListener.Signal.STOP) {
       stopped.set(true);
     }

@@ -37,6 +37,7 @@ final class ConsoleReport {
     tables.packs().ifPresent(table -> table.print(out));
     tables.legDelays().ifPresent(table -> table.print(out));
     out.println();
+    tables.anyLegMayBeLate().ifPresent(this::println);
     for (Judged row : rows) {
       println(row.label() + ": " + row.verdict().level().words() + ".");
       println("  " + verdicts.sentence(row.assessment()));

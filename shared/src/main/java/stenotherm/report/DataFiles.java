@@ -236,9 +236,8 @@ final class DataFiles {
   }
 
   private static void addDelay(ObjectNode node, DelayMargin delay) {
-    String kind = delay.isAtLeast() ? "at least" : "until";
-    node.put("kind", delay.isAlreadyOutside() ? "already outside" : kind);
-    node.put(delay.isAlreadyOutside() ? "before_opening_s" : "hold_s", delay.time());
+    node.put("kind", delay.isAtLeast() ? "at least" : "until");
+    node.put("hold_s", delay.time());
   }
 
   static byte[] history(List<Judged> rows) {

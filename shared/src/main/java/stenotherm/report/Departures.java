@@ -136,7 +136,7 @@ public final class Departures {
     double fewDone = (READY + days.size() * ofDay(FEW_POINTS)) / all;
     List<Outlook> ready = work.ready(journeys, READY / all);
     List<List<Departure>> few = work.of(ready, journeys, FEW_POINTS, READY / all, fewDone);
-    watcher.firstLook("Roughly: " + RankedDays.best(few, work.packings));
+    watcher.soFar("Roughly: " + RankedDays.best(few, work.packings));
     List<List<Departure>> rows = work.of(ready, journeys, POINTS, fewDone, 1);
     List<RankedDays.Day> ranked = new ArrayList<>();
     for (int day = 0; day < days.size(); day++) {
@@ -255,7 +255,7 @@ public final class Departures {
     }
     double after = (READY + early.size() * ofDay(FEW_POINTS)) / all;
     List<List<Departure>> first = of(ready, early, FEW_POINTS, READY / all, after);
-    watcher.firstLook(
+    watcher.soFar(
         "Roughly, by every "
             + EARLY
             + "th day: "

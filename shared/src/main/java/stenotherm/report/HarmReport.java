@@ -81,7 +81,7 @@ public final class HarmReport implements Answer {
             new AssessmentSettings(settings.withThreads(threads), scenario.longestHold()),
             looks -> {
               if (!looks.isEmpty()) {
-                progress.firstLook(
+                progress.soFar(
                     "First look, one typical journey each: nearest to harm is '"
                         + looks.get(0).words(new Words(new Figures(scenario.units())))
                         + "'. How often each goes well follows.");

@@ -63,12 +63,9 @@ final class HtmlReport {
           tables.animals().ifPresent(folded::table);
           tables.packs().ifPresent(folded::table);
         });
-    tables
-        .legDelays()
-        .ifPresent(
-            table ->
-                page.folded(
-                    "How late may each part of the journey be?", folded -> folded.table(table)));
+    String late = "How late may each part of the journey be?";
+    tables.legDelays().ifPresent(table -> page.folded(late, folded -> folded.table(table)));
+    tables.anyLegMayBeLate().ifPresent(any -> page.folded(late, folded -> folded.sentence(any)));
     assumptions();
     page.folded("How it was computed", this::computation);
     return page.words(Glossary.WORDS).html();

@@ -157,7 +157,7 @@ public record MapReport(
 
       @Override
       public void firstLooks(List<Double> lows, List<FirstLook> looks) {
-        watcher.firstLook(words.firstLook(packed, lows, looks));
+        watcher.soFar(words.firstLook(packed, lows, looks));
       }
     };
   }

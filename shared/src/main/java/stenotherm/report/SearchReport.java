@@ -116,7 +116,7 @@ public final class SearchReport implements Answer {
                     .findFirst()
                     .ifPresent(
                         each ->
-                            progress.firstLook(
+                            progress.soFar(
                                 "First look, one typical journey computed roughly: "
                                     + size(figures, each.shipment().parcel())
                                     + " stays within. How often that goes well follows.")),

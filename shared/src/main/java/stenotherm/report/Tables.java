@@ -5,8 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Side;
 import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
@@ -295,10 +297,34 @@ final class Tables {
     return "not before opening";
   }
 
+  /** The packings that keep the alarm band. */
+  private List<Judged> inside() {
+    return rows.stream().filter(row -> !row.legDelays().isEmpty()).toList();
+  }
+
+  private static boolean bearsAnyDelay(Judged row) {
+    return row.legDelays().stream().allMatch(DelayMargin::isAtLeast);
+  }
+
+  /** Where no delay of a single leg that was tried does harm: that in a sentence. */
+  Optional<String> anyLegMayBeLate() {
+    List<Judged> inside = inside();
+    if (inside.isEmpty() || !inside.stream().allMatch(Tables::bearsAnyDelay)) {
+      return Optional.empty();
+    }
+    String which = inside.stream().map(Judged::label).collect(Collectors.joining("', '"));
+    return Optional.of(
+        "With everything exactly as stated, any single part of the journey of '"
+            + which
+            + "' may last "
+            + Words.delay(inside.get(0).legDelays().get(0))
+            + " longer before an animal leaves its temperatures; the odds allow for less.");
+  }
+
   /** How much longer each leg may last, for the packings that keep the alarm band. */
   Optional<TextTable> legDelays() {
-    List<Judged> inside = rows.stream().filter(row -> !row.legDelays().isEmpty()).toList();
-    if (inside.isEmpty()) {
+    List<Judged> inside = inside();
+    if (inside.isEmpty() || anyLegMayBeLate().isPresent()) {
       return Optional.empty();
     }
     List<String> head = new ArrayList<>(List.of("part of the journey", "from", "planned"));

@@ -163,6 +163,11 @@ public record VerdictWords(Figures figures) {
         + ". How often that goes well follows.";
   }
 
+  /** The answer while changes are still to be tried. */
+  String beforeChanges(List<Judged> rows) {
+    return advice(rows) + " " + grounds(rows) + " What would help is being tried.";
+  }
+
   /** What to do. */
   String advice(List<Judged> rows) {
     Judged best = Judged.best(rows);

@@ -106,9 +106,6 @@ record Words(Figures figures) implements UnitWords {
 
   static String delay(DelayMargin delay) {
     String time = hours(delay.time()) + " h";
-    if (delay.isAlreadyOutside()) {
-      return "none";
-    }
     return delay.isAtLeast() ? "at least " + time : time;
   }
 

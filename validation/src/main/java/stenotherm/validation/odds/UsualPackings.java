@@ -1,8 +1,13 @@
 package stenotherm.validation.odds;
 
 import java.io.PrintStream;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeSet;
 import stenotherm.base.ProgressListener;
 import stenotherm.decision.Level;
 import stenotherm.journey.Journey;
@@ -47,6 +52,9 @@ public final class UsualPackings {
   /** Lows [°F] at which both ends are tried. */
   private static final List<Integer> LOWS = List.of(10, 25, 40, 55, 70, 85);
 
+  /** Lows [°F] that both ends have alike, to see bands that are narrower than the map. */
+  private static final List<Integer> ALIKE = List.of(30, 35, 40, 45, 50, 55, 60, 65, 70, 75);
+
   private static final int DAILY_RANGE = 18;
   private static final StudySettings JOURNEYS = new StudySettings(16, 8, 4, 2);
   private static final int LEARNING = 24;
@@ -76,7 +84,9 @@ public final class UsualPackings {
             + " F° between low and high, "
             + JOURNEYS.journeys()
             + " journeys each; common practice, no source. Columns: low at the origin; rows: low at"
-            + " the destination [°F].");
+            + " the destination [°F]. Behind the odds the level, H holds, L likely holds, g a"
+            + " gamble, - do not, and what goes wrong most often: c too cold, h too hot, a short of"
+            + " air, b in reach of what burns.");
     for (String animal : ANIMALS) {
       for (Packing packing : PACKINGS) {
         print(animal, packing, out);
@@ -102,45 +112,66 @@ public final class UsualPackings {
     CondensedModel condensed =
         CondensedModel.of(
             model, middle.held(HOLD), uncertainties.spread(LEARNING, JOURNEYS.seed()));
+    Node at =
+        (origin, destination) -> {
+          Journey journey = journey(animal, packing, origin, destination);
+          Journey held = journey.held(HOLD);
+          return JourneyStudy.of(
+                  parcel,
+                  condensed.on(held),
+                  journey.duration(),
+                  Uncertainties.of(parcel, held, Uncertainties.Ranges.stated(0.2)),
+                  new double[1][condensed.times().length],
+                  JourneyStudy.hotter(model.run(held, Variation.NOMINAL).requireCompleted()))
+              .run(JOURNEYS, ProgressListener.NONE);
+        };
     out.printf(Locale.ROOT, "%n%s, %s%n      ", packing.name, animal);
-    LOWS.forEach(low -> out.printf(Locale.ROOT, "%5d", low));
+    LOWS.forEach(low -> out.printf(Locale.ROOT, "%6d", low));
     out.println();
     int best = 0;
     for (int destination : LOWS) {
       out.printf(Locale.ROOT, "%5d ", destination);
       for (int origin : LOWS) {
-        Journey journey = journey(animal, packing, origin, destination);
-        StudyResult result =
-            JourneyStudy.of(
-                    parcel,
-                    condensed.on(journey.held(HOLD)),
-                    journey.duration(),
-                    Uncertainties.of(parcel, journey.held(HOLD), Uncertainties.Ranges.stated(0.2)),
-                    new double[1][condensed.times().length],
-                    JourneyStudy.hotter(
-                        model.run(journey.held(HOLD), Variation.NOMINAL).requireCompleted()))
-                .run(JOURNEYS, ProgressListener.NONE);
-        Odds odds = result.within();
-        Level level = Level.of(odds);
-        best += level.compareTo(Level.LIKELY) <= 0 ? 1 : 0;
-        out.printf(
-            Locale.ROOT,
-            "%4.0f%s",
-            100 * odds.within(),
-            switch (level) {
-              case HOLDS -> "H";
-              case LIKELY -> "L";
-              case GAMBLE -> "g";
-              case DO_NOT -> result.notTooCold().within() < result.notTooHot().within() ? "c" : "h";
-            });
+        StudyResult result = at.odds(origin, destination);
+        best += Level.of(result.within()).compareTo(Level.LIKELY) <= 0 ? 1 : 0;
+        out.printf(Locale.ROOT, "%6s", words(result));
       }
       out.println();
     }
     out.printf(
-        Locale.ROOT,
-        "H holds, L likely holds (%d of %d), g a gamble, c too cold, h too hot%n",
-        best,
-        LOWS.size() * LOWS.size());
+        Locale.ROOT, "likely holds or better: %d of %d%n", best, LOWS.size() * LOWS.size());
+    out.print("alike ");
+    ALIKE.forEach(low -> out.printf(Locale.ROOT, "%6d", low));
+    out.printf(Locale.ROOT, "%n      ");
+    ALIKE.forEach(low -> out.printf(Locale.ROOT, "%6s", words(at.odds(low, low))));
+    out.println();
+  }
+
+  /** The odds between two lows. */
+  private interface Node {
+    StudyResult odds(int origin, int destination);
+  }
+
+  /** Odds in percent, level and the most frequent harm. */
+  private static String words(StudyResult result) {
+    String level =
+        switch (Level.of(result.within())) {
+          case HOLDS -> "H";
+          case LIKELY -> "L";
+          case GAMBLE -> "g";
+          case DO_NOT -> "-";
+        };
+    Map<String, Odds> spared =
+        Map.of(
+            "c", result.notTooCold(),
+            "h", result.notTooHot(),
+            "a", result.enoughAir(),
+            "b", result.notBurnt());
+    String worst =
+        Collections.min(
+            new TreeSet<>(spared.keySet()),
+            Comparator.comparingDouble(each -> Objects.requireNonNull(spared.get(each)).within()));
+    return Math.round(100 * result.within().within()) + level + worst;
   }
 
   private static Journey journey(String animal, Packing packing, int origin, int destination) {
