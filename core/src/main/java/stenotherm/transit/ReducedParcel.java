@@ -19,6 +19,7 @@ import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
+import stenotherm.journey.Journey;
 import stenotherm.modal.ModalConfiguration;
 import stenotherm.modal.ModalEngine;
 import stenotherm.modal.ReducedModel;
@@ -101,6 +102,9 @@ final class ReducedParcel {
    */
   private static final double GROUPED = 0.002;
 
+  /** How near settings are shared by runs that estimate errors: these hardly depend on them. */
+  private static final double NEAR_FOR_ESTIMATES = 0.05;
+
   /** Interval of a run that stores nothing [s]. */
   private static final double NO_INTERVAL = Double.MAX_VALUE;
 
@@ -116,6 +120,9 @@ final class ReducedParcel {
   /** Forecasts of the same stages; empty where the coefficients of a run are searched for. */
   private final Map<Stage, StageForecast> forecasts;
 
+  /** What a search finds for nominal runs of some journeys. */
+  private final Map<Journey, Schedule> settled;
+
   /**
    * Starts from a model.
    *
@@ -124,7 +131,7 @@ final class ReducedParcel {
    */
   ReducedParcel(
       ParcelBody body, ReducedModel model, double[] reference, List<Schedule.Setting> atHand) {
-    this(body, model, reference, atHand, Search.USUAL, Map.of(), Map.of());
+    this(body, model, reference, atHand, Search.USUAL, Map.of(), Map.of(), Map.of());
   }
 
   private ReducedParcel(
@@ -135,6 +142,18 @@ final class ReducedParcel {
       Search search,
       Map<Stage, StageForecast.Met> usual,
       Map<Stage, StageForecast> forecasts) {
+    this(body, model, reference, atHand, search, usual, forecasts, Map.of());
+  }
+
+  private ReducedParcel(
+      ParcelBody body,
+      ReducedModel model,
+      double[] reference,
+      List<Schedule.Setting> atHand,
+      Search search,
+      Map<Stage, StageForecast.Met> usual,
+      Map<Stage, StageForecast> forecasts,
+      Map<Journey, Schedule> settled) {
     this.body = body;
     this.model = model;
     this.reference = reference.clone();
@@ -142,6 +161,7 @@ final class ReducedParcel {
     this.search = search;
     this.usual = usual;
     this.forecasts = forecasts;
+    this.settled = settled;
   }
 
   ReducedModel model() {
@@ -172,6 +192,14 @@ final class ReducedParcel {
     return new ReducedParcel(body, model, reference, atHand, Search.FINE, usual, Map.of());
   }
 
+  /** The same model, which need not search for the coefficients of nominal courses. */
+  ReducedParcel settled(List<Course> nominal) {
+    Map<Journey, Schedule> found = new HashMap<>();
+    nominal.forEach(course -> found.put(course.journey(), search(course)));
+    return new ReducedParcel(
+        body, model, reference, atHand, search, usual, forecasts, Map.copyOf(found));
+  }
+
   /** The modes under coefficients. */
   Schedule.Setting setting(Coefficients coefficients) {
     double[] factors = coefficients.factors(reference);
@@ -179,8 +207,14 @@ final class ReducedParcel {
     return new Schedule.Setting(coefficients, modes);
   }
 
-  /** Finds the coefficients of a course. */
+  /** The coefficients of a course. */
   Schedule schedule(Course course) {
+    Schedule known =
+        course.variation().equals(Variation.NOMINAL) ? settled.get(course.journey()) : null;
+    return known == null ? search(course) : known;
+  }
+
+  private Schedule search(Course course) {
     List<Stage> stages = course.stages(leg -> splits(course, leg));
     List<Coefficients> wanted = new ArrayList<>();
     boolean isUsual = usual.keySet().containsAll(stages);
@@ -581,7 +615,7 @@ final class ReducedParcel {
    * @return estimates of the error of each output
    */
   Map<TransitOutput, Double> errors(Course course, double interval) {
-    Schedule schedule = schedule(course);
+    Schedule schedule = sharing(NEAR_FOR_ESTIMATES).schedule(course);
     ModalEngine engine = model.engine(course.initialState());
     double[] row = new double[body.outputs().size()];
     new Run(course, schedule.on(engine, course), engine, interval, Run.FINE_STEP)

@@ -128,7 +128,7 @@ final class ReducedParcelBuilder {
         }
       }
     }
-    return reduced.withAtHand(used);
+    return reduced.withAtHand(used).settled(courses);
   }
 
   static void requireNotInterrupted() {
