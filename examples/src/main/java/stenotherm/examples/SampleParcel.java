@@ -107,8 +107,7 @@ final class SampleParcel {
 
   private static TransitResult send(Parcel parcel, Journey journey, MeshControl mesh) {
     double interval = journey.duration() / 48;
-    // one run of each parcel takes less than its reduced model would
-    var settings = new TransitSettings(mesh, interval, IntegratorSettings.adaptive(0.05)).full();
+    var settings = new TransitSettings(mesh, interval, IntegratorSettings.adaptive(0.05));
     return Transit.run(parcel, journey, Variation.NOMINAL, settings);
   }
 
