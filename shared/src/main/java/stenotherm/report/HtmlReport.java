@@ -50,8 +50,7 @@ final class HtmlReport {
 
   private byte[] write() {
     Judged best = Judged.best(rows);
-    page.sentence(verdicts.grounds(rows));
-    verdicts.improvement(report).ifPresent(page::sentence);
+    verdicts.explanation(report).forEach(page::sentence);
     page.deferral().table(tables.overview());
     temperatures(best);
     page.cautions(Cautions.of(report));

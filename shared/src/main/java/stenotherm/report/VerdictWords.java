@@ -107,15 +107,23 @@ public record VerdictWords(Figures figures) {
 
   /** The answer before everything else: what to do, and why. */
   String headline(ComparisonReport report) {
+    return advice(report.rows()) + " " + String.join(" ", explanation(report));
+  }
+
+  /** The sentences after what to do: what would help comes first, if something does. */
+  List<String> explanation(ComparisonReport report) {
     List<Judged> rows = report.rows();
-    return advice(rows)
-        + " "
-        + grounds(rows)
-        + improvement(report).map(sentence -> " " + sentence).orElse("");
+    Optional<String> change = improvement(report);
+    if (change.isEmpty()) {
+      return List.of(grounds(rows));
+    }
+    return report.improvement().isPresent()
+        ? List.of(change.get(), "As it is, of 100" + fares(rows))
+        : List.of(grounds(rows), change.get());
   }
 
   /** Where no packing likely holds: what to change. */
-  Optional<String> improvement(ComparisonReport report) {
+  private Optional<String> improvement(ComparisonReport report) {
     Judged best = Judged.best(report.rows());
     if (!Comparison.wantsChange(best)) {
       return Optional.empty();
@@ -182,8 +190,12 @@ public record VerdictWords(Figures figures) {
 
   /** How the best packing fares. */
   String grounds(List<Judged> rows) {
+    return "Of 100" + fares(rows);
+  }
+
+  private String fares(List<Judged> rows) {
     Judged best = Judged.best(rows);
-    return "Of 100 such journeys that arrive on time, "
+    return " such journeys that arrive on time, "
         + Words.inHundred(best.verdict().within().within())
         + " keep "
         + animals(best)

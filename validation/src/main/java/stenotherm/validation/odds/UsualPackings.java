@@ -138,8 +138,7 @@ public final class UsualPackings {
       }
       out.println();
     }
-    out.printf(
-        Locale.ROOT, "likely holds or better: %d of %d%n", best, LOWS.size() * LOWS.size());
+    out.printf(Locale.ROOT, "likely holds or better: %d of %d%n", best, LOWS.size() * LOWS.size());
     out.print("alike ");
     ALIKE.forEach(low -> out.printf(Locale.ROOT, "%6d", low));
     out.printf(Locale.ROOT, "%n      ");
