@@ -37,7 +37,8 @@ import stenotherm.transit.Variation;
  * condensed, and many journeys are run on it that differ in everything uncertain; the correction by
  * the grids is added to each, and its error is uncertain as well. All quantities at their worse
  * ends at once are two more of them: a figure of stress, not the verdict. A packing that is clearly
- * out is followed in a quarter of the journeys only.
+ * out is followed in a quarter of the journeys only, one whose level hangs on their number in twice
+ * as many.
  *
  * <p>Experimental. Not thread-safe: one object belongs to one thread.
  */
@@ -67,6 +68,9 @@ public final class Assessor {
   private static final int FEW_POINTS = 8;
 
   private static final int LEAST_POINTS = 2;
+
+  /** Times as many journeys where the level hangs on their number. */
+  private static final int MORE = 2;
 
   private final Parcel parcel;
   private final Journey journey;
@@ -276,8 +280,14 @@ public final class Assessor {
    * Whether even the upper end of the interval gives the lowest level: more journeys change
    * nothing.
    */
-  private static boolean isClearlyOut(Odds odds) {
+  static boolean isClearlyOut(Odds odds) {
     return odds.high() < Level.GAMBLE.least();
+  }
+
+  /** Whether the level would stay if more journeys, going as well, left less open. */
+  static boolean isSettled(Odds odds) {
+    double open = (odds.within() - odds.low()) / Math.sqrt(MORE);
+    return Level.of(odds.within() - open) == Level.of(odds);
   }
 
   /** One assessment under way. */
@@ -356,15 +366,18 @@ public final class Assessor {
       Stress cold = new Stress(Side.COLD, worst(Side.COLD, sensitivities), study, parcel);
       Stress hot = new Stress(Side.HOT, worst(Side.HOT, sensitivities), study, parcel);
       report(OF_MODELS);
-      StudySettings many = points(settings.study().points(), condensed);
-      StudySettings few = points(Math.min(many.points(), FEW_POINTS), condensed);
-      double whole = many.journeys() + few.journeys();
-      double share = (1 - OF_MODELS) * many.journeys() / whole;
+      StudySettings usual = points(settings.study().points(), condensed);
+      StudySettings most =
+          condensed.stepsEveryCell() ? usual : usual.withPoints(MORE * usual.points());
+      StudySettings few = points(Math.min(usual.points(), FEW_POINTS), condensed);
+      double whole = most.journeys() + few.journeys();
+      double share = (1 - OF_MODELS) * most.journeys() / whole;
       StudyResult odds =
           study.run(
-              many,
-              FEW_POINTS,
-              Assessor::isClearlyOut,
+              most,
+              List.of(
+                  new JourneyStudy.InterimLook(FEW_POINTS, Assessor::isClearlyOut),
+                  new JourneyStudy.InterimLook(usual.points(), Assessor::isSettled)),
               (done, total) -> signal(OF_MODELS + share * done / total));
       StudyResult wider =
           study

@@ -51,8 +51,13 @@ public enum Level {
    * @return the level
    */
   public static Level of(Odds odds) {
+    return of(odds.low());
+  }
+
+  /** The level that a share of journeys reaches. */
+  static Level of(double share) {
     for (Level level : values()) {
-      if (odds.low() >= level.least) {
+      if (share >= level.least) {
         return level;
       }
     }

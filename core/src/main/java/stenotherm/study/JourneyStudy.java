@@ -294,38 +294,45 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public StudyResult run(StudySettings settings, ProgressListener listener) {
-    Work work = new Work(settings, listener);
-    each(settings, 0, work.stopped::get, work);
-    return work.result(settings);
+    return run(settings, List.of(), listener);
   }
+
+  /**
+   * A look at the first journeys of a study.
+   *
+   * @param points points of each replicate after which to look, a power of two
+   * @param isEnough tells by the odds of staying within until opening, of the journeys so far,
+   *     whether these are enough
+   */
+  public record InterimLook(int points, Predicate<Odds> isEnough) {}
 
   /**
    * Runs the journeys, and only the first of them where these tell enough. The same journeys come
    * first, and the decision has the same bits, for any number of threads.
    *
-   * @param settings how many
-   * @param first points of each replicate after which to look, a power of two; where there are not
-   *     more, all are run
-   * @param isEnough tells by the odds of staying within until opening, of the first journeys,
-   *     whether these are enough
+   * @param settings how many at most
+   * @param looks when to look, ascending; those after the last journey are left out
    * @param listener as for all journeys; the number told last is that of the journeys run
    * @return odds, quantiles and bands
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public StudyResult run(
-      StudySettings settings, int first, Predicate<Odds> isEnough, ProgressListener listener) {
-    if (first >= settings.points()) {
-      return run(settings, listener);
-    }
+      StudySettings settings, List<InterimLook> looks, ProgressListener listener) {
     Work work = new Work(settings, listener);
-    StudySettings few = settings.withPoints(first);
-    each(few, 0, work.stopped::get, work);
-    StudyResult soFar = work.result(few);
-    if (isEnough.test(soFar.within())) {
-      return soFar;
+    int done = 0;
+    for (InterimLook look : looks) {
+      if (look.points < settings.points()) {
+        StudySettings few = settings.withPoints(look.points);
+        each(few, done, work.stopped::get, work);
+        done = look.points;
+        StudyResult soFar = work.result(few);
+        if (look.isEnough.test(soFar.within())) {
+          return soFar;
+        }
+      }
     }
-    each(settings, first, work.stopped::get, work);
+    each(settings, done, work.stopped::get, work);
     return work.result(settings);
   }
 

@@ -35,6 +35,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
 import stenotherm.study.JourneyStudy;
+import stenotherm.study.Odds;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
 import stenotherm.study.StudySettings;
@@ -131,6 +132,17 @@ class AssessorTest {
     assertEquals(12, odds.longestDelay());
     assertEquals(128, odds.journeys());
     assertTrue(assessment.error().total() > 0);
+  }
+
+  /** Where 80 of 100 divide two levels, and 50 of 100 a gamble from what is out. */
+  @Test
+  void moreJourneysAreRunWhereTheLevelHangsOnThem() {
+    assertTrue(Assessor.isSettled(new Odds(0.87, 0.83, 0.9)));
+    assertTrue(Assessor.isSettled(new Odds(0.74, 0.7, 0.78)));
+    assertFalse(Assessor.isSettled(new Odds(0.83, 0.795, 0.86)));
+    assertTrue(Assessor.isSettled(new Odds(0.81, 0.77, 0.85)), "twice as many would not do");
+    assertTrue(Assessor.isClearlyOut(new Odds(0.4, 0.3, 0.49)));
+    assertFalse(Assessor.isClearlyOut(new Odds(0.4, 0.3, 0.51)));
   }
 
   @Test

@@ -142,15 +142,35 @@ class JourneyStudyTest {
   @Test
   void theFirstJourneysMayTellEnough() {
     List<Odds> asked = new ArrayList<>();
-    StudyResult enough = STUDY.run(SETTINGS, 2, odds -> asked.add(odds), ProgressListener.NONE);
+    StudyResult enough =
+        STUDY.run(
+            SETTINGS,
+            List.of(new JourneyStudy.InterimLook(2, odds -> asked.add(odds))),
+            ProgressListener.NONE);
     StudyResult few = STUDY.run(SETTINGS.withPoints(2), ProgressListener.NONE);
     assertEquals(32, enough.journeys());
     assertEquals(List.of(few.within()), asked);
     assertSameBits(few, enough);
-    StudyResult all = STUDY.run(SETTINGS, 2, odds -> false, ProgressListener.NONE);
+    StudyResult all =
+        STUDY.run(
+            SETTINGS,
+            List.of(new JourneyStudy.InterimLook(2, odds -> false)),
+            ProgressListener.NONE);
     assertEquals(SETTINGS.journeys(), all.journeys());
     assertSameBits(RESULT, all);
-    assertSameBits(RESULT, STUDY.run(SETTINGS, 8, odds -> true, ProgressListener.NONE));
+    assertSameBits(
+        RESULT,
+        STUDY.run(
+            SETTINGS,
+            List.of(new JourneyStudy.InterimLook(8, odds -> true)),
+            ProgressListener.NONE));
+    List<JourneyStudy.InterimLook> two =
+        List.of(
+            new JourneyStudy.InterimLook(2, odds -> false),
+            new JourneyStudy.InterimLook(4, odds -> true));
+    assertSameBits(
+        STUDY.run(SETTINGS.withPoints(4), ProgressListener.NONE),
+        STUDY.run(SETTINGS, two, ProgressListener.NONE));
   }
 
   /** Runs one by one, held against limits by their definition. */
