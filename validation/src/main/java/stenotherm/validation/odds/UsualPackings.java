@@ -49,6 +49,11 @@ public final class UsualPackings {
   static final List<String> ANIMALS =
       List.of("leopard gecko, 40 g", "house gecko, 5 g", "green and black poison frog, 4 g");
 
+  /** Assumed, to see what the lower end of a band does. */
+  private static final String BEARS_COLD =
+      "{name: 'gecko that bears 10 °C for hours', mass: 40 g, comfortable: 18 to 29 °C, alarm: 10"
+          + " to 33 °C, critical: 8 to 40 °C}";
+
   /** Lows [°F] at which both ends are tried. */
   private static final List<Integer> LOWS = List.of(10, 25, 40, 55, 70, 85);
 
@@ -89,12 +94,18 @@ public final class UsualPackings {
             + " air, b in reach of what burns.");
     for (String animal : ANIMALS) {
       for (Packing packing : PACKINGS) {
-        print(animal, packing, out);
+        print(animal, animal, packing, out);
       }
     }
+    out.printf(
+        Locale.ROOT,
+        "%nWhere heat starts to be needed goes by the lower end of the band, 15 °C of the leopard"
+            + " gecko; the cube with an animal that is assumed to bear less:%n");
+    print("one that bears 10 °C", BEARS_COLD, PACKINGS.get(0), out);
+    print("one that bears 10 °C", BEARS_COLD, PACKINGS.get(3), out);
   }
 
-  private static void print(String animal, Packing packing, PrintStream out) {
+  private static void print(String name, String animal, Packing packing, PrintStream out) {
     Journey middle = journey(animal, packing, 40, 40);
     Parcel given = scenario(animal, packing, 40, 40).packings().get(0);
     Parcel parcel = packing.warmer ? given : given.withoutWarmers();
@@ -125,7 +136,7 @@ public final class UsualPackings {
                   JourneyStudy.hotter(model.run(held, Variation.NOMINAL).requireCompleted()))
               .run(JOURNEYS, ProgressListener.NONE);
         };
-    out.printf(Locale.ROOT, "%n%s, %s%n      ", packing.name, animal);
+    out.printf(Locale.ROOT, "%n%s, %s%n      ", packing.name, name);
     LOWS.forEach(low -> out.printf(Locale.ROOT, "%6d", low));
     out.println();
     int best = 0;
