@@ -194,7 +194,7 @@ public final class Assessor {
    * @throws IllegalStateException if a run failed; the message says why
    */
   public List<DelayMargin> legDelays(ProgressListener listener) {
-    CondensedModel condensed = prepared(ProgressListener.NONE).condensed();
+    CondensedModel condensed = prepared((done, total) -> listener.progress(0, 1)).condensed();
     LegDelays delays = new LegDelays(parcel, condensed, journey, settings.longestHold());
     return delays.margins(new WatchedWorkers(settings.study().workers(), listener));
   }
