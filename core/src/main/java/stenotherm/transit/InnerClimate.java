@@ -598,15 +598,15 @@ final class InnerClimate {
     ClimatePlan.Response response = plan.ventilation.get().body().over(duration);
     double known = response.without(now[output], next[output], broughtBefore, brought, bringing);
     double perFlow = density(air) * MoistAir.molarHeatCapacity(0);
-    double last = Double.NaN;
-    for (int pass = 0;
-        pass < FLOW_PASSES && !(Math.abs(flow - last) < FLOW_CLOSURE * flow);
-        pass++) {
+    int passes = 0;
+    double last;
+    do {
       last = flow;
       double pull = response.ofEnd() * perFlow * flow;
       ventilated = (known + pull * outside) / (1 + pull);
       flow = paths.flow(ventilated - outside);
-    }
+      passes++;
+    } while (passes < FLOW_PASSES && Math.abs(flow - last) >= FLOW_CLOSURE * flow);
   }
 
   /** Gases, water and their ledgers. */

@@ -141,17 +141,6 @@ final class ReducedParcel {
       List<Schedule.Setting> atHand,
       Search search,
       Map<Stage, StageForecast.Met> usual,
-      Map<Stage, StageForecast> forecasts) {
-    this(body, model, reference, atHand, search, usual, forecasts, Map.of());
-  }
-
-  private ReducedParcel(
-      ParcelBody body,
-      ReducedModel model,
-      double[] reference,
-      List<Schedule.Setting> atHand,
-      Search search,
-      Map<Stage, StageForecast.Met> usual,
       Map<Stage, StageForecast> forecasts,
       Map<Journey, Schedule> settled) {
     this.body = body;
@@ -162,6 +151,12 @@ final class ReducedParcel {
     this.usual = usual;
     this.forecasts = forecasts;
     this.settled = settled;
+  }
+
+  /** The same model and settings at hand, nothing settled. */
+  private ReducedParcel with(
+      Search other, Map<Stage, StageForecast.Met> start, Map<Stage, StageForecast> forecast) {
+    return new ReducedParcel(body, model, reference, atHand, other, start, forecast, Map.of());
   }
 
   ReducedModel model() {
@@ -178,18 +173,17 @@ final class ReducedParcel {
 
   /** The same model with other settings at hand. */
   ReducedParcel withAtHand(List<Schedule.Setting> others) {
-    return new ReducedParcel(body, model, reference, others, search, usual, forecasts);
+    return new ReducedParcel(body, model, reference, others, search, usual, forecasts, Map.of());
   }
 
   /** The same model, stages sharing a setting up to another distance of their coefficients. */
   ReducedParcel sharing(double distance) {
-    return new ReducedParcel(
-        body, model, reference, atHand, search.sharing(distance), usual, Map.of());
+    return with(search.sharing(distance), usual, Map.of());
   }
 
   /** The same model, coefficients taken anew more often. */
   ReducedParcel settlingFinely() {
-    return new ReducedParcel(body, model, reference, atHand, Search.FINE, usual, Map.of());
+    return with(Search.FINE, usual, Map.of());
   }
 
   /** The same model, which need not search for the coefficients of nominal courses. */
@@ -262,8 +256,7 @@ final class ReducedParcel {
           (stage, there) ->
               about.put(stage, Objects.requireNonNull(forecasts.get(stage)).about(there)));
     }
-    return new ReducedParcel(
-        body, model, reference, atHand, search, Map.copyOf(met), Map.copyOf(about));
+    return with(search, Map.copyOf(met), Map.copyOf(about));
   }
 
   /**
@@ -281,7 +274,7 @@ final class ReducedParcel {
                   stage,
                   StageForecast.fitted(met, runs.stream().map(run -> run.get(stage)).toList())));
     }
-    return new ReducedParcel(body, model, reference, atHand, search, usual, Map.copyOf(fitted));
+    return with(search, usual, Map.copyOf(fitted));
   }
 
   /** What a course meets in each stage. */
@@ -544,7 +537,7 @@ final class ReducedParcel {
 
   /** The same model, for {@link #states}. */
   ReducedParcel roughly() {
-    return new ReducedParcel(body, model, reference, atHand, Search.ROUGH, Map.of(), Map.of());
+    return with(Search.ROUGH, Map.of(), Map.of());
   }
 
   /** States such as a course meets at its stops, for a smaller model. */
@@ -574,7 +567,8 @@ final class ReducedParcel {
       Map<Stage, StageForecast.Met> usual,
       Map<Stage, StageForecast> forecasts) {
     ReducedParcel condensed =
-        new ReducedParcel(body, small, reference, List.of(), Search.QUICK, usual, forecasts);
+        new ReducedParcel(
+            body, small, reference, List.of(), Search.QUICK, usual, forecasts, Map.of());
     return condensed.withAtHand(
         atHand.stream()
             .map(each -> condensed.setting(each.coefficients()).forManyReadings())

@@ -1,13 +1,8 @@
 package stenotherm.validation.odds;
 
 import java.io.PrintStream;
-import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Objects;
-import java.util.TreeSet;
 import stenotherm.base.ProgressListener;
 import stenotherm.decision.Level;
 import stenotherm.journey.Journey;
@@ -171,17 +166,14 @@ public final class UsualPackings {
           case GAMBLE -> "g";
           case DO_NOT -> "-";
         };
-    Map<String, Odds> spared =
-        Map.of(
-            "c", result.notTooCold(),
-            "h", result.notTooHot(),
-            "a", result.enoughAir(),
-            "b", result.notBurnt());
-    String worst =
-        Collections.min(
-            new TreeSet<>(spared.keySet()),
-            Comparator.comparingDouble(each -> Objects.requireNonNull(spared.get(each)).within()));
-    return Math.round(100 * result.within().within()) + level + worst;
+    List<Odds> spared =
+        List.of(result.enoughAir(), result.notBurnt(), result.notTooCold(), result.notTooHot());
+    double least = spared.stream().mapToDouble(Odds::within).min().orElseThrow();
+    int worst = 0;
+    while (spared.get(worst).within() > least) {
+      worst++;
+    }
+    return Math.round(100 * result.within().within()) + level + "abch".charAt(worst);
   }
 
   private static Journey journey(String animal, Packing packing, int origin, int destination) {
