@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -73,6 +74,12 @@ record Climate(Judged row) {
 
   Moment mostCarbonDioxide() {
     return most(cup -> result().carbonDioxideAtSeaLevel(cup.name()));
+  }
+
+  /** How much fresh air counts as when it is as thin as at a moment [-]: at sea level 1. */
+  double thinness(Moment moment) {
+    int at = Arrays.binarySearch(result().times(), moment.time);
+    return oxygen(moment.cup)[at] / result().oxygen(moment.cup.name())[at];
   }
 
   /** The coldest place that an animal can reach. */

@@ -33,6 +33,12 @@ record ClimateWords(Words words) {
   /** What lies closer together than this touches [m]. */
   private static final double TOUCHING = 1e-6;
 
+  /** Oxygen in fresh air as sentences give it [-]. */
+  private static final double FRESH = 0.21;
+
+  /** Thinner air than this, that of some 300 m, is worth a word [-]. */
+  private static final double THIN = 0.965;
+
   /** A mole fraction in percent. */
   static String percent(double fraction) {
     return Figures.tenth(100 * fraction) + " %";
@@ -88,13 +94,22 @@ record ClimateWords(Words words) {
         + percent(oxygen.value())
         + " oxygen ("
         + Words.moment(row.held(), oxygen.time())
-        + "; fresh air has 21 %) and rises to "
+        + "; "
+        + fresh(climate, oxygen)
+        + ") and rises to "
         + percent(dioxide.value())
         + " carbon dioxide. Places in reach of an animal have "
         + words.temperature(climate.coldestPlace().value())
         + " to "
         + words.temperature(climate.hottestPlace().value())
         + ": climbers, too, are judged where they rest on the floor, but for burns by the hottest.";
+  }
+
+  /** What to hold oxygen against. */
+  private static String fresh(Climate climate, Climate.Moment moment) {
+    double thinness = climate.thinness(moment);
+    return "fresh air has 21 %"
+        + (thinness < THIN ? ", in the thin air of that hour " + percent(FRESH * thinness) : "");
   }
 
   private static String in(Judged row, Container cup) {
@@ -132,7 +147,9 @@ record ClimateWords(Words words) {
             + Words.moment(row.held(), least.time())
             + " its air typically has "
             + percent(least.value())
-            + " oxygen (fresh air has 21 %)"
+            + " oxygen ("
+            + fresh(climate, least)
+            + ")"
             + (row.hasWarmer() ? ", as the warmer uses it up." : "."));
   }
 
@@ -153,7 +170,9 @@ record ClimateWords(Words words) {
               + percent(oxygen.value())
               + " oxygen "
               + when(row, oxygen)
-              + ": below "
+              + " ("
+              + fresh(climate, oxygen)
+              + "): below "
               + whole(LIMITS.oxygenWarning())
               + " is little, below "
               + whole(LIMITS.oxygenAlarm())

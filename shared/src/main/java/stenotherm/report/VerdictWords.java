@@ -41,9 +41,8 @@ public record VerdictWords(Figures figures) {
       DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
   /**
-   * Composes the verdict of a packing: in how many of a hundred journeys every animal stays within
-   * its temperatures, how certain that is, what goes wrong in the others, and the moment that
-   * matters.
+   * Composes the verdict of a packing: how many of a hundred journeys go well, how certain that is,
+   * what goes wrong in the others, and the moment that matters.
    *
    * @param assessment the assessment of the packing
    * @return sentences that can stand alone, times on the local clock
@@ -51,7 +50,7 @@ public record VerdictWords(Figures figures) {
   public String sentence(Assessment assessment) {
     Verdict verdict = assessment.verdict();
     StudyResult odds = assessment.odds();
-    return "Stays within its temperatures in "
+    return "Goes well in "
         + Words.inHundred(verdict.within().within())
         + " of 100 journeys that arrive on time ("
         + Words.percent(verdict.within().low())
@@ -197,7 +196,7 @@ public record VerdictWords(Figures figures) {
     Judged best = Judged.best(rows);
     return " such journeys that arrive on time, "
         + Words.inHundred(best.verdict().within().within())
-        + " keep "
+        + " go well: "
         + animals(best)
         + late(best)
         + ". "
@@ -214,19 +213,20 @@ public record VerdictWords(Figures figures) {
     return "; of those opened a day late, " + Words.inHundred(odds.withinUntil(LATE).within());
   }
 
-  /** For example "the leopard gecko between 10 °C and 32 °C". */
-  String animals(Judged row) {
+  /** For example "the leopard gecko stays between 10 °C and 32 °C, with air to breathe". */
+  private String animals(Judged row) {
     List<Container> cups = row.parcel().occupied();
     if (cups.size() > 1) {
-      return "all animals within their temperatures";
+      return "all animals stay within their temperatures, with air to breathe";
     }
     Range band = Judged.animal(cups.get(0)).tolerance().band(Limit.ALARM).range();
     return "the "
         + Judged.animal(cups.get(0)).name()
-        + " between "
+        + " stays between "
         + figures.temperature(band.low())
         + " and "
-        + figures.temperature(band.high());
+        + figures.temperature(band.high())
+        + ", with air to breathe";
   }
 
   /** What causes most of the spread of the margin that decides: what to know better first. */

@@ -150,7 +150,7 @@ class VerdictWordsTest {
     Extreme hottest = Extreme.of(hot, Side.HOT);
     assertTrue(Times.toHours(hottest.time()) < 1, "hottest when it leaves a warm room");
     assertEquals(
-        "Stays within its temperatures in 90 of 100 journeys that arrive on time (86 to 92, as only"
+        "Goes well in 90 of 100 journeys that arrive on time (86 to 92, as only"
             + " so many journeys were computed; "
             + Words.percent(odds.within().within())
             + " if everything is half as uncertain again); too cold in "
@@ -213,7 +213,8 @@ class VerdictWordsTest {
   @Test
   void theHeadlineSaysWhatToDoAtEachLevel() {
     String late =
-        " keep the leopard gecko between 15 °C and 33 °C; of those opened a day late, "
+        " go well: the leopard gecko stays between 15 °C and 33 °C, with air to breathe; of those"
+            + " opened a day late, "
             + Words.inHundred(RAN.odds().withinUntil(24).within())
             + ". It is coldest about ";
     String well = " Of 100 such journeys that arrive on time, ";
@@ -442,7 +443,7 @@ class VerdictWordsTest {
         helped.contains(
             "'bare foam', is a gamble. What helps most of 7 changes tried on it: everything at 79"
                 + " °F when packed; 90 of 100 go well (likely holds). As it is, of 100 such"
-                + " journeys that arrive on time, 60 keep"),
+                + " journeys that arrive on time, 60 go well: the"),
         helped);
     Improvement little =
         new Improvement(new Remedy.WarmerOffWall(0.0254), odds(0.7), Level.GAMBLE, 7);
@@ -458,6 +459,50 @@ class VerdictWordsTest {
         none);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
     assertFalse(holds.contains("change"), holds);
+  }
+
+  /** Fresh air at 2,400 m has no more oxygen than 15.7 % would give at sea level. */
+  @Test
+  void oxygenIsHeldAgainstFreshAirOfThatHeight() {
+    Scenario high =
+        ScenarioReader.read(
+            "high.yaml",
+            """
+            format: 1
+            title: test
+            animal: leopard gecko, 40 g
+            containers: [110 x 80 x 60 mm]
+            journey:
+              sealed: 2026-01-31 20:00
+              from: Here, UTC-5
+              to: There, UTC-8
+              legs:
+                - {name: road, at: origin, for: 1 h, ambient: 14 °C}
+                - {name: hold, at: destination, for: 5 h, ambient: 14 °C, altitude: 2400 m}
+            packings:
+              - {name: bare foam, box: 350 x 250 x 150 mm, foam: EPS 20 13 mm, fill: shredded paper}
+            """);
+    TransitResult nominal =
+        ParcelModel.of(high.packings().get(0), high.journey(), SETTINGS)
+            .run(high.journey(), Variation.NOMINAL);
+    Assessment assessment =
+        new Assessment(
+            nominal,
+            nominal,
+            RAN.stress(),
+            RAN.stress(),
+            high.journey().duration(),
+            List.of(),
+            new NumericalError(0.1, true, 0, 0, 0),
+            RAN.odds(),
+            RAN.odds(),
+            new Verdict(Level.HOLDS, odds(1), Side.COLD, 0, List.of(Verdict.DEFER)));
+    Judged row = new Judged(high.packings().get(0), false, assessment, nominal, List.of());
+    // ISO 2533, standard atmosphere, table 5: 75 626 Pa at 2,400 m
+    assertEquals(
+        75_626.0 / 101_325, new Climate(row).thinness(new Climate(row).leastOxygen()), 1e-3);
+    String air = new ClimateWords(new Words(Figures.METRIC)).air(row);
+    assertTrue(air.contains("; fresh air has 21 %, in the thin air of that hour 15.7 %)"), air);
   }
 
   /** No air comes into a tight box: it is told first, in the details, the cautions and the data. */
