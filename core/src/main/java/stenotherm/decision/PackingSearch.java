@@ -115,7 +115,10 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
           && other.share() == share();
     }
 
-    /** Tells whether another one is as small, light and good, and better in something. */
+    /**
+     * Tells whether another one is as small, light and good, without more changes, and better in
+     * something.
+     */
     boolean isBeatenBy(Found other) {
       double mine = share();
       double its = other.share();
@@ -124,6 +127,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       return other.volume() <= volume()
           && otherMass <= mass
           && its >= mine
+          && other.choice.changes().size() <= choice.changes().size()
           && (other.volume() < volume() || otherMass < mass || its > mine);
     }
   }
@@ -163,10 +167,16 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * Returns what to weigh against each other: size, mass and odds.
    *
    * @return of those with odds the ones that no other beats in all three, the smallest first; of
-   *     several alike in all three the first
+   *     several alike in all three the one with the fewest changes
    */
   public List<Found> tradeOff() {
-    List<Found> known = candidates.stream().filter(each -> each.within().isPresent()).toList();
+    List<Found> known =
+        candidates.stream()
+            .filter(each -> each.within().isPresent())
+            .sorted(
+                Comparator.comparingDouble(Found::volume)
+                    .thenComparingInt(each -> each.choice().changes().size()))
+            .toList();
     List<Found> unbeaten = new ArrayList<>();
     for (Found each : known) {
       if (known.stream().noneMatch(each::isBeatenBy) && unbeaten.stream().noneMatch(each::isLike)) {
@@ -290,6 +300,8 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private Comparator<Found> bestFirst() {
       return Comparator.<Found, Boolean>comparing(each -> !reaches(each))
           .thenComparing(each -> reaches(each) ? 0 : -each.within().map(Odds::within).orElse(0.0))
+          .thenComparingDouble(Found::volume)
+          .thenComparingInt(each -> each.choice().changes().size())
           .thenComparing(SMALLEST_FIRST);
     }
 

@@ -1,10 +1,14 @@
 package stenotherm.decision;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -15,6 +19,7 @@ import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
+import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.Parcel;
@@ -69,6 +74,9 @@ public sealed interface Remedy {
   static List<Remedy> toTry(Parcel parcel, Journey journey) {
     List<Remedy> all = new ArrayList<>();
     all.add(new ThickerFoam());
+    if (ThinnerFoam.isFoamed(parcel)) {
+      all.add(new ThinnerFoam());
+    }
     if (!parcel.warmers().isEmpty()) {
       all.add(new NoWarmer());
     }
@@ -87,8 +95,11 @@ public sealed interface Remedy {
     if (parcel.warmers().stream().anyMatch(placed -> placed.placement().onWall().isPresent())) {
       all.add(new WarmerOffWall(WarmerOffWall.USUAL));
     }
-    if (parcel.warmers().stream().anyMatch(each -> each.warmer().heat() instanceof IronPowder)) {
+    if (parcel.warmers().stream().anyMatch(Remedy::burns)) {
       all.add(new MoreAir());
+    }
+    if (parcel.warmers().stream().anyMatch(HalfTaped::changes)) {
+      all.add(new HalfTaped());
     }
     for (double kelvin : new double[] {-StartAt.STEP, StartAt.STEP}) {
       double start = journey.startTemperature() + kelvin;
@@ -141,13 +152,14 @@ public sealed interface Remedy {
     return placed.placement().onWall().filter(wall -> wall.face() == face).isPresent();
   }
 
+  private static boolean burns(PlacedWarmer placed) {
+    return placed.warmer().heat() instanceof IronPowder;
+  }
+
   /** One more panel of foam behind each wall, in a box that is larger by as much. */
   record ThickerFoam() implements Remedy {
     /** The panel that is sold most: 3/4 in [m]. */
     private static final double PANEL = 0.019;
-
-    /** Boards conduct at least this well, foams worse [W/(m K)]. */
-    private static final double FOAM_BELOW = 0.05;
 
     @Override
     public String words(UnitWords units) {
@@ -156,37 +168,66 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      Map<Face, List<WallLayer>> thicker = new EnumMap<>(Face.class);
-      for (Face face : Face.values()) {
-        List<WallLayer> layers =
-            new ArrayList<>(parcel.walls().layers().getOrDefault(face, List.of()));
-        int foam = 0;
-        while (foam < layers.size() && layers.get(foam).material().conductivity() >= FOAM_BELOW) {
-          foam++;
-        }
-        if (foam == layers.size()) {
-          layers.add(new WallLayer(Materials.EPS_20, PANEL));
-        } else {
-          WallLayer there = layers.get(foam);
-          layers.set(foam, new WallLayer(there.material(), there.thickness() + PANEL));
-        }
-        thicker.put(face, layers);
-      }
-      Walls walls = new Walls(thicker, parcel.walls().joints());
-      Box room = parcel.cavity();
-      Dimensions inner = new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
-      Parcel changed =
-          new Parcel(
-              parcel.name(),
-              walls.around(inner),
-              walls,
-              parcel.filling(),
-              parcel.containers(),
-              parcel.warmers(),
-              parcel.packs(),
-              parcel.openings());
-      return new Shipment(changed, journey);
+      return new Shipment(withFoam(parcel, each -> each + PANEL), journey);
     }
+  }
+
+  /** Half as much foam behind each wall, in a box that is smaller by as much. */
+  record ThinnerFoam() implements Remedy {
+    /** Tells whether each wall has foam. */
+    static boolean isFoamed(Parcel parcel) {
+      return Arrays.stream(Face.values())
+          .allMatch(face -> firstFoam(parcel.walls().layersOf(face)).isPresent());
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "foam half as thick on all sides, in a box smaller by as much";
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(withFoam(parcel, each -> each / 2), journey);
+    }
+  }
+
+  /** Position of the foam in a wall. */
+  private static OptionalInt firstFoam(List<WallLayer> layers) {
+    // boards conduct at least this well, foams worse [W/(m K)]
+    double foamBelow = 0.05;
+    return IntStream.range(0, layers.size())
+        .filter(each -> layers.get(each).material().conductivity() < foamBelow)
+        .findFirst();
+  }
+
+  /** The same room within walls whose foam has another thickness; 0 stands for none. */
+  private static Parcel withFoam(Parcel parcel, DoubleUnaryOperator thickness) {
+    Map<Face, List<WallLayer>> walls = new EnumMap<>(Face.class);
+    for (Face face : Face.values()) {
+      List<WallLayer> layers = new ArrayList<>(parcel.walls().layersOf(face));
+      OptionalInt foam = firstFoam(layers);
+      if (foam.isPresent()) {
+        WallLayer there = layers.get(foam.getAsInt());
+        layers.set(
+            foam.getAsInt(),
+            new WallLayer(there.material(), thickness.applyAsDouble(there.thickness())));
+      } else {
+        layers.add(new WallLayer(Materials.EPS_20, thickness.applyAsDouble(0)));
+      }
+      walls.put(face, layers);
+    }
+    Walls others = new Walls(walls, parcel.walls().joints());
+    Box room = parcel.cavity();
+    Dimensions inner = new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
+    return new Parcel(
+        parcel.name(),
+        others.around(inner),
+        others,
+        parcel.filling(),
+        parcel.containers(),
+        parcel.warmers(),
+        parcel.packs(),
+        parcel.openings());
   }
 
   /**
@@ -242,9 +283,7 @@ public sealed interface Remedy {
           parcel.warmers().isEmpty()
               ? parcel.withWarmers(
                   List.of(new PlacedWarmer("warmer", warmer, Face.Z_MAX, Mounting.taped(), 0)))
-              : withEach(
-                  parcel,
-                  each -> new PlacedWarmer(each.name(), warmer, each.placement(), each.opened()));
+              : withEach(parcel, each -> each.with(warmer));
       return new Shipment(changed, journey);
     }
   }
@@ -263,7 +302,7 @@ public sealed interface Remedy {
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Placement there = Placement.onFace(face, Mounting.taped());
-      Parcel changed = withEach(parcel, each -> placed(each, there));
+      Parcel changed = withEach(parcel, each -> each.at(there));
       WarmerPlacing.requireApart(changed);
       return new Shipment(changed, journey);
     }
@@ -284,7 +323,7 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      return new Shipment(withEach(parcel, each -> placed(each, offWall(each))), journey);
+      return new Shipment(withEach(parcel, each -> each.at(offWall(each))), journey);
     }
 
     private Placement offWall(PlacedWarmer warmer) {
@@ -306,8 +345,23 @@ public sealed interface Remedy {
     return parcel.withWarmers(parcel.warmers().stream().map(change).toList());
   }
 
-  private static PlacedWarmer placed(PlacedWarmer warmer, Placement placement) {
-    return new PlacedWarmer(warmer.name(), warmer.warmer(), placement, warmer.opened());
+  /** Tape over half of the film through which warmers take their air: they give less heat. */
+  record HalfTaped() implements Remedy {
+    private static boolean changes(PlacedWarmer placed) {
+      return burns(placed) && placed.cover().open() > FilmCover.HALF_TAPED.open();
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the warmer's film half taped over";
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(
+          withEach(parcel, each -> changes(each) ? each.covered(FilmCover.HALF_TAPED) : each),
+          journey);
+    }
   }
 
   /**

@@ -81,6 +81,7 @@ public record SearchSpace(
     List<Remedy> changes = new ArrayList<>();
     for (Remedy each : Remedy.toTry(parcel, journey)) {
       if (!(each instanceof Remedy.ThickerFoam
+          || each instanceof Remedy.ThinnerFoam
           || each instanceof Remedy.OtherWarmer
           || each instanceof Remedy.NoWarmer)) {
         changes.add(each);

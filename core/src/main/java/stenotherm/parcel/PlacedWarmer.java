@@ -76,6 +76,26 @@ public record PlacedWarmer(
   }
 
   /**
+   * The same warmer elsewhere.
+   *
+   * @param other where it lies
+   * @return the changed warmer
+   */
+  public PlacedWarmer at(Placement other) {
+    return new PlacedWarmer(name, warmer, other, opened, cover);
+  }
+
+  /**
+   * The same warmer with its film covered otherwise.
+   *
+   * @param other what covers it
+   * @return the changed warmer
+   */
+  public PlacedWarmer covered(FilmCover other) {
+    return new PlacedWarmer(name, warmer, placement, opened, other);
+  }
+
+  /**
    * Returns the power that follows a curve.
    *
    * @return power over the time since sealing [W against s], zero before the warmer is opened; zero

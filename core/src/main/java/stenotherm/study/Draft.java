@@ -26,7 +26,7 @@ final class Draft {
     legs.merge(leg, kelvin, Double::sum);
   }
 
-  /** Makes all animals warmer than the run tells [K]. */
+  /** Makes all animals warmer than the run tells, once they are on their way [K]. */
   void warmAnimals(double kelvin) {
     shift += kelvin;
   }

@@ -32,6 +32,12 @@ import stenotherm.transit.Variation;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class JourneyStudy {
+  /**
+   * From sealing on, while what the model leaves out and its numerical error come into effect, to
+   * be evenly more [s]: assumed. At sealing all has the temperature that was stated.
+   */
+  private static final double COMING_INTO_EFFECT = Times.HOUR;
+
   private final Parcel parcel;
   private final double[] times;
   private final Function<Variation, JourneyMeans> run;
@@ -198,13 +204,14 @@ public final class JourneyStudy {
     return run(variation, 0).temperatures();
   }
 
-  /** One run, temperatures corrected and shifted [K]. */
+  /** One run, temperatures corrected, and shifted from an hour after sealing on [K]. */
   private JourneyMeans run(Variation variation, double shift) {
     JourneyMeans means = run.apply(variation);
     double[][] temperatures = means.temperatures();
     for (int animal = 0; animal < temperatures.length; animal++) {
       for (int row = 0; row < times.length; row++) {
-        temperatures[animal][row] += correction[animal][row] + shift;
+        double inEffect = Math.min(1, times[row] / COMING_INTO_EFFECT);
+        temperatures[animal][row] += correction[animal][row] + shift * inEffect;
       }
     }
     return means;

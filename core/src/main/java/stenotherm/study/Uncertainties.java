@@ -197,7 +197,7 @@ public final class Uncertainties {
     }
     if (common > 0) {
       add(
-          "how warm vans and depots run",
+          "how warm the whole way runs",
           Law.NORMAL,
           (at, draft) ->
               uncertain.forEach(

@@ -19,9 +19,9 @@ import stenotherm.base.ProgressListener;
 import stenotherm.decision.Assessment;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Assessor;
+import stenotherm.decision.ChangesTried;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.FirstLook;
-import stenotherm.decision.Improvement;
 import stenotherm.decision.Level;
 import stenotherm.grid.GridBudget;
 import stenotherm.grid.GridSize;
@@ -144,18 +144,19 @@ public final class Comparison {
     List<Judged> rows =
         all(number -> judge(number, Objects.requireNonNull(assessors.remove(number))));
     Judged best = Judged.best(rows);
-    Optional<Improvement> improvement = Optional.empty();
+    Optional<ChangesTried> changes = Optional.empty();
     if (wantsChange(best)) {
       watcher.soFar(words.beforeChanges(rows));
-      improvement =
-          Improvement.find(
-              best.planned(),
-              best.assessment(),
-              how(settings.withThreads(allThreads), allThreads),
-              (done, total) -> watcher.progress(JUDGING + (1 - JUDGING) * done / total, 1));
+      changes =
+          Optional.of(
+              ChangesTried.on(
+                  best.planned(),
+                  best.assessment(),
+                  how(settings.withThreads(allThreads), allThreads),
+                  (done, total) -> watcher.progress(JUDGING + (1 - JUDGING) * done / total, 1)));
     }
     watcher.progress(1, 1);
-    return new ComparisonReport(scenario, rows, improvement);
+    return new ComparisonReport(scenario, rows, changes);
   }
 
   /**

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stenotherm.decision.Improvement;
+import stenotherm.decision.ChangesTried;
 import stenotherm.scenario.Scenario;
 
 /**
@@ -18,10 +18,10 @@ import stenotherm.scenario.Scenario;
  * @param scenario what was compared
  * @param rows a row for each packing in the scenario's order; where it has warmers, one more
  *     without
- * @param improvement where no packing likely holds, the change that helps the best of them most
+ * @param changes where no packing likely holds, the changes that were tried on the best of them
  */
-public record ComparisonReport(
-    Scenario scenario, List<Judged> rows, Optional<Improvement> improvement) implements Answer {
+public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<ChangesTried> changes)
+    implements Answer {
   /** The page; it works offline and without scripts. */
   public static final String PAGE = "report.html";
 

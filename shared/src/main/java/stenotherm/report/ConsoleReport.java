@@ -35,6 +35,7 @@ final class ConsoleReport {
     tables.overview().print(out);
     tables.animals().ifPresent(table -> table.print(out));
     tables.packs().ifPresent(table -> table.print(out));
+    report.changes().ifPresent(tried -> tables.changes(tried, verdicts).print(out));
     tables.legDelays().ifPresent(table -> table.print(out));
     out.println();
     tables.anyLegMayBeLate().ifPresent(this::println);

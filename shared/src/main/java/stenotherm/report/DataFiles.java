@@ -10,7 +10,9 @@ import java.util.Map;
 import stenotherm.base.Face;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.Assessment;
+import stenotherm.decision.ChangesTried;
 import stenotherm.decision.DelayMargin;
+import stenotherm.decision.Level;
 import stenotherm.decision.Margin;
 import stenotherm.decision.Sensitivity;
 import stenotherm.decision.Side;
@@ -42,28 +44,43 @@ final class DataFiles {
     List<Judged> rows = report.rows();
     ObjectNode root = JsonText.object();
     VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
-    root.put("format", 5);
+    root.put("format", 6);
     root.put("title", scenario.title());
     root.put("headline", verdicts.headline(report));
     root.put("units_of_sentences", scenario.units().label());
     root.put("planned_duration_s", scenario.journey().duration());
     root.put("longest_hold_s", scenario.longestHold());
     report
-        .improvement()
+        .changes()
         .ifPresent(
-            improvement -> {
-              ObjectNode node = root.putObject("change_that_helps_most");
-              node.put("words", verdicts.remedy(improvement.remedy()));
-              node.put("level", improvement.level().name());
-              node.put("level_words", improvement.level().words());
-              node.put("changes_tried", improvement.tried());
-              JsonText.addOdds(node.putObject("odds"), improvement.within());
+            tried -> {
+              tried
+                  .best()
+                  .ifPresent(
+                      best -> addChange(root.putObject("change_that_helps_most"), best, verdicts));
+              root.put("rough_margin_without_changes_K", tried.margin());
+              ArrayNode all = root.putArray("changes_tried");
+              tried.changes().forEach(each -> addChange(all.addObject(), each, verdicts));
             });
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
     Cautions.of(report).forEach(root.putArray("cautions")::add);
     StatedAssumptions.sentences(scenario).forEach(root.putArray("assumptions")::add);
     return JsonText.of(root);
+  }
+
+  private static void addChange(
+      ObjectNode node, ChangesTried.Change change, VerdictWords verdicts) {
+    node.put("words", verdicts.remedy(change.remedy()));
+    node.put("rough_margin_K", change.margin());
+    change
+        .within()
+        .ifPresent(
+            odds -> {
+              node.put("level", Level.of(odds).name());
+              node.put("level_words", Level.of(odds).words());
+              JsonText.addOdds(node.putObject("odds"), odds);
+            });
   }
 
   private static void addRow(ObjectNode node, Judged row, VerdictWords verdicts) {

@@ -56,10 +56,7 @@ final class Glossary {
             + " the animal at once.");
     words.put(
         "may be late by",
-        String.format(
-            Locale.ROOT,
-            "so much later than planned it may be opened and still go well on %.0f of 100 journeys.",
-            100 * Level.LIKELY.least()));
+        "opened so much later than planned, it still '" + Level.LIKELY.words() + "'.");
     return Collections.unmodifiableMap(words);
   }
 }

@@ -55,6 +55,12 @@ final class HtmlReport {
     temperatures(best);
     page.cautions(Cautions.of(report));
     rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
+    report
+        .changes()
+        .ifPresent(
+            tried ->
+                page.folded(
+                    "What would help?", folded -> folded.table(tables.changes(tried, verdicts))));
     page.folded(
         "The odds in more detail",
         folded -> {

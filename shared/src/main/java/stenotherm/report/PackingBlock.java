@@ -12,6 +12,7 @@ import stenotherm.base.Face;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Joints;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
@@ -142,6 +143,9 @@ final class PackingBlock {
               + (each.opened() < 0
                   ? number(Times.toHours(-each.opened()) * 60) + " min before sealing"
                   : "at sealing"));
+      if (each.cover() != FilmCover.FREE) {
+        keys.add("film: " + each.cover().words().replace("film ", ""));
+      }
       block.append("      - {").append(String.join(", ", keys)).append("}\n");
     }
   }

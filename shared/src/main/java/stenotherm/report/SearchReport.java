@@ -140,7 +140,7 @@ public final class SearchReport implements Answer {
       Found best = search.best().get();
       return "The smallest box found with which at least "
           + wanted
-          + " go well: "
+          + " go well, some doubt taken off: "
           + words(best)
           + "; "
           + share(best)
@@ -192,15 +192,31 @@ public final class SearchReport implements Answer {
     return words.toString();
   }
 
+  /** With what the number of journeys leaves open. */
+  private static String interval(Found found) {
+    return found
+        .within()
+        .map(
+            odds ->
+                Words.inHundred(odds.within())
+                    + " ("
+                    + Words.percent(odds.low())
+                    + " to "
+                    + Words.percent(odds.high())
+                    + ")")
+        .orElse(Tables.NOTHING);
+  }
+
   private TextTable table(String caption, List<Found> all) {
-    List<String> head = new ArrayList<>(List.of("packing", "of 100 go well", "mass", "warmers"));
+    List<String> head =
+        new ArrayList<>(List.of("packing", "of 100 go well (doubt)", "mass", "warmers"));
     divisor.ifPresent(any -> head.add("dimensional weight"));
     head.add("computed");
     List<List<String>> lines = new ArrayList<>();
     for (Found each : all) {
       List<String> line = new ArrayList<>();
       line.add(words(each));
-      line.add(share(each));
+      line.add(interval(each));
       line.add(figures.mass(each.shipment().parcel().mass()));
       line.add(Integer.toString(each.choice().count()));
       divisor.ifPresent(by -> line.add(figures.mass(each.volume() / by)));
@@ -213,7 +229,7 @@ public final class SearchReport implements Answer {
   private List<TextTable> tables() {
     return List.of(
         table(
-            "Size, mass and odds: what no other candidate beats, the smallest first",
+            "Size, mass and odds: what no other candidate beats without more changes, the smallest first",
             search.tradeOff()),
         table("The best, computed in full", search.checked()),
         mishaps());
@@ -237,8 +253,8 @@ public final class SearchReport implements Answer {
         + search.unfit()
         + " more do not fit together or bring a warmer too near to a cup. All went through one"
         + " typical journey, computed roughly, the promising ones through 64, the best through 256"
-        + " in full, where the lower end of the interval of the odds must reach what is"
-        + " wanted. With the best, what goes wrong as a rule was tried one by one; the command break"
+        + " in full. In brackets stands what so few journeys leave open; the lower number must"
+        + " reach what is wanted. With the best, what goes wrong as a rule was tried one by one; the command break"
         + " finds the odds of that, and pairs. Other boxes may be smaller still."
         + (divisor.isPresent()
             ? " Dimensional weight is not rounded up; check your carrier's rules."

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.decision.ChangesTried;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Side;
 import stenotherm.grid.Box;
@@ -295,6 +296,31 @@ final class Tables {
       }
     }
     return "not before opening";
+  }
+
+  /** What was tried on the best packing, the most promising first. */
+  TextTable changes(ChangesTried tried, VerdictWords verdicts) {
+    List<List<String>> lines = new ArrayList<>();
+    lines.add(
+        List.of(
+            "as it is",
+            words.figures().difference(tried.margin()),
+            Words.inHundred(tried.before().within())));
+    for (ChangesTried.Change each : tried.changes()) {
+      lines.add(
+          List.of(
+              verdicts.remedy(each.remedy()),
+              words.figures().difference(each.margin()),
+              each.within().map(odds -> Words.inHundred(odds.within())).orElse(NOTHING)));
+    }
+    return new TextTable(
+        "What was tried on '"
+            + Judged.best(rows).label()
+            + "': what is left to the ends of its temperatures on a rather cold and a rather hot"
+            + " journey, computed roughly; of the two most promising the odds. Air counts in the"
+            + " odds alone",
+        List.of("change", "left", "of 100 go well"),
+        lines);
   }
 
   /** The packings that keep the alarm band. */

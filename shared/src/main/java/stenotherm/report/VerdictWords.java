@@ -10,6 +10,7 @@ import stenotherm.animal.Tolerance;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.decision.Assessment;
+import stenotherm.decision.ChangesTried;
 import stenotherm.decision.FirstLook;
 import stenotherm.decision.Level;
 import stenotherm.decision.Remedy;
@@ -116,34 +117,39 @@ public record VerdictWords(Figures figures) {
     if (change.isEmpty()) {
       return List.of(grounds(rows));
     }
-    return report.improvement().isPresent()
+    return report.changes().flatMap(ChangesTried::best).isPresent()
         ? List.of(change.get(), "As it is, of 100" + fares(rows))
         : List.of(grounds(rows), change.get());
   }
 
   /** Where no packing likely holds: what to change. */
   private Optional<String> improvement(ComparisonReport report) {
-    Judged best = Judged.best(report.rows());
-    if (!Comparison.wantsChange(best)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        report
-            .improvement()
-            .map(
-                found ->
-                    "What helps most of "
-                        + found.tried()
-                        + " changes tried on it: "
-                        + remedy(found.remedy())
-                        + "; "
-                        + (found.level().compareTo(Level.LIKELY) > 0 ? "even then only " : "")
-                        + Words.inHundred(found.within().within())
-                        + " of 100 go well ("
-                        + found.level().words()
-                        + ").")
-            .orElse(
-                "No single change of foam, warmer, temperature at packing or delivery helps it."));
+    return report
+        .changes()
+        .map(
+            tried ->
+                tried
+                    .best()
+                    .map(best -> helping(best, tried.changes().size()))
+                    .orElse(
+                        "None of "
+                            + tried.changes().size()
+                            + " single changes that were tried helps it."));
+  }
+
+  private String helping(ChangesTried.Change change, int tried) {
+    Odds within = change.within().orElseThrow();
+    Level level = Level.of(within);
+    return "What helps most of "
+        + tried
+        + " changes tried on it: "
+        + remedy(change.remedy())
+        + "; "
+        + (level.compareTo(Level.LIKELY) > 0 ? "even then only " : "")
+        + Words.inHundred(within.within())
+        + " of 100 go well ("
+        + level.words()
+        + ").";
   }
 
   /** A change, as what to do. */

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,8 +23,8 @@ import stenotherm.base.Orientation;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.decision.Assessment;
+import stenotherm.decision.ChangesTried;
 import stenotherm.decision.FirstLook;
-import stenotherm.decision.Improvement;
 import stenotherm.decision.Level;
 import stenotherm.decision.NumericalError;
 import stenotherm.decision.Remedy;
@@ -413,7 +415,7 @@ class VerdictWordsTest {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
     ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
-    assertEquals(5, root.get("format").asInt());
+    assertEquals(6, root.get("format").asInt());
     assertEquals(new VerdictWords(Figures.METRIC).headline(report), root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());
@@ -432,31 +434,51 @@ class VerdictWordsTest {
     assertEquals(0.1, first.get("error_K").get("total").asDouble());
   }
 
+  private static ChangesTried tried(Remedy best, double within) {
+    return new ChangesTried(
+        odds(0.6),
+        -1,
+        List.of(
+            new ChangesTried.Change(best, 1.5, Optional.of(odds(within))),
+            new ChangesTried.Change(new Remedy.NoWarmer(), -2, Optional.empty())));
+  }
+
   /** Where nothing likely holds, the headline tells what was tried; else nothing was. */
   @Test
   void theHeadlineSaysWhatHelpsMost() {
     VerdictWords words = new VerdictWords(Figures.US);
     List<Judged> gamble = List.of(judged(BARE, Level.GAMBLE, 0.6));
-    Improvement better = new Improvement(new Remedy.StartAt(299.15), odds(0.9), Level.LIKELY, 7);
-    String helped = words.headline(new ComparisonReport(SCENARIO, gamble, Optional.of(better)));
+    ComparisonReport better =
+        new ComparisonReport(SCENARIO, gamble, Optional.of(tried(new Remedy.StartAt(299.15), 0.9)));
+    String helped = words.headline(better);
     assertTrue(
         helped.contains(
-            "'bare foam', is a gamble. What helps most of 7 changes tried on it: everything at 79"
+            "'bare foam', is a gamble. What helps most of 2 changes tried on it: everything at 79"
                 + " °F when packed; 90 of 100 go well (likely holds). As it is, of 100 such"
                 + " journeys that arrive on time, 60 go well: the"),
         helped);
-    Improvement little =
-        new Improvement(new Remedy.WarmerOffWall(0.0254), odds(0.7), Level.GAMBLE, 7);
-    String still = words.headline(new ComparisonReport(SCENARIO, gamble, Optional.of(little)));
+    String page = new String(HtmlReport.of(better, false), StandardCharsets.UTF_8);
+    assertTrue(page.contains("What would help?"), page);
+    StringWriter console = new StringWriter();
+    better.print(new PrintWriter(console, true));
+    assertTrue(
+        console.toString().matches("(?s).*everything at 26 °C when packed +1.5 C° +90\\b.*"),
+        console.toString());
+    assertTrue(
+        console.toString().matches("(?s).*leave the warmer out +-2.0 C° +-\\s.*"),
+        console.toString());
+    ComparisonReport little =
+        new ComparisonReport(
+            SCENARIO, gamble, Optional.of(tried(new Remedy.WarmerOffWall(0.0254), 0.7)));
+    String still = words.headline(little);
     assertTrue(
         still.contains(
             "the warmer held 1 in off its wall; even then only 70 of 100 go well (a gamble)."),
         still);
-    String none = words.headline(report(gamble.get(0)));
-    assertTrue(
-        none.endsWith(
-            " No single change of foam, warmer, temperature at packing or delivery helps it."),
-        none);
+    ComparisonReport nothing =
+        new ComparisonReport(SCENARIO, gamble, Optional.of(tried(new Remedy.StartAt(299.15), 0.6)));
+    String none = words.headline(nothing);
+    assertTrue(none.endsWith(" None of 2 single changes that were tried helps it."), none);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
     assertFalse(holds.contains("change"), holds);
   }

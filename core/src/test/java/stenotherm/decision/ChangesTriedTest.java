@@ -31,17 +31,20 @@ import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Walls;
+import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.warmer.Warmers;
 
-class ImprovementTest {
+class ChangesTriedTest {
   private static final double HOUR = Times.HOUR;
   private static final Place HOME = new Place("home", ZoneOffset.UTC);
   private static final AssessmentSettings SETTINGS =
@@ -114,8 +117,11 @@ class ImprovementTest {
             leg("porch", 3, 275, new AmbientSpread(1, 3)));
     Parcel thicker = new Remedy.ThickerFoam().applyTo(WARMED, journey).parcel();
     assertEquals(0.004 + 0.020 + 0.019, thicker.walls().thickness(Face.X_MIN), 1e-12);
+    Parcel thinner = new Remedy.ThinnerFoam().applyTo(WARMED, journey).parcel();
+    assertEquals(0.004 + 0.010, thinner.walls().thickness(Face.X_MIN), 1e-12);
     for (Axis axis : Axis.values()) {
       assertEquals(WARMED.cavity().size(axis), thicker.cavity().size(axis), 1e-12);
+      assertEquals(WARMED.cavity().size(axis), thinner.cavity().size(axis), 1e-12);
     }
     Parcel board =
         new Parcel(
@@ -166,6 +172,29 @@ class ImprovementTest {
     assertEquals(journey.sealing(), shorter.sealing());
   }
 
+  /** Tape stays where it is, whatever else is changed. */
+  @Test
+  void aFilmIsTapedOnceAndStaysTaped() {
+    PlacedWarmer free = Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped());
+    Journey indoors = coldRoom(10, 285);
+    assertTrue(
+        Remedy.toTry(Packings.warmed(List.of(free)), indoors).contains(new Remedy.HalfTaped()));
+    Parcel taped = new Remedy.HalfTaped().applyTo(Packings.warmed(List.of(free)), indoors).parcel();
+    assertEquals(FilmCover.HALF_TAPED, taped.warmers().get(0).cover());
+    assertFalse(Remedy.toTry(taped, indoors).contains(new Remedy.HalfTaped()));
+    for (Remedy each :
+        List.of(
+            new Remedy.OtherWarmer(Warmers.TWENTY_HOUR),
+            new Remedy.WarmerOn(Face.X_MIN),
+            new Remedy.WarmerOffWall(0.01))) {
+      assertEquals(
+          FilmCover.HALF_TAPED,
+          each.applyTo(taped, indoors).parcel().warmers().get(0).cover(),
+          each.words(UNITS));
+    }
+    assertFalse(Remedy.toTry(WARMED, indoors).contains(new Remedy.HalfTaped()), "a steady heater");
+  }
+
   /** A cup as wide as the room: a warmer on the front would lie on it. */
   @Test
   void aWarmerIsNotPutWhereItMayBurn() {
@@ -190,19 +219,27 @@ class ImprovementTest {
     TransitResult planned = assessor.untilOpening(listener());
     Assessment now = assessor.assess(listener());
     assertTrue(now.verdict().within().within() < 0.1, now.verdict().toString());
-    Improvement found =
-        Improvement.find(planned, now, SETTINGS, ProgressListener.NONE).orElseThrow();
+    ChangesTried tried = ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE);
+    ChangesTried.Change found = tried.best().orElseThrow();
     assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
-    assertTrue(found.within().low() > 0.5, found.toString());
-    assertEquals(Level.of(found.within()), found.level());
-    assertTrue(found.tried() >= 5, found.toString());
+    Odds within = found.within().orElseThrow();
+    assertTrue(within.low() > 0.5, found.toString());
+    assertTrue(tried.changes().size() >= 5, tried.toString());
+    assertTrue(tried.margin() < 0 && tried.margin() < found.margin(), tried.toString());
+    assertEquals(
+        2, tried.changes().stream().filter(each -> each.within().isPresent()).count(), "by odds");
+    for (int place = 1; place < tried.changes().size(); place++) {
+      assertTrue(
+          tried.changes().get(place).margin() <= tried.changes().get(place - 1).margin(),
+          tried.toString());
+    }
     Remedy.Shipment changed = found.remedy().applyTo(Packings.plain(), cold);
     assertEquals(
         Assessor.assess(changed.parcel(), changed.journey(), SETTINGS, listener())
             .verdict()
             .within()
             .within(),
-        found.within().within(),
+        within.within(),
         0.03,
         "the odds of a verdict on finer grids");
   }
@@ -223,10 +260,11 @@ class ImprovementTest {
     Assessment now = assessor.assess(listener());
     assertTrue(now.odds().notTooCold().within() < 0.9, now.odds().notTooCold().toString());
     assertTrue(now.odds().notTooHot().within() < 0.99, now.odds().notTooHot().toString());
-    Improvement found =
-        Improvement.find(planned, now, SETTINGS, ProgressListener.NONE).orElseThrow();
+    ChangesTried.Change found =
+        ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE).best().orElseThrow();
     assertInstanceOf(Remedy.ThickerFoam.class, found.remedy());
-    assertTrue(found.within().low() > now.verdict().within().within(), found.toString());
+    assertTrue(
+        found.within().orElseThrow().low() > now.verdict().within().within(), found.toString());
   }
 
   @Test
@@ -235,11 +273,11 @@ class ImprovementTest {
     TransitResult planned = assessor.untilOpening(listener());
     Assessment now = assessor.assess(listener());
     assertEquals(1, now.verdict().within().within());
-    assertTrue(Improvement.find(planned, now, SETTINGS, ProgressListener.NONE).isEmpty());
+    assertTrue(ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE).best().isEmpty());
     Thread.currentThread().interrupt();
     assertThrows(
         CancellationException.class,
-        () -> Improvement.find(planned, now, SETTINGS, ProgressListener.NONE));
+        () -> ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE));
     assertTrue(Thread.interrupted());
   }
 

@@ -3,8 +3,10 @@ package stenotherm.decision;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
@@ -22,22 +24,20 @@ import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /**
- * The one change that helps a shipment most.
+ * Changes that were tried on a shipment, to find the one that helps most.
  *
  * <p>Experimental. A value, thus thread-safe.
  *
- * @param remedy the change
- * @param within odds that every animal stays within what it tolerates until the planned opening,
- *     with the change
- * @param level the level that these odds give
- * @param tried how many changes were tried
+ * @param before odds of the shipment as it is
+ * @param margin its {@link Change#margin} [K]
+ * @param changes the changes, the most promising first
  */
-public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
+public record ChangesTried(Odds before, double margin, List<Change> changes) {
   /** Changes judged by odds; the others are left after one typical journey. */
   private static final int FINALISTS = 2;
 
-  /** Odds of enough air below which holes are judged whatever they do to temperatures. */
-  private static final double SHORT_OF_AIR = 0.97;
+  /** Where so many of the journeys that fail are short of air, holes are judged in any case. */
+  private static final double SHORT_OF_AIR = 0.25;
 
   /** Part of the work that ranks changes. */
   private static final double LOOKING = 0.2;
@@ -54,19 +54,48 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
   private static final Variation COLD = towards(-TOWARDS_ENDS);
   private static final Variation HOT = towards(TOWARDS_ENDS);
 
-  /** Checks the parts. */
-  public Improvement {
-    Checks.given("remedy", remedy);
-    Checks.given("within", within);
-    Checks.given("level", level);
+  /**
+   * A change and what came of it.
+   *
+   * @param remedy the change
+   * @param margin what is left of the tighter margin [K]: towards the cold on a cold journey,
+   *     towards the heat on a hot one, both computed roughly; negative if an animal leaves what it
+   *     tolerates
+   * @param within odds that every animal stays within what it tolerates until the planned opening;
+   *     empty if they were not found, as others looked better
+   */
+  public record Change(Remedy remedy, double margin, Optional<Odds> within) {
+    /** Checks the parts. */
+    public Change {
+      Checks.given("remedy", remedy);
+      Checks.given("within", within);
+    }
+
+    private double surely() {
+      return within.map(Odds::low).orElse(Double.NEGATIVE_INFINITY);
+    }
+  }
+
+  /** A change and the shipment that it makes. */
+  private record Candidate(Change change, Remedy.Shipment changed) {}
+
+  /** Copies the list. */
+  public ChangesTried {
+    Checks.given("before", before);
+    changes = List.copyOf(changes);
   }
 
   /**
-   * A change and what came of a first look.
+   * Returns the change that helps most.
    *
-   * @param margin see {@link #margin}
+   * @return the change with the best odds; empty if none has better ones than the shipment as it
+   *     is, by the lower ends of the intervals
    */
-  private record Candidate(Remedy remedy, Remedy.Shipment changed, double margin) {}
+  public Optional<Change> best() {
+    return changes.stream()
+        .filter(each -> each.surely() > before.low())
+        .max(Comparator.comparingDouble(Change::surely));
+  }
 
   /**
    * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement,
@@ -79,12 +108,11 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
    * @param now how it was judged
    * @param settings mesh, time steps and solver, how many journeys
    * @param listener told how much is done; may stop
-   * @return the change with the best odds; empty if none has better ones, by the lower ends of the
-   *     intervals
+   * @return all that fit
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
-  public static Optional<Improvement> find(
+  public static ChangesTried on(
       TransitResult planned,
       Assessment now,
       AssessmentSettings settings,
@@ -106,7 +134,7 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
       }
     }
     // the packing as it is takes longest and comes first, lest it is left to one thread at the end
-    ParcelModel[] asItIs = new ParcelModel[1];
+    AtomicReference<ParcelModel> asItIs = new AtomicReference<>();
     Candidate[] looked = new Candidate[remedies.size()];
     workers.each(
         1 + looked.length,
@@ -114,20 +142,28 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
         LOOKING,
         task -> {
           if (task == 0) {
-            asItIs[0] = coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS);
+            asItIs.set(coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS));
           } else {
             Remedy.Shipment changed = shipments.get(task - 1);
+            ParcelModel rough =
+                coarse(changed.parcel(), changed.journey(), one.transit(), ModelScope.ROUGH_MEANS);
+            double margin = margin(rough, changed.journey());
             looked[task - 1] =
-                new Candidate(remedies.get(task - 1), changed, margin(changed, one.transit()));
+                new Candidate(
+                    new Change(remedies.get(task - 1), margin, Optional.empty()), changed);
           }
         });
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
-    candidates.sort(Comparator.comparingDouble(Candidate::margin).reversed());
-    if (now.odds().enoughAir().within() < SHORT_OF_AIR) {
+    candidates.sort(
+        Comparator.comparingDouble((Candidate each) -> each.change().margin()).reversed());
+    double failing = 1 - now.odds().within().within();
+    if (1 - now.odds().enoughAir().within() > SHORT_OF_AIR * failing) {
       // a typical journey tells nothing of what holes are for
-      candidates.sort(Comparator.comparing(each -> !(each.remedy() instanceof Remedy.MoreAir)));
+      candidates.sort(
+          Comparator.comparing(each -> !(each.change().remedy() instanceof Remedy.MoreAir)));
     }
-    CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), asItIs[0]);
+    CoarseOutlook.Missed missed =
+        CoarseOutlook.Missed.by(planned, now.error().total(), Objects.requireNonNull(asItIs.get()));
     StudySettings all = settings.study();
     StudySettings few =
         new StudySettings(all.replicates(), Math.min(FEW_POINTS, all.points()), all.seed(), 1);
@@ -145,15 +181,13 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
                   .odds(changed.journey(), few, (done, total) -> workers.signal())
                   .within();
         });
-    Improvement best = null;
+    List<Change> changes = new ArrayList<>(candidates.stream().map(Candidate::change).toList());
     for (int place = 0; place < odds.length; place++) {
-      Odds within = odds[place];
-      if (within.low() > (best == null ? now.verdict().within().low() : best.within().low())) {
-        Remedy remedy = candidates.get(place).remedy();
-        best = new Improvement(remedy, within, Level.of(within), candidates.size());
-      }
+      Change judged = changes.get(place);
+      changes.set(place, new Change(judged.remedy(), judged.margin(), Optional.of(odds[place])));
     }
-    return Optional.ofNullable(best);
+    double before = margin(Objects.requireNonNull(asItIs.get()), journey);
+    return new ChangesTried(now.verdict().within(), before, changes);
   }
 
   private static ParcelModel coarse(
@@ -172,9 +206,7 @@ public record Improvement(Remedy remedy, Odds within, Level level, int tried) {
    * What is left of the tighter margin [K]: towards the cold in the cold journey, towards the heat
    * in the hot one. A typical journey would tell nothing of what makes journeys differ less.
    */
-  private static double margin(Remedy.Shipment changed, TransitSettings settings) {
-    Journey journey = changed.journey();
-    ParcelModel model = coarse(changed.parcel(), journey, settings, ModelScope.ROUGH_MEANS);
+  private static double margin(ParcelModel model, Journey journey) {
     return Math.min(
         fate(model, journey, COLD).cold().margin(), fate(model, journey, HOT).hot().margin());
   }
