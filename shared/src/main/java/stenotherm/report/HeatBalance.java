@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
+import stenotherm.parcel.InnerHeat;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
@@ -25,13 +26,14 @@ record HeatBalance(List<HeatShare> givers, List<HeatShare> takers) {
   /** Less than this part of all heat is not worth a line of its own. */
   private static final double WORTH_A_LINE = 0.005;
 
+  /** What heat inside is called when it is given and when it is taken. */
+  private record Ways(String giving, String taking) {}
+
   /** A giver or taker. */
   record HeatShare(String name, double heat) {}
 
   static HeatBalance of(Judged row) {
     HeatLedger ledger = row.planned().ledger();
-    Map<String, Double> in = new LinkedHashMap<>();
-    ledger.sources().forEach((name, heat) -> in.merge(name, heat, Double::sum));
     Map<String, Double> through = new LinkedHashMap<>();
     ledger
         .boundaries()
@@ -48,8 +50,20 @@ record HeatBalance(List<HeatShare> givers, List<HeatShare> takers) {
             .filter(pack -> pack.pack().melts() && meltsOnTheWay(row, pack.name()))
             .map(PlacedPack::name)
             .collect(Collectors.toSet());
-    Map<String, Double> givers = new LinkedHashMap<>(in);
+    Map<String, Double> givers = new LinkedHashMap<>();
     Map<String, Double> takers = new LinkedHashMap<>();
+    Map<String, Ways> inner = inner(row.parcel());
+    ledger
+        .sources()
+        .forEach(
+            (name, heat) -> {
+              Ways ways = inner.getOrDefault(name, new Ways(name, "into " + name));
+              if (heat > 0) {
+                givers.merge(ways.giving, heat, Double::sum);
+              } else {
+                takers.merge(ways.taking, -heat, Double::sum);
+              }
+            });
     through.forEach(
         (side, heat) -> {
           if (heat > 0) {
@@ -90,6 +104,26 @@ record HeatBalance(List<HeatShare> givers, List<HeatShare> takers) {
       parts.add(new HeatShare("all else", small));
     }
     return List.copyOf(parts);
+  }
+
+  /** What animals, water and air give or take, by the name of the source. */
+  private static Map<String, Ways> inner(Parcel parcel) {
+    Map<String, Ways> inner = new LinkedHashMap<>();
+    for (Container container : parcel.containers()) {
+      inner.put(
+          InnerHeat.ofAnimal(container),
+          new Ways("what animals burn", "into water that leaves animals"));
+      inner.put(
+          InnerHeat.ofBedding(container),
+          new Ways("water that condenses in bedding", "into water that leaves bedding"));
+    }
+    inner.put(
+        InnerHeat.ofVentilation(),
+        new Ways("in with air that comes and goes", "out with air that comes and goes"));
+    inner.put(
+        InnerHeat.ofWalls(),
+        new Ways("water that condenses on the walls", "into water that dries off the walls"));
+    return inner;
   }
 
   /** The names of the blocks inside, as people call the things that they belong to. */

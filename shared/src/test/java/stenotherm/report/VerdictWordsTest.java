@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
@@ -432,6 +433,20 @@ class VerdictWordsTest {
         first.get("odds_by_hours_late").get(24).get("within").asDouble());
     assertEquals(RAN.odds().coldMargin(0.05), first.get("cold_margin").get("q05_K").asDouble());
     assertEquals(0.1, first.get("error_K").get("total").asDouble());
+  }
+
+  /** What air and water take with them is part of the balance. */
+  @Test
+  void allHeatIsAccountedFor() {
+    HeatBalance balance = HeatBalance.of(judged(BARE, Level.HOLDS, 0.98));
+    double taken = balance.takers().stream().mapToDouble(HeatBalance.HeatShare::heat).sum();
+    assertEquals(balance.given(), taken, 1e-6 * taken);
+    List<String> names =
+        Stream.concat(balance.givers().stream(), balance.takers().stream())
+            .map(HeatBalance.HeatShare::name)
+            .toList();
+    assertTrue(names.stream().anyMatch(name -> name.contains("with air that")), names.toString());
+    assertTrue(names.stream().noneMatch(name -> name.contains("container 1")), names.toString());
   }
 
   private static ChangesTried tried(Remedy best, double within) {
