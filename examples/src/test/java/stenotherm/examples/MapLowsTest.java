@@ -124,6 +124,26 @@ class MapLowsTest {
     assertTrue(json.get("headline").asText().contains("°F"), json.get("headline").asText());
   }
 
+  @Test
+  void whereNothingHoldsTheLeastBadIsTold(@TempDir Path folder) throws IOException {
+    Said run =
+        run(
+            scenario(folder, OUTDOORS),
+            "--mesh-scale=2",
+            "--nodes=2",
+            "--packing=bare foam",
+            "--lows=-5..9C",
+            "--json");
+    assertEquals(0, run.code(), run.err());
+    String headline = new ObjectMapper().readTree(run.out()).get("headline").asText();
+    assertTrue(headline.startsWith("Do not send it like this: "), headline);
+    assertTrue(
+        headline.matches(
+            ".* The least bad of these lows is 9 °C, where [1-4]?[0-9] of 100 go well with 'bare"
+                + " foam'\\."),
+        headline);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "--lows, 10..85X, such as 10..85F",

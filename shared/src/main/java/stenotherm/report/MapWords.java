@@ -2,6 +2,7 @@ package stenotherm.report;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import stenotherm.base.Range;
@@ -132,7 +133,36 @@ record MapWords(Figures figures) {
         + figures.temperature(lows.low())
         + " to "
         + figures.temperature(lows.high())
-        + ", half of the journeys or more go wrong.";
+        + ", half of the journeys or more go wrong. "
+        + leastBad(report);
+  }
+
+  /** Where it goes wrong least. */
+  private String leastBad(MapReport report) {
+    double[] lows = MapData.spread(report.question().lows(), MapData.SIDE);
+    Packed best = new Packed(report.map().parcel(), false);
+    double where = lows[0];
+    double most = -1;
+    for (Map.Entry<Packed, OddsMap> each : report.maps().entrySet()) {
+      for (double low : lows) {
+        double within = each.getValue().odds(Lows.equal(low)).within().within();
+        if (within > most) {
+          most = within;
+          where = low;
+          best = each.getKey();
+        }
+      }
+    }
+    if (most == 0) {
+      return "At none of these lows did a single one go well.";
+    }
+    return "The least bad of these lows is "
+        + figures.temperature(where)
+        + ", where "
+        + Words.inHundred(most)
+        + " of 100 go well with '"
+        + best.label()
+        + "'.";
   }
 
   private static String verb(Level level) {
@@ -234,10 +264,10 @@ record MapWords(Figures figures) {
         + "' stays within its temperatures "
         + (low > high
             ? "at none of their lows"
-            : "with lows from "
-                + figures.temperature(low)
-                + " to "
-                + figures.temperature(high)
+            : "with "
+                + (low == high
+                    ? "a low of " + figures.temperature(low)
+                    : "lows from " + figures.temperature(low) + " to " + figures.temperature(high))
                 + " at both ends")
         + ". How often that goes well follows.";
   }
