@@ -15,7 +15,7 @@ final class Amphibians {
   private static final Proportions SALAMANDER = new Proportions(5, 1, 1);
 
   private static final String HALF_DIED =
-      "How cold it may be for a moment is the temperature that killed half of the animals tested; harm"
+      "The cold that it is taken to bear for a moment killed half of the animals tested; harm"
           + " begins above it.";
 
   static final Animal GREEN_AND_BLACK_POISON_FROG =
@@ -67,8 +67,8 @@ final class Amphibians {
           FROG,
           List.of(
               RAMPED,
-              "How cold it may be for a moment is not known: what another frog bears is taken"
-                  + " instead.",
+              "How cold it may be for a moment is not known of its kind: what another frog bears"
+                  + " is taken instead.",
               "How hot it may be for a moment was measured on animals used to 30 °C; others bear"
                   + " less.",
               DRIES_OUT));
@@ -120,8 +120,8 @@ final class Amphibians {
           SALAMANDER,
           List.of(
               RAMPED,
-              "How cold and how hot it may be for a moment is not known: what a newt bears is"
-                  + " taken instead.",
+              "How cold and how hot it may be for a moment is not known of its kind: what a newt"
+                  + " bears is taken instead.",
               "Heat is its danger: a room at 25 °C is already too warm for it.",
               DRIES_OUT));
 
@@ -146,8 +146,8 @@ final class Amphibians {
               List.of(
                   RAMPED,
                   HALF_DIED,
-                  "How cold and how hot it may be for a moment is not known: what another poison"
-                      + " frog bears is taken instead.",
+                  "How cold and how hot it may be for a moment is not known of its kind: what"
+                      + " another poison frog bears is taken instead.",
                   DRIES_OUT)),
           WHITES_TREE_FROG,
           new Animal(
@@ -166,16 +166,16 @@ final class Amphibians {
                       36.6,
                       Source.read(
                           COMPILATION,
-                          "proxy, not this species, at the hot end: the tree frog Pseudacris regilla"
-                              + " 36.6 °C, original: Brattstrom 1968; CTmin of Dryophytes cinereus,"
-                              + " there as Hyla cinerea, kept at 25 °C before, original: Layne and"
-                              + " Romano 1985"))),
+                          "proxy, not this species, at the hot end: the tree frog Pseudacris"
+                              + " regilla 36.6 °C, original: Brattstrom 1968; CTmin of"
+                              + " Dryophytes cinereus, there as Hyla cinerea, kept at 25 °C"
+                              + " before, original: Layne and Romano 1985"))),
               Materials.ANIMAL_TISSUE,
               FROG,
               List.of(
                   RAMPED,
-                  "How hot it may be for a moment is not known: what another frog bears is taken"
-                      + " instead.",
+                  "How hot it may be for a moment is not known of its kind: what another frog"
+                      + " bears is taken instead.",
                   DRIES_OUT)),
           new Animal(
               "red-eyed tree frog",
@@ -194,8 +194,8 @@ final class Amphibians {
               FROG,
               List.of(
                   RAMPED,
-                  "How cold and how hot it may be for a moment is not known: what a coqui, another"
-                      + " frog, bears is taken instead.",
+                  "How cold and how hot it may be for a moment is not known of its kind: what a"
+                      + " coqui, another frog, bears is taken instead.",
                   DRIES_OUT)),
           COQUI,
           new Animal(
@@ -238,8 +238,8 @@ final class Amphibians {
               SALAMANDER,
               List.of(
                   RAMPED,
-                  "How cold and how hot it may be for a moment is not known: the freezing of its"
-                      + " water and what a relative bears are taken instead.",
+                  "How cold and how hot it may be for a moment is not known of its kind: the"
+                      + " freezing of its water and what a relative bears are taken instead.",
                   "It travels in water: give the water as bedding, for it evens out the"
                       + " temperature.")),
           new Animal(
@@ -266,7 +266,7 @@ final class Amphibians {
               SALAMANDER,
               List.of(
                   RAMPED,
-                  "How cold and how hot it may be for a moment is not known: what other"
+                  "How cold and how hot it may be for a moment is not known of its kind: what other"
                       + " salamanders bear is taken instead.",
                   DRIES_OUT)));
 

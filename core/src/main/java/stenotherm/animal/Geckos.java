@@ -37,12 +37,12 @@ final class Geckos {
                   + " original: Huey et al. 1989"));
 
   private static final String BANDED_STAND_IN =
-      "How cold and how hot it may be for a moment is not known: what banded geckos bear"
-          + " is taken instead.";
+      "How cold and how hot it may be for a moment is not known of its kind: what banded geckos"
+          + " bear is taken instead.";
 
   private static final String TREE_STAND_IN =
-      "How cold and how hot it may be for a moment is not known: what two tree geckos bear"
-          + " is taken instead.";
+      "How cold and how hot it may be for a moment is not known of its kind: what two tree geckos"
+          + " bear is taken instead.";
 
   static final Animal LEOPARD =
       new Animal(

@@ -35,8 +35,8 @@ final class Invertebrates {
           new Proportions(2, 1, 1),
           List.of(
               RAMPED,
-              "How cold and how hot it may be for a moment is not known: what crab spiders bear"
-                  + " is taken instead.",
+              "How cold and how hot it may be for a moment is not known of its kind: what crab"
+                  + " spiders bear is taken instead.",
               "A relative of it freezes, and dies of it, at -4.7 °C to -12.9 °C by season; that is"
                   + " nothing to plan with."));
 
@@ -64,8 +64,8 @@ final class Invertebrates {
           new Proportions(3, 2, 1),
           List.of(
               RAMPED,
-              "How hot it may be for a moment is not known: what another woodlouse bears is taken"
-                  + " instead, which lives drier and probably bears more.",
+              "How hot it may be for a moment is not known of its kind: what another woodlouse"
+                  + " bears is taken instead, which lives drier and probably bears more.",
               "It breathes through damp gills: dry air kills it sooner than these temperatures."));
 
   static final List<Animal> SPIDERS =
@@ -126,6 +126,7 @@ final class Invertebrates {
         List.of(
             NO_LIMITS,
             "A relative of it sought 25 °C to 29 °C when it could choose.",
-            "A fall kills it sooner than a temperature: it must not rattle about in its container."));
+            "A fall kills it sooner than a temperature: it must not rattle about in its"
+                + " container."));
   }
 }

@@ -87,8 +87,8 @@ final class KeepersPractice {
       Source.practice("Keepers hold woodlice of temperate origin at 15 °C to 24 °C");
 
   static final String RAMPED =
-      "How cold and how hot it may be for a moment comes from tests that last minutes: nothing says"
-          + " that it bears as much for hours.";
+      "What it is taken to bear for a moment comes from tests that last minutes: nothing says that"
+          + " it bears as much for hours.";
 
   static final String NO_LIMITS =
       "How cold and how hot it may be for a moment is not known, nor of a near relative: it must"

@@ -28,7 +28,7 @@ final class Lizards {
                   + " °C and C. hoehnelii 40.8 °C, animals from the field; original: Bennett 2004"));
 
   private static final String CHAMELEONS_STAND_IN =
-      "How cold and how hot it may be for a moment is not known: what other chameleons"
+      "How cold and how hot it may be for a moment is not known of its kind: what other chameleons"
           + " bear is taken instead.";
 
   static final Animal GREEN_ANOLE =
@@ -68,8 +68,8 @@ final class Lizards {
                   37,
                   KeepersPractice.abovePreferred(
                       FIELD,
-                      "its mean when active is 34.6 °C, and it begins to gape near 37 °C (Tattersall"
-                          + " and Gerlach 2005, from memory)",
+                      "its mean when active is 34.6 °C, and it begins to gape near 37 °C"
+                          + " (Tattersall and Gerlach 2005, from memory)",
                       PRACTICE_COLD)),
               TemperatureBand.celsius(
                   7.0,
@@ -84,8 +84,8 @@ final class Lizards {
           List.of(
               RAMPED,
               WARM_KEPT,
-              "How cold and how hot it may be for a moment is not known: what two of its"
-                  + " relatives bear is taken instead.",
+              "How cold and how hot it may be for a moment is not known of its kind: what two of"
+                  + " its relatives bear is taken instead.",
               "In the wild its body is at 34.6 °C on average while it is active."));
 
   static final Animal JACKSONS_CHAMELEON =
@@ -142,8 +142,8 @@ final class Lizards {
               List.of(
                   RAMPED,
                   WARM_KEPT,
-                  "How cold it may be for a moment is not known: what a relative bears is taken"
-                      + " instead.")),
+                  "How cold it may be for a moment is not known of its kind: what a relative"
+                      + " bears is taken instead.")),
           new Animal(
               "long-tailed grass lizard",
               "Takydromus sexlineatus",

@@ -14,7 +14,7 @@ final class SnakesAndTortoises {
   private static final Proportions COILED = new Proportions(3, 3, 1);
 
   private static final String STAND_IN =
-      "How cold and how hot it may be for a moment is not known: what other snakes bear"
+      "How cold and how hot it may be for a moment is not known of its kind: what other snakes bear"
           + " is taken instead.";
 
   private static final Source OTHER_SNAKES =

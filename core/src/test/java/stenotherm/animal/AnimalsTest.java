@@ -203,7 +203,8 @@ class AnimalsTest {
         animal.cautions().stream()
             .anyMatch(
                 caution ->
-                    caution.matches("How .* for a moment is not known: .* taken instead\\b.*")));
+                    caution.matches(
+                        "How .* for a moment is not known of its kind: .* taken instead\\b.*")));
   }
 
   /** Cautions are read by keepers; the words of laboratories and the citations stay with bands. */

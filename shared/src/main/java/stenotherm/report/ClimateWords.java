@@ -166,7 +166,7 @@ record ClimateWords(Words words) {
     Climate.Moment oxygen = climate.leastOxygen();
     if (oxygen.value() < LIMITS.oxygenWarning()) {
       all.add(
-          "Its air has no more than "
+          "Its air has as little as "
               + percent(oxygen.value())
               + " oxygen "
               + when(row, oxygen)

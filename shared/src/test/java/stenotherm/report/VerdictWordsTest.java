@@ -582,7 +582,7 @@ class VerdictWordsTest {
     for (String part :
         List.of(
             "Its foam lets no air through, its seams are taped, ",
-            "Its air has no more than " + lowest,
+            "Its air has as little as " + lowest,
             "The warmer takes its air through 50 % of its film only (half taped over).",
             "The warmer touches 'container 1'",
             "The warmer lacks air most of the time")) {
