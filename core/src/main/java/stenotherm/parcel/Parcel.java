@@ -343,6 +343,17 @@ public record Parcel(
   }
 
   /**
+   * The same packing under another name.
+   *
+   * @param other the name
+   * @return the changed parcel
+   * @throws InvalidInputException if the name is blank
+   */
+  public Parcel named(String other) {
+    return new Parcel(other, outer, walls, filling, containers, warmers, packs, openings);
+  }
+
+  /**
    * The same packing without its animals, as for a test; bedding stays.
    *
    * @return the changed parcel

@@ -95,16 +95,25 @@ public final class Comparison {
    */
   public static ComparisonReport run(
       Scenario scenario, TransitSettings settings, int threads, Watcher watcher) {
-    List<Packed> parcels = new ArrayList<>();
-    for (Parcel packing : scenario.packings()) {
-      parcels.add(new Packed(packing, false));
-      if (!packing.warmers().isEmpty()) {
-        parcels.add(new Packed(packing.withoutWarmers(), true));
-      }
-    }
+    List<Packed> parcels = packed(scenario.packings());
     int atATime = Math.min(threads, mostAtATime(scenario.packings(), settings));
     TransitSettings each = settings.withThreads(Math.max(1, threads / parcels.size()));
     return new Comparison(scenario, each, parcels, atATime, watcher).run(threads);
+  }
+
+  /** Each packing, and where it has warmers also without; what is alike is judged once. */
+  static List<Packed> packed(List<Parcel> packings) {
+    List<Packed> all = new ArrayList<>();
+    List<Parcel> known = new ArrayList<>(packings);
+    for (Parcel packing : packings) {
+      all.add(new Packed(packing, false));
+      Parcel bare = packing.withoutWarmers();
+      if (known.stream().noneMatch(each -> each.named(bare.name()).equals(bare))) {
+        all.add(new Packed(bare, true));
+        known.add(bare);
+      }
+    }
+    return all;
   }
 
   /** Refuses grids that are too large before any work, and counts how many fit in the memory. */

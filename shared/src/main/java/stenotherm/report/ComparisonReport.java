@@ -17,7 +17,7 @@ import stenotherm.scenario.Scenario;
  *
  * @param scenario what was compared
  * @param rows a row for each packing in the scenario's order; where it has warmers, one more
- *     without
+ *     without, unless another packing is that already
  * @param changes where no packing likely holds, the changes that were tried on the best of them
  */
 public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<ChangesTried> changes)

@@ -53,6 +53,7 @@ import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 import stenotherm.warmer.IronPowder;
+import stenotherm.warmer.Warmers;
 import stenotherm.words.Figures;
 
 /** Sentences about verdicts that are made up, on a journey through two time zones. */
@@ -433,6 +434,18 @@ class VerdictWordsTest {
         first.get("odds_by_hours_late").get(24).get("within").asDouble());
     assertEquals(RAN.odds().coldMargin(0.05), first.get("cold_margin").get("q05_K").asDouble());
     assertEquals(0.1, first.get("error_K").get("total").asDouble());
+  }
+
+  @Test
+  void whatIsAlikeWithoutWarmersIsJudgedOnce() {
+    Parcel hot = WARM.withWarmers(List.of(WARM.warmers().get(0).with(Warmers.TEN_HOUR)));
+    List<Packed> packed = Comparison.packed(List.of(WARM, hot.named("hot"), BIG));
+    assertEquals(
+        List.of("warm foam, with warmer", "warm foam, no warmer", "hot, with warmer", "big foam"),
+        packed.stream().map(Packed::label).toList());
+    assertEquals(
+        List.of("warm foam, with warmer", "bare foam"),
+        Comparison.packed(List.of(WARM, BARE)).stream().map(Packed::label).toList());
   }
 
   /** What air and water take with them is part of the balance. */
