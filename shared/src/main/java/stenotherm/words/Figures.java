@@ -208,7 +208,7 @@ public record Figures(Units units) {
   }
 
   /**
-   * Writes heat: to a tenth of a kilojoule, from 100 kJ to one.
+   * Writes heat: to a hundredth of a kilojoule, from 1 kJ to a tenth, from 100 kJ to one.
    *
    * @param joules the heat [J]
    * @return for example {@code "35.2 kJ"}
@@ -217,7 +217,8 @@ public record Figures(Units units) {
   public static String heat(double joules) {
     Checks.finite("heat", joules, "J");
     double kilojoules = joules / 1000;
-    return rounded(kilojoules, Math.abs(kilojoules) < 99.95 ? 1 : 0) + " kJ";
+    double size = Math.abs(kilojoules);
+    return rounded(kilojoules, size < 0.995 ? 2 : size < 99.95 ? 1 : 0) + " kJ";
   }
 
   /**

@@ -77,6 +77,7 @@ class FiguresTest {
     assertEquals("12.3 W", Figures.power(12.34));
     assertEquals("35.2 kJ", Figures.heat(35_200));
     assertEquals("-352 kJ", Figures.heat(-352_400));
+    assertEquals("0.04 kJ", Figures.heat(38));
     assertEquals("0 kJ", Figures.heat(-0.2));
   }
 
