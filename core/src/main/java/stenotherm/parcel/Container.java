@@ -3,7 +3,6 @@ package stenotherm.parcel;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -71,28 +70,17 @@ public record Container(
     Checks.given("occupant", occupant);
     Checks.name("container name", name);
     bedding = List.copyOf(bedding);
-    Dimensions inner = vessel.inner();
-    double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();
-    if (lain > 0) {
-      fits(name, "bedding takes %s of height", lain, inner.height());
-    }
-    if (isLying(vessel) && (bedding.size() > 1 || lain > inner.height() / 2)) {
+    double lain = thickness(bedding);
+    if (isLying(vessel) && (bedding.size() > 1 || lain > vessel.inner().height() / 2)) {
       throw new InvalidInputException(
           "container '" + name + "'",
           "a lying vial takes one layer of bedding, up to half its diameter");
     }
-    if (occupant.isPresent()) {
-      Dimensions body = occupant.get().dimensions(inner);
-      fits(name, "animal takes %s along x", body.length(), inner.length());
-      fits(name, "animal takes %s along y", body.width(), inner.width());
-      if (vessel.shape() == Shape.CYLINDER_Z) {
-        double diagonal = Math.hypot(body.length(), body.width());
-        fits(name, "animal takes %s across its corners", diagonal, inner.length());
-      }
-      double onBedding = animalBottom(vessel, lain, body) + body.height();
-      String what =
-          lain > 0 ? "animal on its bedding takes %s of height" : "animal takes %s of height";
-      fits(name, what, onBedding, ceiling(vessel, body));
+    Optional<Misfit> misfit = Misfit.of(vessel, bedding, occupant);
+    if (misfit.isPresent()) {
+      throw new InvalidInputException(
+          "container '" + name + "'",
+          misfit.get().inWords() + ". " + Misfit.remedy(vessel, bedding, occupant));
     }
   }
 
@@ -109,21 +97,11 @@ public record Container(
     return new Container(name, vessel, position, List.of(), Optional.empty());
   }
 
-  private static void fits(String container, String what, double needed, double room) {
-    if (needed > room) {
-      throw new InvalidInputException(
-          "container '" + container + "'",
-          "the "
-              + String.format(Locale.ROOT, what, LengthText.of(needed))
-              + " but the container has "
-              + LengthText.of(room)
-              + ": "
-              + LengthText.of(needed - room)
-              + " too little");
-    }
+  static double thickness(List<Bedding> bedding) {
+    return bedding.stream().mapToDouble(Bedding::thickness).sum();
   }
 
-  private static boolean isLying(Vessel vessel) {
+  static boolean isLying(Vessel vessel) {
     return vessel.shape() == Shape.CYLINDER_X || vessel.shape() == Shape.CYLINDER_Y;
   }
 
@@ -140,11 +118,11 @@ public record Container(
     return radius - Math.sqrt(Math.max(0, radius * radius - half * half));
   }
 
-  private static double animalBottom(Vessel vessel, double lain, Dimensions body) {
+  static double animalBottom(Vessel vessel, double lain, Dimensions body) {
     return Math.max(lain, chordHeight(vessel, body));
   }
 
-  private static double ceiling(Vessel vessel, Dimensions body) {
+  static double ceiling(Vessel vessel, Dimensions body) {
     return vessel.inner().height() - chordHeight(vessel, body);
   }
 
@@ -297,7 +275,7 @@ public record Container(
    */
   private double gap() {
     Dimensions inner = vessel.inner();
-    double lain = bedding.stream().mapToDouble(Bedding::thickness).sum();
+    double lain = thickness(bedding);
     double gap;
     if (occupant.isPresent()) {
       Dimensions body = occupant.get().dimensions(inner);

@@ -11,8 +11,12 @@ final class LengthText {
 
   /** For example "19.0 mm (0.75 in)". */
   static String of(double metres) {
-    return String.format(
-        Locale.ROOT, "%.1f mm (%.2f in)", Lengths.toMillimetres(metres), Lengths.toInches(metres));
+    return of(Lengths.toMillimetres(metres), Lengths.toInches(metres));
+  }
+
+  /** The same, of numbers that are rounded already. */
+  static String of(double millimetres, double inches) {
+    return String.format(Locale.ROOT, "%.1f mm (%.2f in)", millimetres, inches);
   }
 
   /** For example "300.0 x 200.0 x 150.0 mm (11.81 x 7.87 x 5.91 in)". */

@@ -17,6 +17,7 @@ import stenotherm.animal.Proportions;
 import stenotherm.base.Axis;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Mass;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
 import stenotherm.grid.MeshControl;
@@ -62,8 +63,9 @@ class ContainerTest {
   void theCornersOfABodyMustFitARoundCup() {
     assertEquals(Shape.CYLINDER_Z, round(0.0501).vessel().shape());
     assertRefused(
-        "container 'cup': the animal takes 50.0 mm (1.97 in) across its corners but the container"
-            + " has 48.0 mm (1.89 in): 2.0 mm (0.08 in) too little",
+        "container 'cup': the animal from corner to corner takes 50.0 mm (1.97 in) of diameter but"
+            + " the container has 48.0 mm (1.88 in): 2.0 mm (0.09 in) too little. Take a larger one,"
+            + " such as '4 fl oz'",
         () -> round(0.048));
   }
 
@@ -106,8 +108,8 @@ class ContainerTest {
     assertRefused(message, () -> lying(Axis.X, List.of(Bedding.dampTowel(0.021)), FLAT));
     assertRefused(message, () -> lying(Axis.X, List.of(TOWEL, Bedding.dampMoss(0.004)), FLAT));
     assertRefused(
-        "container 'vial': the animal takes 30.0 mm (1.18 in) along y but the container has 25.0 mm"
-            + " (0.98 in): 5.0 mm (0.20 in) too little",
+        "container 'vial': the animal takes 30.0 mm (1.19 in) of width but the container has 25.0"
+            + " mm (0.98 in): 5.0 mm (0.21 in) too little. Take a larger one, such as '2 fl oz'",
         () ->
             new Container(
                 "vial",
@@ -151,7 +153,8 @@ class ContainerTest {
     assertEquals(0.75 * (coir + towel), cup.waterMass(), 1e-12);
     assertRefused(
         "container 'cup': the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0"
-            + " mm (2.36 in): 10.0 mm (0.39 in) too little",
+            + " mm (2.36 in): 10.0 mm (0.40 in) too little. Take a larger one, such as 'large lidded"
+            + " box', or at most 60.0 mm (2.36 in) of bedding",
         () ->
             new Container(
                 "cup", cup.vessel(), MIDDLE, List.of(Bedding.dampMoss(0.07)), Optional.empty()));
@@ -237,5 +240,33 @@ class ContainerTest {
     // the cup is a small part of the way from the animal to the outside
     assertEquals(boxed, round, 0.1);
     assertTrue(round < 293 && round > 277, "on its way: " + round);
+  }
+
+  /** A frog of 5 g on 20 mm of moss: what is said to have room has it. */
+  @Test
+  void whatHasRoomIsNamed() {
+    Vessel cup = VesselSizes.named("8 fl oz").vessel();
+    Occupant frog = Occupant.of(Animals.named("dyeing poison frog"), Mass.grams(5));
+    assertRefused(
+        "container 'cup': the animal on its bedding takes 35.0 mm (1.38 in) of height but the"
+            + " container has 33.3 mm (1.31 in): 1.7 mm (0.07 in) too little. Take a larger one, such"
+            + " as '12 fl oz', or at most 18.4 mm (0.72 in) of bedding",
+        () -> new Container("cup", cup, MIDDLE, Bedding.dampMoss(0.02), frog));
+    new Container(
+        "cup", VesselSizes.named("12 fl oz").vessel(), MIDDLE, Bedding.dampMoss(0.02), frog);
+    new Container("cup", cup, MIDDLE, Bedding.dampMoss(0.0184), frog);
+  }
+
+  @Test
+  void whatNoKnownContainerHoldsNeedsASizeOfItsOwn() {
+    Vessel cup = VesselSizes.named("large lidded box").vessel();
+    Occupant boa = Occupant.of(Animals.named("boa constrictor"), Mass.grams(10_000));
+    assertRefused(
+        "container 'cup': the animal takes 310.8 mm (12.24 in) of length but the container has 180.0"
+            + " mm (7.08 in): 130.8 mm (5.16 in) too little. No larger container known by name has"
+            + " room: write a size of your own, at least 311 x 311 x 104 mm",
+        () -> new Container("cup", cup, MIDDLE, List.of(), Optional.of(boa)));
+    Vessel own = new Vessel.BoxCup(new Dimensions(0.311, 0.311, 0.104), Packings.CUP_WALL);
+    new Container("cup", own, MIDDLE, List.of(), Optional.of(boa));
   }
 }

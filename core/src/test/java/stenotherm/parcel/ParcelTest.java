@@ -176,16 +176,17 @@ class ParcelTest {
   @Test
   void whatDoesNotFitInItsCupIsRefused() {
     assertRefused(
-        "container 'a': the animal takes 40.0 mm (1.57 in) along x but the container has 35.0 mm (1.38 in): 5.0 mm (0.20 in) too"
-            + " little",
+        "container 'a': the animal takes 40.0 mm (1.58 in) of length but the container has 35.0 mm"
+            + " (1.37 in): 5.0 mm (0.21 in) too little. Take a larger one, such as 'small lidded box'",
         () -> Packings.cup("a", new Dimensions(0.035, 0.03, 0.06), MIDDLE));
     assertRefused(
-        "container 'a': the animal takes 30.0 mm (1.18 in) along y but the container has 29.5 mm (1.16 in): 0.5 mm (0.02 in) too"
-            + " little",
+        "container 'a': the animal takes 30.0 mm (1.19 in) of width but the container has 29.5 mm"
+            + " (1.16 in): 0.5 mm (0.03 in) too little. Take a larger one, such as 'small lidded box'",
         () -> Packings.cup("a", new Dimensions(0.1, 0.0295, 0.06), MIDDLE));
     assertRefused(
-        "container 'a': the animal on its bedding takes 25.0 mm (0.98 in) of height but the container has"
-            + " 22.0 mm (0.87 in): 3.0 mm (0.12 in) too little",
+        "container 'a': the animal on its bedding takes 25.0 mm (0.99 in) of height but the"
+            + " container has 22.0 mm (0.86 in): 3.0 mm (0.13 in) too little. Take a larger one, such"
+            + " as 'small lidded box', or at most 2.0 mm (0.07 in) of bedding",
         () -> Packings.cup("a", new Dimensions(0.1, 0.08, 0.022), MIDDLE));
   }
 

@@ -64,7 +64,7 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 30 x 80 x 60 mm",
-            "s.yaml:4:6: cup: the animal takes 34.2 mm (1.35 in) along x but the container has 30.0 mm (1.18 in): 4.2 mm (0.17 in) too little"),
+            "s.yaml:4:6: cup: the animal takes 34.2 mm (1.35 in) of length but the container has 30.0 mm (1.18 in): 4.2 mm (0.17 in) too little. Take a larger one, such as 'small lidded box'"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",

@@ -61,7 +61,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "towel: 3 mm",
             "towel: 70 mm",
-            "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.39 in) too little"),
+            "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.40 in) too little. Take a larger one, such as '32 fl oz', or at most 42.9 mm (1.68 in) of bedding"),
         arguments(
             "towel: 3 mm",
             "bedding: [damp coir 5 mm, damp coir 5 mm]",

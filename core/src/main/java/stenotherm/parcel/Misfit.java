@@ -1,0 +1,137 @@
+package stenotherm.parcel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import stenotherm.animal.AnimalBody;
+import stenotherm.base.Lengths;
+import stenotherm.grid.Shape;
+
+/**
+ * What does not fit into a vessel.
+ *
+ * @param what what takes the room, as in "the animal"
+ * @param where the room that it takes, as in "length"
+ * @param needed what it takes [m]
+ * @param room what the vessel has [m]
+ */
+record Misfit(String what, String where, double needed, double room) {
+  /** Thinner bedding is none [m]. */
+  private static final double LEAST_BEDDING = 0.001;
+
+  /** Far below what is shown, far above the error of a sum. */
+  private static final double ROUND_OFF = 1e-6;
+
+  /** What bedding or animal lacks first in a vessel. */
+  static Optional<Misfit> of(Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+    Dimensions inner = vessel.inner();
+    double lain = Container.thickness(bedding);
+    List<Misfit> all = new ArrayList<>();
+    all.add(new Misfit("the bedding", "height", lain, inner.height()));
+    if (occupant.isPresent()) {
+      Dimensions body = occupant.get().dimensions(inner);
+      all.add(new Misfit("the animal", "length", body.length(), inner.length()));
+      all.add(new Misfit("the animal", "width", body.width(), inner.width()));
+      if (vessel.shape() == Shape.CYLINDER_Z) {
+        double diagonal = Math.hypot(body.length(), body.width());
+        all.add(
+            new Misfit("the animal from corner to corner", "diameter", diagonal, inner.length()));
+      }
+      String what = lain > 0 ? "the animal on its bedding" : "the animal";
+      double top = Container.animalBottom(vessel, lain, body) + body.height();
+      all.add(new Misfit(what, "height", top, Container.ceiling(vessel, body)));
+    }
+    return all.stream().filter(each -> each.needed > each.room).findFirst();
+  }
+
+  /** What is too little, rounded so that the numbers add up and what is said is enough. */
+  String inWords() {
+    double shown = up(Lengths.toMillimetres(needed), 10);
+    double shownRoom = down(Lengths.toMillimetres(room), 10);
+    double inches = up(Lengths.toInches(needed), 100);
+    double inchesRoom = down(Lengths.toInches(room), 100);
+    return what
+        + " takes "
+        + LengthText.of(shown, inches)
+        + " of "
+        + where
+        + " but the container has "
+        + LengthText.of(shownRoom, inchesRoom)
+        + ": "
+        + LengthText.of(shown - shownRoom, inches - inchesRoom)
+        + " too little";
+  }
+
+  /** Says what would have room: another vessel that people know, or less bedding. */
+  static String remedy(Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+    String larger =
+        known(vessel, bedding, occupant)
+            .map(size -> "Take a larger one, such as '" + size.name() + "'")
+            .orElseGet(
+                () -> "No larger container known by name has room: " + ownSize(bedding, occupant));
+    double spare = spareHeight(vessel, bedding, occupant);
+    if (spare < LEAST_BEDDING) {
+      return larger;
+    }
+    return larger
+        + ", or at most "
+        + LengthText.of(down(Lengths.toMillimetres(spare), 10), down(Lengths.toInches(spare), 100))
+        + " of bedding";
+  }
+
+  /** The smallest larger vessel of the same kind that has room, else the smallest of any kind. */
+  private static Optional<VesselSize> known(
+      Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+    List<VesselSize> roomy =
+        VesselSizes.all().stream()
+            .filter(size -> volume(size.vessel()) > volume(vessel))
+            .filter(size -> of(size.vessel(), bedding, occupant).isEmpty())
+            .sorted(Comparator.comparingDouble(size -> volume(size.vessel())))
+            .toList();
+    return roomy.stream()
+        .filter(size -> size.vessel().getClass() == vessel.getClass())
+        .findFirst()
+        .or(() -> roomy.stream().findFirst());
+  }
+
+  private static double volume(Vessel vessel) {
+    return vessel.inner().volume() * (vessel.shape() == Shape.BOX ? 1 : Math.PI / 4);
+  }
+
+  /** A box that just has room. */
+  private static String ownSize(List<Bedding> bedding, Optional<Occupant> occupant) {
+    double lain = Container.thickness(bedding);
+    if (occupant.isEmpty()) {
+      return "write a size of your own, higher than " + LengthText.of(lain);
+    }
+    AnimalBody.Extents body = occupant.get().body().extents(occupant.get().animal().tissue());
+    return String.format(
+        Locale.ROOT,
+        "write a size of your own, at least %.0f x %.0f x %.0f mm",
+        up(Lengths.toMillimetres(body.length()), 1),
+        up(Lengths.toMillimetres(body.width()), 1),
+        up(Lengths.toMillimetres(lain + body.height()), 1));
+  }
+
+  /** Height that a standing vessel leaves for its bedding, if all else fits; else 0 [m]. */
+  private static double spareHeight(
+      Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+    if (bedding.isEmpty()
+        || Container.isLying(vessel)
+        || of(vessel, List.of(), occupant).isPresent()) {
+      return 0;
+    }
+    Dimensions inner = vessel.inner();
+    return inner.height() - occupant.map(who -> who.dimensions(inner).height()).orElse(0.0);
+  }
+
+  private static double up(double value, int parts) {
+    return Math.ceil(value * parts - ROUND_OFF) / parts;
+  }
+
+  private static double down(double value, int parts) {
+    return Math.floor(value * parts + ROUND_OFF) / parts;
+  }
+}
