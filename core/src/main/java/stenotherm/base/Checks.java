@@ -86,7 +86,9 @@ public final class Checks {
   public static double positive(String field, double value, String unit) {
     if (!(value > 0) || Double.isInfinite(value)) {
       throw new InvalidInputException(
-          field, show(value, unit) + " must be a finite number above 0");
+          field,
+          show(value, unit) + " must be a finite number above 0",
+          new InvalidInputException.Bounds(value, 0, Double.POSITIVE_INFINITY, true, unit, ""));
     }
     return value;
   }
@@ -103,7 +105,9 @@ public final class Checks {
   public static double notNegative(String field, double value, String unit) {
     if (!(value >= 0) || Double.isInfinite(value)) {
       throw new InvalidInputException(
-          field, show(value, unit) + " must be a finite number, 0 or above");
+          field,
+          show(value, unit) + " must be a finite number, 0 or above",
+          new InvalidInputException.Bounds(value, 0, Double.POSITIVE_INFINITY, false, unit, ""));
     }
     return value;
   }
@@ -159,7 +163,9 @@ public final class Checks {
               + " and "
               + show(allowed.high(), unit)
               + ". "
-              + hint);
+              + hint,
+          new InvalidInputException.Bounds(
+              value, allowed.low(), allowed.high(), false, unit, hint));
     }
     return value;
   }

@@ -84,7 +84,8 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
 
   /**
    * Runs an action that builds something from this value and gives a fault that it finds this
-   * value's place. Where the fault names the key itself as its field, the name is not repeated.
+   * value's place, and a number out of bounds the unit that this value has. Where the fault names
+   * the key itself as its field, the name is not repeated.
    *
    * @param <T> what the action builds
    * @param action the action
@@ -113,9 +114,13 @@ public sealed interface Node permits MappingNode, SequenceNode, ScalarNode {
       return action.get();
     } catch (InvalidInputException fault) {
       String field = fault.field();
+      String problem =
+          this instanceof ScalarNode scalar && !scalar.isBlank()
+              ? Quantity.problem(scalar.text(), fault)
+              : fault.problem();
       boolean repeats = field.equals(known);
       throw new TextFormatException(
-          position(), path(), repeats ? fault.problem() : field + ": " + fault.problem(), fault);
+          position(), path(), repeats ? problem : field + ": " + problem, fault);
     }
   }
 }

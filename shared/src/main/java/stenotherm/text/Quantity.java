@@ -3,10 +3,13 @@ package stenotherm.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
 import stenotherm.base.Masses;
 import stenotherm.base.Range;
@@ -24,6 +27,7 @@ public enum Quantity {
   /** A temperature, read in K. */
   TEMPERATURE(
       "a temperature",
+      "K",
       "20 °C or 68 °F",
       unit("°C", Temperatures::fromCelsius, "C", "degC", "Celsius"),
       unit("°F", Temperatures::fromFahrenheit, "F", "degF", "Fahrenheit"),
@@ -31,6 +35,7 @@ public enum Quantity {
   /** A difference of temperatures, read in K. */
   TEMPERATURE_DIFFERENCE(
       "a temperature difference",
+      "K",
       "5 K or 9 F°",
       unit("K", kelvin -> kelvin),
       unit("C°", kelvin -> kelvin),
@@ -38,6 +43,7 @@ public enum Quantity {
   /** A length, read in m. */
   LENGTH(
       "a length",
+      "m",
       "30 cm or 12 in",
       unit("mm", Lengths::fromMillimetres),
       unit("cm", centimetres -> Lengths.fromMillimetres(centimetres * 10)),
@@ -47,6 +53,7 @@ public enum Quantity {
   /** A mass, read in kg. */
   MASS(
       "a mass",
+      "kg",
       "12 g or 0.5 oz",
       unit("g", Masses::fromGrams),
       unit("kg", kilograms -> kilograms),
@@ -55,6 +62,7 @@ public enum Quantity {
   /** A duration, read in s; the only one that may be a sum, {@code 1 h 30 min}. */
   DURATION(
       "a duration",
+      "s",
       "90 min or 1 h 30 min",
       unit("h", Times::fromHours, "hr", "hour", "hours"),
       unit("min", Times::fromMinutes, "minute", "minutes"),
@@ -63,6 +71,7 @@ public enum Quantity {
   /** A speed, read in m/s. */
   SPEED(
       "a speed",
+      "m/s",
       "2 m/s or 5 mph",
       unit("m/s", speed -> speed),
       unit("km/h", speed -> speed * 1000 / Times.HOUR),
@@ -70,18 +79,19 @@ public enum Quantity {
       unit("mph", speed -> Lengths.fromFeet(speed * 5280) / Times.HOUR)),
   /** A thermal resistance of unit area, read in m2 K/W. */
   THERMAL_RESISTANCE(
-      "a thermal resistance", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
+      "a thermal resistance", "m2 K/W", "0.05 m2 K/W", unit("m2 K/W", resistance -> resistance)),
   /** A thermal conductivity, read in W/(m K). */
   CONDUCTIVITY(
       "a thermal conductivity",
+      "W/(m K)",
       "0.05 W/(m K)",
       unit("W/(m K)", conductivity -> conductivity, "W/mK", "W/m/K")),
   /** A power, read in W. */
-  POWER("a power", "2 W", unit("W", watts -> watts, "watt", "watts")),
+  POWER("a power", "W", "2 W", unit("W", watts -> watts, "watt", "watts")),
   /** An angle, read in degrees. */
-  ANGLE("an angle", "40.7 °", unit("°", degrees -> degrees, "deg", "degree", "degrees")),
+  ANGLE("an angle", "°", "40.7 °", unit("°", degrees -> degrees, "deg", "degree", "degrees")),
   /** A share, read as a number from 0 to 1 for 0 % to 100 %. */
-  PERCENTAGE("a percentage", "20 %", unit("%", percent -> percent / 100, "percent"));
+  PERCENTAGE("a percentage", "", "20 %", unit("%", percent -> percent / 100, "percent"));
 
   /** How a range of temperatures is written. */
   static final String RANGE_FORM = "must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]";
@@ -100,14 +110,42 @@ public enum Quantity {
   /** The words that follow a number up to the next number, for example in {@code 1 h 30 min}. */
   private static final Pattern UNIT_BEFORE_NUMBER = Pattern.compile("[^0-9+\\-−.]*");
 
-  private record Unit(String name, DoubleUnaryOperator toSi, List<String> spellings) {}
+  /** The unit that follows a number in a text. */
+  private static final Pattern UNIT_AFTER_NUMBER = Pattern.compile("[0-9.]\\s*([^\\s0-9.,]+)");
+
+  /** Hints for callers of the library, who give SI values; files have units. */
+  private static final Pattern SI_HINT = Pattern.compile(".* in (?:kelvin|kilograms|seconds)\\b.*");
+
+  /** Units in which a small number reads better. */
+  private static final Map<String, String> SMALLER =
+      Map.of("kg", "g", "lb", "oz", "m", "mm", "ft", "in");
+
+  /** Units in which a large number reads better. */
+  private static final Map<String, String> LARGER = Map.of("g", "kg", "oz", "lb");
+
+  private static final double SMALL = 0.1;
+  private static final double LARGE = 1000;
+
+  private record Unit(String name, DoubleUnaryOperator toSi, List<String> spellings) {
+    /** A value in SI, in this unit; units differ by a factor and an offset. */
+    double of(double si) {
+      double offset = toSi.applyAsDouble(0);
+      return (si - offset) / (toSi.applyAsDouble(1) - offset);
+    }
+
+    String show(double si) {
+      return Checks.show(of(si), name);
+    }
+  }
 
   private final String kind;
+  private final String siUnit;
   private final String example;
   private final List<Unit> units;
 
-  Quantity(String kind, String example, Unit... units) {
+  Quantity(String kind, String siUnit, String example, Unit... units) {
     this.kind = kind;
+    this.siUnit = siUnit;
     this.example = example;
     this.units = List.of(units);
   }
@@ -230,6 +268,88 @@ public enum Quantity {
     return values;
   }
 
+  /**
+   * Says what is wrong with a number that a text holds, in the unit of the text.
+   *
+   * @param text what the file says
+   * @param fault what a check in SI units found
+   * @return the problem as a clause; as the check put it if the text has no unit for it
+   */
+  static String problem(String text, InvalidInputException fault) {
+    InvalidInputException.Bounds bounds = fault.bounds().orElse(null);
+    if (bounds != null) {
+      for (Quantity each : values()) {
+        Optional<Unit> typed =
+            each.siUnit.equals(bounds.unit()) ? each.unitIn(text) : Optional.empty();
+        if (typed.isPresent()) {
+          return each.problem(bounds, typed.get());
+        }
+      }
+    }
+    return fault.problem();
+  }
+
+  /** The first unit of this kind in a text. */
+  private Optional<Unit> unitIn(String text) {
+    return UNIT_AFTER_NUMBER
+        .matcher(text)
+        .results()
+        .map(match -> normalised(match.group(1)))
+        .flatMap(word -> units.stream().filter(unit -> unit.spellings().contains(word)))
+        .findFirst();
+  }
+
+  /** A value in the unit of a text. */
+  String asTyped(String text, double si) {
+    return unitIn(text).map(unit -> unit.show(si)).orElseGet(() -> Checks.show(si, siUnit));
+  }
+
+  /** Units in which the number of a text would lie in a range. */
+  List<String> otherUnits(String text, double si, Range likely) {
+    return unitIn(text).stream()
+        .flatMap(
+            typed ->
+                units.stream()
+                    .filter(other -> likely.contains(other.toSi().applyAsDouble(typed.of(si)))))
+        .map(Unit::name)
+        .toList();
+  }
+
+  private String problem(InvalidInputException.Bounds bounds, Unit typed) {
+    String shown = typed.show(bounds.value());
+    if (Double.isInfinite(bounds.most())) {
+      boolean fromZero = bounds.least() == 0;
+      String least = fromZero ? "0" : limit(bounds.least(), typed);
+      return shown + " must be " + (bounds.above() ? "above " + least : least + " or above");
+    }
+    boolean isHidden =
+        shown.equals(typed.show(bounds.least())) || shown.equals(typed.show(bounds.most()));
+    String hint = bounds.hint();
+    return (isHidden ? typed.of(bounds.value()) + " " + typed.name() : shown)
+        + " must lie between "
+        + limit(bounds.least(), typed)
+        + " and "
+        + limit(bounds.most(), typed)
+        + (hint.isEmpty() || SI_HINT.matcher(hint).matches() ? "" : ". " + hint);
+  }
+
+  /** A limit in the unit that was typed, or in one of the same system that suits it. */
+  private String limit(double si, Unit typed) {
+    double number = Math.abs(typed.of(si));
+    String name = typed.name();
+    if (number > 0 && number < SMALL) {
+      name = SMALLER.getOrDefault(name, name);
+    } else if (number >= LARGE) {
+      name = LARGER.getOrDefault(name, name);
+    }
+    String wanted = name;
+    return units.stream()
+        .filter(unit -> unit.name().equals(wanted))
+        .findFirst()
+        .orElse(typed)
+        .show(si);
+  }
+
   private static String productExample(int count) {
     return count == 3 ? "300 x 200 x 150 mm" : "100 x 60 mm";
   }
@@ -256,12 +376,21 @@ public enum Quantity {
     Term low = term(node, parts[0]);
     double highValue = value(node, high, text);
     String lowUnit = low.unit().isEmpty() ? high.unit() : low.unit();
-    return orderedRange(node, value(node, new Term(low.number(), lowUnit), text), highValue);
+    double lowValue = value(node, new Term(low.number(), lowUnit), text);
+    boolean oneUnit = low.unit().isEmpty() || low.unit().equals(high.unit());
+    String swapped =
+        oneUnit
+            ? high.number() + " to " + low.number() + " " + high.unit()
+            : parts[1].strip() + " to " + parts[0];
+    return orderedRange(node, lowValue, highValue, text, swapped);
   }
 
-  static Range orderedRange(Node node, double low, double high) {
+  static Range orderedRange(Node node, double low, double high, String text, String swapped) {
     if (low > high) {
-      throw node.fail("the lower temperature must come first");
+      throw node.fail(
+          Messages.quote(text)
+              + " must have the lower temperature first, write "
+              + Messages.plain(swapped));
     }
     return new Range(low, high);
   }

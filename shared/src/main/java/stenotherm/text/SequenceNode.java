@@ -85,7 +85,13 @@ public final class SequenceNode implements Node {
   @Override
   public Range temperatureRange() {
     requireSize(2);
+    ScalarNode low = items.get(0).asScalar();
+    ScalarNode high = items.get(1).asScalar();
     return Quantity.orderedRange(
-        this, items.get(0).asScalar().temperature(), items.get(1).asScalar().temperature());
+        this,
+        low.temperature(),
+        high.temperature(),
+        "[" + low.text() + ", " + high.text() + "]",
+        "[" + high.text() + ", " + low.text() + "]");
   }
 }

@@ -118,7 +118,10 @@ class KeepersFilesTest {
         arguments("shape: 4 x 2 x 1", "shape: 4 x 2", "animal.shape: must be length x width"),
         arguments("shape: 4 x 2 x 1", "shape: 4 x 0 x 1", "body width proportion"),
         arguments("shape: 4 x 2 x 1", "habit: 4 x 2 x 1", "animal.habit: unknown key"),
-        arguments("comfortable: 20-26 °C", "comfortable: 26-20 °C", "lower temperature must come"),
+        arguments(
+            "comfortable: 20-26 °C",
+            "comfortable: 26-20 °C",
+            "must have the lower temperature first"),
         arguments(
             "comfortable: 20-26 °C",
             "comfortable: -2-26 °C",

@@ -83,7 +83,7 @@ class NodeTest {
         "f:2:5: b[0]: '20' has no unit, write for example 20 °C or 20 °F",
         () -> root.require("b").temperatureRange());
     assertFault(
-        "f:3:4: c: the lower temperature must come first",
+        "f:3:4: c: '[30 °C, 20 °C]' must have the lower temperature first, write [20 °C, 30 °C]",
         () -> root.require("c").temperatureRange());
   }
 
@@ -96,11 +96,10 @@ class NodeTest {
             TextFormatException.class,
             () -> node.locate(() -> Checks.positive("foam", node.asScalar().length(), "m")));
 
-    assertEquals(
-        "f:1:12: thickness: foam: -0.001 m must be a finite number above 0", fault.getMessage());
+    assertEquals("f:1:12: thickness: foam: -1 mm must be above 0", fault.getMessage());
     assertTrue(fault.getCause() instanceof InvalidInputException);
     assertEquals("thickness", fault.path());
-    assertEquals("foam: -0.001 m must be a finite number above 0", fault.problem());
+    assertEquals("foam: -1 mm must be above 0", fault.problem());
     assertEquals(new TextPosition("f", 1, 12), fault.position());
     assertSame(node, node.locate(() -> node));
   }
@@ -123,7 +122,7 @@ class NodeTest {
       TextFormatException fault =
           assertThrows(
               TextFormatException.class, () -> node.locate(() -> Checks.positive("foam", -1, "m")));
-      assertEquals("-1 m must be a finite number above 0", fault.problem());
+      assertEquals("-1000 mm must be above 0", fault.problem());
     }
   }
 

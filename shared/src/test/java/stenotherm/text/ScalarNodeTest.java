@@ -147,7 +147,14 @@ class ScalarNodeTest {
             "28 to 45",
             Node::temperatureRange,
             "'28 to 45' has no unit, write for example 45 °C or 45 °F"),
-        value("45 to 28 °F", Node::temperatureRange, "the lower temperature must come first"),
+        value(
+            "45 to 28 °F",
+            Node::temperatureRange,
+            "'45 to 28 °F' must have the lower temperature first, write 28 to 45 °F"),
+        value(
+            "45 °F - 2 °C",
+            Node::temperatureRange,
+            "'45 °F - 2 °C' must have the lower temperature first, write 2 °C to 45 °F"),
         value(
             "5 °C",
             ScalarNode::temperatureDifference,
@@ -180,10 +187,7 @@ class ScalarNodeTest {
             ScalarNode::size,
             "'300 mm x 200 x 150 mm' needs one unit at the end or one for each length, write for"
                 + " example 300 x 200 x 150 mm"),
-        value(
-            "0 x 200 x 150 mm",
-            ScalarNode::size,
-            "first length: 0 m must be a finite number above 0"),
+        value("0 x 200 x 150 mm", ScalarNode::size, "first length: 0 mm must be above 0"),
         value("1:30", ScalarNode::duration, "'1:30'" + duration),
         value("1 h -30 min", ScalarNode::duration, "'1 h -30 min'" + duration),
         value(
