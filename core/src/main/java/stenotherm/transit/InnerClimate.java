@@ -283,8 +283,9 @@ final class InnerClimate {
   }
 
   private AmbientAir outside(double time) {
-    // colder air holds no water to speak of, whatever its temperature
-    double temperature = Math.max(AmbientAir.TEMPERATURES.low(), course.outside(leg).air(time));
+    // colder air holds no water to speak of, whatever its temperature; in hotter air nothing lives
+    double met = Math.max(AmbientAir.TEMPERATURES.low(), course.outside(leg).air(time));
+    double temperature = Math.min(AmbientAir.TEMPERATURES.high(), met);
     return new AmbientAir(temperature, pressure(time), OUTSIDE_HUMIDITY);
   }
 

@@ -645,6 +645,22 @@ class InnerClimateTest {
     }
   }
 
+  /**
+   * A van in the sun on the hottest day on record, with its error, is hotter than vapour is known.
+   */
+  @Test
+  void airHotterThanItsVapourIsKnownForIsNoRefusal() {
+    TransitResult result =
+        Transit.run(
+            parcel(DAMP, pad()),
+            journey(293, 8, room(349)),
+            Variation.NOMINAL.withOffset(5),
+            CELLS);
+    assertTrue(result.outcome().isCompleted());
+    assertTrue(result.ledger().closes());
+    assertTrue(last(result.mean("cup")) < 354 + 3);
+  }
+
   /** A jump of the air by 40 K at a leg's beginning must not throw the walls about. */
   @Test
   void theWallFollowsBothSides() {

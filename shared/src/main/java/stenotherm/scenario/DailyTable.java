@@ -106,9 +106,11 @@ public final class DailyTable {
     for (MappingNode each : days) {
       KeyedSection day = KeyedSection.of(each, Vocabulary.FORECAST, assumptions);
       faults.attempt(() -> following(day.require(DATE).asScalar(), dates)).ifPresent(dates::add);
-      faults.attempt(() -> day.require(Sites.ORIGIN).temperatureRange()).ifPresent(origin::add);
       faults
-          .attempt(() -> day.require(Sites.DESTINATION).temperatureRange())
+          .attempt(() -> PlausibleTemperatures.outdoors(day.require(Sites.ORIGIN)))
+          .ifPresent(origin::add);
+      faults
+          .attempt(() -> PlausibleTemperatures.outdoors(day.require(Sites.DESTINATION)))
           .ifPresent(destination::add);
     }
     faults.throwIfAny();
@@ -253,8 +255,8 @@ public final class DailyTable {
     private List<Range> ranges(Column low, Column high) {
       List<Range> ranges = new ArrayList<>();
       for (List<ScalarNode> row : table.rows()) {
-        double lowest = kelvin(row.get(low.number()), low.unit());
-        double highest = kelvin(row.get(high.number()), high.unit());
+        double lowest = PlausibleTemperatures.low(reading(row.get(low.number()), low.unit()));
+        double highest = PlausibleTemperatures.high(reading(row.get(high.number()), high.unit()));
         if (lowest > highest) {
           throw row.get(low.number()).fail("is above the high of that day");
         }
@@ -263,10 +265,10 @@ public final class DailyTable {
       return List.copyOf(ranges);
     }
 
-    private static double kelvin(ScalarNode value, String unit) {
+    private static ScalarNode reading(ScalarNode value, String unit) {
       // a number alone: the unit is the column's
       value.number();
-      return value.piece(value.text() + " " + unit).temperature();
+      return value.piece(value.text() + " " + unit);
     }
   }
 }

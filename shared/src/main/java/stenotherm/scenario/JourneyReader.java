@@ -176,9 +176,7 @@ final class JourneyReader {
   }
 
   private static double start(KeyedSection journey) {
-    ScalarNode node = journey.value("start").asScalar();
-    double temperature = node.temperature();
-    return node.locate(() -> Checks.parcelTemperature("start", temperature));
+    return PlausibleTemperatures.start(journey.value("start").asScalar());
   }
 
   /** A journey whose legs the file gives. */

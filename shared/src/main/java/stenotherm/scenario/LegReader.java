@@ -308,14 +308,14 @@ final class LegReader {
           weather.source(site));
     }
     if (scalar.isRange()) {
-      Range range = scalar.temperatureRange();
+      Range range = PlausibleTemperatures.ofAir(scalar);
       return Air.of(
           scalar.locate(() -> weather.daily(site, range)),
           new AmbientSpread(0, Sites.GIVEN_DAYS_SPREAD),
           GIVEN);
     }
     if (NUMBER_FIRST.matcher(text).matches()) {
-      double temperature = scalar.temperature();
+      double temperature = PlausibleTemperatures.air(scalar);
       return Air.of(scalar.locate(() -> Ambient.constant(temperature)), GIVEN_SPREAD, GIVEN);
     }
     return named(scalar, weather);
@@ -394,7 +394,7 @@ final class LegReader {
         throw each.fail("must not come after the start of the leg, which is at " + startClock());
       }
       times.add(time);
-      temperatures.add(each.piece(parts.group(3)).temperature());
+      temperatures.add(PlausibleTemperatures.air(each.piece(parts.group(3))));
       previous = clock;
     }
     double last = temperatures.get(temperatures.size() - 1);

@@ -21,7 +21,7 @@ import stenotherm.text.ScalarNode;
 /** Reads who is in a container: an animal of the catalogue, or one that the file describes. */
 final class OccupantReader {
   /** No animal of a parcel has a limit outside these [K]. */
-  private static final Range TEMPERATURES =
+  static final Range TEMPERATURES =
       new Range(Temperatures.fromCelsius(-5), Temperatures.fromCelsius(50));
 
   private static final int MOST = 100;

@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import stenotherm.ambient.DailyExtremes;
-import stenotherm.ambient.DiurnalShape;
 import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
@@ -232,20 +230,13 @@ final class Sites {
   /** One low and high for all days, or one for each day from the day of sealing on. */
   private static List<Range> days(Node node) {
     if (node instanceof ScalarNode scalar) {
-      return List.of(day(scalar));
+      return List.of(PlausibleTemperatures.outdoors(scalar));
     }
     List<Range> days = new ArrayList<>();
     for (ScalarNode each : node.asSequence().scalars()) {
-      days.add(day(each));
+      days.add(PlausibleTemperatures.outdoors(each));
     }
     return days;
-  }
-
-  /** A low and a high, checked as the course of a day checks them. */
-  private static Range day(ScalarNode node) {
-    Range range = node.temperatureRange();
-    node.locate(() -> new DailyExtremes(0, List.of(range), DiurnalShape.SOLAR_TIME));
-    return range;
   }
 
   private static Optional<DescribedPlace.SkyAbove> sun(KeyedSection section, ZoneOffset offset) {

@@ -166,6 +166,27 @@ public final class ScalarNode implements Node {
   }
 
   /**
+   * Writes a temperature in the unit that this text has.
+   *
+   * @param kelvin the temperature [K]
+   * @return for example {@code "66 °C"}; in kelvin if the text has no unit of temperature
+   */
+  public String temperatureAsTyped(double kelvin) {
+    return Quantity.TEMPERATURE.asTyped(text(), kelvin);
+  }
+
+  /**
+   * Tells which other unit may have been meant.
+   *
+   * @param kelvin the temperature as it was typed [K]
+   * @param likely where it must lie [K]
+   * @return units in which the same number would lie there; possibly none
+   */
+  public List<String> otherTemperatureUnits(double kelvin, Range likely) {
+    return Quantity.TEMPERATURE.otherUnits(text(), kelvin, likely);
+  }
+
+  /**
    * Returns whether this is written as two values, with "to" or a hyphen between them.
    *
    * @return true for example for {@code 28 to 45 °F} and for {@code 28-45 °F}

@@ -54,6 +54,7 @@ class DailyTableTest {
         "origin low [°F] | origin low [mm] | °F",
         "destination low [°C] | origin high [°F] | is a column twice",
         "date, | day, | date",
+        "4,10 | 4,70 | destination high [°C]: 70 °C is too hot for a daily high, which is at most 56.7",
       })
   void faultsTellWhereAndWhat(String right, String wrong, String told) {
     String text = ENDS.replace(right.strip(), wrong.strip());

@@ -45,15 +45,15 @@ class ImplausibleTest {
         arguments(
             "start: 21 °C",
             "start: 21 K",
-            "s.yaml:8:10: journey.start: 21 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:8:10: journey.start: 21 K is too cold for a parcel with an animal, which is at least 268.15 K. Did you mean °C?"),
         arguments(
             "start: 21 °C",
             "start: 80 °C",
-            "s.yaml:8:10: journey.start: 353.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:8:10: journey.start: 80 °C is too hot for a parcel with an animal, which is at most 50 °C. Did you mean °F?"),
         arguments(
             "ambient: 12 °C",
             "ambient: 12 K",
-            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): ambient temperature: 12 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:13:72: journey.legs[1].ambient (aircraft hold): 12 K is too cold for the air of a leg, which is at least 200.15 K. Did you mean °C or °F?"),
         arguments(
             "spread: 1.5 K",
             "spread: 300 K",

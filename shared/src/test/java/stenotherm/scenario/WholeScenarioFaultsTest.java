@@ -489,7 +489,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "lows/highs: [60 to 80 °F, 16 to 27 °C]",
             "lows/highs: 60 to 80 K",
-            "s.yaml:12:15: journey.lows/highs: low of day 1: 60 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:12:15: journey.lows/highs: 80 K is too cold for a daily high, which is at least 200.15 K. Did you mean °F?"),
         arguments(
             "name: Seattle, utc: UTC-7, latitude",
             "utc: UTC-7, latitude",
@@ -637,7 +637,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "[05:00 18 °C, 11:00",
             "[05:00 518 °C, 11:00",
-            "s.yaml:25:16: journey.legs[4].ambient (van): ambient temperature, reading 1: 791.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:25:17: journey.legs[4].ambient[0] (van): 518 °C is too hot for the air of a leg, which is at most 60 °C"),
         arguments(
             "[05:00 18 °C, 11:00 27 °C, 2014-07-11 14:00 30 °C]",
             "[]",
@@ -741,7 +741,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, start: 500 °C}",
-            "s.yaml:6:71: journey.start: 773.15 K must lie between 200 K and 350 K. Temperatures are absolute, in kelvin: 20 °C is 293.15 K."),
+            "s.yaml:6:71: journey.start: 500 °C is too hot for a parcel with an animal, which is at most 50 °C"),
+        arguments(
+            "overnight by air, 28 to 45 °F",
+            "{template: overnight by air, lows/highs: 28 to 45 °F, delay: 3 h in the hub}",
+            "s.yaml:6:71: journey.delay: there is no leg 'the hub'. Did you mean 'flight to the hub' or 'sorting hub'? The legs are waiting for collection, collection van, depot at the origin, loading beside the aircraft, flight to the hub, sorting hub, flight to the destination, unloading beside the aircraft, …"),
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, delay: 3 h in sorting hubb}",
