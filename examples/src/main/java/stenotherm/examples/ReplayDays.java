@@ -78,8 +78,11 @@ final class ReplayDays extends PackingCommand {
   @Override
   Answer answer(Scenario scenario, Progress progress) {
     List<Leg> legs = scenario.journey().legs();
-    List<DayExtremes> from = days("--origin", origin, legs.get(0));
-    List<DayExtremes> to = days("--destination", destination, legs.get(legs.size() - 1));
+    Leg first = legs.get(0);
+    Leg last = legs.get(legs.size() - 1);
+    requireRecords(first, last);
+    List<DayExtremes> from = days("--origin", origin, first);
+    List<DayExtremes> to = days("--destination", destination, last);
     Set<Month> chosen = EnumSet.noneOf(Month.class);
     months.forEach(month -> chosen.add(Month.of(month)));
     Parcel packing = packing(scenario);
@@ -90,15 +93,35 @@ final class ReplayDays extends PackingCommand {
             Departures.replay(scenario, packing, from, to, chosen, settings(), threads(), watcher));
   }
 
-  private static List<DayExtremes> days(String option, @Nullable Path file, Leg leg) {
-    if (file == null) {
-      try {
-        return RecordedWeather.bundled().days(leg.place().name());
-      } catch (InvalidInputException unknown) {
-        throw new InvalidInputException(
-            option, unknown.getMessage() + ". Or give a station's record with this option");
-      }
+  /** Says of all that is missing at once what to type. */
+  private void requireRecords(Leg first, Leg last) {
+    StringBuilder options = new StringBuilder();
+    if (origin == null && !isRecorded(first)) {
+      options.append(" --origin station.csv");
     }
-    return read(option, () -> DailyTable.readPlace(file));
+    if (destination == null && !isRecorded(last)) {
+      options.append(" --destination station.csv");
+    }
+    if (!options.isEmpty()) {
+      throw new InvalidInputException(
+          NAME,
+          "needs recorded days at both ends. Add"
+              + options
+              + " (a table headed date,low [°F],high [°F], with a row for each day), or write recorded"
+              + " places under journey, as in from: New York, UTC-5 (recorded: "
+              + String.join(", ", RecordedWeather.bundled().places())
+              + ")");
+    }
+  }
+
+  private static boolean isRecorded(Leg leg) {
+    String name = leg.place().name();
+    return RecordedWeather.bundled().places().stream().anyMatch(name::equalsIgnoreCase);
+  }
+
+  private static List<DayExtremes> days(String option, @Nullable Path file, Leg leg) {
+    return file == null
+        ? RecordedWeather.bundled().days(leg.place().name())
+        : read(option, () -> DailyTable.readPlace(file));
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -14,7 +15,8 @@ import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.SolarAbsorptance;
 import stenotherm.ambient.Sunshine;
 import stenotherm.ambient.Underside;
-import stenotherm.base.Checks;
+import stenotherm.base.MessageText;
+import stenotherm.base.Suggestions;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.journey.JourneyTemplate;
@@ -50,6 +52,14 @@ final class JourneyReader {
   private static final double LONGEST_DELAY = Times.fromDays(30);
 
   private static final Pattern DELAY_IN = Pattern.compile("(.+?)\\s+in\\s+(.+)", Pattern.DOTALL);
+
+  private static final Pattern ARTICLE = Pattern.compile("(?i)^(?:the|a|an)\\s+");
+
+  /** Most legs that are offered for one that is unknown. */
+  private static final int MOST_OFFERED = 3;
+
+  /** Longest name that a message repeats. */
+  private static final int LONGEST_NAME = 40;
 
   private static final Map<String, SolarAbsorptance> SURFACES = surfaces();
 
@@ -355,7 +365,29 @@ final class JourneyReader {
         throw node.fail("is the name of several legs, give each its own name");
       }
     }
-    return node.piece(text).choice(Collections.unmodifiableMap(legs));
+    Integer leg = legs.get(text.strip());
+    if (leg == null) {
+      String meant = String.join("' or '", legsLike(text.strip(), legs.keySet()));
+      throw node.fail(
+          "there is no leg '"
+              + MessageText.of(text.strip(), LONGEST_NAME)
+              + "'. "
+              + (meant.isEmpty() ? "" : "Did you mean '" + meant + "'? ")
+              + "The legs are "
+              + String.join(", ", legs.keySet()));
+    }
+    return leg;
+  }
+
+  /** The closest name, or a few of which the text is a part. */
+  private static List<String> legsLike(String text, Set<String> names) {
+    // an article before a noun makes no other leg
+    String bare = ARTICLE.matcher(text).replaceFirst("");
+    Optional<String> closest = Suggestions.closest(bare, names);
+    if (closest.isPresent()) {
+      return List.of(closest.get());
+    }
+    return names.stream().filter(name -> name.endsWith(" " + bare)).limit(MOST_OFFERED).toList();
   }
 
   private void addFilms() {

@@ -14,6 +14,8 @@ import stenotherm.ambient.SolAir;
 import stenotherm.ambient.SolarAbsorptance;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -30,6 +32,9 @@ final class Weather {
 
   /** What is left of a start after this many lags, 2e-9 of it, is below round-off. */
   private static final double LAGS_BEFORE = 20;
+
+  /** Longest name that a message repeats. */
+  private static final int LONGEST_NAME = 40;
 
   private final Assumptions assumptions;
   private final ScalarNode sealed;
@@ -121,7 +126,7 @@ final class Weather {
   private List<Range> recorded(DescribedPlace site) {
     RecordedWeather weather = RecordedWeather.bundled();
     String name = site.place().name();
-    List<DayExtremes> all = site.node().locate(() -> weather.days(name));
+    List<DayExtremes> all = site.node().locate(() -> days(weather, site.place()));
     LocalDate first = firstDay(site);
     LocalDate last = lastDay(site);
     LocalDate from = all.get(0).date();
@@ -143,6 +148,21 @@ final class Weather {
     return weather.days(name, first, last).stream()
         .map(day -> new Range(day.low(), day.high()))
         .toList();
+  }
+
+  private static List<DayExtremes> days(RecordedWeather weather, Place place) {
+    try {
+      return weather.days(place.name());
+    } catch (InvalidInputException unknown) {
+      throw new InvalidInputException(
+          unknown.field(),
+          unknown.problem()
+              + ". Of any other place give lows/highs, as in {name: "
+              + MessageText.of(place.name(), LONGEST_NAME)
+              + ", utc: UTC"
+              + (place.utcOffset().getTotalSeconds() == 0 ? "" : place.utcOffset().getId())
+              + ", lows/highs: 28 to 45 °F}, or one lows/highs for both ends");
+    }
   }
 
   private DailyExtremes course(DescribedPlace site, List<Range> days) {

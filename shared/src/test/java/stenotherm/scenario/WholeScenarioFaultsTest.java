@@ -433,7 +433,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "delay: [1 h in road, 2 h in porch]",
             "delay: 1 h in rod",
-            "s.yaml:11:10: journey.delay: unknown name 'rod', allowed are yard, ramp, road, hub, van, porch, hall. Did you mean 'road'?"),
+            "s.yaml:11:10: journey.delay: there is no leg 'rod'. Did you mean 'road'? The legs are yard, ramp, road, hub, van, porch, hall"),
         arguments(
             "delay: [1 h in road, 2 h in porch]",
             "delay: -1 h in road",
@@ -749,7 +749,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, delay: 3 h in sorting hubb}",
-            "s.yaml:6:71: journey.delay: unknown name 'sorting hubb'. Did you mean 'sorting hub'?"),
+            "s.yaml:6:71: journey.delay: there is no leg 'sorting hubb'. Did you mean 'sorting hub'? The legs are waiting for collection, collection van, depot at the origin, loading beside the aircraft, flight to the hub, sorting hub, flight to the destination, unloading beside the aircraft, depot at the desti…"),
         arguments(
             "animal: mourning gecko, 3 g\n",
             "",
@@ -938,7 +938,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "colder in hold",
             "colder in holt",
-            "s.yaml:16:34: mishaps[1].weather (a cold hold): unknown name 'holt', allowed are van, hold. Did you mean 'hold'?"),
+            "s.yaml:16:34: mishaps[1].weather (a cold hold): there is no leg 'holt'. Did you mean 'hold'? The legs are van, hold"),
         arguments(
             "18 F° colder in hold",
             "300 K colder in hold",
@@ -951,6 +951,10 @@ class WholeScenarioFaultsTest {
             "10 h in van",
             "10 h",
             "s.yaml:17:26: mishaps[2].delay[0] (lost): must be how long and in which leg, write for example 12 h in sorting hub"),
+        arguments(
+            "10 h in van",
+            "10 h in the van",
+            "s.yaml:17:26: mishaps[2].delay[0] (lost): there is no leg 'the van'. Did you mean 'van'? The legs are van, hold"),
         arguments(
             "10 h in van",
             "-1 h in van",
