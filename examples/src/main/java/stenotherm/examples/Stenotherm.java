@@ -147,7 +147,10 @@ public final class Stenotherm extends ConsoleCommand {
     CommandLine command = wrong.getCommandLine();
     command.getErr().println(MessageText.of(String.valueOf(wrong.getMessage())));
     if (!UnmatchedArgumentException.printSuggestions(wrong, command.getErr())) {
-      command.usage(command.getErr());
+      // the whole help would scroll the line above away
+      String name = command.getCommandName();
+      String all = program().strip() + (name.equals(NAME) ? "" : " " + name) + " --help";
+      command.getErr().println("see " + all);
     }
     return BAD_COMMAND_LINE;
   }

@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
@@ -87,6 +88,18 @@ class StenothermTest {
     assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
     assertTrue(wrong.err().contains("compare"), wrong.err());
     assertTrue(wrong.err().lines().count() <= 2, wrong.err());
+  }
+
+  /** The line that says what is wrong must not scroll away. */
+  @ParameterizedTest
+  @CsvSource({"--packing,two", "--lows,10-20", "--nodes,1000", "--threads,none"})
+  void aWrongOptionIsToldInTwoLines(String option, String value) {
+    Said wrong = Said.to("map", option, value);
+    assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
+    List<String> lines = wrong.err().lines().toList();
+    assertEquals(2, lines.size(), wrong.err());
+    assertTrue(lines.get(0).contains(option), wrong.err());
+    assertTrue(lines.get(1).matches("see .*map --help"), wrong.err());
   }
 
   @Test
