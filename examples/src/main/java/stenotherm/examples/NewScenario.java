@@ -13,45 +13,58 @@ import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import stenotherm.animal.Animal;
+import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Vessel;
+import stenotherm.parcel.VesselSize;
+import stenotherm.parcel.VesselSizes;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.text.TextFormatException;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
-/** Asks six questions, and writes a scenario file from the answers. */
+/** Asks seven questions, and writes a scenario file from the answers. */
 @Command(
     name = "new",
     description =
-        "Asks six questions and writes a scenario file: animal, mass, box, warmer, weather, day."
-            + " An empty answer takes what stands in brackets, ? tells what may be answered.",
+        "Asks seven questions and writes a scenario file: animal, mass, container, box, warmer,"
+            + " weather, day. An empty answer takes what stands in brackets, ? tells what may be answered.",
     footer = ConsoleCommand.PROGRAM + "new my-scenario.yaml")
 final class NewScenario extends ConsoleCommand implements Callable<Integer> {
-  /** Containers from small to large; the first that an animal fits in is taken. */
-  private static final List<String> CUPS =
-      List.of(
-          "8 fl oz cup",
-          "16 fl oz cup",
-          "32 fl oz cup",
-          "250 x 200 x 120 mm",
-          "400 x 300 x 200 mm",
-          "700 x 500 x 300 mm");
+  /** Containers for animals that none with a name has room for. */
+  private static final List<String> LARGE_CUPS =
+      List.of("250 x 200 x 120 mm", "400 x 300 x 200 mm", "900 x 600 x 400 mm");
 
-  /** A box in which every container fits. */
+  /** Cartons for containers that none of the usual ones has room for. */
+  private static final List<String> LARGE_BOXES =
+      List.of("20 x 16 x 12 in carton", "24 x 18 x 16 in carton", "40 x 28 x 20 in carton");
+
+  private static final String NONE = "none";
+  private static final String USUAL_BOX = "8 x 8 x 7 in carton";
+  private static final String USUAL_WARMER = "40 hour warmer on lid";
+
+  /** A container and a box in which every animal fits, until it is known which are meant. */
+  private static final String LARGEST_CUP = "930 x 900 x 900 mm";
+
   private static final String LARGEST_BOX = "1 x 1 x 1 m";
 
-  private static final String USUAL_MASS = "40 g";
+  /** An animal with its mass, as in {@code dyeing poison frog, 5 g}. */
+  private static final Pattern WITH_MASS = Pattern.compile("(\\D*?[^\\s\\d,])[\\s,]+([0-9.].*)");
 
   @Parameters(
       arity = "0..1",
@@ -62,11 +75,12 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private final @Nullable Reader answers;
   private final LocalDate today;
 
-  private String animal = "leopard gecko";
-  private String mass = USUAL_MASS;
-  private String cup = CUPS.get(0);
+  private Animal animal = Animals.LEOPARD_GECKO;
+  private String mass = UsualMasses.of(animal);
+  private boolean massIsGiven;
+  private String cup = LARGEST_CUP;
   private String box = LARGEST_BOX;
-  private String warmer = "none";
+  private String warmer = NONE;
   private String weather = "28 to 45 °F";
   private String day = "";
 
@@ -114,45 +128,103 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     return new InputStreamReader(System.in, Charset.forName(name));
   }
 
-  /** An answer that the scenario reader is asked about. */
+  /** Takes an answer. */
   private interface Try {
-    void take(String answer);
+    /** Returns what is wrong with the answer; empty if it is taken. */
+    Optional<String> take(String answer);
   }
 
   /** Asks all questions; false if the answers end before. */
   private boolean ask(BufferedReader in) throws IOException {
     day = today.plusDays(1) + " 15:00";
-    List<String> animals = Animals.all().stream().map(Animal::name).toList();
-    List<String> boxes = new ArrayList<>();
-    boxes.add("inner size of a carton such as 9 x 9 x 8 in carton, or outer size such as");
-    boxes.add("200 x 170 x 150 mm; by name:");
-    BoxSizes.all().stream().map(BoxSize::name).forEach(boxes::add);
-    List<String> warmers = new ArrayList<>(List.of("none"));
-    Warmers.all().stream()
-        .map(WarmerClass::name)
-        .map(name -> name + " on lid")
-        .forEach(warmers::add);
-    List<String> weathers =
-        List.of(
-            "overnight low and daily high at both ends, such as -2 to 7 °C",
-            "two recorded places, such as New York, UTC-5 to Seattle, UTC-8 (days of 2012 to 2015)");
-    return question(in, "Which animal?", animal, animals, answer -> animal = answer)
+    return askAnimal(in)
+        && askCup(in)
+        && askBox(in)
         && question(
             in,
-            "How heavy is it?",
-            USUAL_MASS,
-            List.of("a mass with its unit, such as 12 g or 1.5 oz"),
-            this::takeMass)
-        && question(in, "Which box?", "8 x 8 x 7 in carton", boxes, answer -> box = answer)
-        && question(
-            in, "Which warmer?", "40 hour warmer on lid", warmers, answer -> warmer = answer)
-        && question(in, "Which lows and highs?", weather, weathers, this::takeWeather)
+            "Which warmer?",
+            USUAL_WARMER,
+            warmers(),
+            answer -> {
+              warmer = answer;
+              return fault();
+            })
+        && question(in, "Which lows and highs?", weather, weathers(), this::takeWeather)
         && question(
             in,
             "Sealed when?",
             isRecorded() ? "2014-01-15 15:00" : day,
             List.of("day and hour at the origin, such as 2026-03-12 15:00"),
-            answer -> day = answer);
+            answer -> {
+              day = answer;
+              return fault();
+            });
+  }
+
+  private boolean askAnimal(BufferedReader in) throws IOException {
+    List<String> animals = Animals.all().stream().map(Animal::name).toList();
+    return question(in, "Which animal?", animal.name(), animals, this::takeAnimal)
+        && (massIsGiven
+            || question(
+                in,
+                "How heavy is it?",
+                UsualMasses.of(animal),
+                List.of("a mass with its unit, such as 12 g or 1.5 oz; of two animals 2 x 12 g"),
+                this::takeMass));
+  }
+
+  private boolean askCup(BufferedReader in) throws IOException {
+    String usual = smallestCup();
+    out()
+        .println(
+            "  The smallest known container that its body fits in, on its bedding: "
+                + usual
+                + ". Type a larger one if it needs room to move.");
+    List<String> help = new ArrayList<>();
+    help.add("inner size such as 110 x 80 x 60 mm, or diameter and height such as 100 x 60 mm;");
+    help.add("by name:");
+    VesselSizes.all().stream().map(NewScenario::called).forEach(help::add);
+    return question(
+        in,
+        "Which container?",
+        usual,
+        help,
+        answer -> {
+          cup = answer;
+          return fault();
+        });
+  }
+
+  private boolean askBox(BufferedReader in) throws IOException {
+    String usual = smallestBox();
+    List<String> help = new ArrayList<>();
+    help.add("inner size of a carton such as 9 x 9 x 8 in carton, or outer size such as");
+    help.add("200 x 170 x 150 mm; by name:");
+    BoxSizes.all().stream().map(BoxSize::name).forEach(help::add);
+    return question(
+        in,
+        "Which box?",
+        usual,
+        help,
+        answer -> {
+          box = answer;
+          return fault().map(fault -> fault + ". A " + usual + " has room");
+        });
+  }
+
+  private static List<String> warmers() {
+    List<String> warmers = new ArrayList<>(List.of(NONE));
+    Warmers.all().stream()
+        .map(WarmerClass::name)
+        .map(name -> name + " on lid")
+        .forEach(warmers::add);
+    return warmers;
+  }
+
+  private static List<String> weathers() {
+    return List.of(
+        "overnight low and daily high at both ends, such as -2 to 7 °C",
+        "two recorded places, such as New York, UTC-5 to Seattle, UTC-8 (days of 2012 to 2015)");
   }
 
   private boolean question(
@@ -170,8 +242,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         help.forEach(each -> out().println("  " + each));
         continue;
       }
-      answer.take(given.isEmpty() ? usual : given);
-      Optional<String> fault = fault();
+      Optional<String> fault = answer.take(given.isEmpty() ? usual : given);
       if (fault.isEmpty()) {
         return true;
       }
@@ -179,24 +250,86 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     }
   }
 
-  /** Takes the first container in which the animal fits. */
-  private void takeMass(String answer) {
+  /** Takes the name, and the mass if it stands there, too. */
+  private Optional<String> takeAnimal(String answer) {
+    Matcher both = WITH_MASS.matcher(answer);
+    massIsGiven = both.matches();
+    try {
+      animal = Animals.named(massIsGiven ? both.group(1) : answer);
+    } catch (InvalidInputException unknown) {
+      return Optional.of(unknown.problem());
+    }
+    return massIsGiven ? takeMass(both.group(2)) : Optional.empty();
+  }
+
+  private Optional<String> takeMass(String answer) {
     mass = answer;
-    for (String each : CUPS) {
-      cup = each;
-      if (fault().isEmpty()) {
-        return;
+    return fault();
+  }
+
+  private static String called(VesselSize size) {
+    return size.vessel() instanceof Vessel.RoundCup ? size.name() + " cup" : size.name();
+  }
+
+  /** The smallest cup or lidded box that the animal fits in, for a reptile else a bag. */
+  private String smallestCup() {
+    List<VesselSize> lidded = new ArrayList<>();
+    List<VesselSize> bags = new ArrayList<>();
+    for (VesselSize each : VesselSizes.all()) {
+      if (each.vessel() instanceof Vessel.Bag) {
+        bags.add(each);
+      } else if (!(each.vessel() instanceof Vessel.Vial)) {
+        lidded.add(each);
       }
     }
+    lidded.sort(Comparator.comparingDouble(size -> volume(size.vessel())));
+    List<String> names = new ArrayList<>();
+    lidded.forEach(each -> names.add(called(each)));
+    if (Animals.group(animal).filter(AnimalGroup.REPTILE::equals).isPresent()) {
+      bags.forEach(each -> names.add(each.name()));
+    }
+    names.addAll(LARGE_CUPS);
+    cup = LARGEST_CUP;
+    return firstThatFits(names, each -> cup = each);
+  }
+
+  private static double volume(Vessel vessel) {
+    double box = vessel.inner().volume();
+    return vessel instanceof Vessel.RoundCup ? box * Math.PI / 4 : box;
+  }
+
+  /** The usual box, or a larger one if container and usual warmer do not fit in it. */
+  private String smallestBox() {
+    List<String> names = new ArrayList<>(List.of(USUAL_BOX));
+    BoxSizes.all().stream()
+        .sorted(Comparator.comparingDouble(size -> size.inside().volume()))
+        .forEach(size -> names.add(size.name()));
+    names.addAll(LARGE_BOXES);
+    warmer = USUAL_WARMER;
+    String box = firstThatFits(names, each -> this.box = each);
+    warmer = NONE;
+    return box;
+  }
+
+  /** Tries one after the other; the last is taken if none fits. */
+  private String firstThatFits(List<String> names, Consumer<String> taken) {
+    for (String each : names) {
+      taken.accept(each);
+      if (fault().isEmpty()) {
+        return each;
+      }
+    }
+    return names.get(names.size() - 1);
   }
 
   private boolean isRecorded() {
     return weather.contains("UTC");
   }
 
-  private void takeWeather(String answer) {
+  private Optional<String> takeWeather(String answer) {
     weather = answer;
     day = isRecorded() ? "2014-01-15 15:00" : today.plusDays(1) + " 15:00";
+    return fault();
   }
 
   /** What the scenario reader says to the answers so far; those to come are usual ones. */
@@ -224,7 +357,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         title: %s
         units: %s  # of the results: metric or us
         animal: %s
-        cup: %s  # one by name, or a size; its bedding is a damp towel
+        cup: %s  # one by name, or a size; with a lid its bedding is a damp towel
         journey:
           template: overnight by air  # or legs of your own
           sealed: %s
@@ -238,9 +371,9 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             warmer: %s
         """
         .formatted(
-            quoted(animal + ", " + day),
+            quoted(animal.name() + ", " + day),
             units,
-            quoted(animal + ", " + mass),
+            quoted(animal.name() + ", " + mass),
             quoted(cup),
             quoted(day),
             journey,

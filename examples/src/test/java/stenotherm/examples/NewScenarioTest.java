@@ -12,10 +12,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
+import stenotherm.animal.Animal;
+import stenotherm.animal.Animals;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 
@@ -40,7 +46,7 @@ class NewScenarioTest {
 
   @Test
   void emptyAnswersGiveAShortCommentedScenario() throws IOException {
-    assertEquals(0, answer("\n\n\n\n\n\n"), err::toString);
+    assertEquals(0, answer("\n\n\n\n\n\n\n"), err::toString);
     String text = Files.readString(file);
     assertTrue(text.lines().count() <= 16, text);
     assertTrue(text.contains("  # "), text);
@@ -53,7 +59,7 @@ class NewScenarioTest {
   @Test
   void wrongAnswersAreToldAndAskedAgain() throws IOException {
     String answers =
-        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n"
+        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n8 fl oz\n\n"
             + "8 x 8 x 7 in carton\n800 x 600 x 400 mm\nnone\n"
             + "New York, UTC-5 to Nowhere, UTC-8\nNew York, UTC-5 to Seattle, UTC-8\n"
             + "2026-01-15 18:00\n\n";
@@ -61,7 +67,8 @@ class NewScenarioTest {
     String asked = out.toString();
     assertTrue(asked.contains("Did you mean"), asked);
     assertTrue(asked.contains("  axolotl"), asked);
-    assertTrue(asked.contains("too little") || asked.contains("sticks out"), asked);
+    assertTrue(asked.contains("too little. "), asked);
+    assertTrue(asked.contains("sticks out") && asked.contains(" in carton has room"), asked);
     Scenario scenario = ScenarioReader.read(file);
     assertEquals(2014, scenario.journey().sealing().getYear());
     assertTrue(scenario.packings().get(0).warmers().isEmpty());
@@ -87,8 +94,59 @@ class NewScenarioTest {
   @Test
   void nothingIsReplaced() throws IOException {
     Files.writeString(file, "mine");
-    assertEquals(ConsoleCommand.CANNOT_WRITE, answer("\n\n\n\n\n\n"));
+    assertEquals(ConsoleCommand.CANNOT_WRITE, answer("\n\n\n\n\n\n\n"));
     assertEquals("mine", Files.readString(file));
     assertTrue(out.toString().isEmpty(), "no question is asked in vain");
+  }
+
+  static Stream<String> animals() {
+    return Animals.all().stream().map(Animal::name);
+  }
+
+  /** What stands in brackets is good for every animal at its usual mass. */
+  @ParameterizedTest
+  @MethodSource("animals")
+  void everyAnimalGetsThrough(String name) throws IOException {
+    Animal animal = Animals.named(name);
+    assertTrue(UsualMasses.has(animal), name);
+    assertEquals(0, answer(name + "\n\n\n\n\n\n\n"), () -> out + "" + err);
+    assertFalse(out.toString().contains("too little"), out::toString);
+    // seven questions, none of them twice
+    assertEquals(8, out.toString().split("\\? \\[", -1).length, out::toString);
+    Scenario scenario = ScenarioReader.read(file);
+    assertEquals(1, scenario.packings().get(0).warmers().size());
+  }
+
+  @Test
+  void aMassBesideTheNameIsTaken() throws IOException {
+    assertEquals(0, answer("dyeing poison frog, 5 g\n\n\n\n\n\n"), () -> out + "" + err);
+    assertFalse(out.toString().contains("How heavy"), out::toString);
+    assertTrue(Files.readString(file).contains("animal: 'dyeing poison frog, 5 g'"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "axolotl, 5|'5' has no unit, write for example 5 g or 5 kg",
+        "axolotl 60 kg|animal mass: 60 kg must lie between 0.1 g and 20 kg",
+        "axolottle, 5 g|Did you mean \"axolotl\"?"
+      })
+  void aWrongAnimalOrMassIsToldAtOnce(String typed, String told) {
+    assertEquals(ConsoleCommand.FAILED, answer(typed + "\n"));
+    assertTrue(out.toString().contains(told), out::toString);
+    assertTrue(out.toString().endsWith("Which animal? [leopard gecko] \n"), out::toString);
+  }
+
+  @Test
+  void theSmallestContainerWithRoomIsOffered() {
+    answer("axolotl\n\n");
+    assertTrue(out.toString().contains("Which container? [large lidded box] "), out::toString);
+  }
+
+  @Test
+  void weatherInTheWrongUnitIsTold() {
+    answer("\n\n\n\n\n48 to 66 °C\n");
+    assertTrue(out.toString().contains("Did you mean °F?"), out::toString);
   }
 }
