@@ -157,11 +157,11 @@ final class Weather {
       throw new InvalidInputException(
           unknown.field(),
           unknown.problem()
-              + ". Of any other place give lows/highs, as in {name: "
+              + ". For others write lows/highs: 28 to 45 °F under journey, for both ends, or for one end {name: "
               + MessageText.of(place.name(), LONGEST_NAME)
               + ", utc: UTC"
               + (place.utcOffset().getTotalSeconds() == 0 ? "" : place.utcOffset().getId())
-              + ", lows/highs: 28 to 45 °F}, or one lows/highs for both ends");
+              + ", lows/highs: 28 to 45 °F}");
     }
   }
 

@@ -114,7 +114,7 @@ class ScenarioFaultsTest {
         arguments(
             "from: New York, UTC-5",
             "from: New Yrok, UTC-5",
-            "s.yaml:9:9: journey.from: place: \"New Yrok\" has no recorded weather. Did you mean \"New York\"? Recorded places: New York, Seattle. Of any other place give lows/highs, as in {name: New Yrok, utc: UTC-05:00, lows/highs: 28 to 45 °F}, or one lows/highs for both ends"),
+            "s.yaml:9:9: journey.from: place: \"New Yrok\" has no recorded weather. Did you mean \"New York\"? Recorded places: New York, Seattle. For others write lows/highs: 28 to 45 °F under journey, for both ends, or for one end {name: New Yrok, utc: UTC-05:00, lows/highs: 28 to 45 °F}"),
         arguments(
             "from: New York, UTC-5",
             "from: New York",
