@@ -7,7 +7,8 @@ import stenotherm.base.Range;
 /**
  * Quantiles of many values from counts in bins of one width. Its size does not depend on the number
  * of values; integers alone are added, so that the order of values and merges leaves no trace. A
- * quantile is off by one width at most. Not thread-safe.
+ * quantile is off by one width at most, but exact where values are the lower end itself: of times,
+ * many are 0. Not thread-safe.
  */
 final class Quantiles {
   private static final Range SHARES = new Range(0, 1);
@@ -20,6 +21,9 @@ final class Quantiles {
   private int below;
 
   private int above;
+
+  /** Values that are the lower end itself, which no bin holds: spread in it they would be more. */
+  private int lowest;
 
   /**
    * Starts without values.
@@ -45,7 +49,9 @@ final class Quantiles {
       throw new InvalidInputException("value", "is not a number");
     }
     double bin = Math.floor((value - low) / width);
-    if (bin < 0) {
+    if (value == low) {
+      lowest = Math.incrementExact(lowest);
+    } else if (bin < 0) {
       below = Math.incrementExact(below);
     } else if (bin >= counts.length) {
       above = Math.incrementExact(above);
@@ -65,6 +71,7 @@ final class Quantiles {
     }
     below = Math.addExact(below, other.below);
     above = Math.addExact(above, other.above);
+    lowest = Math.addExact(lowest, other.lowest);
     for (int bin = 0; bin < counts.length; bin++) {
       counts[bin] = Math.addExact(counts[bin], other.counts[bin]);
     }
@@ -72,14 +79,14 @@ final class Quantiles {
 
   /** Number of values. */
   long count() {
-    long sum = outside();
+    long sum = outside() + lowest;
     for (int count : counts) {
       sum += count;
     }
     return sum;
   }
 
-  /** Number of values that no bin holds. */
+  /** Number of values below the lower end and beyond the last bin. */
   long outside() {
     return (long) below + above;
   }
@@ -102,6 +109,10 @@ final class Quantiles {
     long passed = below;
     if (passed > 0 && rank <= passed) {
       return Double.NEGATIVE_INFINITY;
+    }
+    passed += lowest;
+    if (lowest > 0 && rank <= passed) {
+      return low;
     }
     for (int bin = 0; bin < counts.length; bin++) {
       if (counts[bin] > 0 && rank <= passed + counts[bin]) {

@@ -10,7 +10,10 @@ import java.util.List;
  * @param heaters names of the heaters that follow a temperature, whose power is told [W]
  */
 record ClimateColumns(List<String> rooms, List<String> warmers, List<String> heaters) {
-  /** What is told of a room, in this order: mole fractions [-] and relative humidity [-]. */
+  /**
+   * What is told of a room, in this order: mole fractions [-] and vapour over saturation at the
+   * mean temperature of its air [-].
+   */
   enum OfRoom {
     OXYGEN,
     CARBON_DIOXIDE,

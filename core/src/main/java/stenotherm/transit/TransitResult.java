@@ -283,7 +283,9 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the humidity of the air that an animal breathes.
+   * Returns the humidity of the air that an animal breathes: its vapour over saturation at the mean
+   * temperature of that air. Where a cup cools, bedding and animal are warmer than its air and wet
+   * it by their own temperature: it passes 1, as neither mist nor drops on a cup are computed.
    *
    * @param cup name of the cup
    * @return a copy, vapour pressure over its saturation at each stored time [-]

@@ -20,6 +20,26 @@ class QuantilesTest {
     assertEquals(8, quantiles.quantile(1), 1e-12);
   }
 
+  /** A journey that is never outside has no 2 s outside, either. */
+  @Test
+  void whatIsTheLowerEndItselfStaysSo() {
+    Quantiles quantiles = new Quantiles(0, 10, 1);
+    Quantiles more = new Quantiles(0, 10, 1);
+    for (double value : new double[] {0, 0, 0.3}) {
+      quantiles.add(value);
+      more.add(value);
+    }
+    more.add(-1);
+    more.add(5.5);
+    quantiles.addAll(more);
+    assertEquals(8, quantiles.count());
+    assertEquals(1, quantiles.outside());
+    assertEquals(Double.NEGATIVE_INFINITY, quantiles.quantile(0.1));
+    assertEquals(0, quantiles.quantile(0.2));
+    assertEquals(0, quantiles.quantile(5.0 / 8));
+    assertEquals(0.5, quantiles.quantile(6.0 / 8), 1e-12);
+  }
+
   @Test
   void whatNoBinHoldsIsCountedAndNotInvented() {
     Quantiles quantiles = new Quantiles(0, 10, 1);

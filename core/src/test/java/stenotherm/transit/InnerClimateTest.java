@@ -587,6 +587,26 @@ class InnerClimateTest {
     assertTrue(taken < 0, taken + " J");
   }
 
+  /**
+   * In a box that cools, a frog is warmer than the air of its cup, and wets it by its own
+   * temperature: above saturation at the air's, as neither mist nor drops on the cup are computed.
+   * What it gave off while it was warmer is not gone at once.
+   */
+  @Test
+  void airIsNoWetterThanTheWettestThingInItMakesIt() {
+    Container frog = cup("cup", Animals.GREEN_AND_BLACK_POISON_FROG, 0.024, List.of());
+    TransitResult result = run(tight(frog), journey(6, 263));
+    double[] humidity = result.humidity("cup");
+    assertTrue(most(humidity) > 1, most(humidity) + "");
+    double[] air = result.airIn("cup");
+    double[] animal = result.mean("cup");
+    for (int row = 0; row < humidity.length; row++) {
+      double vapour = humidity[row] * MoistAir.saturationPressure(air[row]);
+      double most = MoistAir.saturationPressure(animal[Math.max(0, row - 1)]);
+      assertTrue(vapour <= most, vapour + " Pa of " + most + " Pa in row " + row);
+    }
+  }
+
   /** What each packing may be made of: it runs, and the figures stay those of this world. */
   @Test
   void unusualPackingsRun() {
