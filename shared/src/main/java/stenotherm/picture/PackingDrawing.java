@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
@@ -27,7 +28,7 @@ public final class PackingDrawing extends Picture {
   /** Space below for one chain of distances, and on the right [pixel]. */
   private static final double BELOW = 62;
 
-  private static final double BESIDE = 112;
+  private static final double BESIDE = 122;
   private static final double CAPTION = 20;
 
   /** From this width on the two views stand beside each other [pixel]. */
@@ -352,20 +353,23 @@ public final class PackingDrawing extends Picture {
             Alignment.START,
             Look.TICK.inColor(Look.INK));
       }
-      whole(outer().size(up), new Pixel(line + 42, frame.middle().y() + 4), Alignment.START);
+      double widest =
+          IntStream.range(0, heights.length)
+              .mapToDouble(part -> Letters.width(distance(ends, part), Look.TICK))
+              .max()
+              .orElse(0);
+      Pixel beyond = new Pixel(line + 13 + widest + 10, frame.middle().y() + 4);
+      whole(outer().size(up), beyond, Alignment.START);
     }
 
     private void whole(double length, Pixel place, Alignment alignment) {
       canvas.write(
-          new Figures(units).length(length),
-          place,
-          alignment,
-          Look.TICK.inBold().inColor(Look.INK));
+          new Figures(units).tape(length), place, alignment, Look.TICK.inBold().inColor(Look.INK));
     }
 
     private String distance(List<Double> ends, int part) {
-      String text = new Figures(units).length(ends.get(part + 1) - ends.get(part));
-      return text.substring(0, text.indexOf(' '));
+      String text = new Figures(units).tape(ends.get(part + 1) - ends.get(part));
+      return text.substring(0, text.lastIndexOf(' '));
     }
   }
 

@@ -63,7 +63,7 @@ class PackingDrawingTest {
     assertEquals(3, svg.split(">100</text>", -1).length - 1);
     assertEquals(2, svg.split(">70</text>", -1).length - 1);
     assertTrue(svg.contains(">300 mm</text>") && svg.contains(">200 mm</text>"), svg);
-    assertTrue(draw(drawing().units(Units.US).build(), 760).contains(">3.94</text>"));
+    assertTrue(draw(drawing().units(Units.US).build(), 760).contains(">3 7/8</text>"));
   }
 
   @Test

@@ -56,6 +56,35 @@ class FiguresTest {
     assertEquals("0 mm", Figures.METRIC.length(0));
   }
 
+  /** Parts of an inch that a tape has: finer ones for foam and gaps than for places. */
+  @ParameterizedTest
+  @CsvSource({
+    "0,      0 in",
+    "0.02,   under 1/16 in",
+    "0.157,  3/16 in",
+    "0.25,   1/4 in",
+    "0.75,   3/4 in",
+    "0.98,   1 in",
+    "1.03,   1 in",
+    "2.73,   2 3/4 in",
+    "8.315,  8 3/8 in",
+    "12,     12 in"
+  })
+  void lengthsOnATape(double inches, String us) {
+    assertEquals(us, Figures.US.tape(Lengths.fromInches(inches)));
+  }
+
+  @Test
+  void tapesAndDrills() {
+    assertEquals("4.2 mm", Figures.METRIC.tape(0.0042));
+    assertEquals("200 x 170 x 154 mm", Figures.METRIC.tapeSize(0.2, 0.17, 0.154));
+    assertEquals("7 7/8 x 6 3/4 x 6 1/8 in", Figures.US.tapeSize(0.2, 0.17, 0.154));
+    assertEquals("6 mm", Figures.METRIC.drill(0.006));
+    assertEquals("15/64 in", Figures.US.drill(0.006));
+    assertEquals("5/64 in", Figures.US.drill(0.002));
+    assertThrows(InvalidInputException.class, () -> Figures.US.tape(-1e-3));
+  }
+
   @Test
   void masses() {
     assertEquals("3.5 g", Figures.METRIC.mass(0.0035));
