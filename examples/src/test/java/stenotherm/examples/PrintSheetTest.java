@@ -83,7 +83,7 @@ class PrintSheetTest {
     assertEquals(0, run(scenario, "--quick", "--json"), err::toString);
     String page = file("packing-sheet.html");
     assertFalse(page.contains("<svg"));
-    assertTrue(page.contains("Make 2 holes of 0.24 in in the lid"), page);
+    assertTrue(page.contains("Make 2 holes of 15/64 in in the lid"), page);
     assertFalse(page.contains("°C"), page);
     assertEquals(file("packing-sheet.json"), out.toString());
   }

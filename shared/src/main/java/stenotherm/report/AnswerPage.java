@@ -19,9 +19,11 @@ import stenotherm.words.Markup;
  * <p>Not thread-safe.
  */
 final class AnswerPage {
-  /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
-  private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=°C|°F|C°|F°|%|mm\\b)");
+  /** Where no line may end: before a unit, and within a number such as 1 1/2. */
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile("(?<=\\d) (?=°C|°F|C°|F°|%|mm\\b|\\d/\\d|\\d\\d/\\d)");
 
+  /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
   private static final int WIDE = 760;
 
   private static final int NARROW = 340;

@@ -40,11 +40,18 @@ public final class Cautions {
 
   /** The cautions of all packings, each once; the one that defers to others comes last. */
   static List<String> of(ComparisonReport report) {
+    return of(report, new Words(new Figures(report.scenario().units())));
+  }
+
+  /** The same, in words that tell moments by the clock or by hours from sealing. */
+  static List<String> of(ComparisonReport report, Words words) {
     List<Judged> rows = report.rows();
     Scenario scenario = report.scenario();
-    Figures figures = new Figures(scenario.units());
+    Figures figures = words.figures();
     Set<String> all = new LinkedHashSet<>();
-    dated(scenario).ifPresent(all::add);
+    if (words.dated()) {
+      dated(scenario).ifPresent(all::add);
+    }
     for (Judged row : rows) {
       for (Container container : row.parcel().occupied()) {
         basis(Judged.animal(container), figures).ifPresent(all::add);
@@ -54,12 +61,11 @@ public final class Cautions {
         boolean inAll =
             rows.stream()
                 .allMatch(each -> each.assessment().verdict().cautions().contains(caution));
-        String words = whose(row.parcel(), caution) + plain(caution, figures);
-        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + words : words);
+        String said = whose(row.parcel(), caution) + plain(caution, figures);
+        all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + said : said);
       }
       // without its warmer a packing lacks less
-      List<String> ofClimate =
-          row.stripped() ? List.of() : new ClimateWords(new Words(figures)).cautions(row);
+      List<String> ofClimate = row.stripped() ? List.of() : new ClimateWords(words).cautions(row);
       for (String caution : ofClimate) {
         all.add(rows.size() > 1 ? row.label() + ": " + caution : caution);
       }

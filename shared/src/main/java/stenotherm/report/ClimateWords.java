@@ -93,7 +93,7 @@ record ClimateWords(Words words) {
         + " falls to "
         + percent(oxygen.value())
         + " oxygen ("
-        + Words.moment(row.held(), oxygen.time())
+        + words.when(row.held(), oxygen.time())
         + "; "
         + fresh(climate, oxygen)
         + ") and rises to "
@@ -134,7 +134,7 @@ record ClimateWords(Words words) {
           "It could burn itself in "
               + Words.inHundred(burnt)
               + " of 100: about "
-              + Words.moment(row.held(), hottest.time())
+              + words.when(row.held(), hottest.time())
               + " a place in its reach typically has "
               + words.temperature(hottest.value())
               + ".");
@@ -144,7 +144,7 @@ record ClimateWords(Words words) {
         "It is short of air in "
             + Words.inHundred(airless)
             + " of 100: about "
-            + Words.moment(row.held(), least.time())
+            + words.when(row.held(), least.time())
             + " its air typically has "
             + percent(least.value())
             + " oxygen ("
@@ -209,8 +209,8 @@ record ClimateWords(Words words) {
     return all;
   }
 
-  private static String when(Judged row, Climate.Moment moment) {
-    return "about " + Words.moment(row.held(), moment.time());
+  private String when(Judged row, Climate.Moment moment) {
+    return "about " + words.when(row.held(), moment.time());
   }
 
   /** Adds what to know of a warmer in a packing that is opened some time after sealing [s]. */

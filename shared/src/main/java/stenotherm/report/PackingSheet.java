@@ -15,6 +15,7 @@ import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Range;
+import stenotherm.base.Times;
 import stenotherm.decision.Level;
 import stenotherm.decision.Verdict;
 import stenotherm.grid.Block;
@@ -27,6 +28,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Vent;
+import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.picture.PackingDrawing;
 import stenotherm.scenario.Scenario;
@@ -192,11 +194,17 @@ public record PackingSheet(
   }
 
   private PackingSteps steps() {
-    return new PackingSteps(row.parcel(), figures());
+    Optional<String> carton = Optional.ofNullable(scenario.cartons().get(row.parcel().name()));
+    return new PackingSteps(row.parcel(), carton, figures());
   }
 
   private Figures figures() {
     return new Figures(scenario.units());
+  }
+
+  /** Tells moments by hours from sealing where the file has no date: an invented one misleads. */
+  private Words words() {
+    return new Words(figures(), scenario.plan().isDated());
   }
 
   private Journey journey() {
@@ -215,7 +223,7 @@ public record PackingSheet(
     opened.forEach(
         (time, names) ->
             lines.add(
-                Figures.dayAndClock(journey().sealing().plusSeconds(Math.round(time)))
+                opening(time)
                     + ": take '"
                     + String.join("', '", names)
                     + "' out of its wrapper"
@@ -223,18 +231,69 @@ public record PackingSheet(
                         ? "; it must be warm to the hand when you seal."
                         : ", not earlier.")));
     lines.add(
-        Figures.dayAndClock(journey().sealing())
-            + ": seal. Box, fill, cup and bedding have "
-            + figures().temperature(journey().startTemperature())
+        (words().dated() ? Figures.dayAndClock(journey().sealing()) + ": seal." : "Seal.")
+            + " "
+            + start()
             + (row.parcel().packs().isEmpty() ? "." : "; packs see their step."));
     double end = row.assessment().plannedEnd();
-    lines.add(Words.moment(row.held(), end) + ": to be opened, after " + Words.hours(end) + " h.");
+    lines.add(
+        words().dated()
+            ? Words.moment(row.held(), end)
+                + ": to be opened, "
+                + Figures.duration(end)
+                + " after sealing."
+            : Words.afterSealing(end) + ": to be opened.");
+    if (!words().dated()) {
+      lines.add(
+          "The file gives no date: day and night on the way are those of a parcel sealed at "
+              + Figures.clock(journey().sealing())
+              + ".");
+    }
     return lines;
+  }
+
+  /** When a warmer is opened, at a time from sealing that is not after it [s]. */
+  private String opening(double time) {
+    if (words().dated()) {
+      return Figures.dayAndClock(journey().sealing().plusSeconds(Math.round(time)));
+    }
+    return time < 0 ? Figures.duration(-time) + " before sealing" : "At sealing";
+  }
+
+  /** How warm all that goes in is to be. */
+  private String start() {
+    List<String> all = new ArrayList<>(List.of("Box"));
+    if (row.parcel().filling().fill().isPresent()) {
+      all.add("fill");
+    }
+    all.addAll(vessels(row.parcel().containers()));
+    if (row.parcel().containers().stream().anyMatch(each -> !each.bedding().isEmpty())) {
+      all.add("bedding");
+    }
+    return Figures.listed(all) + " have " + figures().temperature(journey().startTemperature());
+  }
+
+  /** What containers are, such as cups and bag. */
+  private static List<String> vessels(List<Container> containers) {
+    Map<String, Long> kinds = new LinkedHashMap<>();
+    for (Container each : containers) {
+      kinds.merge(kind(each.vessel()), 1L, Long::sum);
+    }
+    return kinds.entrySet().stream()
+        .map(each -> each.getKey() + (each.getValue() > 1 ? "s" : ""))
+        .toList();
+  }
+
+  private static String kind(Vessel vessel) {
+    if (vessel instanceof Vessel.Bag) {
+      return "bag";
+    }
+    return vessel instanceof Vessel.Vial ? "vial" : "cup";
   }
 
   private List<String> odds() {
     List<String> lines = new ArrayList<>();
-    lines.add(new VerdictWords(figures()).grounds(List.of(row)));
+    lines.add(new VerdictWords(figures()).grounds(List.of(row), words()));
     without.ifPresent(
         bare ->
             lines.add(
@@ -250,38 +309,28 @@ public record PackingSheet(
     if (row.verdict().level().compareTo(Level.LIKELY) > 0) {
       lines.add("On this journey: " + row.verdict().level().words() + ".");
     }
-    Range air = air();
-    lines.add(
-        "If the forecast is for air below "
-            + figures().temperature(air.low())
-            + " or above "
-            + figures().temperature(air.high())
-            + ", where it lies between on this journey: compute anew.");
-    lines.add(
-        row.delay().isPresent()
-            ? "If it may be opened after "
-                + Words.moment(
-                    row.held(), row.assessment().plannedEnd() + 3600.0 * row.delay().getAsInt())
-                + ", "
-                + Tables.delay(row)
-                + " late."
-            : "If it may be late: it has no time to spare.");
+    lines.addAll(new SheetWeather(scenario).sentences());
+    lines.add(late());
     lines.add("If an animal is weak or ill: the numbers are those of a healthy one.");
     return lines;
   }
 
-  /** The air that parcels meet on the journey as stated. */
-  private Range air() {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (double time : row.odds().times()) {
-      if (time <= row.assessment().plannedEnd()) {
-        double ambient = row.held().ambientAt(time);
-        low = Math.min(low, ambient);
-        high = Math.max(high, ambient);
-      }
+  private String late() {
+    int spare = row.delay().orElse(0);
+    if (spare == 0) {
+      return "If it might be late: it has "
+          + (row.delay().isPresent() ? "less than 1 h" : "no time")
+          + " to spare.";
     }
-    return new Range(low, high);
+    double latest = row.assessment().plannedEnd() + Times.fromHours(spare);
+    return "If it might be opened later than "
+        + words().when(row.held(), latest)
+        + ", "
+        + spare
+        + " h late: "
+        + (spare == row.odds().longestDelay()
+            ? "what comes then was not computed."
+            : "it then no longer likely holds.");
   }
 
   private List<String> labels() {
@@ -318,7 +367,12 @@ public record PackingSheet(
 
   private List<String> arrival() {
     List<String> lines = new ArrayList<>();
-    lines.add("Open at once, indoors. Clock: ________  fill beside the cup: ________ degrees");
+    lines.add(
+        "Open at once, indoors. Clock: ________  "
+            + (row.parcel().filling().fill().isPresent() ? "fill" : "air")
+            + " beside the "
+            + Figures.listed(vessels(row.parcel().occupied()))
+            + ": ________ degrees");
     if (row.hasWarmer()) {
       lines.add("Warmer: hot / warm / cold. Take it out first; it may burn.");
     }
@@ -329,7 +383,8 @@ public record PackingSheet(
 
   private List<String> cautions() {
     List<String> all = new ArrayList<>(List.of(Verdict.DEFER));
-    Cautions.of(new ComparisonReport(scenario, List.of(row), Optional.empty())).stream()
+    ComparisonReport alone = new ComparisonReport(scenario, List.of(row), Optional.empty());
+    Cautions.of(alone, words()).stream()
         .filter(caution -> !caution.equals(Verdict.DEFER))
         .forEach(all::add);
     return all;
@@ -341,7 +396,7 @@ public record PackingSheet(
     Box outer = parcel.outer();
     PackingDrawing.Builder drawing =
         PackingDrawing.titled(
-                figures().size(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z))
+                figures().tapeSize(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z))
                     + " outside, "
                     + figures().mass(parcel.mass()))
             .units(scenario.units());

@@ -11,9 +11,10 @@ import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
+import stenotherm.material.Material;
+import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.FilmCover;
-import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
@@ -39,18 +40,41 @@ final class PackingSteps {
   private final Map<String, Integer> stepOf = new HashMap<>();
 
   /** A thing that is put in. */
-  private record Thing(String name, Box box, Optional<Face> face, String words) {
+  private record Thing(String name, Box box, Optional<Placement.OnFace> on, String words) {
     boolean lies(Face where) {
-      return face.equals(Optional.of(where));
+      return on.filter(place -> place.face() == where).isPresent();
+    }
+
+    boolean lies(Axis normal) {
+      return on.filter(place -> place.face().axis() == normal).isPresent();
+    }
+
+    /** How far off its face it is held [m]. */
+    double gap() {
+      return on.map(place -> place.mounting().standOff()).orElse(0.0);
     }
   }
 
-  PackingSteps(Parcel parcel, Figures figures) {
+  /**
+   * Finds the order of packing.
+   *
+   * @param parcel what is packed
+   * @param carton what the file calls its carton; empty if it gives the size outside
+   * @param figures writes numbers in the reader's units
+   */
+  PackingSteps(Parcel parcel, Optional<String> carton, Figures figures) {
     this.parcel = parcel;
     this.cavity = parcel.cavity();
     this.figures = figures;
     List<Thing> things = things();
-    step("Line the box, " + size(parcel.outer()) + " outside: " + walls() + ".");
+    step(
+        "Line the "
+            + carton.orElse("box")
+            + ", "
+            + size(parcel.outer())
+            + " outside: "
+            + walls()
+            + ".");
     if (!parcel.openings().vents().isEmpty()) {
       step("Make " + holes() + ", spread over the face.");
     }
@@ -58,25 +82,56 @@ final class PackingSteps {
     double bed =
         things.stream().mapToDouble(this::aboveFloor).filter(h -> h > SAME).min().orElse(0);
     boolean onFloor =
-        things.stream().anyMatch(thing -> thing.face().isEmpty() && aboveFloor(thing) <= SAME);
+        things.stream().anyMatch(thing -> thing.on().isEmpty() && aboveFloor(thing) <= SAME);
     if (bed > 0 && !onFloor && !fill().isEmpty()) {
-      step("Lay " + figures.length(bed) + " of " + fill() + " on the floor.");
+      step("Lay " + figures.tape(bed) + " of " + fill() + " on the floor.");
     }
     things.stream()
-        .filter(thing -> thing.face().isEmpty())
+        .filter(thing -> thing.on().isEmpty())
         .sorted(Comparator.comparingDouble(this::aboveFloor))
         .forEach(this::put);
-    things.stream()
-        .filter(thing -> thing.face().map(face -> face.axis() != Axis.Z).orElse(false))
-        .forEach(this::put);
-    step(
-        fill().isEmpty()
-            ? "Leave the room around empty, as computed; nothing may shift."
-            : "Fill all room around and above with "
-                + fill()
-                + ", loosely, so that nothing shifts.");
-    things.stream().filter(thing -> thing.lies(Face.Z_MAX)).forEach(this::put);
+    things.stream().filter(thing -> thing.lies(Axis.X)).forEach(this::put);
+    things.stream().filter(thing -> thing.lies(Axis.Y)).forEach(this::put);
+    fillUp(things.stream().filter(thing -> thing.lies(Face.Z_MAX)).toList());
     step("Close the lid; seams: " + seams() + ".");
+  }
+
+  /** Fills the room that is left; what is held off the lid lies on fill, with fill over it. */
+  private void fillUp(List<Thing> atLid) {
+    if (fill().isEmpty()) {
+      step("Leave the room around empty, as computed; nothing may shift.");
+      atLid.forEach(this::put);
+      return;
+    }
+    List<Thing> covered =
+        atLid.stream()
+            .filter(thing -> thing.gap() > SAME)
+            .sorted(Comparator.comparingDouble(this::aboveFloor))
+            .toList();
+    double filled = 0;
+    for (Thing thing : covered) {
+      double height = aboveFloor(thing);
+      if (height > filled + SAME) {
+        step(
+            (filled == 0 ? "Fill all room around with " : "Fill on with ")
+                + fill()
+                + ", up to "
+                + figures.tape(cavity.max().z() - thing.box().min().z())
+                + " below the lid, so that nothing shifts.");
+        filled = height;
+      }
+      put(thing);
+    }
+    step(
+        (covered.isEmpty() ? "Fill all room around and above with " : "Fill the rest above with ")
+            + fill()
+            + (covered.isEmpty()
+                ? ", so that nothing shifts."
+                : ": that alone keeps "
+                    + Figures.listed(
+                        covered.stream().map(thing -> "'" + thing.name() + "'").toList())
+                    + " off the lid."));
+    atLid.stream().filter(thing -> thing.gap() <= SAME).forEach(this::put);
   }
 
   /** The steps in their order. */
@@ -132,19 +187,38 @@ final class PackingSteps {
 
   private String thing(String what, Placement placement, Box box) {
     if (placement instanceof Placement.OnFace on) {
-      Mounting held = on.mounting();
-      String how =
-          held.standOff() > 0
-              ? "Hold " + what + " " + figures.length(held.standOff()) + " off the "
-              : "Tape " + what + " flat to the inside of the ";
       boolean middle = Math.abs(on.alongFirst()) < SAME && Math.abs(on.alongSecond()) < SAME;
-      return how + side(on.face()) + ", " + (middle ? "in its middle" : where(box)) + ".";
+      return held(what, on) + ", " + (middle ? "in its middle" : where(box)) + gap(on) + ".";
     }
     return "Lay " + what + " " + where(box) + ".";
   }
 
-  private static Optional<Face> face(Placement placement) {
-    return placement instanceof Placement.OnFace on ? Optional.of(on.face()) : Optional.empty();
+  private String held(String what, Placement.OnFace on) {
+    double gap = on.mounting().standOff();
+    if (gap == 0) {
+      return "Tape " + what + " flat to the inside of the " + side(on.face());
+    }
+    return (on.face().axis() == Axis.Z ? "Lay " : "Stand ")
+        + what
+        + " "
+        + figures.tape(gap)
+        + " off the "
+        + side(on.face());
+  }
+
+  /** What keeps a thing off its face. The model has in the gap what fills the cavity. */
+  private String gap(Placement.OnFace on) {
+    if (on.mounting().standOff() == 0) {
+      return "";
+    }
+    if (fill().isEmpty()) {
+      return ", on spacers at its corners: the gap stays open";
+    }
+    return on.face() == Face.Z_MAX ? ", flat on that fill" : ", with " + fill() + " between";
+  }
+
+  private static Optional<Placement.OnFace> face(Placement placement) {
+    return placement instanceof Placement.OnFace on ? Optional.of(on) : Optional.empty();
   }
 
   private String where(Box box) {
@@ -153,7 +227,7 @@ final class PackingSteps {
     double right = cavity.max().x() - box.max().x();
     double front = box.min().y() - cavity.min().y();
     double back = cavity.max().y() - box.max().y();
-    return (up > SAME ? figures.length(up) + " above the floor inside, " : "on the floor inside, ")
+    return (up > SAME ? figures.tape(up) + " above the floor inside, " : "on the floor inside, ")
         + apart("left", left, "right", right)
         + ", "
         + apart("front", front, "back", back);
@@ -161,20 +235,18 @@ final class PackingSteps {
 
   private String apart(String one, double toOne, String other, double toOther) {
     return Math.abs(toOne - toOther) < SAME
-        ? figures.length(Math.max(0, toOne)) + " from " + one + " and " + other
-        : figures.length(Math.max(0, toOne))
-            + " from "
-            + one
-            + " and "
-            + figures.length(Math.max(0, toOther))
-            + " from "
-            + other;
+        ? distance(toOne) + " from " + one + " and " + other
+        : distance(toOne) + " from " + one + " and " + distance(toOther) + " from " + other;
+  }
+
+  private String distance(double metres) {
+    return figures.tape(metres < SAME ? 0 : metres);
   }
 
   private String inside(Container container) {
     List<String> layers =
         container.bedding().stream()
-            .map(layer -> layer.name() + " " + figures.length(layer.thickness()))
+            .map(layer -> layer.name() + " " + figures.tape(layer.thickness()))
             .toList();
     String bedding = layers.isEmpty() ? "" : " on " + String.join(", ", layers);
     return container
@@ -225,7 +297,7 @@ final class PackingSteps {
   }
 
   private String layer(WallLayer layer) {
-    return layer.material().name() + " " + figures.length(layer.thickness());
+    return layer.material().name() + " " + figures.tape(layer.thickness());
   }
 
   private String holes() {
@@ -235,7 +307,7 @@ final class PackingSteps {
   private String holes(Vent vent) {
     return vent.count()
         + (vent.count() == 1 ? " hole of " : " holes of ")
-        + figures.length(vent.diameter())
+        + figures.drill(vent.diameter())
         + " in the "
         + side(vent.face());
   }
@@ -252,11 +324,13 @@ final class PackingSteps {
     return gap > Openings.CLOSED_GAP ? "loose, not taped" : "closed as they fit, not taped over";
   }
 
+  /** The fill as it is to be put in, empty for none: how tight it is makes it another material. */
   private String fill() {
-    return parcel.filling().fill().map(fill -> fill.name()).orElse("");
+    String name = parcel.filling().fill().map(Material::name).orElse("");
+    return name.equals(Materials.CRUMPLED_NEWSPAPER.name()) ? "tightly " + name : name;
   }
 
   private String size(Box box) {
-    return figures.size(box.size(Axis.X), box.size(Axis.Y), box.size(Axis.Z));
+    return figures.tapeSize(box.size(Axis.X), box.size(Axis.Y), box.size(Axis.Z));
   }
 }

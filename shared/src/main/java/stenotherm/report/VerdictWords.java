@@ -68,7 +68,7 @@ public record VerdictWords(Figures figures) {
             ", in reach of a place above " + figures.temperature(Tolerance.HOTTEST_TOUCH) + " in ",
             odds.notBurnt())
         + ". "
-        + extreme(assessment);
+        + extreme(assessment, new Words(figures));
   }
 
   /** What else may befall an animal, where it does. */
@@ -77,7 +77,7 @@ public record VerdictWords(Figures figures) {
   }
 
   /** When and where it is worst on a typical journey, and how it is then on a bad one. */
-  private String extreme(Assessment assessment) {
+  private String extreme(Assessment assessment, Words words) {
     Extreme extreme = Extreme.of(assessment, assessment.verdict().side());
     Journey journey = assessment.nominal().journey();
     // what is stored at a change of legs belongs to the one that ends
@@ -91,8 +91,10 @@ public record VerdictWords(Figures figures) {
         + " is "
         + extreme.words()
         + " about "
-        + CLOCK.format(journey.localClock(extreme.time(), number))
-        + Words.zone(journey, extreme.time())
+        + (words.dated()
+            ? CLOCK.format(journey.localClock(extreme.time(), number))
+                + Words.zone(journey, extreme.time())
+            : Words.afterSealing(extreme.time()))
         + " during '"
         + leg.name()
         + "'"
@@ -118,7 +120,7 @@ public record VerdictWords(Figures figures) {
       return List.of(grounds(rows));
     }
     return report.changes().flatMap(ChangesTried::best).isPresent()
-        ? List.of(change.get(), "As it is, of 100" + fares(rows))
+        ? List.of(change.get(), "As it is, of 100" + fares(rows, new Words(figures)))
         : List.of(grounds(rows), change.get());
   }
 
@@ -195,10 +197,15 @@ public record VerdictWords(Figures figures) {
 
   /** How the best packing fares. */
   String grounds(List<Judged> rows) {
-    return "Of 100" + fares(rows);
+    return grounds(rows, new Words(figures));
   }
 
-  private String fares(List<Judged> rows) {
+  /** The same, with moments told as other words tell them. */
+  String grounds(List<Judged> rows, Words words) {
+    return "Of 100" + fares(rows, words);
+  }
+
+  private String fares(List<Judged> rows, Words words) {
     Judged best = Judged.best(rows);
     return " such journeys that arrive on time, "
         + Words.inHundred(best.verdict().within().within())
@@ -206,9 +213,7 @@ public record VerdictWords(Figures figures) {
         + animals(best)
         + late(best)
         + ". "
-        + new ClimateWords(new Words(figures))
-            .reason(best)
-            .orElseGet(() -> extreme(best.assessment()));
+        + new ClimateWords(words).reason(best).orElseGet(() -> extreme(best.assessment(), words));
   }
 
   private String late(Judged best) {

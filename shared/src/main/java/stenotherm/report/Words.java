@@ -15,10 +15,16 @@ import stenotherm.words.Figures;
  * Numbers of a comparison as people read them: in their units, rounded to what they are worth.
  *
  * @param figures writes numbers in the reader's units
+ * @param dated whether moments are told by the clock, or else by hours from sealing
  */
-record Words(Figures figures) implements UnitWords {
+record Words(Figures figures, boolean dated) implements UnitWords {
   /** What one journey in twenty exceeds. */
   static final double ONE_IN_TWENTY = 0.05;
+
+  /** Tells moments by the clock. */
+  Words(Figures figures) {
+    this(figures, true);
+  }
 
   @Override
   public String temperature(double kelvin) {
@@ -45,6 +51,15 @@ record Words(Figures figures) implements UnitWords {
 
   static String dayAndClock(Journey journey, double time) {
     return Figures.dayAndClock(journey.localClock(time));
+  }
+
+  /** A moment that was stored, as these words tell moments. */
+  String when(Journey journey, double time) {
+    return dated ? moment(journey, time) : afterSealing(time);
+  }
+
+  static String afterSealing(double time) {
+    return Figures.duration(time) + " after sealing";
   }
 
   /** The clock of a moment that was stored: at a change of legs that of the one that ends. */

@@ -130,6 +130,14 @@ final class BoxReader {
         });
   }
 
+  /** What the file calls the carton; empty if it gives the size of the box. */
+  Optional<String> carton() {
+    return packing.require("box") instanceof ScalarNode scalar
+            && CARTON.matcher(scalar.text()).matches()
+        ? Optional.of(scalar.text())
+        : Optional.empty();
+  }
+
   private Box outer(Node node) {
     if (node instanceof ScalarNode scalar) {
       Matcher carton = CARTON.matcher(scalar.text());

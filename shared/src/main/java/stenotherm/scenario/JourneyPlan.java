@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.journey.Journey;
+import stenotherm.journey.Place;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
@@ -24,6 +26,52 @@ public final class JourneyPlan {
   JourneyPlan(Node journey, double hold) {
     this.journey = journey;
     this.hold = hold;
+  }
+
+  /**
+   * Weather that legs of a journey follow, as the file gives it.
+   *
+   * @param place where
+   * @param days low and high of each day from the day of sealing on [K], the last for all later
+   *     ones; empty for the recorded weather of the date
+   */
+  public record StatedWeather(Place place, List<Range> days) {
+    /** Copies the days. */
+    public StatedWeather {
+      Checks.given("place", place);
+      days = List.copyOf(days);
+    }
+  }
+
+  /**
+   * Returns the weather that the file gives.
+   *
+   * @return weather of each place whose weather a leg follows, the origin first; none if every leg
+   *     has a temperature of its own
+   */
+  public List<StatedWeather> weather() {
+    return Sites.read(new Assumptions(), section()).followed().stream()
+        .map(site -> new StatedWeather(site.place(), site.days()))
+        .toList();
+  }
+
+  /**
+   * Tells whether the file says when the parcel is sealed.
+   *
+   * @return false if day and hour are a preset
+   */
+  public boolean isDated() {
+    return section().has(JourneyReader.SEALED);
+  }
+
+  private KeyedSection section() {
+    return KeyedSection.of(spelledOut(), Vocabulary.JOURNEY, new Assumptions());
+  }
+
+  private MappingNode spelledOut() {
+    return journey instanceof ScalarNode scalar
+        ? JourneyReader.spelledOut(scalar)
+        : journey.asMapping();
   }
 
   /**
@@ -86,11 +134,7 @@ public final class JourneyPlan {
    * @return the plan; complaints about a place name where the text stands that was given here
    */
   public JourneyPlan between(ScalarNode origin, ScalarNode destination) {
-    MappingNode own =
-        journey instanceof ScalarNode scalar
-            ? JourneyReader.spelledOut(scalar)
-            : journey.asMapping();
     return new JourneyPlan(
-        own.with(JourneyReader.FROM, origin).with(JourneyReader.TO, destination), hold);
+        spelledOut().with(JourneyReader.FROM, origin).with(JourneyReader.TO, destination), hold);
   }
 }

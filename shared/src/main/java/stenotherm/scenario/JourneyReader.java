@@ -47,7 +47,7 @@ final class JourneyReader {
   private static final String TEMPLATE = "template";
   private static final String LEGS = "legs";
   private static final String DELAY = "delay";
-  private static final String SEALED = "sealed";
+  static final String SEALED = "sealed";
 
   private static final double LONGEST_DELAY = Times.fromDays(30);
 

@@ -2,6 +2,7 @@ package stenotherm.scenario;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,6 +67,7 @@ final class PackingReader {
   private final Assumptions assumptions;
   private final KeyedSection root;
   private final NamedFiles files;
+  private final Map<String, String> cartons = new HashMap<>();
 
   PackingReader(Assumptions assumptions, KeyedSection root, NamedFiles files) {
     this.assumptions = assumptions;
@@ -83,6 +85,11 @@ final class PackingReader {
 
   static List<String> filmNames() {
     return List.copyOf(FILMS.keySet());
+  }
+
+  /** What the file calls the cartons of the packings that were read, by the packings' names. */
+  Map<String, String> cartons() {
+    return cartons;
   }
 
   List<Parcel> read(Node node) {
@@ -117,6 +124,7 @@ final class PackingReader {
     String name = faults.attempt(() -> name(packing, earlier)).orElse("packing");
     Optional<BoxReader> reader = faults.attempt(() -> new BoxReader(packing));
     Optional<Box> box = reader.flatMap(walled -> faults.attempt(walled::box));
+    reader.flatMap(BoxReader::carton).ifPresent(carton -> cartons.put(name, carton));
     Optional<Filling> fill = faults.attempt(() -> filling(packing));
     Optional<Openings> openings = faults.attempt(() -> OpeningsReader.read(packing));
     // what stands in it is checked even if the box is not known

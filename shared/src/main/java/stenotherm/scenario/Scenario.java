@@ -1,6 +1,7 @@
 package stenotherm.scenario;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -24,6 +25,8 @@ import stenotherm.words.Units;
  *     each
  * @param mishaps what the file says may go wrong beside the usual
  * @param forecast lows and highs of the days to choose from; empty if the file has none
+ * @param cartons what the file calls the cartons of packings, such as {@code 8 x 8 x 7 in carton},
+ *     by the names of the packings; none where it gives the size outside
  */
 public record Scenario(
     String title,
@@ -34,7 +37,8 @@ public record Scenario(
     double longestHold,
     List<String> assumptions,
     List<Mishap> mishaps,
-    Optional<DailyTable> forecast) {
+    Optional<DailyTable> forecast,
+    Map<String, String> cartons) {
   /**
    * Checks the parts.
    *
@@ -48,6 +52,7 @@ public record Scenario(
     assumptions = List.copyOf(assumptions);
     mishaps = List.copyOf(mishaps);
     Checks.given("forecast", forecast);
+    cartons = Map.copyOf(cartons);
   }
 
   /**
@@ -59,6 +64,6 @@ public record Scenario(
    */
   public Scenario with(List<Parcel> others) {
     return new Scenario(
-        title, units, others, journey, plan, longestHold, assumptions, mishaps, forecast);
+        title, units, others, journey, plan, longestHold, assumptions, mishaps, forecast, cartons);
   }
 }

@@ -112,9 +112,8 @@ public final class ScenarioReader {
     double held = hold.orElse(1.0);
     Optional<Journey> journey =
         faults.attempt(() -> new JourneyReader(assumptions, held).read(root.require("journey")));
-    Optional<List<Parcel>> packings =
-        faults.attempt(
-            () -> new PackingReader(assumptions, root, files).read(root.require("packings")));
+    PackingReader packed = new PackingReader(assumptions, root, files);
+    Optional<List<Parcel>> packings = faults.attempt(() -> packed.read(root.require("packings")));
     Optional<DailyTable> forecast =
         root.optional("forecast")
             .flatMap(
@@ -135,7 +134,8 @@ public final class ScenarioReader {
         held,
         assumptions.sentences(),
         mishaps.orElseThrow(),
-        forecast);
+        forecast,
+        packed.cartons());
   }
 
   /** What is missing next to an unknown key is most often the same fault. */

@@ -110,6 +110,17 @@ final class Sites {
         || list.items().stream().anyMatch(leg -> followsWeather(leg, name));
   }
 
+  /** The places whose weather a leg follows, the origin first. */
+  List<DescribedPlace> followed() {
+    // a template goes between its ends
+    Set<String> between = Set.of(ORIGIN, DESTINATION);
+    boolean legs = journey.has("legs");
+    return sites.entrySet().stream()
+        .filter(each -> legs ? followWeather(each.getKey()) : between.contains(each.getKey()))
+        .map(Map.Entry::getValue)
+        .toList();
+  }
+
   private static boolean followsWeather(Node node, String name) {
     if (!(node instanceof MappingNode leg) || LegReader.hasOwnAmbient(leg)) {
       return false;

@@ -3,27 +3,34 @@ package stenotherm.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.words.Figures;
 
 class PackingStepsTest {
   private static PackingSteps steps(String packing) {
-    return new PackingSteps(
+    return steps(packing, Figures.METRIC);
+  }
+
+  private static PackingSteps steps(String packing, Figures figures) {
+    Scenario scenario =
         ScenarioReader.read(
-                "steps.yaml",
-                """
-                format: 1
-                title: Steps
-                animal: leopard gecko, 40 g
-                cup: {size: 100 x 80 x 60 mm, position: [10 mm, 0 mm, 30 mm]}
-                journey: overnight by air, 28 to 45 °F
-                packings:
-                """
-                    + packing.indent(2))
-            .packings()
-            .get(0),
-        Figures.METRIC);
+            "steps.yaml",
+            """
+            format: 1
+            title: Steps
+            animal: leopard gecko, 40 g
+            cup: {size: 100 x 80 x 60 mm, position: [10 mm, 0 mm, 30 mm]}
+            journey: overnight by air, 28 to 45 °F
+            packings:
+            """
+                + packing.indent(2));
+    Parcel parcel = scenario.packings().get(0);
+    return new PackingSteps(
+        parcel, Optional.ofNullable(scenario.cartons().get(parcel.name())), figures);
   }
 
   @Test
@@ -57,14 +64,63 @@ class PackingStepsTest {
                 + " towel 4 mm.",
             "Tape 'warmer 2' (40 hour warmer) flat to the inside of the right side, in its middle."
                 + " Tape its edges only: the middle of the film stays free.",
-            "Fill all room around and above with shredded paper, loosely, so that nothing shifts.",
-            "Hold 'warmer 1' (40 hour warmer) 10 mm off the lid, in its middle. Tape over half of"
-                + " its film; the other half stays free.",
+            "Fill all room around with shredded paper, up to 22 mm below the lid, so that nothing"
+                + " shifts.",
+            "Lay 'warmer 1' (40 hour warmer) 10 mm off the lid, in its middle, flat on that fill."
+                + " Tape over half of its film; the other half stays free.",
+            "Fill the rest above with shredded paper: that alone keeps 'warmer 1' off the lid.",
             "Close the lid; seams: all taped, so that air comes through foam and holes only."),
         steps.sentences());
     assertEquals(
         List.of(3, 5, 6, 8),
         List.of("pack 1", "cup", "warmer 2", "warmer 1").stream().map(steps::stepOf).toList());
+  }
+
+  @Test
+  void fillIsPutInAsItsMaterialIs() {
+    String box = "- {name: small, box: 8 x 8 x 7 in carton, foam: EPS 20 3/4 in, fill: %s}";
+    List<String> tight = steps(box.formatted("crumpled newspaper"), Figures.US).sentences();
+    assertEquals(
+        List.of(
+            "Line the 8 x 8 x 7 in carton, 8 3/8 x 8 3/8 x 7 3/8 in outside: corrugated board 3/16"
+                + " in, then EPS 20 3/4 in on all sides.",
+            "Lay 1 1/8 in of tightly crumpled newspaper on the floor."),
+        tight.subList(0, 2));
+    assertEquals(
+        "Fill all room around and above with tightly crumpled newspaper, so that nothing"
+            + " shifts.",
+        tight.get(3));
+    assertEquals(
+        "Fill all room around and above with loosely crumpled newspaper, so that nothing shifts.",
+        steps(box.formatted("loosely crumpled newspaper")).sentences().get(3));
+  }
+
+  /** The model has fill in the gap, or else the air of the box. */
+  @Test
+  void whatIsHeldOffAFaceIsToldWhatHoldsIt() {
+    String held =
+        """
+        - name: held
+          box: 250 x 220 x 220 mm
+          foam: EPS 20 20 mm
+          fill: %s
+          warmers: [{warmer: 40 hour warmer on left, stand-off: 15 mm}]
+          packs: [{pack: gel pack on floor, size: 120 x 80 x 20 mm, start: 5 °C, stand-off: 5 mm}]
+        """;
+    List<String> filled = steps(held.formatted("shredded paper")).sentences();
+    assertEquals(
+        "Lay 'pack 1' (gel pack, 120 x 80 x 20 mm) 5 mm off the floor, in its middle, with shredded"
+            + " paper between. It goes in at 5 °C.",
+        filled.get(1));
+    assertEquals(
+        "Stand 'warmer 1' (40 hour warmer) 15 mm off the left side, in its middle, with shredded"
+            + " paper between. No tape on its film: the side that breathes faces the inside.",
+        filled.get(4));
+    assertEquals(
+        "Stand 'warmer 1' (40 hour warmer) 15 mm off the left side, in its middle, on spacers at its"
+            + " corners: the gap stays open. No tape on its film: the side that breathes faces the"
+            + " inside.",
+        steps(held.formatted("none")).sentences().get(3));
   }
 
   @Test

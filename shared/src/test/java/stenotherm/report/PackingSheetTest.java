@@ -1,0 +1,80 @@
+package stenotherm.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import stenotherm.base.ProgressListener;
+import stenotherm.scenario.ScenarioReader;
+import stenotherm.transit.TransitSettings;
+
+class PackingSheetTest {
+  private static String sheet(String scenario) {
+    PackingSheet sheet =
+        PackingSheet.asPacked(
+            Comparison.run(
+                ScenarioReader.read("sheet.yaml", "format: 1\ntitle: Sheet\n" + scenario),
+                TransitSettings.standard().meshScaled(4),
+                2,
+                ProgressListener.NONE::progress));
+    StringWriter text = new StringWriter();
+    sheet.print(new PrintWriter(text, true));
+    return text.toString();
+  }
+
+  /** Nobody seals on the preset's 15 January. */
+  @Test
+  void withoutADateHoursAreCountedFromSealing() {
+    String sheet =
+        sheet(
+            """
+            animal: corn snake, 60 g
+            cup: small cloth bag
+            hold: 3 h
+            journey:
+              lows/highs: 9 to 18 °C
+              legs:
+                - {name: van, at: origin, for: 5 h, ambient: outdoors}
+            packings:
+              - {name: box, box: 240 x 200 x 160 mm, foam: EPS 20 19 mm, fill: none, warmer: 40 h on lid}
+            """);
+    assertTrue(sheet.contains("- 30 min before sealing: take 'warmer' out"), sheet);
+    assertTrue(sheet.contains("- Seal. Box and bag have 21 °C.\n"), sheet);
+    assertTrue(sheet.contains("- 5 h after sealing: to be opened.\n"), sheet);
+    assertTrue(sheet.contains("those of a parcel sealed at 15:00.\n"), sheet);
+    assertTrue(sheet.contains(" air beside the bag: "), sheet);
+    assertFalse(sheet.contains("Jan"), sheet);
+    assertFalse(sheet.contains("may be opened"), sheet);
+  }
+
+  @Test
+  void withADateTheClockIsTold() {
+    String sheet =
+        sheet(
+            """
+            animal: leopard gecko, 40 g
+            containers:
+              - {name: one, size: 16 oz deli cup}
+              - {name: two, size: 16 oz deli cup, on-top-of: one}
+            hold: 3 h
+            journey:
+              sealed: 2026-03-02 18:00
+              legs:
+                - {name: shop, at: origin, for: 5 h, ambient: 21 °C}
+            packings:
+              - {name: box, box: 240 x 200 x 240 mm, foam: EPS 20 19 mm, fill: shredded paper}
+            """);
+    assertTrue(
+        sheet.contains("- 2 Mar 18:00: seal. Box, fill, cups and bedding have 21 °C."), sheet);
+    assertTrue(sheet.contains("- 2 Mar 23:00: to be opened, 5 h after sealing.\n"), sheet);
+    assertTrue(
+        sheet.contains(
+            "- If it might be opened later than 3 Mar 02:00, 3 h late: what comes then was not"
+                + " computed.\n"),
+        sheet);
+    assertEquals(1, sheet.split("fill beside the cups: ", -1).length - 1, sheet);
+  }
+}
