@@ -31,6 +31,12 @@ public final class OddsChart extends Picture {
   private static final double LEAST_HEIGHT = 70;
   private static final double MOST_HEIGHT = 360;
 
+  /** Space that stays free between a word and the line around a level [pixel]. */
+  private static final double CLEARANCE = 2;
+
+  /** A smaller part of the map stays without a word [-]. */
+  private static final double WORTH_A_WORD = 0.01;
+
   private static final double KEY_ROW = 20;
   private static final double SWATCH = 26;
 
@@ -157,9 +163,38 @@ public final class OddsChart extends Picture {
           .max(Comparator.comparingInt(List::size))
           .ifPresent(longest -> onLine(plot, step.percent(), longest));
     }
+    List<List<Pixel>> edges =
+        steps.stream().flatMap(step -> contours.lines(step.least()).stream()).toList();
     for (String meaning : map.meanings()) {
-      plot.label(meaning, map.places(plot, meaning, Letters.width(meaning, WORD)), WORD);
+      word(plot, map, meaning, edges);
     }
+  }
+
+  /**
+   * Writes a word into the part that means it. Where that is too narrow, the key tells what a level
+   * is; other words stand beside their part.
+   */
+  private void word(Plot plot, OddsField map, String meaning, List<List<Pixel>> edges) {
+    List<LabelPlacer.Candidate> places =
+        map.places(plot, meaning, Letters.width(meaning, WORD)).stream()
+            .filter(place -> edges.stream().noneMatch(edge -> isOn(edge, place.box())))
+            .toList();
+    boolean inKey = steps.stream().anyMatch(step -> step.words().equals(meaning));
+    if (!places.isEmpty()) {
+      plot.label(meaning, places, WORD);
+    } else if (!inKey && map.share(meaning) >= WORTH_A_WORD) {
+      map.middle(plot, meaning).ifPresent(at -> plot.note(meaning, at));
+    }
+  }
+
+  private static boolean isOn(List<Pixel> line, Area box) {
+    Area wide = box.grown(CLEARANCE);
+    for (int point = 1; point < line.size(); point++) {
+      if (wide.touches(line.get(point - 1), line.get(point))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Writes upon a line, as beside it would be beside the next one, too. */

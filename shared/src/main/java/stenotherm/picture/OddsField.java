@@ -1,8 +1,11 @@
 package stenotherm.picture;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -14,6 +17,9 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class OddsField {
+  /** Height of a word [pixel]. */
+  private static final double HEIGHT = 14;
+
   private final String name;
   private final double[] across;
   private final double[] up;
@@ -100,35 +106,61 @@ public final class OddsField {
   }
 
   /**
-   * Places for a word of some width on nodes that mean it, those around it too; the middle first.
+   * Places for a word of some width on nodes that mean it, as do all that it would cover; the
+   * middle first.
    */
   List<LabelPlacer.Candidate> places(Plot plot, String meaning, double width) {
+    Optional<Pixel> middle = middle(plot, meaning);
+    List<LabelPlacer.Candidate> places = new ArrayList<>();
+    int besides = (int) (width / 2 / plot.area().width() * last(across));
+    int above = (int) (HEIGHT / 2 / plot.area().height() * last(up));
+    for (int i = besides; i + besides < across.length; i++) {
+      for (int j = above; j + above < up.length; j++) {
+        if (isAllOf(meaning, i - besides, i + besides, j - above, j + above)) {
+          Pixel place = pixel(plot, i, j);
+          double cost = place.distance(middle.orElse(place)) / 4;
+          places.add(Plot.labelAt(place.x() - width / 2, place.y() - HEIGHT / 2, width, cost));
+        }
+      }
+    }
+    return places;
+  }
+
+  private static int last(double[] nodes) {
+    return nodes.length - 1;
+  }
+
+  private boolean isAllOf(String meaning, int left, int right, int below, int above) {
+    for (int i = left; i <= right; i++) {
+      for (int j = below; j <= above; j++) {
+        if (!words[i][j].equals(meaning)) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** The node of a meaning that is nearest to the middle of all of its nodes; empty for none. */
+  Optional<Pixel> middle(Plot plot, String meaning) {
     List<Pixel> all = new ArrayList<>();
-    List<Pixel> inside = new ArrayList<>();
-    double step = plot.area().width() / (across.length - 1);
-    int reach = (int) Math.ceil(width / 2 / step);
     for (int i = 0; i < across.length; i++) {
       for (int j = 0; j < up.length; j++) {
         if (words[i][j].equals(meaning)) {
           all.add(pixel(plot, i, j));
-          boolean fits = i - reach >= 0 && i + reach < across.length;
-          for (int k = i - reach; fits && k <= i + reach; k++) {
-            fits = words[k][j].equals(meaning);
-          }
-          if (fits) {
-            inside.add(pixel(plot, i, j));
-          }
         }
       }
     }
     double x = all.stream().mapToDouble(Pixel::x).average().orElse(0);
     double y = all.stream().mapToDouble(Pixel::y).average().orElse(0);
-    Pixel middle = new Pixel(x, y);
-    return inside.stream()
-        .map(
-            place ->
-                Plot.labelAt(
-                    place.x() - width / 2, place.y() - 7, width, place.distance(middle) / 4))
-        .toList();
+    Pixel mean = new Pixel(x, y);
+    return all.stream().min(Comparator.comparingDouble(mean::distance));
+  }
+
+  /** Part of all nodes that have a meaning [-]. */
+  double share(String meaning) {
+    long count =
+        Arrays.stream(words).flatMap(Arrays::stream).filter(each -> each.equals(meaning)).count();
+    return (double) count / (across.length * up.length);
   }
 }

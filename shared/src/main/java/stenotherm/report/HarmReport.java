@@ -276,7 +276,7 @@ public final class HarmReport implements Answer {
           OddsBars.titled("How often it goes well when one thing goes wrong")
               .level(Level.LIKELY.words(), Level.LIKELY.least());
       for (Harm each : plannedAndSingles()) {
-        builder.row(words(each), each.within().orElseThrow().within());
+        builder.row(words(each), each.within().orElseThrow().within(), share(each));
       }
       OddsBars chart = builder.build();
       page.picture(

@@ -378,7 +378,8 @@ public final class SearchReport implements Answer {
           OddsBars.titled("Size against odds: what no other candidate beats, the smallest on top")
               .level("wanted", search.wanted());
       for (Found each : search.tradeOff()) {
-        builder.row(words(each), each.within().orElseThrow().within());
+        double share = each.within().orElseThrow().within();
+        builder.row(words(each), share, Words.inHundred(share));
       }
       OddsBars chart = builder.build();
       page.picture(

@@ -296,10 +296,14 @@ final class Demo {
         double cold = Math.min(lows[i], lows[j]) - fromCelsius(14 - warmer);
         double hot = fromCelsius(24 - warmer / 2) - Math.max(lows[i], lows[j]);
         odds[i][j] = 1 / (1 + Math.exp(-Math.min(cold, hot)));
-        words[i][j] = odds[i][j] > 0.5 ? "holds" : cold < hot ? "too cold" : "too hot";
+        words[i][j] = odds[i][j] < 0.5 ? (cold < hot ? "too cold" : "too hot") : level(odds[i][j]);
       }
     }
     return new OddsField(name, lows, lows, odds, words);
+  }
+
+  private static String level(double odds) {
+    return odds < 0.8 ? "a gamble" : odds < 0.95 ? "likely holds" : "holds";
   }
 
   static OddsChart odds() {

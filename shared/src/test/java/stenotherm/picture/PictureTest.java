@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -73,10 +74,10 @@ class PictureTest {
   private static Picture bars() {
     return OddsBars.titled("How often it goes well when one thing goes wrong")
         .level("likely holds", 0.8)
-        .row("as planned", 1)
-        .row("a day late in 'night on the dock' and the warmer loose against the cup", 0.62)
-        .row("a name that does not end ".repeat(12), 0.3)
-        .row("the warmer dead", 0)
+        .row("as planned", 1, "more than 99")
+        .row("a day late in 'night on the dock' and the warmer loose against the cup", 0.77, "77")
+        .row("a name that does not end ".repeat(12), 0.3, "30")
+        .row("the warmer dead", 0, "fewer than 1")
         .build();
   }
 
@@ -284,6 +285,82 @@ class PictureTest {
                 new double[] {280, 290},
                 new double[1][2],
                 new String[2][2]));
+  }
+
+  /** A word upon the line around a level would name both sides of it. */
+  @Test
+  void noWordLiesOnTheEdgeOfALevel() throws Exception {
+    for (int width : new int[] {340, 760}) {
+      String svg = Demo.odds().svg(width, Demo.odds().heightFor(width));
+      save("odds-" + width, svg);
+      NodeList all = root(svg).getElementsByTagName("*");
+      List<Area> words = new ArrayList<>();
+      List<Pixel[]> edges = new ArrayList<>();
+      for (int i = 0; i < all.getLength(); i++) {
+        Element element = (Element) all.item(i);
+        String text = element.getTextContent();
+        if (element.getTagName().equals("text") && WORDS.contains(text)) {
+          words.add(extentOfText(element));
+        }
+        if (element.getTagName().equals("path")
+            && LEVELS.contains(element.getAttribute("stroke-width"))) {
+          edges.addAll(pieces(element.getAttribute("d")));
+        }
+      }
+      assertTrue(words.size() > 4 && edges.size() > 40, words.size() + " " + edges.size());
+      for (Area word : words) {
+        assertTrue(
+            edges.stream().noneMatch(edge -> word.touches(edge[0], edge[1])), word + " " + width);
+      }
+    }
+  }
+
+  /** Widths of the lines around levels. */
+  private static final List<String> LEVELS = List.of("2.2", "1.6");
+
+  private static final List<String> WORDS =
+      List.of("a gamble", "likely holds", "holds", "too cold", "too hot");
+
+  private static List<Pixel[]> pieces(String path) {
+    List<Pixel[]> pieces = new ArrayList<>();
+    for (String line : path.substring(1).split("M", -1)) {
+      String[] numbers = line.split("[L ]+", -1);
+      for (int at = 2; at + 1 < numbers.length; at += 2) {
+        pieces.add(new Pixel[] {pixel(numbers, at - 2), pixel(numbers, at)});
+      }
+    }
+    return pieces;
+  }
+
+  private static Pixel pixel(String[] numbers, int at) {
+    return new Pixel(Double.parseDouble(numbers[at]), Double.parseDouble(numbers[at + 1]));
+  }
+
+  /** Neither the axis nor the line of a level runs through a name or a number. */
+  @Test
+  void noLineRunsThroughTextsBesideBars() throws Exception {
+    OddsBars bars = (OddsBars) bars();
+    for (int width : new int[] {340, 760}) {
+      NodeList all = root(bars.svg(width, bars.heightFor(width))).getElementsByTagName("*");
+      List<Area> texts = new ArrayList<>();
+      List<Area> lines = new ArrayList<>();
+      for (int i = 2; i < all.getLength(); i++) {
+        Element element = (Element) all.item(i);
+        // what is white stands upon its bar, which covers the lines
+        if (element.getTagName().equals("text")
+            && !element.getAttribute("fill").equals("#ffffff")) {
+          texts.add(extentOfText(element));
+        }
+        if (element.getTagName().equals("path")
+            && !element.getAttribute("stroke").equals("#e1e1e1")) {
+          lines.add(extent(element));
+        }
+      }
+      assertTrue(texts.size() > 10 && !lines.isEmpty());
+      for (Area text : texts) {
+        assertTrue(lines.stream().noneMatch(text::overlaps), text + " at " + width);
+      }
+    }
   }
 
   @Test
