@@ -71,6 +71,8 @@ class DaysTest {
     assertTrue(err.contains("Roughly: Wednesday 2 December"), err);
     assertTrue(out.indexOf("Wednesday 2 December") < out.indexOf("Tuesday 1 December"), out);
     assertTrue(out.contains("Packing 'thick'"), out);
+    assertTrue(out.contains("sealed at 15:00 on"), out);
+    assertTrue(out.contains("Every parcel is sealed at 15:00: the file gives no hour."), out);
     assertTrue(out.contains("sent on Thursday 3 December or later arrives"), out);
     assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
     JsonNode days =
@@ -137,6 +139,12 @@ class DaysTest {
         () -> err);
     JsonNode answer = new ObjectMapper().readTree(out);
     assertEquals(10, answer.get("days").asInt());
+    int held = 0;
+    for (JsonNode month : answer.get("months")) {
+      held += month.get("days_likely_to_hold").asInt();
+    }
+    assertTrue(
+        answer.get("answer").asText().contains("it likely holds on " + held + " of 10 days."), out);
     assertTrue(err.contains("Roughly, by every 7th day: Of 100 departures"), err);
     JsonNode months = answer.get("months");
     assertEquals(1, months.get(0).get("month").asInt());

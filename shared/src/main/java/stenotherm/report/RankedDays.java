@@ -107,10 +107,14 @@ public final class RankedDays implements Answer {
     List<List<Departure>> all = days.stream().map(Day::departures).toList();
     String best = best(all, packings);
     return switch (days.get(0).best().odds().level()) {
-      case HOLDS, LIKELY -> "Send it on " + best + second();
+      case HOLDS, LIKELY -> "Send it, sealed at " + hour() + ", on " + best + second();
       case GAMBLE -> "Better wait for other days: the best of these is a gamble, " + best;
       case DO_NOT -> "Do not send it like this on any of these days. The least bad is " + best;
     };
+  }
+
+  private String hour() {
+    return Figures.clock(scenario.journey().sealing());
   }
 
   private String second() {
@@ -131,6 +135,11 @@ public final class RankedDays implements Answer {
     List<String> notes = new ArrayList<>();
     Figures figures = new Figures(scenario.units());
     notes.add(
+        "Every parcel is sealed at "
+            + hour()
+            + (scenario.plan().isDated() ? ", as the file says" : ": the file gives no hour")
+            + ". At another hour other legs fall into the night.");
+    notes.add(
         "The first day of the forecast is taken for the day it was made on. Its error, "
             + figures.difference(OtherWeather.FORECAST_SPREAD)
             + " up or down then, grows by "
@@ -148,7 +157,7 @@ public final class RankedDays implements Answer {
   private TextTable table() {
     Figures figures = new Figures(scenario.units());
     List<String> head = new ArrayList<>();
-    head.add("sent on");
+    head.add("sealed at " + hour() + " on");
     head.add("verdict");
     for (Packed packed : packings) {
       head.add("of 100 go well, " + Departures.named(packed));

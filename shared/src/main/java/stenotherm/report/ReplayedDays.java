@@ -77,9 +77,9 @@ public final class ReplayedDays implements Answer {
     return day.stream().mapToDouble(each -> each.odds().within().within()).max().orElseThrow();
   }
 
-  /** Share of days on which the better way likely holds. */
-  private static double heldShare(List<List<Departure>> days) {
-    return (double) days.stream().filter(day -> best(day) >= LIKELY).count() / days.size();
+  /** Number of days on which the better way likely holds. */
+  private static long held(List<List<Departure>> days) {
+    return days.stream().filter(day -> best(day) >= LIKELY).count();
   }
 
   private static String name(Month month) {
@@ -105,8 +105,10 @@ public final class ReplayedDays implements Answer {
         + " "
         + Words.inHundred(bestShare(days))
         + " go well; it likely holds on "
-        + Words.inHundred(heldShare(days))
-        + " of 100 days. "
+        + held(days)
+        + " of "
+        + days.size()
+        + " days. "
         + (best == worst
             ? ""
             : "Best is "
@@ -145,7 +147,7 @@ public final class ReplayedDays implements Answer {
           if (packings.size() > 1) {
             line.add(Words.percent(bestShare(there)));
           }
-          line.add(Long.toString(Math.round(there.size() * heldShare(there))));
+          line.add(Long.toString(held(there)));
           lines.add(line);
         });
     return new TextTable("Departures by month", head, lines);
@@ -222,7 +224,7 @@ public final class ReplayedDays implements Answer {
             node.put(warm ? "within_with_warmer" : "within_without", share(there, packing));
           }
           node.put("within_better_way", bestShare(there));
-          node.put("days_likely_to_hold", heldShare(there) * there.size());
+          node.put("days_likely_to_hold", held(there));
         });
     ArrayNode all = root.putArray("cautions");
     cautions.forEach(all::add);
