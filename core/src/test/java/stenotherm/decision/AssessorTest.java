@@ -248,10 +248,23 @@ class AssessorTest {
 
   @Test
   void widerRangesSpreadMargins() {
-    for (Assessment each : List.of(MILD, DEEP_COLD, WARMED)) {
+    for (Assessment each : List.of(MILD, DEEP_COLD)) {
       double stated = each.odds().coldMargin(0.95) - each.odds().coldMargin(0.05);
       double wider = each.wider().coldMargin(0.95) - each.wider().coldMargin(0.05);
       assertEquals(1.5, wider / stated, 0.2);
+    }
+    double stated = WARMED.odds().hotMargin(0.95) - WARMED.odds().hotMargin(0.05);
+    double wider = WARMED.wider().hotMargin(0.95) - WARMED.wider().hotMargin(0.05);
+    assertEquals(1.5, wider / stated, 0.2);
+  }
+
+  /** What gets warmer from sealing on was coldest then, when nothing is uncertain. */
+  @Test
+  void nothingIsUncertainAtSealing() {
+    String cup = WARMED.nominal().parcel().occupied().get(0).name();
+    double start = WARMED.nominal().journey().startTemperature();
+    for (double share : new double[] {0.05, 0.5, 0.95}) {
+      assertEquals(start, WARMED.odds().temperatures(cup, share)[0], 0.1);
     }
   }
 
