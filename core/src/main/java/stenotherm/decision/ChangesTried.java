@@ -29,10 +29,10 @@ import stenotherm.transit.Variation;
  * <p>Experimental. A value, thus thread-safe.
  *
  * @param before odds of the shipment as it is
- * @param margin its {@link Change#margin} [K]
+ * @param margin its {@link TriedChange#margin} [K]
  * @param changes the changes, the most promising first
  */
-public record ChangesTried(Odds before, double margin, List<Change> changes) {
+public record ChangesTried(Odds before, double margin, List<TriedChange> changes) {
   /** Changes judged by odds; the others are left after one typical journey. */
   private static final int FINALISTS = 2;
 
@@ -64,9 +64,9 @@ public record ChangesTried(Odds before, double margin, List<Change> changes) {
    * @param within odds that every animal stays within what it tolerates until the planned opening;
    *     empty if they were not found, as others looked better
    */
-  public record Change(Remedy remedy, double margin, Optional<Odds> within) {
+  public record TriedChange(Remedy remedy, double margin, Optional<Odds> within) {
     /** Checks the parts. */
-    public Change {
+    public TriedChange {
       Checks.given("remedy", remedy);
       Checks.given("within", within);
     }
@@ -77,7 +77,7 @@ public record ChangesTried(Odds before, double margin, List<Change> changes) {
   }
 
   /** A change and the shipment that it makes. */
-  private record Candidate(Change change, Remedy.Shipment changed) {}
+  private record Candidate(TriedChange change, Remedy.Shipment changed) {}
 
   /** Copies the list. */
   public ChangesTried {
@@ -91,10 +91,10 @@ public record ChangesTried(Odds before, double margin, List<Change> changes) {
    * @return the change with the best odds; empty if none has better ones than the shipment as it
    *     is, by the lower ends of the intervals
    */
-  public Optional<Change> best() {
+  public Optional<TriedChange> best() {
     return changes.stream()
         .filter(each -> each.surely() > before.low())
-        .max(Comparator.comparingDouble(Change::surely));
+        .max(Comparator.comparingDouble(TriedChange::surely));
   }
 
   /**
@@ -150,7 +150,7 @@ public record ChangesTried(Odds before, double margin, List<Change> changes) {
             double margin = margin(rough, changed.journey());
             looked[task - 1] =
                 new Candidate(
-                    new Change(remedies.get(task - 1), margin, Optional.empty()), changed);
+                    new TriedChange(remedies.get(task - 1), margin, Optional.empty()), changed);
           }
         });
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
@@ -181,10 +181,12 @@ public record ChangesTried(Odds before, double margin, List<Change> changes) {
                   .odds(changed.journey(), few, (done, total) -> workers.signal())
                   .within();
         });
-    List<Change> changes = new ArrayList<>(candidates.stream().map(Candidate::change).toList());
+    List<TriedChange> changes =
+        new ArrayList<>(candidates.stream().map(Candidate::change).toList());
     for (int place = 0; place < odds.length; place++) {
-      Change judged = changes.get(place);
-      changes.set(place, new Change(judged.remedy(), judged.margin(), Optional.of(odds[place])));
+      TriedChange judged = changes.get(place);
+      changes.set(
+          place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[place])));
     }
     double before = margin(Objects.requireNonNull(asItIs.get()), journey);
     return new ChangesTried(now.verdict().within(), before, changes);

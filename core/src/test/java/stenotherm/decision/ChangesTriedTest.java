@@ -220,7 +220,7 @@ class ChangesTriedTest {
     Assessment now = assessor.assess(listener());
     assertTrue(now.verdict().within().within() < 0.1, now.verdict().toString());
     ChangesTried tried = ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE);
-    ChangesTried.Change found = tried.best().orElseThrow();
+    ChangesTried.TriedChange found = tried.best().orElseThrow();
     assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
     Odds within = found.within().orElseThrow();
     assertTrue(within.low() > 0.5, found.toString());
@@ -260,7 +260,7 @@ class ChangesTriedTest {
     Assessment now = assessor.assess(listener());
     assertTrue(now.odds().notTooCold().within() < 0.9, now.odds().notTooCold().toString());
     assertTrue(now.odds().notTooHot().within() < 0.99, now.odds().notTooHot().toString());
-    ChangesTried.Change found =
+    ChangesTried.TriedChange found =
         ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE).best().orElseThrow();
     assertInstanceOf(Remedy.ThickerFoam.class, found.remedy());
     assertTrue(

@@ -70,7 +70,7 @@ final class DataFiles {
   }
 
   private static void addChange(
-      ObjectNode node, ChangesTried.Change change, VerdictWords verdicts) {
+      ObjectNode node, ChangesTried.TriedChange change, VerdictWords verdicts) {
     node.put("words", verdicts.remedy(change.remedy()));
     node.put("rough_margin_K", change.margin());
     change

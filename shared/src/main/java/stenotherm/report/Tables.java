@@ -306,7 +306,7 @@ final class Tables {
             "as it is",
             words.figures().difference(tried.margin()),
             Words.inHundred(tried.before().within())));
-    for (ChangesTried.Change each : tried.changes()) {
+    for (ChangesTried.TriedChange each : tried.changes()) {
       lines.add(
           List.of(
               verdicts.remedy(each.remedy()),

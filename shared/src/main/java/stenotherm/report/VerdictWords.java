@@ -139,7 +139,7 @@ public record VerdictWords(Figures figures) {
                             + " single changes that were tried helps it."));
   }
 
-  private String helping(ChangesTried.Change change, int tried) {
+  private String helping(ChangesTried.TriedChange change, int tried) {
     Odds within = change.within().orElseThrow();
     Level level = Level.of(within);
     return "What helps most of "

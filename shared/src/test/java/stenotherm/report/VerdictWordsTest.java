@@ -467,8 +467,8 @@ class VerdictWordsTest {
         odds(0.6),
         -1,
         List.of(
-            new ChangesTried.Change(best, 1.5, Optional.of(odds(within))),
-            new ChangesTried.Change(new Remedy.NoWarmer(), -2, Optional.empty())));
+            new ChangesTried.TriedChange(best, 1.5, Optional.of(odds(within))),
+            new ChangesTried.TriedChange(new Remedy.NoWarmer(), -2, Optional.empty())));
   }
 
   /** Where nothing likely holds, the headline tells what was tried; else nothing was. */
