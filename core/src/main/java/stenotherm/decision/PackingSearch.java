@@ -40,6 +40,10 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
   static final int WITH_ODDS = 24;
   static final int CHECKED = 10;
 
+  private static final Comparator<Found> SMALLEST_AND_PLAINEST =
+      Comparator.comparingDouble(Found::volume)
+          .thenComparingInt(each -> each.choice().changes().size());
+
   private static final int POINTS = 4;
   private static final int CHECK_POINTS = 16;
 
@@ -151,12 +155,10 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * Returns the answer to smaller wishes.
    *
    * @param level the level that is enough
-   * @return the smallest packing that was judged at it or better
+   * @return the smallest packing that was judged at it or better, with the fewest changes
    */
   public Optional<Found> best(Level level) {
-    return checked.stream()
-        .filter(each -> reaches(each, level.least()))
-        .min(Comparator.comparingDouble(Found::volume));
+    return checked.stream().filter(each -> reaches(each, level.least())).min(SMALLEST_AND_PLAINEST);
   }
 
   private static boolean reaches(Found found, double odds) {
@@ -173,9 +175,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     List<Found> known =
         candidates.stream()
             .filter(each -> each.within().isPresent())
-            .sorted(
-                Comparator.comparingDouble(Found::volume)
-                    .thenComparingInt(each -> each.choice().changes().size()))
+            .sorted(SMALLEST_AND_PLAINEST)
             .toList();
     List<Found> unbeaten = new ArrayList<>();
     for (Found each : known) {
@@ -300,8 +300,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private Comparator<Found> bestFirst() {
       return Comparator.<Found, Boolean>comparing(each -> !reaches(each))
           .thenComparing(each -> reaches(each) ? 0 : -each.within().map(Odds::within).orElse(0.0))
-          .thenComparingDouble(Found::volume)
-          .thenComparingInt(each -> each.choice().changes().size())
+          .thenComparing(SMALLEST_AND_PLAINEST)
           .thenComparing(SMALLEST_FIRST);
     }
 

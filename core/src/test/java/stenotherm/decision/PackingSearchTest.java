@@ -131,6 +131,18 @@ class PackingSearchTest {
             .noneMatch(each -> search.candidates().stream().anyMatch(each::isBeatenBy)));
     PackingSearch twice = new PackingSearch(List.of(best, best), List.of(best), wanted, 0);
     assertEquals(List.of(best), twice.tradeOff(), "what is alike in all three stands once");
+    PackingSearch.Found changed =
+        new PackingSearch.Found(
+            best.choice().with(new Remedy.StartAt(300)),
+            best.shipment(),
+            best.margin() + 1,
+            best.odds(),
+            best.checked(),
+            best.harms());
+    PackingSearch both =
+        new PackingSearch(List.of(changed, best), List.of(changed, best), wanted, 0);
+    assertEquals(List.of(best), both.tradeOff(), "nobody need do what does not help");
+    assertEquals(best, both.best(Level.DO_NOT).orElseThrow());
   }
 
   @Test
