@@ -42,6 +42,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** Part of the work that ranks changes. */
   private static final double LOOKING = 0.2;
 
+  /**
+   * Rough margins of a warmer on two sides that differ less tell that these mirror each other [K].
+   */
+  private static final double ALIKE = 0.05;
+
   /** Points of each replicate. */
   private static final int FEW_POINTS = 8;
 
@@ -102,7 +107,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * to some tenths of a kelvin. The two that leave the animals farthest from the ends of their
    * alarm band are judged there by odds on a quarter of the usual number of journeys; what that
    * grid misses of the packing as it is counts as error. Where air is short, holes are one of the
-   * two.
+   * two; sides of the box that mirror each other stand for each other.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -167,29 +172,49 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     StudySettings all = settings.study();
     StudySettings few =
         new StudySettings(all.replicates(), Math.min(FEW_POINTS, all.points()), all.seed(), 1);
-    Odds[] odds = new Odds[Math.min(FINALISTS, candidates.size())];
+    List<TriedChange> changes =
+        new ArrayList<>(candidates.stream().map(Candidate::change).toList());
+    List<Integer> finalists = finalists(changes);
+    Odds[] odds = new Odds[finalists.size()];
     workers.each(
         odds.length,
         LOOKING,
         1,
-        place -> {
-          Remedy.Shipment changed = candidates.get(place).changed();
+        number -> {
+          Remedy.Shipment changed = candidates.get(finalists.get(number)).changed();
           List<Journey> there = List.of(changed.journey());
-          odds[place] =
+          odds[number] =
               new CoarseOutlook(changed.parcel(), there, one)
                   .odd(there, there, missed)
                   .odds(changed.journey(), few, (done, total) -> workers.signal())
                   .within();
         });
-    List<TriedChange> changes =
-        new ArrayList<>(candidates.stream().map(Candidate::change).toList());
-    for (int place = 0; place < odds.length; place++) {
+    for (int number = 0; number < odds.length; number++) {
+      int place = finalists.get(number);
       TriedChange judged = changes.get(place);
       changes.set(
-          place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[place])));
+          place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[number])));
     }
     double before = margin(Objects.requireNonNull(asItIs.get()), journey);
     return new ChangesTried(now.verdict().within(), before, changes);
+  }
+
+  /** Places of the most promising, of sides of the box that mirror each other only one. */
+  static List<Integer> finalists(List<TriedChange> changes) {
+    List<Integer> finalists = new ArrayList<>();
+    for (int place = 0; place < changes.size() && finalists.size() < FINALISTS; place++) {
+      TriedChange change = changes.get(place);
+      if (finalists.stream().noneMatch(each -> mirror(changes.get(each), change))) {
+        finalists.add(place);
+      }
+    }
+    return finalists;
+  }
+
+  private static boolean mirror(TriedChange one, TriedChange other) {
+    return one.remedy() instanceof Remedy.WarmerOn
+        && other.remedy() instanceof Remedy.WarmerOn
+        && Math.abs(one.margin() - other.margin()) < ALIKE;
   }
 
   private static ParcelModel coarse(

@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
@@ -170,6 +171,23 @@ class ChangesTriedTest {
     Journey shorter = new Remedy.HandedOver("porch").applyTo(WARMED, journey).journey();
     assertEquals(2 * HOUR, shorter.duration());
     assertEquals(journey.sealing(), shorter.sealing());
+  }
+
+  private static ChangesTried.TriedChange looked(Remedy remedy, double margin) {
+    return new ChangesTried.TriedChange(remedy, margin, Optional.empty());
+  }
+
+  /** In a box that is alike on both sides, one of them stands for the other. */
+  @Test
+  void sidesThatMirrorEachOtherAreJudgedOnce() {
+    ChangesTried.TriedChange left = looked(new Remedy.WarmerOn(Face.X_MIN), 1.51);
+    ChangesTried.TriedChange right = looked(new Remedy.WarmerOn(Face.X_MAX), 1.5);
+    ChangesTried.TriedChange front = looked(new Remedy.WarmerOn(Face.Y_MIN), 1);
+    ChangesTried.TriedChange warm = looked(new Remedy.StartAt(300), 1.5);
+    assertEquals(List.of(0, 2), ChangesTried.finalists(List.of(left, right, front)));
+    assertEquals(List.of(0, 1), ChangesTried.finalists(List.of(left, warm, right)));
+    assertEquals(List.of(0), ChangesTried.finalists(List.of(left, right)));
+    assertEquals(List.of(), ChangesTried.finalists(List.of()));
   }
 
   /** Tape stays where it is, whatever else is changed. */
