@@ -167,8 +167,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
       candidates.sort(
           Comparator.comparing(each -> !(each.change().remedy() instanceof Remedy.MoreAir)));
     }
-    CoarseOutlook.Missed missed =
-        CoarseOutlook.Missed.by(planned, now.error().total(), Objects.requireNonNull(asItIs.get()));
+    ParcelModel unchanged = Objects.requireNonNull(asItIs.get());
+    CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), unchanged);
     StudySettings all = settings.study();
     StudySettings few =
         new StudySettings(all.replicates(), Math.min(FEW_POINTS, all.points()), all.seed(), 1);
@@ -195,8 +195,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
       changes.set(
           place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[number])));
     }
-    double before = margin(Objects.requireNonNull(asItIs.get()), journey);
-    return new ChangesTried(now.verdict().within(), before, changes);
+    return new ChangesTried(now.verdict().within(), margin(unchanged, journey), changes);
   }
 
   /** Places of the most promising, of sides of the box that mirror each other only one. */

@@ -103,13 +103,18 @@ public record PackingChoice(
     return packed;
   }
 
+  /** Tells foam from board. */
+  static boolean isFoam(WallLayer layer) {
+    return layer.material().conductivity() < FOAM_BELOW;
+  }
+
   private Map<Face, List<WallLayer>> layers(Walls walls) {
     Map<Face, List<WallLayer>> layers = new EnumMap<>(Face.class);
     for (Face face : Face.values()) {
       Material kind = Materials.EPS_20;
       List<WallLayer> here = new ArrayList<>();
       for (WallLayer layer : walls.layersOf(face)) {
-        if (layer.material().conductivity() < FOAM_BELOW) {
+        if (isFoam(layer)) {
           kind = layer.material();
         } else {
           here.add(layer);

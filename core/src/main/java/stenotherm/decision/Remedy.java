@@ -193,10 +193,8 @@ public sealed interface Remedy {
 
   /** Position of the foam in a wall. */
   private static OptionalInt firstFoam(List<WallLayer> layers) {
-    // boards conduct at least this well, foams worse [W/(m K)]
-    double foamBelow = 0.05;
     return IntStream.range(0, layers.size())
-        .filter(each -> layers.get(each).material().conductivity() < foamBelow)
+        .filter(each -> PackingChoice.isFoam(layers.get(each)))
         .findFirst();
   }
 

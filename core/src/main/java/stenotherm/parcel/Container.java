@@ -343,9 +343,7 @@ public record Container(
    * @return what bedding and animal leave free [m3]
    */
   public double airVolume() {
-    Dimensions inner = vessel.inner();
-    double part = vessel.shape() == Shape.BOX ? 1 : Math.PI / 4;
-    double volume = part * inner.length() * inner.width() * inner.height();
+    double volume = vessel.volume();
     for (Bedding layer : bedding) {
       volume -= beddingVolume(layer);
     }

@@ -41,6 +41,15 @@ public enum FilmCover {
   }
 
   /**
+   * Returns the words that stand after the key of a file that names the film.
+   *
+   * @return for example "free"
+   */
+  public String shortWords() {
+    return words.replace("film ", "");
+  }
+
+  /**
    * Returns the part of the film that is open.
    *
    * @return 0 to 1 [-]

@@ -86,18 +86,14 @@ record Misfit(String what, String where, double needed, double room) {
       Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
     List<VesselSize> roomy =
         VesselSizes.all().stream()
-            .filter(size -> volume(size.vessel()) > volume(vessel))
+            .filter(size -> size.vessel().volume() > vessel.volume())
             .filter(size -> of(size.vessel(), bedding, occupant).isEmpty())
-            .sorted(Comparator.comparingDouble(size -> volume(size.vessel())))
+            .sorted(Comparator.comparingDouble(size -> size.vessel().volume()))
             .toList();
     return roomy.stream()
         .filter(size -> size.vessel().getClass() == vessel.getClass())
         .findFirst()
         .or(() -> roomy.stream().findFirst());
-  }
-
-  private static double volume(Vessel vessel) {
-    return vessel.inner().volume() * (vessel.shape() == Shape.BOX ? 1 : Math.PI / 4);
   }
 
   /** A box that just has room. */

@@ -36,6 +36,16 @@ public sealed interface Vessel {
   Shape shape();
 
   /**
+   * Returns the volume inside.
+   *
+   * @return the volume of its shape [m3]
+   */
+  default double volume() {
+    double part = shape() == Shape.BOX ? 1 : Math.PI / 4;
+    return part * inner().length() * inner().width() * inner().height();
+  }
+
+  /**
    * Tells whether the animal breathes the air of the parcel rather than that of the vessel.
    *
    * @return true for cloth, false for a lidded vessel

@@ -282,7 +282,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         lidded.add(each);
       }
     }
-    lidded.sort(Comparator.comparingDouble(size -> volume(size.vessel())));
+    lidded.sort(Comparator.comparingDouble(size -> size.vessel().volume()));
     List<String> names = new ArrayList<>();
     lidded.forEach(each -> names.add(called(each)));
     if (Animals.group(animal).filter(AnimalGroup.REPTILE::equals).isPresent()) {
@@ -291,11 +291,6 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     names.addAll(LARGE_CUPS);
     cup = LARGEST_CUP;
     return firstThatFits(names, each -> cup = each);
-  }
-
-  private static double volume(Vessel vessel) {
-    double box = vessel.inner().volume();
-    return vessel instanceof Vessel.RoundCup ? box * Math.PI / 4 : box;
   }
 
   /** The usual box, or a larger one if container and usual warmer do not fit in it. */

@@ -115,8 +115,7 @@ final class ReplayDays extends PackingCommand {
   }
 
   private static boolean isRecorded(Leg leg) {
-    String name = leg.place().name();
-    return RecordedWeather.bundled().places().stream().anyMatch(name::equalsIgnoreCase);
+    return RecordedWeather.bundled().has(leg.place().name());
   }
 
   private static List<DayExtremes> days(String option, @Nullable Path file, Leg leg) {

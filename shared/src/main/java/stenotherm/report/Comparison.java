@@ -172,7 +172,7 @@ public final class Comparison {
    * Whether changes are tried: where even the best packing does not likely hold. With a pack that
    * melts each try would take minutes.
    */
-  static boolean wantsChange(Judged best) {
+  private static boolean wantsChange(Judged best) {
     return best.verdict().level().compareTo(Level.LIKELY) > 0
         && best.parcel().packs().stream().noneMatch(pack -> pack.pack().melts());
   }

@@ -158,7 +158,7 @@ final class MapPage {
           List.of(
               figures.temperature(low),
               Words.percent(odds.within().within()),
-              Words.percent(odds.within().low()) + " to " + Words.percent(odds.within().high()),
+              Words.interval(odds.within()),
               Words.percent(odds.tooCold()),
               Words.percent(odds.tooHot()),
               Words.percent(odds.shortOfAir()),

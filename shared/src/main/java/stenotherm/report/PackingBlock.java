@@ -144,7 +144,7 @@ final class PackingBlock {
                   ? number(Times.toHours(-each.opened()) * 60) + " min before sealing"
                   : "at sealing"));
       if (each.cover() != FilmCover.FREE) {
-        keys.add("film: " + each.cover().words().replace("film ", ""));
+        keys.add("film: " + each.cover().shortWords());
       }
       block.append("      - {").append(String.join(", ", keys)).append("}\n");
     }

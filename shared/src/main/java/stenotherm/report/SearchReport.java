@@ -196,14 +196,7 @@ public final class SearchReport implements Answer {
   private static String interval(Found found) {
     return found
         .within()
-        .map(
-            odds ->
-                Words.inHundred(odds.within())
-                    + " ("
-                    + Words.percent(odds.low())
-                    + " to "
-                    + Words.percent(odds.high())
-                    + ")")
+        .map(odds -> Words.inHundred(odds.within()) + " (" + Words.interval(odds) + ")")
         .orElse(Tables.NOTHING);
   }
 

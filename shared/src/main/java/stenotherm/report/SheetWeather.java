@@ -125,8 +125,9 @@ final class SheetWeather {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double time = 0; time < journey.duration(); time += INTERVAL) {
-      low = Math.min(low, journey.ambientAt(time));
-      high = Math.max(high, journey.ambientAt(time));
+      double ambient = journey.ambientAt(time);
+      low = Math.min(low, ambient);
+      high = Math.max(high, ambient);
     }
     return new Range(low, high);
   }

@@ -162,9 +162,7 @@ final class Tables {
       cells.add(
           Words.percent(row.verdict().within().within())
               + " ("
-              + Words.percent(row.verdict().within().low())
-              + " to "
-              + Words.percent(row.verdict().within().high())
+              + Words.interval(row.verdict().within())
               + ")");
       cells.add(Words.percent(1 - row.odds().notTooCold().within()));
       cells.add(Words.percent(1 - row.odds().notTooHot().within()));

@@ -54,9 +54,7 @@ public record VerdictWords(Figures figures) {
     return "Goes well in "
         + Words.inHundred(verdict.within().within())
         + " of 100 journeys that arrive on time ("
-        + Words.percent(verdict.within().low())
-        + " to "
-        + Words.percent(verdict.within().high())
+        + Words.interval(verdict.within())
         + ", as only so many journeys were computed; "
         + Words.percent(assessment.wider().within().within())
         + " if everything is half as uncertain again); too cold in "

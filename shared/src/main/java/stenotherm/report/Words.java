@@ -9,6 +9,7 @@ import stenotherm.decision.UnitWords;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
+import stenotherm.study.Odds;
 import stenotherm.words.Figures;
 
 /**
@@ -117,6 +118,11 @@ record Words(Figures figures, boolean dated) implements UnitWords {
       return "<1";
     }
     return share >= 0.995 ? ">99" : Long.toString(Math.round(100 * share));
+  }
+
+  /** What the number of journeys leaves open of odds, for example "84 to 89". */
+  static String interval(Odds odds) {
+    return percent(odds.low()) + " to " + percent(odds.high());
   }
 
   static String delay(DelayMargin delay) {

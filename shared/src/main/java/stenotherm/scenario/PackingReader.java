@@ -78,7 +78,7 @@ final class PackingReader {
   private static Map<String, FilmCover> films() {
     Map<String, FilmCover> films = new LinkedHashMap<>();
     for (FilmCover cover : FilmCover.values()) {
-      films.put(cover.words().replace("film ", ""), cover);
+      films.put(cover.shortWords(), cover);
     }
     return Collections.unmodifiableMap(films);
   }

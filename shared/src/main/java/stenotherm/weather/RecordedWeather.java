@@ -70,6 +70,16 @@ public final class RecordedWeather {
   }
 
   /**
+   * Tells whether a place has days on record.
+   *
+   * @param place name of the place; upper and lower case are alike
+   * @return true if {@link #days(String)} has some
+   */
+  public boolean has(String place) {
+    return days.containsKey(place.strip());
+  }
+
+  /**
    * Returns where a place is.
    *
    * @param place name of the place; upper and lower case are alike
