@@ -535,7 +535,7 @@ public sealed interface Mishap {
 
     @Override
     public String words(UnitWords units) {
-      return "the warmer loose against the cup";
+      return "the warmer loose beside the animal";
     }
 
     @Override

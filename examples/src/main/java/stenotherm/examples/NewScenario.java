@@ -28,6 +28,8 @@ import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
+import stenotherm.base.Volumes;
+import stenotherm.material.Materials;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Vessel;
@@ -53,6 +55,12 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   /** Cartons for containers that none of the usual ones has room for. */
   private static final List<String> LARGE_BOXES =
       List.of("20 x 16 x 12 in carton", "24 x 18 x 16 in carton", "40 x 28 x 20 in carton");
+
+  /** Volume of a container that is offered, over that of the body: assumed. */
+  private static final double ROOM = 10;
+
+  /** Smaller ones are offered to no animal: assumed. */
+  private static final double LEAST_ROOM = Volumes.fromFluidOunces(4);
 
   private static final String NONE = "none";
   private static final String USUAL_BOX = "8 x 8 x 7 in carton";
@@ -177,9 +185,9 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     String usual = smallestCup();
     out()
         .println(
-            "  The smallest known container that its body fits in, on its bedding: "
+            "  A container in which it has room to turn (assumed: ten times its body) is "
                 + usual
-                + ". Type a larger one if it needs room to move.");
+                + ". Type yours if it is another.");
     List<String> help = new ArrayList<>();
     help.add("inner size such as 110 x 80 x 60 mm, or diameter and height such as 100 x 60 mm;");
     help.add("by name:");
@@ -271,14 +279,19 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     return size.vessel() instanceof Vessel.RoundCup ? size.name() + " cup" : size.name();
   }
 
-  /** The smallest cup or lidded box that the animal fits in, for a reptile else a bag. */
+  /**
+   * The smallest cup or lidded box that the animal fits in with room to turn, for a reptile else a
+   * bag, whose cloth gives way.
+   */
   private String smallestCup() {
+    cup = LARGEST_CUP;
+    double least = Math.max(LEAST_ROOM, ROOM * bodies());
     List<VesselSize> lidded = new ArrayList<>();
     List<VesselSize> bags = new ArrayList<>();
     for (VesselSize each : VesselSizes.all()) {
       if (each.vessel() instanceof Vessel.Bag) {
         bags.add(each);
-      } else if (!(each.vessel() instanceof Vessel.Vial)) {
+      } else if (!(each.vessel() instanceof Vessel.Vial) && each.vessel().volume() >= least) {
         lidded.add(each);
       }
     }
@@ -289,8 +302,15 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       bags.forEach(each -> names.add(each.name()));
     }
     names.addAll(LARGE_CUPS);
-    cup = LARGEST_CUP;
     return firstThatFits(names, each -> cup = each);
+  }
+
+  /** Volume of the bodies of all animals in the container [m3]. */
+  private double bodies() {
+    return ScenarioReader.read("answers", scenario()).packings().get(0).occupied().stream()
+        .map(each -> each.occupant().orElseThrow().body())
+        .mapToDouble(body -> body.volume(Materials.ANIMAL_TISSUE))
+        .sum();
   }
 
   /** The usual box, or a larger one if container and usual warmer do not fit in it. */

@@ -138,10 +138,19 @@ class NewScenarioTest {
     assertTrue(out.toString().endsWith("Which animal? [leopard gecko] \n"), out::toString);
   }
 
-  @Test
-  void theSmallestContainerWithRoomIsOffered() {
-    answer("axolotl\n\n");
-    assertTrue(out.toString().contains("Which container? [large lidded box] "), out::toString);
+  /** Ten times the body, of 1 g/cm3; bags give way. */
+  @ParameterizedTest
+  @CsvSource({
+    "'dyeing poison frog, 5 g', 4 fl oz cup",
+    "'leopard gecko, 40 g', 16 fl oz cup",
+    "'axolotl, 140 g', large lidded box",
+    "'axolotl, 150 g', 250 x 200 x 120 mm",
+    "'corn snake, 500 g', large cloth bag"
+  })
+  void aContainerWithRoomToTurnIsOffered(String animal, String offered) {
+    answer(animal + "\n");
+    assertTrue(
+        out.toString().contains("Which container? [" + offered + "] "), () -> out.toString());
   }
 
   @Test
