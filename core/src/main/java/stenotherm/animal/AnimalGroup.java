@@ -22,6 +22,20 @@ public enum AnimalGroup {
           "wet parts assumed: frogs lose water like free water, geckos 0.2 to 1 mg/(g h) in dry"
               + " air, a hundredth of that");
 
+  /**
+   * Water that an amphibian may give off before it is worth a caution, part of its mass [-]: half
+   * of the least loss at which those of {@link #DRYING_SOURCE} slowed down.
+   */
+  public static final double DRYING = 0.1;
+
+  /** What the loss of water does to amphibians. */
+  public static final Source DRYING_SOURCE =
+      Source.read(
+          "Greenberg and Palen 2021, Hydrothermal physiology and climate vulnerability in"
+              + " amphibians, Proc. R. Soc. B 288 (authors and journal from memory)",
+          "abstract: three species kept moving well until they had lost 20 to 30 % of their mass,"
+              + " then declined abruptly");
+
   private final double wetPart;
 
   AnimalGroup(double wetPart) {

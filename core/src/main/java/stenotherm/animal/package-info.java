@@ -9,7 +9,8 @@
  *
  * <p>Limits: bands are common practice of keepers, critical limits are ramped laboratory tests that
  * last minutes; neither says that an animal comes through unharmed. Warm-kept and freshly fed
- * captives are the worst case for cold. Thermal dose and water loss are not part of this.
+ * captives are the worst case for cold. Thermal dose is not part of this, and the loss of water of
+ * amphibians is worth a caution, not a limit ({@link stenotherm.animal.AnimalGroup#DRYING}).
  *
  * <p>Experimental: until version 1.0 names and signatures may change with the second number of the
  * version.

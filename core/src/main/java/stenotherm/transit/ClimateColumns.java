@@ -8,8 +8,10 @@ import java.util.List;
  * @param rooms name of each room: empty for the air of the parcel, the names of lidded vessels
  * @param warmers names of the warmers of iron powder
  * @param heaters names of the heaters that follow a temperature, whose power is told [W]
+ * @param occupied names of the vessels with an animal, whose water is told that it gave off [kg]
  */
-record ClimateColumns(List<String> rooms, List<String> warmers, List<String> heaters) {
+record ClimateColumns(
+    List<String> rooms, List<String> warmers, List<String> heaters, List<String> occupied) {
   /**
    * What is told of a room, in this order: mole fractions [-] and vapour over saturation at the
    * mean temperature of its air [-].
@@ -28,14 +30,14 @@ record ClimateColumns(List<String> rooms, List<String> warmers, List<String> hea
     GAIN
   }
 
-  /** Columns of all rooms, warmers and heaters, and that of the pressure. */
+  /** Columns of all rooms, warmers, heaters and animals, and that of the pressure. */
   int count() {
     return pressure() + 1;
   }
 
   /** Column of the pressure over that at sea level [-]. */
   int pressure() {
-    return warmerColumn(warmers.size()) + heaters.size();
+    return warmerColumn(warmers.size()) + heaters.size() + occupied.size();
   }
 
   private int warmerColumn(int warmer) {
@@ -45,6 +47,11 @@ record ClimateColumns(List<String> rooms, List<String> warmers, List<String> hea
   /** Column of a quantity of the air that a vessel's animal breathes. */
   int of(String vessel, OfRoom quantity) {
     return OfRoom.values().length * Math.max(0, rooms.indexOf(vessel)) + quantity.ordinal();
+  }
+
+  /** Column of the water that the animal in a vessel gave off. */
+  int ofWater(String vessel) {
+    return warmerColumn(warmers.size()) + heaters.size() + occupied.indexOf(vessel);
   }
 
   /** Column of the power of a warmer; -1 if it is prescribed. */

@@ -105,6 +105,11 @@ final class ClimatePlan {
     int output() {
       return wet.output;
     }
+
+    /** Water in it at sealing [kg]. */
+    double water() {
+      return BODY_WATER * mass;
+    }
   }
 
   /** Damp bedding, and the heat that its water takes up. */
@@ -153,7 +158,8 @@ final class ClimatePlan {
         new ClimateColumns(
             rooms.stream().map(Room::name).toList(),
             pads.stream().map(pad -> pad.warmer().name()).toList(),
-            heaters.stream().map(heater -> heater.warmer().name()).toList());
+            heaters.stream().map(heater -> heater.warmer().name()).toList(),
+            parcel.occupied().stream().map(Container::name).toList());
     for (Container container : parcel.occupied()) {
       Occupant who = container.occupant().orElseThrow();
       double mass = who.body().mass();

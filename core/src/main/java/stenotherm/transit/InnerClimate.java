@@ -671,6 +671,10 @@ final class InnerClimate {
     for (ClimatePlan.Heater heater : plan.heaters) {
       row[at++] = controlled[heater.input()];
     }
+    for (ClimatePlan.Resident resident : plan.residents) {
+      double left = gases.water(resident.wet().surface()) * Gas.WATER_VAPOUR.molarMass();
+      row[at++] = resident.water() - left;
+    }
     row[plan.columns.pressure()] = thinness(time);
     return row;
   }

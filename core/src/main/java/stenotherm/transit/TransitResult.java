@@ -296,6 +296,18 @@ public final class TransitResult {
   }
 
   /**
+   * Returns the water that an animal gives off to its air from sealing on; less than 0 where dew
+   * falls on it. What it drinks, or takes up through its skin from wet ground, is not counted.
+   *
+   * @param cup name of the cup
+   * @return a copy, mass at each stored time [kg]
+   * @throws InvalidInputException if there is no such cup
+   */
+  public double[] waterGivenOff(String cup) {
+    return climate(history.climate.columns.ofWater(requireCup(cup).name()));
+  }
+
+  /**
    * Returns the air that animals breathed, at its worst.
    *
    * @return the whole run's
