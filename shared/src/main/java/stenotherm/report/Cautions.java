@@ -28,8 +28,6 @@ public final class Cautions {
   public static final String ILLUSTRATIVE =
       "How much heat a warmer gives, and when, is illustrative: it was not measured.";
 
-  private static final String NO_DATE = "Preset, journey: sealed, ";
-
   /** The figures by which a caution was found; they stand with it in the summary. */
   private static final Pattern FIGURES = Pattern.compile(" \\(\\d+\\.\\d K over [^()]*\\)");
 
@@ -40,18 +38,11 @@ public final class Cautions {
 
   /** The cautions of all packings, each once; the one that defers to others comes last. */
   static List<String> of(ComparisonReport report) {
-    return of(report, new Words(new Figures(report.scenario().units())));
-  }
-
-  /** The same, in words that tell moments by the clock or by hours from sealing. */
-  static List<String> of(ComparisonReport report, Words words) {
     List<Judged> rows = report.rows();
-    Scenario scenario = report.scenario();
+    Words words = new Words(report.scenario());
     Figures figures = words.figures();
     Set<String> all = new LinkedHashSet<>();
-    if (words.dated()) {
-      dated(scenario).ifPresent(all::add);
-    }
+    undated(report.scenario()).ifPresent(all::add);
     for (Judged row : rows) {
       for (Container container : row.parcel().occupied()) {
         basis(Judged.animal(container), figures).ifPresent(all::add);
@@ -103,16 +94,14 @@ public final class Cautions {
     return List.copyOf(all);
   }
 
-  /** Where the file leaves the date to a preset, which every sentence repeats. */
-  static Optional<String> dated(Scenario scenario) {
-    return scenario.assumptions().stream()
-        .filter(sentence -> sentence.startsWith(NO_DATE))
-        .findAny()
-        .map(
-            sentence ->
-                "The file gives no date: days and hours are those of a parcel sealed on "
-                    + Words.moment(scenario.journey(), 0)
-                    + ".");
+  /** Where the file leaves day and hour to a preset, on which every moment rests. */
+  static Optional<String> undated(Scenario scenario) {
+    return scenario.plan().isDated()
+        ? Optional.empty()
+        : Optional.of(
+            "The file gives no date: the hours are those of a parcel sealed on day 1 at "
+                + Words.clock(scenario.journey(), 0)
+                + ".");
   }
 
   /** Whom a caution is about, where other animals are in the parcel, too. */

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import stenotherm.animal.AnimalGroup;
+import stenotherm.animal.Animals;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.transit.TransitResult;
@@ -90,6 +92,18 @@ record Climate(Judged row) {
   /** The hottest place that an animal can reach. */
   Moment hottestPlace() {
     return most(cup -> result().hottestPlace(cup.name()));
+  }
+
+  /** The amphibian that gives off most water until opening, part of its mass [-]; 0 without one. */
+  Moment mostDried() {
+    return most(
+        cup -> {
+          double[] water = result().waterGivenOff(cup.name());
+          double mass = cup.occupant().orElseThrow().body().mass();
+          boolean dries =
+              Animals.group(Judged.animal(cup)).filter(AnimalGroup.AMPHIBIAN::equals).isPresent();
+          return Arrays.stream(water).map(each -> dries ? each / mass : 0).toArray();
+        });
   }
 
   private Moment most(Function<Container, double[]> values) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stenotherm.air.BreathingLimits;
+import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
@@ -93,7 +94,7 @@ record ClimateWords(Words words) {
         + " falls to "
         + percent(oxygen.value())
         + " oxygen ("
-        + words.when(row.held(), oxygen.time())
+        + words.moment(row.held(), oxygen.time())
         + "; "
         + fresh(climate, oxygen)
         + ") and rises to "
@@ -134,7 +135,7 @@ record ClimateWords(Words words) {
           "It could burn itself in "
               + Words.inHundred(burnt)
               + " of 100: about "
-              + words.when(row.held(), hottest.time())
+              + words.moment(row.held(), hottest.time())
               + " a place in its reach typically has "
               + words.temperature(hottest.value())
               + ".");
@@ -144,7 +145,7 @@ record ClimateWords(Words words) {
         "It is short of air in "
             + Words.inHundred(airless)
             + " of 100: about "
-            + words.when(row.held(), least.time())
+            + words.moment(row.held(), least.time())
             + " its air typically has "
             + percent(least.value())
             + " oxygen ("
@@ -204,13 +205,29 @@ record ClimateWords(Words words) {
               + words.temperature(Tolerance.HOTTEST_TOUCH)
               + " burns a small animal (assumed).");
     }
+    Climate.Moment dried = climate.mostDried();
+    if (dried.value() >= AnimalGroup.DRYING) {
+      all.add(drying(dried.cup(), dried.value()));
+    }
     double until = row.assessment().plannedEnd();
     climate.warmers().forEach(course -> ofWarmer(row.parcel(), until, course, all));
     return all;
   }
 
+  private static String drying(Container cup, double part) {
+    return "The "
+        + Judged.animal(cup).name()
+        + " gives off "
+        + whole(part)
+        + " of its mass as water: amphibians that had lost 20 to 30 % moved far less (Greenberg and"
+        + " Palen 2021). "
+        + (cup.waterMass() > 0
+            ? "What it takes up again from its wet bedding is not counted."
+            : "Its bedding is dry: on wet moss it could take up water through its skin.");
+  }
+
   private String when(Judged row, Climate.Moment moment) {
-    return "about " + words.when(row.held(), moment.time());
+    return "about " + words.moment(row.held(), moment.time());
   }
 
   /** Adds what to know of a warmer in a packing that is opened some time after sealing [s]. */

@@ -32,7 +32,6 @@ import stenotherm.study.StudySettings;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
-import stenotherm.words.Figures;
 
 /**
  * Judges all packings of a scenario, with and without their warmers, several at a time.
@@ -147,8 +146,7 @@ public final class Comparison {
     }
     List<FirstLook> looks =
         all(number -> Objects.requireNonNull(assessors.get(number)).firstLook());
-    Figures figures = new Figures(scenario.units());
-    VerdictWords words = new VerdictWords(figures);
+    VerdictWords words = new VerdictWords(new Words(scenario));
     watcher.soFar(words.firstLook(packings, looks));
     List<Judged> rows =
         all(number -> judge(number, Objects.requireNonNull(assessors.remove(number))));

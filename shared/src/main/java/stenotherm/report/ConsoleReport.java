@@ -3,7 +3,6 @@ package stenotherm.report;
 import java.io.PrintWriter;
 import java.util.List;
 import stenotherm.scenario.Scenario;
-import stenotherm.words.Figures;
 
 /** The comparison as text. */
 final class ConsoleReport {
@@ -20,8 +19,8 @@ final class ConsoleReport {
     this.scenario = report.scenario();
     this.rows = report.rows();
     this.out = out;
-    Words words = new Words(new Figures(scenario.units()));
-    this.verdicts = new VerdictWords(words.figures());
+    Words words = new Words(scenario);
+    this.verdicts = new VerdictWords(words);
     this.climate = new ClimateWords(words);
     this.tables = new Tables(words, rows);
   }

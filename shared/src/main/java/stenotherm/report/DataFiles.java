@@ -27,7 +27,6 @@ import stenotherm.transit.LegCoefficients;
 import stenotherm.transit.TransitResult;
 import stenotherm.words.CsvText;
 import stenotherm.words.FaceNames;
-import stenotherm.words.Figures;
 
 /** The files for other programs: all digits, SI units. */
 final class DataFiles {
@@ -43,7 +42,7 @@ final class DataFiles {
     Scenario scenario = report.scenario();
     List<Judged> rows = report.rows();
     ObjectNode root = JsonText.object();
-    VerdictWords verdicts = new VerdictWords(new Figures(scenario.units()));
+    VerdictWords verdicts = new VerdictWords(new Words(scenario));
     root.put("format", 6);
     root.put("title", scenario.title());
     root.put("headline", verdicts.headline(report));

@@ -49,7 +49,7 @@ public final class HarmReport implements Answer {
     this.parcel = parcel;
     this.study = study;
     this.figures = new Figures(scenario.units());
-    this.words = new Words(figures);
+    this.words = new Words(scenario);
   }
 
   /**
@@ -83,7 +83,7 @@ public final class HarmReport implements Answer {
               if (!looks.isEmpty()) {
                 progress.soFar(
                     "First look, one typical journey each: nearest to harm is '"
-                        + looks.get(0).words(new Words(new Figures(scenario.units())))
+                        + looks.get(0).words(new Words(scenario))
                         + "'. How often each goes well follows.");
               }
             },

@@ -36,8 +36,8 @@ final class HtmlReport {
     this.withPictures = withPictures;
     this.scenario = report.scenario();
     this.rows = report.rows();
-    this.words = new Words(new Figures(scenario.units()));
-    this.verdicts = new VerdictWords(words.figures());
+    this.words = new Words(scenario);
+    this.verdicts = new VerdictWords(words);
     this.climate = new ClimateWords(words);
     this.tables = new Tables(words, rows);
     this.pictures = new Pictures(words);

@@ -189,7 +189,7 @@ public record PackingSheet(
   }
 
   private String answer() {
-    String summary = new VerdictWords(figures()).summary(row);
+    String summary = new VerdictWords(words()).summary(row);
     return row.label() + ": " + summary + ".";
   }
 
@@ -202,9 +202,8 @@ public record PackingSheet(
     return new Figures(scenario.units());
   }
 
-  /** Tells moments by hours from sealing where the file has no date: an invented one misleads. */
   private Words words() {
-    return new Words(figures(), scenario.plan().isDated());
+    return new Words(scenario);
   }
 
   private Journey journey() {
@@ -237,19 +236,18 @@ public record PackingSheet(
             + (row.parcel().packs().isEmpty() ? "." : "; packs see their step."));
     double end = row.assessment().plannedEnd();
     lines.add(
-        words().dated()
-            ? Words.moment(row.held(), end)
-                + ": to be opened, "
-                + Figures.duration(end)
-                + " after sealing."
-            : Words.afterSealing(end) + ": to be opened.");
-    if (!words().dated()) {
-      lines.add(
-          "The file gives no date: day and night on the way are those of a parcel sealed at "
-              + Figures.clock(journey().sealing())
-              + ".");
-    }
+        when(end)
+            + ": to be opened"
+            + (words().dated() ? ", " + Figures.duration(end) + " after sealing." : "."));
+    Cautions.undated(scenario).ifPresent(lines::add);
     return lines;
+  }
+
+  /** A moment; without a date in hours from sealing, which count whenever it is sealed. */
+  private String when(double time) {
+    return words().dated()
+        ? words().moment(row.held(), time)
+        : Figures.duration(time) + " after sealing";
   }
 
   /** When a warmer is opened, at a time from sealing that is not after it [s]. */
@@ -293,7 +291,7 @@ public record PackingSheet(
 
   private List<String> odds() {
     List<String> lines = new ArrayList<>();
-    lines.add(new VerdictWords(figures()).grounds(List.of(row), words()));
+    lines.add(new VerdictWords(words()).grounds(List.of(row)));
     without.ifPresent(
         bare ->
             lines.add(
@@ -324,7 +322,7 @@ public record PackingSheet(
     }
     double latest = row.assessment().plannedEnd() + Times.fromHours(spare);
     return "If it might be opened later than "
-        + words().when(row.held(), latest)
+        + when(latest)
         + ", "
         + spare
         + " h late: "
@@ -384,8 +382,9 @@ public record PackingSheet(
   private List<String> cautions() {
     List<String> all = new ArrayList<>(List.of(Verdict.DEFER));
     ComparisonReport alone = new ComparisonReport(scenario, List.of(row), Optional.empty());
-    Cautions.of(alone, words()).stream()
-        .filter(caution -> !caution.equals(Verdict.DEFER))
+    Optional<String> told = Cautions.undated(scenario);
+    Cautions.of(alone).stream()
+        .filter(caution -> !caution.equals(Verdict.DEFER) && !told.equals(Optional.of(caution)))
         .forEach(all::add);
     return all;
   }

@@ -38,7 +38,6 @@ import stenotherm.picture.ShadedBand;
 import stenotherm.picture.Spot;
 import stenotherm.picture.TemperatureChart;
 import stenotherm.transit.Snapshot;
-import stenotherm.words.Figures;
 import stenotherm.words.Units;
 
 /** The pictures of a report, in the reader's units. */
@@ -56,7 +55,7 @@ final class Pictures {
 
   Pictures(Words words) {
     this.words = words;
-    this.verdicts = new VerdictWords(words.figures());
+    this.verdicts = new VerdictWords(words);
   }
 
   TemperatureChart temperatures(Judged row) {
@@ -110,12 +109,11 @@ final class Pictures {
                     + ": "
                     + words.temperature(extreme.typical())
                     + ", "
-                    + Figures.dayAndClock(
-                        journey.localClock(extreme.time(), journey.legUntil(extreme.time()))),
+                    + words.stored(journey, extreme.time()),
                 new Curve.Reading(extreme.time(), extreme.typical())))
         .clock(
             time ->
-                end > Times.DAY ? Words.dayAndClock(journey, time) : Words.clock(journey, time));
+                end > Times.DAY ? words.dayAndClock(journey, time) : Words.clock(journey, time));
     for (int leg = 0; leg < journey.legs().size(); leg++) {
       double to = Math.min(planned, journey.start(leg + 1));
       String change = Words.clockChange(journey, leg);
@@ -135,8 +133,7 @@ final class Pictures {
     Journey journey = row.held();
     double planned = row.assessment().plannedEnd();
     double[] times = row.assessment().nominal().times();
-    String clock =
-        Figures.dayAndClock(journey.localClock(least.time(), journey.legUntil(least.time())));
+    String clock = words.stored(journey, least.time());
     String lowest = ClimateWords.percent(least.value());
     AirChart.Builder chart =
         AirChart.titled(row.label() + ": oxygen falls to " + lowest)
@@ -148,7 +145,7 @@ final class Pictures {
             .clock(
                 time ->
                     planned > Times.DAY
-                        ? Words.dayAndClock(journey, time)
+                        ? words.dayAndClock(journey, time)
                         : Words.clock(journey, time));
     for (Container cup : row.parcel().occupied()) {
       chart.oxygen(line(cup.name(), times, climate.oxygen(cup), 100, planned));
@@ -248,7 +245,7 @@ final class Pictures {
     double at = animal.centre().along(normal);
     TemperatureField.PlaneSection section = moment.field().section(normal, at);
     String when =
-        (cold ? "coldest part, " : "hottest part, ") + Words.moment(row.held(), moment.time());
+        (cold ? "coldest part, " : "hottest part, ") + words.moment(row.held(), moment.time());
     SectionField field = fieldOf(section);
     SectionPicture.Builder picture =
         SectionPicture.titled(when + (normal == Axis.Z ? ", from above" : ", from the side"), field)

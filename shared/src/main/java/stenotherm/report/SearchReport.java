@@ -59,8 +59,8 @@ public final class SearchReport implements Answer {
     this.search = search;
     this.divisor = divisor;
     this.figures = new Figures(scenario.units());
-    this.words = new Words(figures);
-    this.verdicts = new VerdictWords(figures);
+    this.words = new Words(scenario);
+    this.verdicts = new VerdictWords(words);
   }
 
   /**

@@ -83,7 +83,7 @@ final class Tables {
   }
 
   private String moment(Judged row, Extreme extreme) {
-    return words.temperature(extreme.typical()) + ", " + Words.moment(row.held(), extreme.time());
+    return words.temperature(extreme.typical()) + ", " + words.moment(row.held(), extreme.time());
   }
 
   /** How late it may be and still likely hold. */
@@ -267,7 +267,7 @@ final class Tables {
             lines));
   }
 
-  private static List<String> packLine(Judged row, String pack) {
+  private List<String> packLine(Judged row, String pack) {
     double[] liquid = row.planned().liquidFraction(pack);
     return List.of(
         row.label(),
@@ -283,14 +283,14 @@ final class Tables {
   }
 
   /** When a melted part is first reached, to a stored time. */
-  private static String reached(Judged row, double[] liquid, double fraction) {
+  private String reached(Judged row, double[] liquid, double fraction) {
     if (liquid[0] >= fraction) {
       return "at sealing";
     }
     double[] times = row.planned().times();
     for (int i = 1; i < liquid.length; i++) {
       if (liquid[i] >= fraction) {
-        return Words.moment(row.held(), times[i]);
+        return words.moment(row.held(), times[i]);
       }
     }
     return "not before opening";
@@ -360,7 +360,7 @@ final class Tables {
       line.add(journey.legs().get(leg).name());
       String change = Words.clockChange(journey, leg);
       line.add(
-          Words.dayAndClock(journey, journey.start(leg))
+          words.dayAndClock(journey, journey.start(leg))
               + (change.isEmpty() ? "" : " (" + change + ")"));
       line.add(Words.hours(journey.legs().get(leg).lasting()) + " h");
       for (Judged row : inside) {

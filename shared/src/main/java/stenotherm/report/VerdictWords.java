@@ -1,8 +1,6 @@
 package stenotherm.report;
 
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stenotherm.animal.Limit;
@@ -22,33 +20,24 @@ import stenotherm.parcel.Container;
 import stenotherm.study.Odds;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
-import stenotherm.words.Figures;
 
 /**
  * The sentences about verdicts. None of them permits anything.
  *
- * <p>Experimental. A value, thus thread-safe.
- *
- * @param figures writes numbers in the reader's units
+ * @param words writes numbers and moments for the reader
  */
-public record VerdictWords(Figures figures) {
+record VerdictWords(Words words) {
   /** Odds below this are worth a sentence on what causes most of them. */
   private static final double WORTH_EXPLAINING = 0.995;
 
   /** The delay that headlines tell of, if journeys were followed so long [h]. */
   private static final int LATE = 24;
 
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
-
   /**
-   * Composes the verdict of a packing: how many of a hundred journeys go well, how certain that is,
-   * what goes wrong in the others, and the moment that matters.
-   *
-   * @param assessment the assessment of the packing
-   * @return sentences that can stand alone, times on the local clock
+   * The verdict of a packing: how many of a hundred journeys go well, how certain that is, what
+   * goes wrong in the others, and the moment that matters.
    */
-  public String sentence(Assessment assessment) {
+  String sentence(Assessment assessment) {
     Verdict verdict = assessment.verdict();
     StudyResult odds = assessment.odds();
     return "Goes well in "
@@ -63,10 +52,10 @@ public record VerdictWords(Figures figures) {
         + Words.inHundred(1 - odds.notTooHot().within())
         + harm(", short of air in ", odds.enoughAir())
         + harm(
-            ", in reach of a place above " + figures.temperature(Tolerance.HOTTEST_TOUCH) + " in ",
+            ", in reach of a place above " + words.temperature(Tolerance.HOTTEST_TOUCH) + " in ",
             odds.notBurnt())
         + ". "
-        + extreme(assessment, new Words(figures));
+        + extreme(assessment);
   }
 
   /** What else may befall an animal, where it does. */
@@ -75,7 +64,7 @@ public record VerdictWords(Figures figures) {
   }
 
   /** When and where it is worst on a typical journey, and how it is then on a bad one. */
-  private String extreme(Assessment assessment, Words words) {
+  private String extreme(Assessment assessment) {
     Extreme extreme = Extreme.of(assessment, assessment.verdict().side());
     Journey journey = assessment.nominal().journey();
     // what is stored at a change of legs belongs to the one that ends
@@ -89,18 +78,15 @@ public record VerdictWords(Figures figures) {
         + " is "
         + extreme.words()
         + " about "
-        + (words.dated()
-            ? CLOCK.format(journey.localClock(extreme.time(), number))
-                + Words.zone(journey, extreme.time())
-            : Words.afterSealing(extreme.time()))
+        + words.clockOnDay(journey, extreme.time())
         + " during '"
         + leg.name()
         + "'"
         + (lying == Orientation.LID_UP ? "" : " (" + lying.words() + ")")
         + ": "
-        + figures.temperature(extreme.typical())
+        + words.temperature(extreme.typical())
         + " on a typical journey, "
-        + figures.temperature(extreme.seldom())
+        + words.temperature(extreme.seldom())
         + (extreme.side() == Side.COLD ? " or less" : " or more")
         + " on one journey of twenty.";
   }
@@ -118,7 +104,7 @@ public record VerdictWords(Figures figures) {
       return List.of(grounds(rows));
     }
     return report.changes().flatMap(ChangesTried::best).isPresent()
-        ? List.of(change.get(), "As it is, of 100" + fares(rows, new Words(figures)))
+        ? List.of(change.get(), "As it is, of 100" + fares(rows))
         : List.of(grounds(rows), change.get());
   }
 
@@ -154,7 +140,7 @@ public record VerdictWords(Figures figures) {
 
   /** A change, as what to do. */
   String remedy(Remedy remedy) {
-    return remedy.words(new Words(figures));
+    return remedy.words(words);
   }
 
   /** A first look at one typical journey, before there are odds. */
@@ -170,9 +156,9 @@ public record VerdictWords(Figures figures) {
             : "outside its temperatures with each packing, least with '")
         + packings.get(best).label()
         + "', "
-        + figures.temperature(look.coldest())
+        + words.temperature(look.coldest())
         + " to "
-        + figures.temperature(look.hottest())
+        + words.temperature(look.hottest())
         + ". How often that goes well follows.";
   }
 
@@ -195,15 +181,10 @@ public record VerdictWords(Figures figures) {
 
   /** How the best packing fares. */
   String grounds(List<Judged> rows) {
-    return grounds(rows, new Words(figures));
+    return "Of 100" + fares(rows);
   }
 
-  /** The same, with moments told as other words tell them. */
-  String grounds(List<Judged> rows, Words words) {
-    return "Of 100" + fares(rows, words);
-  }
-
-  private String fares(List<Judged> rows, Words words) {
+  private String fares(List<Judged> rows) {
     Judged best = Judged.best(rows);
     return " such journeys that arrive on time, "
         + Words.inHundred(best.verdict().within().within())
@@ -211,7 +192,7 @@ public record VerdictWords(Figures figures) {
         + animals(best)
         + late(best)
         + ". "
-        + new ClimateWords(words).reason(best).orElseGet(() -> extreme(best.assessment(), words));
+        + new ClimateWords(words).reason(best).orElseGet(() -> extreme(best.assessment()));
   }
 
   private String late(Judged best) {
@@ -232,9 +213,9 @@ public record VerdictWords(Figures figures) {
     return "the "
         + Judged.animal(cups.get(0)).name()
         + " stays between "
-        + figures.temperature(band.low())
+        + words.temperature(band.low())
         + " and "
-        + figures.temperature(band.high())
+        + words.temperature(band.high())
         + ", with air to breathe";
   }
 

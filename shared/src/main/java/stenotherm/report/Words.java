@@ -1,6 +1,10 @@
 package stenotherm.report;
 
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
+import java.util.Locale;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Times;
@@ -9,6 +13,7 @@ import stenotherm.decision.UnitWords;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
+import stenotherm.scenario.Scenario;
 import stenotherm.study.Odds;
 import stenotherm.words.Figures;
 
@@ -16,15 +21,18 @@ import stenotherm.words.Figures;
  * Numbers of a comparison as people read them: in their units, rounded to what they are worth.
  *
  * @param figures writes numbers in the reader's units
- * @param dated whether moments are told by the clock, or else by hours from sealing
+ * @param dated whether the date is known, or else days are counted from that of sealing
  */
 record Words(Figures figures, boolean dated) implements UnitWords {
   /** What one journey in twenty exceeds. */
   static final double ONE_IN_TWENTY = 0.05;
 
-  /** Tells moments by the clock. */
-  Words(Figures figures) {
-    this(figures, true);
+  private static final DateTimeFormatter CLOCK_ON_DAY =
+      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
+
+  /** As a scenario wants them; a date that it does not give is not told: it would be invented. */
+  Words(Scenario scenario) {
+    this(new Figures(scenario.units()), scenario.plan().isDated());
   }
 
   @Override
@@ -50,23 +58,42 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return Figures.clock(journey.localClock(time));
   }
 
-  static String dayAndClock(Journey journey, double time) {
-    return Figures.dayAndClock(journey.localClock(time));
+  /** A moment, for example "16 Jan 08:15"; without a date "day 2, 08:15". */
+  String dayAndClock(Journey journey, double time) {
+    return dayAndClock(journey, journey.localClock(time));
   }
 
-  /** A moment that was stored, as these words tell moments. */
-  String when(Journey journey, double time) {
-    return dated ? moment(journey, time) : afterSealing(time);
+  /** A moment that was stored: at a change of legs on the clock of the one that ends. */
+  String stored(Journey journey, double time) {
+    return dayAndClock(journey, storedClock(journey, time));
   }
 
-  static String afterSealing(double time) {
-    return Figures.duration(time) + " after sealing";
+  /** The same, and whose clock it is where that is in doubt. */
+  String moment(Journey journey, double time) {
+    return stored(journey, time) + zone(journey, time);
   }
 
-  /** The clock of a moment that was stored: at a change of legs that of the one that ends. */
-  static String moment(Journey journey, double time) {
-    return Figures.dayAndClock(journey.localClock(time, journey.legUntil(time)))
+  /** The same for a sentence, for example "08:15 on 16 January". */
+  String clockOnDay(Journey journey, double time) {
+    LocalDateTime clock = storedClock(journey, time);
+    return (dated
+            ? CLOCK_ON_DAY.format(clock)
+            : Figures.clock(clock) + " on " + day(journey, clock))
         + zone(journey, time);
+  }
+
+  private static LocalDateTime storedClock(Journey journey, double time) {
+    return journey.localClock(time, journey.legUntil(time));
+  }
+
+  private String dayAndClock(Journey journey, LocalDateTime clock) {
+    return dated ? Figures.dayAndClock(clock) : day(journey, clock) + ", " + Figures.clock(clock);
+  }
+
+  /** The day of sealing is the first. */
+  private static String day(Journey journey, LocalDateTime clock) {
+    return "day "
+        + (1 + ChronoUnit.DAYS.between(journey.sealing().toLocalDate(), clock.toLocalDate()));
   }
 
   /** Whose clock it is, where clocks of two places on the way show the same. */

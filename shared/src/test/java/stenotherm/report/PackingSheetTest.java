@@ -44,7 +44,8 @@ class PackingSheetTest {
     assertTrue(sheet.contains("- 30 min before sealing: take 'warmer' out"), sheet);
     assertTrue(sheet.contains("- Seal. Box and bag have 21 °C.\n"), sheet);
     assertTrue(sheet.contains("- 5 h after sealing: to be opened.\n"), sheet);
-    assertTrue(sheet.contains("those of a parcel sealed at 15:00.\n"), sheet);
+    assertTrue(sheet.contains("later than 8 h after sealing, 3 h late: "), sheet);
+    assertTrue(sheet.contains("those of a parcel sealed on day 1 at 15:00.\n"), sheet);
     assertTrue(sheet.contains(" air beside the bag: "), sheet);
     assertFalse(sheet.contains("Jan"), sheet);
     assertFalse(sheet.contains("may be opened"), sheet);

@@ -49,6 +49,7 @@ import stenotherm.study.StudySettings;
 import stenotherm.study.Uncertainties;
 import stenotherm.transit.CondensedModel;
 import stenotherm.transit.ParcelModel;
+import stenotherm.transit.Transit;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -141,7 +142,7 @@ class VerdictWordsTest {
   }
 
   private static String headline(Figures figures, Level level, double within) {
-    return new VerdictWords(figures).headline(report(judged(BARE, level, within)));
+    return new VerdictWords(new Words(figures, true)).headline(report(judged(BARE, level, within)));
   }
 
   /** The sentence, the table and the picture take one moment from one place. */
@@ -165,7 +166,7 @@ class VerdictWordsTest {
             + " on a typical journey, "
             + Figures.METRIC.temperature(hottest.seldom())
             + " or more on one journey of twenty.",
-        new VerdictWords(Figures.METRIC).sentence(hot));
+        new VerdictWords(new Words(Figures.METRIC, true)).sentence(hot));
   }
 
   @Test
@@ -190,11 +191,12 @@ class VerdictWordsTest {
   @Test
   void aClockThatRepeatsAnHourSaysWhose() {
     Journey journey = SCENARIO.journey();
-    assertEquals("31 Jan 21:30", Words.moment(journey, Times.fromHours(1.5)));
-    assertEquals("31 Jan 22:30 (Here time)", Words.moment(journey, Times.fromHours(2.5)));
-    assertEquals("1 Feb 01:00 (Here time)", Words.moment(journey, Times.fromHours(5)));
-    assertEquals("31 Jan 23:00 (There time)", Words.moment(journey, Times.fromHours(6)));
-    assertEquals("1 Feb 02:00", Words.moment(journey, Times.fromHours(9)));
+    Words words = new Words(SCENARIO);
+    assertEquals("31 Jan 21:30", words.moment(journey, Times.fromHours(1.5)));
+    assertEquals("31 Jan 22:30 (Here time)", words.moment(journey, Times.fromHours(2.5)));
+    assertEquals("1 Feb 01:00 (Here time)", words.moment(journey, Times.fromHours(5)));
+    assertEquals("31 Jan 23:00 (There time)", words.moment(journey, Times.fromHours(6)));
+    assertEquals("1 Feb 02:00", words.moment(journey, Times.fromHours(9)));
     assertEquals("", Words.clockChange(journey, 0));
     assertEquals("clock 3 h back", Words.clockChange(journey, 1));
   }
@@ -205,8 +207,8 @@ class VerdictWordsTest {
       boolean us = figures.equals(Figures.US);
       Judged row = judged(BARE, Level.HOLDS, 0.99);
       String all =
-          new VerdictWords(figures).sentence(row.assessment())
-              + new VerdictWords(figures).headline(report(row));
+          new VerdictWords(new Words(figures, true)).sentence(row.assessment())
+              + new VerdictWords(new Words(figures, true)).headline(report(row));
       assertEquals(us, all.contains("between 59 °F and 91 °F"), all);
       assertEquals(!us, all.contains("between 15 °C and 33 °C"), all);
       assertFalse(all.contains(us ? "°C" : "°F"), all);
@@ -250,7 +252,7 @@ class VerdictWordsTest {
     for (Level level : Level.values()) {
       for (Figures figures : List.of(Figures.METRIC, Figures.US)) {
         Judged row = judged(BARE, level, 0.9);
-        VerdictWords words = new VerdictWords(figures);
+        VerdictWords words = new VerdictWords(new Words(figures, true));
         all.add(words.headline(report(row)));
         all.add(words.sentence(row.assessment()));
         all.add(words.summary(row));
@@ -312,9 +314,13 @@ class VerdictWordsTest {
     assertEquals("", Cautions.whose(parcel, snails.get(0)), "both have it");
     assertEquals(
         Optional.of(
-            "The file gives no date: days and hours are those of a parcel sealed on 15 Jan 15:00."),
-        Cautions.dated(two));
-    assertEquals(Optional.empty(), Cautions.dated(SCENARIO));
+            "The file gives no date: the hours are those of a parcel sealed on day 1 at 15:00."),
+        Cautions.undated(two));
+    Words words = new Words(two);
+    assertEquals("day 1, 15:00", words.moment(two.journey(), 0));
+    assertEquals("day 3, 01:30", words.dayAndClock(two.journey(), Times.fromHours(34.5)));
+    assertEquals("01:30 on day 3", words.clockOnDay(two.journey(), Times.fromHours(34.5)));
+    assertEquals(Optional.empty(), Cautions.undated(SCENARIO));
   }
 
   @Test
@@ -405,7 +411,7 @@ class VerdictWordsTest {
 
   @Test
   void whatCausesMostIsNamedWhereSomethingGoesWrong() {
-    VerdictWords words = new VerdictWords(Figures.METRIC);
+    VerdictWords words = new VerdictWords(new Words(Figures.METRIC, true));
     assertTrue(words.costliest(judged(BARE, Level.HOLDS, 0.996)).isEmpty());
     String most = RAN.odds().shares(true).orElseThrow().shares().get(0).of();
     String sentence = words.costliest(judged(BARE, Level.GAMBLE, 0.6)).orElseThrow();
@@ -418,7 +424,9 @@ class VerdictWordsTest {
     ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
     assertEquals(6, root.get("format").asInt());
-    assertEquals(new VerdictWords(Figures.METRIC).headline(report), root.get("headline").asText());
+    assertEquals(
+        new VerdictWords(new Words(Figures.METRIC, true)).headline(report),
+        root.get("headline").asText());
     JsonNode first = root.get("packings").get(0);
     assertEquals("GAMBLE", first.get("level").asText());
     assertEquals("a gamble", first.get("level_words").asText());
@@ -474,7 +482,7 @@ class VerdictWordsTest {
   /** Where nothing likely holds, the headline tells what was tried; else nothing was. */
   @Test
   void theHeadlineSaysWhatHelpsMost() {
-    VerdictWords words = new VerdictWords(Figures.US);
+    VerdictWords words = new VerdictWords(new Words(Figures.US, true));
     List<Judged> gamble = List.of(judged(BARE, Level.GAMBLE, 0.6));
     ComparisonReport better =
         new ComparisonReport(SCENARIO, gamble, Optional.of(tried(new Remedy.StartAt(299.15), 0.9)));
@@ -551,7 +559,7 @@ class VerdictWordsTest {
     // ISO 2533, standard atmosphere, table 5: 75 626 Pa at 2,400 m
     assertEquals(
         75_626.0 / 101_325, new Climate(row).thinness(new Climate(row).leastOxygen()), 1e-3);
-    String air = new ClimateWords(new Words(Figures.METRIC)).air(row);
+    String air = new ClimateWords(new Words(Figures.METRIC, true)).air(row);
     assertTrue(air.contains("; fresh air has 21 %, in the thin air of that hour 15.7 %)"), air);
   }
 
@@ -574,14 +582,14 @@ class VerdictWordsTest {
             ran.odds(),
             new Verdict(Level.DO_NOT, none, Side.COLD, 0, List.of(Verdict.DEFER)));
     Judged row = new Judged(tight, false, assessment, ran.planned(), List.of());
-    ClimateWords words = new ClimateWords(new Words(Figures.METRIC));
+    ClimateWords words = new ClimateWords(new Words(Figures.METRIC, true));
     Climate climate = new Climate(row);
     double least = climate.leastOxygen().value();
     assertEquals(
         Arrays.stream(ran.planned().oxygen("container 1")).min().orElseThrow(), least, 2e-3);
     assertTrue(least < 0.1, "oxygen " + least);
     String lowest = ClimateWords.percent(least) + " oxygen";
-    String headline = new VerdictWords(Figures.METRIC).headline(report(row));
+    String headline = new VerdictWords(new Words(Figures.METRIC, true)).headline(report(row));
     assertTrue(headline.contains(" It is short of air in more than 99 of 100: about "), headline);
     assertTrue(headline.contains(lowest + " (fresh air has 21 %), as the warmer uses"), headline);
     String air = words.air(row);
@@ -618,6 +626,48 @@ class VerdictWordsTest {
     assertEquals(ran.held().oxygen("container 1")[1], Double.parseDouble(second[14]));
   }
 
+  /** What a froglet gives off, walls that are colder take: in a frost, or beside a warmer. */
+  @Test
+  void anAmphibianThatDriesOutIsWorthACaution() {
+    String text =
+        """
+        format: 1
+        title: froglets
+        animal: dyeing poison frog, %s
+        cup: {size: 8 fl oz cup, bedding: %s}
+        journey: {lows/highs: -9 to -4 °C, legs: [{name: dock, at: origin, for: 24 h, ambient: outdoors}]}
+        packings:
+          - {name: foam, box: 240 x 200 x 160 mm, foam: EPS 20 19 mm, fill: none, warmer: %s}
+        """;
+    String dry = climateCautions(text.formatted("0.1 g", "none", "none"));
+    assertTrue(dry.contains("frog gives off "), dry);
+    assertTrue(dry.contains(" of its mass as water: amphibians"), dry);
+    assertTrue(dry.contains("Its bedding is dry: "), dry);
+    String damp = climateCautions(text.formatted("0.3 g", "damp sphagnum 10 mm", "40 h on lid"));
+    assertTrue(damp.contains("from its wet bedding is not counted."), damp);
+    assertEquals("", climateCautions(text.formatted("5 g", "none", "none")));
+  }
+
+  private static String climateCautions(String text) {
+    Scenario scenario = ScenarioReader.read("frog.yaml", text);
+    Parcel parcel = scenario.packings().get(0);
+    TransitResult run = Transit.run(parcel, scenario.journey(), Variation.NOMINAL, SETTINGS);
+    Assessment assessment =
+        new Assessment(
+            run,
+            run,
+            RAN.stress(),
+            RAN.stress(),
+            scenario.journey().duration(),
+            List.of(),
+            new NumericalError(0.1, true, 0, 0, 0),
+            RAN.odds(),
+            RAN.odds(),
+            new Verdict(Level.DO_NOT, odds(0), Side.COLD, 0, List.of(Verdict.DEFER)));
+    Judged row = new Judged(parcel, false, assessment, run, List.of());
+    return String.join("\n", new ClimateWords(new Words(scenario)).cautions(row));
+  }
+
   /** Open seams, holes, or walls that breathe: such a box is not tight. */
   @Test
   void onlyABoxWithoutAnyWayForAirIsTight() {
@@ -638,10 +688,12 @@ class VerdictWordsTest {
   @Test
   void otherReasonsStayOutOfTheFirstLine() {
     Judged row = judged(BARE, Level.LIKELY, 0.9);
-    assertEquals(Optional.empty(), new ClimateWords(new Words(Figures.METRIC)).reason(row));
-    assertEquals(List.of(), new ClimateWords(new Words(Figures.METRIC)).cautions(row));
+    assertEquals(Optional.empty(), new ClimateWords(new Words(Figures.METRIC, true)).reason(row));
+    assertEquals(List.of(), new ClimateWords(new Words(Figures.METRIC, true)).cautions(row));
     assertEquals(
-        Optional.empty(), new ClimateWords(new Words(Figures.METRIC)).warmers(row), "has none");
+        Optional.empty(),
+        new ClimateWords(new Words(Figures.METRIC, true)).warmers(row),
+        "has none");
   }
 
   @Test
@@ -649,13 +701,16 @@ class VerdictWordsTest {
     List<Packed> packings = List.of(new Packed(BARE, false), new Packed(WARM, false));
     FirstLook outside = look(280, 290, -3);
     FirstLook inside = look(290.15, 300.15, 2);
-    String first = new VerdictWords(Figures.METRIC).firstLook(packings, List.of(outside, inside));
+    String first =
+        new VerdictWords(new Words(Figures.METRIC, true))
+            .firstLook(packings, List.of(outside, inside));
     assertEquals(
         "First look, one typical journey computed roughly: best is 'warm foam, with warmer', 17 °C"
             + " to 27 °C. How often that goes well follows.",
         first);
     String none =
-        new VerdictWords(Figures.METRIC).firstLook(packings, List.of(outside, look(270, 290, -9)));
+        new VerdictWords(new Words(Figures.METRIC, true))
+            .firstLook(packings, List.of(outside, look(270, 290, -9)));
     assertTrue(none.contains("outside its temperatures with each packing, least with 'bare"), none);
   }
 
