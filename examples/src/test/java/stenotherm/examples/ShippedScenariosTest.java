@@ -28,7 +28,7 @@ class ShippedScenariosTest {
   private static final Path FOLDER = Path.of("src/main/resources/stenotherm/examples");
 
   /** Coarser than the program allows; its command line is tested on a parcel of few cells. */
-  private static final TransitSettings COARSE = TransitSettings.standard().meshScaled(5);
+  private static final TransitSettings COARSE = TransitSettings.standard().meshScaled(8);
 
   @ParameterizedTest
   @CsvSource(
