@@ -126,7 +126,7 @@ public sealed interface Remedy {
     return all;
   }
 
-  /** Holes through which a parcel breathes: one in the lid, one in the front. */
+  /** Holes through which a warmer and an animal breathe: one in the lid, one in the front. */
   record MoreAir() implements Remedy {
     /** What a pencil makes [m]. */
     private static final double DIAMETER = 0.006;
@@ -135,7 +135,7 @@ public sealed interface Remedy {
     public String words(UnitWords units) {
       return "two holes of "
           + units.length(DIAMETER)
-          + " through board and foam, one in the lid and one in a side";
+          + " through board and foam, one in the lid and one in a side, not behind a warmer";
     }
 
     @Override

@@ -126,6 +126,11 @@ public record Openings(double seamGap, List<Vent> vents, Range gapFactors) {
     return new Openings(CLOSED_GAP, List.of());
   }
 
+  /** Area of all holes on a face [m2]. */
+  double holeArea(Face face) {
+    return vents.stream().filter(vent -> vent.face() == face).mapToDouble(Vent::area).sum();
+  }
+
   /**
    * The same openings with wider or narrower seams.
    *

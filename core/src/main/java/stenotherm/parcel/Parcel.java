@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -53,6 +54,12 @@ public record Parcel(
 
   /** Longer than any box in which small animals travel [m]. */
   private static final double LARGEST = 2;
+
+  /** What lies no farther from a wall closes a hole there [m]. */
+  private static final double AGAINST = 0.002;
+
+  /** Part of a free wall that may be holes [-]: with more it is no wall, assumed. */
+  private static final double MOST_HOLES = 0.25;
 
   /** Name of the block between walls and contents, fill or air. */
   static final String FILL = "fill";
@@ -159,6 +166,33 @@ public record Parcel(
         }
       }
     }
+    checkHoles(name, cavity, items, openings);
+  }
+
+  /** Holes need a free place, and a wall that is more hole than wall is none. */
+  private static void checkHoles(String name, Box cavity, List<Item> items, Openings openings) {
+    for (Face face : Face.values()) {
+      double free = cavity.area(face);
+      for (Item item : items) {
+        free -= liesAgainst(cavity, item, face) ? item.box().area(face) : 0;
+      }
+      double holes = openings.holeArea(face);
+      if (holes > MOST_HOLES * free) {
+        throw refusal(
+            name,
+            String.format(
+                Locale.ROOT,
+                "the holes on the %s take %.1f cm2; at most %.1f cm2 of it may be holes, a quarter of"
+                    + " what nothing lies against",
+                face.words(),
+                1e4 * holes,
+                1e4 * MOST_HOLES * Math.max(0, free)));
+      }
+    }
+  }
+
+  private static boolean liesAgainst(Box cavity, Item item, Face face) {
+    return cavity.excess(item.box(), face) > -AGAINST;
   }
 
   /**
@@ -642,6 +676,21 @@ public record Parcel(
                     + " in it is left to melt.")
         .forEach(all::add);
     filling.air().map(CavityAir::caution).ifPresent(all::add);
+    for (Face face : Face.values()) {
+      List<String> covering =
+          items().stream()
+              .filter(item -> liesAgainst(cavity(), item, face))
+              .map(item -> "'" + item.name() + "'")
+              .toList();
+      if (openings.holeArea(face) > 0 && !covering.isEmpty()) {
+        all.add(
+            "Make the holes on the "
+                + face.words()
+                + " beside "
+                + String.join(" and ", covering)
+                + ": they are taken as open, and what lies on a hole closes it.");
+      }
+    }
     return List.copyOf(all);
   }
 }

@@ -6,12 +6,13 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 
 /**
- * Holes through all layers of a wall, close together around the middle of a face.
+ * Holes through all layers of a wall, spread over a face. They are taken as open: they lie beside
+ * what is fastened to the face or lies against it, not behind it.
  *
  * <p>A value, thus thread-safe.
  *
  * @param face the face
- * @param count how many, 1 to 1000
+ * @param count how many, 1 to 1000; with the others of its face at most a quarter of what is free
  * @param diameter diameter of each [m], 0.5 mm to 50 mm
  */
 public record Vent(Face face, int count, double diameter) {
@@ -30,5 +31,14 @@ public record Vent(Face face, int count, double diameter) {
     }
     Checks.within(
         "diameter of a vent hole", diameter, DIAMETERS, "m", "A pencil makes a hole of 7 mm.");
+  }
+
+  /**
+   * Returns the area of all its holes.
+   *
+   * @return the area [m2]
+   */
+  public double area() {
+    return count * Math.PI / 4 * diameter * diameter;
   }
 }

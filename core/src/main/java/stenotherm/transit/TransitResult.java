@@ -19,6 +19,7 @@ import java.util.concurrent.CancellationException;
 import java.util.function.DoubleBinaryOperator;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Exposure;
+import stenotherm.animal.Limit;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
@@ -297,7 +298,8 @@ public final class TransitResult {
 
   /**
    * Returns the water that an animal gives off to its air from sealing on; less than 0 where dew
-   * falls on it. What it drinks, or takes up through its skin from wet ground, is not counted.
+   * falls on it. What it drinks, or takes up through its skin from wet ground, is not counted; nor
+   * is dew on a cup, so that an animal in a dry cup that cools gives off more than this.
    *
    * @param cup name of the cup
    * @return a copy, mass at each stored time [kg]
@@ -464,19 +466,30 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the packing and how the run ended, and in a second line the extremes of its animals.
+   * Returns the packing and how the run ended, and in a second line what befell its animals: of
+   * their bodies, the air they breathe and the places in their reach.
    *
-   * @return for example "box, 8 h: completed" and "cup: 11.9 °C to 22.0 °C"
+   * @return for example "box, 8 h: completed" and "cup: 11.9 °C to 22.0 °C, 5.1 h outside its alarm
+   *     band, 20.1 % oxygen at least, places up to 22 °C"
    */
   @Override
   public String toString() {
     List<String> animals = new ArrayList<>();
     for (Container cup : parcel().occupied()) {
-      double low = Arrays.stream(coldest(cup.name())).min().orElse(Double.NaN);
-      double high = Arrays.stream(hottest(cup.name())).max().orElse(Double.NaN);
+      String name = cup.name();
       animals.add(
           String.format(
-              Locale.ROOT, "%s: %.1f °C to %.1f °C", cup.name(), toCelsius(low), toCelsius(high)));
+              Locale.ROOT,
+              "%s: %.1f °C to %.1f °C, %.1f h outside its alarm band, %.1f %% oxygen at least,"
+                  + " places up to %.0f °C",
+              name,
+              toCelsius(least(coldest(name))),
+              toCelsius(most(hottest(name))),
+              history.times.length < 2
+                  ? 0
+                  : Times.toHours(exposure(name).outside(Limit.ALARM).duration()),
+              100 * least(oxygenAtSeaLevel(name)),
+              toCelsius(most(hottestPlace(name)))));
     }
     return String.format(
         Locale.ROOT,
@@ -485,6 +498,14 @@ public final class TransitResult {
         Times.toHours(journey.duration()),
         ended(),
         animals.isEmpty() ? "no animal" : String.join("; ", animals));
+  }
+
+  private static double least(double[] values) {
+    return Arrays.stream(values).min().orElse(Double.NaN);
+  }
+
+  private static double most(double[] values) {
+    return Arrays.stream(values).max().orElse(Double.NaN);
   }
 
   private String ended() {
@@ -506,7 +527,9 @@ public final class TransitResult {
   }
 
   /**
-   * Judges what an animal went through until the parcel is opened.
+   * Judges what an animal went through until the parcel is opened, by the coldest and the hottest
+   * part of its body at each moment. Verdicts are milder: they hold the alarm band against a
+   * running mean of the whole body, see {@link stenotherm.animal.Tolerance#averaging}.
    *
    * @param cup name of the cup
    * @return the exposure from sealing until the end of the journey, or of what was computed of it
@@ -699,7 +722,9 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the cautions that go with the result, without those of the animals.
+   * Returns the cautions that go with the result: what the computation leaves out here. Those of an
+   * animal are in its {@link stenotherm.animal.Animal#cautions() entry}; what befell it tell {@link
+   * #exposure}, {@link #breathing} and {@link #hottestPlace}.
    *
    * @return cautions as sentences; unmodifiable
    */

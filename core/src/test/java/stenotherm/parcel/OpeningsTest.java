@@ -129,6 +129,40 @@ class OpeningsTest {
     assertEquals(List.of(), own.widened(0.9).vents());
   }
 
+  /** A quarter of what is free of a wall, and no more. */
+  @Test
+  void holesNeedAFreePlace() {
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
+    for (Parcel parcel : List.of(Packings.plain(), Packings.warmed(List.of(pad)))) {
+      double lid = parcel.cavity().area(Face.Z_MAX);
+      double covered =
+          parcel.warmers().isEmpty() ? 0 : parcel.layout().block(pad.name()).box().area(Face.Z_MAX);
+      int most = (int) Math.floor((lid - covered) / 4 / (Math.PI / 4 * 0.05 * 0.05));
+      parcel.withOpenings(new Openings(0, List.of(new Vent(Face.Z_MAX, most, 0.05))));
+      Openings more = new Openings(0, List.of(new Vent(Face.Z_MAX, most + 1, 0.05)));
+      String told =
+          assertThrows(InvalidInputException.class, () -> parcel.withOpenings(more)).problem();
+      assertTrue(told.contains("the holes on the lid take "), told);
+    }
+  }
+
+  /** Who lays a pad on a hole closes it, which the model does not know. */
+  @Test
+  void holesBesideAWarmerAreWorthACaution() {
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
+    Parcel warmed = Packings.warmed(List.of(pad));
+    Openings lid = new Openings(0, List.of(new Vent(Face.Z_MAX, 2, 0.006)));
+    Openings left = new Openings(0, List.of(new Vent(Face.X_MIN, 2, 0.006)));
+    assertTrue(
+        warmed.withOpenings(lid).cautions().stream()
+            .anyMatch(each -> each.startsWith("Make the holes on the lid beside '" + pad.name())),
+        warmed.withOpenings(lid).cautions().toString());
+    for (Parcel parcel :
+        List.of(warmed, warmed.withOpenings(left), Packings.plain().withOpenings(lid))) {
+      assertFalse(parcel.cautions().stream().anyMatch(each -> each.contains("holes")));
+    }
+  }
+
   @Test
   void badGapsAreRefused() {
     for (double gap : new double[] {-1e-6, 0.0021, Double.NaN}) {

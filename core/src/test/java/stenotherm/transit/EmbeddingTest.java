@@ -147,6 +147,7 @@ class EmbeddingTest {
     assertTrue(
         lines[1].startsWith(String.format(java.util.Locale.ROOT, "cup: %.1f °C to", low)),
         lines[1]);
+    assertTrue(lines[1].matches(".* h outside its alarm band, 18.0 % oxygen .*"), lines[1]);
   }
 
   @Test

@@ -279,11 +279,8 @@ record ClimateWords(Words words) {
   /** No face breathes, no seam gapes, and holes are few or on one face, where no draught forms. */
   static boolean isTight(Parcel parcel) {
     Openings openings = parcel.openings();
-    double holes = 0;
+    double holes = openings.vents().stream().mapToDouble(Vent::area).sum();
     long faces = openings.vents().stream().map(Vent::face).distinct().count();
-    for (Vent vent : openings.vents()) {
-      holes += vent.count() * Math.PI * vent.diameter() * vent.diameter() / 4;
-    }
     boolean breathes = false;
     for (Face face : Face.values()) {
       List<WallLayer> layers = parcel.walls().layersOf(face);

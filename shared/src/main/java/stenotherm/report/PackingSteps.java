@@ -76,7 +76,7 @@ final class PackingSteps {
             + walls()
             + ".");
     if (!parcel.openings().vents().isEmpty()) {
-      step("Make " + holes() + ", spread over the face.");
+      step("Make " + holes() + ", spread over the face; nothing lies on or behind them.");
     }
     things.stream().filter(thing -> thing.lies(Face.Z_MIN)).forEach(this::put);
     double bed =
