@@ -1,10 +1,13 @@
 package stenotherm.modal;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
+
 /** Which shifts enter the basis of a model, and how accurately. */
 enum BasisSettings {
   /** The whole model, with error estimates. */
   WHOLE(
-      new int[] {0, 5, 3, 7, 1, 4, 2, 8, 6},
+      new int[] {0, 5, 3, 7, 1, 4, 2},
       new int[] {6, 7, 8},
       1e-9,
       1e-6,
@@ -28,9 +31,9 @@ enum BasisSettings {
   static final double ENRICHED = 0.1;
 
   /**
-   * Indices of the shifts at which the resolvents of the inputs enter the basis: first those at the
-   * ends, then those between, which a basis of the ends approximates well. Taken in ascending order
-   * they gave a tenth more vectors.
+   * Indices of the shifts at which the resolvents of the inputs enter the basis before those that
+   * coarser models leave out: first those at the ends, then those between, which a basis of the
+   * ends approximates well. Taken in ascending order they gave a tenth more vectors.
    */
   final int[] shifts;
 
@@ -54,9 +57,8 @@ enum BasisSettings {
   private final double residualThreshold;
 
   /**
-   * Indices of the shifts that the coarser models leave out, one each. They are among the last to
-   * enter: there a coarser model interpolates between the shifts around, as the whole model does
-   * between all shifts.
+   * Indices of the shifts that enter last; the coarser models leave out one each. There a coarser
+   * model interpolates between the shifts around, as the whole model does between all shifts.
    */
   final int[] shiftsLeftOut;
 
@@ -102,6 +104,11 @@ enum BasisSettings {
   double residualThreshold(int loads, double lightest) {
     double ofLoads = loads == 1 ? ALONE : 1;
     return ofLoads * Math.min(1, FOR_LIGHTEST * lightest) * residualThreshold;
+  }
+
+  /** All shifts, in the order in which they enter the basis. */
+  int[] allShifts() {
+    return IntStream.concat(Arrays.stream(shifts), Arrays.stream(shiftsLeftOut)).toArray();
   }
 
   /** Tolerance of the solutions at a shift, by its index. */

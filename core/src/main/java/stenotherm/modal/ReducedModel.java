@@ -702,24 +702,37 @@ public final class ReducedModel {
       int steady = basisSettings.shifts[0];
       first.addResolvents(steady, 0, basisSettings.tolerance(steady), basis);
       List<ResolventSolver> solved = FarthestPointSampling.choose(reductions, basis, MOST_SOLVED);
-      for (int rate : basisSettings.shifts) {
-        for (ResolventSolver each : solved) {
-          if (each != first || rate != steady) {
-            double fits = each == first || rate == steady ? 0 : threshold;
-            each.addResolvents(rate, fits, basisSettings.tolerance(rate), basis);
-          }
-        }
-      }
+      addStrong(solved, basisSettings.shifts, threshold, basis);
+      // what is added later is orthogonal to what was there, and useless without it: so what no
+      // coarser model is to lack comes before what they leave out
+      first.addWeak(basisSettings, basis);
+      addStrong(solved, basisSettings.shiftsLeftOut, threshold, basis);
       for (ResolventSolver each : reductions) {
         if (!solved.contains(each)) {
           each.enrich(basisSettings, threshold, basis);
         }
         each.release();
       }
-      first.addWeak(basisSettings, basis);
-      first.release();
       for (int c = 1; c < reductions.size(); c++) {
         reductions.get(c).addSwitch(reductions.get(c - 1), basisSettings, basis);
+      }
+    }
+
+    /**
+     * Resolvents of the configurations that are solved, at some shifts but the steady one of the
+     * first.
+     */
+    private void addStrong(
+        List<ResolventSolver> solved, int[] shifts, double threshold, KrylovBasis basis) {
+      ResolventSolver first = solved.get(0);
+      int steady = basisSettings.shifts[0];
+      for (int rate : shifts) {
+        for (ResolventSolver each : solved) {
+          if (each != first || rate != steady) {
+            double fits = each == first || rate == steady ? 0 : threshold;
+            each.addResolvents(rate, fits, basisSettings.tolerance(rate), basis);
+          }
+        }
       }
     }
   }

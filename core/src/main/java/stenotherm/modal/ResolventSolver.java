@@ -187,7 +187,8 @@ final class ResolventSolver {
   }
 
   /**
-   * Adds to a basis what it lacks for weak loads, after all others.
+   * Adds to a basis what it lacks for weak loads, after all others but those that coarser models
+   * leave out.
    *
    * @param settings at which shifts, and which error of their Galerkin solutions is left
    */
@@ -267,7 +268,7 @@ final class ResolventSolver {
    * @param threshold the error up to which nothing is added, in units of {@link #level}
    */
   void enrich(BasisSettings settings, double threshold, KrylovBasis basis) {
-    int[] order = settings.shifts;
+    int[] order = settings.allShifts();
     for (int from = 0; from < order.length; from += SHIFTS_TOGETHER) {
       int to = Math.min(from + SHIFTS_TOGETHER, order.length);
       List<Resolvent> resolvents = guesses(Arrays.copyOfRange(order, from, to), basis);
