@@ -1,6 +1,7 @@
 package stenotherm.decision;
 
 import java.util.List;
+import java.util.Optional;
 import stenotherm.study.StudyResult;
 import stenotherm.transit.TransitResult;
 
@@ -45,6 +46,17 @@ public record Assessment(
    */
   public Margin nominalMargin(Side side) {
     return Margin.smallest(nominal, side, plannedEnd);
+  }
+
+  /**
+   * Returns how much of the variance of the margin that decides comes from each uncertain quantity:
+   * what to know better first.
+   *
+   * @return the shares on the {@linkplain Verdict#side side of the verdict}, largest total first;
+   *     empty where {@link StudyResult#shares} is
+   */
+  public Optional<StudyResult.Apportioned> shares() {
+    return odds.shares(verdict.side() == Side.COLD);
   }
 
   /**

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Situation;
 import stenotherm.base.Checks;
 import stenotherm.base.Source;
 import stenotherm.base.Temperature;
+import stenotherm.base.TimeFunction;
 
 /**
  * Puts a journey together leg by leg.
@@ -53,7 +55,9 @@ public final class JourneyBuilder {
   }
 
   /**
-   * Adds a leg in still air of one temperature, known exactly, out of the sun.
+   * Adds a leg in still air of one temperature, out of the sun. Its air counts as known exactly:
+   * the odds of a journey of such legs leave out that air may be colder or warmer than stated.
+   * Where odds are wanted, state a spread as well.
    *
    * @param name what happens
    * @param duration how long, a minute to 30 days
@@ -63,12 +67,76 @@ public final class JourneyBuilder {
    *     its range
    */
   public JourneyBuilder leg(String name, Duration duration, Temperature ambient) {
-    double kelvin = Checks.given("ambient", ambient).kelvin();
-    return leg(name, duration, Surroundings.of(Ambient.constant(kelvin), 0, FaceFilms.indoors()));
+    return leg(name, duration, ambient, 0);
   }
 
   /**
-   * Adds a leg.
+   * Adds a leg in still air of one temperature that is not known exactly, out of the sun.
+   *
+   * @param name what happens
+   * @param duration how long, a minute to 30 days
+   * @param ambient temperature of air and surroundings
+   * @param spreadInKelvin uncertainty of that temperature, plus or minus [K], 0 to 30; none of it
+   *     shared with other legs
+   * @return this builder
+   * @throws stenotherm.base.InvalidInputException if the name is blank, or the duration or the
+   *     spread is out of its range
+   */
+  public JourneyBuilder leg(
+      String name, Duration duration, Temperature ambient, double spreadInKelvin) {
+    return leg(name, duration, Surroundings.of(air(ambient), spreadInKelvin, FaceFilms.indoors()));
+  }
+
+  /**
+   * Adds a leg in a kind of surroundings, with a temperature of its own. How uncertain that is,
+   * wind, altitude and whether the parcel lies among others are as usual there; the parcel is
+   * upright and out of the sun.
+   *
+   * @param name what happens
+   * @param duration how long, a minute to 30 days
+   * @param situation where, see {@link stenotherm.ambient.Situations}
+   * @param ambient temperature of air and surroundings, instead of what is usual there
+   * @return this builder
+   * @throws stenotherm.base.InvalidInputException if the name is blank, or the duration or the
+   *     situation's spread is out of its range
+   */
+  public JourneyBuilder leg(
+      String name, Duration duration, Situation situation, Temperature ambient) {
+    double usual = Checks.given("situation", situation).spread();
+    return leg(name, duration, situation, ambient, usual);
+  }
+
+  /**
+   * Adds a leg in a kind of surroundings, with a temperature and a spread of its own. Wind,
+   * altitude and whether the parcel lies among others are as usual there; the parcel is upright and
+   * out of the sun.
+   *
+   * @param name what happens
+   * @param duration how long, a minute to 30 days
+   * @param situation where, see {@link stenotherm.ambient.Situations}
+   * @param ambient temperature of air and surroundings, instead of what is usual there
+   * @param spreadInKelvin uncertainty of that temperature, plus or minus [K], 0 to 30; none of it
+   *     shared with other legs
+   * @return this builder
+   * @throws stenotherm.base.InvalidInputException if the name is blank, or the duration or the
+   *     spread is out of its range
+   */
+  public JourneyBuilder leg(
+      String name,
+      Duration duration,
+      Situation situation,
+      Temperature ambient,
+      double spreadInKelvin) {
+    AmbientSpread spread = AmbientSpread.ofItsOwn(spreadInKelvin);
+    return leg(name, duration, Surroundings.of(air(ambient), spread, situation));
+  }
+
+  private static TimeFunction air(Temperature ambient) {
+    return Ambient.constant(Checks.given("ambient", ambient).kelvin());
+  }
+
+  /**
+   * Adds a leg in any surroundings, such as in air whose temperature changes.
    *
    * @param name what happens
    * @param duration how long, a minute to 30 days

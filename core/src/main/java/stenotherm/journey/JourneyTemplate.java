@@ -9,7 +9,6 @@ import java.util.Optional;
 import stenotherm.ambient.Situation;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
-import stenotherm.base.Orientation;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
@@ -94,15 +93,8 @@ public record JourneyTemplate(String name, List<TemplateLeg> legs, Source source
           there.spread()
               * situation.rule().passedOn(air, new Range(time, time + durations.get(index)));
       Surroundings surroundings =
-          new Surroundings(
-              air,
-              new AmbientSpread(situation.spread(), shared),
-              situation.films(),
-              situation.stowage(),
-              Orientation.LID_UP,
-              situation.altitude(),
-              situation.sunlit() ? there.sunshine() : Sunshine.NONE,
-              List.of());
+          Surroundings.of(air, new AmbientSpread(situation.spread(), shared), situation)
+              .under(situation.sunlit() ? there.sunshine() : Sunshine.NONE);
       made.add(
           new Leg(
               leg.name(), there.place(), durations.get(index), surroundings, situation.source()));

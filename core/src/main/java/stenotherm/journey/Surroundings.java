@@ -4,6 +4,7 @@ import java.util.List;
 import stenotherm.air.StandardAtmosphere;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Situation;
 import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Checks;
@@ -77,6 +78,29 @@ public record Surroundings(
         Stowage.ALONE,
         Orientation.LID_UP,
         0,
+        Sunshine.NONE,
+        List.of());
+  }
+
+  /**
+   * Surroundings as a situation usually has them, with air of a temperature of its own: films,
+   * stowage and altitude are the situation's. The parcel is upright and out of the sun, {@linkplain
+   * Situation#sunlit sunlit} or not: sun and sky depend on day and place.
+   *
+   * @param ambient temperature of air and surroundings [K against s since sealing]
+   * @param spread uncertainty of that temperature
+   * @param situation where the parcel is
+   * @return the surroundings
+   */
+  public static Surroundings of(TimeFunction ambient, AmbientSpread spread, Situation situation) {
+    Checks.given("situation", situation);
+    return new Surroundings(
+        ambient,
+        spread,
+        situation.films(),
+        situation.stowage(),
+        Orientation.LID_UP,
+        situation.altitude(),
         Sunshine.NONE,
         List.of());
   }

@@ -85,7 +85,7 @@ public final class ParcelBuilder {
   }
 
   /**
-   * Tapes a warmer to the middle of an inner face.
+   * Tapes a warmer to the middle of an inner face, its film free.
    *
    * @param warmer its name
    * @param kind which
@@ -95,8 +95,25 @@ public final class ParcelBuilder {
    * @throws InvalidInputException if the name is blank
    */
   public ParcelBuilder warmer(String warmer, WarmerClass kind, Face face, Duration opened) {
+    return warmer(warmer, kind, face, opened, FilmCover.FREE);
+  }
+
+  /**
+   * Tapes a warmer to the middle of an inner face.
+   *
+   * @param warmer its name
+   * @param kind which
+   * @param face where
+   * @param opened when it was opened, in time since sealing; negative if before
+   * @param cover what covers the film through which it takes its air
+   * @return this builder
+   * @throws InvalidInputException if the name is blank
+   */
+  public ParcelBuilder warmer(
+      String warmer, WarmerClass kind, Face face, Duration opened, FilmCover cover) {
     double seconds = Checks.given("opened", opened).toMillis() / 1000.0;
-    return with(new PlacedWarmer(warmer, kind, face, Mounting.taped(), seconds));
+    Placement placement = Placement.onFace(face, Mounting.taped());
+    return with(new PlacedWarmer(warmer, kind, placement, seconds, cover));
   }
 
   /**
@@ -122,9 +139,25 @@ public final class ParcelBuilder {
   }
 
   /**
-   * Says where air passes the walls.
+   * Adds holes around the middle of a face. Other holes and the seams stay as they are.
    *
-   * @param other holes, and how the seams are closed
+   * @param face through which
+   * @param count how many, 1 to 1000
+   * @param diameter diameter of each, 0.5 mm to 50 mm
+   * @return this builder
+   * @throws InvalidInputException if a number is out of its range
+   */
+  public ParcelBuilder holes(Face face, int count, Length diameter) {
+    List<Vent> vents = new ArrayList<>(openings.vents());
+    vents.add(new Vent(face, count, Checks.given("diameter", diameter).metres()));
+    openings = new Openings(openings.seamGap(), vents, openings.gapFactors());
+    return this;
+  }
+
+  /**
+   * Says where air passes the walls, instead of what was said before.
+   *
+   * @param other all holes, and how the seams are closed
    * @return this builder
    */
   public ParcelBuilder openings(Openings other) {

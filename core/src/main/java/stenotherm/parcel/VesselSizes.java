@@ -1,7 +1,9 @@
 package stenotherm.parcel;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Lengths;
 import stenotherm.base.Source;
 import stenotherm.base.Suggestions;
@@ -19,6 +21,11 @@ import stenotherm.material.Materials;
 public final class VesselSizes {
   /** One US fluid dram [m3]: an eighth of a fluid ounce. */
   private static final double FLUID_DRAM = Volumes.US_FLUID_OUNCE / 8;
+
+  /** A cup as its users call it; ounces of a cup are fluid ones. */
+  private static final Pattern CUP =
+      Pattern.compile(
+          "(?i)^([0-9]+)\\s*(?:fl\\s*)?(?:oz|ounces?)(?:\\s+deli)?(?:\\s+(?:cup|container|tub))?$");
 
   private static final WallLayer CUP_WALL = new WallLayer(Materials.POLYPROPYLENE, 0.0005);
   private static final WallLayer VIAL_WALL = new WallLayer(Materials.POLYSTYRENE, 0.0012);
@@ -99,13 +106,16 @@ public final class VesselSizes {
   }
 
   /**
-   * Finds a vessel by its name, without regard to case.
+   * Finds a vessel by its name, without regard to case. A round cup may be called as its users call
+   * it.
    *
-   * @param name for example {@code "8 fl oz"}
+   * @param name for example {@code "8 fl oz"} or {@code "8 oz deli cup"}
    * @return the size
    * @throws stenotherm.base.InvalidInputException if there is none; it offers the closest name
    */
   public static VesselSize named(String name) {
-    return Suggestions.find("vessel", name, ALL, VesselSize::name);
+    String plain = CUP.matcher(Checks.given("vessel", name).strip()).replaceFirst("$1 fl oz");
+    boolean isCup = ALL.stream().anyMatch(each -> each.name().equals(plain));
+    return Suggestions.find("vessel", isCup ? plain : name, ALL, VesselSize::name);
   }
 }

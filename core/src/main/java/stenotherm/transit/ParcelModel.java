@@ -96,7 +96,8 @@ public final class ParcelModel {
   }
 
   /**
-   * Builds the model of a packing for one journey and others like it.
+   * Builds the model of a packing for one journey and others like it, with the widest scope. A
+   * {@linkplain ModelScope narrower one} is built in less than half of the time.
    *
    * @param parcel the packing
    * @param journey the journey

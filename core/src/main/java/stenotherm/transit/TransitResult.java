@@ -171,7 +171,9 @@ public final class TransitResult {
   }
 
   /**
-   * Returns the temperature of the hottest part of an animal or a warmer.
+   * Returns the temperature of the hottest part of an animal or a warmer. Of a warmer, whose heat
+   * arises evenly throughout, it is the hottest place anywhere in it, core or surface, and thus at
+   * least as hot as its hottest surface.
    *
    * @param name name of the cup or the warmer
    * @return a copy, one value for each stored time [K]

@@ -2,6 +2,7 @@ package stenotherm.decision;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -244,6 +245,29 @@ class AssessorTest {
     List<String> uncertain =
         DEEP_COLD.odds().shares(true).orElseThrow().shares().stream().map(Share::of).toList();
     assertTrue(uncertain.contains("numerical error"), uncertain.toString());
+  }
+
+  @Test
+  void sharesAreThoseOfTheSideThatDecides() {
+    assertEquals(Side.COLD, DEEP_COLD.verdict().side());
+    assertSame(DEEP_COLD.odds().shares(true), DEEP_COLD.shares());
+    assertEquals(Side.HOT, HOT.verdict().side());
+    assertSame(HOT.odds().shares(false), HOT.shares());
+  }
+
+  @Test
+  void threadsAreTheOnlyThingThatOtherThreadsChange() {
+    AssessmentSettings usual = AssessmentSettings.standard();
+    assertEquals(1, usual.transit().workers().threads());
+    assertEquals(1, usual.study().workers().threads());
+    assertEquals(
+        new AssessmentSettings(
+            TransitSettings.standard().withThreads(2),
+            Times.DAY,
+            StudySettings.standard(AssessmentSettings.SEED, 2)),
+        usual.withThreads(2));
+    assertEquals(SETTINGS.study(), SETTINGS.withThreads(2).study());
+    assertThrows(InvalidInputException.class, () -> usual.withThreads(0));
   }
 
   @Test

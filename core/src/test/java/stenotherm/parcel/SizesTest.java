@@ -47,6 +47,20 @@ class SizesTest {
     assertEquals(85, Lengths.toMillimetres(vial.length()), 2);
   }
 
+  @Test
+  void cupsAreFoundByTheWordsOfTheirUsers() {
+    VesselSize cup = VesselSizes.named("16 fl oz");
+    for (String words :
+        List.of("16 fl oz cup", " 16 oz deli cup", "16oz", "16 OZ Tub", "16 ounce container ")) {
+      assertEquals(cup, VesselSizes.named(words), words);
+    }
+    for (String other : List.of("17 oz deli cup", "16 oz jar", "16 fl cup", "oz")) {
+      String message =
+          assertThrows(InvalidInputException.class, () -> VesselSizes.named(other)).getMessage();
+      assertTrue(message.contains("there is no \"" + other + "\""), message);
+    }
+  }
+
   /** On the coarsest grid of an assessment too; a vial lies down as well. */
   @Test
   void everyVesselIsFoundByACoarseGrid() {

@@ -14,6 +14,9 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Situations;
+import stenotherm.ambient.Stowage;
+import stenotherm.ambient.Sunshine;
 import stenotherm.animal.AnimalBody;
 import stenotherm.animal.Animals;
 import stenotherm.base.Face;
@@ -22,6 +25,7 @@ import stenotherm.base.Length;
 import stenotherm.base.Mass;
 import stenotherm.base.Source;
 import stenotherm.base.Temperature;
+import stenotherm.base.TimeFunction;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.grid.Box;
 import stenotherm.grid.Point;
@@ -29,17 +33,21 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.JourneyBuilder;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
+import stenotherm.journey.Surroundings;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Occupant;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.ParcelBuilder;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
+import stenotherm.parcel.Vent;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
@@ -94,6 +102,63 @@ class EmbeddingTest {
     assertEquals(byHand.filling(), PARCEL.filling());
     assertEquals(byHand.openings(), PARCEL.openings());
     assertEquals(byHand.mass(), PARCEL.mass(), 1e-12);
+  }
+
+  @Test
+  void aWarmersFilmAndHolesHaveShortForms() {
+    Openings loose = new Openings(Openings.LOOSE_GAP, List.of());
+    ParcelBuilder builder =
+        ParcelBuilder.box("box", Length.inches(10), Length.inches(8), Length.millimetres(170))
+            .layer(Materials.EPS_20, Length.millimetres(19))
+            .with(CUP)
+            .warmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, Duration.ZERO, FilmCover.EDGES_TAPED);
+    Parcel closed = builder.build();
+    PlacedWarmer byHand =
+        new PlacedWarmer("warmer", Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped(), 0);
+    assertEquals(List.of(byHand.covered(FilmCover.EDGES_TAPED)), closed.warmers());
+    assertEquals(Openings.usual(), closed.openings());
+    List<Vent> vents = List.of(new Vent(Face.Z_MAX, 2, 0.006), new Vent(Face.Z_MIN, 3, 0.004));
+    builder.holes(Face.Z_MAX, 2, Length.millimetres(6)).holes(Face.Z_MIN, 3, Length.millimetres(4));
+    assertEquals(new Openings(Openings.CLOSED_GAP, vents), builder.build().openings());
+    builder.openings(loose).holes(Face.Z_MAX, 2, Length.millimetres(6));
+    assertEquals(new Openings(Openings.LOOSE_GAP, vents.subList(0, 1)), builder.build().openings());
+    assertThrows(
+        InvalidInputException.class, () -> builder.holes(Face.Z_MAX, 0, Length.millimetres(6)));
+    // millimetres taken for metres
+    assertThrows(InvalidInputException.class, () -> builder.holes(Face.Z_MAX, 2, new Length(6)));
+  }
+
+  @Test
+  void aLegIsAsUncertainAsItSays() {
+    Temperature seven = Temperature.celsius(7);
+    Duration hour = Duration.ofHours(1);
+    Journey journey =
+        JourneyBuilder.sealed(EVENING, Temperature.celsius(22))
+            .leg("cellar", hour, seven)
+            .leg("shed", hour, seven, 4)
+            .leg("hold", hour, Situations.AIRCRAFT_HOLD, seven)
+            .leg("hold", hour, Situations.AIRCRAFT_HOLD, seven, 3)
+            .leg("ramp", hour, Situations.RAMP, seven)
+            .build();
+    List<Surroundings> met = journey.legs().stream().map(Leg::surroundings).toList();
+    assertEquals(
+        List.of(0.0, 4.0, 7.0, 3.0, 4.0), met.stream().map(each -> each.spread().own()).toList());
+    assertTrue(met.stream().allMatch(each -> each.spread().outdoors() == 0));
+    assertTrue(met.stream().allMatch(each -> each.ambient().at(0) == seven.kelvin()));
+    Surroundings byHand =
+        Surroundings.of(TimeFunction.constant(seven.kelvin()), 3, Situations.AIRCRAFT_HOLD.films())
+            .stowed(Stowage.AMONG_OTHERS)
+            .atAltitude(Situations.AIRCRAFT_HOLD.altitude());
+    assertEquals(byHand.films(), met.get(3).films());
+    assertEquals(byHand.stowage(), met.get(3).stowage());
+    assertEquals(byHand.pressure(), met.get(3).pressure());
+    assertEquals(Situations.RAMP.films(), met.get(4).films(), "wind");
+    assertEquals(Sunshine.NONE, met.get(4).sunshine());
+    JourneyBuilder builder = JourneyBuilder.sealed(EVENING, Temperature.celsius(22));
+    assertThrows(InvalidInputException.class, () -> builder.leg("shed", hour, seven, -1));
+    // a temperature taken for a spread
+    assertThrows(
+        InvalidInputException.class, () -> builder.leg("hold", hour, Situations.RAMP, seven, 280));
   }
 
   @Test

@@ -72,21 +72,44 @@ class ReadmeTest {
     assertTrue(showsWhatIsPrinted(EXAMPLES, WallCorner::main));
   }
 
-  /** What a program that depends on the libraries writes, see {@code .ci/consumer}. */
+  /** The program with odds, then what depends on the libraries alone, see {@code .ci/consumer}. */
   @Test
-  void examplesShowTheConsumersCode() throws IOException {
+  void examplesShowCodeOfPrograms() throws IOException {
     List<String> shown = blocks(EXAMPLES, "java");
-    List<String> files = List.of("TwoCups", "Thermostat", "Offsets");
-    List<Integer> longest = List.of(25, 12, 6);
+    List<String> files =
+        List.of(
+            "main/java/stenotherm/examples/OvernightOdds",
+            "consumer/src/main/java/consumer/TwoCups",
+            "consumer/src/main/java/consumer/Thermostat",
+            "consumer/src/main/java/consumer/Offsets");
+    List<Integer> longest = List.of(15, 25, 12, 6);
     assertEquals(files.size(), shown.size());
     for (int n = 0; n < files.size(); n++) {
       String block = shown.get(n);
-      String source =
-          Files.readString(
-              Path.of("src/consumer/src/main/java/consumer/" + files.get(n) + ".java"));
+      String source = Files.readString(Path.of("src/" + files.get(n) + ".java"));
       assertTrue(withoutSpace(source).contains(withoutSpace(block)), block);
       assertTrue(block.lines().count() <= longest.get(n), block);
     }
+  }
+
+  @Test
+  void examplesShowWhatTheOddsAre() throws IOException {
+    assertTrue(showsWhatIsPrinted(EXAMPLES, OvernightOdds::main));
+  }
+
+  /**
+   * A dependency as in the project that {@code .ci/consumer} builds, of the version that there is.
+   */
+  @Test
+  void examplesShowTheDependency() throws IOException {
+    String shown = blocks(EXAMPLES, "xml").get(0);
+    assertTrue(shown.lines().count() <= 10, shown);
+    String version = Stenotherm.VERSION.replace("Stenotherm ", "");
+    String consumer =
+        withoutSpace(Files.readString(Path.of("src/consumer/pom.xml")))
+            .replace("${stenotherm.version}", version);
+    String managed = withoutSpace(shown.substring(shown.indexOf("<dependencyManagement>")));
+    assertTrue(consumer.contains(managed.replaceFirst("</dependencies>$", "")), managed);
   }
 
   private static String withoutSpace(String text) {

@@ -137,7 +137,7 @@ final class HtmlReport {
 
   /** What most of the spread on the side that fails more often comes from. */
   private void shares(Judged row) {
-    Optional<StudyResult.Apportioned> apportioned = row.odds().shares(row.isCold());
+    Optional<StudyResult.Apportioned> apportioned = row.assessment().shares();
     if (apportioned.isEmpty()) {
       return;
     }

@@ -224,8 +224,8 @@ record VerdictWords(Words words) {
     if (row.verdict().within().within() >= WORTH_EXPLAINING) {
       return Optional.empty();
     }
-    return row.odds()
-        .shares(row.isCold())
+    return row.assessment()
+        .shares()
         .map(
             shared ->
                 "What makes journeys differ most: "

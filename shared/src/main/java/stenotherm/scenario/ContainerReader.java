@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.material.Absorbent;
 import stenotherm.material.Material;
@@ -36,11 +35,6 @@ final class ContainerReader {
   private static final String ALONG = "along";
   private static final String BEDDING = "bedding";
   private static final String TOWEL = "towel";
-
-  /** A cup as its users call it; ounces of a cup are fluid ones. */
-  private static final Pattern CUP =
-      Pattern.compile(
-          "(?i)^([0-9]+)\\s*(?:fl\\s*)?(?:oz|ounces?)(?:\\s+deli)?(?:\\s+(?:cup|container|tub))?$");
 
   /** Where wall and lid are left out, by kind of container. */
   private static final Map<String, String> WALLS =
@@ -152,10 +146,7 @@ final class ContainerReader {
     ScalarNode size = section.require("size").asScalar();
     String text = size.text();
     if (!text.matches("(?s)[\\s+\\-−.]*[0-9].*[xX×].*")) {
-      String plain = CUP.matcher(text).replaceFirst("$1 fl oz");
-      boolean known =
-          VesselSizes.all().stream().anyMatch(each -> each.name().equalsIgnoreCase(plain));
-      return named(size.locate(() -> VesselSizes.named(known ? plain : text)));
+      return named(size.locate(() -> VesselSizes.named(text)));
     }
     return text.split("[xX×]", -1).length == 2 ? round(size) : boxed(size);
   }

@@ -2,7 +2,9 @@ package consumer;
 
 import static stenotherm.base.Temperatures.toCelsius;
 
+import java.util.List;
 import stenotherm.base.Workers;
+import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
@@ -14,7 +16,7 @@ public final class Offsets {
   public static void main(String[] args) {
     var parcel = TwoCups.parcel();
     var journey = TwoCups.journey();
-    var model = ParcelModel.of(parcel, journey, TransitSettings.standard());
+    var model = ParcelModel.of(parcel, List.of(journey), TransitSettings.standard(), ModelScope.NOMINAL);
     double[] coldest = new double[200];
     new Workers(2).run(200, (worker, number) -> {
       var offset = Variation.NOMINAL.withOffset(number / 10.0 - 10);
