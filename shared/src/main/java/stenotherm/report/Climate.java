@@ -40,7 +40,7 @@ record Climate(Judged row) {
    * @param warmer which
    * @param peak its highest power [W]
    * @param useful how long it gives at least half of that [s]
-   * @param hottest its hottest surface [K]
+   * @param hottest its hottest part [K]
    * @param limits what limits it for how long [s]; empty if its power is prescribed
    * @param spent when it gives next to nothing any more, its iron being used up [s]; empty if it
    *     lasts

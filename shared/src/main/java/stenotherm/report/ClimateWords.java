@@ -74,7 +74,7 @@ record ClimateWords(Words words) {
         + Words.hours(course.useful())
         + " of the "
         + Words.hours(until)
-        + " h until opening; its hottest surface has "
+        + " h until opening; its hottest part has "
         + words.temperature(course.hottest())
         + "."
         + course

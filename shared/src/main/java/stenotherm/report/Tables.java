@@ -56,7 +56,7 @@ final class Tables {
                 "outer size",
                 "mass"));
     if (warmed) {
-      head.addAll(List.of("warmer's hottest surface", "warmer touches"));
+      head.addAll(List.of("warmer's hottest part", "warmer touches"));
     }
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
