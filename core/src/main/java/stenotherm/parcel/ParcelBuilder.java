@@ -139,7 +139,7 @@ public final class ParcelBuilder {
   }
 
   /**
-   * Adds holes around the middle of a face. Other holes and the seams stay as they are.
+   * Adds holes in a face, beside what lies against it. Other holes and the seams stay as they are.
    *
    * @param face through which
    * @param count how many, 1 to 1000
