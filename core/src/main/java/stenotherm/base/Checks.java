@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Checks {
   /** Colder and hotter than any parcel, and the air at the ground or in a vehicle [K]. */
-  static final Range PARCEL = new Range(200, 350);
+  public static final Range PARCEL_TEMPERATURES = new Range(200, 350);
 
   private Checks() {}
 
@@ -301,7 +301,11 @@ public final class Checks {
    */
   public static double parcelTemperature(String field, double value) {
     return within(
-        field, value, PARCEL, "K", "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
+        field,
+        value,
+        PARCEL_TEMPERATURES,
+        "K",
+        "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
   }
 
   /**

@@ -14,14 +14,14 @@ public record Temperature(double kelvin) {
   /** The range of kelvins [°C]. */
   private static final Range CELSIUS =
       new Range(
-          Temperatures.toCelsius(Checks.PARCEL.low()),
-          Temperatures.toCelsius(Checks.PARCEL.high()));
+          Temperatures.toCelsius(Checks.PARCEL_TEMPERATURES.low()),
+          Temperatures.toCelsius(Checks.PARCEL_TEMPERATURES.high()));
 
   /** The same [°F]. */
   private static final Range FAHRENHEIT =
       new Range(
-          Temperatures.toFahrenheit(Checks.PARCEL.low()),
-          Temperatures.toFahrenheit(Checks.PARCEL.high()));
+          Temperatures.toFahrenheit(Checks.PARCEL_TEMPERATURES.low()),
+          Temperatures.toFahrenheit(Checks.PARCEL_TEMPERATURES.high()));
 
   /**
    * Checks the number.
@@ -46,7 +46,7 @@ public record Temperature(double kelvin) {
         degrees,
         CELSIUS,
         "°C",
-        Checks.PARCEL.contains(degrees)
+        Checks.PARCEL_TEMPERATURES.contains(degrees)
             ? IN_KELVIN
             : FAHRENHEIT.contains(degrees) ? "Is it in degrees Fahrenheit?" : "");
     return new Temperature(Temperatures.fromCelsius(degrees));
@@ -62,7 +62,11 @@ public record Temperature(double kelvin) {
    */
   public static Temperature fahrenheit(double degrees) {
     Checks.within(
-        "temperature", degrees, FAHRENHEIT, "°F", Checks.PARCEL.contains(degrees) ? IN_KELVIN : "");
+        "temperature",
+        degrees,
+        FAHRENHEIT,
+        "°F",
+        Checks.PARCEL_TEMPERATURES.contains(degrees) ? IN_KELVIN : "");
     return new Temperature(Temperatures.fromFahrenheit(degrees));
   }
 }

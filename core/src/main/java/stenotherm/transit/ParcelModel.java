@@ -331,8 +331,8 @@ public final class ParcelModel {
    * @param variation where the uncertain quantities lie in their ranges
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException if the ambient of a leg does not cover its time, the journey
-   *     meets what the model was not built for, or the variation names a warmer or leg that is not
-   *     there
+   *     meets what the model was not built for, or the variation names a warmer, a place or a leg
+   *     that is not there or makes air colder than 200 K
    */
   public TransitResult run(Journey journey, Variation variation) {
     return run(journey, variation, ProgressListener.NONE);
@@ -546,8 +546,9 @@ public final class ParcelModel {
     for (int leg : variation.legs().keySet()) {
       if (leg < 0 || leg >= journey.legs().size()) {
         throw new InvalidInputException(
-            "ambient offset of leg " + (leg + 1),
-            "there are only " + journey.legs().size() + " legs");
+            "ambient offset of leg " + leg,
+            "there is no such leg; they are counted from 0, the last is "
+                + (journey.legs().size() - 1));
       }
     }
     for (String place : variation.places().keySet()) {

@@ -25,7 +25,8 @@ import stenotherm.warmer.WarmerClass;
  *     Factor#WARMER_STRENGTH}
  * @param offset how much warmer the air is everywhere [K]
  * @param places how much warmer it is in all legs at a place, by the place's name [K]
- * @param legs how much warmer it is in a leg, by the leg's position in the journey [K]
+ * @param legs how much warmer it is in a leg, by the leg's position in the journey, counted from 0
+ *     [K]
  */
 public record Variation(
     Map<Factor, Double> positions,
@@ -60,7 +61,7 @@ public record Variation(
     warmers = Collections.unmodifiableMap(new LinkedHashMap<>(warmers));
     checkedOffset("ambient offset", offset);
     places.forEach((place, kelvin) -> checkedOffset("ambient offset at '" + place + "'", kelvin));
-    legs.forEach((leg, kelvin) -> checkedOffset("ambient offset of leg " + (leg + 1), kelvin));
+    legs.forEach((leg, kelvin) -> checkedOffset("ambient offset of leg " + leg, kelvin));
     places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
     legs = Collections.unmodifiableMap(new LinkedHashMap<>(legs));
   }
@@ -146,7 +147,7 @@ public record Variation(
   /**
    * The same variation with air that is warmer in one leg.
    *
-   * @param leg position of the leg in the journey
+   * @param leg position of the leg in the journey, counted from 0
    * @param kelvin by how much [K]
    * @return the changed variation
    * @throws stenotherm.base.InvalidInputException if it is more than 100 K

@@ -332,13 +332,23 @@ class ParcelModelTest {
         model,
         Variation.NOMINAL.withOffsetAt("harbour", 0));
     assertRefused(
-        "ambient offset of leg 3: there are only 2 legs",
+        "ambient offset of leg 2: there is no such leg; they are counted from 0, the last is 1",
         model,
         Variation.NOMINAL.withOffsetIn(2, 0));
     assertRefused(
-        "ambient offset of leg 0: there are only 2 legs",
+        "ambient offset of leg -1: there is no such leg; they are counted from 0, the last is 1",
         model,
         Variation.NOMINAL.withOffsetIn(-1, 0));
+    assertRefused(
+        "ambient temperature of leg 1, 'hall', with an offset of -100 K: 185 K must lie between"
+            + " 200 K and 350 K. It is stated as 285 K.",
+        model,
+        Variation.NOMINAL.withOffsetIn(1, -100));
+    assertEquals(
+        "ambient offset of leg 1: 150 K must lie between -100 K and 100 K. It is a difference of"
+            + " temperatures.",
+        assertThrows(InvalidInputException.class, () -> Variation.NOMINAL.withOffsetIn(1, 150))
+            .getMessage());
   }
 
   private static void assertRefused(String message, ParcelModel model, Variation variation) {
