@@ -23,8 +23,8 @@ public record Departure(Journey journey, JourneyOdds odds) {
    * @param packing the packing, made ready for journeys like these
    * @param journeys the journeys
    * @param many how many runs of each; the threads share the journeys
-   * @param listener told how many journeys are done, on any of the threads but on one at a time;
-   *     may stop
+   * @param listener told after each journey what part of them is done, of 1, on the calling thread
+   *     or one that shares the work, one call at a time; may stop
    * @return the odds, in the order of the journeys
    * @throws stenotherm.base.InvalidInputException if a journey meets what the packing was not made
    *     ready for

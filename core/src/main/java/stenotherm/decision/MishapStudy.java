@@ -93,7 +93,8 @@ public record MishapStudy(
    * @param settings mesh, time steps, solver, seed and threads; the number of journeys does not
    *     count
    * @param first told of the mishaps one by one, with all else as stated, before there are odds
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return what would harm it
    * @throws InvalidInputException if no container holds an animal, or an ambient does not cover its
    *     time

@@ -147,7 +147,8 @@ public final class OddsMap {
    *     is uncertain the same in all
    * @param settings mesh, time steps and solver, number of journeys and threads; journeys end at
    *     their opening
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the map
    * @throws InvalidInputException if no container holds an animal, something melts in the parcel,
    *     or journeys are not alike

@@ -125,7 +125,8 @@ public final class Outlook {
    * @param span journeys that span the weather, at least one: the usual one first, then the ends,
    *     such as the coldest and the hottest
    * @param settings mesh, time steps and solver; journeys are not held longer than they last
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the packing, ready for journeys like these
    * @throws stenotherm.base.InvalidInputException if no container holds an animal, there is no
    *     journey, or an ambient does not cover its time
@@ -298,13 +299,15 @@ public final class Outlook {
    * @param journey the journey
    * @param many how many runs; journeys with the same uncertain quantities are run on the same
    *     points
-   * @param listener told how many are done; may stop
+   * @param listener told how many runs of how many are done, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return odds, quantiles and bands until opening
    * @throws stenotherm.base.InvalidInputException as {@link #nominal}
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public StudyResult odds(Journey journey, StudySettings many, ProgressListener listener) {
+    Checks.given("listener", listener);
     return study(journey).run(many, listener);
   }
 }

@@ -197,7 +197,8 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * @param settings mesh, time steps, solver, seed and threads; the number of journeys does not
    *     count
    * @param first told of the candidates that look best as stated, the smallest first
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return what was found
    * @throws InvalidInputException if nothing fits together, something in the packing melts, or an
    *     ambient does not cover its time

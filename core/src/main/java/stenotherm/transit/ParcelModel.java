@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.ListenerGuard;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Suggestions;
@@ -107,7 +108,7 @@ public final class ParcelModel {
    * @throws IllegalStateException if no reduced model could be made; the message says why
    */
   public static ParcelModel of(Parcel parcel, Journey journey, TransitSettings settings) {
-    return of(parcel, List.of(journey), settings);
+    return of(parcel, List.of(Checks.given("journey", journey)), settings);
   }
 
   /**
@@ -142,7 +143,30 @@ public final class ParcelModel {
    */
   public static ParcelModel of(
       Parcel parcel, List<Journey> journeys, TransitSettings settings, ModelScope scope) {
-    return of(parcel, journeys, settings, scope, Map.of());
+    return of(parcel, journeys, settings, scope, ProgressListener.NONE);
+  }
+
+  /**
+   * Builds a model that is asked for no more than its scope, watched by a listener.
+   *
+   * @param parcel the packing
+   * @param journeys the journeys, at least one
+   * @param settings mesh, time steps and solver
+   * @param scope what is asked for; anything else throws an {@link IllegalStateException}
+   * @param listener told on the calling thread, a few times, what part of the work is done, of 1;
+   *     may stop. What it throws is thrown here as it is. An interrupt stops sooner
+   * @return the model
+   * @throws InvalidInputException as without a scope
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if no reduced model could be made; the message says why
+   */
+  public static ParcelModel of(
+      Parcel parcel,
+      List<Journey> journeys,
+      TransitSettings settings,
+      ModelScope scope,
+      ProgressListener listener) {
+    return of(parcel, journeys, settings, scope, Map.of(), new ListenerGuard(listener));
   }
 
   /**
@@ -165,6 +189,7 @@ public final class ParcelModel {
       TransitSettings settings,
       ModelScope scope,
       Map<String, Point> places) {
+    Checks.given("parcel", parcel);
     Checks.given("places", places);
     places.forEach(
         (name, place) -> {
@@ -173,7 +198,7 @@ public final class ParcelModel {
                 "place '" + name + "'", place + " [m] is not inside the box, " + parcel.outer());
           }
         });
-    return of(parcel, journeys, settings, scope, places);
+    return of(parcel, journeys, settings, scope, places, new ListenerGuard(ProgressListener.NONE));
   }
 
   private static ParcelModel of(
@@ -181,7 +206,8 @@ public final class ParcelModel {
       List<Journey> journeys,
       TransitSettings settings,
       ModelScope scope,
-      Map<String, Point> places) {
+      Map<String, Point> places,
+      ListenerGuard listener) {
     Checks.given("scope", scope);
     Checks.given("parcel", parcel);
     Checks.given("settings", settings);
@@ -202,7 +228,9 @@ public final class ParcelModel {
     ReducedParcel reduced = null;
     Reduction reduction = null;
     if (reason.isEmpty()) {
-      reduced = new ReducedParcelBuilder(body, network, courses, scope, settings.workers()).build();
+      reduced =
+          new ReducedParcelBuilder(body, network, courses, scope, settings.workers(), listener)
+              .build();
       if (!scope.isMeansAlone()) {
         List<End> ends = scope.isNominalAlone() ? List.of(End.NOMINAL) : List.of(End.values());
         reduction =
@@ -287,7 +315,8 @@ public final class ParcelModel {
    * @return false if there would be a reduced model
    */
   public static boolean stepsEveryCell(Parcel parcel, TransitSettings settings) {
-    return reasonForCells(parcel, settings).isPresent();
+    return reasonForCells(Checks.given("parcel", parcel), Checks.given("settings", settings))
+        .isPresent();
   }
 
   private static Optional<String> reasonForCells(Parcel parcel, TransitSettings settings) {
@@ -343,12 +372,15 @@ public final class ParcelModel {
    *
    * @param journey the journey
    * @param variation where the uncertain quantities lie in their ranges
-   * @param listener called at each stored time, in simulated seconds; may stop the run
-   * @return the history; partial if the outcome is not completed
+   * @param listener told on the calling thread at each stored time after sealing how much of the
+   *     journey is done [s]; may stop the run. What it throws is thrown here as it is
+   * @return the history; partial if the outcome is not completed: the listener or an interrupt
+   *     stopped it, or the solver failed
    * @throws InvalidInputException as without a listener
    * @throws IllegalStateException if the model was built for means alone
    */
   public TransitResult run(Journey journey, Variation variation, ProgressListener listener) {
+    Checks.given("listener", listener);
     Course course = course(journey, variation);
     if (reduced == null) {
       return stepped(course, listener);
@@ -390,7 +422,9 @@ public final class ParcelModel {
     return readings(
         journey,
         variation,
-        names.stream().map(name -> new TransitOutput(OutputQuantity.MEAN, name)).toList());
+        Checks.given("names", names).stream()
+            .map(name -> new TransitOutput(OutputQuantity.MEAN, name))
+            .toList());
   }
 
   /**
@@ -428,7 +462,7 @@ public final class ParcelModel {
   }
 
   JourneyMeans journeyReadings(Journey journey, Variation variation, List<TransitOutput> wanted) {
-    int[] positions = body.positions(wanted);
+    int[] positions = body.positions(Checks.given("outputs", wanted));
     if (reduced == null) {
       TransitResult result = run(journey, variation).requireCompleted();
       double[][] values = wanted.stream().map(result::readings).toArray(double[][]::new);
@@ -539,6 +573,8 @@ public final class ParcelModel {
 
   /** What a run goes through; refuses what the model was not built for. */
   Course course(Journey journey, Variation variation) {
+    Checks.given("journey", journey);
+    Checks.given("variation", variation);
     for (String warmer : variation.warmers().keySet()) {
       requireKnown(
           "warmer", warmer, body.parcel().warmers().stream().map(each -> each.name()).toList());
@@ -639,6 +675,7 @@ public final class ParcelModel {
    *     ascending from 0 [s]
    */
   public double[] storedTimes(Journey journey) {
+    Checks.given("journey", journey);
     TreeSet<Double> times = new TreeSet<>();
     times.add(0.0);
     for (int leg = 0; leg < journey.legs().size(); leg++) {

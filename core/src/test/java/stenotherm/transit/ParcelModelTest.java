@@ -491,7 +491,10 @@ class ParcelModelTest {
     TransitResult part =
         model.run(journey(1), Variation.NOMINAL, (done, total) -> ProgressListener.Signal.STOP);
     Exception stop = assertThrows(CancellationException.class, part::requireCompleted);
-    assertEquals("stopped before the journey's end", stop.getMessage());
+    assertEquals("stopped by the listener after 0.5 h of 5 h", stop.getMessage());
+    assertTrue(
+        part.toString().startsWith("sample, 5.0 h: stopped by the listener after 0.5 h of 5 h"),
+        part.toString());
   }
 
   /** A run that stopped keeps its moments; the way to one of them can be interrupted as well. */
