@@ -123,7 +123,9 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
       Assessment now,
       AssessmentSettings settings,
       ProgressListener listener) {
-    Parcel parcel = planned.parcel();
+    Checks.given("judgement", now);
+    Checks.given("settings", settings);
+    Parcel parcel = Checks.given("planned run", planned).parcel();
     Journey journey = planned.journey();
     WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), listener);
     AssessmentSettings one =

@@ -108,6 +108,11 @@ public record MishapStudy(
       AssessmentSettings settings,
       Consumer<List<Harm>> first,
       ProgressListener listener) {
+    Checks.given("parcel", parcel);
+    Checks.given("journey", journey);
+    Checks.given("mishaps", mishaps);
+    Checks.given("settings", settings);
+    Checks.given("who is told first", first);
     Case plan = new Case(List.of(), new Remedy.Shipment(parcel, journey));
     return new Work(plan, settings, listener).run(mishaps, first);
   }

@@ -92,7 +92,7 @@ public final class OddsMap {
     }
 
     private static void requireLength(String field, Range range) {
-      Checks.temperature(field, range.low());
+      Checks.temperature(field, Checks.given(field, range).low());
       Checks.temperature(field, range.high());
       if (!(range.low() < range.high())) {
         throw new InvalidInputException(
@@ -161,7 +161,11 @@ public final class OddsMap {
       Function<Lows, Journey> journeys,
       AssessmentSettings settings,
       Listener listener) {
-    if (parcel.packs().stream().anyMatch(pack -> pack.pack().melts())) {
+    Checks.given("extent", extent);
+    Checks.given("journeys", journeys);
+    Checks.given("settings", settings);
+    Checks.given("listener", listener);
+    if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
           "has a pack that melts: thousands of journeys would take hours");

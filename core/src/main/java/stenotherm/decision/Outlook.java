@@ -135,7 +135,7 @@ public final class Outlook {
    */
   public static Outlook of(
       Parcel parcel, List<Journey> span, AssessmentSettings settings, ProgressListener listener) {
-    return new Assessor(parcel, span, settings).outlook(listener);
+    return new Assessor(parcel, span, Checks.given("settings", settings)).outlook(listener);
   }
 
   /**
@@ -307,7 +307,8 @@ public final class Outlook {
    * @throws IllegalStateException if a run failed
    */
   public StudyResult odds(Journey journey, StudySettings many, ProgressListener listener) {
+    Checks.given("settings", many);
     Checks.given("listener", listener);
-    return study(journey).run(many, listener);
+    return study(Checks.given("journey", journey)).run(many, listener);
   }
 }

@@ -213,7 +213,9 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       AssessmentSettings settings,
       Consumer<List<Found>> first,
       ProgressListener listener) {
-    if (parcel.packs().stream().anyMatch(pack -> pack.pack().melts())) {
+    Checks.given("who is told first", first);
+    Checks.given("settings", settings);
+    if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
           "has a pack that melts: each candidate would take minutes; search without it");

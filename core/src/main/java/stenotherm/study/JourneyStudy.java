@@ -96,7 +96,9 @@ public final class JourneyStudy {
       Uncertainties uncertainties,
       double[][] correction,
       double[][] hotter) {
-    double[] times = model.times();
+    Checks.given("parcel", parcel);
+    Checks.given("uncertainties", uncertainties);
+    double[] times = Checks.given("model", model).times();
     return new JourneyStudy(
         parcel,
         times,
@@ -116,7 +118,7 @@ public final class JourneyStudy {
    */
   public static double[][] hotter(TransitResult nominal) {
     List<double[]> all = new ArrayList<>();
-    for (Container cup : nominal.parcel().occupied()) {
+    for (Container cup : Checks.given("nominal run", nominal).parcel().occupied()) {
       double[] above = nominal.hottestPlace(cup.name());
       double[] mean = nominal.mean(cup.name());
       for (int row = 0; row < above.length; row++) {
@@ -151,7 +153,8 @@ public final class JourneyStudy {
    */
   public static JourneyStudy direct(
       ParcelModel model, Journey journey, double opening, Uncertainties uncertainties) {
-    Parcel parcel = model.parcel();
+    Parcel parcel = Checks.given("model", model).parcel();
+    Checks.given("uncertainties", uncertainties);
     double[] times = model.storedTimes(journey);
     return new JourneyStudy(
         parcel,
@@ -259,6 +262,8 @@ public final class JourneyStudy {
    *     for each, or the span is not above 0
    */
   public static double[] runningMeans(double[] times, double[] values, double span) {
+    Checks.given("times", times);
+    Checks.given("values", values);
     if (times.length == 0 || times.length != values.length) {
       throw new InvalidInputException(
           "running means",
@@ -288,6 +293,7 @@ public final class JourneyStudy {
    * @return the changed study
    */
   public JourneyStudy with(Uncertainties others) {
+    Checks.given("uncertainties", others);
     return new JourneyStudy(parcel, times, run, opening, others, correction, hotter);
   }
 
@@ -354,7 +360,7 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Fate> fates(StudySettings settings) {
-    return fates(settings, settings.replicates(), few -> false);
+    return fates(settings, Checks.given("settings", settings).replicates(), few -> false);
   }
 
   /**
@@ -370,6 +376,7 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Fate> fates(StudySettings settings, int first, Predicate<List<Fate>> isEnough) {
+    Checks.given("settings", settings);
     if (first < 1 || first > settings.replicates()) {
       throw new InvalidInputException(
           "first replicates", first + " must be within 1 to " + settings.replicates());
@@ -400,7 +407,7 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Trace> traces(StudySettings settings) {
-    Trace[] traces = new Trace[settings.journeys()];
+    Trace[] traces = new Trace[Checks.given("settings", settings).journeys()];
     each(
         settings,
         0,
@@ -493,7 +500,7 @@ public final class JourneyStudy {
     private final Judge judge;
 
     Work(StudySettings settings, ProgressListener listener) {
-      this.settings = settings;
+      this.settings = Checks.given("settings", settings);
       this.listener = new ListenerGuard(listener);
       this.judge = judge();
       this.tallies = new Tally[Math.min(settings.workers().threads(), settings.replicates())];

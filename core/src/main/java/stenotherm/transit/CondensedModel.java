@@ -80,7 +80,7 @@ public final class CondensedModel {
    * @throws CancellationException if an interrupt stopped it
    */
   public static CondensedModel of(ParcelModel whole, Journey journey, List<Variation> seen) {
-    return of(whole, List.of(journey), seen);
+    return of(whole, List.of(Checks.given("journey", journey)), seen);
   }
 
   /**
@@ -101,7 +101,7 @@ public final class CondensedModel {
   }
 
   private static List<TransitOutput> animals(ParcelModel whole) {
-    return whole.parcel().occupied().stream()
+    return Checks.given("model", whole).parcel().occupied().stream()
         .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
         .toList();
   }
@@ -119,12 +119,12 @@ public final class CondensedModel {
    */
   public static CondensedModel of(
       ParcelModel whole, Journey journey, List<Variation> seen, List<TransitOutput> read) {
-    List<TransitOutput> outputs = whole.meansAndPlaces();
+    List<TransitOutput> outputs = Checks.given("model", whole).meansAndPlaces();
     if (!outputs.containsAll(Checks.given("outputs", read))) {
       throw new InvalidInputException(
           "outputs", read + " are not among those of the model, " + outputs);
     }
-    return of(whole, List.of(journey), seen, read);
+    return of(whole, List.of(Checks.given("journey", journey)), seen, read);
   }
 
   private static CondensedModel of(
@@ -132,7 +132,7 @@ public final class CondensedModel {
     List<TransitOutput> outputs = whole.meansAndPlaces();
     List<TransitOutput> wanted = List.copyOf(read);
     Journey journey = journeys.get(0);
-    if (seen.size() < CHECKED) {
+    if (Checks.given("runs to span", seen).size() < CHECKED) {
       throw new InvalidInputException("runs to span", seen.size() + " must be at least " + CHECKED);
     }
     ReducedParcel reduced = whole.reduced();
@@ -187,6 +187,7 @@ public final class CondensedModel {
    * @return the model for it
    */
   public CondensedModel on(Journey other) {
+    Checks.given("journey", other);
     if (small == null) {
       return new CondensedModel(whole, other, read, small, error);
     }
@@ -304,6 +305,7 @@ public final class CondensedModel {
    * @throws IllegalStateException if the run failed
    */
   public JourneyMeans run(Variation variation) {
+    Checks.given("variation", variation);
     ReducedParcel model = small;
     if (model == null) {
       return whole.journeyReadings(journey, variation, read);

@@ -52,6 +52,10 @@ public record Variation(
    *     0, or an offset farther than 100 K
    */
   public Variation {
+    Checks.given("positions", positions);
+    Checks.given("warmers", warmers);
+    Checks.given("places", places);
+    Checks.given("legs", legs);
     Map<Factor, Double> copy = new EnumMap<>(Factor.class);
     copy.putAll(positions);
     copy.forEach((factor, position) -> checkedPosition(factor.words(), position));
@@ -90,7 +94,7 @@ public record Variation(
   public Variation with(Factor factor, double position) {
     Map<Factor, Double> changed = new EnumMap<>(Factor.class);
     changed.putAll(positions);
-    changed.put(factor, position);
+    changed.put(Checks.given("factor", factor), position);
     return new Variation(changed, warmers, offset, places, legs);
   }
 
@@ -102,7 +106,7 @@ public record Variation(
    * @return the changed variation
    */
   public Variation with(Factor factor, End end) {
-    return with(factor, end.position());
+    return with(factor, Checks.given("end", end).position());
   }
 
   /**
@@ -115,7 +119,7 @@ public record Variation(
    */
   public Variation withWarmer(String warmer, double position) {
     Map<String, Double> changed = new LinkedHashMap<>(warmers);
-    changed.put(warmer, position);
+    changed.put(Checks.given("warmer", warmer), position);
     return new Variation(positions, changed, offset, places, legs);
   }
 
@@ -140,7 +144,7 @@ public record Variation(
    */
   public Variation withOffsetAt(String place, double kelvin) {
     Map<String, Double> changed = new LinkedHashMap<>(places);
-    changed.put(place, kelvin);
+    changed.put(Checks.given("place", place), kelvin);
     return new Variation(positions, warmers, offset, changed, legs);
   }
 
