@@ -13,6 +13,7 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.modal.ModelFormatException;
+import stenotherm.modal.StoredForm;
 import stenotherm.modal.StoredNumbers;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.JourneyStudy;
@@ -202,22 +203,18 @@ public final class Outlook {
    * one that was written. Safe to use on data of unknown origin, as {@link ParcelModel#read}.
    *
    * @param in where to read from; exactly the packing is read
-   * @param parcel the packing
+   * @param parcel the packing; its name may be another, nothing else that runs depend on
    * @param journey any journey that it is to be ready for
    * @return the packing, ready for the same journeys
    * @throws stenotherm.base.InvalidInputException if another packing was written
-   * @throws ModelFormatException if this is no such packing, or one of another version, or damaged
+   * @throws ModelFormatException if this is no such packing, or one of another version, or damaged,
+   *     or the data end within it
    * @throws IOException if reading fails
    */
   public static Outlook read(DataInput in, Parcel parcel, Journey journey) throws IOException {
-    if (in.readLong() != MAGIC) {
-      throw new ModelFormatException("magic number", 0, "this is no packing that was made ready");
-    }
-    int version = in.readInt();
-    if (version != VERSION) {
-      throw new ModelFormatException(
-          "version", Long.BYTES, version + " is unknown; " + VERSION + " is read here");
-    }
+    Checks.given("parcel", parcel);
+    Checks.given("journey", journey);
+    StoredForm.readHead(in, MAGIC, VERSION, "this is no packing that was made ready");
     ParcelModel whole = ParcelModel.read(in, parcel);
     CondensedModel condensed = CondensedModel.read(in, parcel, journey);
     List<double[]> rows = StoredNumbers.read(in);

@@ -249,13 +249,16 @@ public final class ParcelModel {
   }
 
   /**
-   * Writes what runs need, without the cells: some megabytes. The format is documented in {@code
-   * StoredParcel}.
+   * Writes what runs need, without the cells: some megabytes. A head with its version, a checksum
+   * of the packing, the scope, error estimates and coefficients at hand comes first; then the
+   * reduced model in the form that {@link stenotherm.modal} describes. Another version than that of
+   * this library is refused when it is read.
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
-   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store, or
-   *     if the model reads places by name, which the form has no room for
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store; if
+   *     the model reads places by name or is {@linkplain #settlingFinely one that settles finely},
+   *     which the form has no room for
    */
   public void write(DataOutput out) throws IOException {
     if (reduced == null) {
@@ -263,6 +266,11 @@ public final class ParcelModel {
     }
     if (body.hasPlaces()) {
       throw new IllegalStateException("a model that reads places by name is not stored");
+    }
+    if (!reduced.isUsual()) {
+      throw new IllegalStateException(
+          "a model that settles finely is not stored: read again, it would settle as usual; store"
+              + " the usual one and make this of it");
     }
     TreeSet<String> names = new TreeSet<>(inOneAir);
     Map<TransitOutput, Double> errors = reduction == null ? Map.of() : reduction.errors();
@@ -272,20 +280,22 @@ public final class ParcelModel {
 
   /**
    * Reads a model that was written. Its runs have the same bits as those of the model that was
-   * written; fields and {@link #runEveryCell} need the cells and throw an {@link
-   * IllegalStateException} that says so. Safe to use on data of unknown origin, as {@link
+   * written, whatever its scope; fields and {@link #runEveryCell} need the cells and throw an
+   * {@link IllegalStateException} that says so. Safe to use on data of unknown origin, as {@link
    * stenotherm.modal.ReducedModel#read}.
    *
    * @param in where to read from; exactly the model is read
-   * @param parcel the packing that the model was built for
+   * @param parcel the packing that the model was built for. Its name may be another, and so may
+   *     citations, cautions and what animals tolerate; walls, contents, openings and how warmers
+   *     burn and lie may not: coefficients at hand and the basis were found for these
    * @return the model
    * @throws InvalidInputException if it was built for another packing
    * @throws stenotherm.modal.ModelFormatException if this is no stored model, or one of another
-   *     version, or damaged
+   *     version, or damaged, or the data end within it
    * @throws IOException if reading fails
    */
   public static ParcelModel read(DataInput in, Parcel parcel) throws IOException {
-    StoredParcel.Read read = StoredParcel.read(in, parcel);
+    StoredParcel.Read read = StoredParcel.read(in, Checks.given("parcel", parcel));
     StoredParcel.Content content = read.content();
     ReducedParcel reduced = content.reduced();
     boolean whole = !content.scope().isMeansAlone();
@@ -689,7 +699,7 @@ public final class ParcelModel {
 
   /**
    * The same model with coefficients taken anew more often: nine times instead of twice after a
-   * leg's beginning. The difference of two runs tells what holding them does.
+   * leg's beginning. The difference of two runs tells what holding them does. It cannot be written.
    *
    * @return the model; this one if every cell is stepped
    */
