@@ -27,7 +27,7 @@ public record AnimalBody(double mass, Proportions proportions) {
    */
   public AnimalBody {
     Checks.given("proportions of an animal", proportions);
-    Checks.within("animal mass", mass, MASSES, "kg", "Masses are in kilograms: 12 g are 0.012 kg.");
+    Checks.mass("animal mass", mass, MASSES, "");
   }
 
   /**

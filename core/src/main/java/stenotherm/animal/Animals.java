@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Suggestions;
 
@@ -149,6 +150,7 @@ public final class Animals {
    * @return its group; empty if the catalogue lacks it, as one with limits of a user's own
    */
   public static Optional<AnimalGroup> group(Animal animal) {
+    Checks.given("animal", animal);
     if (Amphibians.FROGS.contains(animal) || Amphibians.SALAMANDERS.contains(animal)) {
       return Optional.of(AnimalGroup.AMPHIBIAN);
     }

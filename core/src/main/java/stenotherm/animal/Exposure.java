@@ -51,7 +51,11 @@ public record Exposure(
    */
   public static Exposure of(
       Tolerance tolerance, double[] times, double[] coldest, double[] hottest) {
-    check(times, coldest, hottest);
+    Checks.given("tolerance", tolerance);
+    check(
+        Checks.given("times", times),
+        Checks.given("coldest", coldest),
+        Checks.given("hottest", hottest));
     return new Exposure(
         tolerance,
         outside(tolerance.comfortable().range(), times, coldest, hottest),

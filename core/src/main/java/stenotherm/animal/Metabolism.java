@@ -106,12 +106,7 @@ public record Metabolism(double oxygen, double carbonDioxide, double heat, boole
   }
 
   private static void check(double mass, double temperature) {
-    Checks.within(
-        "animal mass",
-        mass,
-        AnimalBody.MASSES,
-        "kg",
-        "Masses are in kilograms: 12 g are 0.012 kg.");
+    Checks.mass("animal mass", mass, AnimalBody.MASSES, "");
     Checks.parcelTemperature("body temperature", temperature);
   }
 }

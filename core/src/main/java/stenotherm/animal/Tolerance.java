@@ -68,7 +68,10 @@ public record Tolerance(
    * @throws InvalidInputException if they are not nested
    */
   public Tolerance(TemperatureBand comfortable, TemperatureBand alarm) {
-    this(comfortable, alarm, new TemperatureBand(alarm.range(), LIMITS_UNKNOWN));
+    this(
+        comfortable,
+        alarm,
+        new TemperatureBand(Checks.given("alarm", alarm).range(), LIMITS_UNKNOWN));
   }
 
   /** Hottest that a place may be that an animal can touch: 40 °C [K]. */

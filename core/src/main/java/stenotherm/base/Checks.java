@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.CancellationException;
+import java.util.function.DoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Checks {
   /** Colder and hotter than any parcel, and the air at the ground or in a vehicle [K]. */
-  private static final Range PARCEL = new Range(200, 350);
+  public static final Range PARCEL_TEMPERATURES = new Range(200, 350);
 
   private Checks() {}
 
@@ -145,29 +146,131 @@ public final class Checks {
    * @param value the value [unit]
    * @param allowed the closed range that it must lie in [unit]
    * @param unit unit shown in the message
-   * @param hint what the user should check, as a sentence
+   * @param hint what the user should check, as a sentence; may be empty
    * @return the value [in its unit]
    * @throws InvalidInputException if the value is outside the range or NaN
    */
   public static double within(String field, double value, Range allowed, String unit, String hint) {
-    if (!(value >= allowed.low() && value <= allowed.high())) {
-      // six digits may hide by how little it is outside
-      String shown = show(value, unit);
-      boolean isHidden =
-          shown.equals(show(allowed.low(), unit)) || shown.equals(show(allowed.high(), unit));
-      throw new InvalidInputException(
+    if (!allowed.contains(value)) {
+      throw outside(
           field,
-          (isHidden ? value + " " + unit : shown)
-              + " must lie between "
-              + show(allowed.low(), unit)
-              + " and "
-              + show(allowed.high(), unit)
-              + ". "
-              + hint,
+          value,
+          each -> show(each, unit),
+          hint,
           new InvalidInputException.Bounds(
               value, allowed.low(), allowed.high(), false, unit, hint));
     }
     return value;
+  }
+
+  /** Says what is wrong with a value outside of its bounds, in words for a value of its kind. */
+  private static InvalidInputException outside(
+      String field,
+      double value,
+      DoubleFunction<String> words,
+      String hint,
+      InvalidInputException.Bounds bounds) {
+    // six digits may hide by how little it is outside
+    String shown = words.apply(value);
+    String least = words.apply(bounds.least());
+    String most = words.apply(bounds.most());
+    boolean isHidden = shown.equals(least) || shown.equals(most);
+    return new InvalidInputException(
+        field,
+        (isHidden ? value + " " + bounds.unit() : shown)
+            + " must lie between "
+            + least
+            + " and "
+            + most
+            + (hint.isEmpty() ? "" : ". " + hint),
+        bounds);
+  }
+
+  /**
+   * Checks that a length is finite and above zero. Callers write lengths in metres, millimetres and
+   * inches; a message has millimetres.
+   *
+   * @param field name of the input
+   * @param metres the length [m]
+   * @return the length [m]
+   * @throws InvalidInputException if it is not a finite number above zero
+   */
+  public static double extent(String field, double metres) {
+    if (!(metres > 0) || Double.isInfinite(metres)) {
+      throw new InvalidInputException(
+          field,
+          show(Lengths.toMillimetres(metres), "mm")
+              + (Double.isFinite(metres) ? " must be above 0" : " must be a finite number above 0"),
+          new InvalidInputException.Bounds(metres, 0, Double.POSITIVE_INFINITY, true, "m", ""));
+    }
+    return metres;
+  }
+
+  /**
+   * Checks that a mass lies in a closed range. Callers write masses in kilograms, grams, ounces and
+   * pounds; a message has grams below a kilogram, and asks whether grams were taken for kilograms
+   * or kilograms for grams where that would fit.
+   *
+   * @param field name of the input
+   * @param kilograms the mass [kg]
+   * @param allowed the closed range that it must lie in [kg]
+   * @param hint what the user should check, as a sentence; may be empty
+   * @return the mass [kg]
+   * @throws InvalidInputException if it is outside the range or NaN
+   */
+  public static double mass(String field, double kilograms, Range allowed, String hint) {
+    if (!allowed.contains(kilograms)) {
+      String meant =
+          allowed.contains(Masses.toGrams(kilograms))
+              ? "Is it in kilograms?"
+              : allowed.contains(Masses.fromGrams(kilograms)) ? "Is it in grams?" : "";
+      throw outside(
+          field,
+          kilograms,
+          each -> Math.abs(each) < 1 ? show(Masses.toGrams(each), "g") : show(each, "kg"),
+          (hint + " " + meant).strip(),
+          new InvalidInputException.Bounds(
+              kilograms, allowed.low(), allowed.high(), false, "kg", hint));
+    }
+    return kilograms;
+  }
+
+  /**
+   * Checks that a duration lies in a closed range. Callers write durations in seconds or as a
+   * {@link java.time.Duration}; a message has the unit that suits the number, and asks whether
+   * hours were taken for seconds where that would fit.
+   *
+   * @param field name of the input
+   * @param seconds the duration [s]
+   * @param allowed the closed range that it must lie in [s]
+   * @return the duration [s]
+   * @throws InvalidInputException if it is outside the range or NaN
+   */
+  public static double duration(String field, double seconds, Range allowed) {
+    if (!allowed.contains(seconds)) {
+      boolean isHours =
+          seconds > 0 && seconds < allowed.low() && allowed.contains(Times.fromHours(seconds));
+      throw outside(
+          field,
+          seconds,
+          Checks::duration,
+          isHours ? "Is it in hours?" : "",
+          new InvalidInputException.Bounds(seconds, allowed.low(), allowed.high(), false, "s", ""));
+    }
+    return seconds;
+  }
+
+  private static String duration(double seconds) {
+    double size = Math.abs(seconds);
+    if (size < Times.MINUTE) {
+      return show(seconds, "s");
+    }
+    if (size < Times.HOUR) {
+      return show(Times.toMinutes(seconds), "min");
+    }
+    return size < 2 * Times.DAY
+        ? show(Times.toHours(seconds), "h")
+        : show(seconds / Times.DAY, "days");
   }
 
   /**
@@ -198,7 +301,11 @@ public final class Checks {
    */
   public static double parcelTemperature(String field, double value) {
     return within(
-        field, value, PARCEL, "K", "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
+        field,
+        value,
+        PARCEL_TEMPERATURES,
+        "K",
+        "Temperatures are absolute, in kelvin: 20 °C is 293.15 K.");
   }
 
   /**

@@ -26,7 +26,7 @@ public record Length(double metres) {
    * @throws InvalidInputException if it is not finite
    */
   public static Length millimetres(double millimetres) {
-    return new Length(Lengths.fromMillimetres(millimetres));
+    return new Length(Lengths.fromMillimetres(Checks.finite("length", millimetres, "mm")));
   }
 
   /**
@@ -37,6 +37,6 @@ public record Length(double metres) {
    * @throws InvalidInputException if it is not finite
    */
   public static Length inches(double inches) {
-    return new Length(Lengths.fromInches(inches));
+    return new Length(Lengths.fromInches(Checks.finite("length", inches, "in")));
   }
 }

@@ -26,7 +26,7 @@ public record Mass(double kilograms) {
    * @throws InvalidInputException if it is not finite and above 0
    */
   public static Mass grams(double grams) {
-    return new Mass(Masses.fromGrams(grams));
+    return new Mass(Masses.fromGrams(Checks.positive("mass", grams, "g")));
   }
 
   /**
@@ -37,7 +37,7 @@ public record Mass(double kilograms) {
    * @throws InvalidInputException if it is not finite and above 0
    */
   public static Mass ounces(double ounces) {
-    return new Mass(Masses.fromOunces(ounces));
+    return new Mass(Masses.fromOunces(Checks.positive("mass", ounces, "oz")));
   }
 
   /**
@@ -48,6 +48,6 @@ public record Mass(double kilograms) {
    * @throws InvalidInputException if it is not finite and above 0
    */
   public static Mass pounds(double pounds) {
-    return new Mass(Masses.fromPounds(pounds));
+    return new Mass(Masses.fromPounds(Checks.positive("mass", pounds, "lb")));
   }
 }

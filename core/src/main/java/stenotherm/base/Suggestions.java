@@ -67,7 +67,8 @@ public final class Suggestions {
    * @return the closest name; empty if none is close
    */
   public static Optional<String> closest(String given, Collection<String> known) {
-    String wanted = normal(given);
+    String wanted = normal(Checks.given("name", given));
+    Checks.given("known names", known);
     if (wanted.length() > LONGEST_NAME) {
       return Optional.empty();
     }
@@ -107,6 +108,7 @@ public final class Suggestions {
 
   private static InvalidInputException unknown(
       String field, String given, Collection<String> known, List<OtherWord> others) {
+    Checks.given(field, given);
     return new InvalidInputException(
         field,
         "there is no \""
@@ -209,7 +211,7 @@ public final class Suggestions {
       List<T> items,
       Function<? super T, String> nameOf,
       List<OtherWord> others) {
-    String wanted = normal(given);
+    String wanted = normal(Checks.given(field, given));
     for (T item : items) {
       if (normal(nameOf.apply(item)).equals(wanted)) {
         return item;

@@ -36,7 +36,7 @@ public record TimeBudget(double seconds, LongSupplier clock) {
    * work says how much is done.
    *
    * @param hint what would take less time, as a sentence
-   * @param listener told what the work tells; may stop it, too
+   * @param listener told what the work tells, on the thread that tells it; may stop it, too
    * @param work what is done, with the listener that it must tell how much is done
    * @param <T> what comes of it
    * @return what comes of it
@@ -46,11 +46,12 @@ public record TimeBudget(double seconds, LongSupplier clock) {
   public <T> T within(
       String hint, ProgressListener listener, Function<? super ProgressListener, T> work) {
     Checks.given("hint", hint);
-    Watch watch = new Watch(Checks.given("listener", listener));
+    Watch watch = new Watch(listener);
     T made;
     try {
       made = Checks.given("work", work).apply(watch);
     } catch (IllegalStateException stopped) {
+      watch.listener.passOn();
       watch.requireTime(hint);
       throw stopped;
     }
@@ -61,13 +62,13 @@ public record TimeBudget(double seconds, LongSupplier clock) {
 
   /** Looks at the time. */
   private final class Watch implements ProgressListener {
-    private final ProgressListener listener;
+    private final ListenerGuard listener;
     private final long start = clock.getAsLong();
     private boolean estimated;
     private String excess = "";
 
     Watch(ProgressListener listener) {
-      this.listener = listener;
+      this.listener = new ListenerGuard(listener);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package stenotherm.base;
 
+import java.time.Duration;
+
 /**
  * Converts durations between seconds and everyday units.
  *
@@ -16,6 +18,16 @@ public final class Times {
   public static final double DAY = 86400;
 
   private Times() {}
+
+  /**
+   * Converts from a duration of any length; of very long ones some digits are lost.
+   *
+   * @param duration the duration
+   * @return duration [s]
+   */
+  public static double seconds(Duration duration) {
+    return duration.getSeconds() + duration.getNano() / 1e9;
+  }
 
   /**
    * Converts from minutes.

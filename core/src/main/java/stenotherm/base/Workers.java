@@ -64,10 +64,15 @@ public record Workers(int threads, Executor executor) {
    * Does all tasks. If some fail, the failure of the first in order is thrown. An interrupt of the
    * calling thread is passed on when all are done; tasks that take long look for it.
    *
-   * @param tasks number of tasks
+   * @param tasks number of tasks, 0 or above
    * @param task what is done for each
+   * @throws InvalidInputException if the number is below 0
    */
   public void run(int tasks, Task task) {
+    if (tasks < 0) {
+      throw new InvalidInputException("tasks", tasks + " must be 0 or above");
+    }
+    Checks.given("task", task);
     Call call = new Call(tasks, task);
     try {
       for (int worker = 1; worker < Math.min(threads, tasks); worker++) {

@@ -6,6 +6,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.ListenerGuard;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 
@@ -46,7 +47,8 @@ public final class TransientSolver {
    * @param storedTimes when to store outputs [s], ascending, not negative; the last is the end of
    *     the run
    * @param settings how to step
-   * @param listener told of each step, in simulated seconds; may stop the run
+   * @param listener told on the calling thread after each step how much is done of the last stored
+   *     time [s]; may stop the run. What it throws is thrown here as it is
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException if the problem has no initial temperature, a probe does not
    *     exist, or the times do not ascend
@@ -78,7 +80,7 @@ public final class TransientSolver {
   private static final class Run {
     private final ConductionProblem problem;
     private final double[] storedTimes;
-    private final ProgressListener listener;
+    private final ListenerGuard listener;
     private final HeatOperator operator;
     private final Forcing forcing;
     private final Probes probes;
@@ -96,7 +98,7 @@ public final class TransientSolver {
         ProgressListener listener) {
       this.problem = problem;
       this.storedTimes = storedTimes.clone();
-      this.listener = listener;
+      this.listener = new ListenerGuard(listener);
       this.operator = new HeatOperator(problem.network());
       this.forcing = problem.forcing();
       this.probes = new Probes(operator, probes);
@@ -130,20 +132,21 @@ public final class TransientSolver {
           }
           if (!goOn) {
             outcome =
-                new Outcome.Stopped(
+                stopped(
                     Thread.currentThread().isInterrupted()
                         ? "interrupted"
-                        : "stopped by the listener",
-                    integrator.time);
+                        : "stopped by the listener");
             break;
           }
           jumpIfNeeded(stop);
         }
       } catch (CancellationException interrupt) {
-        outcome = new Outcome.Stopped("interrupted", integrator.time);
+        listener.passOn();
+        outcome = stopped("interrupted");
       } catch (SolverFailure failure) {
         outcome = new Outcome.Failed(String.valueOf(failure.getMessage()), integrator.time);
       } catch (InvalidInputException refused) {
+        listener.passOn();
         // a boundary has left its range during the run, such as a film below zero
         outcome = new Outcome.Failed(String.valueOf(refused.getMessage()), integrator.time);
       }
@@ -158,6 +161,13 @@ public final class TransientSolver {
           Ledgers.of(operator, integrator, initial),
           new TransientSolution.Work(
               integrator.steps, integrator.rejected, integrator.iterations()));
+    }
+
+    private Outcome stopped(String how) {
+      double end = storedTimes[storedTimes.length - 1];
+      return new Outcome.Stopped(
+          how + " after " + Checks.show(integrator.time, "s") + " of " + Checks.show(end, "s"),
+          integrator.time);
     }
 
     /** Stores outputs; at a jump, under the conditions after it. */

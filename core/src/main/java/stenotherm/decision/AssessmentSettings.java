@@ -38,7 +38,7 @@ public record AssessmentSettings(TransitSettings transit, double longestHold, St
    */
   public AssessmentSettings(TransitSettings transit, double longestHold) {
     this(
-        transit,
+        Checks.given("transit", transit),
         longestHold,
         StudySettings.standard(SEED, transit.workers().threads()).with(transit.workers()));
   }

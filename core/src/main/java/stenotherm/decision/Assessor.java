@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.ListenerGuard;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
@@ -40,7 +43,12 @@ import stenotherm.transit.Variation;
  * out is followed in a quarter of the journeys only, one whose level hangs on their number in twice
  * as many.
  *
- * <p>Experimental. Not thread-safe: one object belongs to one thread.
+ * <p>A listener is told what part of the whole is done, of 1: several times while models are made,
+ * then after each journey; on the calling thread or one of those that share the work, one call at a
+ * time. What it throws reaches the caller as it is.
+ *
+ * <p>Experimental. Not thread-safe: one object belongs to one thread at a time; another one gets an
+ * {@link IllegalStateException}.
  */
 public final class Assessor {
   /** Widths of the three grids, as scales of the width that the settings ask for. */
@@ -78,6 +86,7 @@ public final class Assessor {
   private final List<Journey> span;
   private final AssessmentSettings settings;
   private final Map<Double, ParcelModel> models = new HashMap<>();
+  private final AtomicReference<@Nullable Thread> user = new AtomicReference<>();
   private @Nullable Prepared prepared;
 
   /**
@@ -115,13 +124,33 @@ public final class Assessor {
     this.settings = settings;
   }
 
+  /** Does something while no other thread uses this: what it has found so far is not guarded. */
+  private <T> T alone(Supplier<T> work) {
+    Thread caller = Thread.currentThread();
+    Thread before = user.compareAndExchange(null, caller);
+    if (before != null && before != caller) {
+      throw new IllegalStateException(
+          "an assessor belongs to one thread at a time, and '"
+              + before.getName()
+              + "' uses this one; make one for each thread");
+    }
+    try {
+      return work.get();
+    } finally {
+      if (before == null) {
+        user.set(null);
+      }
+    }
+  }
+
   /**
    * Judges a packing.
    *
    * @param parcel the packing
    * @param journey the journey; the ambient of its last leg must cover the longest hold as well
    * @param settings mesh, time steps and solver, how long a delay to follow, how many journeys
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the assessment
    * @throws stenotherm.base.InvalidInputException if an ambient does not cover its time, or no
    *     container holds an animal
@@ -136,14 +165,15 @@ public final class Assessor {
   /**
    * Judges the packing.
    *
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the assessment
    * @throws InvalidInputException if an ambient does not cover its time
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
   public Assessment assess(ProgressListener listener) {
-    return new Work(listener).assess();
+    return alone(new Work(listener)::assess);
   }
 
   /**
@@ -161,6 +191,10 @@ public final class Assessor {
 
   /** The same on another of the journeys that are spanned, or on one between them. */
   FirstLook firstLook(Journey typical) {
+    return alone(() -> look(typical));
+  }
+
+  private FirstLook look(Journey typical) {
     ParcelModel model = model(COARSE);
     JourneyMeans run = model.journeyMeans(typical, Variation.NOMINAL);
     double[][] means = run.temperatures();
@@ -186,7 +220,8 @@ public final class Assessor {
    * quarters of the longest hold and, where one breaches, halved four times; what is returned is
    * the longest delay below the first breach that was found to hold.
    *
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the legs is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; while models are made, 0 of 1; may stop
    * @return the delay margin of each leg; empty if an animal does not even stay within what it
    *     tolerates until the planned opening
    * @throws InvalidInputException if an ambient does not cover its time
@@ -194,47 +229,57 @@ public final class Assessor {
    * @throws IllegalStateException if a run failed; the message says why
    */
   public List<DelayMargin> legDelays(ProgressListener listener) {
-    CondensedModel condensed = prepared((done, total) -> listener.progress(0, 1)).condensed();
-    LegDelays delays = new LegDelays(parcel, condensed, journey, settings.longestHold());
-    return delays.margins(new WatchedWorkers(settings.study().workers(), listener));
+    WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), listener);
+    return alone(
+        () -> {
+          CondensedModel condensed = prepared((done, total) -> listener.progress(0, 1)).condensed();
+          return new LegDelays(parcel, condensed, journey, settings.longestHold()).margins(workers);
+        });
   }
 
   /**
    * Runs through the journey until the planned opening with all quantities nominal, on the finest
    * grid.
    *
-   * @param listener called at each stored time, in simulated seconds; may stop the run
+   * @param listener told on the calling thread at each stored time after sealing how much of the
+   *     journey is done [s], not while the model is made; may stop the run
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException if an ambient does not cover its time
    */
   public TransitResult untilOpening(ProgressListener listener) {
-    return model(FINE).run(journey, Variation.NOMINAL, listener);
+    Checks.given("listener", listener);
+    return alone(() -> model(FINE)).run(journey, Variation.NOMINAL, listener);
   }
 
   /**
    * Prepares the study that odds come from, without the numerical error among what is uncertain: to
    * hold it against runs of a whole model.
    *
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the study
    * @throws InvalidInputException if an ambient does not cover its time
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
   public JourneyStudy study(ProgressListener listener) {
-    return prepared(listener).study(journey.duration(), uncertainties(0));
+    return alone(() -> prepared(listener)).study(journey.duration(), uncertainties(0));
   }
 
   /** What the grids tell, found once. */
   private Prepared prepared(ProgressListener listener) {
-    return new Work((done, total) -> listener.progress(done, total * Work.OF_MODELS)).prepared();
+    Checks.given("listener", listener);
+    return new Work((done, total) -> listener.progress(done / Work.OF_MODELS, total)).prepared();
   }
 
   /** Prepares many journeys like those that were given. */
   Outlook outlook(ProgressListener listener) {
-    Prepared all = prepared(listener);
-    return new Outlook(
-        parcel, span, model(FINE), all.condensed(), all.correction(), all.error().total());
+    return alone(
+        () -> {
+          Prepared all = prepared(listener);
+          return new Outlook(
+              parcel, span, model(FINE), all.condensed(), all.correction(), all.error().total());
+        });
   }
 
   /**
@@ -264,12 +309,23 @@ public final class Assessor {
 
   /** The model on a grid of a scale, for what is asked of it. */
   private ParcelModel model(double scale) {
+    return model(scale, ProgressListener.NONE);
+  }
+
+  /** The same; the listener is told of its making, if it is made here. */
+  private ParcelModel model(double scale, ProgressListener listener) {
+    ParcelModel known = models.get(scale);
+    if (known != null) {
+      return known;
+    }
     ModelScope scope =
         scale == FINE
             ? ModelScope.NOMINAL
             : scale == MEDIUM ? ModelScope.MEANS : ModelScope.NOMINAL_MEANS;
-    return models.computeIfAbsent(
-        scale, of -> ParcelModel.of(parcel, span, settings.transit().meshScaled(of), scope));
+    ParcelModel made =
+        ParcelModel.of(parcel, span, settings.transit().meshScaled(scale), scope, listener);
+    models.put(scale, made);
+    return made;
   }
 
   private Uncertainties uncertainties(double error) {
@@ -296,10 +352,10 @@ public final class Assessor {
     private static final double OF_MODELS = 0.5;
 
     private final double plannedEnd = journey.duration();
-    private final ProgressListener listener;
+    private final ListenerGuard listener;
 
     Work(ProgressListener listener) {
-      this.listener = listener;
+      this.listener = new ListenerGuard(listener);
     }
 
     /** What the grids tell, found once. */
@@ -314,11 +370,13 @@ public final class Assessor {
       parcel.occupied().forEach(cup -> followed.add(cup.name()));
       int animals = followed.size();
       parcel.warmers().forEach(warmer -> followed.add(warmer.name()));
-      double[][] coarse = model(COARSE).means(held, Variation.NOMINAL, followed);
+      double[][] coarse = made(COARSE, 0, 0.09).means(held, Variation.NOMINAL, followed);
       report(0.1 * OF_MODELS);
-      double[][] medium = model(MEDIUM).means(held, Variation.NOMINAL);
+      double[][] medium = made(MEDIUM, 0.1, 0.29).means(held, Variation.NOMINAL);
       report(0.3 * OF_MODELS);
+      made(FINE, 0.3, 0.6);
       TransitResult nominal = run(Variation.NOMINAL);
+      report(0.7 * OF_MODELS);
       double[][] all = followed.stream().map(nominal::mean).toArray(double[][]::new);
       double[][] fine = Arrays.copyOf(all, animals);
       double[][] finely = model(FINE).settlingFinely().means(held, Variation.NOMINAL);
@@ -347,6 +405,13 @@ public final class Assessor {
         }
       }
       return new Prepared(nominal, condensed, correction, error);
+    }
+
+    /** The model on a grid; its making goes from one part of the work on models to another. */
+    private ParcelModel made(double scale, double from, double to) {
+      return model(
+          scale,
+          (done, total) -> listener.progress(OF_MODELS * (from + (to - from) * done / total), 1));
     }
 
     /** So many points of each replicate, the least where cells are stepped. */
@@ -405,7 +470,7 @@ public final class Assessor {
 
     private void report(double share) {
       if (signal(share) == ProgressListener.Signal.STOP) {
-        throw new CancellationException("stopped");
+        throw new CancellationException("stopped by the listener while models were made");
       }
     }
 

@@ -112,7 +112,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
    * @param settings mesh, time steps and solver, how many journeys
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return all that fit
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
@@ -122,7 +123,9 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
       Assessment now,
       AssessmentSettings settings,
       ProgressListener listener) {
-    Parcel parcel = planned.parcel();
+    Checks.given("judgement", now);
+    Checks.given("settings", settings);
+    Parcel parcel = Checks.given("planned run", planned).parcel();
     Journey journey = planned.journey();
     WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), listener);
     AssessmentSettings one =

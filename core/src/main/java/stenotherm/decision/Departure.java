@@ -3,6 +3,7 @@ package stenotherm.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
+import stenotherm.base.Checks;
 import stenotherm.base.ProgressListener;
 import stenotherm.journey.Journey;
 import stenotherm.study.Fate;
@@ -23,8 +24,8 @@ public record Departure(Journey journey, JourneyOdds odds) {
    * @param packing the packing, made ready for journeys like these
    * @param journeys the journeys
    * @param many how many runs of each; the threads share the journeys
-   * @param listener told how many journeys are done, on any of the threads but on one at a time;
-   *     may stop
+   * @param listener told after each journey what part of them is done, of 1, on the calling thread
+   *     or one that shares the work, one call at a time; may stop
    * @return the odds, in the order of the journeys
    * @throws stenotherm.base.InvalidInputException if a journey meets what the packing was not made
    *     ready for
@@ -33,7 +34,7 @@ public record Departure(Journey journey, JourneyOdds odds) {
    */
   public static List<Departure> all(
       Outlook packing, List<Journey> journeys, StudySettings many, ProgressListener listener) {
-    return all(packing, journeys, many, many.replicates(), listener);
+    return all(packing, journeys, many, Checks.given("settings", many).replicates(), listener);
   }
 
   /**
@@ -53,7 +54,7 @@ public record Departure(Journey journey, JourneyOdds odds) {
    */
   public static List<Departure> roughly(
       Outlook packing, List<Journey> journeys, StudySettings many, ProgressListener listener) {
-    return all(packing, journeys, many, many.replicates() / 2, listener);
+    return all(packing, journeys, many, Checks.given("settings", many).replicates() / 2, listener);
   }
 
   private static List<Departure> all(
@@ -62,8 +63,9 @@ public record Departure(Journey journey, JourneyOdds odds) {
       StudySettings many,
       int first,
       ProgressListener listener) {
+    Checks.given("packing", packing);
     StudySettings alone = new StudySettings(many.replicates(), many.points(), many.seed(), 1);
-    Departure[] found = new Departure[journeys.size()];
+    Departure[] found = new Departure[Checks.given("journeys", journeys).size()];
     new WatchedWorkers(many.workers(), listener)
         .each(
             found.length,

@@ -1,8 +1,11 @@
 package stenotherm.decision;
 
+import java.util.List;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
+import stenotherm.base.Checks;
 import stenotherm.base.Range;
+import stenotherm.base.Suggestions;
 import stenotherm.parcel.Container;
 import stenotherm.study.JourneyStudy;
 import stenotherm.transit.TransitResult;
@@ -46,12 +49,17 @@ public record Margin(Side side, String cup, double kelvin, double temperature, d
    * @throws stenotherm.base.InvalidInputException if there is no such cup
    */
   public static Margin of(TransitResult result, String cup, Side side, double until) {
+    Checks.given("side", side);
+    List<Container> occupied = Checks.given("result", result).parcel().occupied();
     Tolerance tolerance =
-        result.parcel().occupied().stream()
+        occupied.stream()
             .filter(each -> each.name().equals(cup))
             .findFirst()
             .flatMap(Container::occupant)
-            .orElseThrow()
+            .orElseThrow(
+                () ->
+                    Suggestions.unknown(
+                        "cup", cup, occupied.stream().map(Container::name).toList()))
             .animal()
             .tolerance();
     Range alarm = tolerance.band(Limit.ALARM).range();

@@ -93,7 +93,8 @@ public record MishapStudy(
    * @param settings mesh, time steps, solver, seed and threads; the number of journeys does not
    *     count
    * @param first told of the mishaps one by one, with all else as stated, before there are odds
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return what would harm it
    * @throws InvalidInputException if no container holds an animal, or an ambient does not cover its
    *     time
@@ -107,6 +108,11 @@ public record MishapStudy(
       AssessmentSettings settings,
       Consumer<List<Harm>> first,
       ProgressListener listener) {
+    Checks.given("parcel", parcel);
+    Checks.given("journey", journey);
+    Checks.given("mishaps", mishaps);
+    Checks.given("settings", settings);
+    Checks.given("who is told first", first);
     Case plan = new Case(List.of(), new Remedy.Shipment(parcel, journey));
     return new Work(plan, settings, listener).run(mishaps, first);
   }

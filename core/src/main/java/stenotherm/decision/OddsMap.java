@@ -92,7 +92,7 @@ public final class OddsMap {
     }
 
     private static void requireLength(String field, Range range) {
-      Checks.temperature(field, range.low());
+      Checks.temperature(field, Checks.given(field, range).low());
       Checks.temperature(field, range.high());
       if (!(range.low() < range.high())) {
         throw new InvalidInputException(
@@ -147,7 +147,8 @@ public final class OddsMap {
    *     is uncertain the same in all
    * @param settings mesh, time steps and solver, number of journeys and threads; journeys end at
    *     their opening
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the map
    * @throws InvalidInputException if no container holds an animal, something melts in the parcel,
    *     or journeys are not alike
@@ -160,7 +161,11 @@ public final class OddsMap {
       Function<Lows, Journey> journeys,
       AssessmentSettings settings,
       Listener listener) {
-    if (parcel.packs().stream().anyMatch(pack -> pack.pack().melts())) {
+    Checks.given("extent", extent);
+    Checks.given("journeys", journeys);
+    Checks.given("settings", settings);
+    Checks.given("listener", listener);
+    if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
           "has a pack that melts: thousands of journeys would take hours");

@@ -13,6 +13,7 @@ import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.modal.ModelFormatException;
+import stenotherm.modal.StoredForm;
 import stenotherm.modal.StoredNumbers;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.JourneyStudy;
@@ -125,7 +126,8 @@ public final class Outlook {
    * @param span journeys that span the weather, at least one: the usual one first, then the ends,
    *     such as the coldest and the hottest
    * @param settings mesh, time steps and solver; journeys are not held longer than they last
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return the packing, ready for journeys like these
    * @throws stenotherm.base.InvalidInputException if no container holds an animal, there is no
    *     journey, or an ambient does not cover its time
@@ -134,7 +136,7 @@ public final class Outlook {
    */
   public static Outlook of(
       Parcel parcel, List<Journey> span, AssessmentSettings settings, ProgressListener listener) {
-    return new Assessor(parcel, span, settings).outlook(listener);
+    return new Assessor(parcel, span, Checks.given("settings", settings)).outlook(listener);
   }
 
   /**
@@ -201,22 +203,18 @@ public final class Outlook {
    * one that was written. Safe to use on data of unknown origin, as {@link ParcelModel#read}.
    *
    * @param in where to read from; exactly the packing is read
-   * @param parcel the packing
+   * @param parcel the packing; its name may be another, nothing else that runs depend on
    * @param journey any journey that it is to be ready for
    * @return the packing, ready for the same journeys
    * @throws stenotherm.base.InvalidInputException if another packing was written
-   * @throws ModelFormatException if this is no such packing, or one of another version, or damaged
+   * @throws ModelFormatException if this is no such packing, or one of another version, or damaged,
+   *     or the data end within it
    * @throws IOException if reading fails
    */
   public static Outlook read(DataInput in, Parcel parcel, Journey journey) throws IOException {
-    if (in.readLong() != MAGIC) {
-      throw new ModelFormatException("magic number", 0, "this is no packing that was made ready");
-    }
-    int version = in.readInt();
-    if (version != VERSION) {
-      throw new ModelFormatException(
-          "version", Long.BYTES, version + " is unknown; " + VERSION + " is read here");
-    }
+    Checks.given("parcel", parcel);
+    Checks.given("journey", journey);
+    StoredForm.readHead(in, MAGIC, VERSION, "this is no packing that was made ready");
     ParcelModel whole = ParcelModel.read(in, parcel);
     CondensedModel condensed = CondensedModel.read(in, parcel, journey);
     List<double[]> rows = StoredNumbers.read(in);
@@ -298,13 +296,16 @@ public final class Outlook {
    * @param journey the journey
    * @param many how many runs; journeys with the same uncertain quantities are run on the same
    *     points
-   * @param listener told how many are done; may stop
+   * @param listener told how many runs of how many are done, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return odds, quantiles and bands until opening
    * @throws stenotherm.base.InvalidInputException as {@link #nominal}
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
    */
   public StudyResult odds(Journey journey, StudySettings many, ProgressListener listener) {
-    return study(journey).run(many, listener);
+    Checks.given("settings", many);
+    Checks.given("listener", listener);
+    return study(Checks.given("journey", journey)).run(many, listener);
   }
 }

@@ -197,7 +197,8 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * @param settings mesh, time steps, solver, seed and threads; the number of journeys does not
    *     count
    * @param first told of the candidates that look best as stated, the smallest first
-   * @param listener told how much is done; may stop
+   * @param listener told what part of the work is done, of 1, on the calling thread or one that
+   *     shares the work, one call at a time; may stop
    * @return what was found
    * @throws InvalidInputException if nothing fits together, something in the packing melts, or an
    *     ambient does not cover its time
@@ -212,7 +213,9 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       AssessmentSettings settings,
       Consumer<List<Found>> first,
       ProgressListener listener) {
-    if (parcel.packs().stream().anyMatch(pack -> pack.pack().melts())) {
+    Checks.given("who is told first", first);
+    Checks.given("settings", settings);
+    if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'",
           "has a pack that melts: each candidate would take minutes; search without it");

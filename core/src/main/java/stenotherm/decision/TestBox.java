@@ -89,6 +89,7 @@ public final class TestBox {
    */
   public static TestBox of(
       Parcel packing, LoggerTrace trace, boolean walls, TransitSettings settings) {
+    Checks.given("trace", trace);
     Parcel parcel = unmeasured(Checks.given("packing", packing).withoutAnimals());
     if (ParcelModel.stepsEveryCell(parcel, settings)) {
       throw new InvalidInputException(

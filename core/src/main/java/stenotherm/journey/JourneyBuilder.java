@@ -12,6 +12,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Source;
 import stenotherm.base.Temperature;
 import stenotherm.base.TimeFunction;
+import stenotherm.base.Times;
 
 /**
  * Puts a journey together leg by leg.
@@ -146,7 +147,7 @@ public final class JourneyBuilder {
    *     its range
    */
   public JourneyBuilder leg(String name, Duration duration, Surroundings surroundings) {
-    double seconds = Checks.given("duration", duration).toMillis() / 1000.0;
+    double seconds = Times.seconds(Checks.given("duration", duration));
     legs.add(new Leg(name, place, seconds, surroundings, CALLER));
     return this;
   }

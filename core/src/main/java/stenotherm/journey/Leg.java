@@ -41,14 +41,8 @@ public record Leg(
     Checks.given("surroundings", surroundings);
     Checks.given("source", source);
     Checks.name("leg name", name);
-    Checks.within(
-        "duration of leg '" + name + "'",
-        duration,
-        DURATION,
-        "s",
-        "Durations are in seconds: 2 h are 7200 s.");
-    Checks.within(
-        "delay of leg '" + name + "'", delay, DELAY, "s", "Delays are in seconds: 2 h are 7200 s.");
+    Checks.duration("duration of leg '" + name + "'", duration, DURATION);
+    Checks.duration("delay of leg '" + name + "'", delay, DELAY);
   }
 
   /**

@@ -9,7 +9,6 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.zip.CRC32;
 
 /**
  * Rows of numbers beside a stored model, with their checksum. Numbers are big-endian.
@@ -25,8 +24,6 @@ import java.util.zip.CRC32;
  * <p>Experimental. Stateless, thus thread-safe.
  */
 public final class StoredNumbers {
-  private static final int LONGEST = 1 << 24;
-
   private StoredNumbers() {}
 
   /**
@@ -48,13 +45,7 @@ public final class StoredNumbers {
         part.writeDouble(value);
       }
     }
-    if (bytes.size() > LONGEST) {
-      throw new IllegalStateException(
-          bytes.size() + " bytes of numbers; their stored form has room for " + LONGEST);
-    }
-    out.writeInt(bytes.size());
-    out.write(bytes.toByteArray());
-    out.writeInt(checksum(bytes.toByteArray()));
+    StoredForm.writePart(bytes.toByteArray(), out);
   }
 
   /**
@@ -67,10 +58,9 @@ public final class StoredNumbers {
    * @throws IOException if reading fails
    */
   public static List<double[]> read(DataInput in) throws IOException {
-    byte[] bytes = new byte[count("length of numbers", in.readInt(), LONGEST)];
-    in.readFully(bytes);
-    if (in.readInt() != checksum(bytes)) {
-      throw new ModelFormatException("checksum", 0, "does not match: the data are damaged");
+    byte[] bytes = StoredForm.readPart(in, 0);
+    if (bytes.length < Integer.BYTES) {
+      throw new ModelFormatException("rows", 0, "are too short");
     }
     DataInputStream part = new DataInputStream(new ByteArrayInputStream(bytes));
     int count = count("rows", part.readInt(), part.available() / Integer.BYTES);
@@ -93,11 +83,5 @@ public final class StoredNumbers {
       throw new ModelFormatException(field, 0, value + " must lie between 0 and " + most);
     }
     return value;
-  }
-
-  private static int checksum(byte[] bytes) {
-    CRC32 checksum = new CRC32();
-    checksum.update(bytes);
-    return (int) checksum.getValue();
   }
 }

@@ -32,7 +32,7 @@ public record Bedding(String name, Material material, double thickness, double w
     Checks.given("material", material);
     Checks.name("bedding name", name);
     WallLayer.requireSolid("bedding", material);
-    Checks.positive("thickness of the " + name, thickness, "m");
+    Checks.extent("thickness of the " + name, thickness);
     Checks.notNegative("water per dry mass of the " + name, waterPerDryMass, "kg/kg");
   }
 

@@ -54,7 +54,12 @@ public record Container(
    */
   public Container(
       String name, Vessel vessel, Position position, Bedding bedding, Occupant occupant) {
-    this(name, vessel, position, List.of(bedding), Optional.of(occupant));
+    this(
+        name,
+        vessel,
+        position,
+        List.of(Checks.given("bedding", bedding)),
+        Optional.of(Checks.given("occupant", occupant)));
   }
 
   /**

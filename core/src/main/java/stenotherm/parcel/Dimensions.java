@@ -21,9 +21,9 @@ public record Dimensions(double length, double width, double height) {
    * @throws stenotherm.base.InvalidInputException if one is not a finite number above 0
    */
   public Dimensions {
-    Checks.positive("length", length, "m");
-    Checks.positive("width", width, "m");
-    Checks.positive("height", height, "m");
+    Checks.extent("length", length);
+    Checks.extent("width", width);
+    Checks.extent("height", height);
   }
 
   /**

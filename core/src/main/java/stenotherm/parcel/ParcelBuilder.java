@@ -7,6 +7,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Length;
+import stenotherm.base.Times;
 import stenotherm.grid.Box;
 import stenotherm.material.Material;
 import stenotherm.warmer.WarmerClass;
@@ -43,10 +44,13 @@ public final class ParcelBuilder {
    * @throws InvalidInputException if an extent is not above 0
    */
   public static ParcelBuilder box(String name, Length length, Length width, Length height) {
-    Checks.given("length", length);
-    Checks.given("width", width);
-    Checks.given("height", height);
-    return new ParcelBuilder(name, Box.ofSize(length.metres(), width.metres(), height.metres()));
+    return new ParcelBuilder(
+        name,
+        Box.ofSize(extent("length", length), extent("width", width), extent("height", height)));
+  }
+
+  private static double extent(String field, Length given) {
+    return Checks.extent(field, Checks.given(field, given).metres());
   }
 
   /**
@@ -111,7 +115,7 @@ public final class ParcelBuilder {
    */
   public ParcelBuilder warmer(
       String warmer, WarmerClass kind, Face face, Duration opened, FilmCover cover) {
-    double seconds = Checks.given("opened", opened).toMillis() / 1000.0;
+    double seconds = Times.seconds(Checks.given("opened", opened));
     Placement placement = Placement.onFace(face, Mounting.taped());
     return with(new PlacedWarmer(warmer, kind, placement, seconds, cover));
   }

@@ -20,7 +20,7 @@ public record WallLayer(Material material, double thickness) {
    */
   public WallLayer {
     Checks.given("material", material);
-    Checks.positive("thickness of a layer of " + material.name(), thickness, "m");
+    Checks.extent("thickness of a layer of " + material.name(), thickness);
     requireSolid("layer of " + material.name(), material);
   }
 

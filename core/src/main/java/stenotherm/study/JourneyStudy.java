@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.ListenerGuard;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
@@ -96,7 +96,9 @@ public final class JourneyStudy {
       Uncertainties uncertainties,
       double[][] correction,
       double[][] hotter) {
-    double[] times = model.times();
+    Checks.given("parcel", parcel);
+    Checks.given("uncertainties", uncertainties);
+    double[] times = Checks.given("model", model).times();
     return new JourneyStudy(
         parcel,
         times,
@@ -116,7 +118,7 @@ public final class JourneyStudy {
    */
   public static double[][] hotter(TransitResult nominal) {
     List<double[]> all = new ArrayList<>();
-    for (Container cup : nominal.parcel().occupied()) {
+    for (Container cup : Checks.given("nominal run", nominal).parcel().occupied()) {
       double[] above = nominal.hottestPlace(cup.name());
       double[] mean = nominal.mean(cup.name());
       for (int row = 0; row < above.length; row++) {
@@ -151,7 +153,8 @@ public final class JourneyStudy {
    */
   public static JourneyStudy direct(
       ParcelModel model, Journey journey, double opening, Uncertainties uncertainties) {
-    Parcel parcel = model.parcel();
+    Parcel parcel = Checks.given("model", model).parcel();
+    Checks.given("uncertainties", uncertainties);
     double[] times = model.storedTimes(journey);
     return new JourneyStudy(
         parcel,
@@ -259,6 +262,8 @@ public final class JourneyStudy {
    *     for each, or the span is not above 0
    */
   public static double[] runningMeans(double[] times, double[] values, double span) {
+    Checks.given("times", times);
+    Checks.given("values", values);
     if (times.length == 0 || times.length != values.length) {
       throw new InvalidInputException(
           "running means",
@@ -288,6 +293,7 @@ public final class JourneyStudy {
    * @return the changed study
    */
   public JourneyStudy with(Uncertainties others) {
+    Checks.given("uncertainties", others);
     return new JourneyStudy(parcel, times, run, opening, others, correction, hotter);
   }
 
@@ -295,7 +301,8 @@ public final class JourneyStudy {
    * Runs the journeys.
    *
    * @param settings how many
-   * @param listener told how many are done, on any of the threads but on one at a time; may stop
+   * @param listener told how many journeys of how many are done, on any of the threads but on one
+   *     at a time; may stop. What it throws is thrown here as it is
    * @return odds, quantiles and bands
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed
@@ -331,7 +338,7 @@ public final class JourneyStudy {
     for (InterimLook look : looks) {
       if (look.points < settings.points()) {
         StudySettings few = settings.withPoints(look.points);
-        each(few, done, work.stopped::get, work);
+        work.run(few, done);
         done = look.points;
         StudyResult soFar = work.result(few);
         if (look.isEnough.test(soFar.within())) {
@@ -339,7 +346,7 @@ public final class JourneyStudy {
         }
       }
     }
-    each(settings, done, work.stopped::get, work);
+    work.run(settings, done);
     return work.result(settings);
   }
 
@@ -353,7 +360,7 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Fate> fates(StudySettings settings) {
-    return fates(settings, settings.replicates(), few -> false);
+    return fates(settings, Checks.given("settings", settings).replicates(), few -> false);
   }
 
   /**
@@ -369,6 +376,7 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Fate> fates(StudySettings settings, int first, Predicate<List<Fate>> isEnough) {
+    Checks.given("settings", settings);
     if (first < 1 || first > settings.replicates()) {
       throw new InvalidInputException(
           "first replicates", first + " must be within 1 to " + settings.replicates());
@@ -379,13 +387,13 @@ public final class JourneyStudy {
         (worker, replicate, index, point, means) ->
             fates[replicate * settings.points() + index] =
                 judge.fate(means.temperatures(), means.breathing().breach());
-    each(settings, 0, first, 0, () -> false, taker);
+    each(settings, 0, first, 0, JourneyStudy::requireNotInterrupted, taker);
     Checks.notInterrupted("between runs");
     List<Fate> few = List.of(Arrays.copyOf(fates, first * settings.points()));
     if (first == settings.replicates() || isEnough.test(few)) {
       return few;
     }
-    each(settings, first, settings.replicates(), 0, () -> false, taker);
+    each(settings, first, settings.replicates(), 0, JourneyStudy::requireNotInterrupted, taker);
     Checks.notInterrupted("between runs");
     return List.of(fates);
   }
@@ -399,11 +407,11 @@ public final class JourneyStudy {
    * @throws IllegalStateException if a run failed
    */
   public List<Trace> traces(StudySettings settings) {
-    Trace[] traces = new Trace[settings.journeys()];
+    Trace[] traces = new Trace[Checks.given("settings", settings).journeys()];
     each(
         settings,
         0,
-        () -> false,
+        JourneyStudy::requireNotInterrupted,
         (worker, replicate, index, point, means) ->
             traces[replicate * settings.points() + index] = Trace.of(means, hotter));
     Checks.notInterrupted("between runs");
@@ -436,14 +444,32 @@ public final class JourneyStudy {
     void take(int worker, int replicate, int index, double[] point, JourneyMeans means);
   }
 
+  /** Looks whether runs go on. */
+  private interface Going {
+    /**
+     * Throws if they are to stop.
+     *
+     * @param isInterrupted whether whoever asked for them is interrupted
+     * @throws CancellationException if they are to stop
+     */
+    void require(boolean isInterrupted);
+  }
+
+  /** Of runs that no listener watches. */
+  private static void requireNotInterrupted(boolean isInterrupted) {
+    if (isInterrupted) {
+      throw new CancellationException("interrupted between runs");
+    }
+  }
+
   /** Runs the points of all replicates from one on. */
-  private void each(StudySettings settings, int from, BooleanSupplier stopped, Taker taker) {
-    each(settings, 0, settings.replicates(), from, stopped, taker);
+  private void each(StudySettings settings, int from, Going going, Taker taker) {
+    each(settings, 0, settings.replicates(), from, going, taker);
   }
 
   /** Runs the points from one on, of some replicates. */
   private void each(
-      StudySettings settings, int first, int end, int from, BooleanSupplier stopped, Taker taker) {
+      StudySettings settings, int first, int end, int from, Going going, Taker taker) {
     Thread caller = Thread.currentThread();
     SobolPoints any = new SobolPoints(uncertainties.count(), settings.seed(), first);
     settings
@@ -455,9 +481,7 @@ public final class JourneyStudy {
               SobolPoints points = any.replicate(settings.seed(), replicate);
               double[] point = new double[uncertainties.count()];
               for (int index = from; index < settings.points(); index++) {
-                if (stopped.getAsBoolean() || caller.isInterrupted()) {
-                  throw new CancellationException("stopped between runs");
-                }
+                going.require(caller.isInterrupted());
                 points.point(index, point);
                 Draft draft = uncertainties.at(point);
                 taker.take(worker, replicate, index, point, run(draft.variation(), draft.shift()));
@@ -468,7 +492,7 @@ public final class JourneyStudy {
   /** The journeys of one call. */
   private final class Work implements Taker {
     private final StudySettings settings;
-    private final ProgressListener listener;
+    private final ListenerGuard listener;
     private final AtomicInteger done = new AtomicInteger();
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Tally[] tallies;
@@ -476,12 +500,36 @@ public final class JourneyStudy {
     private final Judge judge;
 
     Work(StudySettings settings, ProgressListener listener) {
-      this.settings = settings;
-      this.listener = listener;
+      this.settings = Checks.given("settings", settings);
+      this.listener = new ListenerGuard(listener);
       this.judge = judge();
       this.tallies = new Tally[Math.min(settings.workers().threads(), settings.replicates())];
       this.margins = new Margins[settings.replicates()];
       Arrays.setAll(margins, replicate -> new Margins(uncertainties.count()));
+    }
+
+    /** Runs the points from one on. */
+    void run(StudySettings some, int from) {
+      try {
+        each(some, from, this::requireGoing, this);
+      } catch (CancellationException stop) {
+        listener.passOn();
+        // a run that looks for the interrupt itself does not know how many there were
+        requireGoing(Thread.currentThread().isInterrupted());
+        throw stop;
+      }
+    }
+
+    private void requireGoing(boolean isInterrupted) {
+      if (isInterrupted || stopped.get()) {
+        throw new CancellationException(
+            (stopped.get() ? "stopped by the listener" : "interrupted")
+                + " after "
+                + done.get()
+                + " of "
+                + settings.journeys()
+                + " journeys");
+      }
     }
 
     private Tally tally() {
@@ -514,10 +562,7 @@ public final class JourneyStudy {
 
     /** What came out so far, when so many points are done. */
     StudyResult result(StudySettings settings) {
-      Checks.notInterrupted("between runs");
-      if (stopped.get()) {
-        throw new CancellationException("stopped between runs");
-      }
+      requireGoing(Thread.currentThread().isInterrupted());
       Tally all = tally();
       for (Tally each : tallies) {
         if (each != null) {

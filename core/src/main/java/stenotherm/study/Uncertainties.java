@@ -55,7 +55,10 @@ public final class Uncertainties {
    * @return the uncertain quantities
    */
   public static Uncertainties of(Parcel parcel, Journey journey, Ranges ranges) {
-    Uncertainties all = new Uncertainties(new ArrayList<>(), ranges.widening());
+    Checks.given("parcel", parcel);
+    Checks.given("journey", journey);
+    Uncertainties all =
+        new Uncertainties(new ArrayList<>(), Checks.given("ranges", ranges).widening());
     all.addProperties(parcel, journey);
     all.addForecasts(journey);
     all.addAirOfLegs(journey, ranges.correlation());

@@ -80,7 +80,7 @@ public final class CondensedModel {
    * @throws CancellationException if an interrupt stopped it
    */
   public static CondensedModel of(ParcelModel whole, Journey journey, List<Variation> seen) {
-    return of(whole, List.of(journey), seen);
+    return of(whole, List.of(Checks.given("journey", journey)), seen);
   }
 
   /**
@@ -101,7 +101,7 @@ public final class CondensedModel {
   }
 
   private static List<TransitOutput> animals(ParcelModel whole) {
-    return whole.parcel().occupied().stream()
+    return Checks.given("model", whole).parcel().occupied().stream()
         .map(cup -> new TransitOutput(OutputQuantity.MEAN, cup.name()))
         .toList();
   }
@@ -119,12 +119,12 @@ public final class CondensedModel {
    */
   public static CondensedModel of(
       ParcelModel whole, Journey journey, List<Variation> seen, List<TransitOutput> read) {
-    List<TransitOutput> outputs = whole.meansAndPlaces();
+    List<TransitOutput> outputs = Checks.given("model", whole).meansAndPlaces();
     if (!outputs.containsAll(Checks.given("outputs", read))) {
       throw new InvalidInputException(
           "outputs", read + " are not among those of the model, " + outputs);
     }
-    return of(whole, List.of(journey), seen, read);
+    return of(whole, List.of(Checks.given("journey", journey)), seen, read);
   }
 
   private static CondensedModel of(
@@ -132,7 +132,7 @@ public final class CondensedModel {
     List<TransitOutput> outputs = whole.meansAndPlaces();
     List<TransitOutput> wanted = List.copyOf(read);
     Journey journey = journeys.get(0);
-    if (seen.size() < CHECKED) {
+    if (Checks.given("runs to span", seen).size() < CHECKED) {
       throw new InvalidInputException("runs to span", seen.size() + " must be at least " + CHECKED);
     }
     ReducedParcel reduced = whole.reduced();
@@ -187,6 +187,7 @@ public final class CondensedModel {
    * @return the model for it
    */
   public CondensedModel on(Journey other) {
+    Checks.given("journey", other);
     if (small == null) {
       return new CondensedModel(whole, other, read, small, error);
     }
@@ -195,17 +196,30 @@ public final class CondensedModel {
   }
 
   /**
-   * Writes what runs need, with the model that was condensed: some megabytes. The format is
-   * documented in {@code StoredParcel} and {@code StoredCondensed}.
+   * Writes what runs need: some megabytes. The model that was condensed comes first, as {@link
+   * ParcelModel#write} writes it; then a head with its version, the smaller model in the form that
+   * {@link stenotherm.modal} describes, and what forecasts take.
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
-   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store; if
+   *     the model that was condensed {@linkplain ParcelModel#write cannot be written}; or if this
+   *     one is {@linkplain #smooth smooth} or reads something else than the animals, which the form
+   *     has no room for
    */
   public void write(DataOutput out) throws IOException {
     ReducedParcel model = small;
     if (model == null) {
       throw new IllegalStateException("every cell of this packing is stepped: no model to store");
+    }
+    if (!model.isQuick()) {
+      throw new IllegalStateException(
+          "a smooth model is not stored: read again, it would be the usual one; store that and make"
+              + " this of it");
+    }
+    if (!read.equals(animals(whole))) {
+      throw new IllegalStateException(
+          "a model that reads something else than the animals is not stored");
     }
     whole.write(out);
     StoredCondensed.write(model.stored(error), out);
@@ -217,12 +231,13 @@ public final class CondensedModel {
    * use on data of unknown origin, as {@link ParcelModel#read}.
    *
    * @param in where to read from; exactly the model is read
-   * @param parcel the packing that the model was built for
+   * @param parcel the packing that the model was built for; its name may be another, as with {@link
+   *     ParcelModel#read}
    * @param journey the journey of all runs, as the model that was written had it
    * @return the model
    * @throws InvalidInputException if it was built for another packing
    * @throws stenotherm.modal.ModelFormatException if this is no stored model, or one of another
-   *     version, or damaged
+   *     version, or damaged, or the data end within it
    * @throws IOException if reading fails
    */
   public static CondensedModel read(DataInput in, Parcel parcel, Journey journey)
@@ -237,6 +252,7 @@ public final class CondensedModel {
   /**
    * The same model for derivatives: no run shares coefficients with another that lies near, so that
    * temperatures are smooth in what is varied. Sharing saves time and makes steps of about 0.01 K.
+   * It cannot be written.
    *
    * @return the model; this one where every cell is stepped
    */
@@ -304,6 +320,7 @@ public final class CondensedModel {
    * @throws IllegalStateException if the run failed
    */
   public JourneyMeans run(Variation variation) {
+    Checks.given("variation", variation);
     ReducedParcel model = small;
     if (model == null) {
       return whole.journeyReadings(journey, variation, read);

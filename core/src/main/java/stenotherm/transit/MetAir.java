@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.Stowage;
+import stenotherm.base.Checks;
 import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.journey.Journey;
@@ -28,6 +29,9 @@ record MetAir(TimeFunction course, double shift) {
       double shift =
           variation.of(Factor.AMBIENT) * around.spread().total()
               + variation.offset(number, leg.place().name());
+      if (shift < 0) {
+        requireAir(number, journey, shift);
+      }
       double lag = around.stowage().lag(depth);
       double start = journey.start(number);
       if (lag == 0) {
@@ -43,6 +47,33 @@ record MetAir(TimeFunction course, double shift) {
       all.add(new MetAir(others, shift));
     }
     return all;
+  }
+
+  /**
+   * Refuses colder air than any parcel meets: gases know none, and a run would end somewhere inside
+   * by a temperature that nobody wrote. They take hotter air as the hottest that they know.
+   */
+  private static void requireAir(int number, Journey journey, double shift) {
+    Leg leg = journey.legs().get(number);
+    TimeFunction ambient = leg.surroundings().ambient();
+    double start = journey.start(number);
+    double coldest = ambient.at(start);
+    for (double time : ambient.breakpoints(start, start + leg.lasting())) {
+      coldest = Math.min(coldest, Math.min(ambient.before(time), ambient.at(time)));
+    }
+    if (coldest + shift < Checks.PARCEL_TEMPERATURES.low()) {
+      Checks.within(
+          "ambient temperature of leg "
+              + number
+              + ", '"
+              + leg.name()
+              + "', with an offset of "
+              + Checks.show(shift, "K"),
+          coldest + shift,
+          Checks.PARCEL_TEMPERATURES,
+          "K",
+          "It is stated as " + Checks.show(coldest, "K") + ".");
+    }
   }
 
   double before(double time) {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.End;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.ListenerGuard;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Suggestions;
@@ -108,7 +109,7 @@ public final class ParcelModel {
    * @throws IllegalStateException if no reduced model could be made; the message says why
    */
   public static ParcelModel of(Parcel parcel, Journey journey, TransitSettings settings) {
-    return of(parcel, List.of(journey), settings);
+    return of(parcel, List.of(Checks.given("journey", journey)), settings);
   }
 
   /**
@@ -143,7 +144,30 @@ public final class ParcelModel {
    */
   public static ParcelModel of(
       Parcel parcel, List<Journey> journeys, TransitSettings settings, ModelScope scope) {
-    return of(parcel, journeys, settings, scope, Map.of());
+    return of(parcel, journeys, settings, scope, ProgressListener.NONE);
+  }
+
+  /**
+   * Builds a model that is asked for no more than its scope, watched by a listener.
+   *
+   * @param parcel the packing
+   * @param journeys the journeys, at least one
+   * @param settings mesh, time steps and solver
+   * @param scope what is asked for; anything else throws an {@link IllegalStateException}
+   * @param listener told on the calling thread, a few times, what part of the work is done, of 1;
+   *     may stop. What it throws is thrown here as it is. An interrupt stops sooner
+   * @return the model
+   * @throws InvalidInputException as without a scope
+   * @throws CancellationException if the listener or an interrupt stopped it
+   * @throws IllegalStateException if no reduced model could be made; the message says why
+   */
+  public static ParcelModel of(
+      Parcel parcel,
+      List<Journey> journeys,
+      TransitSettings settings,
+      ModelScope scope,
+      ProgressListener listener) {
+    return of(parcel, journeys, settings, scope, Map.of(), new ListenerGuard(listener));
   }
 
   /**
@@ -166,6 +190,7 @@ public final class ParcelModel {
       TransitSettings settings,
       ModelScope scope,
       Map<String, Point> places) {
+    Checks.given("parcel", parcel);
     Checks.given("places", places);
     places.forEach(
         (name, place) -> {
@@ -174,7 +199,7 @@ public final class ParcelModel {
                 "place '" + name + "'", place + " [m] is not inside the box, " + parcel.outer());
           }
         });
-    return of(parcel, journeys, settings, scope, places);
+    return of(parcel, journeys, settings, scope, places, new ListenerGuard(ProgressListener.NONE));
   }
 
   private static ParcelModel of(
@@ -182,7 +207,8 @@ public final class ParcelModel {
       List<Journey> journeys,
       TransitSettings settings,
       ModelScope scope,
-      Map<String, Point> places) {
+      Map<String, Point> places,
+      ListenerGuard listener) {
     Checks.given("scope", scope);
     Checks.given("parcel", parcel);
     Checks.given("settings", settings);
@@ -203,7 +229,9 @@ public final class ParcelModel {
     ReducedParcel reduced = null;
     Reduction reduction = null;
     if (reason.isEmpty()) {
-      reduced = new ReducedParcelBuilder(body, network, courses, scope, settings.workers()).build();
+      reduced =
+          new ReducedParcelBuilder(body, network, courses, scope, settings.workers(), listener)
+              .build();
       if (!scope.isMeansAlone()) {
         List<End> ends = scope.isNominalAlone() ? List.of(End.NOMINAL) : List.of(End.values());
         reduction =
@@ -222,13 +250,16 @@ public final class ParcelModel {
   }
 
   /**
-   * Writes what runs need, without the cells: some megabytes. The format is documented in {@code
-   * StoredParcel}.
+   * Writes what runs need, without the cells: some megabytes. A head with its version, a checksum
+   * of the packing, the scope, error estimates and coefficients at hand comes first; then the
+   * reduced model in the form that {@link stenotherm.modal} describes. Another version than that of
+   * this library is refused when it is read.
    *
    * @param out where to write to; neither flushed nor closed
    * @throws IOException if writing fails
-   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store, or
-   *     if the model reads places by name, which the form has no room for
+   * @throws IllegalStateException if every cell is stepped, so that there is nothing to store; if
+   *     the model reads places by name or is {@linkplain #settlingFinely one that settles finely},
+   *     which the form has no room for
    */
   public void write(DataOutput out) throws IOException {
     if (reduced == null) {
@@ -236,6 +267,11 @@ public final class ParcelModel {
     }
     if (body.hasPlaces()) {
       throw new IllegalStateException("a model that reads places by name is not stored");
+    }
+    if (!reduced.isUsual()) {
+      throw new IllegalStateException(
+          "a model that settles finely is not stored: read again, it would settle as usual; store"
+              + " the usual one and make this of it");
     }
     TreeSet<String> names = new TreeSet<>(inOneAir);
     Map<TransitOutput, Double> errors = reduction == null ? Map.of() : reduction.errors();
@@ -245,20 +281,22 @@ public final class ParcelModel {
 
   /**
    * Reads a model that was written. Its runs have the same bits as those of the model that was
-   * written; fields and {@link #runEveryCell} need the cells and throw an {@link
-   * IllegalStateException} that says so. Safe to use on data of unknown origin, as {@link
+   * written, whatever its scope; fields and {@link #runEveryCell} need the cells and throw an
+   * {@link IllegalStateException} that says so. Safe to use on data of unknown origin, as {@link
    * stenotherm.modal.ReducedModel#read}.
    *
    * @param in where to read from; exactly the model is read
-   * @param parcel the packing that the model was built for
+   * @param parcel the packing that the model was built for. Its name may be another, and so may
+   *     citations, cautions and what animals tolerate; walls, contents, openings and how warmers
+   *     burn and lie may not: coefficients at hand and the basis were found for these
    * @return the model
    * @throws InvalidInputException if it was built for another packing
    * @throws stenotherm.modal.ModelFormatException if this is no stored model, or one of another
-   *     version, or damaged
+   *     version, or damaged, or the data end within it
    * @throws IOException if reading fails
    */
   public static ParcelModel read(DataInput in, Parcel parcel) throws IOException {
-    StoredParcel.Read read = StoredParcel.read(in, parcel);
+    StoredParcel.Read read = StoredParcel.read(in, Checks.given("parcel", parcel));
     StoredParcel.Content content = read.content();
     ReducedParcel reduced = content.reduced();
     boolean whole = !content.scope().isMeansAlone();
@@ -288,7 +326,8 @@ public final class ParcelModel {
    * @return false if there would be a reduced model
    */
   public static boolean stepsEveryCell(Parcel parcel, TransitSettings settings) {
-    return reasonForCells(parcel, settings).isPresent();
+    return reasonForCells(Checks.given("parcel", parcel), Checks.given("settings", settings))
+        .isPresent();
   }
 
   private static Optional<String> reasonForCells(Parcel parcel, TransitSettings settings) {
@@ -332,8 +371,8 @@ public final class ParcelModel {
    * @param variation where the uncertain quantities lie in their ranges
    * @return the history; partial if the outcome is not completed
    * @throws InvalidInputException if the ambient of a leg does not cover its time, the journey
-   *     meets what the model was not built for, or the variation names a warmer or leg that is not
-   *     there
+   *     meets what the model was not built for, or the variation names a warmer, a place or a leg
+   *     that is not there or makes air colder than 200 K
    */
   public TransitResult run(Journey journey, Variation variation) {
     return run(journey, variation, ProgressListener.NONE);
@@ -344,12 +383,15 @@ public final class ParcelModel {
    *
    * @param journey the journey
    * @param variation where the uncertain quantities lie in their ranges
-   * @param listener called at each stored time, in simulated seconds; may stop the run
-   * @return the history; partial if the outcome is not completed
+   * @param listener told on the calling thread at each stored time after sealing how much of the
+   *     journey is done [s]; may stop the run. What it throws is thrown here as it is
+   * @return the history; partial if the outcome is not completed: the listener or an interrupt
+   *     stopped it, or the solver failed
    * @throws InvalidInputException as without a listener
    * @throws IllegalStateException if the model was built for means alone
    */
   public TransitResult run(Journey journey, Variation variation, ProgressListener listener) {
+    Checks.given("listener", listener);
     Course course = course(journey, variation);
     if (reduced == null) {
       return stepped(course, listener);
@@ -391,7 +433,9 @@ public final class ParcelModel {
     return readings(
         journey,
         variation,
-        names.stream().map(name -> new TransitOutput(OutputQuantity.MEAN, name)).toList());
+        Checks.given("names", names).stream()
+            .map(name -> new TransitOutput(OutputQuantity.MEAN, name))
+            .toList());
   }
 
   /**
@@ -429,7 +473,7 @@ public final class ParcelModel {
   }
 
   JourneyMeans journeyReadings(Journey journey, Variation variation, List<TransitOutput> wanted) {
-    int[] positions = body.positions(wanted);
+    int[] positions = body.positions(Checks.given("outputs", wanted));
     if (reduced == null) {
       TransitResult result = run(journey, variation).requireCompleted();
       double[][] values = wanted.stream().map(result::readings).toArray(double[][]::new);
@@ -540,6 +584,8 @@ public final class ParcelModel {
 
   /** What a run goes through; refuses what the model was not built for. */
   Course course(Journey journey, Variation variation) {
+    Checks.given("journey", journey);
+    Checks.given("variation", variation);
     for (String warmer : variation.warmers().keySet()) {
       requireKnown(
           "warmer", warmer, body.parcel().warmers().stream().map(each -> each.name()).toList());
@@ -547,8 +593,9 @@ public final class ParcelModel {
     for (int leg : variation.legs().keySet()) {
       if (leg < 0 || leg >= journey.legs().size()) {
         throw new InvalidInputException(
-            "ambient offset of leg " + (leg + 1),
-            "there are only " + journey.legs().size() + " legs");
+            "ambient offset of leg " + leg,
+            "there is no such leg; they are counted from 0, the last is "
+                + (journey.legs().size() - 1));
       }
     }
     for (String place : variation.places().keySet()) {
@@ -639,6 +686,7 @@ public final class ParcelModel {
    *     ascending from 0 [s]
    */
   public double[] storedTimes(Journey journey) {
+    Checks.given("journey", journey);
     TreeSet<Double> times = new TreeSet<>();
     times.add(0.0);
     for (int leg = 0; leg < journey.legs().size(); leg++) {
@@ -652,7 +700,7 @@ public final class ParcelModel {
 
   /**
    * The same model with coefficients taken anew more often: nine times instead of twice after a
-   * leg's beginning. The difference of two runs tells what holding them does.
+   * leg's beginning. The difference of two runs tells what holding them does. It cannot be written.
    *
    * @return the model; this one if every cell is stepped
    */

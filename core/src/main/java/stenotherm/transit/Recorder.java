@@ -8,14 +8,18 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.concurrent.CancellationException;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import stenotherm.animal.Limit;
+import stenotherm.base.Checks;
 import stenotherm.base.Face;
+import stenotherm.base.ListenerGuard;
 import stenotherm.base.Orientation;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Range;
+import stenotherm.base.Times;
 import stenotherm.conduction.HeatEngine;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.parcel.Container;
@@ -26,7 +30,7 @@ class Recorder implements Run.Visitor {
   private final HeatEngine engine;
   private final Camera camera;
   private final double interval;
-  private final ProgressListener listener;
+  private final ListenerGuard listener;
   private final List<Double> times = new ArrayList<>();
   private final List<double[]> rows = new ArrayList<>();
   private final List<double[]> climateRows = new ArrayList<>();
@@ -71,7 +75,7 @@ class Recorder implements Run.Visitor {
     this.engine = engine;
     this.camera = camera;
     this.interval = interval;
-    this.listener = listener;
+    this.listener = new ListenerGuard(listener);
     this.fill = new FillDifference[course.journey().legs().size()];
     ParcelBody body = course.body();
     for (Face face : Face.values()) {
@@ -90,7 +94,11 @@ class Recorder implements Run.Visitor {
     climate = run.climate();
     try {
       return run.go(this);
+    } catch (CancellationException interrupt) {
+      listener.passOn();
+      return interrupted();
     } catch (IllegalStateException failure) {
+      listener.passOn();
       return new Outcome.Failed(String.valueOf(failure.getMessage()), engine.time());
     }
   }
@@ -103,17 +111,28 @@ class Recorder implements Run.Visitor {
   @Override
   public @Nullable Outcome stop(Stage stage, double time) {
     if (Thread.currentThread().isInterrupted()) {
-      // an interrupt ends the engine's interval early: its state is not that of the stop
-      double last = times.get(times.size() - 1);
-      return new Outcome.Stopped("interrupted before the journey's end", last);
+      return interrupted();
     }
     if (Run.isStored(course, stage, time, interval)) {
       store(time);
       if (listener.progress(time, course.journey().duration()) == ProgressListener.Signal.STOP) {
-        return new Outcome.Stopped("stopped before the journey's end", time);
+        return new Outcome.Stopped("stopped by the listener " + after(time), time);
       }
     }
     return null;
+  }
+
+  /** An interrupt ends the engine's interval early: its state is not that of the stop. */
+  private Outcome interrupted() {
+    double last = times.isEmpty() ? 0 : times.get(times.size() - 1);
+    return new Outcome.Stopped("interrupted " + after(last), last);
+  }
+
+  private String after(double time) {
+    return "after "
+        + Checks.show(Times.toHours(time), "h")
+        + " of "
+        + Checks.show(Times.toHours(course.journey().duration()), "h");
   }
 
   private InnerClimate climate() {

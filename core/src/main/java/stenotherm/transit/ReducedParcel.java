@@ -186,6 +186,16 @@ final class ReducedParcel {
     return with(Search.FINE, usual, Map.of());
   }
 
+  /** Whether its runs search for coefficients as those of a model that is read again. */
+  boolean isUsual() {
+    return search.equals(Search.USUAL);
+  }
+
+  /** Whether its runs search for coefficients as those of a condensed model that is read again. */
+  boolean isQuick() {
+    return search.equals(Search.QUICK);
+  }
+
   /** The same model, which need not search for the coefficients of nominal courses. */
   ReducedParcel settled(List<Course> nominal) {
     Map<Journey, Schedule> found = new HashMap<>();

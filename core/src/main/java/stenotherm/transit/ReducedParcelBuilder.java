@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
 import stenotherm.base.Checks;
+import stenotherm.base.ListenerGuard;
+import stenotherm.base.ProgressListener;
 import stenotherm.base.Workers;
 import stenotherm.conduction.HeatNetwork;
 import stenotherm.conduction.Probe;
@@ -40,41 +42,54 @@ final class ReducedParcelBuilder {
    */
   private static final double[] ENDS_OF_MEANS = {-1, 1};
 
+  /** Parts of the work, by the time they take: done after each. */
+  private static final double SCOUTED = 0.35;
+
+  private static final double FOUND = 0.4;
+  private static final double AT_MEANS = 0.5;
+  private static final double SPANNED_ALL = 0.9;
+
   private final ParcelBody body;
   private final HeatNetwork nominal;
   private final List<Course> courses;
   private final Set<String> inOneAir;
   private final ModelScope scope;
   private final Workers workers;
+  private final ListenerGuard listener;
 
   /**
    * Starts from a packing on its journeys.
    *
    * @param nominal the network of the packing, materials at the temperatures where they state their
    *     conductivity
+   * @param listener told between the phases what part of the work is done, of 1; may stop
    */
   ReducedParcelBuilder(
       ParcelBody body,
       HeatNetwork nominal,
       List<Course> courses,
       ModelScope scope,
-      Workers workers) {
+      Workers workers,
+      ListenerGuard listener) {
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;
     this.inOneAir = ParcelModel.inOneAir(courses);
     this.scope = scope;
     this.workers = workers;
+    this.listener = listener;
   }
 
   /**
    * Makes the model.
    *
-   * @throws CancellationException if the thread was interrupted: looked for between the phases
+   * @throws CancellationException if the listener stopped it or the thread was interrupted: looked
+   *     for between the phases
    */
   ReducedParcel build() {
     requireNotInterrupted();
     ReducedParcel scout = scout();
+    report(SCOUTED);
     if (scope == ModelScope.ROUGH_MEANS) {
       return scout;
     }
@@ -84,7 +99,9 @@ final class ReducedParcelBuilder {
       scout.schedule(course).settings().forEach(each -> found.add(each.coefficients()));
     }
     double[] reference = new double[body.varying().size()];
+    report(FOUND);
     HeatNetwork network = atMeans(scout, reference);
+    report(AT_MEANS);
     ReducedModel.Builder builder = builder(network, body.probes());
     List<Coefficients> spanned = new ArrayList<>();
     for (Coefficients each : found) {
@@ -115,9 +132,8 @@ final class ReducedParcelBuilder {
     for (Coefficients each : read.subList(spanned.size(), read.size())) {
       builder.reading(each.factors(reference));
     }
-    requireNotInterrupted();
     ReducedParcel reduced = new ReducedParcel(body, builder.build(), reference, List.of());
-    requireNotInterrupted();
+    report(SPANNED_ALL);
     reduced = reduced.withAtHand(spanned.stream().map(reduced::setting).toList());
     List<Schedule.Setting> used = new ArrayList<>();
     for (Course course : courses) {
@@ -129,6 +145,13 @@ final class ReducedParcelBuilder {
       }
     }
     return reduced.withAtHand(used).settled(courses);
+  }
+
+  private void report(double part) {
+    requireNotInterrupted();
+    if (listener.progress(part, 1) == ProgressListener.Signal.STOP) {
+      throw new CancellationException("stopped by the listener while a reduced model was made");
+    }
   }
 
   static void requireNotInterrupted() {

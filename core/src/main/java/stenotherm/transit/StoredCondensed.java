@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import stenotherm.modal.ModelFormatException;
 import stenotherm.modal.ReducedModel;
+import stenotherm.modal.StoredForm;
 import stenotherm.modal.StoredNumbers;
 
 /**
@@ -36,9 +37,6 @@ import stenotherm.modal.StoredNumbers;
 final class StoredCondensed {
   private static final long MAGIC = 0x5354454E434F4E44L;
   private static final int VERSION = 1;
-
-  /** Position of the version. */
-  private static final int VERSION_AT = 8;
 
   /** The maps have another order in each run of a program; what is stored has one. */
   private static final Comparator<Stage> ORDER =
@@ -84,14 +82,7 @@ final class StoredCondensed {
   }
 
   static Content read(DataInput in, ParcelBody body) throws IOException {
-    if (in.readLong() != MAGIC) {
-      throw new ModelFormatException("magic number", 0, "this is no stored condensed model");
-    }
-    int version = in.readInt();
-    if (version != VERSION) {
-      throw new ModelFormatException(
-          "version", VERSION_AT, version + " is unknown; " + VERSION + " is read here");
-    }
+    StoredForm.readHead(in, MAGIC, VERSION, "this is no stored condensed model");
     ReducedModel small = ReducedModel.read(in);
     Rows rows = new Rows(StoredNumbers.read(in).iterator());
     double[] head = rows.next("head", 3);

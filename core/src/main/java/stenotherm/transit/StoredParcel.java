@@ -6,20 +6,20 @@ import java.io.DataInput;
 import java.io.DataInputStream;
 import java.io.DataOutput;
 import java.io.DataOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import java.util.zip.CRC32;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.journey.Contact;
 import stenotherm.modal.ModelFormatException;
 import stenotherm.modal.ReducedModel;
+import stenotherm.modal.StoredForm;
 import stenotherm.parcel.Parcel;
 
 /**
@@ -27,9 +27,9 @@ import stenotherm.parcel.Parcel;
  *
  * <pre>
  * long      0x5354454E50415243, "STENPARC"
- * int       version, 2
+ * int       version, 3
  * int       length of the part that follows [bytes], at most 2^24
- * part      long    checksum (CRC-32) of the text of the packing's blocks
+ * part      long    checksum (CRC-32) of all that runs of the packing depend on
  *           int     number of solid cells
  *           byte    scope, by its position
  *           double  time between stored values [s]
@@ -52,16 +52,14 @@ import stenotherm.parcel.Parcel;
  */
 final class StoredParcel {
   private static final long MAGIC = 0x5354454E50415243L;
-  private static final int VERSION = 2;
-  private static final int LONGEST = 1 << 24;
+  private static final int VERSION = 3;
   private static final int MOST = 1000;
 
-  /**
-   * Positions of the version and of the length; a fault inside the part is reported at the latter.
-   */
-  private static final int VERSION_AT = 8;
+  /** Most numbers of a kind: a part has room for no more. */
+  private static final int MOST_NUMBERS = (1 << 24) / Double.BYTES;
 
-  private static final int LENGTH_AT = 12;
+  /** Position of the part; a fault inside it is reported here. */
+  private static final int PART_AT = 12;
 
   private StoredParcel() {}
 
@@ -77,7 +75,7 @@ final class StoredParcel {
   static void write(ParcelBody body, Content content, DataOutput out) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     DataOutputStream part = new DataOutputStream(bytes);
-    part.writeLong(words(body.parcel()));
+    part.writeLong(PackingIdentity.of(body.parcel()));
     part.writeInt(content.cells);
     part.writeByte(content.scope.ordinal());
     part.writeDouble(content.interval);
@@ -107,9 +105,7 @@ final class StoredParcel {
     }
     out.writeLong(MAGIC);
     out.writeInt(VERSION);
-    out.writeInt(bytes.size());
-    out.write(bytes.toByteArray());
-    out.writeInt((int) checksum(bytes.toByteArray()));
+    StoredForm.writePart(bytes.toByteArray(), out);
     content.reduced.model().write(out);
   }
 
@@ -119,41 +115,22 @@ final class StoredParcel {
     }
   }
 
-  private static long checksum(byte[] bytes) {
-    CRC32 checksum = new CRC32();
-    checksum.update(bytes);
-    return checksum.getValue();
-  }
-
-  /** A checksum of the text of a packing's blocks. */
-  private static long words(Parcel parcel) {
-    return checksum(parcel.layout().blocks().toString().getBytes(StandardCharsets.UTF_8));
-  }
-
   /** Reads the model of a packing; its body comes with the content. */
   static Read read(DataInput in, Parcel parcel) throws IOException {
-    if (in.readLong() != MAGIC) {
-      throw new ModelFormatException("magic number", 0, "this is no stored model of a packing");
-    }
-    int version = in.readInt();
-    if (version != VERSION) {
-      throw new ModelFormatException(
-          "version", VERSION_AT, version + " is unknown; " + VERSION + " is read here");
-    }
-    byte[] bytes = new byte[count("length", in.readInt(), LONGEST)];
-    in.readFully(bytes);
-    if (in.readInt() != (int) checksum(bytes)) {
-      throw new ModelFormatException("checksum", LENGTH_AT, "does not match: the data are damaged");
-    }
+    StoredForm.readHead(in, MAGIC, VERSION, "this is no stored model of a packing");
+    byte[] bytes = StoredForm.readPart(in, PART_AT);
     DataInputStream part = new DataInputStream(new ByteArrayInputStream(bytes));
-    if (part.readLong() != words(parcel)) {
+    if (bytes.length >= Long.BYTES && part.readLong() != PackingIdentity.of(parcel)) {
       throw new InvalidInputException(
-          "packing '" + parcel.name() + "'", "is not the one that the model was built for");
+          "packing '" + parcel.name() + "'",
+          "is not the one that the model was built for; only its name may be another");
     }
     try {
       return read(part, in, parcel);
     } catch (InvalidInputException refused) {
-      throw new ModelFormatException(refused.field(), LENGTH_AT, refused.problem());
+      throw new ModelFormatException(refused.field(), PART_AT, refused.problem());
+    } catch (EOFException early) {
+      throw new ModelFormatException("part", PART_AT, "is too short");
     }
   }
 
@@ -177,16 +154,16 @@ final class StoredParcel {
     for (int left = count("boundaries", part.readInt(), MOST); left > 0; left--) {
       inOneAir.add(part.readUTF());
     }
-    double[] errors = new double[count("outputs", part.readInt(), LONGEST / Double.BYTES)];
+    double[] errors = new double[count("outputs", part.readInt(), MOST_NUMBERS)];
     readAll(errors, part);
-    double[] reference = new double[count("blocks", part.readInt(), LONGEST / Double.BYTES)];
+    double[] reference = new double[count("blocks", part.readInt(), MOST_NUMBERS)];
     readAll(reference, part);
     int settings = count("settings", part.readInt(), MOST);
     ReducedModel model = ReducedModel.read(in);
     ParcelBody all = ParcelBody.of(parcel, parts, model);
     ParcelBody body = scope.isMeansAlone() ? all.ofMeans() : all;
     if (errors.length != body.outputs().size() || reference.length != body.varying().size()) {
-      throw new ModelFormatException("outputs", LENGTH_AT, "are not those of the packing");
+      throw new ModelFormatException("outputs", PART_AT, "are not those of the packing");
     }
     Map<TransitOutput, Double> named = new LinkedHashMap<>();
     for (int index = 0; index < errors.length; index++) {
@@ -199,7 +176,9 @@ final class StoredParcel {
       readAll(films, part);
       double[] conductivities = new double[reference.length];
       readAll(conductivities, part);
-      atHand.add(reduced.setting(new Coefficients(films, conductivities)).forManyReadings());
+      Schedule.Setting read = reduced.setting(new Coefficients(films, conductivities));
+      // as the builder has them: readings of the two kinds differ in their last bits
+      atHand.add(scope == ModelScope.ROUGH_MEANS ? read : read.forManyReadings());
     }
     Content content =
         new Content(cells, scope, interval, inOneAir, reduced.withAtHand(atHand), named);
@@ -208,7 +187,7 @@ final class StoredParcel {
 
   private static int count(String field, int value, int most) throws ModelFormatException {
     if (value < 0 || value > most) {
-      throw new ModelFormatException(field, LENGTH_AT, value + " must lie between 0 and " + most);
+      throw new ModelFormatException(field, PART_AT, value + " must lie between 0 and " + most);
     }
     return value;
   }
@@ -216,7 +195,7 @@ final class StoredParcel {
   private static double number(DataInput in) throws IOException {
     double value = in.readDouble();
     if (Double.isNaN(value) || Double.isInfinite(value)) {
-      throw new ModelFormatException("number", LENGTH_AT, value + " is not finite");
+      throw new ModelFormatException("number", PART_AT, value + " is not finite");
     }
     return value;
   }

@@ -43,6 +43,8 @@ public final class Transit {
    * @param journey the journey
    * @return the history
    * @throws stenotherm.base.InvalidInputException if the ambient of a leg does not cover its time
+   * @throws CancellationException as with a listener
+   * @throws IllegalStateException as with a listener
    */
   public static TransitResult run(Parcel parcel, Journey journey) {
     return run(parcel, journey, Variation.NOMINAL, TransitSettings.standard());
@@ -57,6 +59,8 @@ public final class Transit {
    * @param settings mesh, time steps and solver
    * @return the history
    * @throws stenotherm.base.InvalidInputException if the ambient of a leg does not cover its time
+   * @throws CancellationException as with a listener
+   * @throws IllegalStateException as with a listener
    */
   public static TransitResult run(
       Parcel parcel, Journey journey, Variation variation, TransitSettings settings) {
@@ -70,9 +74,14 @@ public final class Transit {
    * @param journey the journey
    * @param variation where the uncertain quantities lie in their ranges
    * @param settings mesh, time steps and solver
-   * @param listener called at each stored time, in simulated seconds; may stop the run
-   * @return the history; partial if the outcome is not completed
+   * @param listener told on the calling thread at each stored time after sealing how much of the
+   *     journey is done [s]; may stop the run. What it throws is thrown here as it is
+   * @return the history; partial if the outcome is not completed: the listener or an interrupt
+   *     stopped it on its way, or the solver failed
    * @throws stenotherm.base.InvalidInputException if the ambient of a leg does not cover its time
+   * @throws CancellationException if the thread is interrupted before the run begins, in the
+   *     seconds in which the model is built; it stays interrupted
+   * @throws IllegalStateException if no reduced model could be made; the message says why
    */
   public static TransitResult run(
       Parcel parcel,
@@ -82,17 +91,9 @@ public final class Transit {
       ProgressListener listener) {
     Checks.given("variation", variation);
     ModelScope scope = variation.movesProperties() ? ModelScope.ALL : ModelScope.NOMINAL;
-    return model(parcel, journey, settings, scope).run(journey, variation, listener);
-  }
-
-  /** The model; after an interrupt one of cells, whose run stores the start before it stops. */
-  private static ParcelModel model(
-      Parcel parcel, Journey journey, TransitSettings settings, ModelScope scope) {
     List<Journey> journeys = List.of(Checks.given("journey", journey));
-    try {
-      return ParcelModel.of(parcel, journeys, settings, scope);
-    } catch (CancellationException interrupted) {
-      return ParcelModel.of(parcel, journeys, settings.full(), scope);
-    }
+    // the model takes seconds, and what is wrong with the rest would be found after it
+    Checks.given("listener", listener);
+    return ParcelModel.of(parcel, journeys, settings, scope).run(journey, variation, listener);
   }
 }

@@ -1,5 +1,7 @@
 package stenotherm.transit;
 
+import stenotherm.base.Checks;
+
 /**
  * What is read of a parcel on its way.
  *
@@ -36,6 +38,16 @@ public record TransitOutput(OutputQuantity quantity, String of) {
     OutputQuantity(String words) {
       this.words = words;
     }
+  }
+
+  /**
+   * Checks the parts.
+   *
+   * @throws stenotherm.base.InvalidInputException if one is null
+   */
+  public TransitOutput {
+    Checks.given("quantity of an output", quantity);
+    Checks.given("name of an output", of);
   }
 
   /**

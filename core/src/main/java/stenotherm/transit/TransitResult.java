@@ -514,9 +514,7 @@ public final class TransitResult {
     if (outcome instanceof Outcome.Failed failed) {
       return "failed, " + failed.reason();
     }
-    return outcome instanceof Outcome.Stopped stopped
-        ? "stopped, " + stopped.reason()
-        : "completed";
+    return outcome instanceof Outcome.Stopped stopped ? stopped.reason() : "completed";
   }
 
   private double[] column(TransitOutput.OutputQuantity quantity, String of) {

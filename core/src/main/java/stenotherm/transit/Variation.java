@@ -25,7 +25,8 @@ import stenotherm.warmer.WarmerClass;
  *     Factor#WARMER_STRENGTH}
  * @param offset how much warmer the air is everywhere [K]
  * @param places how much warmer it is in all legs at a place, by the place's name [K]
- * @param legs how much warmer it is in a leg, by the leg's position in the journey [K]
+ * @param legs how much warmer it is in a leg, by the leg's position in the journey, counted from 0
+ *     [K]
  */
 public record Variation(
     Map<Factor, Double> positions,
@@ -51,6 +52,10 @@ public record Variation(
    *     0, or an offset farther than 100 K
    */
   public Variation {
+    Checks.given("positions", positions);
+    Checks.given("warmers", warmers);
+    Checks.given("places", places);
+    Checks.given("legs", legs);
     Map<Factor, Double> copy = new EnumMap<>(Factor.class);
     copy.putAll(positions);
     copy.forEach((factor, position) -> checkedPosition(factor.words(), position));
@@ -60,7 +65,7 @@ public record Variation(
     warmers = Collections.unmodifiableMap(new LinkedHashMap<>(warmers));
     checkedOffset("ambient offset", offset);
     places.forEach((place, kelvin) -> checkedOffset("ambient offset at '" + place + "'", kelvin));
-    legs.forEach((leg, kelvin) -> checkedOffset("ambient offset of leg " + (leg + 1), kelvin));
+    legs.forEach((leg, kelvin) -> checkedOffset("ambient offset of leg " + leg, kelvin));
     places = Collections.unmodifiableMap(new LinkedHashMap<>(places));
     legs = Collections.unmodifiableMap(new LinkedHashMap<>(legs));
   }
@@ -89,7 +94,7 @@ public record Variation(
   public Variation with(Factor factor, double position) {
     Map<Factor, Double> changed = new EnumMap<>(Factor.class);
     changed.putAll(positions);
-    changed.put(factor, position);
+    changed.put(Checks.given("factor", factor), position);
     return new Variation(changed, warmers, offset, places, legs);
   }
 
@@ -101,7 +106,7 @@ public record Variation(
    * @return the changed variation
    */
   public Variation with(Factor factor, End end) {
-    return with(factor, end.position());
+    return with(factor, Checks.given("end", end).position());
   }
 
   /**
@@ -114,7 +119,7 @@ public record Variation(
    */
   public Variation withWarmer(String warmer, double position) {
     Map<String, Double> changed = new LinkedHashMap<>(warmers);
-    changed.put(warmer, position);
+    changed.put(Checks.given("warmer", warmer), position);
     return new Variation(positions, changed, offset, places, legs);
   }
 
@@ -139,14 +144,14 @@ public record Variation(
    */
   public Variation withOffsetAt(String place, double kelvin) {
     Map<String, Double> changed = new LinkedHashMap<>(places);
-    changed.put(place, kelvin);
+    changed.put(Checks.given("place", place), kelvin);
     return new Variation(positions, warmers, offset, changed, legs);
   }
 
   /**
    * The same variation with air that is warmer in one leg.
    *
-   * @param leg position of the leg in the journey
+   * @param leg position of the leg in the journey, counted from 0
    * @param kelvin by how much [K]
    * @return the changed variation
    * @throws stenotherm.base.InvalidInputException if it is more than 100 K

@@ -62,9 +62,9 @@ public record WarmerClass(
      * @throws InvalidInputException if one is not above 0
      */
     public PadSize {
-      Checks.positive("warmer length", length, "m");
-      Checks.positive("warmer width", width, "m");
-      Checks.positive("warmer thickness", thickness, "m");
+      Checks.extent("warmer length", length);
+      Checks.extent("warmer width", width);
+      Checks.extent("warmer thickness", thickness);
     }
 
     /**
@@ -109,18 +109,16 @@ public record WarmerClass(
     Checks.given("strength of " + name, strength);
     Checks.given("bench of " + name, bench);
     Checks.given("source of " + name, source);
-    Checks.within(
+    Checks.mass(
         "mass of " + name,
         mass,
         new Range(DENSITIES.low() * size.volume(), DENSITIES.high() * size.volume()),
-        "kg",
         "Contents have 100 to 3000 kg per cubic metre of the pad.");
     if (heat instanceof IronPowder powder) {
-      Checks.within(
+      Checks.mass(
           "iron of " + name,
           powder.iron(),
           new Range(IRON.low() * mass, IRON.high() * mass),
-          "kg",
           "It is 30 to 70 % of the mass of the contents.");
     }
     Checks.positive("weakest strength of " + name, strength.low(), "");

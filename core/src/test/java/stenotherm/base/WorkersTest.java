@@ -39,6 +39,19 @@ class WorkersTest {
   }
 
   @Test
+  void whatCannotBeDoneIsRefused() {
+    Workers one = new Workers(1);
+    assertEquals(
+        "tasks: -1 must be 0 or above",
+        assertThrows(InvalidInputException.class, () -> one.run(-1, (worker, index) -> {}))
+            .getMessage());
+    assertEquals(
+        "task: must not be null",
+        assertThrows(InvalidInputException.class, () -> one.run(1, null)).getMessage());
+    one.run(0, (worker, index) -> Assertions.fail());
+  }
+
+  @Test
   void threadsOfTheCallersExecutorShareTheTasks() {
     ExecutorService pool = Executors.newFixedThreadPool(1);
     try {

@@ -80,7 +80,8 @@ class SolverEndsTest {
     } finally {
       assertTrue(Thread.interrupted(), "the interrupt must stay visible to the caller");
     }
-    assertEquals(new Outcome.Stopped("interrupted", 600), solution.outcome());
+    assertEquals(
+        new Outcome.Stopped("interrupted after 600 s of 12000 s", 600), solution.outcome());
     assertTrue(solution.ledger().closes());
   }
 

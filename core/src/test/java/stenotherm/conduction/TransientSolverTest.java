@@ -3,14 +3,18 @@ package stenotherm.conduction;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static stenotherm.conduction.Bodies.assertRefused;
 import static stenotherm.conduction.Bodies.point;
 
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.TimeFunction;
@@ -149,10 +153,36 @@ class TransientSolverTest {
             HOURS,
             IntegratorSettings.fixed(Scheme.TR_BDF2, 600),
             stopLate);
-    assertEquals(new Outcome.Stopped("stopped by the listener", 5400), solution.outcome());
+    assertEquals(
+        new Outcome.Stopped("stopped by the listener after 5400 s of 10800 s", 5400),
+        solution.outcome());
     assertArrayEquals(new double[] {0, 3600}, solution.times());
     assertEquals(2, solution.history("mean").length);
     assertTrue(solution.ledger().closes());
+  }
+
+  /** Of the kinds of exceptions, too, that the solver knows as its own. */
+  @Test
+  void whatAListenerThrowsReachesTheCaller() {
+    for (RuntimeException own :
+        List.of(
+            new IllegalStateException("own"),
+            new CancellationException("own"),
+            new InvalidInputException("own", "own"))) {
+      assertSame(
+          own,
+          assertThrows(
+              own.getClass(),
+              () ->
+                  TransientSolver.solve(
+                      wall().initial(290).build(),
+                      MEAN,
+                      HOURS,
+                      IntegratorSettings.fixed(Scheme.TR_BDF2, 600),
+                      (done, total) -> {
+                        throw own;
+                      })));
+    }
   }
 
   @Test
@@ -165,7 +195,9 @@ class TransientSolverTest {
             IntegratorSettings.fixed(Scheme.TR_BDF2, 600),
             (done, total) ->
                 done >= 7200 ? ProgressListener.Signal.STOP : ProgressListener.Signal.CONTINUE);
-    assertEquals(new Outcome.Stopped("stopped by the listener", 7200), solution.outcome());
+    assertEquals(
+        new Outcome.Stopped("stopped by the listener after 7200 s of 10800 s", 7200),
+        solution.outcome());
     assertArrayEquals(new double[] {0, 3600, 7200}, solution.times());
     assertEquals(solution.field().mean("foam"), solution.last("mean"), 1e-12);
   }
@@ -205,7 +237,7 @@ class TransientSolverTest {
       // clears the mark for the tests that follow
       assertTrue(Thread.interrupted(), "the interrupt must stay visible to the caller");
     }
-    assertEquals(new Outcome.Stopped("interrupted", 0), solution.outcome());
+    assertEquals(new Outcome.Stopped("interrupted after 0 s of 10800 s", 0), solution.outcome());
     assertArrayEquals(new double[] {0}, solution.times());
     assertEquals(0, solution.work().steps());
     assertTrue(solution.ledger().closes());

@@ -2,6 +2,7 @@ package stenotherm.decision;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +15,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.animal.Animals;
@@ -348,6 +350,22 @@ class AssessorTest {
       assertTrue(seen.get(next) > seen.get(next - 1), seen.toString());
     }
     assertEquals(1, seen.get(seen.size() - 1), 1e-12);
+    assertTrue(seen.stream().filter(share -> share < 0.5).count() >= 15, "while models are made");
+    IllegalStateException own = new IllegalStateException("own");
+    for (double from : new double[] {0.5, 0.6}) {
+      assertSame(
+          own,
+          assertThrows(
+              IllegalStateException.class,
+              () ->
+                  assessor.assess(
+                      (done, total) -> {
+                        if (done >= from) {
+                          throw own;
+                        }
+                        return ProgressListener.Signal.CONTINUE;
+                      })));
+    }
     for (double from : new double[] {seen.get(0), 0.6, 0.9}) {
       assertThrows(
           CancellationException.class,
@@ -358,6 +376,59 @@ class AssessorTest {
                           ? ProgressListener.Signal.STOP
                           : ProgressListener.Signal.CONTINUE));
     }
+  }
+
+  /** What it has found so far is not guarded: another thread is told so, and the first goes on. */
+  @Test
+  void anAssessorBelongsToOneThreadAtATime() throws Exception {
+    Assessor assessor = new Assessor(Packings.plain(), night(295.15, 4, 295.15), SETTINGS);
+    List<Throwable> refused = new ArrayList<>();
+    assessor.assess(
+        (done, total) -> {
+          if (refused.isEmpty()) {
+            Thread other =
+                new Thread(
+                    () -> refused.add(assertThrows(Exception.class, assessor::firstLook)), "other");
+            other.start();
+            try {
+              other.join();
+            } catch (InterruptedException unexpected) {
+              throw new IllegalStateException(unexpected);
+            }
+            // the same thread may
+            assertTrue(assessor.firstLook().least() > 0);
+          }
+          return ProgressListener.Signal.CONTINUE;
+        });
+    assertEquals(
+        "an assessor belongs to one thread at a time, and '"
+            + Thread.currentThread().getName()
+            + "' uses this one; make one for each thread",
+        assertInstanceOf(IllegalStateException.class, refused.get(0)).getMessage());
+    Thread later = new Thread(assessor::firstLook);
+    later.start();
+    later.join();
+    assertTrue(assessor.firstLook().least() > 0, "one after the other");
+  }
+
+  @Test
+  void aListenerThatIsNotThereIsToldBeforeAnythingIsMade() {
+    Assessor assessor = new Assessor(Packings.plain(), night(295.15, 4, 295.15), SETTINGS);
+    // a model would look for it
+    Thread.currentThread().interrupt();
+    for (Executable call :
+        List.<Executable>of(
+            () -> assessor.assess(null),
+            () -> assessor.legDelays(null),
+            () -> assessor.untilOpening(null),
+            () -> assessor.study(null),
+            () ->
+                Outlook.of(Packings.plain(), List.of(night(295.15, 4, 295.15)), SETTINGS, null))) {
+      assertEquals(
+          "listener: must not be null",
+          assertThrows(InvalidInputException.class, call).getMessage());
+    }
+    assertTrue(Thread.interrupted());
   }
 
   /** The last values of a leg are its own, though the next begins at the same time. */
@@ -387,9 +458,14 @@ class AssessorTest {
     assertEquals(2, delays.size());
     assertFalse(delays.get(0).isAtLeast());
     assertEquals(new DelayMargin(12 * HOUR, true), delays.get(1));
-    assertThrows(
-        CancellationException.class,
-        () -> assessor.legDelays((done, total) -> ProgressListener.Signal.STOP));
+    CancellationException stop =
+        assertThrows(
+            CancellationException.class,
+            () -> assessor.legDelays((done, total) -> ProgressListener.Signal.STOP));
+    // the other thread may just have ended its leg
+    assertTrue(
+        stop.getMessage().matches("stopped by the listener with (50|100) % done"),
+        stop.getMessage());
     Assessor alone = new Assessor(Packings.plain(), night(295.15, 1, 280.15), SETTINGS);
     double hold = alone.legDelays(ProgressListener.NONE).get(0).time();
     Journey held = night(295.15, 1, 280.15).held(11 * HOUR);

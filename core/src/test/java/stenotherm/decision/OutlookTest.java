@@ -236,8 +236,12 @@ class OutlookTest {
       damaged[at] ^= 4;
       assertThrows(IOException.class, () -> read(damaged, usual.parcel()));
     }
-    assertThrows(
-        IOException.class, () -> read(Arrays.copyOf(stored, stored.length - 1), usual.parcel()));
+    for (int length : new int[] {0, 3, 9, 20, stored.length / 2, stored.length - 1}) {
+      assertThrows(
+          ModelFormatException.class,
+          () -> read(Arrays.copyOf(stored, length), usual.parcel()),
+          () -> length + " bytes");
+    }
   }
 
   private static Outlook read(byte[] stored, Parcel parcel) throws IOException {

@@ -133,7 +133,7 @@ class JourneyTest {
         () -> new Journey(LocalDateTime.of(2026, 1, 1, 0, 0), -5, WESTWARD.legs()));
     String message =
         assertThrows(InvalidInputException.class, () -> leg("x", EAST, 2 / 3600.0)).getMessage();
-    assertTrue(message.startsWith("duration of leg 'x': 2 s must lie between 60 s and"), message);
+    assertTrue(message.startsWith("duration of leg 'x': 2 s must lie between 1 min and"), message);
   }
 
   private static Journey sunny(TimeFunction sun, double delay) {

@@ -289,18 +289,35 @@ class JourneyStudyTest {
     assertEquals(128, seen.size());
     assertEquals(128, seen.stream().distinct().count());
     List<Double> few = new ArrayList<>();
-    assertThrows(
-        CancellationException.class,
-        () ->
-            STUDY.run(
-                SETTINGS,
-                (done, total) -> {
-                  few.add(done);
-                  return done >= 5
-                      ? ProgressListener.Signal.STOP
-                      : ProgressListener.Signal.CONTINUE;
-                }));
+    CancellationException stop =
+        assertThrows(
+            CancellationException.class,
+            () ->
+                STUDY.run(
+                    SETTINGS,
+                    (done, total) -> {
+                      few.add(done);
+                      return done >= 5
+                          ? ProgressListener.Signal.STOP
+                          : ProgressListener.Signal.CONTINUE;
+                    }));
     assertTrue(few.size() < 10, "no thread goes on: " + few);
+    assertTrue(stop.getMessage().matches("stopped by the listener after [5-9] of 128 journeys"));
+    IllegalStateException own = new IllegalStateException("own");
+    assertSame(
+        own,
+        assertThrows(
+            IllegalStateException.class,
+            () ->
+                STUDY.run(
+                    SETTINGS,
+                    (done, total) -> {
+                      assertFalse(done > 5, "told nothing after it has thrown");
+                      if (done == 5) {
+                        throw own;
+                      }
+                      return ProgressListener.Signal.CONTINUE;
+                    })));
   }
 
   @Test
@@ -320,10 +337,12 @@ class JourneyStudyTest {
   void anInterruptStopsIt() {
     for (int threads : new int[] {1, 3}) {
       Thread.currentThread().interrupt();
-      assertThrows(
-          CancellationException.class,
-          () -> STUDY.run(new StudySettings(16, 8, 9, threads), ProgressListener.NONE));
+      CancellationException stop =
+          assertThrows(
+              CancellationException.class,
+              () -> STUDY.run(new StudySettings(16, 8, 9, threads), ProgressListener.NONE));
       assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+      assertEquals("interrupted after 0 of 128 journeys", stop.getMessage());
     }
   }
 

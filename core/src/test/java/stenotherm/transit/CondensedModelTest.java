@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -115,6 +117,10 @@ class CondensedModelTest {
   @Test
   void withoutForecastsItFollowsMoreClosely() {
     CondensedModel smooth = CONDENSED.smooth();
+    assertThrows(
+        IllegalStateException.class,
+        () -> smooth.write(new DataOutputStream(new ByteArrayOutputStream())),
+        "read again, it would be the usual one");
     double most = 0;
     double between = 0;
     for (Variation unseen : UNCERTAIN.spread(8, 77)) {

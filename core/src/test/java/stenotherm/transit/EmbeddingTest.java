@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.Situations;
@@ -228,14 +229,40 @@ class EmbeddingTest {
         new Occupant(
             Animals.LEOPARD_GECKO, new AnimalBody(0.045, Animals.LEOPARD_GECKO.restingShape())),
         Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(45)));
-    // grams taken for kilograms
-    assertThrows(
-        InvalidInputException.class, () -> Occupant.of(Animals.LEOPARD_GECKO, new Mass(45)));
+    refused(
+        "animal mass: 45 kg must lie between 0.1 g and 20 kg. Is it in grams?",
+        () -> Occupant.of(Animals.LEOPARD_GECKO, new Mass(45)));
+    refused(
+        "animal mass: 0.045 g must lie between 0.1 g and 20 kg. Is it in kilograms?",
+        () -> Occupant.of(Animals.LEOPARD_GECKO, Mass.grams(0.045)));
     assertThrows(InvalidInputException.class, () -> Mass.grams(0));
     assertThrows(InvalidInputException.class, () -> new Mass(Double.NaN));
     // kelvins taken for degrees, and degrees for kelvins
     assertThrows(InvalidInputException.class, () -> Temperature.celsius(295));
     assertThrows(InvalidInputException.class, () -> new Temperature(22));
     assertThrows(InvalidInputException.class, () -> new Length(Double.NaN));
+    refused(
+        "duration of leg 'dock': 0 s must lie between 1 min and 30 days",
+        () ->
+            JourneyBuilder.sealed(EVENING, Temperature.celsius(22))
+                .leg("dock", Duration.ZERO, Temperature.celsius(12)));
+  }
+
+  @Test
+  void anExtentIsNamedAsItIsCalled() {
+    refused(
+        "width: -200 mm must be above 0",
+        () ->
+            ParcelBuilder.box(
+                "box", Length.millimetres(300), Length.millimetres(-200), Length.inches(6)));
+    refused("width: -200 mm must be above 0", () -> new Dimensions(0.3, -0.2, 0.15));
+    refused("thickness of the towel: 0 mm must be above 0", () -> Bedding.dampTowel(0));
+    refused(
+        "thickness of a layer of EPS: -19 mm must be above 0",
+        () -> new WallLayer(Materials.EPS, -0.019));
+  }
+
+  private static void refused(String message, Executable call) {
+    assertEquals(message, assertThrows(InvalidInputException.class, call).getMessage());
   }
 }

@@ -29,6 +29,7 @@ import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
 import stenotherm.ambient.SolarAbsorptance;
 import stenotherm.ambient.Sunshine;
+import stenotherm.base.Axis;
 import stenotherm.base.End;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
@@ -48,14 +49,23 @@ import stenotherm.journey.Leg;
 import stenotherm.journey.Outdoors;
 import stenotherm.journey.Place;
 import stenotherm.material.Materials;
+import stenotherm.modal.ModelFormatException;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.Joints;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackClass;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
+import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
+import stenotherm.parcel.Vent;
+import stenotherm.parcel.Vessel;
+import stenotherm.parcel.WallLayer;
 
 class ParcelModelTest {
   private static final MeshControl MESH = Packings.FEW_CELLS;
@@ -332,13 +342,23 @@ class ParcelModelTest {
         model,
         Variation.NOMINAL.withOffsetAt("harbour", 0));
     assertRefused(
-        "ambient offset of leg 3: there are only 2 legs",
+        "ambient offset of leg 2: there is no such leg; they are counted from 0, the last is 1",
         model,
         Variation.NOMINAL.withOffsetIn(2, 0));
     assertRefused(
-        "ambient offset of leg 0: there are only 2 legs",
+        "ambient offset of leg -1: there is no such leg; they are counted from 0, the last is 1",
         model,
         Variation.NOMINAL.withOffsetIn(-1, 0));
+    assertRefused(
+        "ambient temperature of leg 1, 'hall', with an offset of -100 K: 185 K must lie between"
+            + " 200 K and 350 K. It is stated as 285 K.",
+        model,
+        Variation.NOMINAL.withOffsetIn(1, -100));
+    assertEquals(
+        "ambient offset of leg 1: 150 K must lie between -100 K and 100 K. It is a difference of"
+            + " temperatures.",
+        assertThrows(InvalidInputException.class, () -> Variation.NOMINAL.withOffsetIn(1, 150))
+            .getMessage());
   }
 
   private static void assertRefused(String message, ParcelModel model, Variation variation) {
@@ -481,7 +501,10 @@ class ParcelModelTest {
     TransitResult part =
         model.run(journey(1), Variation.NOMINAL, (done, total) -> ProgressListener.Signal.STOP);
     Exception stop = assertThrows(CancellationException.class, part::requireCompleted);
-    assertEquals("stopped before the journey's end", stop.getMessage());
+    assertEquals("stopped by the listener after 0.5 h of 5 h", stop.getMessage());
+    assertTrue(
+        part.toString().startsWith("sample, 5.0 h: stopped by the listener after 0.5 h of 5 h"),
+        part.toString());
   }
 
   /** A run that stopped keeps its moments; the way to one of them can be interrupted as well. */
@@ -632,6 +655,94 @@ class ParcelModelTest {
         "the same means");
   }
 
+  /** Read again it would settle as usual: it is not written at all. */
+  @Test
+  void aModelThatSettlesFinelyIsNotStored() {
+    DataOutputStream out = new DataOutputStream(new ByteArrayOutputStream());
+    for (ModelScope scope : List.of(ModelScope.NOMINAL, ModelScope.ROUGH_MEANS)) {
+      ParcelModel model = ParcelModel.of(warmed(), List.of(journey(3)), FEW_CELLS, scope);
+      IllegalStateException refused =
+          assertThrows(IllegalStateException.class, () -> model.settlingFinely().write(out));
+      assertTrue(refused.getMessage().startsWith("a model that settles finely is not stored"));
+    }
+    assertEquals(0, out.size());
+  }
+
+  /** Runs depend on how it burns and leaks, too; a name changes nothing. */
+  @Test
+  void onlyItsNameMayBeAnotherWhenAModelIsRead() throws IOException {
+    Parcel parcel = warmed();
+    ParcelModel model =
+        ParcelModel.of(parcel, List.of(journey(3)), FEW_CELLS, ModelScope.NOMINAL_MEANS);
+    byte[] stored = stored(model);
+    ParcelModel named = read(stored, parcel.named("another"));
+    assertEquals("another", named.parcel().name());
+    assertArrayEquals(
+        model.means(journey(3), Variation.NOMINAL), named.means(journey(3), Variation.NOMINAL));
+    PlacedWarmer pad = parcel.warmers().get(0);
+    Container cup = parcel.containers().get(0);
+    Vessel.BoxCup vessel = (Vessel.BoxCup) cup.vessel();
+    for (Parcel other :
+        List.of(
+            parcel.withOpenings(new Openings(Openings.LOOSE_GAP, List.of())),
+            parcel.withOpenings(
+                new Openings(Openings.CLOSED_GAP, List.of(new Vent(Face.X_MIN, 1, 0.004)))),
+            parcel.withWarmers(List.of(pad.covered(FilmCover.TAPED_OVER))),
+            parcel.withWarmers(List.of(new PlacedWarmer("pad", pad.warmer(), pad.placement(), 60))),
+            parcel.withWarmers(List.of(pad.with(Packings.steady(2)))),
+            parcel.withWarmers(
+                List.of(Packings.pad(pad.warmer(), Face.Z_MAX, new Mounting(0, 0.05)))),
+            parcel.withWalls(
+                parcel.walls().with(new Joints(List.of(Axis.Z, Axis.Y, Axis.X), 0, 1e-4))),
+            parcel.at(0.5, 0),
+            Packings.parcel(
+                List.of(
+                    new Container(
+                        cup.name(),
+                        new Vessel.BoxCup(
+                            vessel.inner(), new WallLayer(vessel.wall().material(), 0.002)),
+                        cup.position(),
+                        cup.bedding(),
+                        cup.occupant())),
+                parcel.warmers()))) {
+      String refused =
+          assertThrows(InvalidInputException.class, () -> read(stored, other)).getMessage();
+      assertTrue(
+          refused.endsWith(
+              "is not the one that the model was built for; only its name may be another"),
+          refused);
+    }
+  }
+
+  @Test
+  void whatEndsEarlyIsNoStoredModel() throws IOException {
+    ParcelModel model =
+        ParcelModel.of(Packings.plain(), List.of(journey(3)), FEW_CELLS, ModelScope.ROUGH_MEANS);
+    byte[] stored = stored(model);
+    assertEquals(
+        "stored model, magic number at byte 0: the data end here",
+        assertThrows(ModelFormatException.class, () -> read(new byte[0], Packings.plain()))
+            .getMessage());
+    // in each part, and wherever it is cut
+    for (int length :
+        new int[] {3, 8, 11, 14, 16, 40, stored.length / 2, stored.length - 4, stored.length - 1}) {
+      byte[] cut = Arrays.copyOf(stored, length);
+      String refused =
+          assertThrows(ModelFormatException.class, () -> read(cut, Packings.plain())).getMessage();
+      assertTrue(refused.contains("the data end"), length + ": " + refused);
+    }
+  }
+
+  private static byte[] stored(ParcelModel model) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    model.write(new DataOutputStream(bytes));
+    return bytes.toByteArray();
+  }
+
+  private static ParcelModel read(byte[] stored, Parcel parcel) throws IOException {
+    return ParcelModel.read(new DataInputStream(new ByteArrayInputStream(stored)), parcel);
+  }
+
   /** Bit by bit, and with the same limits. */
   private static void assertStoredIsTheSame(
       ParcelModel model, Journey journey, List<Variation> runs, boolean nominalAlone)
@@ -643,7 +754,11 @@ class ParcelModelTest {
     DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes.toByteArray()));
     ParcelModel read = ParcelModel.read(in, model.parcel());
     assertEquals(0, in.available());
-    assertArrayEquals(model.means(journey, nominal), read.means(journey, nominal));
+    for (double offset : new double[] {0, -9, 14}) {
+      Variation other = nominal.withOffset(offset).withOffsetIn(1, 5);
+      assertArrayEquals(
+          model.means(journey, other), read.means(journey, other), () -> offset + " K");
+    }
     assertEquals(model.reduction(), read.reduction());
     assertEquals(model.cells(), read.cells());
     if (model.reduction().isPresent()) {

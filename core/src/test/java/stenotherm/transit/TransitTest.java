@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,6 +13,7 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.AirMovement;
 import stenotherm.ambient.Ambient;
@@ -353,6 +356,7 @@ class TransitTest {
             });
     Outcome.Stopped stopped = assertInstanceOf(Outcome.Stopped.class, part.outcome());
     assertEquals(4 * HOUR, stopped.lastTime());
+    assertEquals("stopped by the listener after 4 h of 12 h", stopped.reason());
     assertFalse(part.outcome().isCompleted());
     assertArrayEquals(sinceEachHour(4), part.times());
     assertArrayEquals(Arrays.copyOf(whole.mean("cup"), 5), part.mean("cup"));
@@ -379,8 +383,56 @@ class TransitTest {
     assertTrue(Thread.interrupted(), "the interrupt must stay visible");
     Outcome.Stopped stopped = assertInstanceOf(Outcome.Stopped.class, part.outcome());
     assertEquals(3 * HOUR, stopped.lastTime());
+    assertEquals("interrupted after 3 h of 12 h", stopped.reason());
     assertArrayEquals(sinceEachHour(3), part.times());
     assertArrayEquals(Arrays.copyOf(whole.mean("cup"), 4), part.mean("cup"));
+  }
+
+  /** Of the kinds of exceptions, too, by which a run fails or stops. */
+  @Test
+  void whatAListenerThrowsReachesTheCaller() {
+    Journey journey = journey(295, leg("room", 2, Ambient.constant(285), FLOOR));
+    List<Throwable> all =
+        List.of(
+            new IllegalStateException("not on this thread"),
+            new CancellationException("own"),
+            new InvalidInputException("own", "own"),
+            new AssertionError("own"));
+    for (TransitSettings settings : List.of(COARSE, COARSE.full())) {
+      ParcelModel model = ParcelModel.of(Packings.plain(), journey, settings);
+      for (Throwable own : all) {
+        Throwable thrown =
+            assertThrows(
+                own.getClass(),
+                () ->
+                    model.run(
+                        journey,
+                        Variation.NOMINAL,
+                        (done, total) -> {
+                          if (own instanceof Error error) {
+                            throw error;
+                          }
+                          throw (RuntimeException) own;
+                        }));
+        assertSame(own, thrown);
+        assertNull(thrown.getCause());
+      }
+    }
+  }
+
+  /** There is no run yet that could return what it has. */
+  @Test
+  void anInterruptBeforeThereIsAModelIsThrown() {
+    Journey journey = journey(295, leg("room", 12, Ambient.constant(285), FLOOR));
+    for (TransitSettings settings : List.of(COARSE, COARSE.full())) {
+      Thread.currentThread().interrupt();
+      CancellationException stop =
+          assertThrows(
+              CancellationException.class,
+              () -> Transit.run(Packings.plain(), journey, Variation.NOMINAL, settings));
+      assertTrue(Thread.interrupted(), "the interrupt must stay visible");
+      assertEquals("interrupted while making a grid", stop.getMessage());
+    }
   }
 
   @Test
