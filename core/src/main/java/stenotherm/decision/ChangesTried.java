@@ -15,6 +15,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.study.Fate;
 import stenotherm.study.JourneyStudy;
 import stenotherm.study.Odds;
+import stenotherm.study.StudyResult;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.Factor;
 import stenotherm.transit.ModelScope;
@@ -36,8 +37,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** Changes judged by odds; the others are left after one typical journey. */
   private static final int FINALISTS = 2;
 
-  /** Where so many of the journeys that fail are short of air, holes are judged in any case. */
+  /** Where so many of the journeys that fail are short of air, a way for air is judged anyhow. */
   private static final double SHORT_OF_AIR = 0.25;
+
+  /** Where so many are, all ways for air are. */
+  private static final double AIR_ALONE = 0.75;
 
   /** Part of the work that ranks changes. */
   private static final double LOOKING = 0.2;
@@ -82,7 +86,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   /** A change and the shipment that it makes. */
-  private record Candidate(TriedChange change, Remedy.Shipment changed) {}
+  private record Candidate(TriedChange change, Remedy.Shipment changed, RoughOdds.Margins margins) {
+    boolean letsAirIn() {
+      return change.remedy().letsAirIn();
+    }
+  }
 
   /** Copies the list. */
   public ChangesTried {
@@ -104,10 +112,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
 
   /**
    * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement,
-   * to some tenths of a kelvin. The two that leave the animals farthest from the ends of their
-   * alarm band are judged there by odds on a quarter of the usual number of journeys; what that
-   * grid misses of the packing as it is counts as error. Where air is short, holes are one of the
-   * two; sides of the box that mirror each other stand for each other.
+   * to some tenths of a kelvin. By what the margins change there, the odds of the packing as it is
+   * are moved; the two changes that promise most are judged by odds on a quarter of the usual
+   * number of journeys; what that grid misses of the packing as it is counts as error. Where air is
+   * short, a way for air is one of the two; sides of the box that mirror each other stand for each
+   * other. A box that becomes too hot rather than too cold is not given its first warmer.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -133,7 +142,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
             settings.transit().withThreads(1), settings.longestHold(), settings.study());
     List<Remedy> remedies = new ArrayList<>();
     List<Remedy.Shipment> shipments = new ArrayList<>();
-    for (Remedy each : Remedy.toTry(parcel, journey)) {
+    for (Remedy each : worthTrying(parcel, journey, now.odds())) {
       try {
         shipments.add(each.applyTo(parcel, journey));
         remedies.add(each);
@@ -155,22 +164,31 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
             Remedy.Shipment changed = shipments.get(task - 1);
             ParcelModel rough =
                 coarse(changed.parcel(), changed.journey(), one.transit(), ModelScope.ROUGH_MEANS);
-            double margin = margin(rough, changed.journey());
-            looked[task - 1] =
-                new Candidate(
-                    new TriedChange(remedies.get(task - 1), margin, Optional.empty()), changed);
+            RoughOdds.Margins margins = margins(rough, changed.journey());
+            TriedChange change =
+                new TriedChange(remedies.get(task - 1), margins.tighter(), Optional.empty());
+            looked[task - 1] = new Candidate(change, changed, margins);
           }
         });
-    List<Candidate> candidates = new ArrayList<>(List.of(looked));
-    candidates.sort(
-        Comparator.comparingDouble((Candidate each) -> each.change().margin()).reversed());
-    double failing = 1 - now.odds().within().within();
-    if (1 - now.odds().enoughAir().within() > SHORT_OF_AIR * failing) {
-      // a typical journey tells nothing of what holes are for
-      candidates.sort(
-          Comparator.comparing(each -> !(each.change().remedy() instanceof Remedy.MoreAir)));
-    }
     ParcelModel unchanged = Objects.requireNonNull(asItIs.get());
+    RoughOdds.Margins before = margins(unchanged, journey);
+    RoughOdds rough = new RoughOdds(before, now.odds());
+    List<Candidate> candidates = new ArrayList<>(List.of(looked));
+    candidates.sort(Comparator.comparingDouble(each -> rough.failing(each.margins())));
+    // margins tell nothing of what ways for air are for
+    double airless = airless(now.odds());
+    if (airless > AIR_ALONE) {
+      candidates.sort(Comparator.comparing(each -> !each.letsAirIn()));
+    } else if (airless > SHORT_OF_AIR) {
+      candidates.stream()
+          .filter(Candidate::letsAirIn)
+          .findFirst()
+          .ifPresent(
+              air -> {
+                candidates.remove(air);
+                candidates.add(0, air);
+              });
+    }
     CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), unchanged);
     StudySettings all = settings.study();
     StudySettings few =
@@ -198,7 +216,23 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
       changes.set(
           place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[number])));
     }
-    return new ChangesTried(now.verdict().within(), margin(unchanged, journey), changes);
+    return new ChangesTried(now.verdict().within(), before.tighter(), changes);
+  }
+
+  /** Part of the journeys that fail in which air is short. */
+  private static double airless(StudyResult odds) {
+    double failing = 1 - odds.within().within();
+    return failing > 0 ? (1 - odds.enoughAir().within()) / failing : 0;
+  }
+
+  private static List<Remedy> worthTrying(Parcel parcel, Journey journey, StudyResult odds) {
+    boolean heats = odds.notTooHot().within() < odds.notTooCold().within();
+    List<Remedy> all = new ArrayList<>(Remedy.toTry(parcel, journey));
+    all.removeIf(each -> heats && parcel.warmers().isEmpty() && each instanceof Remedy.OtherWarmer);
+    if (airless(odds) > SHORT_OF_AIR) {
+      Remedy.waysForAir(parcel).stream().filter(each -> !all.contains(each)).forEach(all::add);
+    }
+    return all;
   }
 
   /** Places of the most promising, of sides of the box that mirror each other only one. */
@@ -232,11 +266,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   /**
-   * What is left of the tighter margin [K]: towards the cold in the cold journey, towards the heat
-   * in the hot one. A typical journey would tell nothing of what makes journeys differ less.
+   * What is left [K]: towards the cold in the cold journey, towards the heat in the hot one. A
+   * typical journey would tell nothing of what makes journeys differ less.
    */
-  private static double margin(ParcelModel model, Journey journey) {
-    return Math.min(
+  private static RoughOdds.Margins margins(ParcelModel model, Journey journey) {
+    return new RoughOdds.Margins(
         fate(model, journey, COLD).cold().margin(), fate(model, journey, HOT).hot().margin());
   }
 

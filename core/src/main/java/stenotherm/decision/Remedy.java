@@ -96,7 +96,7 @@ public sealed interface Remedy {
       all.add(new WarmerOffWall(WarmerOffWall.USUAL));
     }
     if (parcel.warmers().stream().anyMatch(Remedy::burns)) {
-      all.add(new MoreAir());
+      all.addAll(waysForAir(parcel));
     }
     if (parcel.warmers().stream().anyMatch(HalfTaped::changes)) {
       all.add(new HalfTaped());
@@ -126,10 +126,50 @@ public sealed interface Remedy {
     return all;
   }
 
+  /** Lists changes that let air in. */
+  static List<Remedy> waysForAir(Parcel parcel) {
+    return parcel.openings().seamGap() == 0
+        ? List.of(new SeamsLeftOpen(), new MoreAir())
+        : List.of(new MoreAir());
+  }
+
+  /**
+   * Tells whether it lets air in.
+   *
+   * @return true if its use lies in the air, which margins do not tell
+   */
+  default boolean letsAirIn() {
+    return false;
+  }
+
+  /** Seams that fit, without the tape on them. */
+  record SeamsLeftOpen() implements Remedy {
+    @Override
+    public String words(UnitWords units) {
+      return "no tape along the seams of box and lid";
+    }
+
+    @Override
+    public boolean letsAirIn() {
+      return true;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      Openings open = new Openings(Openings.CLOSED_GAP, parcel.openings().vents());
+      return new Shipment(parcel.withOpenings(open), journey);
+    }
+  }
+
   /** Holes through which a warmer and an animal breathe: one in the lid, one in the front. */
   record MoreAir() implements Remedy {
     /** What a pencil makes [m]. */
     private static final double DIAMETER = 0.006;
+
+    @Override
+    public boolean letsAirIn() {
+      return true;
+    }
 
     @Override
     public String words(UnitWords units) {

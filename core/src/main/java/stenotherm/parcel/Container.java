@@ -28,7 +28,7 @@ import stenotherm.material.Materials;
  * @param vessel cup, bag or vial
  * @param position where it stands
  * @param bedding layers on its floor, the lowest first; may be empty
- * @param occupant the animal inside, if there is one
+ * @param occupant the animal inside, if there is one, or several alike
  */
 public record Container(
     String name,
@@ -339,7 +339,7 @@ public record Container(
     for (Bedding layer : bedding) {
       sum += beddingVolume(layer) * layer.material().density();
     }
-    return sum + occupant.map(who -> who.body().mass()).orElse(0.0);
+    return sum + occupant.map(Occupant::mass).orElse(0.0);
   }
 
   /**
@@ -352,7 +352,7 @@ public record Container(
     for (Bedding layer : bedding) {
       volume -= beddingVolume(layer);
     }
-    return volume - occupant.map(who -> who.body().volume(Materials.ANIMAL_TISSUE)).orElse(0.0);
+    return volume - occupant.map(Occupant::volume).orElse(0.0);
   }
 
   /**

@@ -31,15 +31,16 @@ record Misfit(String what, String where, double needed, double room) {
     List<Misfit> all = new ArrayList<>();
     all.add(new Misfit("the bedding", "height", lain, inner.height()));
     if (occupant.isPresent()) {
-      Dimensions body = occupant.get().dimensions(inner);
-      all.add(new Misfit("the animal", "length", body.length(), inner.length()));
-      all.add(new Misfit("the animal", "width", body.width(), inner.width()));
+      Dimensions body = occupant.get().heap().dimensions(inner);
+      int count = occupant.get().count();
+      String who = count == 1 ? "the animal" : "the heap of " + count + " animals";
+      all.add(new Misfit(who, "length", body.length(), inner.length()));
+      all.add(new Misfit(who, "width", body.width(), inner.width()));
       if (vessel.shape() == Shape.CYLINDER_Z) {
         double diagonal = Math.hypot(body.length(), body.width());
-        all.add(
-            new Misfit("the animal from corner to corner", "diameter", diagonal, inner.length()));
+        all.add(new Misfit(who + " from corner to corner", "diameter", diagonal, inner.length()));
       }
-      String what = lain > 0 ? "the animal on its bedding" : "the animal";
+      String what = lain > 0 ? who + " on its bedding" : who;
       double top = Container.animalBottom(vessel, lain, body) + body.height();
       all.add(new Misfit(what, "height", top, Container.ceiling(vessel, body)));
     }
@@ -102,7 +103,8 @@ record Misfit(String what, String where, double needed, double room) {
     if (occupant.isEmpty()) {
       return "write a size of your own, higher than " + LengthText.of(lain);
     }
-    AnimalBody.Extents body = occupant.get().body().extents(occupant.get().animal().tissue());
+    Occupant heap = occupant.get().heap();
+    AnimalBody.Extents body = heap.body().extents(heap.animal().tissue());
     return String.format(
         Locale.ROOT,
         "write a size of your own, at least %.0f x %.0f x %.0f mm",
@@ -120,7 +122,7 @@ record Misfit(String what, String where, double needed, double room) {
       return 0;
     }
     Dimensions inner = vessel.inner();
-    return inner.height() - occupant.map(who -> who.dimensions(inner).height()).orElse(0.0);
+    return inner.height() - occupant.map(who -> who.heap().dimensions(inner).height()).orElse(0.0);
   }
 
   private static double up(double value, int parts) {

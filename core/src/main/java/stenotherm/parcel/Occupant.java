@@ -3,25 +3,46 @@ package stenotherm.parcel;
 import stenotherm.animal.Animal;
 import stenotherm.animal.AnimalBody;
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Mass;
 
 /**
- * An animal in a container.
+ * An animal in a container, or several alike. Of several one is computed as a body: the heat that
+ * the others store, give and take is left out. All of them breathe, take room and weigh.
  *
  * <p>A value, thus thread-safe.
  *
  * @param animal which animal
- * @param body its mass and shape
+ * @param body mass and shape of each
+ * @param count how many, 1 to 100
  */
-public record Occupant(Animal animal, AnimalBody body) {
+public record Occupant(Animal animal, AnimalBody body, int count) {
+  /** The most animals that one container may hold. */
+  public static final int MOST = 100;
+
   /**
    * Checks that nothing is null.
    *
-   * @throws stenotherm.base.InvalidInputException if something is
+   * @throws InvalidInputException if something is, or the count is out of its range
    */
   public Occupant {
     Checks.given("animal", animal);
     Checks.given("body", body);
+    if (count < 1 || count > MOST) {
+      throw new InvalidInputException(
+          "number of animals", "must be 1 to " + MOST + " animals, not " + count);
+    }
+  }
+
+  /**
+   * One animal.
+   *
+   * @param animal which animal
+   * @param body its mass and shape
+   * @throws InvalidInputException if something is null
+   */
+  public Occupant(Animal animal, AnimalBody body) {
+    this(animal, body, 1);
   }
 
   /**
@@ -30,10 +51,33 @@ public record Occupant(Animal animal, AnimalBody body) {
    * @param animal which animal
    * @param mass its mass, 0.1 g to 20 kg
    * @return the occupant
-   * @throws stenotherm.base.InvalidInputException if the mass is out of its range
+   * @throws InvalidInputException if the mass is out of its range
    */
   public static Occupant of(Animal animal, Mass mass) {
     return new Occupant(animal, Checks.given("animal", animal).body(mass));
+  }
+
+  /**
+   * Returns the mass of all of them.
+   *
+   * @return the mass [kg]
+   */
+  public double mass() {
+    return count * body.mass();
+  }
+
+  /**
+   * Returns the volume of all of them.
+   *
+   * @return the volume [m3]
+   */
+  public double volume() {
+    return count * body.volume(animal.tissue());
+  }
+
+  /** All of them as one body, to see whether they fit. */
+  Occupant heap() {
+    return new Occupant(animal, new AnimalBody(mass(), body.proportions()));
   }
 
   /** Box of its tissue, lying along the longer horizontal side of its vessel. */

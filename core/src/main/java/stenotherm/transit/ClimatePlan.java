@@ -100,8 +100,8 @@ final class ClimatePlan {
     }
   }
 
-  /** An animal, its mass [kg], what it wets, its room and its heat. */
-  record Resident(AnimalGroup group, double mass, Wet wet, int room, int input) {
+  /** An animal, its mass [kg], how many breathe like it, what it wets, its room and its heat. */
+  record Resident(AnimalGroup group, double mass, int count, Wet wet, int room, int input) {
     int output() {
       return wet.output;
     }
@@ -169,6 +169,7 @@ final class ClimatePlan {
           new Resident(
               group,
               mass,
+              who.count(),
               wet(
                   surface(room(container), BODY_WATER * mass),
                   group.wetSurface(mass),

@@ -493,7 +493,8 @@ final class InnerClimate {
   private void setResidents() {
     Arrays.fill(breathed, 0);
     for (int r = 0; r < resting.length; r++) {
-      breathed[plan.residents.get(r).room()] += metabolism * resting[r].oxygen();
+      ClimatePlan.Resident each = plan.residents.get(r);
+      breathed[each.room()] += each.count() * metabolism * resting[r].oxygen();
     }
     for (int room = 0; room < breathed.length; room++) {
       gases.setUptake(room, breathed[room]);

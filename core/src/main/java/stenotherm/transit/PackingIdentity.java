@@ -143,7 +143,7 @@ final class PackingIdentity {
       Animal animal = who.animal();
       words(animal.species());
       words(Animals.group(animal).map(Enum::name).orElse(""));
-      numbers(who.body().mass());
+      numbers(who.body().mass(), who.count());
     }
   }
 

@@ -527,6 +527,29 @@ class InnerClimateTest {
     assertEquals(Double.POSITIVE_INFINITY, open.breathing().breach());
   }
 
+  /**
+   * Of several in a cup one is computed as a body, but all of them breathe, weigh and take room.
+   */
+  @Test
+  void severalAnimalsBreatheAsMany() {
+    Container one = cup("cup", Animals.named("giant African snail"), 0.02, List.of());
+    Occupant who = one.occupant().orElseThrow();
+    Container four =
+        new Container(
+            "cup",
+            one.vessel(),
+            one.position(),
+            List.of(),
+            Optional.of(new Occupant(who.animal(), who.body(), 4)));
+    double[] once = run(tight(one), journey(10, 293)).carbonDioxide("cup");
+    double[] fourfold = run(tight(four), journey(10, 293)).carbonDioxide("cup");
+    // carbon dioxide goes through the holes of the lid in proportion; air that they displace is
+    // less
+    assertEquals(4, (last(fourfold) - fourfold[0]) / (last(once) - once[0]), 0.2);
+    assertEquals(0.06, tight(four).mass() - tight(one).mass(), 1e-9);
+    assertEquals(one.airVolume() - four.airVolume(), 0.06 / 1000, 1e-9);
+  }
+
   /** Without oxygen nothing is breathed out: carbon dioxide replaces the oxygen that was there. */
   @Test
   void whatIsBreathedOutWasBreathedIn() {

@@ -29,7 +29,6 @@ import stenotherm.animal.Animals;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
 import stenotherm.base.Volumes;
-import stenotherm.material.Materials;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Vessel;
@@ -308,8 +307,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   /** Volume of the bodies of all animals in the container [m3]. */
   private double bodies() {
     return ScenarioReader.read("answers", scenario()).packings().get(0).occupied().stream()
-        .map(each -> each.occupant().orElseThrow().body())
-        .mapToDouble(body -> body.volume(Materials.ANIMAL_TISSUE))
+        .mapToDouble(each -> each.occupant().orElseThrow().volume())
         .sum();
   }
 

@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.study.Odds;
 import stenotherm.transit.TransitResult;
 
 /** The tables that console and report share. */
@@ -296,7 +298,7 @@ final class Tables {
     return "not before opening";
   }
 
-  /** What was tried on the best packing, the most promising first. */
+  /** What was tried on the best packing: first what has odds, then the most promising. */
   TextTable changes(ChangesTried tried, VerdictWords verdicts) {
     List<List<String>> lines = new ArrayList<>();
     lines.add(
@@ -304,7 +306,9 @@ final class Tables {
             "as it is",
             words.figures().difference(tried.margin()),
             Words.inHundred(tried.before().within())));
-    for (ChangesTried.TriedChange each : tried.changes()) {
+    List<ChangesTried.TriedChange> sorted = new ArrayList<>(tried.changes());
+    sorted.sort(Comparator.comparingDouble(each -> -each.within().map(Odds::within).orElse(-1.0)));
+    for (ChangesTried.TriedChange each : sorted) {
       lines.add(
           List.of(
               verdicts.remedy(each.remedy()),

@@ -117,10 +117,16 @@ record VerdictWords(Words words) {
                 tried
                     .best()
                     .map(best -> helping(best, tried.changes().size()))
-                    .orElse(
-                        "None of "
-                            + tried.changes().size()
-                            + " single changes that were tried helps it."));
+                    .orElseGet(() -> noneHelps(tried.changes())));
+  }
+
+  /** Only the changes that promise most have odds: of the others nothing is known. */
+  private static String noneHelps(List<ChangesTried.TriedChange> changes) {
+    long judged = changes.stream().filter(each -> each.within().isPresent()).count();
+    String tried = "Of " + changes.size() + " single changes that were tried ";
+    return judged > 1
+        ? tried + "neither of the two that promise most helps it."
+        : tried + "the one that promises most does not help it.";
   }
 
   private String helping(ChangesTried.TriedChange change, int tried) {

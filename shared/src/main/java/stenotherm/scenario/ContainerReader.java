@@ -100,39 +100,33 @@ final class ContainerReader {
     Vessel vessel = vessel();
     String usual = usualName.isEmpty() ? noun(vessel) : usualName;
     String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
-    Optional<OccupantReader.Occupants> occupants = occupants();
-    boolean damp = occupants.isPresent() && !(vessel instanceof Vessel.Bag);
+    Optional<Occupant> occupant = occupant();
+    boolean damp = occupant.isPresent() && !(vessel instanceof Vessel.Bag);
     List<Bedding> bedding = bedding(damp);
     return section
         .node()
-        .locate("container '" + name + "'", () -> filled(name, vessel, bedding, occupants));
+        .locate("container '" + name + "'", () -> filled(name, vessel, bedding, occupant));
   }
 
   private Container filled(
-      String name,
-      Vessel vessel,
-      List<Bedding> bedding,
-      Optional<OccupantReader.Occupants> occupants) {
-    Position middle = Position.MIDDLE_OF_FLOOR;
-    Optional<Occupant> one = occupants.map(OccupantReader.Occupants::one);
-    if (occupants.isPresent() && occupants.get().count() > 1) {
-      // all of them must fit; one of them is computed
-      Optional<Occupant> all = occupants.map(OccupantReader.Occupants::together);
-      Container crowded = new Container(name, vessel, middle, bedding, all);
-      section.assumptions().add(crowd(crowded.name(), occupants.get()));
-    }
-    return new Container(name, vessel, middle, bedding, one);
+      String name, Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+    Container filled = new Container(name, vessel, Position.MIDDLE_OF_FLOOR, bedding, occupant);
+    occupant
+        .filter(who -> who.count() > 1)
+        .ifPresent(who -> section.assumptions().add(crowd(name, who)));
+    return filled;
   }
 
-  private static String crowd(String name, OccupantReader.Occupants occupants) {
+  private static String crowd(String name, Occupant who) {
     return "In "
         + name
         + " are "
-        + occupants.count()
+        + who.count()
         + " animals, "
-        + occupants.one().animal().name()
-        + ": one of them is computed; the heat that the others store is left out, so that it comes"
-        + " out no milder for it than it is (assumed).";
+        + who.animal().name()
+        + ": all of them breathe and weigh; the temperature of one is computed, and the heat that"
+        + " the others store is left out, so that it comes out no milder for it than it is"
+        + " (assumed).";
   }
 
   private static String noun(Vessel vessel) {
@@ -231,7 +225,7 @@ final class ContainerReader {
     }
   }
 
-  private Optional<OccupantReader.Occupants> occupants() {
+  private Optional<Occupant> occupant() {
     Optional<Node> own = section.optional("animal");
     if (own.isPresent()
         && own.get() instanceof ScalarNode scalar

@@ -24,8 +24,6 @@ final class OccupantReader {
   static final Range TEMPERATURES =
       new Range(Temperatures.fromCelsius(-5), Temperatures.fromCelsius(50));
 
-  private static final int MOST = 100;
-
   private static final Source GIVEN = Source.assumed("given by the user");
 
   private static final Pattern COUNTED =
@@ -33,27 +31,13 @@ final class OccupantReader {
 
   private OccupantReader() {}
 
-  /**
-   * Some animals of one kind.
-   *
-   * @param one each of them
-   * @param count how many
-   */
-  record Occupants(Occupant one, int count) {
-    /** All of them as one body, to see whether they fit. */
-    Occupant together() {
-      AnimalBody body = one.body();
-      return new Occupant(one.animal(), new AnimalBody(body.mass() * count, body.proportions()));
-    }
-  }
-
-  static Occupants read(Node node, Assumptions assumptions) {
+  static Occupant read(Node node, Assumptions assumptions) {
     return node instanceof ScalarNode scalar
         ? named(scalar)
         : described(KeyedSection.of(node, Vocabulary.OWN_ANIMAL, assumptions));
   }
 
-  private static Occupants named(ScalarNode node) {
+  private static Occupant named(ScalarNode node) {
     NamedQuantity animal = NamedQuantity.of(node, "an animal and its mass", "leopard gecko, 40 g");
     Animal kind = node.locate(() -> known(animal.name().text()));
     return of(kind, animal.quantity(), node);
@@ -75,18 +59,17 @@ final class OccupantReader {
   }
 
   /** Animals with a mass such as {@code 40 g} or {@code 2 x 4 g}. */
-  private static Occupants of(Animal kind, ScalarNode mass, Node place) {
+  private static Occupant of(Animal kind, ScalarNode mass, Node place) {
     Matcher counted = COUNTED.matcher(mass.text());
     int count = counted.matches() ? Integer.parseInt(counted.group(1)) : 1;
-    if (count < 1 || count > MOST) {
-      throw mass.fail("must be 1 to " + MOST + " animals, not " + count);
+    if (count < 1 || count > Occupant.MOST) {
+      throw mass.fail("must be 1 to " + Occupant.MOST + " animals, not " + count);
     }
     double each = counted.matches() ? mass.piece(counted.group(2)).mass() : mass.mass();
-    return place.locate(
-        () -> new Occupants(new Occupant(kind, new AnimalBody(each, kind.restingShape())), count));
+    return place.locate(() -> new Occupant(kind, new AnimalBody(each, kind.restingShape()), count));
   }
 
-  private static Occupants described(KeyedSection section) {
+  private static Occupant described(KeyedSection section) {
     ScalarNode name = section.require("name").asScalar();
     String called = name.text();
     TemperatureBand comfortable = band(section.require("comfortable"));

@@ -514,7 +514,10 @@ class VerdictWordsTest {
     ComparisonReport nothing =
         new ComparisonReport(SCENARIO, gamble, Optional.of(tried(new Remedy.StartAt(299.15), 0.6)));
     String none = words.headline(nothing);
-    assertTrue(none.endsWith(" None of 2 single changes that were tried helps it."), none);
+    assertTrue(
+        none.endsWith(
+            " Of 2 single changes that were tried the one that promises most does not help it."),
+        none);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
     assertFalse(holds.contains("change"), holds);
   }
