@@ -242,7 +242,6 @@ class ContainerTest {
     assertTrue(round < 293 && round > 277, "on its way: " + round);
   }
 
-  /** A frog of 5 g on 20 mm of moss: what is said to have room has it. */
   /** Half a metre is half a millimetre without its unit. */
   @Test
   void aVesselHasAThinWall() {
@@ -269,6 +268,7 @@ class ContainerTest {
     assertEquals(thickest, new Vessel.BoxCup(inner, thickest).wall());
   }
 
+  /** A frog of 5 g on 20 mm of moss: what is said to have room has it. */
   @Test
   void whatHasRoomIsNamed() {
     Vessel cup = VesselSizes.named("8 fl oz").vessel();
