@@ -20,7 +20,15 @@ public final class StandardAtmosphere {
   public static final double SEA_LEVEL_PRESSURE = 101_325;
 
   private static final Range PRESSURES = new Range(30_000, 110_000);
+
+  /** From the shores of the lowest lakes to the highest mountains [m]. */
   private static final Range ALTITUDES = new Range(-500, 9000);
+
+  /**
+   * Where parcels come [m]: the highest towns lie at about 5100 m, and cabins and holds of aircraft
+   * are kept at the pressure of about 2400 m or less (both from memory). More is likely in feet.
+   */
+  private static final Range PLACES = new Range(-500, 5500);
 
   private StandardAtmosphere() {}
 
@@ -33,7 +41,7 @@ public final class StandardAtmosphere {
    * @throws stenotherm.base.InvalidInputException if the altitude is out of its range
    */
   public static double pressure(double altitude) {
-    checked("altitude", altitude);
+    Checks.within("altitude", altitude, ALTITUDES, "m", "");
     return SEA_LEVEL_PRESSURE * Math.pow(1 - 2.25577e-5 * altitude, 5.25588);
   }
 
@@ -59,19 +67,19 @@ public final class StandardAtmosphere {
   }
 
   /**
-   * Checks an altitude.
+   * Checks the altitude of a place where a parcel may come.
    *
    * @param field name of the input
    * @param altitude the altitude [m]
    * @return the altitude [m]
-   * @throws stenotherm.base.InvalidInputException if it is not within -500 m to 9000 m
+   * @throws stenotherm.base.InvalidInputException if it is not within -500 m to 5500 m
    */
   public static double checked(String field, double altitude) {
     return Checks.within(
         field,
         altitude,
-        ALTITUDES,
+        PLACES,
         "m",
-        "Aircraft cabins are pressurised to 2400 m at most: 8000 ft are 2438 m.");
+        "Cabins and holds of aircraft are kept at 2400 m or less: 8000 ft are 2438 m.");
   }
 }

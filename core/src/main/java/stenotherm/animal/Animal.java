@@ -4,6 +4,8 @@ import java.util.List;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Mass;
+import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
 import stenotherm.material.Material;
 
 /**
@@ -49,5 +51,22 @@ public record Animal(
    */
   public AnimalBody body(Mass mass) {
     return new AnimalBody(Checks.given("mass of " + name, mass).kilograms(), restingShape);
+  }
+
+  /**
+   * Returns names and alarm band, without the rest of the tolerance and its sources.
+   *
+   * @return for example "leopard gecko (Eublepharis macularius), alarm band 15 °C to 33 °C"
+   */
+  @Override
+  public String toString() {
+    Range alarm = tolerance.alarm().range();
+    return name
+        + " ("
+        + species
+        + "), alarm band "
+        + Checks.show(Temperatures.toCelsius(alarm.low()), "°C")
+        + " to "
+        + Checks.show(Temperatures.toCelsius(alarm.high()), "°C");
   }
 }

@@ -1,10 +1,13 @@
 package stenotherm.animal;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
+import stenotherm.base.Times;
 
 /**
  * How a temperature history treated an animal: how long and how far its coldest part was too cold
@@ -139,6 +142,24 @@ public record Exposure(
    * @param time time [s]; the first such time if there are several
    */
   public record Moment(double temperature, double time) {}
+
+  /**
+   * Returns the extremes and how long the animal was outside of its alarm band.
+   *
+   * @return for example "11.9 °C after 4.5 h to 22.0 °C after 0.0 h, outside the alarm band for 0.3
+   *     h"
+   */
+  @Override
+  public String toString() {
+    return String.format(
+        Locale.ROOT,
+        "%.1f °C after %.1f h to %.1f °C after %.1f h, outside the alarm band for %.1f h",
+        Temperatures.toCelsius(coldest.temperature()),
+        Times.toHours(coldest.time()),
+        Temperatures.toCelsius(hottest.temperature()),
+        Times.toHours(hottest.time()),
+        Times.toHours(alarm.duration()));
+  }
 
   private static void check(double[] times, double[] coldest, double[] hottest) {
     if (times.length < 2 || coldest.length != times.length || hottest.length != times.length) {

@@ -22,7 +22,8 @@ import stenotherm.base.TimeFunction;
  * @param films films of the faces
  * @param stowage whether the parcel stands alone or lies among others
  * @param orientation how the parcel lies
- * @param altitude altitude whose pressure the air has [m]; thin air carries off less heat
+ * @param altitude altitude whose pressure the air has [m], -500 to 5500; thin air carries off less
+ *     heat
  * @param sunshine sun and sky on the faces
  * @param contacts parts of faces that meet something else; later ones override earlier ones
  */
@@ -148,7 +149,7 @@ public record Surroundings(
   /**
    * The same surroundings at another altitude.
    *
-   * @param other altitude whose pressure the air has [m]
+   * @param other altitude whose pressure the air has [m], -500 to 5500; 8000 ft are 2438 m
    * @return the changed surroundings
    * @throws stenotherm.base.InvalidInputException if it is out of its range
    */

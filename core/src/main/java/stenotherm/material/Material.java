@@ -1,5 +1,6 @@
 package stenotherm.material;
 
+import java.util.Locale;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -181,5 +182,19 @@ public record Material(
    */
   public double diffusivity() {
     return conductivity / volumetricHeatCapacity();
+  }
+
+  /**
+   * Returns name and properties, without range and source.
+   *
+   * @return for example "EPS 20, 0.0350 W/(m K), 20 kg/m3, 1450 J/(kg K)"
+   */
+  @Override
+  public String toString() {
+    return name
+        + String.format(Locale.ROOT, ", %.3g W/(m K), ", conductivity)
+        + Checks.show(density, "kg/m3")
+        + ", "
+        + Checks.show(specificHeat, "J/(kg K)");
   }
 }

@@ -10,6 +10,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Masses;
 import stenotherm.conduction.ThinResistance;
 import stenotherm.grid.Block;
 import stenotherm.grid.Box;
@@ -374,5 +375,26 @@ public record Container(
     return bedding.stream()
         .mapToDouble(layer -> beddingVolume(layer) * layer.material().density() * layer.waterPart())
         .sum();
+  }
+
+  /**
+   * Returns name, inner extents and who is inside.
+   *
+   * @return for example "cup, 110 x 110 x 60 mm, leopard gecko of 45 g"
+   */
+  @Override
+  public String toString() {
+    Dimensions inner = vessel.inner();
+    return name
+        + ", "
+        + LengthText.millimetres(inner.length(), inner.width(), inner.height())
+        + ", "
+        + occupant
+            .map(
+                who ->
+                    who.animal().name()
+                        + " of "
+                        + Checks.show(Masses.toGrams(who.body().mass()), "g"))
+            .orElse("empty");
   }
 }

@@ -2,6 +2,7 @@ package stenotherm.parcel;
 
 import java.util.Locale;
 import stenotherm.base.Axis;
+import stenotherm.base.Checks;
 import stenotherm.base.Lengths;
 import stenotherm.grid.Box;
 
@@ -17,6 +18,13 @@ final class LengthText {
   /** The same, of numbers that are rounded already. */
   static String of(double millimetres, double inches) {
     return String.format(Locale.ROOT, "%.1f mm (%.2f in)", millimetres, inches);
+  }
+
+  /** For example "300 x 200 x 150 mm". */
+  static String millimetres(double x, double y, double z) {
+    return Checks.show(Lengths.toMillimetres(x), "x ")
+        + Checks.show(Lengths.toMillimetres(y), "x ")
+        + Checks.show(Lengths.toMillimetres(z), "mm");
   }
 
   /** For example "300.0 x 200.0 x 150.0 mm (11.81 x 7.87 x 5.91 in)". */

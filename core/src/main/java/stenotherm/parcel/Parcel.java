@@ -693,4 +693,23 @@ public record Parcel(
     }
     return List.copyOf(all);
   }
+
+  /**
+   * Returns name, outer extents and what is inside.
+   *
+   * @return for example "box, 254 x 203.2 x 170 mm: cup, 110 x 110 x 60 mm, leopard gecko of 45 g;
+   *     warmer, 40 hour warmer"
+   */
+  @Override
+  public String toString() {
+    List<String> inside = new ArrayList<>();
+    containers.forEach(each -> inside.add(each.toString()));
+    warmers.forEach(each -> inside.add(each.name() + ", " + each.warmer().name()));
+    packs.forEach(each -> inside.add(each.name() + ", " + each.pack().name()));
+    return name
+        + ", "
+        + LengthText.millimetres(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z))
+        + ": "
+        + String.join("; ", inside);
+  }
 }

@@ -5,6 +5,8 @@ import java.util.List;
 import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
+import stenotherm.base.Lengths;
+import stenotherm.base.Range;
 import stenotherm.grid.Shape;
 
 /**
@@ -24,7 +26,7 @@ public sealed interface Vessel {
   /**
    * Returns what its wall and lid are made of.
    *
-   * @return material and thickness
+   * @return material and thickness, 10 mm at most
    */
   WallLayer wall();
 
@@ -72,6 +74,29 @@ public sealed interface Vessel {
   /** Thickness of a lid or cap [m]. */
   double LID = 0.0005;
 
+  /** Thickest wall [m]: it stores no heat and takes no room. */
+  double THICKEST = 0.01;
+
+  /**
+   * Checks that a wall is thin enough to be taken as a resistance alone.
+   *
+   * @param wall the wall
+   * @return the wall
+   * @throws stenotherm.base.InvalidInputException if it is null, or thicker than 10 mm
+   */
+  static WallLayer thin(WallLayer wall) {
+    double thickness = Checks.given("wall", wall).thickness();
+    // half a metre is half a millimetre without its unit; a few centimetres are what they are
+    boolean isMillimetres = thickness >= 0.1 && Lengths.fromMillimetres(thickness) <= THICKEST;
+    Checks.within(
+        "wall of a vessel",
+        thickness,
+        new Range(0, THICKEST),
+        "m",
+        isMillimetres ? "Is it in millimetres?" : "It is taken as a resistance alone.");
+    return wall;
+  }
+
   /**
    * A lidded cup with straight sides.
    *
@@ -80,13 +105,13 @@ public sealed interface Vessel {
    */
   record BoxCup(Dimensions inner, WallLayer wall) implements Vessel {
     /**
-     * Checks that nothing is null.
+     * Checks the parts.
      *
-     * @throws stenotherm.base.InvalidInputException if something is
+     * @throws stenotherm.base.InvalidInputException if one is null, or the wall thicker than 10 mm
      */
     public BoxCup {
       Checks.given("inner", inner);
-      Checks.given("wall", wall);
+      thin(wall);
     }
 
     @Override
@@ -106,10 +131,11 @@ public sealed interface Vessel {
     /**
      * Checks the extents.
      *
-     * @throws stenotherm.base.InvalidInputException if one is not above 0
+     * @throws stenotherm.base.InvalidInputException if one is not above 0, or the wall thicker than
+     *     10 mm
      */
     public RoundCup {
-      Checks.given("wall", wall);
+      thin(wall);
       Checks.positive("diameter of a cup", diameter, "m");
       Checks.positive("height of a cup", height, "m");
     }
@@ -133,13 +159,13 @@ public sealed interface Vessel {
    */
   record Bag(Dimensions inner, WallLayer wall) implements Vessel {
     /**
-     * Checks that nothing is null.
+     * Checks the parts.
      *
-     * @throws stenotherm.base.InvalidInputException if something is
+     * @throws stenotherm.base.InvalidInputException if one is null, or the wall thicker than 10 mm
      */
     public Bag {
       Checks.given("inner", inner);
-      Checks.given("wall", wall);
+      thin(wall);
     }
 
     @Override
@@ -165,11 +191,12 @@ public sealed interface Vessel {
     /**
      * Checks the extents.
      *
-     * @throws stenotherm.base.InvalidInputException if one is not above 0
+     * @throws stenotherm.base.InvalidInputException if one is not above 0, or the wall thicker than
+     *     10 mm
      */
     public Vial {
       Checks.given("axis", axis);
-      Checks.given("wall", wall);
+      thin(wall);
       Checks.positive("diameter of a vial", diameter, "m");
       Checks.positive("length of a vial", length, "m");
     }

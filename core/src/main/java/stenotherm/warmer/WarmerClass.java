@@ -2,7 +2,9 @@ package stenotherm.warmer;
 
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Lengths;
 import stenotherm.base.Mass;
+import stenotherm.base.Masses;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 
@@ -259,5 +261,21 @@ public record WarmerClass(
         SINGLE,
         fit.watts(),
         Source.derived(data, WarmerFit.HOW));
+  }
+
+  /**
+   * Returns name, extent and mass, without source.
+   *
+   * @return for example "40 hour warmer, 128 x 82 x 12 mm, 100 g"
+   */
+  @Override
+  public String toString() {
+    return name
+        + ", "
+        + Checks.show(Lengths.toMillimetres(size.length()), "x ")
+        + Checks.show(Lengths.toMillimetres(size.width()), "x ")
+        + Checks.show(Lengths.toMillimetres(size.thickness()), "mm")
+        + ", "
+        + Checks.show(Masses.toGrams(mass), "g");
   }
 }

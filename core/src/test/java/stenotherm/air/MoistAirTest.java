@@ -82,6 +82,18 @@ class MoistAirTest {
     assertEquals(printed, StandardAtmosphere.pressure(altitude) / 100, 0.02);
   }
 
+  /** Feet taken as metres. */
+  @Test
+  void parcelsComeNoHigherThanTowns() {
+    assertEquals(5500, StandardAtmosphere.checked("altitude", 5500));
+    assertEquals(
+        "altitude: 8000 m must lie between -500 m and 5500 m. Cabins and holds of aircraft are kept"
+            + " at 2400 m or less: 8000 ft are 2438 m.",
+        assertThrows(
+                InvalidInputException.class, () -> StandardAtmosphere.checked("altitude", 8000))
+            .getMessage());
+  }
+
   @Test
   void fractionsOfOutsideAirSumToOne() {
     AmbientAir air = new AmbientAir(293.15, SEA_LEVEL, 0.5);

@@ -242,6 +242,32 @@ class ContainerTest {
     assertTrue(round < 293 && round > 277, "on its way: " + round);
   }
 
+  /** Half a metre is half a millimetre without its unit. */
+  @Test
+  void aVesselHasAThinWall() {
+    Dimensions inner = new Dimensions(0.1, 0.1, 0.06);
+    WallLayer metres = new WallLayer(Materials.POLYPROPYLENE, 0.5);
+    for (Executable thick :
+        List.<Executable>of(
+            () -> new Vessel.BoxCup(inner, metres),
+            () -> new Vessel.RoundCup(0.1, 0.06, metres),
+            () -> new Vessel.Bag(inner, metres),
+            () -> new Vessel.Vial(0.03, 0.08, Axis.Z, metres))) {
+      assertEquals(
+          "wall of a vessel: 0.5 m must lie between 0 m and 0.01 m. Is it in millimetres?",
+          assertThrows(InvalidInputException.class, thick).getMessage());
+    }
+    assertEquals(
+        "wall of a vessel: 0.02 m must lie between 0 m and 0.01 m. It is taken as a resistance"
+            + " alone.",
+        assertThrows(
+                InvalidInputException.class,
+                () -> new Vessel.Bag(inner, new WallLayer(Materials.EPS, 0.02)))
+            .getMessage());
+    WallLayer thickest = new WallLayer(Materials.EPS, 0.01);
+    assertEquals(thickest, new Vessel.BoxCup(inner, thickest).wall());
+  }
+
   /** A frog of 5 g on 20 mm of moss: what is said to have room has it. */
   @Test
   void whatHasRoomIsNamed() {

@@ -20,6 +20,7 @@ import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.animal.AnimalBody;
 import stenotherm.animal.Animals;
+import stenotherm.animal.Exposure;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Length;
@@ -260,6 +261,31 @@ class EmbeddingTest {
     refused(
         "thickness of a layer of EPS: -19 mm must be above 0",
         () -> new WallLayer(Materials.EPS, -0.019));
+  }
+
+  /** Not all that a record holds, with the sources of each number. */
+  @Test
+  void textsAreShort() {
+    assertEquals(
+        "box, 254 x 203.2 x 170 mm: cup, 110 x 110 x 60 mm, leopard gecko of 45 g; warmer, 40 hour"
+            + " warmer",
+        PARCEL.toString());
+    assertEquals(
+        "cup, 110 x 110 x 60 mm, empty", PARCEL.withoutAnimals().containers().get(0).toString());
+    assertEquals("40 hour warmer, 128 x 82 x 12 mm, 100 g", Warmers.FORTY_HOUR.toString());
+    assertEquals(
+        "leopard gecko (Eublepharis macularius), alarm band 15 °C to 33 °C",
+        Animals.LEOPARD_GECKO.toString());
+    assertEquals("EPS 20, 0.0350 W/(m K), 20 kg/m3, 1450 J/(kg K)", Materials.EPS_20.toString());
+    Exposure exposure =
+        Exposure.of(
+            Animals.LEOPARD_GECKO.tolerance(),
+            new double[] {0, 3600, 7200},
+            new double[] {295.15, 285.05, 290.15},
+            new double[] {296.25, 286.15, 291.15});
+    assertEquals(
+        "11.9 °C after 1.0 h to 23.1 °C after 0.0 h, outside the alarm band for 0.9 h",
+        exposure.toString());
   }
 
   private static void refused(String message, Executable call) {

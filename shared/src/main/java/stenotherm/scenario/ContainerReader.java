@@ -212,7 +212,8 @@ final class ContainerReader {
   }
 
   private WallLayer wallLayer(ScalarNode node) {
-    return Layers.layer(node, EverydayWords.WALL, section.assumptions());
+    WallLayer layer = Layers.layer(node, EverydayWords.WALL, section.assumptions());
+    return node.locate(() -> Vessel.thin(layer));
   }
 
   private Axis along() {

@@ -3,9 +3,11 @@ package stenotherm.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -93,9 +95,38 @@ class PackingBlockTest {
   /** All of a packing; lengths as far as a file writes them. */
   private static String rounded(Parcel parcel, String name) {
     return NUMBER
-        .matcher(parcel.toString().replace("Parcel[name=" + name + ",", "Parcel["))
+        .matcher(all(parcel).replace("Parcel[name=" + name + ",", "Parcel["))
         .replaceAll(
             number -> String.format(Locale.ROOT, "%.6f", Double.parseDouble(number.group()) + 0.0));
+  }
+
+  /** A record with all that it holds, however short the text is that it has of itself. */
+  private static String all(Object value) {
+    if (value instanceof Optional<?> optional) {
+      return optional.map(PackingBlockTest::all).orElse("none");
+    }
+    if (value instanceof List<?> list) {
+      return list.stream().map(PackingBlockTest::all).toList().toString();
+    }
+    if (value instanceof Map<?, ?> map) {
+      return map.entrySet().stream()
+          .map(entry -> entry.getKey() + "=" + all(entry.getValue()))
+          .toList()
+          .toString();
+    }
+    if (!(value instanceof Record)) {
+      return String.valueOf(value);
+    }
+    List<String> parts = new ArrayList<>();
+    for (RecordComponent part : value.getClass().getRecordComponents()) {
+      try {
+        part.getAccessor().setAccessible(true);
+        parts.add(part.getName() + "=" + all(part.getAccessor().invoke(value)));
+      } catch (ReflectiveOperationException fault) {
+        throw new AssertionError(part.getName(), fault);
+      }
+    }
+    return value.getClass().getSimpleName() + "[" + String.join(", ", parts) + "]";
   }
 
   @Test

@@ -170,7 +170,7 @@ class ScenarioFaultsTest {
         arguments(
             "ambient: 12 °C",
             "ambient: 12 °C, altitude: 20000 m",
-            "s.yaml:13:89: journey.legs[1].altitude (aircraft hold): 20000 m must lie between -500 m and 9000 m. Aircraft cabins are pressurised to 2400 m at most: 8000 ft are 2438 m."),
+            "s.yaml:13:89: journey.legs[1].altitude (aircraft hold): 20000 m must lie between -500 m and 5500 m. Cabins and holds of aircraft are kept at 2400 m or less: 8000 ft are 2438 m."),
         arguments(
             "ambient: 12 °C",
             "ambient: 12 °C, orientation: on its side",

@@ -44,6 +44,10 @@ class WholeScenarioFaultsTest {
             "s.yaml:5:48: containers[0].wall (left): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
         arguments(
             "wall: PET 0.5 mm",
+            "wall: PET 0.5 m",
+            "s.yaml:5:48: containers[0].wall (left): wall of a vessel: 0.5 m must lie between 0 m and 10 mm. Is it in millimetres?"),
+        arguments(
+            "wall: PET 0.5 mm",
             "wall: PET -0.5 mm",
             "s.yaml:5:48: containers[0].wall (left): thickness of a layer of PET: -0.5 mm must be above 0"),
         arguments(
@@ -613,7 +617,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "altitude: 8000 ft",
             "altitude: 80000 ft",
-            "s.yaml:20:112: journey.legs[2].altitude (road): 80000 ft must lie between -1640.42 ft and 29527.6 ft. Aircraft cabins are pressurised to 2400 m at most: 8000 ft are 2438 m."),
+            "s.yaml:20:112: journey.legs[2].altitude (road): 80000 ft must lie between -1640.42 ft and 18044.6 ft. Cabins and holds of aircraft are kept at 2400 m or less: 8000 ft are 2438 m."),
         arguments(
             "spread: 4 K, delay",
             "spread: 4, delay",
