@@ -172,7 +172,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
         });
     ParcelModel unchanged = Objects.requireNonNull(asItIs.get());
     RoughOdds.Margins before = margins(unchanged, journey);
-    RoughOdds rough = new RoughOdds(before, now.odds());
+    RoughOdds rough = RoughOdds.of(before, now.odds());
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
     candidates.sort(Comparator.comparingDouble(each -> rough.failing(each.margins())));
     // margins tell nothing of what ways for air are for

@@ -41,15 +41,23 @@ final class RoughOdds {
    * Starts from a packing as it is.
    *
    * @param margins its margins, computed as those of its changes [K]
-   * @param odds how it fares
+   * @param within shares of journeys that are not too cold, and not too hot
+   * @param nineOfTen how far apart the margins of nine of ten journeys are [K]
    */
-  RoughOdds(Margins margins, StudyResult odds) {
+  RoughOdds(Margins margins, Margins within, Margins nineOfTen) {
     this.asItIs = margins;
-    this.scores = new Margins(score(odds.notTooCold().within()), score(odds.notTooHot().within()));
-    this.deviations =
+    this.scores = new Margins(score(within.cold()), score(within.hot()));
+    this.deviations = new Margins(deviation(nineOfTen.cold()), deviation(nineOfTen.hot()));
+  }
+
+  /** The same, with what was found of a packing as it is. */
+  static RoughOdds of(Margins margins, StudyResult odds) {
+    return new RoughOdds(
+        margins,
+        new Margins(odds.notTooCold().within(), odds.notTooHot().within()),
         new Margins(
-            deviation(odds.coldMargin(0.95) - odds.coldMargin(0.05)),
-            deviation(odds.hotMargin(0.95) - odds.hotMargin(0.05)));
+            odds.coldMargin(0.95) - odds.coldMargin(0.05),
+            odds.hotMargin(0.95) - odds.hotMargin(0.05)));
   }
 
   private static double score(double share) {

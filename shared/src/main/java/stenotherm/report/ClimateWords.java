@@ -103,7 +103,8 @@ record ClimateWords(Words words) {
         + words.temperature(climate.coldestPlace().value())
         + " to "
         + words.temperature(climate.hottestPlace().value())
-        + ": climbers, too, are judged where they rest on the floor, but for burns by the hottest.";
+        + ". The odds take it where it rests on the floor, a climber, too; for burns the hottest of"
+        + " these places.";
   }
 
   /** What to hold oxygen against. */

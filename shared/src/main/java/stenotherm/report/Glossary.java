@@ -31,8 +31,8 @@ final class Glossary {
         String.format(
             Locale.ROOT,
             "the air that it breathes has less than %.0f %% oxygen or more than %.0f %% carbon"
-                + " dioxide, as at sea level; fresh air has 21 %% and 0.04 %%. No limits of small"
-                + " reptiles were found published: these are assumed.",
+                + " dioxide, as at sea level; fresh air has 21 %% and 0.04 %%. For"
+                + " such animals no published limits were found: these are assumed.",
             100 * BreathingLimits.ECTOTHERMS.oxygenAlarm(),
             100 * BreathingLimits.ECTOTHERMS.carbonDioxideAlarm()));
     words.put(
