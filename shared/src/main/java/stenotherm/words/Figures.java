@@ -200,7 +200,7 @@ public record Figures(Units units) {
 
   /**
    * Writes a mass: to a gram, below 10 g to a tenth, from 1 kg to 10 g; to a tenth of an ounce,
-   * from 1 lb to a tenth of a pound.
+   * below 0.95 oz to a hundredth, from 1 lb to a tenth of a pound.
    *
    * @param kilograms the mass [kg]
    * @return for example {@code "250 g"}, in US units {@code "8.8 oz"}
@@ -209,7 +209,12 @@ public record Figures(Units units) {
   public String mass(double kilograms) {
     Checks.notNegative("mass", kilograms, "kg");
     if (units == Units.US) {
-      double ounces = tenths(Masses.toOunces(kilograms));
+      double exact = Masses.toOunces(kilograms);
+      if (exact < 0.95) {
+        // a spider of a gram has 0.04 oz
+        return rounded(exact, 2) + " oz";
+      }
+      double ounces = tenths(exact);
       return ounces < 16 ? rounded(ounces, 1) + " oz" : rounded(ounces / 16, 1) + " lb";
     }
     double grams = 1000 * kilograms;
