@@ -195,7 +195,11 @@ public record PackingSheet(
 
   private PackingSteps steps() {
     Optional<String> carton = Optional.ofNullable(scenario.cartons().get(row.parcel().name()));
-    return new PackingSteps(row.parcel(), carton, figures());
+    return new PackingSteps(row.parcel(), carton, figures(), this::animals);
+  }
+
+  private int animals(Container container) {
+    return scenario.animalsIn(row.parcel(), container);
   }
 
   private Figures figures() {
@@ -332,9 +336,9 @@ public record PackingSheet(
   }
 
   private List<String> labels() {
-    Map<Animal, Long> animals = new LinkedHashMap<>();
+    Map<Animal, Integer> animals = new LinkedHashMap<>();
     for (Container cup : row.parcel().occupied()) {
-      animals.merge(Judged.animal(cup), 1L, Long::sum);
+      animals.merge(Judged.animal(cup), animals(cup), Integer::sum);
     }
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -348,7 +352,7 @@ public record PackingSheet(
               "Contents: "
                   + count
                   + " "
-                  + animal.name()
+                  + (count > 1 ? PackingSteps.several(animal.name()) : animal.name())
                   + " ("
                   + animal.species()
                   + "), "
@@ -374,7 +378,13 @@ public record PackingSheet(
     if (row.hasWarmer()) {
       lines.add("Warmer: hot / warm / cold. Take it out first; it may burn.");
     }
-    lines.add("Animal: moves / weak / dead. Bring it to its temperature slowly, no lamp.");
+    int all = row.parcel().occupied().stream().mapToInt(this::animals).sum();
+    lines.add(
+        all > 1
+            ? "Animals: of "
+                + all
+                + ", ___ move, ___ weak, ___ dead. Bring them to their temperature slowly, no lamp."
+            : "Animal: moves / weak / dead. Bring it to its temperature slowly, no lamp.");
     lines.add("Tell the sender all of it, also if all is well.");
     return lines;
   }

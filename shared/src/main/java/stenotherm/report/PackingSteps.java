@@ -7,14 +7,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.grid.Box;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
@@ -36,6 +39,7 @@ final class PackingSteps {
   private final Parcel parcel;
   private final Box cavity;
   private final Figures figures;
+  private final ToIntFunction<Container> animals;
   private final List<String> steps = new ArrayList<>();
   private final Map<String, Integer> stepOf = new HashMap<>();
 
@@ -61,9 +65,12 @@ final class PackingSteps {
    * @param parcel what is packed
    * @param carton what the file calls its carton; empty if it gives the size outside
    * @param figures writes numbers in the reader's units
+   * @param animals how many animals are in a container
    */
-  PackingSteps(Parcel parcel, Optional<String> carton, Figures figures) {
+  PackingSteps(
+      Parcel parcel, Optional<String> carton, Figures figures, ToIntFunction<Container> animals) {
     this.parcel = parcel;
+    this.animals = animals;
     this.cavity = parcel.cavity();
     this.figures = figures;
     List<Thing> things = things();
@@ -246,20 +253,39 @@ final class PackingSteps {
   private String inside(Container container) {
     List<String> layers =
         container.bedding().stream()
-            .map(layer -> layer.name() + " " + figures.tape(layer.thickness()))
+            .map(layer -> bedding(layer) + " " + figures.tape(layer.thickness()))
             .toList();
     String bedding = layers.isEmpty() ? "" : " on " + String.join(", ", layers);
     return container
         .occupant()
-        .map(
-            who ->
-                "In it: "
-                    + who.animal().name()
-                    + ", "
-                    + figures.mass(who.body().mass())
-                    + bedding
-                    + ".")
+        .map(who -> "In it: " + who(who, animals.applyAsInt(container)) + bedding + ".")
         .orElse("Nobody is in it.");
+  }
+
+  /** Not the short name of a layer: dry moss kills what damp moss keeps. */
+  private static String bedding(Bedding layer) {
+    String material = layer.material().name();
+    // a pad that a file gives its water has the name of the dry one
+    return material.startsWith("moist ")
+        ? material.replace("moist dry ", "moist ").replaceFirst(", dry$", "")
+        : material;
+  }
+
+  private String who(Occupant one, int many) {
+    String mass = figures.mass(one.body().mass());
+    String name = one.animal().name();
+    return many > 1 ? many + " " + several(name) + " of " + mass + " each" : name + ", " + mass;
+  }
+
+  /** More than one of an animal; names that a letter does not make more of stay as they are. */
+  static String several(String animal) {
+    if (animal.matches(".*(s|x|fish|[^a-z])")) {
+      return animal;
+    }
+    if (animal.endsWith("louse")) {
+      return animal.replaceFirst("louse$", "lice");
+    }
+    return animal + (animal.endsWith("ch") ? "es" : "s");
   }
 
   private static String film(FilmCover cover) {

@@ -55,6 +55,7 @@ final class ContainerReader {
   private final KeyedSection section;
   private final String usualName;
   private final Optional<Node> sharedAnimal;
+  private int animals;
 
   /**
    * A container of a section, whose usual name is what it is if it has no other; the animal of the
@@ -101,11 +102,17 @@ final class ContainerReader {
     String usual = usualName.isEmpty() ? noun(vessel) : usualName;
     String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
     Optional<OccupantReader.Occupants> occupants = occupants();
+    animals = occupants.map(OccupantReader.Occupants::count).orElse(0);
     boolean damp = occupants.isPresent() && !(vessel instanceof Vessel.Bag);
     List<Bedding> bedding = bedding(damp);
     return section
         .node()
         .locate("container '" + name + "'", () -> filled(name, vessel, bedding, occupants));
+  }
+
+  /** How many animals are in the container that was read. */
+  int animals() {
+    return animals;
   }
 
   private Container filled(

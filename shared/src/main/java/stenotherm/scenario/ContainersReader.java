@@ -31,12 +31,18 @@ final class ContainersReader {
   private final KeyedSection packing;
   private final Assumptions assumptions;
   private final Optional<Node> animal;
+  private final Map<String, Integer> crowds = new HashMap<>();
 
   ContainersReader(KeyedSection root, KeyedSection packing) {
     this.root = root;
     this.packing = packing;
     this.assumptions = packing.assumptions();
     this.animal = root.optional("animal");
+  }
+
+  /** How many animals are in containers with several, by their names. */
+  Map<String, Integer> crowds() {
+    return crowds;
   }
 
   /** Containers in a box with walls. */
@@ -50,7 +56,7 @@ final class ContainersReader {
       if (packing.has(GAP)) {
         throw packing.node().failAt(GAP, "has no effect for a single container");
       }
-      List<Container> containers = List.of(new ContainerReader(cup, "", animal).read());
+      List<Container> containers = List.of(read(cup, ""));
       requireAnimal(owner.require(CUP), containers);
       return placed(List.of(cup), containers, false);
     }
@@ -79,7 +85,16 @@ final class ContainersReader {
   private Container read(Node node, String usual, List<KeyedSection> sections) {
     KeyedSection section = ContainerReader.section(node, assumptions);
     sections.add(section);
-    return new ContainerReader(section, usual, animal).read();
+    return read(section, usual);
+  }
+
+  private Container read(KeyedSection section, String usual) {
+    ContainerReader reader = new ContainerReader(section, usual, animal);
+    Container container = reader.read();
+    if (reader.animals() > 1) {
+      crowds.put(container.name(), reader.animals());
+    }
+    return container;
   }
 
   private static <T> T within(Node node, Supplier<T> action) {

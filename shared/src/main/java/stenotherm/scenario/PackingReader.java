@@ -68,6 +68,7 @@ final class PackingReader {
   private final KeyedSection root;
   private final NamedFiles files;
   private final Map<String, String> cartons = new HashMap<>();
+  private final Map<String, Map<String, Integer>> crowds = new HashMap<>();
 
   PackingReader(Assumptions assumptions, KeyedSection root, NamedFiles files) {
     this.assumptions = assumptions;
@@ -90,6 +91,11 @@ final class PackingReader {
   /** What the file calls the cartons of the packings that were read, by the packings' names. */
   Map<String, String> cartons() {
     return cartons;
+  }
+
+  /** How many animals are in containers with several, by the names of packing and container. */
+  Map<String, Map<String, Integer>> crowds() {
+    return crowds;
   }
 
   List<Parcel> read(Node node) {
@@ -130,8 +136,9 @@ final class PackingReader {
     // what stands in it is checked even if the box is not known
     Walls walls = reader.map(BoxReader::read).orElse(ANY_WALLS);
     Box outer = box.orElse(ANY_BOX);
-    Optional<List<Container>> standing =
-        faults.attempt(() -> new ContainersReader(root, packing).read(outer, walls));
+    ContainersReader contained = new ContainersReader(root, packing);
+    Optional<List<Container>> standing = faults.attempt(() -> contained.read(outer, walls));
+    crowds.put(name, contained.crowds());
     List<Container> containers = standing.orElse(List.of());
     Optional<List<PlacedWarmer>> warmers = Optional.empty();
     Optional<List<PlacedPack>> packs = Optional.empty();

@@ -1,5 +1,6 @@
 package stenotherm.scenario;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -7,6 +8,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.decision.Mishap;
 import stenotherm.journey.Journey;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.words.Units;
 
@@ -27,6 +29,8 @@ import stenotherm.words.Units;
  * @param forecast lows and highs of the days to choose from; empty if the file has none
  * @param cartons what the file calls the cartons of packings, such as {@code 8 x 8 x 7 in carton},
  *     by the names of the packings; none where it gives the size outside
+ * @param crowds how many animals are in containers, by the names of packing and container; none
+ *     where there is one or nobody: a parcel computes one of them
  */
 public record Scenario(
     String title,
@@ -38,7 +42,8 @@ public record Scenario(
     List<String> assumptions,
     List<Mishap> mishaps,
     Optional<DailyTable> forecast,
-    Map<String, String> cartons) {
+    Map<String, String> cartons,
+    Map<String, Map<String, Integer>> crowds) {
   /**
    * Checks the parts.
    *
@@ -53,6 +58,23 @@ public record Scenario(
     mishaps = List.copyOf(mishaps);
     Checks.given("forecast", forecast);
     cartons = Map.copyOf(cartons);
+    Map<String, Map<String, Integer>> copies = new HashMap<>();
+    crowds.forEach((packing, inIt) -> copies.put(packing, Map.copyOf(inIt)));
+    crowds = Map.copyOf(copies);
+  }
+
+  /**
+   * Tells how many animals are in a container.
+   *
+   * @param packing the packing
+   * @param container one of its containers
+   * @return the number, 0 if nobody is in it
+   */
+  public int animalsIn(Parcel packing, Container container) {
+    if (container.occupant().isEmpty()) {
+      return 0;
+    }
+    return crowds.getOrDefault(packing.name(), Map.of()).getOrDefault(container.name(), 1);
   }
 
   /**
@@ -64,6 +86,16 @@ public record Scenario(
    */
   public Scenario with(List<Parcel> others) {
     return new Scenario(
-        title, units, others, journey, plan, longestHold, assumptions, mishaps, forecast, cartons);
+        title,
+        units,
+        others,
+        journey,
+        plan,
+        longestHold,
+        assumptions,
+        mishaps,
+        forecast,
+        cartons,
+        crowds);
   }
 }

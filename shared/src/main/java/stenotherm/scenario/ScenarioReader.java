@@ -135,7 +135,8 @@ public final class ScenarioReader {
         assumptions.sentences(),
         mishaps.orElseThrow(),
         forecast,
-        packed.cartons());
+        packed.cartons(),
+        packed.crowds());
   }
 
   /** What is missing next to an unknown key is most often the same fault. */
