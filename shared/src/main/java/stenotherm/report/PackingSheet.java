@@ -234,7 +234,7 @@ public record PackingSheet(
                         ? "; it must be warm to the hand when you seal."
                         : ", not earlier.")));
     lines.add(
-        (words().dated() ? Figures.dayAndClock(journey().sealing()) + ": seal." : "Seal.")
+        (words().dated() ? Figures.weekdayAndClock(journey().sealing()) + ": seal." : "Seal.")
             + " "
             + start()
             + (row.parcel().packs().isEmpty() ? "." : "; packs see their step."));
@@ -243,6 +243,9 @@ public record PackingSheet(
         when(end)
             + ": to be opened"
             + (words().dated() ? ", " + Figures.duration(end) + " after sealing." : "."));
+    if (words().dated() && Weekends.touches(journey())) {
+      lines.add("It is on the way or due on a Saturday or Sunday. " + Weekends.ASK);
+    }
     Cautions.undated(scenario).ifPresent(lines::add);
     return lines;
   }
@@ -250,14 +253,14 @@ public record PackingSheet(
   /** A moment; without a date in hours from sealing, which count whenever it is sealed. */
   private String when(double time) {
     return words().dated()
-        ? words().moment(row.held(), time)
+        ? words().weekdayMoment(row.held(), time)
         : Figures.duration(time) + " after sealing";
   }
 
   /** When a warmer is opened, at a time from sealing that is not after it [s]. */
   private String opening(double time) {
     if (words().dated()) {
-      return Figures.dayAndClock(journey().sealing().plusSeconds(Math.round(time)));
+      return Figures.weekdayAndClock(journey().sealing().plusSeconds(Math.round(time)));
     }
     return time < 0 ? Figures.duration(-time) + " before sealing" : "At sealing";
   }

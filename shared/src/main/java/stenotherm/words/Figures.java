@@ -35,6 +35,8 @@ public record Figures(Units units) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter WEEKDAY =
+      DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_CLOCK =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
 
@@ -309,6 +311,16 @@ public record Figures(Units units) {
    */
   public static String dayAndClock(LocalDateTime time) {
     return DAY_AND_CLOCK.format(time);
+  }
+
+  /**
+   * Writes a day of the week with its date and a clock time.
+   *
+   * @param time local date and time
+   * @return for example {@code "Fri 13 Dec 04:30"}
+   */
+  public static String weekdayAndClock(LocalDateTime time) {
+    return WEEKDAY.format(time) + " " + dayAndClock(time);
   }
 
   /**

@@ -130,6 +130,7 @@ class FiguresTest {
 
     assertEquals("04:30", Figures.clock(time));
     assertEquals("13 Dec 04:30", Figures.dayAndClock(time));
+    assertEquals("Fri 13 Dec 04:30", Figures.weekdayAndClock(time));
     assertEquals("-0.1", Figures.tenth(-0.06));
     assertEquals("0.0", Figures.tenth(-0.04));
     assertEquals("us", Units.US.label());
