@@ -1,5 +1,6 @@
 package stenotherm.decision;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -63,6 +64,27 @@ public record Harm(List<Mishap> mishaps, Fate nominal, double opening, Optional<
     return mishaps.isEmpty()
         ? "as planned"
         : mishaps.stream().map(each -> each.words(units)).collect(Collectors.joining(" and "));
+  }
+
+  /**
+   * Says what happens to a shipment, and in which leg.
+   *
+   * @param units writes quantities in the reader's units
+   * @param planned the shipment as planned
+   * @return the mishaps, joined by "and"; "as planned" if there is none
+   * @throws stenotherm.base.InvalidInputException if one of them cannot happen to the shipment
+   */
+  public String words(UnitWords units, Remedy.Shipment planned) {
+    if (mishaps.isEmpty()) {
+      return words(units);
+    }
+    List<String> all = new ArrayList<>();
+    Remedy.Shipment before = planned;
+    for (Mishap each : mishaps) {
+      all.add(each.words(units, before.journey()));
+      before = each.applyTo(before.parcel(), before.journey());
+    }
+    return String.join(" and ", all);
   }
 
   /**

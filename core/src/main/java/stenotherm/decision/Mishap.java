@@ -89,6 +89,17 @@ public sealed interface Mishap {
   String words(UnitWords units);
 
   /**
+   * Says what happens on a journey.
+   *
+   * @param units writes quantities in the reader's units
+   * @param journey the journey that it happens on, as it is without it
+   * @return the same as without a journey, with the leg that it chooses itself, if it does
+   */
+  default String words(UnitWords units, Journey journey) {
+    return words(units);
+  }
+
+  /**
    * Returns what it happens to.
    *
    * @return the kind; of two, the one of the earlier kind happens first
@@ -303,7 +314,7 @@ public sealed interface Mishap {
   }
 
   /**
-   * In the sun on an apron, as near to midday as a leg allows: the one given, else one that the
+   * In the sun as on an apron, as near to midday as a leg allows: the one given, else one that the
    * weather reaches; on a journey without such a leg, any. The leg lasts no longer; its air stays,
    * and moves as on an apron.
    *
@@ -346,6 +357,15 @@ public sealed interface Mishap {
 
     @Override
     public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      Moment best = moment(journey);
+      List<Leg> legs = new ArrayList<>(journey.legs());
+      Leg split = legs.remove(best.leg());
+      legs.addAll(best.leg(), inSun(split, best.into(), lasting));
+      return new Remedy.Shipment(
+          parcel, new Journey(journey.sealing(), journey.startTemperature(), legs));
+    }
+
+    private Moment moment(Journey journey) {
       Moment best = new Moment(0, 0, Double.POSITIVE_INFINITY);
       for (int leg : legsToTry(journey)) {
         Leg each = journey.legs().get(leg);
@@ -370,11 +390,7 @@ public sealed interface Mishap {
                 ? "must lie within the leg and by day, between 9:00 and 17:00"
                 : "find no leg by day that is long enough");
       }
-      List<Leg> legs = new ArrayList<>(journey.legs());
-      Leg split = legs.remove(best.leg());
-      legs.addAll(best.leg(), inSun(split, best.into(), lasting));
-      return new Remedy.Shipment(
-          parcel, new Journey(journey.sealing(), journey.startTemperature(), legs));
+      return best;
     }
 
     private List<Integer> legsToTry(Journey journey) {
@@ -415,7 +431,7 @@ public sealed interface Mishap {
       double delay = after > 0 ? 0 : leg.delay();
       parts.add(
           new Leg(
-              "sun on the apron",
+              "sun on the lid",
               leg.place(),
               lasting,
               delay,
@@ -429,7 +445,12 @@ public sealed interface Mishap {
 
     @Override
     public String words(UnitWords units) {
-      return hours() + " of sun on the apron";
+      return hours() + " of sun on the lid";
+    }
+
+    @Override
+    public String words(UnitWords units, Journey journey) {
+      return words(units) + " in '" + journey.legs().get(moment(journey).leg()).name() + "'";
     }
 
     @Override

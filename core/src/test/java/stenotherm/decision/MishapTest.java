@@ -223,8 +223,12 @@ class MishapTest {
             porch(0)));
     Remedy.Shipment sunny = new Mishap.SunOnLid(HOUR, OptionalInt.of(1)).applyTo(WARMED, JOURNEY);
     assertEquals(
-        List.of("van", "sun on the apron", "depot", "porch"),
+        List.of("van", "sun on the lid", "depot", "porch"),
         sunny.journey().legs().stream().map(Leg::name).toList());
+    // which leg a mishap chooses is told on a journey alone
+    assertEquals(
+        "two hours of sun on the lid in 'van'",
+        new Mishap.SunOnLid().words(new SiUnits(), JOURNEY));
     Mishap late = new Mishap.SunOnLid(HOUR, OptionalInt.of(2));
     assertThrows(InvalidInputException.class, () -> late.applyTo(WARMED, JOURNEY));
   }

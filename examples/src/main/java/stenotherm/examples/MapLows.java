@@ -1,6 +1,7 @@
 package stenotherm.examples;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -56,7 +57,7 @@ final class MapLows extends PackingCommand {
       paramLabel = "DEGREES",
       description = {
         "By how much days are warmer than nights, as 18F°, 10K, or in the scenario's units.",
-        "Default: 18 F° or 10 K."
+        "Default: as in the file's own lows and highs, on average; 18 F° or 10 K if it has none."
       })
   private @Nullable String dailyRange;
 
@@ -100,10 +101,11 @@ final class MapLows extends PackingCommand {
         "--lows",
         String.valueOf(lows),
         "two temperatures within -60 to 50 °C, the second at least a degree higher");
-    double daily = dailyRange(scenario.units());
+    OptionalDouble own = dailyRange == null ? ownRange(scenario) : OptionalDouble.empty();
+    double daily = own.orElseGet(() -> dailyRange(scenario.units()));
     require(
         DAILY_RANGES.contains(daily), "--daily-range", String.valueOf(dailyRange), "0.5 to 30 K");
-    presets(scenario, daily);
+    presets(scenario, daily, own.isPresent());
     MapReport.Question question = new MapReport.Question(parcel, range, daily, nodes);
     return atMost.ask(
         "Fewer --nodes take less, and a packing without a warmer half of it.",
@@ -112,14 +114,29 @@ final class MapLows extends PackingCommand {
   }
 
   /** Says what was chosen where nothing was asked for. */
-  private void presets(Scenario scenario, double daily) {
+  private void presets(Scenario scenario, double daily, boolean own) {
     if (dailyRange == null) {
       complain(
           0,
           "days are taken as "
               + new Figures(scenario.units()).difference(daily)
-              + " warmer than nights; otherwise with --daily-range");
+              + " warmer than nights"
+              + (own ? ", as the file's lows and highs are on average" : "")
+              + "; otherwise with --daily-range");
     }
+  }
+
+  /** By how much days are warmer in the lows and highs of the file; empty if it has none [K]. */
+  private static OptionalDouble ownRange(Scenario scenario) {
+    OptionalDouble mean =
+        scenario.plan().weather().stream()
+            .flatMap(place -> place.days().stream())
+            .mapToDouble(day -> day.high() - day.low())
+            .average();
+    // a day as cold as its night has no course that a map could keep
+    return mean.isPresent() && DAILY_RANGES.contains(mean.getAsDouble())
+        ? mean
+        : OptionalDouble.empty();
   }
 
   private Range lows(Units units) {

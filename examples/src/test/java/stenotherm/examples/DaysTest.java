@@ -73,16 +73,38 @@ class DaysTest {
     assertTrue(out.contains("Packing 'thick'"), out);
     assertTrue(out.contains("sealed at 15:00 on"), out);
     assertTrue(out.contains("Every parcel is sealed at 15:00: the file gives no hour."), out);
+    assertTrue(out.contains("Thursday 3 December") && out.contains("due on"), out);
+    assertFalse(out.contains("Saturday"), out);
     assertTrue(out.contains("sent on Thursday 3 December or later arrives"), out);
     assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
     JsonNode days =
         new ObjectMapper().readTree(folder.resolve("out").resolve("days.json").toFile());
     assertEquals("2026-12-02", days.get("days").get(0).get("sealed").asText().substring(0, 10));
+    assertEquals("2026-12-03", days.get("days").get(0).get("due").asText());
     double mild =
         days.get("days").get(0).get("packings").get(0).get("odds").get("within").asDouble();
     double harsh =
         days.get("days").get(1).get("packings").get(0).get("odds").get("within").asDouble();
     assertTrue(mild > harsh, mild + " " + harsh);
+  }
+
+  /** Sealed on Friday, it is on the way on Saturday: few carriers deliver then. */
+  @Test
+  void aWeekendIsTold() throws IOException {
+    String friday =
+        Files.readString(Path.of(scenarioWithForecast()))
+            .replace("2026-12-03", "2026-12-06")
+            .replace("2026-12-02", "2026-12-05")
+            .replace("2026-12-01", "2026-12-04");
+    String to = folder.resolve("out").toString();
+    assertEquals(
+        0, run("rank", file("end.yaml", friday), "--mesh-scale", "2", "--out", to), () -> err);
+    assertTrue(
+        out.replaceAll("\\s+", " ")
+            .contains(
+                "On the way or due on a Saturday or Sunday if sealed on Friday 4 December and"
+                    + " Saturday 5 December. Ask your carrier whether it delivers then."),
+        out);
   }
 
   @Test

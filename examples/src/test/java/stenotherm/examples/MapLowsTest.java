@@ -50,7 +50,7 @@ class MapLowsTest {
             report);
     assertEquals(0, run.code(), run.err());
     assertTrue(run.err().contains("'warm, \"foam\"', the first"), run.err());
-    assertTrue(run.err().contains("10.0 C° warmer than nights"), run.err());
+    assertTrue(run.err().contains("7.0 C° warmer than nights, as the file's lows and"), run.err());
     assertTrue(run.err().contains("First look, 9 typical journeys"), run.err());
     List<String> lines = run.out().lines().toList();
     assertTrue(lines.get(2).startsWith("With the warmer"), run.out());

@@ -14,6 +14,7 @@ import stenotherm.decision.Harm;
 import stenotherm.decision.Level;
 import stenotherm.decision.Mishap;
 import stenotherm.decision.MishapStudy;
+import stenotherm.decision.Remedy;
 import stenotherm.parcel.Parcel;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
@@ -83,7 +84,11 @@ public final class HarmReport implements Answer {
               if (!looks.isEmpty()) {
                 progress.soFar(
                     "First look, one typical journey each: nearest to harm is '"
-                        + looks.get(0).words(new Words(scenario))
+                        + looks
+                            .get(0)
+                            .words(
+                                new Words(scenario),
+                                new Remedy.Shipment(parcel, scenario.journey()))
                         + "'. How often each goes well follows.");
               }
             },
@@ -92,7 +97,7 @@ public final class HarmReport implements Answer {
   }
 
   private String words(Harm harm) {
-    return harm.words(words);
+    return harm.words(words, new Remedy.Shipment(parcel, scenario.journey()));
   }
 
   private String headline() {
@@ -107,7 +112,7 @@ public final class HarmReport implements Answer {
     }
     Harm worst = study.singles().get(0);
     if (study.planned().isBroken()) {
-      return "It goes wrong even as planned: "
+      return "Even as planned only "
           + share(study.planned())
           + " of 100 journeys with '"
           + parcel.name()
@@ -194,7 +199,17 @@ public final class HarmReport implements Answer {
         + " computed roughly. "
         + pairing()
         + " The sun is 800 W/m² on the lid, assumed."
+        + (turned()
+            ? " Of a parcel upside down or on its side temperature and air alone are judged, not the"
+                + " fall."
+            : "")
         + (study.leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
+  }
+
+  private boolean turned() {
+    return study.singles().stream()
+        .flatMap(harm -> harm.mishaps().stream())
+        .anyMatch(Mishap.Lying.class::isInstance);
   }
 
   private List<String> leftOut() {

@@ -1,5 +1,7 @@
 package stenotherm.report;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -106,7 +108,55 @@ record MapWords(Figures figures) {
         + "; "
         + without
         + "."
-        + overtaken(report).map(where -> " Leave the warmer out " + where + ".").orElse("");
+        + overtaken(report).map(where -> " Leave the warmer out " + where + ".").orElse("")
+        + neither(gaps(report));
+  }
+
+  /** Lows between others at which neither way reaches the lowest level that is told [K]. */
+  private List<Range> gaps(MapReport report) {
+    Range lows = report.question().lows();
+    Level least = LEVELS.get(LEVELS.size() - 1);
+    List<Range> reached = new ArrayList<>();
+    for (OddsMap map : report.maps().values()) {
+      reached.addAll(map.stretches(least, Lows.equal(lows.low()), Lows.equal(lows.high())));
+    }
+    return between(reached).stream()
+        .map(
+            gap ->
+                new Range(
+                    lows.low() + gap.low() * (lows.high() - lows.low()),
+                    lows.low() + gap.high() * (lows.high() - lows.low())))
+        .filter(gap -> !figures.temperature(gap.low()).equals(figures.temperature(gap.high())))
+        .toList();
+  }
+
+  /** What lies between some stretches, which may overlap, and is in none of them. */
+  static List<Range> between(List<Range> stretches) {
+    List<Range> sorted = new ArrayList<>(stretches);
+    sorted.sort(Comparator.comparingDouble(Range::low));
+    List<Range> gaps = new ArrayList<>();
+    for (int next = 1; next < sorted.size(); next++) {
+      double end = sorted.subList(0, next).stream().mapToDouble(Range::high).max().orElseThrow();
+      if (sorted.get(next).low() > end) {
+        gaps.add(new Range(end, sorted.get(next).low()));
+      }
+    }
+    return gaps;
+  }
+
+  /** Warns of lows at which neither way will do; empty without such lows. */
+  String neither(List<Range> gaps) {
+    if (gaps.isEmpty()) {
+      return "";
+    }
+    return " With lows between "
+        + Figures.listed(
+            gaps.stream()
+                .map(
+                    gap ->
+                        figures.temperature(gap.low()) + " and " + figures.temperature(gap.high()))
+                .toList())
+        + " neither way is even a gamble: do not send it then.";
   }
 
   /** The same in short, for a picture that shows the rest. */
@@ -204,8 +254,17 @@ record MapWords(Figures figures) {
     if (!useful) {
       return Optional.empty();
     }
-    return Optional.of(
-        share.getAsDouble() == 0 ? "at all lows computed" : "above " + figures.temperature(kelvin));
+    if (share.getAsDouble() == 0) {
+      return Optional.of("at all lows computed");
+    }
+    // where the one overtakes the other both may be too bad to tell
+    double from =
+        gaps(report).stream()
+            .filter(gap -> gap.contains(kelvin))
+            .mapToDouble(Range::high)
+            .findFirst()
+            .orElse(kelvin);
+    return Optional.of("above " + figures.temperature(from));
   }
 
   /** What the map is of, and what its words mean. */

@@ -198,6 +198,10 @@ public record PackingSheet(
     return new PackingSteps(row.parcel(), carton, figures());
   }
 
+  private static int animals(Container container) {
+    return container.occupant().orElseThrow().count();
+  }
+
   private Figures figures() {
     return new Figures(scenario.units());
   }
@@ -230,7 +234,7 @@ public record PackingSheet(
                         ? "; it must be warm to the hand when you seal."
                         : ", not earlier.")));
     lines.add(
-        (words().dated() ? Figures.dayAndClock(journey().sealing()) + ": seal." : "Seal.")
+        (words().dated() ? Figures.weekdayAndClock(journey().sealing()) + ": seal." : "Seal.")
             + " "
             + start()
             + (row.parcel().packs().isEmpty() ? "." : "; packs see their step."));
@@ -239,6 +243,9 @@ public record PackingSheet(
         when(end)
             + ": to be opened"
             + (words().dated() ? ", " + Figures.duration(end) + " after sealing." : "."));
+    if (words().dated() && Weekends.touches(journey())) {
+      lines.add("It is on the way or due on a Saturday or Sunday. " + Weekends.ASK);
+    }
     Cautions.undated(scenario).ifPresent(lines::add);
     return lines;
   }
@@ -246,14 +253,14 @@ public record PackingSheet(
   /** A moment; without a date in hours from sealing, which count whenever it is sealed. */
   private String when(double time) {
     return words().dated()
-        ? words().moment(row.held(), time)
+        ? words().weekdayMoment(row.held(), time)
         : Figures.duration(time) + " after sealing";
   }
 
   /** When a warmer is opened, at a time from sealing that is not after it [s]. */
   private String opening(double time) {
     if (words().dated()) {
-      return Figures.dayAndClock(journey().sealing().plusSeconds(Math.round(time)));
+      return Figures.weekdayAndClock(journey().sealing().plusSeconds(Math.round(time)));
     }
     return time < 0 ? Figures.duration(-time) + " before sealing" : "At sealing";
   }
@@ -332,9 +339,9 @@ public record PackingSheet(
   }
 
   private List<String> labels() {
-    Map<Animal, Long> animals = new LinkedHashMap<>();
+    Map<Animal, Integer> animals = new LinkedHashMap<>();
     for (Container cup : row.parcel().occupied()) {
-      animals.merge(Judged.animal(cup), 1L, Long::sum);
+      animals.merge(Judged.animal(cup), animals(cup), Integer::sum);
     }
     List<String> lines = new ArrayList<>();
     lines.add(
@@ -348,7 +355,7 @@ public record PackingSheet(
               "Contents: "
                   + count
                   + " "
-                  + animal.name()
+                  + (count > 1 ? PackingSteps.several(animal.name()) : animal.name())
                   + " ("
                   + animal.species()
                   + "), "
@@ -374,7 +381,13 @@ public record PackingSheet(
     if (row.hasWarmer()) {
       lines.add("Warmer: hot / warm / cold. Take it out first; it may burn.");
     }
-    lines.add("Animal: moves / weak / dead. Bring it to its temperature slowly, no lamp.");
+    int all = row.parcel().occupied().stream().mapToInt(PackingSheet::animals).sum();
+    lines.add(
+        all > 1
+            ? "Animals: of "
+                + all
+                + ", ___ move, ___ weak, ___ dead. Bring them to their temperature slowly, no lamp."
+            : "Animal: moves / weak / dead. Bring it to its temperature slowly, no lamp.");
     lines.add("Tell the sender all of it, also if all is well.");
     return lines;
   }

@@ -13,8 +13,10 @@ import stenotherm.base.Face;
 import stenotherm.grid.Box;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
@@ -246,20 +248,40 @@ final class PackingSteps {
   private String inside(Container container) {
     List<String> layers =
         container.bedding().stream()
-            .map(layer -> layer.name() + " " + figures.tape(layer.thickness()))
+            .map(layer -> bedding(layer) + " " + figures.tape(layer.thickness()))
             .toList();
     String bedding = layers.isEmpty() ? "" : " on " + String.join(", ", layers);
     return container
         .occupant()
-        .map(
-            who ->
-                "In it: "
-                    + who.animal().name()
-                    + ", "
-                    + figures.mass(who.body().mass())
-                    + bedding
-                    + ".")
+        .map(who -> "In it: " + who(who) + bedding + ".")
         .orElse("Nobody is in it.");
+  }
+
+  /** Not the short name of a layer: dry moss kills what damp moss keeps. */
+  private static String bedding(Bedding layer) {
+    String material = layer.material().name();
+    // a pad that a file gives its water has the name of the dry one
+    return material.startsWith("moist ")
+        ? material.replace("moist dry ", "moist ").replaceFirst(", dry$", "")
+        : material;
+  }
+
+  private String who(Occupant of) {
+    int many = of.count();
+    String mass = figures.mass(of.body().mass());
+    String name = of.animal().name();
+    return many > 1 ? many + " " + several(name) + " of " + mass + " each" : name + ", " + mass;
+  }
+
+  /** More than one of an animal; names that a letter does not make more of stay as they are. */
+  static String several(String animal) {
+    if (animal.matches(".*(s|x|fish|[^a-z])")) {
+      return animal;
+    }
+    if (animal.endsWith("louse")) {
+      return animal.replaceFirst("louse$", "lice");
+    }
+    return animal + (animal.endsWith("ch") ? "es" : "s");
   }
 
   private static String film(FilmCover cover) {

@@ -13,6 +13,7 @@ import java.util.Map;
 import stenotherm.base.Range;
 import stenotherm.decision.Departure;
 import stenotherm.decision.Level;
+import stenotherm.journey.Journey;
 import stenotherm.scenario.OtherWeather;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.Odds;
@@ -76,8 +77,8 @@ public final class RankedDays implements Answer {
       return departures.get(bestPacking());
     }
 
-    LocalDate date() {
-      return best().journey().sealing().toLocalDate();
+    Journey journey() {
+      return best().journey();
     }
   }
 
@@ -145,6 +146,21 @@ public final class RankedDays implements Answer {
             + " up or down then, grows by "
             + figures.difference(errorPerDay)
             + " for each day further ahead (assumed).");
+    List<String> atWeekends =
+        days.stream()
+            .map(Day::journey)
+            .filter(Weekends::touches)
+            .map(Journey::sealing)
+            .sorted()
+            .map(start -> Figures.day(start.toLocalDate()))
+            .toList();
+    if (!atWeekends.isEmpty()) {
+      notes.add(
+          "On the way or due on a Saturday or Sunday if sealed on "
+              + Figures.listed(atWeekends)
+              + ". "
+              + Weekends.ASK);
+    }
     if (!left.isEmpty()) {
       notes.add(
           "The forecast ends before a parcel sent on "
@@ -158,6 +174,7 @@ public final class RankedDays implements Answer {
     Figures figures = new Figures(scenario.units());
     List<String> head = new ArrayList<>();
     head.add("sealed at " + hour() + " on");
+    head.add("due on");
     head.add("verdict");
     for (Packed packed : packings) {
       head.add("of 100 go well, " + Departures.named(packed));
@@ -173,6 +190,7 @@ public final class RankedDays implements Answer {
       Departure best = day.best();
       List<String> line = new ArrayList<>();
       line.add(day(best));
+      line.add(Figures.day(Weekends.due(day.journey())));
       line.add(best.odds().level().words());
       day.departures().forEach(each -> line.add(Words.percent(each.odds().within().within())));
       line.add(missed(best.odds().notTooCold()));
@@ -225,6 +243,8 @@ public final class RankedDays implements Answer {
     for (Day day : days) {
       ObjectNode node = array.addObject();
       node.put("sealed", day.best().journey().sealing().toString());
+      node.put("due", Weekends.due(day.journey()).toString());
+      node.put("weekend", Weekends.touches(day.journey()));
       node.put("forecast_error_K", day.spread());
       ends(node.putObject("origin"), day.origin());
       ends(node.putObject("destination"), day.destination());

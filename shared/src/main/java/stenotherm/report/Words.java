@@ -73,6 +73,13 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return stored(journey, time) + zone(journey, time);
   }
 
+  /** The same with the day of the week, where there is a date. */
+  String weekdayMoment(Journey journey, double time) {
+    return dated
+        ? Figures.weekdayAndClock(storedClock(journey, time)) + zone(journey, time)
+        : moment(journey, time);
+  }
+
   /** The same for a sentence, for example "08:15 on 16 January". */
   String clockOnDay(Journey journey, double time) {
     LocalDateTime clock = storedClock(journey, time);

@@ -16,6 +16,9 @@ import java.util.List;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class CsvTable {
+  private static final String SEMICOLONS =
+      "has semicolons; separate values by commas, and write numbers with a point";
+
   private final List<ScalarNode> header;
   private final List<List<ScalarNode>> rows;
 
@@ -95,7 +98,7 @@ public final class CsvTable {
     for (int row = 0; row < rows.size(); row++) {
       List<String> texts = rows.get(row);
       if (texts.size() != columns.size()) {
-        throw uneven(new TextPosition(fileName, row + 2, 1), texts.size(), columns.size(), "");
+        throw uneven(new TextPosition(fileName, row + 2, 1), texts.size(), columns.size());
       }
       List<ScalarNode> values = new ArrayList<>();
       for (int column = 0; column < columns.size(); column++) {
@@ -142,19 +145,18 @@ public final class CsvTable {
       throw new TextFormatException(source.at(line, start), "", "has a quote that does not end");
     }
     fields.add(field(source, line, start, value, header, fields.size()));
-    if (!header.isEmpty() && fields.size() != header.size()) {
-      boolean semicolons = text.indexOf(';') >= 0;
-      throw uneven(
-          source.at(line, 1),
-          fields.size(),
-          header.size(),
-          semicolons ? ", put commas between values and a point in numbers" : "");
+    boolean fits = header.isEmpty() ? fields.size() > 1 : fields.size() == header.size();
+    if (!fits && text.indexOf(';') >= 0) {
+      // with decimal commas the number of values says nothing
+      throw new TextFormatException(source.at(line, 1), "", SEMICOLONS);
+    }
+    if (!header.isEmpty() && !fits) {
+      throw uneven(source.at(line, 1), fields.size(), header.size());
     }
     return List.copyOf(fields);
   }
 
-  private static TextFormatException uneven(
-      TextPosition position, int values, int columns, String hint) {
+  private static TextFormatException uneven(TextPosition position, int values, int columns) {
     return new TextFormatException(
         position,
         "",
@@ -163,8 +165,7 @@ public final class CsvTable {
             + (values == 1 ? " value" : " values")
             + " but there are "
             + columns
-            + " columns"
-            + hint);
+            + (columns == 1 ? " column" : " columns"));
   }
 
   private static ScalarNode field(

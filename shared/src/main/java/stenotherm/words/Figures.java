@@ -35,6 +35,8 @@ public record Figures(Units units) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter WEEKDAY =
+      DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_CLOCK =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
 
@@ -200,7 +202,7 @@ public record Figures(Units units) {
 
   /**
    * Writes a mass: to a gram, below 10 g to a tenth, from 1 kg to 10 g; to a tenth of an ounce,
-   * from 1 lb to a tenth of a pound.
+   * below 0.95 oz to a hundredth, from 1 lb to a tenth of a pound.
    *
    * @param kilograms the mass [kg]
    * @return for example {@code "250 g"}, in US units {@code "8.8 oz"}
@@ -209,7 +211,12 @@ public record Figures(Units units) {
   public String mass(double kilograms) {
     Checks.notNegative("mass", kilograms, "kg");
     if (units == Units.US) {
-      double ounces = tenths(Masses.toOunces(kilograms));
+      double exact = Masses.toOunces(kilograms);
+      if (exact < 0.95) {
+        // a spider of a gram has 0.04 oz
+        return rounded(exact, 2) + " oz";
+      }
+      double ounces = tenths(exact);
       return ounces < 16 ? rounded(ounces, 1) + " oz" : rounded(ounces / 16, 1) + " lb";
     }
     double grams = 1000 * kilograms;
@@ -304,6 +311,16 @@ public record Figures(Units units) {
    */
   public static String dayAndClock(LocalDateTime time) {
     return DAY_AND_CLOCK.format(time);
+  }
+
+  /**
+   * Writes a day of the week with its date and a clock time.
+   *
+   * @param time local date and time
+   * @return for example {@code "Fri 13 Dec 04:30"}
+   */
+  public static String weekdayAndClock(LocalDateTime time) {
+    return WEEKDAY.format(time) + " " + dayAndClock(time);
   }
 
   /**

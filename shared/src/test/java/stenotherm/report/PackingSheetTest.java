@@ -69,13 +69,55 @@ class PackingSheetTest {
               - {name: box, box: 240 x 200 x 240 mm, foam: EPS 20 19 mm, fill: shredded paper}
             """);
     assertTrue(
-        sheet.contains("- 2 Mar 18:00: seal. Box, fill, cups and bedding have 21 °C."), sheet);
-    assertTrue(sheet.contains("- 2 Mar 23:00: to be opened, 5 h after sealing.\n"), sheet);
+        sheet.contains("- Mon 2 Mar 18:00: seal. Box, fill, cups and bedding have 21 °C."), sheet);
+    assertTrue(sheet.contains("- Mon 2 Mar 23:00: to be opened, 5 h after sealing.\n"), sheet);
     assertTrue(
         sheet.contains(
-            "- If it might be opened later than 3 Mar 02:00, 3 h late: what comes then was not"
+            "- If it might be opened later than Tue 3 Mar 02:00, 3 h late: what comes then was not"
                 + " computed.\n"),
         sheet);
+    assertFalse(sheet.contains("Sunday"), sheet);
     assertEquals(1, sheet.split("fill beside the cups: ", -1).length - 1, sheet);
+  }
+
+  /** A file computes one of several in a container; the sheet is for all of them. */
+  @Test
+  void severalInAContainerAreCountedAndTheirBeddingIsNamedInFull() {
+    String sheet =
+        sheet(
+            """
+            containers:
+              - {name: one, size: 16 oz deli cup, animal: 'garden snail, 4 x 12 g', bedding: damp sphagnum 15 mm}
+              - {name: two, size: 16 oz deli cup, on-top-of: one, animal: 'garden snail, 12 g', bedding: {material: dry paper towel, thickness: 4 mm, water: 250 %}}
+            hold: 3 h
+            journey:
+              sealed: 2026-03-06 18:00
+              legs:
+                - {name: shop, at: origin, for: 7 h, ambient: 18 °C}
+            packings:
+              - {name: box, box: 240 x 200 x 240 mm, foam: EPS 20 19 mm, fill: shredded paper}
+            """);
+    // lines are broken at blanks
+    String said = sheet.replaceAll("\\s+", " ");
+    assertTrue(said.contains("In it: 4 garden snails of 12 g each on damp sphagnum 15 mm."), sheet);
+    assertTrue(said.contains("In it: garden snail, 12 g on moist paper towel 4 mm."), sheet);
+    assertTrue(said.contains("Contents: 5 garden snails ("), sheet);
+    assertTrue(said.contains("- Sat 7 Mar 01:00: to be opened"), sheet);
+    assertTrue(
+        said.contains(
+            "- It is on the way or due on a Saturday or Sunday. Ask your carrier whether it delivers"
+                + " then."),
+        sheet);
+    assertTrue(said.contains("Animals: of 5, ___ move, ___ weak, ___ dead."), sheet);
+  }
+
+  @Test
+  void namesOfSeveralAnimals() {
+    assertEquals("leopard geckos", PackingSteps.several("leopard gecko"));
+    assertEquals(
+        "Madagascar hissing cockroaches", PackingSteps.several("Madagascar hissing cockroach"));
+    assertEquals("praying mantis", PackingSteps.several("praying mantis"));
+    assertEquals("rough woodlice", PackingSteps.several("rough woodlouse"));
+    assertEquals("zebrafish", PackingSteps.several("zebrafish"));
   }
 }

@@ -61,7 +61,7 @@ class PackingStepsTest {
             "Lay 30 mm of shredded paper on the floor.",
             "Set 'cup' (100 x 80 x 60 mm inside) 30 mm above the floor inside, 60 mm from left and"
                 + " 40 mm from right, 50 mm from front and back. In it: leopard gecko, 40 g on"
-                + " towel 4 mm.",
+                + " damp paper towel 4 mm.",
             "Tape 'warmer 2' (40 hour warmer) flat to the inside of the right side, in its middle."
                 + " Tape its edges only: the middle of the film stays free.",
             "Fill all room around with shredded paper, up to 22 mm below the lid, so that nothing"

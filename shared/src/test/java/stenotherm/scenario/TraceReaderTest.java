@@ -63,8 +63,9 @@ class TraceReaderTest {
         "hours|time|t.csv:3:1: time: '0.00' is not a date with a time, write for example 2013-12-12"
             + " 18:00",
         "100 x 90|900 x 90|t.csv:2:31: is not inside the box, count from its left, front and floor",
-        "0.50, 32|0.50; 32|t.csv:5:1: has 3 values but there are 4 columns, put commas between"
-            + " values and a point in numbers",
+        "0.50, 32|0.50; 32|t.csv:5:1: has semicolons; separate values by commas, and write"
+            + " numbers with a point",
+        "0.50, 32|32|t.csv:5:1: has 3 values but there are 4 columns",
         "0.50, 32|0.20, 32|t.csv:5:1: hours: must be later than the row before, 0.25",
         "0.50, 32|0.50,|t.csv:5:6: outside [°F]: has no reading, take the row out",
         "0.50, 32|0.50, cold|t.csv:5:6: outside [°F]: 'cold' is not a number, write digits as in 12"

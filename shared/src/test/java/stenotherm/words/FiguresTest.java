@@ -91,6 +91,9 @@ class FiguresTest {
     assertEquals("250 g", Figures.METRIC.mass(0.25));
     assertEquals("1 kg", Figures.METRIC.mass(0.9996));
     assertEquals("2.35 kg", Figures.METRIC.mass(2.346));
+    assertEquals("0.04 oz", Figures.US.mass(0.001));
+    assertEquals("0.94 oz", Figures.US.mass(Masses.fromOunces(0.944)));
+    assertEquals("1 oz", Figures.US.mass(Masses.fromOunces(0.96)));
     assertEquals("8.8 oz", Figures.US.mass(0.25));
     assertEquals("15.9 oz", Figures.US.mass(Masses.fromOunces(15.94)));
     assertEquals("1 lb", Figures.US.mass(Masses.fromOunces(15.96)));
@@ -127,6 +130,7 @@ class FiguresTest {
 
     assertEquals("04:30", Figures.clock(time));
     assertEquals("13 Dec 04:30", Figures.dayAndClock(time));
+    assertEquals("Fri 13 Dec 04:30", Figures.weekdayAndClock(time));
     assertEquals("-0.1", Figures.tenth(-0.06));
     assertEquals("0.0", Figures.tenth(-0.04));
     assertEquals("us", Units.US.label());
