@@ -140,10 +140,13 @@ class KeepersFilesTest {
     Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);
     Container cup = scenario.packings().get(0).containers().get(0);
     assertEquals(0.004, cup.occupant().orElseThrow().body().mass());
+    assertEquals(2, cup.occupant().orElseThrow().count());
     assertTrue(
         scenario.assumptions().stream()
-            .anyMatch(each -> each.startsWith("In cup are 2 animals, my gecko: one of them")));
+            .anyMatch(
+                each -> each.startsWith("In cup are 2 animals, my gecko: all of them breathe")));
     String fault = faultOf("mass: 2 x 4 g", "mass: 90 x 4 g");
+    assertTrue(fault.contains("the heap of 90 animals takes "), fault);
     assertTrue(fault.contains("too little"), fault);
   }
 
