@@ -19,7 +19,9 @@ import java.util.zip.CRC32;
  * <p>Experimental. Stateless, thus thread-safe.
  */
 public final class StoredForm {
-  private static final int LONGEST = 1 << 24;
+  /** Longest that a part may be [bytes]. */
+  public static final int LONGEST = 1 << 24;
+
   private static final String END = "the data end here";
 
   private StoredForm() {}

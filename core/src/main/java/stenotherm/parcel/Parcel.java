@@ -177,7 +177,9 @@ public record Parcel(
         free -= liesAgainst(cavity, item, face) ? item.box().area(face) : 0;
       }
       double holes = openings.holeArea(face);
-      if (holes > MOST_HOLES * free) {
+      // what is covered wholly may be a little less than none by round-off
+      double most = MOST_HOLES * Math.max(0, free);
+      if (holes > most) {
         throw refusal(
             name,
             String.format(
@@ -186,7 +188,7 @@ public record Parcel(
                     + " what nothing lies against",
                 face.words(),
                 1e4 * holes,
-                1e4 * MOST_HOLES * Math.max(0, free)));
+                1e4 * most));
       }
     }
   }
@@ -676,13 +678,14 @@ public record Parcel(
                     + " in it is left to melt.")
         .forEach(all::add);
     filling.air().map(CavityAir::caution).ifPresent(all::add);
-    for (Face face : Face.values()) {
+    Box cavity = cavity();
+    for (Face face : openings.vents().stream().map(Vent::face).distinct().sorted().toList()) {
       List<String> covering =
           items().stream()
-              .filter(item -> liesAgainst(cavity(), item, face))
+              .filter(item -> liesAgainst(cavity, item, face))
               .map(item -> "'" + item.name() + "'")
               .toList();
-      if (openings.holeArea(face) > 0 && !covering.isEmpty()) {
+      if (!covering.isEmpty()) {
         all.add(
             "Make the holes on the "
                 + face.words()

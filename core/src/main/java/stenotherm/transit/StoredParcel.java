@@ -56,7 +56,7 @@ final class StoredParcel {
   private static final int MOST = 1000;
 
   /** Most numbers of a kind: a part has room for no more. */
-  private static final int MOST_NUMBERS = (1 << 24) / Double.BYTES;
+  private static final int MOST_NUMBERS = StoredForm.LONGEST / Double.BYTES;
 
   /** Position of the part; a fault inside it is reported here. */
   private static final int PART_AT = 12;

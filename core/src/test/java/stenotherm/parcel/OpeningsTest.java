@@ -15,6 +15,7 @@ import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Orientation;
 import stenotherm.base.Range;
+import stenotherm.grid.Box;
 import stenotherm.material.Materials;
 
 /** Where gases pass the walls of a box of 300 mm by 240 mm by 200 mm, and at which height. */
@@ -143,6 +144,26 @@ class OpeningsTest {
       String told =
           assertThrows(InvalidInputException.class, () -> parcel.withOpenings(more)).problem();
       assertTrue(told.contains("the holes on the lid take "), told);
+    }
+  }
+
+  /** What covers a face wholly needs no place for holes that are not there. */
+  @Test
+  void aWallThatIsCoveredNeedsNoHoles() {
+    for (double wide : new double[] {0.07, 0.11, 0.13}) {
+      Dimensions half = new Dimensions(wide, 0.1, 0.06);
+      Parcel parcel =
+          new Parcel(
+              "full",
+              Box.ofSize(2 * wide + 0.06, 0.16, 0.2),
+              Walls.uniform(List.of(new WallLayer(Materials.XPS, 0.03))),
+              Materials.SHREDDED_PAPER,
+              List.of(
+                  Packings.cup("left", half, new Position(-wide / 2, 0, 0)),
+                  Packings.cup("right", half, new Position(wide / 2, 0, 0))),
+              List.of());
+      Openings floor = new Openings(0, List.of(new Vent(Face.Z_MIN, 1, 0.005)));
+      assertThrows(InvalidInputException.class, () -> parcel.withOpenings(floor));
     }
   }
 

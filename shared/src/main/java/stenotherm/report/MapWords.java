@@ -34,16 +34,18 @@ record MapWords(Figures figures) {
     return map.stretches(level, from, to).stream()
         .map(
             stretch ->
-                new double[] {
-                  wholeWay.low() + stretch.low() * (wholeWay.high() - wholeWay.low()),
-                  wholeWay.low() + stretch.high() * (wholeWay.high() - wholeWay.low())
-                })
+                new double[] {along(wholeWay, stretch.low()), along(wholeWay, stretch.high())})
         .map(
             ends ->
                 new double[] {inwards(ends[0], true, figures), inwards(ends[1], false, figures)})
         .filter(ends -> ends[0] <= ends[1])
         .map(ends -> new Range(ends[0], ends[1]))
         .max((one, other) -> Double.compare(length(one), length(other)));
+  }
+
+  /** The low so far along a way over a map, of 1 [K]. */
+  private static double along(Range wholeWay, double share) {
+    return wholeWay.low() + share * length(wholeWay);
   }
 
   private static double length(Range range) {
@@ -121,11 +123,7 @@ record MapWords(Figures figures) {
       reached.addAll(map.stretches(least, Lows.equal(lows.low()), Lows.equal(lows.high())));
     }
     return between(reached).stream()
-        .map(
-            gap ->
-                new Range(
-                    lows.low() + gap.low() * (lows.high() - lows.low()),
-                    lows.low() + gap.high() * (lows.high() - lows.low())))
+        .map(gap -> new Range(along(lows, gap.low()), along(lows, gap.high())))
         .filter(gap -> !figures.temperature(gap.low()).equals(figures.temperature(gap.high())))
         .toList();
   }
@@ -135,11 +133,12 @@ record MapWords(Figures figures) {
     List<Range> sorted = new ArrayList<>(stretches);
     sorted.sort(Comparator.comparingDouble(Range::low));
     List<Range> gaps = new ArrayList<>();
-    for (int next = 1; next < sorted.size(); next++) {
-      double end = sorted.subList(0, next).stream().mapToDouble(Range::high).max().orElseThrow();
-      if (sorted.get(next).low() > end) {
-        gaps.add(new Range(end, sorted.get(next).low()));
+    double end = sorted.isEmpty() ? 0 : sorted.get(0).high();
+    for (Range each : sorted) {
+      if (each.low() > end) {
+        gaps.add(new Range(end, each.low()));
       }
+      end = Math.max(end, each.high());
     }
     return gaps;
   }
@@ -248,7 +247,7 @@ record MapWords(Figures figures) {
     if (share.isEmpty()) {
       return Optional.empty();
     }
-    double kelvin = lows.low() + share.getAsDouble() * (lows.high() - lows.low());
+    double kelvin = along(lows, share.getAsDouble());
     boolean useful =
         equalLows(report, stripped, Level.GAMBLE).filter(each -> each.high() > kelvin).isPresent();
     if (!useful) {
