@@ -126,7 +126,12 @@ public sealed interface Remedy {
     return all;
   }
 
-  /** Lists changes that let air in. */
+  /**
+   * Lists changes that let air in.
+   *
+   * @param parcel the packing as it is
+   * @return the changes, the one that costs least first
+   */
   static List<Remedy> waysForAir(Parcel parcel) {
     return parcel.openings().seamGap() == 0
         ? List.of(new SeamsLeftOpen(), new MoreAir())
