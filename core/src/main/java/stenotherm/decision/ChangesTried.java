@@ -116,7 +116,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * are moved; the two changes that promise most are judged by odds on a quarter of the usual
    * number of journeys; what that grid misses of the packing as it is counts as error. Where air is
    * short, a way for air is one of the two; sides of the box that mirror each other stand for each
-   * other. A box that becomes too hot rather than too cold is not given its first warmer.
+   * other. A box that becomes too hot rather than too cold is not given its first warmer, the
+   * others nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -229,6 +230,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     boolean heats = odds.notTooHot().within() < odds.notTooCold().within();
     List<Remedy> all = new ArrayList<>(Remedy.toTry(parcel, journey));
     all.removeIf(each -> heats && parcel.warmers().isEmpty() && each instanceof Remedy.OtherWarmer);
+    all.removeIf(each -> !heats && each instanceof Remedy.ChilledPack);
     if (airless(odds) > SHORT_OF_AIR) {
       Remedy.waysForAir(parcel).stream().filter(each -> !all.contains(each)).forEach(all::add);
     }

@@ -13,6 +13,8 @@ import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
+import stenotherm.base.InvalidInputException;
+import stenotherm.base.Source;
 import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -22,7 +24,10 @@ import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
+import stenotherm.parcel.PackClass;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Vent;
@@ -69,7 +74,8 @@ public sealed interface Remedy {
    *
    * @param parcel the packing
    * @param journey its journey
-   * @return changes of foam, warmer, temperature at packing and delivery; some may not fit
+   * @return changes of foam, warmer, something chilled, temperature at packing and delivery; some
+   *     may not fit
    */
   static List<Remedy> toTry(Parcel parcel, Journey journey) {
     List<Remedy> all = new ArrayList<>();
@@ -91,6 +97,9 @@ public sealed interface Remedy {
       if (!parcel.warmers().isEmpty() && face != Face.Z_MIN && !there) {
         all.add(new WarmerOn(face));
       }
+    }
+    if (parcel.packs().isEmpty()) {
+      all.add(new ChilledPack());
     }
     if (parcel.warmers().stream().anyMatch(placed -> placed.placement().onWall().isPresent())) {
       all.add(new WarmerOffWall(WarmerOffWall.USUAL));
@@ -185,10 +194,11 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<Vent> vents = new ArrayList<>(parcel.openings().vents());
-      vents.add(new Vent(Face.Z_MAX, 1, DIAMETER));
-      vents.add(new Vent(Face.Y_MIN, 1, DIAMETER));
-      Openings more = new Openings(parcel.openings().seamGap(), vents);
+      Openings more =
+          parcel
+              .openings()
+              .with(new Vent(Face.Z_MAX, 1, DIAMETER))
+              .with(new Vent(Face.Y_MIN, 1, DIAMETER));
       return new Shipment(parcel.withOpenings(more), journey);
     }
   }
@@ -381,6 +391,58 @@ public sealed interface Remedy {
                       wall.alongSecond(),
                       Mounting.standingOff(gap)))
           .orElse(warmer.placement());
+    }
+  }
+
+  /**
+   * Something cold under the lid that is not frozen: it takes up heat without chilling an animal as
+   * ice may, and as it does not melt, odds take no longer than those of other changes.
+   */
+  record ChilledPack() implements Remedy {
+    /** A quarter of a litre, flat [m]: assumed. */
+    private static final Dimensions SIZE = new Dimensions(0.13, 0.10, 0.02);
+
+    /** Of a refrigerator [K]: 5 °C, common practice, no source. */
+    private static final double CHILLED = 278.15;
+
+    private static final PackClass POUCH =
+        new PackClass(
+            Materials.WATER.name(),
+            Materials.WATER,
+            SIZE,
+            SIZE.volume() * Materials.WATER.density(),
+            0,
+            Source.assumed("a quarter of a litre, full and flat, not wrapped"));
+
+    @Override
+    public String words(UnitWords units) {
+      return "a pouch of water of "
+          + units.length(SIZE.length())
+          + " x "
+          + units.length(SIZE.width())
+          + " x "
+          + units.length(SIZE.height())
+          + " from the refrigerator, at "
+          + units.temperature(CHILLED)
+          + " and not frozen, under the lid";
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      if (!parcel.warmers().isEmpty()) {
+        throw new InvalidInputException(
+            "packing '" + parcel.name() + "'",
+            "has a warmer, which works against something cold; leave the warmer out first");
+      }
+      PlacedPack pack =
+          new PlacedPack(
+              "chilled pouch",
+              POUCH,
+              Placement.onFace(Face.Z_MAX, Mounting.taped()),
+              new PackStart.AtTemperature(CHILLED));
+      List<PlacedPack> packs = new ArrayList<>(parcel.packs());
+      packs.add(pack);
+      return new Shipment(parcel.withPacks(packs), journey);
     }
   }
 

@@ -126,6 +126,18 @@ public record Openings(double seamGap, List<Vent> vents, Range gapFactors) {
     return new Openings(CLOSED_GAP, List.of());
   }
 
+  /**
+   * The same openings and more holes.
+   *
+   * @param more holes through one face
+   * @return the openings; seams stay as they are
+   */
+  public Openings with(Vent more) {
+    List<Vent> all = new ArrayList<>(vents);
+    all.add(Checks.given("holes", more));
+    return new Openings(seamGap, all, gapFactors);
+  }
+
   /** Area of all holes on a face [m2]. */
   double holeArea(Face face) {
     return vents.stream().filter(vent -> vent.face() == face).mapToDouble(Vent::area).sum();

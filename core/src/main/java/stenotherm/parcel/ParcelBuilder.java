@@ -152,9 +152,7 @@ public final class ParcelBuilder {
    * @throws InvalidInputException if a number is out of its range
    */
   public ParcelBuilder holes(Face face, int count, Length diameter) {
-    List<Vent> vents = new ArrayList<>(openings.vents());
-    vents.add(new Vent(face, count, Checks.given("diameter", diameter).metres()));
-    openings = new Openings(openings.seamGap(), vents, openings.gapFactors());
+    openings = openings.with(new Vent(face, count, Checks.given("diameter", diameter).metres()));
     return this;
   }
 

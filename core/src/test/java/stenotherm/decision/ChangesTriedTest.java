@@ -240,6 +240,9 @@ class ChangesTriedTest {
     ChangesTried tried = ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE);
     ChangesTried.TriedChange found = tried.best().orElseThrow();
     assertInstanceOf(Remedy.OtherWarmer.class, found.remedy());
+    assertTrue(
+        tried.changes().stream().noneMatch(each -> each.remedy() instanceof Remedy.ChilledPack),
+        "against the cold");
     Odds within = found.within().orElseThrow();
     assertTrue(within.low() > 0.5, found.toString());
     assertTrue(tried.changes().size() >= 5, tried.toString());
@@ -283,6 +286,31 @@ class ChangesTriedTest {
     assertInstanceOf(Remedy.ThickerFoam.class, found.remedy());
     assertTrue(
         found.within().orElseThrow().low() > now.verdict().within().within(), found.toString());
+  }
+
+  /** In a hot room something cold helps; it is offered to no box that has a warmer, or a pack. */
+  @Test
+  void somethingChilledIsTriedAgainstHeatAlone() {
+    Remedy chilled = new Remedy.ChilledPack();
+    Journey hot = coldRoom(6, 307);
+    Parcel cooled = chilled.applyTo(Packings.plain(), hot).parcel();
+    assertEquals(1, cooled.packs().size());
+    assertFalse(cooled.packs().get(0).pack().melts(), "odds would take minutes");
+    assertFalse(Remedy.toTry(cooled, hot).contains(chilled), "there is one already");
+    InvalidInputException refusal =
+        assertThrows(InvalidInputException.class, () -> chilled.applyTo(WARMED, hot));
+    assertTrue(refusal.getMessage().contains("leave the warmer out"), refusal.getMessage());
+    Assessor assessor = new Assessor(Packings.plain(), hot, SETTINGS);
+    TransitResult planned = assessor.untilOpening(listener());
+    Assessment now = assessor.assess(listener());
+    assertTrue(now.odds().notTooHot().within() < 0.2, now.odds().notTooHot().toString());
+    ChangesTried tried = ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE);
+    ChangesTried.TriedChange found = tried.best().orElseThrow();
+    assertEquals(chilled, found.remedy(), tried.toString());
+    // by hand: 0.26 kg x 4190 J/(kg K) x 20 K = 22 kJ in 6 h is 1 W, which a box of 0.3 to 0.6 W/K
+    // answers with 1.5 to 3.5 K
+    assertTrue(found.margin() - tried.margin() > 1.5, tried.toString());
+    assertTrue(found.margin() - tried.margin() < 3.5, tried.toString());
   }
 
   @Test

@@ -16,15 +16,21 @@ import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Joints;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
+import stenotherm.parcel.PackClass;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
+import stenotherm.parcel.Position;
 import stenotherm.parcel.Vent;
 import stenotherm.parcel.WallLayer;
 
 /** A packing as a scenario file has it, to paste; its containers are those that the file has. */
 final class PackingBlock {
   private static final double MILLIMETRES = 1000;
+  private static final double GRAMS = 1000;
+  private static final double PERCENT = 100;
 
   /** Digits after the point: a tenth of a micrometre, of a millikelvin. */
   private static final int DIGITS = 4;
@@ -38,7 +44,7 @@ final class PackingBlock {
    *
    * @param name the name that it gets
    * @param box the carton
-   * @param packed the packing, with warmers of the catalogue on faces
+   * @param packed the packing, with warmers of the catalogue
    */
   static String of(String name, BoxSize box, Parcel packed) {
     PackingBlock writer = new PackingBlock();
@@ -48,6 +54,7 @@ final class PackingBlock {
     writer.line("fill", packed.filling().fill().map(each -> each.name()).orElse("none"));
     writer.openings(packed.openings());
     writer.warmers(packed.warmers());
+    writer.packs(packed.packs());
     return writer.block.toString();
   }
 
@@ -123,10 +130,57 @@ final class PackingBlock {
     for (PlacedWarmer each : warmers) {
       List<String> keys = new ArrayList<>();
       keys.add("name: " + each.name());
-      if (!(each.placement() instanceof Placement.OnFace there)) {
-        throw new IllegalArgumentException("'" + each.name() + "' is on no face");
+      keys.add("warmer: " + each.warmer().name() + place(each.placement(), keys));
+      keys.add(
+          "opened: "
+              + (each.opened() < 0
+                  ? number(Times.toHours(-each.opened()) * 60) + " min before sealing"
+                  : "at sealing"));
+      if (each.cover() != FilmCover.FREE) {
+        keys.add("film: " + each.cover().shortWords());
       }
-      keys.add("warmer: " + each.warmer().name() + " on " + there.face().words());
+      block.append("      - {").append(String.join(", ", keys)).append("}\n");
+    }
+  }
+
+  private void packs(List<PlacedPack> packs) {
+    if (packs.isEmpty()) {
+      return;
+    }
+    block.append("    packs:\n");
+    for (PlacedPack each : packs) {
+      PackClass pack = each.pack();
+      List<String> keys = new ArrayList<>();
+      keys.add("name: " + each.name());
+      keys.add("pack: " + pack.contents().name() + place(each.placement(), keys));
+      keys.add(
+          "size: "
+              + String.join(
+                  " x ",
+                  millimetres(pack.size().length()),
+                  millimetres(pack.size().width()),
+                  millimetres(pack.size().height())));
+      keys.add("mass: " + number(GRAMS * pack.mass()) + " g");
+      keys.add("wrap: " + number(pack.wrap()) + " m2 K/W");
+      keys.add("start: " + start(each.start()));
+      block.append("      - {").append(String.join(", ", keys)).append("}\n");
+    }
+  }
+
+  private static String start(PackStart start) {
+    return start instanceof PackStart.PartlyMelted melted
+        ? number(PERCENT * melted.liquidFraction()) + " % liquid"
+        : temperature(((PackStart.AtTemperature) start).temperature());
+  }
+
+  /**
+   * Tells where something lies.
+   *
+   * @param keys where to put what tells more of the place
+   * @return what follows the thing's name
+   */
+  private static String place(Placement placement, List<String> keys) {
+    if (placement instanceof Placement.OnFace there) {
       keys.add(
           "offset: ["
               + millimetres(there.alongFirst())
@@ -138,16 +192,20 @@ final class PackingBlock {
           mounting.standOff() > 0
               ? "stand-off: " + millimetres(mounting.standOff())
               : "contact: " + number(mounting.contactResistance()) + " m2 K/W");
-      keys.add(
-          "opened: "
-              + (each.opened() < 0
-                  ? number(Times.toHours(-each.opened()) * 60) + " min before sealing"
-                  : "at sealing"));
-      if (each.cover() != FilmCover.FREE) {
-        keys.add("film: " + each.cover().shortWords());
-      }
-      block.append("      - {").append(String.join(", ", keys)).append("}\n");
+      return " on " + there.face().words();
     }
+    Placement.InCavity loose = (Placement.InCavity) placement;
+    Position at = loose.position();
+    keys.add(
+        "position: ["
+            + millimetres(at.alongX())
+            + ", "
+            + millimetres(at.alongY())
+            + ", "
+            + millimetres(at.aboveFloor())
+            + "]");
+    keys.add("thin: " + List.of("length", "width", "height").get(loose.thin().ordinal()));
+    return "";
   }
 
   private static String millimetres(double metres) {

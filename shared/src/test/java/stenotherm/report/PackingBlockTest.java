@@ -52,6 +52,13 @@ class PackingBlockTest {
           seams: taped
           holes: [1 x 5 mm on left, 2 x 6 mm on floor]
           fill: crumpled newspaper
+        - name: cooled
+          box: 9 in cube carton
+          foam: EPS 20 1 in
+          fill: shredded paper
+          packs:
+            - {name: frozen, pack: gel pack on right, size: 90 x 70 x 15 mm, mass: 90 g, wrap: 0.05 m2 K/W, start: -10 °C, offset: [5 mm, 0 mm]}
+            - {pack: n-hexadecane, position: [-70 mm, 0 mm, 5 mm], thin: length, size: 90 x 70 x 10 mm, start: 25 % liquid}
       """;
 
   /** Whatever the search can find is read back as the same packing. */
@@ -79,7 +86,7 @@ class PackingBlockTest {
             try {
               Parcel found = choice.applyTo(parcel, scenario.journey()).parcel();
               String block = PackingBlock.of("found", choice.box(), found);
-              Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(2);
+              Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
               assertEquals(rounded(found, parcel.name()), rounded(read, "found"), block);
               tried++;
             } catch (InvalidInputException doesNotFit) {
@@ -92,10 +99,15 @@ class PackingBlockTest {
     assertTrue(tried > 10, tried + " were tried");
   }
 
-  /** All of a packing; lengths as far as a file writes them. */
+  /**
+   * All of a packing; lengths as far as a file writes them, and no words on where a pack is from.
+   */
   private static String rounded(Parcel parcel, String name) {
     return NUMBER
-        .matcher(all(parcel).replace("Parcel[name=" + name + ",", "Parcel["))
+        .matcher(
+            all(parcel)
+                .replace("Parcel[name=" + name + ",", "Parcel[")
+                .replaceAll("work=(a quarter of a litre|size and mass as the scenario)[^\\]]*", ""))
         .replaceAll(
             number -> String.format(Locale.ROOT, "%.6f", Double.parseDouble(number.group()) + 0.0));
   }
