@@ -677,6 +677,14 @@ public record Parcel(
                     + "' is liquid at sealing: against heat it helps by its mass alone, as nothing"
                     + " in it is left to melt.")
         .forEach(all::add);
+    occupied().stream()
+        .filter(cup -> !cup.vessel().isOpen() && cup.vessel().holes().isEmpty())
+        .map(
+            cup ->
+                "'"
+                    + cup.name()
+                    + "' has no holes: all that its animal has to breathe is the air inside.")
+        .forEach(all::add);
     filling.air().map(CavityAir::caution).ifPresent(all::add);
     Box cavity = cavity();
     for (Face face : openings.vents().stream().map(Vent::face).distinct().sorted().toList()) {

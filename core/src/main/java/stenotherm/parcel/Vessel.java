@@ -1,6 +1,5 @@
 package stenotherm.parcel;
 
-import java.util.Collections;
 import java.util.List;
 import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
@@ -59,20 +58,10 @@ public sealed interface Vessel {
   /**
    * Returns how the air of a lidded vessel meets that of the parcel.
    *
-   * @return the holes in lid or cap; none if the vessel is open
+   * @return the holes in lid or cap, {@link LidHoles#USUAL} unless stated; none if the vessel is
+   *     open
    */
-  default List<VentHole> holes() {
-    return isOpen() ? List.of() : Collections.nCopies(HOLES, new VentHole(HOLE, LID));
-  }
-
-  /** Holes that keepers punch into the lid of a cup, and their size [m]: common practice. */
-  int HOLES = 8;
-
-  /** Their diameter [m]. */
-  double HOLE = 0.002;
-
-  /** Thickness of a lid or cap [m]. */
-  double LID = 0.0005;
+  List<VentHole> holes();
 
   /** Thickest wall [m]: it stores no heat and takes no room. */
   double THICKEST = 0.01;
@@ -102,8 +91,9 @@ public sealed interface Vessel {
    *
    * @param inner inner extents
    * @param wall material and thickness of wall and lid
+   * @param lid holes in the lid
    */
-  record BoxCup(Dimensions inner, WallLayer wall) implements Vessel {
+  record BoxCup(Dimensions inner, WallLayer wall, LidHoles lid) implements Vessel {
     /**
      * Checks the parts.
      *
@@ -112,6 +102,23 @@ public sealed interface Vessel {
     public BoxCup {
       Checks.given("inner", inner);
       thin(wall);
+      Checks.given("lid", lid);
+    }
+
+    /**
+     * A cup with {@linkplain LidHoles#USUAL usual holes} in its lid.
+     *
+     * @param inner inner extents
+     * @param wall material and thickness of wall and lid
+     * @throws stenotherm.base.InvalidInputException as with holes
+     */
+    public BoxCup(Dimensions inner, WallLayer wall) {
+      this(inner, wall, LidHoles.USUAL);
+    }
+
+    @Override
+    public List<VentHole> holes() {
+      return lid.each();
     }
 
     @Override
@@ -126,18 +133,37 @@ public sealed interface Vessel {
    * @param diameter inner diameter [m], above 0
    * @param height inner height [m], above 0
    * @param wall material and thickness of wall and lid
+   * @param lid holes in the lid
    */
-  record RoundCup(double diameter, double height, WallLayer wall) implements Vessel {
+  record RoundCup(double diameter, double height, WallLayer wall, LidHoles lid) implements Vessel {
     /**
-     * Checks the extents.
+     * Checks the parts.
      *
-     * @throws stenotherm.base.InvalidInputException if one is not above 0, or the wall thicker than
-     *     10 mm
+     * @throws stenotherm.base.InvalidInputException if an extent is not above 0, or the wall
+     *     thicker than 10 mm
      */
     public RoundCup {
       thin(wall);
+      Checks.given("lid", lid);
       Checks.positive("diameter of a cup", diameter, "m");
       Checks.positive("height of a cup", height, "m");
+    }
+
+    /**
+     * A cup with {@linkplain LidHoles#USUAL usual holes} in its lid.
+     *
+     * @param diameter inner diameter [m], above 0
+     * @param height inner height [m], above 0
+     * @param wall material and thickness of wall and lid
+     * @throws stenotherm.base.InvalidInputException as with holes
+     */
+    public RoundCup(double diameter, double height, WallLayer wall) {
+      this(diameter, height, wall, LidHoles.USUAL);
+    }
+
+    @Override
+    public List<VentHole> holes() {
+      return lid.each();
     }
 
     @Override
@@ -177,6 +203,11 @@ public sealed interface Vessel {
     public boolean isOpen() {
       return true;
     }
+
+    @Override
+    public List<VentHole> holes() {
+      return List.of();
+    }
   }
 
   /**
@@ -186,19 +217,40 @@ public sealed interface Vessel {
    * @param length inner length [m], above 0
    * @param axis the axis of the parcel that it lies along; z if it stands
    * @param wall material and thickness of wall and cap
+   * @param cap holes in the cap
    */
-  record Vial(double diameter, double length, Axis axis, WallLayer wall) implements Vessel {
+  record Vial(double diameter, double length, Axis axis, WallLayer wall, LidHoles cap)
+      implements Vessel {
     /**
-     * Checks the extents.
+     * Checks the parts.
      *
-     * @throws stenotherm.base.InvalidInputException if one is not above 0, or the wall thicker than
-     *     10 mm
+     * @throws stenotherm.base.InvalidInputException if an extent is not above 0, or the wall
+     *     thicker than 10 mm
      */
     public Vial {
       Checks.given("axis", axis);
       thin(wall);
+      Checks.given("cap", cap);
       Checks.positive("diameter of a vial", diameter, "m");
       Checks.positive("length of a vial", length, "m");
+    }
+
+    /**
+     * A vial with {@linkplain LidHoles#USUAL usual holes} in its cap.
+     *
+     * @param diameter inner diameter [m], above 0
+     * @param length inner length [m], above 0
+     * @param axis the axis of the parcel that it lies along; z if it stands
+     * @param wall material and thickness of wall and cap
+     * @throws stenotherm.base.InvalidInputException as with holes
+     */
+    public Vial(double diameter, double length, Axis axis, WallLayer wall) {
+      this(diameter, length, axis, wall, LidHoles.USUAL);
+    }
+
+    @Override
+    public List<VentHole> holes() {
+      return cap.each();
     }
 
     @Override

@@ -47,6 +47,7 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Openings;
@@ -548,6 +549,34 @@ class InnerClimateTest {
     assertEquals(4, (last(fourfold) - fourfold[0]) / (last(once) - once[0]), 0.2);
     assertEquals(0.06, tight(four).mass() - tight(one).mass(), 1e-9);
     assertEquals(one.airVolume() - four.airVolume(), 0.06 / 1000, 1e-9);
+  }
+
+  /**
+   * Holes of a lid and openings of the box are in series: carbon dioxide rises by q (a + b / n)
+   * with n holes, so that going from 1 to 2 gains twice as much as from 2 to 4. A lid without holes
+   * leaves next to nothing to breathe.
+   */
+  @Test
+  void theAirOfACupGoesWithTheHolesInItsLid() {
+    double[] risen = new double[3];
+    for (int n = 0; n < risen.length; n++) {
+      double[] there =
+          run(parcel(holed(new LidHoles(1 << n, 0.002))), journey(72, 293)).carbonDioxide("cup");
+      risen[n] = last(there) - there[0];
+    }
+    assertTrue(risen[2] > 0.001, risen[2] + "");
+    assertEquals(2, (risen[0] - risen[1]) / (risen[1] - risen[2]), 0.05);
+    double[] oxygen = run(parcel(holed(LidHoles.NONE)), journey(72, 293)).oxygen("cup");
+    assertTrue(last(oxygen) < 0.05, last(oxygen) + "");
+  }
+
+  private static Container holed(LidHoles lid) {
+    return new Container(
+        "cup",
+        new Vessel.BoxCup(new Dimensions(0.10, 0.08, 0.06), Packings.CUP_WALL, lid),
+        Position.MIDDLE_OF_FLOOR,
+        List.of(),
+        DRY.occupant());
   }
 
   /** Without oxygen nothing is breathed out: carbon dioxide replaces the oxygen that was there. */

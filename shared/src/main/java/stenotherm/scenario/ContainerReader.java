@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.material.Absorbent;
 import stenotherm.material.Material;
@@ -14,6 +16,7 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
+import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Vessel;
@@ -35,6 +38,10 @@ final class ContainerReader {
   private static final String ALONG = "along";
   private static final String BEDDING = "bedding";
   private static final String TOWEL = "towel";
+  private static final String HOLES = "holes";
+
+  private static final Pattern HOLE =
+      Pattern.compile("([0-9]{1,6})\\s*[x×X]\\s*(.+)", Pattern.DOTALL);
 
   /** Where wall and lid are left out, by kind of container. */
   private static final Map<String, String> WALLS =
@@ -156,15 +163,13 @@ final class ContainerReader {
     WallLayer wall =
         section.optional("wall").map(node -> wallLayer(node.asScalar())).orElse(vessel.wall());
     if (vessel instanceof Vessel.Vial vial) {
-      return new Vessel.Vial(vial.diameter(), vial.length(), along(), wall);
+      return new Vessel.Vial(vial.diameter(), vial.length(), along(), wall, holes());
     }
     refuseAlong();
     if (vessel instanceof Vessel.RoundCup cup) {
-      return new Vessel.RoundCup(cup.diameter(), cup.height(), wall);
+      return new Vessel.RoundCup(cup.diameter(), cup.height(), wall, holes());
     }
-    return vessel instanceof Vessel.Bag
-        ? new Vessel.Bag(vessel.inner(), wall)
-        : new Vessel.BoxCup(vessel.inner(), wall);
+    return boxed(vessel.inner(), wall, vessel instanceof Vessel.Bag);
   }
 
   private Vessel boxed(ScalarNode node) {
@@ -177,7 +182,31 @@ final class ContainerReader {
     refuseAlong();
     Dimensions inner = node.locate(() -> new Dimensions(size.x(), size.y(), size.z()));
     WallLayer wall = wall(kind);
-    return kind.equals(BAG) ? new Vessel.Bag(inner, wall) : new Vessel.BoxCup(inner, wall);
+    return boxed(inner, wall, kind.equals(BAG));
+  }
+
+  private Vessel boxed(Dimensions inner, WallLayer wall, boolean isBag) {
+    if (!isBag) {
+      return new Vessel.BoxCup(inner, wall, holes());
+    }
+    if (section.has(HOLES)) {
+      throw section.node().failAt(HOLES, "has no effect for a bag: cloth lets air through");
+    }
+    return new Vessel.Bag(inner, wall);
+  }
+
+  private LidHoles holes() {
+    ScalarNode node = section.value(HOLES).asScalar();
+    if (node.text().equals(Layers.NONE)) {
+      return LidHoles.NONE;
+    }
+    Matcher parts = HOLE.matcher(node.text());
+    if (!parts.matches()) {
+      throw node.fail("must be how many holes and how wide, write for example 8 x 2 mm, or none");
+    }
+    int count = Integer.parseInt(parts.group(1));
+    double diameter = node.piece(parts.group(2)).length();
+    return node.locate(() -> new LidHoles(count, diameter));
   }
 
   private Vessel round(ScalarNode node) {
@@ -190,12 +219,13 @@ final class ContainerReader {
               + ", write for example 110 x 80 x 60 mm");
     }
     WallLayer wall = wall(kind);
+    LidHoles holes = holes();
     if (kind.equals(VIAL)) {
       Axis along = along();
-      return node.locate(() -> new Vessel.Vial(size.get(0), size.get(1), along, wall));
+      return node.locate(() -> new Vessel.Vial(size.get(0), size.get(1), along, wall, holes));
     }
     refuseAlong();
-    return node.locate(() -> new Vessel.RoundCup(size.get(0), size.get(1), wall));
+    return node.locate(() -> new Vessel.RoundCup(size.get(0), size.get(1), wall, holes));
   }
 
   private String kind(String usual) {

@@ -197,6 +197,16 @@ final class Vocabulary {
                   "wall and lid",
                   "polypropylene 0.5 mm for cups, cotton cloth 0.5 mm for bags, polystyrene 1.2 mm"
                       + " for vials (assumed)"),
+              Key.preset(
+                      "holes",
+                      Form.either(
+                          Form.written(
+                              "how many and how wide, such as `8 x 2 mm`", List.of("8 x 2 mm")),
+                          Form.oneOf(List.of("none"))),
+                      "holes in the lid of a cup or the cap of a vial; without any it counts as tight",
+                      "8 x 2 mm",
+                      "common practice, no source")
+                  .where("in cups and vials"),
               Key.optional(
                   "bedding",
                   Form.either(BEDDING_FORM, Form.oneOf(List.of("none")), Form.listOf(BEDDING_FORM)),

@@ -51,6 +51,18 @@ class WholeScenarioFaultsTest {
             "wall: PET -0.5 mm",
             "s.yaml:5:48: containers[0].wall (left): thickness of a layer of PET: -0.5 mm must be above 0"),
         arguments(
+            "holes: 12 x 3 mm",
+            "holes: many",
+            "s.yaml:53:73: packings[3].cup.holes (carton): must be how many holes and how wide, write for example 8 x 2 mm, or none"),
+        arguments(
+            "holes: 12 x 3 mm",
+            "holes: 12 x 30 mm",
+            "s.yaml:53:73: packings[3].cup.holes (carton): diameter of a hole in a lid: 30 mm must lie between 0.3 mm and 20 mm. A pin makes a hole of 0.8 mm."),
+        arguments(
+            "size: small lidded box, animal",
+            "size: small cloth bag, animal",
+            "s.yaml:53:65: packings[3].cup.holes (carton): has no effect for a bag: cloth lets air through"),
+        arguments(
             "towel: 3 mm",
             "bedding: damp paper towel",
             "s.yaml:5:69: containers[0].bedding (left): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),

@@ -52,6 +52,7 @@ import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Joints;
+import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackStart;
@@ -249,6 +250,18 @@ class WholeScenarioTest {
     assertEquals(
         List.of(Bedding.moist("dry paper towel", towel, 0.004, 2.5)), three.get(2).bedding());
     assertEquals("container 3", three.get(2).name());
+  }
+
+  @Test
+  void holesInLidsAreThoseStatedOrUsual() {
+    assertEquals(new LidHoles(12, 0.003), ((Vessel.BoxCup) vessel(3)).lid());
+    assertEquals(LidHoles.USUAL, ((Vessel.BoxCup) vessel(2)).lid());
+    String tight = ScenarioFiles.with(ScenarioFiles.PARCEL, "holes: 12 x 3 mm", "holes: none");
+    assertEquals(List.of(), read(tight).packings().get(3).containers().get(0).vessel().holes());
+  }
+
+  private static Vessel vessel(int packing) {
+    return packing(packing).containers().get(0).vessel();
   }
 
   @Test
