@@ -43,8 +43,10 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** Where so many are, all ways for air are. */
   private static final double AIR_ALONE = 0.75;
 
-  /** Part of the work that ranks changes. */
+  /** Part of the work that ranks changes; done after the most promising are judged. */
   private static final double LOOKING = 0.2;
+
+  private static final double JUDGED = 0.75;
 
   /**
    * Rough margins of a warmer on two sides that differ less tell that these mirror each other [K].
@@ -116,7 +118,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * are moved; the two changes that promise most are judged by odds on a quarter of the usual
    * number of journeys; what that grid misses of the packing as it is counts as error. Where air is
    * short, a way for air is one of the two; sides of the box that mirror each other stand for each
-   * other. A box that becomes too hot rather than too cold is not given its first warmer, the
+   * other. Where neither likely holds, both together are judged as well, unless they are about the
+   * same thing. A box that becomes too hot rather than too cold is not given its first warmer, the
    * others nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
@@ -138,18 +141,16 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     Parcel parcel = Checks.given("planned run", planned).parcel();
     Journey journey = planned.journey();
     WatchedWorkers workers = new WatchedWorkers(settings.study().workers(), listener);
-    AssessmentSettings one =
-        new AssessmentSettings(
-            settings.transit().withThreads(1), settings.longestHold(), settings.study());
+    AssessmentSettings one = settings.withThreads(1);
     List<Remedy> remedies = new ArrayList<>();
     List<Remedy.Shipment> shipments = new ArrayList<>();
     for (Remedy each : worthTrying(parcel, journey, now.odds())) {
-      try {
-        shipments.add(each.applyTo(parcel, journey));
-        remedies.add(each);
-      } catch (InvalidInputException doesNotFit) {
-        // nothing to try
-      }
+      made(each, parcel, journey)
+          .ifPresent(
+              changed -> {
+                shipments.add(changed);
+                remedies.add(each);
+              });
     }
     // the packing as it is takes longest and comes first, lest it is left to one thread at the end
     AtomicReference<ParcelModel> asItIs = new AtomicReference<>();
@@ -163,9 +164,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
             asItIs.set(coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS));
           } else {
             Remedy.Shipment changed = shipments.get(task - 1);
-            ParcelModel rough =
-                coarse(changed.parcel(), changed.journey(), one.transit(), ModelScope.ROUGH_MEANS);
-            RoughOdds.Margins margins = margins(rough, changed.journey());
+            RoughOdds.Margins margins = margins(rough(changed, one), changed.journey());
             TriedChange change =
                 new TriedChange(remedies.get(task - 1), margins.tighter(), Optional.empty());
             looked[task - 1] = new Candidate(change, changed, margins);
@@ -191,9 +190,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
               });
     }
     CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), unchanged);
-    StudySettings all = settings.study();
-    StudySettings few =
-        new StudySettings(all.replicates(), Math.min(FEW_POINTS, all.points()), all.seed(), 1);
+    FewJourneys few = new FewJourneys(missed, workers);
     List<TriedChange> changes =
         new ArrayList<>(candidates.stream().map(Candidate::change).toList());
     List<Integer> finalists = finalists(changes);
@@ -201,23 +198,77 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     workers.each(
         odds.length,
         LOOKING,
-        1,
-        number -> {
-          Remedy.Shipment changed = candidates.get(finalists.get(number)).changed();
-          List<Journey> there = List.of(changed.journey());
-          odds[number] =
-              new CoarseOutlook(changed.parcel(), there, one)
-                  .odd(there, there, missed)
-                  .odds(changed.journey(), few, (done, total) -> workers.signal())
-                  .within();
-        });
+        JUDGED,
+        number -> odds[number] = few.odds(candidates.get(finalists.get(number)).changed(), one));
     for (int number = 0; number < odds.length; number++) {
       int place = finalists.get(number);
       TriedChange judged = changes.get(place);
       changes.set(
           place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[number])));
     }
+    Optional<Remedy.Both> both = together(finalists.stream().map(changes::get).toList());
+    // alone, so that it has all threads
+    workers.each(
+        1,
+        JUDGED,
+        1,
+        only ->
+            both.flatMap(pair -> few.judged(pair, parcel, journey, settings))
+                .ifPresent(pair -> changes.add(0, pair)));
     return new ChangesTried(now.verdict().within(), before.tighter(), changes);
+  }
+
+  /** Judges by odds on a quarter of the usual number of journeys. */
+  private record FewJourneys(CoarseOutlook.Missed missed, WatchedWorkers workers) {
+    Odds odds(Remedy.Shipment changed, AssessmentSettings settings) {
+      StudySettings usual = settings.study();
+      List<Journey> there = List.of(changed.journey());
+      return new CoarseOutlook(changed.parcel(), there, settings)
+          .odd(there, there, missed)
+          .odds(
+              changed.journey(),
+              usual.withPoints(Math.min(FEW_POINTS, usual.points())),
+              (done, total) -> workers.signal())
+          .within();
+    }
+
+    /** A change and its odds; empty if it does not fit. */
+    Optional<TriedChange> judged(
+        Remedy change, Parcel parcel, Journey journey, AssessmentSettings settings) {
+      return made(change, parcel, journey)
+          .map(
+              changed ->
+                  new TriedChange(
+                      change,
+                      margins(rough(changed, settings), changed.journey()).tighter(),
+                      Optional.of(odds(changed, settings))));
+    }
+  }
+
+  private static ParcelModel rough(Remedy.Shipment changed, AssessmentSettings settings) {
+    return coarse(changed.parcel(), changed.journey(), settings.transit(), ModelScope.ROUGH_MEANS);
+  }
+
+  /** Both of two changes; empty if one of them is enough, or they are about the same. */
+  static Optional<Remedy.Both> together(List<TriedChange> judged) {
+    boolean isEnough = judged.stream().anyMatch(each -> each.surely() >= Level.LIKELY.least());
+    if (isEnough || judged.size() < FINALISTS) {
+      return Optional.empty();
+    }
+    Remedy first = judged.get(0).remedy();
+    Remedy second = judged.get(1).remedy();
+    return first.concern() == second.concern()
+        ? Optional.empty()
+        : Optional.of(new Remedy.Both(first, second));
+  }
+
+  /** What a change makes of a shipment; empty if it does not fit. */
+  private static Optional<Remedy.Shipment> made(Remedy change, Parcel parcel, Journey journey) {
+    try {
+      return Optional.of(change.applyTo(parcel, journey));
+    } catch (InvalidInputException doesNotFit) {
+      return Optional.empty();
+    }
   }
 
   /** Part of the journeys that fail in which air is short. */

@@ -69,6 +69,31 @@ public sealed interface Remedy {
    */
   String words(UnitWords units);
 
+  /** What a change is about: two about the same are not made together. */
+  enum Concern {
+    /** Thickness of the walls. */
+    FOAM,
+    /** What fills the room. */
+    FILL,
+    /** Which warmers, where, and how covered. */
+    WARMER,
+    /** Ways for air. */
+    AIR,
+    /** Something cold beside the animal. */
+    COLD,
+    /** Temperature at packing. */
+    START,
+    /** The end of the journey. */
+    DELIVERY
+  }
+
+  /**
+   * Tells what it is about.
+   *
+   * @return one of the things that a keeper can change
+   */
+  Concern concern();
+
   /**
    * Lists the changes to try.
    *
@@ -153,7 +178,7 @@ public sealed interface Remedy {
    * @return true if its use lies in the air, which margins do not tell
    */
   default boolean letsAirIn() {
-    return false;
+    return concern() == Concern.AIR;
   }
 
   /** Seams that fit, without the tape on them. */
@@ -164,8 +189,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public boolean letsAirIn() {
-      return true;
+    public Concern concern() {
+      return Concern.AIR;
     }
 
     @Override
@@ -181,15 +206,15 @@ public sealed interface Remedy {
     private static final double DIAMETER = 0.006;
 
     @Override
-    public boolean letsAirIn() {
-      return true;
-    }
-
-    @Override
     public String words(UnitWords units) {
       return "two holes of "
           + units.length(DIAMETER)
           + " through board and foam, one in the lid and one in a side, not behind a warmer";
+    }
+
+    @Override
+    public Concern concern() {
+      return Concern.AIR;
     }
 
     @Override
@@ -222,6 +247,11 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.FOAM;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(withFoam(parcel, each -> each + PANEL), journey);
     }
@@ -238,6 +268,11 @@ public sealed interface Remedy {
     @Override
     public String words(UnitWords units) {
       return "foam half as thick on all sides, in a box smaller by as much";
+    }
+
+    @Override
+    public Concern concern() {
+      return Concern.FOAM;
     }
 
     @Override
@@ -300,6 +335,11 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.FILL;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       boolean alike = parcel.filling().fill().equals(filling.fill());
       return new Shipment(alike ? parcel : parcel.withFilling(filling), journey);
@@ -311,6 +351,11 @@ public sealed interface Remedy {
     @Override
     public String words(UnitWords units) {
       return "leave the warmer out";
+    }
+
+    @Override
+    public Concern concern() {
+      return Concern.WARMER;
     }
 
     @Override
@@ -328,6 +373,11 @@ public sealed interface Remedy {
     @Override
     public String words(UnitWords units) {
       return "a " + warmer.name();
+    }
+
+    @Override
+    public Concern concern() {
+      return Concern.WARMER;
     }
 
     @Override
@@ -353,6 +403,11 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.WARMER;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Placement there = Placement.onFace(face, Mounting.taped());
       Parcel changed = withEach(parcel, each -> each.at(there));
@@ -372,6 +427,11 @@ public sealed interface Remedy {
     @Override
     public String words(UnitWords units) {
       return "the warmer held " + units.length(gap) + " off its wall";
+    }
+
+    @Override
+    public Concern concern() {
+      return Concern.WARMER;
     }
 
     @Override
@@ -428,6 +488,11 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.COLD;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       if (!parcel.warmers().isEmpty()) {
         throw new InvalidInputException(
@@ -462,6 +527,11 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.WARMER;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(
           withEach(parcel, each -> changes(each) ? each.covered(FilmCover.HALF_TAPED) : each),
@@ -483,6 +553,11 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.START;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(parcel, new Journey(journey.sealing(), temperature, journey.legs()));
     }
@@ -500,12 +575,48 @@ public sealed interface Remedy {
     }
 
     @Override
+    public Concern concern() {
+      return Concern.DELIVERY;
+    }
+
+    @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       List<Leg> legs = journey.legs();
       return new Shipment(
           parcel,
           new Journey(
               journey.sealing(), journey.startTemperature(), legs.subList(0, legs.size() - 1)));
+    }
+  }
+
+  /**
+   * Two changes, one after the other.
+   *
+   * @param first the first
+   * @param second the second
+   */
+  record Both(Remedy first, Remedy second) implements Remedy {
+    /** Checks that both are given. */
+    public Both {
+      Checks.given("first change", first);
+      Checks.given("second change", second);
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return first.words(units) + "; and " + second.words(units);
+    }
+
+    /** That of the first. */
+    @Override
+    public Concern concern() {
+      return first.concern();
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      Shipment once = first.applyTo(parcel, journey);
+      return second.applyTo(once.parcel(), once.journey());
     }
   }
 }

@@ -190,6 +190,34 @@ class ChangesTriedTest {
     assertEquals(List.of(), ChangesTried.finalists(List.of()));
   }
 
+  private static ChangesTried.TriedChange judged(Remedy remedy, double low) {
+    return new ChangesTried.TriedChange(
+        remedy, -1, Optional.of(new Odds(low + 0.05, low, low + 0.1)));
+  }
+
+  /** Two changes go together where neither is enough and they are about different things. */
+  @Test
+  void whatIsAboutDifferentThingsIsTriedTogether() {
+    Remedy foam = new Remedy.ThickerFoam();
+    Remedy spacer = new Remedy.WarmerOffWall(0.01);
+    Remedy.Both both = new Remedy.Both(foam, spacer);
+    assertEquals(
+        Optional.of(both), ChangesTried.together(List.of(judged(foam, 0.6), judged(spacer, 0.5))));
+    assertEquals(
+        Optional.empty(),
+        ChangesTried.together(List.of(judged(foam, 0.6), judged(spacer, Level.LIKELY.least()))));
+    assertEquals(
+        Optional.empty(),
+        ChangesTried.together(
+            List.of(judged(spacer, 0.6), judged(new Remedy.WarmerOn(Face.X_MIN), 0.5))));
+    assertEquals(Optional.empty(), ChangesTried.together(List.of(judged(foam, 0.6))));
+    Parcel changed = both.applyTo(WARMED, coldRoom(10, 285)).parcel();
+    assertEquals(0.004 + 0.020 + 0.019, changed.walls().thickness(Face.X_MIN), 1e-12);
+    assertTrue(changed.warmers().get(0).placement().onWall().isEmpty());
+    assertEquals(
+        foam.words(UNITS) + "; and " + spacer.words(UNITS), both.words(UNITS), "one after another");
+  }
+
   /** Tape stays where it is, whatever else is changed. */
   @Test
   void aFilmIsTapedOnceAndStaysTaped() {
@@ -305,8 +333,16 @@ class ChangesTriedTest {
     Assessment now = assessor.assess(listener());
     assertTrue(now.odds().notTooHot().within() < 0.2, now.odds().notTooHot().toString());
     ChangesTried tried = ChangesTried.on(planned, now, SETTINGS, ProgressListener.NONE);
-    ChangesTried.TriedChange found = tried.best().orElseThrow();
+    assertEquals(
+        new Remedy.Both(chilled, new Remedy.ThickerFoam()),
+        tried.best().orElseThrow().remedy(),
+        "more foam keeps the cold in");
+    ChangesTried.TriedChange found = tried.changes().get(1);
     assertEquals(chilled, found.remedy(), tried.toString());
+    assertTrue(
+        tried.best().orElseThrow().within().orElseThrow().low()
+            > found.within().orElseThrow().high(),
+        tried.toString());
     // by hand: 0.26 kg x 4190 J/(kg K) x 20 K = 22 kJ in 6 h is 1 W, which a box of 0.3 to 0.6 W/K
     // answers with 1.5 to 3.5 K
     assertTrue(found.margin() - tried.margin() > 1.5, tried.toString());
