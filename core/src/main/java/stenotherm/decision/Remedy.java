@@ -15,6 +15,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
+import stenotherm.base.Times;
 import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -77,6 +78,8 @@ public sealed interface Remedy {
     FILL,
     /** Which warmers, where, and how covered. */
     WARMER,
+    /** When warmers are opened. */
+    OPENING,
     /** Ways for air. */
     AIR,
     /** Something cold beside the animal. */
@@ -134,6 +137,9 @@ public sealed interface Remedy {
     }
     if (parcel.warmers().stream().anyMatch(HalfTaped::changes)) {
       all.add(new HalfTaped());
+    }
+    if (parcel.warmers().stream().anyMatch(OpenedEarlier::changes)) {
+      all.add(new OpenedEarlier());
     }
     for (double kelvin : new double[] {-StartAt.STEP, StartAt.STEP}) {
       double start = journey.startTemperature() + kelvin;
@@ -536,6 +542,32 @@ public sealed interface Remedy {
       return new Shipment(
           withEach(parcel, each -> changes(each) ? each.covered(FilmCover.HALF_TAPED) : each),
           journey);
+    }
+  }
+
+  /** Warmers opened well before they are packed, so that they are hot at sealing. */
+  record OpenedEarlier() implements Remedy {
+    /** Common practice, no source [s]. */
+    private static final double BEFORE = 2700;
+
+    private static boolean changes(PlacedWarmer placed) {
+      return burns(placed) && placed.opened() > -BEFORE;
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the warmer opened " + Math.round(BEFORE / Times.MINUTE) + " min before sealing";
+    }
+
+    @Override
+    public Concern concern() {
+      return Concern.OPENING;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(
+          withEach(parcel, each -> changes(each) ? each.openedAt(-BEFORE) : each), journey);
     }
   }
 

@@ -96,6 +96,17 @@ public record PlacedWarmer(
   }
 
   /**
+   * The same, opened at another time.
+   *
+   * @param other when it is opened, in time since sealing [s]; negative if before
+   * @return the changed warmer
+   * @throws stenotherm.base.InvalidInputException if the time is not finite
+   */
+  public PlacedWarmer openedAt(double other) {
+    return new PlacedWarmer(name, warmer, placement, other, cover);
+  }
+
+  /**
    * Returns the power that follows a curve.
    *
    * @return power over the time since sealing [W against s], zero before the warmer is opened; zero

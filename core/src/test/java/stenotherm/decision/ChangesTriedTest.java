@@ -241,6 +241,19 @@ class ChangesTriedTest {
     assertFalse(Remedy.toTry(WARMED, indoors).contains(new Remedy.HalfTaped()), "a steady heater");
   }
 
+  @Test
+  void aWarmerIsOpenedEarlierOnce() {
+    PlacedWarmer late = Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped());
+    Journey indoors = coldRoom(10, 285);
+    Remedy earlier = new Remedy.OpenedEarlier();
+    assertTrue(Remedy.toTry(Packings.warmed(List.of(late)), indoors).contains(earlier));
+    Parcel opened = earlier.applyTo(Packings.warmed(List.of(late)), indoors).parcel();
+    assertEquals(-0.75 * HOUR, opened.warmers().get(0).opened());
+    assertTrue(opened.warmers().get(0).burnsBeforeSealing());
+    assertFalse(Remedy.toTry(opened, indoors).contains(earlier));
+    assertFalse(Remedy.toTry(WARMED, indoors).contains(earlier), "a steady heater");
+  }
+
   /** A cup as wide as the room: a warmer on the front would lie on it. */
   @Test
   void aWarmerIsNotPutWhereItMayBurn() {
