@@ -11,7 +11,9 @@ import stenotherm.base.Checks;
  * @param firstOrder part of the variance that would go if the quantity alone were known [-], 0 to
  *     1; estimates from samples may lie slightly outside
  * @param total part of the variance that would stay if all other quantities were known [-], not
- *     below the first order; for estimates likewise
+ *     below the first order; for estimates likewise. With fewer than three journeys for each
+ *     coefficient of the fitted response, products of two quantities are not looked for, and it is
+ *     the first order
  */
 public record Share(String of, double firstOrder, double total) {
   /**
