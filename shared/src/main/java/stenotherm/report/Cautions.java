@@ -91,7 +91,7 @@ public final class Cautions {
       basis(animal, figures).ifPresent(all::add);
       animal.cautions().forEach(each -> all.add(whose(parcel, each) + plain(each, figures)));
     }
-    onceEach(ofRuns).forEach(caution -> all.add(plain(caution, figures)));
+    all.addAll(onceEach(ofRuns.stream().map(caution -> plain(caution, figures)).toList()));
     if (isIllustrative(parcel)) {
       all.add(ILLUSTRATIVE);
     }

@@ -142,8 +142,8 @@ public final class ReplayedDays implements Answer {
     return months.size() == Month.values().length
         ? Optional.empty()
         : Optional.of(
-            "Other months take --months, as in --months 6,7,8 for the summer; without it they are"
-                + " those of the winter, December to February.");
+            "For other months use --months, such as --months 6,7,8 for the summer; without it they"
+                + " are those of the winter, December to February.");
   }
 
   private List<List<Departure>> of(Month month) {

@@ -44,7 +44,8 @@ record VerdictWords(Words words) {
         + Words.inHundred(verdict.within().within())
         + " of 100 journeys that arrive on time ("
         + Words.interval(verdict.within())
-        + ", as only so many journeys were computed; "
+        + ", as only so many journeys were computed"
+        + (Words.isLowered(verdict.within()) ? ", and the lower end decides; " : "; ")
         + Words.percent(assessment.wider().within().within())
         + " if everything is half as uncertain again); too cold in "
         + Words.inHundred(1 - odds.notTooCold().within())
@@ -84,11 +85,22 @@ record VerdictWords(Words words) {
         + "'"
         + (lying == Orientation.LID_UP ? "" : " (" + lying.words() + ")")
         + ": "
-        + words.temperature(extreme.typical())
+        + howFar(extreme)
+        + ".";
+  }
+
+  /**
+   * Where both temperatures are written alike, the second tells that it seldom passes the first.
+   */
+  private String howFar(Extreme extreme) {
+    boolean cold = extreme.side() == Side.COLD;
+    String typical = words.temperature(extreme.typical());
+    String seldom = words.temperature(extreme.seldom());
+    return typical
         + " on a typical journey, "
-        + words.temperature(extreme.seldom())
-        + (extreme.side() == Side.COLD ? " or less" : " or more")
-        + " on one journey of twenty.";
+        + (typical.equals(seldom)
+            ? (cold ? "no less" : "no more") + " on 19 of 20"
+            : seldom + (cold ? " or less" : " or more") + " on one journey of twenty");
   }
 
   /** The answer before everything else: what to do, and why. */
@@ -138,7 +150,7 @@ record VerdictWords(Words words) {
         + remedy(change.remedy())
         + "; "
         + (level.compareTo(Level.LIKELY) > 0 ? "even then only " : "")
-        + Words.inHundred(within.within())
+        + Words.deciding(within)
         + " of 100 go well ("
         + level.words()
         + ").";
@@ -193,7 +205,7 @@ record VerdictWords(Words words) {
   private String fares(List<Judged> rows) {
     Judged best = Judged.best(rows);
     return " such journeys that arrive on time, "
-        + Words.inHundred(best.verdict().within().within())
+        + Words.deciding(best.verdict().within())
         + " go well: "
         + animals(best)
         + late(best)
@@ -250,7 +262,7 @@ record VerdictWords(Words words) {
   String summary(Judged row) {
     return row.verdict().level().words()
         + ", well in "
-        + Words.inHundred(row.verdict().within().within())
+        + Words.decidingInColumn(row.verdict().within())
         + " of 100 journeys";
   }
 }

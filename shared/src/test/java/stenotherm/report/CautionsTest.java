@@ -36,7 +36,7 @@ class CautionsTest {
         ofRuns(
             "In 'van', and less in 4 other parts of the journey: " + seeps,
             "In 'van': Another one.",
-            "In 'van', and less in 1 other part: " + seeps,
+            "In 'van', and less in 1 other part: " + seeps.replace(":", " (1.5 K over 20 mm):"),
             "In 'porch': " + seeps));
   }
 
