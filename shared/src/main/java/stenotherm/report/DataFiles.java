@@ -66,6 +66,7 @@ final class DataFiles {
               ArrayNode all = root.putArray("changes_tried");
               tried.changes().forEach(each -> addChange(all.addObject(), each, verdicts));
             });
+    verdicts.untried(report).ifPresent(why -> root.put("why_no_changes_tried", why));
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
     Cautions.of(report).forEach(root.putArray("cautions")::add);

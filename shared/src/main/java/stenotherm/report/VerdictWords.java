@@ -3,6 +3,7 @@ package stenotherm.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Orientation;
@@ -113,7 +114,7 @@ record VerdictWords(Words words) {
     List<Judged> rows = report.rows();
     Optional<String> change = improvement(report);
     if (change.isEmpty()) {
-      return List.of(grounds(rows));
+      return Stream.concat(Stream.of(grounds(rows)), untried(report).stream()).toList();
     }
     return report.changes().flatMap(ChangesTried::best).isPresent()
         ? List.of(change.get(), "As it is, of 100" + fares(rows))
@@ -130,6 +131,14 @@ record VerdictWords(Words words) {
                     .best()
                     .map(best -> helping(best, tried.changes().size()))
                     .orElseGet(() -> noneHelps(tried.changes())));
+  }
+
+  /** Why no changes were tried where some would have been, were it not for a pack. */
+  Optional<String> untried(ComparisonReport report) {
+    Judged best = Judged.best(report.rows());
+    return report.changes().isEmpty() && Comparison.leavesToBeDesired(best)
+        ? Comparison.whyUntried(best)
+        : Optional.empty();
   }
 
   /** Only the changes that promise most have odds: of the others nothing is known. */
@@ -262,7 +271,8 @@ record VerdictWords(Words words) {
   String summary(Judged row) {
     return row.verdict().level().words()
         + ", well in "
-        + Words.decidingInColumn(row.verdict().within())
+        + Words.inHundred(row.verdict().within().within())
+        + Words.brackets(row.verdict().within())
         + " of 100 journeys";
   }
 }

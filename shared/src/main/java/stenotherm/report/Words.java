@@ -179,7 +179,12 @@ record Words(Figures figures, boolean dated) implements UnitWords {
 
   /** The same for a column, whose caption {@link #BRACKETS explains} the brackets. */
   static String decidingInColumn(Odds odds) {
-    return percent(odds.within()) + (isLowered(odds) ? " (" + interval(odds) + ")" : "");
+    return percent(odds.within()) + brackets(odds);
+  }
+
+  /** The interval in brackets where its lower end decides; else nothing. */
+  static String brackets(Odds odds) {
+    return isLowered(odds) ? " (" + interval(odds) + ")" : "";
   }
 
   /** Whether odds, as they are written, reach a level that the lower end of theirs does not. */

@@ -85,6 +85,8 @@ class VerdictWordsTest {
             - {name: tight, box: 360 x 260 x 200 mm, foam: foil-faced PIR 25 mm, \
           fill: shredded paper, seams: taped, warmer: 40 hour warmer on container 1, \
           film: half taped over}
+            - {name: iced, box: 360 x 260 x 200 mm, foam: EPS 20 13 mm, fill: shredded paper, \
+          packs: [{pack: gel pack on lid, size: 150 x 100 x 20 mm, start: 5 °C}]}
           """);
 
   private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
@@ -455,6 +457,23 @@ class VerdictWordsTest {
     String most = RAN.odds().shares(true).orElseThrow().shares().get(0).of();
     String sentence = words.costliest(judged(BARE, Level.GAMBLE, 0.6)).orElseThrow();
     assertTrue(sentence.startsWith("What makes journeys differ most: " + most + " ("), sentence);
+  }
+
+  /** Where changes would be tried but for a pack, that is said and why. */
+  @Test
+  void whyNothingWasTriedIsSaid() throws IOException {
+    Parcel iced = SCENARIO.packings().get(5);
+    VerdictWords words = new VerdictWords(new Words(Figures.METRIC, true));
+    String why = "What would help was not tried: with a pack that melts, here 'pack 1', each";
+    ComparisonReport gamble = report(judged(iced, Level.GAMBLE, 0.6));
+    assertTrue(words.headline(gamble).contains(why), words.headline(gamble));
+    JsonNode root = new ObjectMapper().readTree(DataFiles.summary(gamble));
+    assertTrue(root.get("why_no_changes_tried").asText().startsWith(why), root.toString());
+
+    for (Judged row : List.of(judged(iced, Level.LIKELY, 0.9), judged(BARE, Level.GAMBLE, 0.6))) {
+      assertFalse(words.headline(report(row)).contains("not tried"));
+      assertFalse(DataFiles.summary(report(row)).contains("why_no_changes_tried"));
+    }
   }
 
   @Test
