@@ -1,26 +1,58 @@
 package stenotherm.examples;
 
 import java.io.PrintWriter;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 import stenotherm.base.MessageText;
 import stenotherm.report.Comparison;
 
 /**
  * Shows how far a computation is: one line that counts up for somebody who watches, a few lines for
- * a file. An interrupt of the computing thread stops the computation.
+ * a file, and in either a sign of life after ten seconds without news. An interrupt of the
+ * computing thread stops the computation.
  *
- * <p>Thread-safe.
+ * <p>Thread-safe. Its signs of life have a thread of their own until {@link #end}: a run of a
+ * parcel in which something melts takes up to minutes, and core, which has no clock, says nothing
+ * in them.
  */
 final class Progress implements Comparison.Watcher {
   /** Percent between two lines. */
   private static final int LINE_EVERY = 25;
 
+  private static final int DONE = 100;
+  private static final int BLANKS = 20;
+
+  /** Longest time without a word [ns], less the second between two looks at the clock. */
+  private static final long QUIET = TimeUnit.SECONDS.toNanos(9);
+
   private final PrintWriter out;
+  private final LongSupplier clock;
+  private final long began;
+  private final ScheduledExecutorService beats =
+      Executors.newSingleThreadScheduledExecutor(
+          work -> {
+            Thread thread = new Thread(work, "signs of life");
+            thread.setDaemon(true);
+            return thread;
+          });
   private final boolean watched = isWatched();
   private int shown = -1;
   private int nextLine = LINE_EVERY;
+  private long said;
 
   Progress(PrintWriter out) {
+    this(out, System::nanoTime);
+    beats.scheduleAtFixedRate(this::beat, 1, 1, TimeUnit.SECONDS);
+  }
+
+  /** Without signs of life but those that {@link #beat} is called for. */
+  Progress(PrintWriter out, LongSupplier clock) {
     this.out = out;
+    this.clock = clock;
+    began = clock.getAsLong();
+    said = began;
   }
 
   @Override
@@ -35,22 +67,43 @@ final class Progress implements Comparison.Watcher {
   private void show(int percent) {
     shown = percent;
     if (watched) {
-      out.print("\rcomputing: " + percent + " %");
+      // blanks cover what a sign of life wrote
+      say("\rcomputing: " + percent + " %" + " ".repeat(BLANKS));
     } else if (percent >= nextLine) {
-      out.println("computing: " + percent + " %");
+      say("computing: " + percent + " %" + System.lineSeparator());
       nextLine = percent - percent % LINE_EVERY + LINE_EVERY;
     }
+  }
+
+  private void say(String text) {
+    out.print(text);
     out.flush();
+    said = clock.getAsLong();
+  }
+
+  /** Says how long it has been if nothing was said for long. */
+  synchronized void beat() {
+    long now = clock.getAsLong();
+    if (now - said >= QUIET && shown < DONE) {
+      String life =
+          "computing: "
+              + Math.max(0, shown)
+              + " %, "
+              + TimeUnit.NANOSECONDS.toSeconds(now - began)
+              + " s so far";
+      say(watched ? "\r" + life : life + System.lineSeparator());
+    }
   }
 
   @Override
   public synchronized void soFar(String sentence) {
-    out.println((watched ? "\r" : "") + MessageText.of(sentence, Integer.MAX_VALUE));
-    out.flush();
+    String text = MessageText.of(sentence, Integer.MAX_VALUE);
+    say((watched ? "\r" : "") + text + System.lineSeparator());
   }
 
   /** Ends the line that counts up. */
   synchronized void end() {
+    beats.shutdownNow();
     if (watched) {
       out.println();
     }

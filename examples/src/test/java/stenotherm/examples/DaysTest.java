@@ -212,7 +212,9 @@ class DaysTest {
     assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
     List<String> rows = Files.readAllLines(folder.resolve("out").resolve("replay.csv"));
     assertEquals(1 + 2 * 3, rows.size(), rows.toString());
-    assertTrue(Files.readString(folder.resolve("out").resolve("replay.html")).contains("<svg"));
+    String page = Files.readString(folder.resolve("out").resolve("replay.html"));
+    assertTrue(page.contains(">in the better way each day</text>"), page);
+    assertTrue(page.indexOf("--months 6,7,8") < page.indexOf("<svg"), page);
   }
 
   @Test

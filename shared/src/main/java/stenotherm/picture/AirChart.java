@@ -67,22 +67,31 @@ public final class AirChart extends Picture {
    */
   public int heightFor(int width) {
     double plots = power.isEmpty() ? PLOT_HEIGHT : 2 * PLOT_HEIGHT + BETWEEN;
-    return (int) Math.ceil(headingHeight(width) + 4 + plots + Plot.spaceBelow(2));
+    double keys = key(oxygen).height(width) + key(power).height(width);
+    return (int) Math.ceil(headingHeight(width) + 4 + keys + plots + Plot.spaceBelow(2));
+  }
+
+  private static CurveKey key(List<Line> lines) {
+    return CurveKey.ofMany(lines.stream().map(Line::name).toList());
   }
 
   @Override
   void draw(Canvas canvas, double top) {
     double right = canvas.width() - 2 * Look.EDGE;
     double bottom = canvas.height() - Plot.spaceBelow(2);
-    double height = power.isEmpty() ? bottom - top - 4 : (bottom - top - 4 - BETWEEN) / 2;
+    double underKey = top + key(oxygen).height(canvas.width());
+    double keyOfPower = key(power).height(canvas.width());
+    double room = bottom - underKey - 4;
+    double height = power.isEmpty() ? room : (room - BETWEEN - keyOfPower) / 2;
     Picture.requireHeight("this chart of air", canvas, 60 - height);
     Range hours = hours();
     Plot above =
         new Plot(
             canvas,
-            new Area(Plot.SIDE_SPACE, top + 4, right, top + 4 + height),
+            new Area(Plot.SIDE_SPACE, underKey + 4, right, underKey + 4 + height),
             hours,
             new Range(Math.min(lowest(), harmful) - 1, MOST_OXYGEN));
+    key(oxygen).paint(canvas, top);
     shadeLegs(canvas, above);
     canvas.fill(above.part(hours, new Range(above.y().low(), harmful)), Look.SHADE);
     above.axis(Plot.Edge.LEFT, Plot.Tick.all(Ticks.decimal(above.y(), 5)), Plot.Mark.GRID);
@@ -90,8 +99,9 @@ public final class AirChart extends Picture {
     draw(above, oxygen);
     Pixel point = above.pixel(Times.toHours(leastAt.time()), leastAt.value());
     above.point(point);
-    above.note(least, point);
+    // where there is no place for all texts, the limit matters most
     above.nameLevel("too little below " + Look.plain(harmful) + " %", harmful, false);
+    above.note(least, point);
     name(above, oxygen);
     above.border();
     Plot last = above;
@@ -103,6 +113,7 @@ public final class AirChart extends Picture {
               new Area(Plot.SIDE_SPACE, bottom - height, right, bottom),
               hours,
               new Range(0, Math.max(0.1, 1.15 * most)));
+      key(power).paint(canvas, bottom - height - keyOfPower);
       shadeLegs(canvas, last);
       last.axis(Plot.Edge.LEFT, Plot.Tick.all(Ticks.decimal(last.y(), 4)), Plot.Mark.GRID);
       last.title(Plot.Edge.LEFT, "warmer [W]");
@@ -114,12 +125,13 @@ public final class AirChart extends Picture {
   }
 
   private static void draw(Plot plot, List<Line> lines) {
-    plot.curves(lines.stream().map(line -> pixels(plot, line)).toList(), 2.6);
+    plot.curves(lines.stream().map(line -> pixels(plot, line)).toList(), Plot.WIDTH_OF_FIRST);
   }
 
   /** A single curve needs no name: the axis has it. */
   private static void name(Plot plot, List<Line> lines) {
-    for (int i = 0; i < lines.size() && lines.size() > 1; i++) {
+    boolean beside = lines.size() > 1 && key(lines).isEmpty();
+    for (int i = 0; i < lines.size() && beside; i++) {
       plot.name(lines.get(i).name(), pixels(plot, lines.get(i)), i);
     }
   }

@@ -47,7 +47,8 @@ final class Canvas {
     LONG("9 4"),
     SHORT("4 3"),
     DOTTED("1.5 3"),
-    MIXED("9 3 2 3");
+    MIXED("9 3 2 3"),
+    TWO_DOTS("9 3 2 3 2 3");
 
     private final String lengths;
 

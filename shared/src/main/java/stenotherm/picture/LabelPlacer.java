@@ -14,7 +14,7 @@ final class LabelPlacer {
 
   private static final double LONGEST_PIECE = 4;
 
-  private static final double COST_OF_LABEL = 1000;
+  private static final double COST_OF_LABEL = Double.POSITIVE_INFINITY;
   private static final double COST_OF_LINE = 40;
 
   private final Area area;

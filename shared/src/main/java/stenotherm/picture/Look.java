@@ -32,7 +32,7 @@ final class Look {
       List.of(BLUE, VERMILLION, PURPLE, BLUISH_GREEN, INK, ORANGE);
 
   static final List<Dash> CURVE_DASHES =
-      List.of(Dash.SOLID, Dash.LONG, Dash.SHORT, Dash.MIXED, Dash.DOTTED, Dash.SOLID);
+      List.of(Dash.SOLID, Dash.LONG, Dash.SHORT, Dash.MIXED, Dash.TWO_DOTS, Dash.DOTTED);
 
   static final Lettering TITLE = new Lettering(16, INK).inBold();
   static final Lettering SUBTITLE = new Lettering(12, QUIET_INK);

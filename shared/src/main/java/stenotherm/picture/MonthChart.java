@@ -54,16 +54,21 @@ public final class MonthChart extends Picture {
    * @return height [pixel]
    */
   public int heightFor(int width) {
-    return (int) Math.ceil(headingHeight(width)) + HEIGHT;
+    return (int) Math.ceil(headingHeight(width) + key().height(width)) + HEIGHT;
+  }
+
+  private CurveKey key() {
+    return CurveKey.ofMany(kinds.stream().map(Kind::name).toList());
   }
 
   @Override
   void draw(Canvas canvas, double headingEnd) {
     requireHeight("a chart of months", canvas, 0);
+    key().paint(canvas, headingEnd);
     Area area =
         new Area(
             Plot.SIDE_SPACE,
-            headingEnd + 2,
+            headingEnd + key().height(canvas.width()) + 2,
             canvas.width() - 2 * Look.EDGE,
             canvas.height() - Plot.spaceBelow(1));
     List<Month> shown = shown();
@@ -99,14 +104,14 @@ public final class MonthChart extends Picture {
       }
       curves.add(curve);
     }
-    plot.curves(curves, 2.6);
-    for (int index = 0; index < curves.size(); index++) {
+    plot.curves(curves, Plot.WIDTH_OF_FIRST);
+    for (int index = curves.size() - 1; index >= 0; index--) {
       for (Pixel point : curves.get(index)) {
         canvas.dot(point, 3, Color.WHITE, new Canvas.Pen(Plot.colorOf(index), 1.8));
       }
     }
     levels.forEach(level -> plot.nameLevel(level.name(), 100 * level.share(), true));
-    for (int index = 0; index < curves.size(); index++) {
+    for (int index = 0; index < curves.size() && key().isEmpty(); index++) {
       plot.name(kinds.get(index).name(), curves.get(index), index);
     }
   }

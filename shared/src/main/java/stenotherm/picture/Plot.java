@@ -28,6 +28,11 @@ final class Plot {
 
   private static final double TITLE_BELOW = 18;
   private static final double LABEL_HEIGHT = 14;
+
+  /** Width of the line of the first curve where that is the main one [pixel]. */
+  static final double WIDTH_OF_FIRST = 2.6;
+
+  private static final double WIDTH = 1.8;
   private static final Lettering TITLE = Look.LABEL.inColor(Look.QUIET_INK);
 
   private final Canvas canvas;
@@ -226,10 +231,17 @@ final class Plot {
   void curves(List<List<Pixel>> curves, double widthOfFirst) {
     curves.forEach(placer::avoid);
     for (int i = curves.size() - 1; i >= 0; i--) {
-      double width = i == 0 ? widthOfFirst : 1.8;
-      Canvas.Dash dash = Look.CURVE_DASHES.get(i % Look.CURVE_DASHES.size());
-      canvas.line(curves.get(i), new Pen(colorOf(i), width, dash));
+      canvas.line(curves.get(i), pen(i, i == 0 ? widthOfFirst : WIDTH));
     }
+  }
+
+  private static Pen pen(int index, double width) {
+    return new Pen(colorOf(index), width, Look.CURVE_DASHES.get(index % Look.CURVE_DASHES.size()));
+  }
+
+  /** Draws a level piece of the line of the first, second, ... curve. */
+  static void sample(Canvas canvas, Pixel from, double to, int index) {
+    canvas.line(from.x(), from.y(), to, from.y(), pen(index, index == 0 ? WIDTH_OF_FIRST : WIDTH));
   }
 
   /** Draws a point as an open circle and keeps names off it. */

@@ -17,8 +17,9 @@ import stenotherm.words.Units;
  * the range that an uncertain run likely lies in, the worst on both sides, and points that matter.
  *
  * <p>The axis has the scale of the reader's units; below stand the hours from sealing and, if
- * known, the local clock. A name for which there is no place that covers nothing is left out; if
- * that befalls a leg, all legs have numbers instead, with a key below where there is room for one.
+ * known, the local clock. More than two curves are named above the plot, in their order; two or one
+ * beside them. Of other names one that has no place of its own is left out, limits last; if that
+ * befalls a leg, all legs have numbers instead, with a key below where there is room for one.
  *
  * <p>Experimental. Immutable, thus thread-safe, if the clock given to the builder is.
  */

@@ -24,10 +24,12 @@ final class TemperatureChartPainter {
 
   private final Canvas canvas;
   private final TemperatureChart chart;
+  private final CurveKey curveKey;
 
   TemperatureChartPainter(Canvas canvas, TemperatureChart chart) {
     this.canvas = canvas;
     this.chart = chart;
+    this.curveKey = CurveKey.ofMany(chart.curves.stream().map(Curve::name).toList());
   }
 
   /** A leg's name with the row that it stands in, 0 next to the plot. */
@@ -70,7 +72,7 @@ final class TemperatureChartPainter {
 
   /** The height of all that stands below the heading, with a plot of some height [pixel]. */
   double heightWith(double plotHeight) {
-    return numbersIfNeeded().height() + plotHeight + spaceBelow();
+    return curveKey.height(canvas.width()) + numbersIfNeeded().height() + plotHeight + spaceBelow();
   }
 
   private double spaceBelow() {
@@ -82,7 +84,8 @@ final class TemperatureChartPainter {
     return canvas.width() - (chart.clock.isPresent() ? 4 : 2) * Look.EDGE - 4;
   }
 
-  void paint(double top) {
+  void paint(double headingEnd) {
+    double top = headingEnd + curveKey.height(canvas.width());
     double room = canvas.height() - spaceBelow() - top;
     LegNames named = numbersIfNeeded();
     if (room - named.height() < SMALLEST_PLOT) {
@@ -94,6 +97,7 @@ final class TemperatureChartPainter {
     double bottom = top + room - named.heightBelow();
     Area area = new Area(Plot.SIDE_SPACE, top + named.heightAbove(), right(), bottom);
     Plot plot = new Plot(canvas, area, chart.hours(), chart.temperatureAxis());
+    curveKey.paint(canvas, headingEnd);
     paintKey(named.key(), bottom + spaceBelow() - Look.EDGE + KEY_GAP);
     paintBands(plot);
     paintAxes(plot);
@@ -102,13 +106,14 @@ final class TemperatureChartPainter {
     paintWorst(plot);
     paintAlarm(plot);
     List<List<Pixel>> curves = chart.curves.stream().map(curve -> pixels(curve, plot)).toList();
-    plot.curves(curves, 2.6);
+    plot.curves(curves, Plot.WIDTH_OF_FIRST);
     List<Pixel> points = chart.markers.stream().map(marker -> pixel(marker.point(), plot)).toList();
     points.forEach(plot::point);
+    nameLimits(plot);
     for (int i = 0; i < points.size(); i++) {
       plot.note(chart.markers.get(i).text(), points.get(i));
     }
-    for (int i = 0; i < curves.size(); i++) {
+    for (int i = 0; i < curves.size() && curveKey.isEmpty(); i++) {
       plot.name(chart.curves.get(i).name(), curves.get(i), i);
     }
     nameBands(plot);
@@ -302,13 +307,16 @@ final class TemperatureChartPainter {
         });
   }
 
-  /** Names the limits first: where there is no place for all names, they matter most. */
-  private void nameBands(Plot plot) {
+  /** Before all else is named: where there is no place for all names, limits matter most. */
+  private void nameLimits(Plot plot) {
     chart.alarm.ifPresent(
         band -> {
           nameEdge(plot, "too cold below ", band.low(), false);
           nameEdge(plot, "too hot above ", band.high(), true);
         });
+  }
+
+  private void nameBands(Plot plot) {
     Color shade = Plot.colorOf(0).forLetters();
     chart.uncertainty.ifPresent(band -> nameBand(plot, band, List.of(band.low()), shade));
     chart.worst.ifPresent(band -> nameBand(plot, band, List.of(band.low(), band.high()), Look.INK));

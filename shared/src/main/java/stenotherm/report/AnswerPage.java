@@ -19,9 +19,10 @@ import stenotherm.words.Markup;
  * <p>Not thread-safe.
  */
 final class AnswerPage {
-  /** Where no line may end: before a unit, and within a number such as 1 1/2. */
+  /** Where no line may end: before a unit, and within a number such as 1 1/2 or a day such as 2. */
   private static final Pattern BEFORE_UNIT =
-      Pattern.compile("(?<=\\d) (?=°C|°F|C°|F°|%|mm\\b|\\d/\\d|\\d\\d/\\d)");
+      Pattern.compile(
+          "(?<=\\d) (?=°C|°F|C°|F°|%|(?:mm|k?g|oz|lb|h)\\b|\\d/\\d|\\d\\d/\\d)|(?<=\\bday) (?=\\d)");
 
   /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
   private static final int WIDE = 760;
@@ -181,7 +182,7 @@ final class AnswerPage {
         // on narrow screens, where the head of the table is left out, each cell has its own
         html.append(line.get(column).equals(Tables.NOTHING) ? "<td class=\"none\"" : "<td");
         html.append(" data-head=\"").append(Markup.escaped(table.head().get(column)));
-        html.append("\">").append(Markup.escaped(line.get(column))).append("</td>");
+        html.append("\">").append(words(line.get(column))).append("</td>");
       }
       html.append("</tr>\n");
     }

@@ -1,7 +1,9 @@
 package stenotherm.report;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -30,6 +32,10 @@ public final class Cautions {
 
   /** The figures by which a caution was found; they stand with it in the summary. */
   private static final Pattern FIGURES = Pattern.compile(" \\(\\d+\\.\\d K over [^()]*\\)");
+
+  /** How a caution of a run says in which legs; see {@code TransitCautions}. */
+  private static final Pattern IN_LEGS =
+      Pattern.compile("^In '.*'(?:, and less in \\d+ other (?:part|parts of the journey))?: ");
 
   private static final Pattern CELSIUS = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
   private static final Pattern KELVIN = Pattern.compile("(\\d+(?:\\.\\d+)?) K\\b");
@@ -85,13 +91,32 @@ public final class Cautions {
       basis(animal, figures).ifPresent(all::add);
       animal.cautions().forEach(each -> all.add(whose(parcel, each) + plain(each, figures)));
     }
-    ofRuns.forEach(caution -> all.add(plain(caution, figures)));
+    all.addAll(onceEach(ofRuns.stream().map(caution -> plain(caution, figures)).toList()));
     if (isIllustrative(parcel)) {
       all.add(ILLUSTRATIVE);
     }
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
     return List.copyOf(all);
+  }
+
+  /** What journeys on several days share is said once: in which legs differs from day to day. */
+  private static List<String> onceEach(List<String> ofRuns) {
+    Map<String, List<String>> alike =
+        ofRuns.stream()
+            .distinct()
+            .collect(
+                Collectors.groupingBy(
+                    caution -> IN_LEGS.matcher(caution).replaceFirst(""),
+                    LinkedHashMap::new,
+                    Collectors.toList()));
+    return alike.entrySet().stream()
+        .map(
+            each ->
+                each.getValue().size() == 1
+                    ? each.getValue().get(0)
+                    : "In parts of some of these journeys: " + each.getKey())
+        .toList();
   }
 
   /** Where the file leaves day and hour to a preset, on which every moment rests. */

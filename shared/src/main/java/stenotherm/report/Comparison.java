@@ -166,13 +166,26 @@ public final class Comparison {
     return new ComparisonReport(scenario, rows, changes);
   }
 
-  /**
-   * Whether changes are tried: where even the best packing does not likely hold. With a pack that
-   * melts each try would take minutes.
-   */
+  /** Whether changes are tried: where even the best packing does not likely hold. */
   private static boolean wantsChange(Judged best) {
-    return best.verdict().level().compareTo(Level.LIKELY) > 0
-        && best.parcel().packs().stream().noneMatch(pack -> pack.pack().melts());
+    return leavesToBeDesired(best) && whyUntried(best).isEmpty();
+  }
+
+  static boolean leavesToBeDesired(Judged best) {
+    return best.verdict().level().compareTo(Level.LIKELY) > 0;
+  }
+
+  /** Why changes are not tried on a packing; empty if they can be. */
+  static Optional<String> whyUntried(Judged best) {
+    return best.parcel().packs().stream()
+        .filter(pack -> pack.pack().melts())
+        .findFirst()
+        .map(
+            pack ->
+                "What would help was not tried: with a pack that melts, here '"
+                    + pack.name()
+                    + "', each change would take minutes. Write changes into the file as more"
+                    + " packings.");
   }
 
   /** The journeys of each packing take all threads, lest the last packing leaves some idle. */

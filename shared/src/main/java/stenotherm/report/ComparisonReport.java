@@ -44,7 +44,7 @@ public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<Ch
     Map<String, byte[]> files = new LinkedHashMap<>();
     files.put(PAGE, HtmlReport.of(this, pictures));
     files.put(SUMMARY, json().getBytes(StandardCharsets.UTF_8));
-    files.put(HISTORY, DataFiles.history(rows));
+    files.put(HISTORY, DataFiles.history(this));
     return files;
   }
 

@@ -3,6 +3,7 @@ package stenotherm.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -30,8 +31,11 @@ import stenotherm.words.FaceNames;
 
 /** The files for other programs: all digits, SI units. */
 final class DataFiles {
-  private static final DateTimeFormatter CLOCK =
+  private static final DateTimeFormatter DATE_AND_CLOCK =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss", Locale.ROOT);
+
+  private static final DateTimeFormatter CLOCK =
+      DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
   /** Shares of journeys at which margins are told. */
   private static final double[] QUANTILES = {0.05, 0.25, 0.5, 0.75, 0.95};
@@ -43,10 +47,11 @@ final class DataFiles {
     List<Judged> rows = report.rows();
     ObjectNode root = JsonText.object();
     VerdictWords verdicts = new VerdictWords(new Words(scenario));
-    root.put("format", 6);
+    root.put("format", 7);
     root.put("title", scenario.title());
     root.put("headline", verdicts.headline(report));
     root.put("units_of_sentences", scenario.units().label());
+    root.put("dated", scenario.plan().isDated());
     root.put("planned_duration_s", scenario.journey().duration());
     root.put("longest_hold_s", scenario.longestHold());
     report
@@ -61,6 +66,7 @@ final class DataFiles {
               ArrayNode all = root.putArray("changes_tried");
               tried.changes().forEach(each -> addChange(all.addObject(), each, verdicts));
             });
+    verdicts.untried(report).ifPresent(why -> root.put("why_no_changes_tried", why));
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
     Cautions.of(report).forEach(root.putArray("cautions")::add);
@@ -111,7 +117,11 @@ final class DataFiles {
     for (Side side : Side.values()) {
       boolean cold = side == Side.COLD;
       ObjectNode margin = node.putObject(cold ? "cold_margin" : "hot_margin");
-      addMargin(margin.putObject("nominal"), row.held(), assessment.nominalMargin(side));
+      addMargin(
+          margin.putObject("nominal"),
+          row.held(),
+          assessment.nominalMargin(side),
+          verdicts.words());
       margin.putObject("stress").put("margin_K", assessment.stress(side).kelvin());
       for (double share : QUANTILES) {
         margin.put(
@@ -138,7 +148,9 @@ final class DataFiles {
     addAir(node.putObject("air_until_opening"), new Climate(row));
     addWarmers(node.putArray("warmers"), new Climate(row));
     ArrayNode animals = node.putArray("animals");
-    row.parcel().occupied().forEach(cup -> addAnimal(animals.addObject(), row, cup));
+    row.parcel()
+        .occupied()
+        .forEach(cup -> addAnimal(animals.addObject(), row, cup, verdicts.words()));
     addLegDelays(node.putArray("delay_of_a_single_leg"), row);
     ArrayNode sensitivities = node.putArray("sensitivities");
     for (Sensitivity sensitivity : assessment.sensitivities()) {
@@ -209,22 +221,31 @@ final class DataFiles {
             });
   }
 
-  private static void addMargin(ObjectNode node, Journey journey, Margin margin) {
+  private static void addMargin(ObjectNode node, Journey journey, Margin margin, Words words) {
     node.put("margin_K", margin.kelvin());
     node.put("temperature_K", margin.temperature());
     node.put("time_s", margin.time());
-    node.put("local_clock", CLOCK.format(journey.localClock(margin.time())));
+    node.put("local_clock", clock(journey, margin.time(), words));
     node.put("container", margin.cup());
   }
 
-  private static void addAnimal(ObjectNode node, Judged row, Container cup) {
+  /** Without a date in the file the day counts from that of sealing: a date would be invented. */
+  static String clock(Journey journey, double time, Words words) {
+    LocalDateTime clock = journey.localClock(time);
+    return words.dated()
+        ? DATE_AND_CLOCK.format(clock)
+        : Words.day(journey, clock) + " " + CLOCK.format(clock);
+  }
+
+  private static void addAnimal(ObjectNode node, Judged row, Container cup, Words words) {
     node.put("container", cup.name());
     node.put("animal", Judged.animal(cup).name());
     for (Side side : Side.values()) {
       addMargin(
           node.putObject(side == Side.COLD ? "nominal_cold_margin" : "nominal_hot_margin"),
           row.held(),
-          Margin.of(row.assessment().nominal(), cup.name(), side, row.assessment().plannedEnd()));
+          Margin.of(row.assessment().nominal(), cup.name(), side, row.assessment().plannedEnd()),
+          words);
     }
   }
 
@@ -256,22 +277,23 @@ final class DataFiles {
     node.put("hold_s", delay.time());
   }
 
-  static byte[] history(List<Judged> rows) {
+  static byte[] history(ComparisonReport report) {
+    Words words = new Words(report.scenario());
     StringBuilder text =
         new StringBuilder(
             "packing,warmer,container,time_s,local_clock,ambient_K,animal_mean_K,animal_coldest_K,"
                 + "animal_hottest_K,animal_q05_K,animal_q50_K,animal_q95_K,warmer_max_K,"
                 + "packs_liquid_fraction,oxygen_mole_fraction,carbon_dioxide_mole_fraction,"
                 + "relative_humidity,warmers_power_W,warmers_conversion\n");
-    for (Judged row : rows) {
+    for (Judged row : report.rows()) {
       for (Container cup : row.parcel().occupied()) {
-        addHistory(text, row, cup.name());
+        addHistory(text, row, cup.name(), words);
       }
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  private static void addHistory(StringBuilder text, Judged row, String cup) {
+  private static void addHistory(StringBuilder text, Judged row, String cup, Words words) {
     TransitResult nominal = row.assessment().nominal();
     double[] times = nominal.times();
     double[] mean = nominal.mean(cup);
@@ -311,7 +333,7 @@ final class DataFiles {
     for (int i = 0; i < times.length; i++) {
       text.append(CsvText.field(row.parcel().name())).append(row.hasWarmer() ? ",yes," : ",no,");
       text.append(CsvText.field(cup)).append(',').append(times[i]).append(',');
-      text.append(CLOCK.format(journey.localClock(times[i])));
+      text.append(clock(journey, times[i], words));
       double ambient = journey.ambientAt(times[i]);
       for (double value :
           new double[] {

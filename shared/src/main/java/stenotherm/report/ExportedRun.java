@@ -164,12 +164,13 @@ public final class ExportedRun implements Answer {
   @Override
   public String json() {
     ObjectNode root = JsonText.object();
-    root.put("format", 1);
+    root.put("format", 2);
     root.put("title", scenario.title());
     root.put("packing", run.parcel().name());
     root.put("engine", run.engine());
     root.put("cells", run.cells());
-    root.put("sealed_local", run.journey().sealing().toString());
+    root.put("dated", scenario.plan().isDated());
+    root.put("sealed_local", DataFiles.clock(run.journey(), 0, new Words(scenario)));
     root.put("coldest_moment_s", run.coldestMoment().time());
     root.put("hottest_moment_s", run.hottestMoment().time());
     ArrayNode blocks = root.putArray("blocks");

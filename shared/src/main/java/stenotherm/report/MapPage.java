@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import stenotherm.animal.Tolerance;
 import stenotherm.base.Range;
 import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.Level;
@@ -50,8 +51,10 @@ final class MapPage {
           chart,
           chart::heightFor,
           "Find the low forecast where the parcel is sent from on the lower scale, the low where it"
-              + " is sent to on the left one. Where lines lie close together a few degrees"
-              + " decide.");
+              + " is sent to on the left one. Words beside the shapes say what goes wrong there most;"
+              + " 'burns' means places above "
+              + figures.temperature(Tolerance.HOTTEST_TOUCH)
+              + " in reach of an animal. Where lines lie close together a few degrees decide.");
     }
     tables().forEach(page::table);
     page.cautions(cautions());

@@ -24,6 +24,7 @@ import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Vent;
+import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.words.FaceNames;
 import stenotherm.words.Figures;
@@ -163,7 +164,8 @@ final class PackingSteps {
     List<Thing> things = new ArrayList<>();
     for (Container each : parcel.containers()) {
       Box room = parcel.room(each);
-      String words = "Set '" + each.name() + "' (" + size(room) + " inside) " + where(room) + ". ";
+      String inside = inside(each.vessel(), room);
+      String words = "Set '" + each.name() + "' (" + inside + ") " + where(room) + ". ";
       things.add(new Thing(each.name(), room, Optional.empty(), words + inside(each)));
     }
     for (PlacedWarmer each : parcel.warmers()) {
@@ -350,6 +352,23 @@ final class PackingSteps {
   private String fill() {
     String name = parcel.filling().fill().map(Material::name).orElse("");
     return name.equals(Materials.CRUMPLED_NEWSPAPER.name()) ? "tightly " + name : name;
+  }
+
+  /** The inner extents of a vessel; of a round one those that a tape measures on it. */
+  private String inside(Vessel vessel, Box room) {
+    if (vessel instanceof Vessel.RoundCup cup) {
+      return figures.tape(cup.diameter())
+          + " across and "
+          + figures.tape(cup.height())
+          + " high inside";
+    }
+    if (vessel instanceof Vessel.Vial vial) {
+      return figures.tape(vial.diameter())
+          + " across and "
+          + figures.tape(vial.length())
+          + " long inside";
+    }
+    return size(room) + " inside";
   }
 
   private String size(Box box) {

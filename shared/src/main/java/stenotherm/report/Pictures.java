@@ -72,18 +72,22 @@ final class Pictures {
         TemperatureChart.titled(row.label() + ": " + verdicts.summary(row))
             .units(words.figures().units())
             .subtitle(
-                Judged.animal(cup).name()
-                    + (several ? " in '" + cup.name() + "'" : "")
-                    + ", mean over its body; shaded: nine of ten journeys; dotted: worst case")
-            .curve(curve("typical journey", times, row.odds().temperatures(cup.name(), 0.5), end));
+                several
+                    ? "typical journey, mean over each body; limits, shaded (nine of ten journeys)"
+                        + " and dotted (worst case): those of the "
+                        + inItsPlace(cup)
+                    : Judged.animal(cup).name()
+                        + ", mean over its body; shaded: nine of ten journeys; dotted: worst case")
+            .curve(
+                curve(
+                    several ? inItsPlace(cup) : "typical journey",
+                    times,
+                    row.odds().temperatures(cup.name(), 0.5),
+                    end));
     for (Container other : row.parcel().occupied()) {
       if (!other.equals(cup)) {
         chart.curve(
-            curve(
-                Judged.animal(other).name() + " in '" + other.name() + "'",
-                times,
-                row.odds().temperatures(other.name(), 0.5),
-                end));
+            curve(inItsPlace(other), times, row.odds().temperatures(other.name(), 0.5), end));
       }
     }
     chart.curve(ambient(journey, times, end));
@@ -124,6 +128,10 @@ final class Pictures {
     }
     chart.leg(new ChartLeg("if late", new Range(planned, end)));
     return chart.build();
+  }
+
+  private static String inItsPlace(Container cup) {
+    return Judged.animal(cup).name() + " in '" + cup.name() + "'";
   }
 
   /** Oxygen and the warmers until the planned opening, with everything as stated. */

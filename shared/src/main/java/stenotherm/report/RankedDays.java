@@ -95,7 +95,7 @@ public final class RankedDays implements Answer {
         + ", "
         + Departures.named(packings.get(Departures.best(best)))
         + ": of 100 such journeys "
-        + Words.inHundred(departure.odds().within().within())
+        + Words.deciding(departure.odds().within())
         + " go well.";
   }
 
@@ -128,7 +128,7 @@ public final class RankedDays implements Answer {
         + ", "
         + Departures.named(packings.get(days.get(1).bestPacking()))
         + ": "
-        + Words.inHundred(next.odds().within().within())
+        + Words.deciding(next.odds().within())
         + ".";
   }
 
@@ -192,7 +192,7 @@ public final class RankedDays implements Answer {
       line.add(day(best));
       line.add(Figures.day(Weekends.due(day.journey())));
       line.add(best.odds().level().words());
-      day.departures().forEach(each -> line.add(Words.percent(each.odds().within().within())));
+      day.departures().forEach(each -> line.add(Words.decidingInColumn(each.odds().within())));
       line.add(missed(best.odds().notTooCold()));
       line.add(missed(best.odds().notTooHot()));
       line.add(missed(best.odds().enoughAir()));
@@ -206,7 +206,12 @@ public final class RankedDays implements Answer {
     }
     return new TextTable(
         "Days of departure, best first; too cold, too hot and so on in so many of 100"
-            + (warmed ? ", in the better way of the two" : ""),
+            + (warmed ? ", in the better way of the two" : "")
+            + (days.stream()
+                    .flatMap(day -> day.departures().stream())
+                    .anyMatch(each -> Words.isLowered(each.odds().within()))
+                ? "; " + Words.BRACKETS
+                : ""),
         head,
         lines);
   }

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import stenotherm.decision.Departure;
 import stenotherm.decision.Level;
@@ -40,6 +41,9 @@ public final class ReplayedDays implements Answer {
   public static final List<String> FILES = List.of(PAGE, SUMMARY, TABLE);
 
   private static final double LIKELY = Level.LIKELY.least();
+
+  /** More months than these are counted, not named. */
+  private static final int MOST_NAMED = 4;
 
   private final Scenario scenario;
   private final List<Packed> packings;
@@ -101,6 +105,7 @@ public final class ReplayedDays implements Answer {
     String ways =
         packings.size() > 1 ? ", each with or without the warmer as is better that day," : "";
     return "Of 100 departures on recorded days"
+        + inMonths()
         + (ways.isEmpty() ? "," : ways)
         + " "
         + Words.inHundred(bestShare(days))
@@ -120,6 +125,25 @@ public final class ReplayedDays implements Answer {
                 + " with "
                 + Words.inHundred(bestShare(of(worst)))
                 + ".");
+  }
+
+  private String inMonths() {
+    int many = months.size();
+    return many == Month.values().length
+        ? ""
+        : " in "
+            + (many > MOST_NAMED
+                ? many + " months of the year"
+                : Figures.listed(months.keySet().stream().map(ReplayedDays::name).toList()));
+  }
+
+  /** How to ask for other months; nothing if all are told of. */
+  private Optional<String> otherMonths() {
+    return months.size() == Month.values().length
+        ? Optional.empty()
+        : Optional.of(
+            "For other months use --months, such as --months 6,7,8 for the summer; without it they"
+                + " are those of the winter, December to February.");
   }
 
   private List<List<Departure>> of(Month month) {
@@ -166,7 +190,9 @@ public final class ReplayedDays implements Answer {
         + ". The weather is that of each day; what else is uncertain varies in 16 journeys of each"
         + " day, so that a single day is told roughly, a month well. If none of a day's first eight"
         + " journeys goes well, the other eight are taken to fail, too: a share may be up to 2 of"
-        + " 100 too low. Days that follow each other are alike.";
+        + " 100 too low. It likely holds on a day if "
+        + Words.inHundred(LIKELY)
+        + " of 100 or more go well. Days that follow each other are alike.";
   }
 
   private LocalDate first() {
@@ -187,6 +213,11 @@ public final class ReplayedDays implements Answer {
       months.forEach((month, there) -> shares.put(month, share(there, which)));
       chart.kind(Departures.named(packings.get(packing)), shares);
     }
+    if (packings.size() > 1) {
+      Map<Month, Double> shares = new TreeMap<>();
+      months.forEach((month, there) -> shares.put(month, bestShare(there)));
+      chart.kind("in the better way each day", shares);
+    }
     return chart.build();
   }
 
@@ -200,6 +231,7 @@ public final class ReplayedDays implements Answer {
   @Override
   public void print(PrintWriter out) {
     ConsoleText.answer(out, title(), headline());
+    otherMonths().ifPresent(sentence -> ConsoleText.line(out, sentence));
     table().print(out);
     out.println();
     ConsoleText.line(out, note());
@@ -250,6 +282,7 @@ public final class ReplayedDays implements Answer {
   @Override
   public Map<String, byte[]> files(boolean pictures) {
     AnswerPage page = new AnswerPage(title(), headline());
+    otherMonths().ifPresent(page::sentence);
     page.deferral();
     if (pictures) {
       MonthChart chart = chart();
@@ -258,7 +291,8 @@ public final class ReplayedDays implements Answer {
           chart::heightFor,
           "Each point: of 100 departures in that month, so many would have gone well."
               + (packings.size() > 1
-                  ? " Blue, solid: with its warmer; orange, dashed: without its warmer."
+                  ? " The better way is chosen anew each day; where its line is hidden, it runs"
+                      + " with the other that is seen there."
                   : ""));
     }
     page.table(table());

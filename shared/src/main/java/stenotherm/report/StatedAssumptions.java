@@ -23,11 +23,17 @@ import stenotherm.words.Figures;
 final class StatedAssumptions {
   private static final String PRESET = "Preset, ";
 
+  /** Begins the preset of day and hour, of which only the hour counts. */
+  private static final String SEALED = PRESET + "journey: sealed, ";
+
   private StatedAssumptions() {}
 
   /** Every assumption as a sentence, each source of a leg once. */
   static List<String> sentences(Scenario scenario) {
-    Set<String> all = new LinkedHashSet<>(scenario.assumptions());
+    Set<String> all = new LinkedHashSet<>();
+    for (String sentence : scenario.assumptions()) {
+      all.add(sentence.startsWith(SEALED) ? undated(scenario) : sentence);
+    }
     all.addAll(legs(scenario));
     all.add(
         String.format(
@@ -106,6 +112,12 @@ final class StatedAssumptions {
               + ".");
     }
     return List.copyOf(all);
+  }
+
+  private static String undated(Scenario scenario) {
+    return SEALED
+        + Words.clock(scenario.journey(), 0)
+        + " on a day without date, as neither recorded weather nor sun goes by it (assumed).";
   }
 
   /** What the file leaves out and presets fill in. */

@@ -68,7 +68,7 @@ final class Tables {
               List.of(
                   row.label(),
                   row.verdict().level().words(),
-                  Words.percent(row.verdict().within().within()),
+                  Words.decidingInColumn(row.verdict().within()),
                   moment(row, Extreme.of(row.assessment(), Side.COLD)),
                   moment(row, Extreme.of(row.assessment(), Side.HOT)),
                   ClimateWords.percent(new Climate(row).leastOxygen().value()),
@@ -81,7 +81,13 @@ final class Tables {
       }
       lines.add(line);
     }
-    return new TextTable("Until opening; coldest and hottest on a typical journey", head, lines);
+    return new TextTable(
+        "Until opening; coldest and hottest on a typical journey"
+            + (rows.stream().anyMatch(row -> Words.isLowered(row.verdict().within()))
+                ? "; " + Words.BRACKETS
+                : ""),
+        head,
+        lines);
   }
 
   private String moment(Judged row, Extreme extreme) {

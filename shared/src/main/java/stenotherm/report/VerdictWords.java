@@ -3,6 +3,7 @@ package stenotherm.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Orientation;
@@ -44,7 +45,8 @@ record VerdictWords(Words words) {
         + Words.inHundred(verdict.within().within())
         + " of 100 journeys that arrive on time ("
         + Words.interval(verdict.within())
-        + ", as only so many journeys were computed; "
+        + ", as only so many journeys were computed"
+        + (Words.isLowered(verdict.within()) ? ", and the lower end decides; " : "; ")
         + Words.percent(assessment.wider().within().within())
         + " if everything is half as uncertain again); too cold in "
         + Words.inHundred(1 - odds.notTooCold().within())
@@ -84,11 +86,22 @@ record VerdictWords(Words words) {
         + "'"
         + (lying == Orientation.LID_UP ? "" : " (" + lying.words() + ")")
         + ": "
-        + words.temperature(extreme.typical())
+        + howFar(extreme)
+        + ".";
+  }
+
+  /**
+   * Where both temperatures are written alike, the second tells that it seldom passes the first.
+   */
+  private String howFar(Extreme extreme) {
+    boolean cold = extreme.side() == Side.COLD;
+    String typical = words.temperature(extreme.typical());
+    String seldom = words.temperature(extreme.seldom());
+    return typical
         + " on a typical journey, "
-        + words.temperature(extreme.seldom())
-        + (extreme.side() == Side.COLD ? " or less" : " or more")
-        + " on one journey of twenty.";
+        + (typical.equals(seldom)
+            ? (cold ? "no less" : "no more") + " on 19 of 20"
+            : seldom + (cold ? " or less" : " or more") + " on one journey of twenty");
   }
 
   /** The answer before everything else: what to do, and why. */
@@ -101,7 +114,7 @@ record VerdictWords(Words words) {
     List<Judged> rows = report.rows();
     Optional<String> change = improvement(report);
     if (change.isEmpty()) {
-      return List.of(grounds(rows));
+      return Stream.concat(Stream.of(grounds(rows)), untried(report).stream()).toList();
     }
     return report.changes().flatMap(ChangesTried::best).isPresent()
         ? List.of(change.get(), "As it is, of 100" + fares(rows))
@@ -118,6 +131,14 @@ record VerdictWords(Words words) {
                     .best()
                     .map(best -> helping(best, tried.changes().size()))
                     .orElseGet(() -> noneHelps(tried.changes())));
+  }
+
+  /** Why no changes were tried where some would have been, were it not for a pack. */
+  Optional<String> untried(ComparisonReport report) {
+    Judged best = Judged.best(report.rows());
+    return report.changes().isEmpty() && Comparison.leavesToBeDesired(best)
+        ? Comparison.whyUntried(best)
+        : Optional.empty();
   }
 
   /** Only the changes that promise most have odds: of the others nothing is known. */
@@ -138,7 +159,7 @@ record VerdictWords(Words words) {
         + remedy(change.remedy())
         + "; "
         + (level.compareTo(Level.LIKELY) > 0 ? "even then only " : "")
-        + Words.inHundred(within.within())
+        + Words.deciding(within)
         + " of 100 go well ("
         + level.words()
         + ").";
@@ -193,7 +214,7 @@ record VerdictWords(Words words) {
   private String fares(List<Judged> rows) {
     Judged best = Judged.best(rows);
     return " such journeys that arrive on time, "
-        + Words.inHundred(best.verdict().within().within())
+        + Words.deciding(best.verdict().within())
         + " go well: "
         + animals(best)
         + late(best)
@@ -251,6 +272,7 @@ record VerdictWords(Words words) {
     return row.verdict().level().words()
         + ", well in "
         + Words.inHundred(row.verdict().within().within())
+        + Words.brackets(row.verdict().within())
         + " of 100 journeys";
   }
 }

@@ -3,12 +3,14 @@ package stenotherm.report;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Times;
 import stenotherm.decision.DelayMargin;
+import stenotherm.decision.Level;
 import stenotherm.decision.UnitWords;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
@@ -24,8 +26,15 @@ import stenotherm.words.Figures;
  * @param dated whether the date is known, or else days are counted from that of sealing
  */
 record Words(Figures figures, boolean dated) implements UnitWords {
+  /** What stands in brackets in columns of odds, for a caption. */
+  static final String BRACKETS =
+      "in brackets what the number of computed journeys leaves open, where its lower end decides";
+
   /** What one journey in twenty exceeds. */
   static final double ONE_IN_TWENTY = 0.05;
+
+  /** What sums of shares may be off by. */
+  private static final double ROUND_OFF = 1e-9;
 
   private static final DateTimeFormatter CLOCK_ON_DAY =
       DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
@@ -98,7 +107,7 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   }
 
   /** The day of sealing is the first. */
-  private static String day(Journey journey, LocalDateTime clock) {
+  static String day(Journey journey, LocalDateTime clock) {
     return "day "
         + (1 + ChronoUnit.DAYS.between(journey.sealing().toLocalDate(), clock.toLocalDate()));
   }
@@ -156,7 +165,33 @@ record Words(Figures figures, boolean dated) implements UnitWords {
 
   /** What the number of journeys leaves open of odds, for example "84 to 89". */
   static String interval(Odds odds) {
-    return percent(odds.low()) + " to " + percent(odds.high());
+    // outwards: a lower end of 79.7 must not be written as 80, from which on it likely holds
+    double low = Math.floor(100 * odds.low() + ROUND_OFF) / 100;
+    double high = Math.ceil(100 * odds.high() - ROUND_OFF) / 100;
+    return percent(low) + " to " + percent(high);
+  }
+
+  /** Odds in a hundred, and the interval where the verdict is not the one that they suggest. */
+  static String deciding(Odds odds) {
+    return inHundred(odds.within())
+        + (isLowered(odds) ? " (" + interval(odds) + ", of which the lower end decides)" : "");
+  }
+
+  /** The same for a column, whose caption {@link #BRACKETS explains} the brackets. */
+  static String decidingInColumn(Odds odds) {
+    return percent(odds.within()) + brackets(odds);
+  }
+
+  /** The interval in brackets where its lower end decides; else nothing. */
+  static String brackets(Odds odds) {
+    return isLowered(odds) ? " (" + interval(odds) + ")" : "";
+  }
+
+  /** Whether odds, as they are written, reach a level that the lower end of theirs does not. */
+  static boolean isLowered(Odds odds) {
+    double written = Math.round(100 * odds.within()) / 100.0;
+    return Arrays.stream(Level.values())
+        .anyMatch(level -> level.least() <= written && level.least() > odds.low());
   }
 
   static String delay(DelayMargin delay) {

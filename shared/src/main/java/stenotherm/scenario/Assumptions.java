@@ -65,17 +65,40 @@ final class Assumptions {
 
   /** Extents and wall of a vessel. */
   static String vessel(Vessel vessel) {
-    Dimensions inner = vessel.inner();
-    return number(Lengths.toMillimetres(inner.length()))
-        + " x "
-        + number(Lengths.toMillimetres(inner.width()))
-        + " x "
-        + number(Lengths.toMillimetres(inner.height()))
-        + " mm, wall of "
+    return extents(vessel)
+        + ", wall of "
         + vessel.wall().material().name()
         + " "
-        + number(Lengths.toMillimetres(vessel.wall().thickness()))
+        + millimetres(vessel.wall().thickness())
         + " mm";
+  }
+
+  private static String extents(Vessel vessel) {
+    if (vessel instanceof Vessel.RoundCup cup) {
+      return "round, diameter "
+          + millimetres(cup.diameter())
+          + " mm, height "
+          + millimetres(cup.height())
+          + " mm";
+    }
+    if (vessel instanceof Vessel.Vial vial) {
+      return "round, diameter "
+          + millimetres(vial.diameter())
+          + " mm, length "
+          + millimetres(vial.length())
+          + " mm";
+    }
+    Dimensions inner = vessel.inner();
+    return millimetres(inner.length())
+        + " x "
+        + millimetres(inner.width())
+        + " x "
+        + millimetres(inner.height())
+        + " mm";
+  }
+
+  private static String millimetres(double metres) {
+    return number(Lengths.toMillimetres(metres));
   }
 
   private void air() {

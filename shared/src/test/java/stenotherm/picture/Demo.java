@@ -87,6 +87,14 @@ final class Demo {
     return temperatureBuilder().build();
   }
 
+  /** Tubs beside each other, whose curves run close to each other, above much that is uncertain. */
+  static TemperatureChart tubs() {
+    return temperatureBuilder()
+        .curve(curve("corn snake in 'right tub'", hour -> cup(hour) - 0.8))
+        .curve(curve("White's tree frog in 'frog tub'", hour -> cup(hour) + 1.2))
+        .build();
+  }
+
   static TemperatureChart plainTemperature() {
     return TemperatureChart.titled("A cold frog room with nothing but one curve")
         .curve(curve("frog", hour -> 18 - 0.2 * hour))

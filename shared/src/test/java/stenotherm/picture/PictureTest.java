@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -29,6 +30,7 @@ import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.picture.Canvas.Lettering;
+import stenotherm.words.Markup;
 import stenotherm.words.Units;
 
 class PictureTest {
@@ -39,6 +41,7 @@ class PictureTest {
   static Stream<Arguments> pictures() {
     return Stream.of(
         picture("temperature", Demo::temperature),
+        picture("temperature-tubs", Demo::tubs),
         picture("temperature-plain", Demo::plainTemperature),
         picture("temperature-crowded", PictureTest::crowdedTemperature),
         picture("temperature-long", Demo::longTemperature),
@@ -105,6 +108,22 @@ class PictureTest {
     assertEquals(svg, picture.get().svg(900, 420));
     assertWithin(svg, 900, 420);
     assertWellFormed(svg, picture.get().title());
+  }
+
+  @Test
+  void losesNeitherNamesOfManyCurvesNorLimitsOnAPhone() throws Exception {
+    TemperatureChart chart = Demo.tubs();
+    int height = chart.heightFor(340);
+    String svg = chart.svg(340, height);
+
+    save("temperature-tubs-narrow", svg);
+    assertWithin(svg, 340, height);
+    List<String> places =
+        chart.curves.stream().map(curve -> ">" + Markup.escaped(curve.name()) + "<").toList();
+    places.forEach(name -> assertTrue(svg.contains(name), name + " in " + svg));
+    assertEquals(
+        places, places.stream().sorted(Comparator.comparingInt(svg::indexOf)).toList(), svg);
+    assertTrue(svg.contains(">too cold below 8 °C<") && svg.contains(">too hot above 30 °C<"), svg);
   }
 
   private static void save(String name, String svg) throws IOException {

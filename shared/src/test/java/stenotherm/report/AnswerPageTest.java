@@ -27,4 +27,17 @@ class AnswerPageTest {
     assertTrue(html.contains("<summary>More</summary>\n<ul>\n<li>one</li>\n<li>two</li>\n</ul>"));
     assertTrue(html.contains("<li>It may be cold.</li>\n</ul>\n</section>"));
   }
+
+  @Test
+  void noLineEndsBetweenANumberAndItsUnit() {
+    AnswerPage page = new AnswerPage("Box", "Do.");
+    page.table(
+        new TextTable(
+            "Odds",
+            List.of("packing", "coldest", "mass"),
+            List.of(List.of("thin", "7.5 °C, day 2, 10:00", "1.79 kg"))));
+    String html = new String(page.cautions(List.of()).html(), StandardCharsets.UTF_8);
+    assertTrue(html.contains(">7.5\u00a0°C, day\u00a02, 10:00<"), html);
+    assertTrue(html.contains(">1.79\u00a0kg<"), html);
+  }
 }

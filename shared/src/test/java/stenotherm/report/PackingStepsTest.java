@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -131,5 +132,28 @@ class PackingStepsTest {
     assertEquals(4, sentences.size());
     assertEquals("Leave the room around empty, as computed; nothing may shift.", sentences.get(2));
     assertEquals("Close the lid; seams: closed as they fit, not taped over.", sentences.get(3));
+  }
+
+  /** Nobody measures the sides of the box around a round tub. */
+  @Test
+  void aRoundTubHasADiameterAndAHeight() {
+    Scenario scenario =
+        ScenarioReader.read(
+            "round.yaml",
+            """
+            format: 1
+            title: Round
+            animal: leopard gecko, 40 g
+            cup: 120 x 80 mm
+            journey: overnight by air, 28 to 45 °F
+            packings: [{name: box, box: 260 x 230 x 214 mm, foam: EPS 20 30 mm, fill: shredded paper}]
+            """);
+    Parcel parcel = scenario.packings().get(0);
+    String steps =
+        String.join("\n", new PackingSteps(parcel, Optional.empty(), Figures.METRIC).sentences());
+    assertTrue(steps.contains("Set 'cup' (120 mm across and 80 mm high inside) on"), steps);
+    String tape =
+        String.join("\n", new PackingSteps(parcel, Optional.empty(), Figures.US).sentences());
+    assertTrue(tape.contains("Set 'cup' (4 3/4 in across and 3 1/8 in high inside) on"), tape);
   }
 }

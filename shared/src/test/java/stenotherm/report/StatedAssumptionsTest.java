@@ -23,10 +23,13 @@ class StatedAssumptionsTest {
     List<String> all = StatedAssumptions.sentences(ScenarioReader.read("one.yaml", text));
     for (String each :
         List.of(
+            "Preset, journey: sealed, 15:00 on a day without date, ",
+            "Container 16 fl oz, round, diameter 100 mm, height 60.25 mm, wall of ",
             "Activation energy of iron powder: 40 kJ/mol, 25 to 60; ",
             "Rating bench: Warm support of 30 °C",
             "Air counts as harmful below 12 % oxygen or above 3 % carbon dioxide: ")) {
       assertEquals(1, all.stream().filter(one -> one.startsWith(each)).count(), each);
     }
+    assertEquals(List.of(), all.stream().filter(one -> one.contains("2026-01-15")).toList());
   }
 }

@@ -85,6 +85,8 @@ class VerdictWordsTest {
             - {name: tight, box: 360 x 260 x 200 mm, foam: foil-faced PIR 25 mm, \
           fill: shredded paper, seams: taped, warmer: 40 hour warmer on container 1, \
           film: half taped over}
+            - {name: iced, box: 360 x 260 x 200 mm, foam: EPS 20 13 mm, fill: shredded paper, \
+          packs: [{pack: gel pack on lid, size: 150 x 100 x 20 mm, start: 5 °C}]}
           """);
 
   private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
@@ -117,7 +119,10 @@ class VerdictWordsTest {
   }
 
   private static Assessment assessment(Level level, Odds within, Side side) {
-    Verdict verdict = new Verdict(level, within, side, 0, List.of(Verdict.DEFER));
+    return assessment(new Verdict(level, within, side, 0, List.of(Verdict.DEFER)));
+  }
+
+  private static Assessment assessment(Verdict verdict) {
     NumericalError error = new NumericalError(0.1, true, 0, 0, 0);
     return new Assessment(
         RAN.held(),
@@ -154,6 +159,8 @@ class VerdictWordsTest {
     StudyResult odds = RAN.odds();
     Extreme hottest = Extreme.of(hot, Side.HOT);
     assertTrue(Times.toHours(hottest.time()) < 1, "hottest when it leaves a warm room");
+    assertEquals("21 °C", Figures.METRIC.temperature(hottest.typical()));
+    assertEquals("21 °C", Figures.METRIC.temperature(hottest.seldom()));
     assertEquals(
         "Goes well in 90 of 100 journeys that arrive on time (86 to 92, as only"
             + " so many journeys were computed; "
@@ -162,11 +169,45 @@ class VerdictWordsTest {
             + Words.inHundred(1 - odds.notTooCold().within())
             + ", too hot in fewer than 1. It is hottest about 20:00 on 31 January during 'cold"
             + " truck' (on its side, right face up): "
-            + Figures.METRIC.temperature(hottest.typical())
-            + " on a typical journey, "
-            + Figures.METRIC.temperature(hottest.seldom())
-            + " or more on one journey of twenty.",
+            + "21 °C on a typical journey, no more on 19 of 20.",
         new VerdictWords(new Words(Figures.METRIC, true)).sentence(hot));
+  }
+
+  /** 81 of 100 is no gamble by itself: what makes it one stands beside it. */
+  @Test
+  void theLowerEndIsToldWhereItLowersTheVerdict() {
+    Odds lowered = new Odds(0.81, 0.797, 0.84);
+    assertEquals("81 (79 to 84, of which the lower end decides)", Words.deciding(lowered));
+    assertEquals("81 (79 to 84)", Words.decidingInColumn(lowered));
+    assertEquals("87", Words.deciding(new Odds(0.87, 0.83, 0.9)));
+    assertEquals("96", Words.decidingInColumn(new Odds(0.96, 0.955, 0.97)));
+    assertEquals("80 (79 to 84)", Words.decidingInColumn(new Odds(0.796, 0.791, 0.84)));
+
+    Verdict verdict = new Verdict(Level.GAMBLE, lowered, Side.COLD, 0, List.of(Verdict.DEFER));
+    Judged row = new Judged(BARE, false, assessment(verdict), RAN.planned(), List.of());
+    String headline = new VerdictWords(new Words(Figures.METRIC, true)).headline(report(row));
+    assertTrue(
+        headline.contains("81 (79 to 84, of which the lower end decides) go well"), headline);
+    String table = new Tables(new Words(SCENARIO), List.of(row)).overview().caption();
+    assertTrue(table.endsWith(Words.BRACKETS), table);
+    assertFalse(
+        new Tables(new Words(SCENARIO), List.of(judged(BARE, Level.LIKELY, 0.9)))
+            .overview()
+            .caption()
+            .contains("brackets"));
+  }
+
+  /** No program takes an invented date for one of the file. */
+  @Test
+  void withoutADateDaysCountFromSealing() {
+    Journey journey = SCENARIO.journey();
+    double time = Times.fromHours(6);
+    assertEquals("2026-01-31T23:00:00", DataFiles.clock(journey, time, new Words(SCENARIO)));
+    assertEquals(
+        "day 1 23:00:00", DataFiles.clock(journey, time, new Words(Figures.METRIC, false)));
+    assertEquals(
+        "day 2 02:00:00",
+        DataFiles.clock(journey, Times.fromHours(9), new Words(Figures.METRIC, false)));
   }
 
   @Test
@@ -224,8 +265,8 @@ class VerdictWordsTest {
             + Words.inHundred(RAN.odds().withinUntil(24).within())
             + ". It is coldest about ";
     String well = " Of 100 such journeys that arrive on time, ";
-    String holds = headline(Figures.METRIC, Level.HOLDS, 0.98);
-    assertTrue(holds.startsWith("Take 'bare foam'." + well + "98" + late), holds);
+    String holds = headline(Figures.METRIC, Level.HOLDS, 0.99);
+    assertTrue(holds.startsWith("Take 'bare foam'." + well + "99" + late), holds);
     String likely = headline(Figures.METRIC, Level.LIKELY, 0.87);
     assertTrue(likely.startsWith("Take 'bare foam'." + well + "87" + late), likely);
     String gamble = headline(Figures.METRIC, Level.GAMBLE, 0.61);
@@ -418,12 +459,30 @@ class VerdictWordsTest {
     assertTrue(sentence.startsWith("What makes journeys differ most: " + most + " ("), sentence);
   }
 
+  /** Where changes would be tried but for a pack, that is said and why. */
+  @Test
+  void whyNothingWasTriedIsSaid() throws IOException {
+    Parcel iced = SCENARIO.packings().get(5);
+    VerdictWords words = new VerdictWords(new Words(Figures.METRIC, true));
+    String why = "What would help was not tried: with a pack that melts, here 'pack 1', each";
+    ComparisonReport gamble = report(judged(iced, Level.GAMBLE, 0.6));
+    assertTrue(words.headline(gamble).contains(why), words.headline(gamble));
+    JsonNode root = new ObjectMapper().readTree(DataFiles.summary(gamble));
+    assertTrue(root.get("why_no_changes_tried").asText().startsWith(why), root.toString());
+
+    for (Judged row : List.of(judged(iced, Level.LIKELY, 0.9), judged(BARE, Level.GAMBLE, 0.6))) {
+      assertFalse(words.headline(report(row)).contains("not tried"));
+      assertFalse(DataFiles.summary(report(row)).contains("why_no_changes_tried"));
+    }
+  }
+
   @Test
   void theSummaryHasLevelAndOdds() throws IOException {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));
     ComparisonReport report = new ComparisonReport(SCENARIO, rows, Optional.empty());
     JsonNode root = new ObjectMapper().readTree(DataFiles.summary(report));
-    assertEquals(6, root.get("format").asInt());
+    assertEquals(7, root.get("format").asInt());
+    assertTrue(root.get("dated").asBoolean());
     assertEquals(
         new VerdictWords(new Words(Figures.METRIC, true)).headline(report),
         root.get("headline").asText());
@@ -619,7 +678,7 @@ class VerdictWordsTest {
         least, packing.get("air_until_opening").get("least_oxygen").get("fraction").asDouble());
     assertEquals("OXYGEN", packing.get("warmers").get(0).get("mostly_limited_by").asText());
     String[] lines =
-        new String(DataFiles.history(List.of(row)), StandardCharsets.UTF_8).split("\n", -1);
+        new String(DataFiles.history(report(row)), StandardCharsets.UTF_8).split("\n", -1);
     assertEquals(
         "oxygen_mole_fraction,carbon_dioxide_mole_fraction,relative_humidity,warmers_power_W,"
             + "warmers_conversion",
