@@ -98,6 +98,15 @@ public sealed interface Remedy {
   Concern concern();
 
   /**
+   * Lists the single changes that it is made of.
+   *
+   * @return itself, or the two of {@link Both}
+   */
+  default List<Remedy> parts() {
+    return List.of(this);
+  }
+
+  /**
    * Lists the changes to try.
    *
    * @param parcel the packing
@@ -643,6 +652,11 @@ public sealed interface Remedy {
     @Override
     public Concern concern() {
       return first.concern();
+    }
+
+    @Override
+    public List<Remedy> parts() {
+      return List.of(first, second);
     }
 
     @Override

@@ -151,6 +151,17 @@ final class AnswerPage {
     return this;
   }
 
+  /** Lines to copy into a scenario, each under where they go. */
+  AnswerPage pasted(PastedShipment shipment) {
+    if (!shipment.journey().isEmpty()) {
+      subheading(PastedShipment.UNDER_JOURNEY).preformatted(shipment.journey());
+    }
+    if (!shipment.packing().isEmpty()) {
+      subheading(PastedShipment.UNDER_PACKINGS).preformatted(shipment.packing());
+    }
+    return this;
+  }
+
   /** A numbered list. */
   AnswerPage steps(List<String> items) {
     html.append("<ol>\n");

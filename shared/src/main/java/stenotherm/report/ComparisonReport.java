@@ -39,6 +39,16 @@ public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<Ch
     rows = List.copyOf(rows);
   }
 
+  /** The change that helps most, to paste; empty if none was found, or a file cannot have it. */
+  Optional<PastedShipment> pasted() {
+    Judged row = Judged.best(rows);
+    return changes
+        .flatMap(ChangesTried::best)
+        .flatMap(
+            best ->
+                PastedShipment.of(best.remedy(), row.parcel(), row.planned().journey(), scenario));
+  }
+
   @Override
   public Map<String, byte[]> files(boolean pictures) {
     Map<String, byte[]> files = new LinkedHashMap<>();

@@ -35,6 +35,14 @@ final class ConsoleReport {
     tables.animals().ifPresent(table -> table.print(out));
     tables.packs().ifPresent(table -> table.print(out));
     report.changes().ifPresent(tried -> tables.changes(tried, verdicts).print(out));
+    report
+        .pasted()
+        .ifPresent(
+            pasted -> {
+              out.println();
+              println(PastedShipment.TO_COMPUTE);
+              ConsoleText.pasted(out, pasted);
+            });
     tables.legDelays().ifPresent(table -> table.print(out));
     out.println();
     tables.anyLegMayBeLate().ifPresent(this::println);

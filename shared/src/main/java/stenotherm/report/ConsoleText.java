@@ -25,4 +25,17 @@ final class ConsoleText {
     out.println(heading + ":");
     items.forEach(item -> line(out, "- " + item));
   }
+
+  /** Lines to copy into a scenario, each under where they go. */
+  static void pasted(PrintWriter out, PastedShipment shipment) {
+    if (!shipment.journey().isEmpty()) {
+      out.println(PastedShipment.UNDER_JOURNEY + ":");
+      shipment.journey().lines().forEach(line -> line(out, line));
+      out.println();
+    }
+    if (!shipment.packing().isEmpty()) {
+      out.println(PastedShipment.UNDER_PACKINGS + ":");
+      shipment.packing().lines().forEach(line -> line(out, line));
+    }
+  }
 }

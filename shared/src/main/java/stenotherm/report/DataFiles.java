@@ -61,7 +61,16 @@ final class DataFiles {
               tried
                   .best()
                   .ifPresent(
-                      best -> addChange(root.putObject("change_that_helps_most"), best, verdicts));
+                      best -> {
+                        ObjectNode node = root.putObject("change_that_helps_most");
+                        addChange(node, best, verdicts);
+                        report
+                            .pasted()
+                            .ifPresent(
+                                pasted ->
+                                    node.put("block", pasted.packing())
+                                        .put("journey_block", pasted.journey()));
+                      });
               root.put("rough_margin_without_changes_K", tried.margin());
               ArrayNode all = root.putArray("changes_tried");
               tried.changes().forEach(each -> addChange(all.addObject(), each, verdicts));

@@ -60,7 +60,14 @@ final class HtmlReport {
         .ifPresent(
             tried ->
                 page.folded(
-                    "What would help?", folded -> folded.table(tables.changes(tried, verdicts))));
+                    "What would help?",
+                    folded -> {
+                      folded.table(tables.changes(tried, verdicts));
+                      report
+                          .pasted()
+                          .ifPresent(
+                              pasted -> folded.sentence(PastedShipment.TO_COMPUTE).pasted(pasted));
+                    }));
     page.folded(
         "The odds in more detail",
         folded -> {

@@ -11,7 +11,6 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
-import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Joints;
 import stenotherm.parcel.Mounting;
@@ -43,13 +42,13 @@ final class PackingBlock {
    * Writes it.
    *
    * @param name the name that it gets
-   * @param box the carton
+   * @param box the carton, or the outer size
    * @param packed the packing, with warmers of the catalogue
    */
-  static String of(String name, BoxSize box, Parcel packed) {
+  static String of(String name, String box, Parcel packed) {
     PackingBlock writer = new PackingBlock();
     writer.block.append("  - name: ").append(name).append('\n');
-    writer.line("box", box.name());
+    writer.line("box", box);
     writer.walls(packed);
     writer.line("fill", packed.filling().fill().map(each -> each.name()).orElse("none"));
     writer.openings(packed.openings());
@@ -130,7 +129,9 @@ final class PackingBlock {
     for (PlacedWarmer each : warmers) {
       List<String> keys = new ArrayList<>();
       keys.add("name: " + each.name());
-      keys.add("warmer: " + each.warmer().name() + place(each.placement(), keys));
+      List<String> place = new ArrayList<>();
+      keys.add("warmer: " + each.warmer().name() + place(each.placement(), place));
+      keys.addAll(place);
       keys.add(
           "opened: "
               + (each.opened() < 0
@@ -152,7 +153,9 @@ final class PackingBlock {
       PackClass pack = each.pack();
       List<String> keys = new ArrayList<>();
       keys.add("name: " + each.name());
-      keys.add("pack: " + pack.contents().name() + place(each.placement(), keys));
+      List<String> place = new ArrayList<>();
+      keys.add("pack: " + pack.contents().name() + place(each.placement(), place));
+      keys.addAll(place);
       keys.add(
           "size: "
               + String.join(
@@ -212,7 +215,7 @@ final class PackingBlock {
     return number(MILLIMETRES * metres) + " mm";
   }
 
-  private static String number(double value) {
+  static String number(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(DIGITS, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }

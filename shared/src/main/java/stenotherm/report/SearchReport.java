@@ -41,9 +41,6 @@ public final class SearchReport implements Answer {
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY);
 
-  private static final String UNDER_JOURNEY = "To change under journey";
-  private static final String UNDER_PACKINGS = "To paste under packings";
-
   private final Scenario scenario;
   private final Parcel parcel;
   private final PackingSearch search;
@@ -271,29 +268,15 @@ public final class SearchReport implements Answer {
     return answer().orElse(search.checked().get(0));
   }
 
-  /** A packing to paste into a scenario. */
-  private String block() {
+  private PastedShipment pasted() {
     Found found = chosen();
-    return PackingBlock.of("found by search", found.choice().box(), found.shipment().parcel())
-        + "    # with the cup or the containers of '"
-        + parcel.name()
-        + "', if it has its own\n";
-  }
-
-  /** What to write under the journey; empty if it stays. */
-  private String journeyBlock() {
-    Found found = chosen();
-    double start = found.shipment().journey().startTemperature();
-    StringBuilder block = new StringBuilder();
-    if (start != scenario.journey().startTemperature()) {
-      block.append("  start: ").append(PackingBlock.temperature(start)).append('\n');
-    }
-    for (Remedy change : found.choice().changes()) {
-      if (change instanceof Remedy.HandedOver handed) {
-        block.append("  # leave the leg '").append(handed.leg()).append("' out\n");
-      }
-    }
-    return block.toString();
+    return PastedShipment.of(
+        "found by search",
+        found.choice().box().name(),
+        found.shipment(),
+        found.choice().changes(),
+        parcel,
+        scenario.journey());
   }
 
   private List<String> cautions() {
@@ -311,13 +294,7 @@ public final class SearchReport implements Answer {
     out.println();
     ConsoleText.line(out, note());
     out.println();
-    if (!journeyBlock().isEmpty()) {
-      out.println(UNDER_JOURNEY + ":");
-      journeyBlock().lines().forEach(line -> ConsoleText.line(out, line));
-      out.println();
-    }
-    out.println(UNDER_PACKINGS + ":");
-    block().lines().forEach(line -> ConsoleText.line(out, line));
+    ConsoleText.pasted(out, pasted());
     ConsoleText.list(out, "Cautions", cautions());
   }
 
@@ -330,8 +307,8 @@ public final class SearchReport implements Answer {
     root.put("wanted", search.wanted());
     root.put("tried", search.candidates().size());
     root.put("unfit", search.unfit());
-    root.put("block", block());
-    root.put("journey_block", journeyBlock());
+    root.put("block", pasted().packing());
+    root.put("journey_block", pasted().journey());
     add(root.putArray("checked"), search.checked());
     add(root.putArray("trade_off"), search.tradeOff());
     add(root.putArray("candidates"), search.candidates());
@@ -382,12 +359,7 @@ public final class SearchReport implements Answer {
     }
     tables().forEach(page::table);
     page.sentence(note());
-    if (!journeyBlock().isEmpty()) {
-      page.heading(UNDER_JOURNEY);
-      page.preformatted(journeyBlock());
-    }
-    page.heading(UNDER_PACKINGS);
-    page.preformatted(block());
+    page.pasted(pasted());
     page.cautions(cautions());
     page.restsOn(scenario);
     page.files("All digits in SI units", List.of(SUMMARY));

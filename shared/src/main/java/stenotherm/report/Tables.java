@@ -325,7 +325,7 @@ final class Tables {
         "What was tried on '"
             + Judged.best(rows).label()
             + "': what is left to the ends of its temperatures on a rather cold and a rather hot"
-            + " journey, computed roughly; of the two most promising the odds. Air counts in the"
+            + " journey, computed roughly; of the most promising the odds. Air counts in the"
             + " odds alone",
         List.of("change", "left", "of 100 go well"),
         lines);

@@ -143,10 +143,14 @@ record VerdictWords(Words words) {
 
   /** Only the changes that promise most have odds: of the others nothing is known. */
   private static String noneHelps(List<ChangesTried.TriedChange> changes) {
-    long judged = changes.stream().filter(each -> each.within().isPresent()).count();
-    String tried = "Of " + changes.size() + " single changes that were tried ";
+    List<ChangesTried.TriedChange> single =
+        changes.stream().filter(each -> each.remedy().parts().size() == 1).toList();
+    long judged = single.stream().filter(each -> each.within().isPresent()).count();
+    String tried = "Of " + single.size() + " single changes that were tried ";
     return judged > 1
-        ? tried + "neither of the two that promise most helps it."
+        ? tried
+            + "neither of the two that promise most helps it"
+            + (single.size() < changes.size() ? ", nor both together." : ".")
         : tried + "the one that promises most does not help it.";
   }
 

@@ -85,7 +85,7 @@ class PackingBlockTest {
                     List.of(change));
             try {
               Parcel found = choice.applyTo(parcel, scenario.journey()).parcel();
-              String block = PackingBlock.of("found", choice.box(), found);
+              String block = PackingBlock.of("found", choice.box().name(), found);
               Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
               assertEquals(rounded(found, parcel.name()), rounded(read, "found"), block);
               tried++;

@@ -1,0 +1,74 @@
+package stenotherm.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import stenotherm.base.Axis;
+import stenotherm.decision.Remedy;
+import stenotherm.parcel.Parcel;
+import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
+
+/** Whether what is pasted is read back is checked for all changes in {@link PackingBlockTest}. */
+class PastedShipmentTest {
+  private static final String SCENARIO =
+      """
+      format: 1
+      title: A night in a cold room
+      animal: leopard gecko, 40 g
+      cup: 16 oz deli cup
+      journey:
+        sealed: 2026-12-01 18:00
+        start: 24 °C
+        legs:
+          - {name: room, at: origin, for: 8 h, ambient: 8 °C}
+          - {name: porch, at: origin, for: 2 h, ambient: 5 °C}
+      packings:
+        - {name: cube, box: 9 in cube carton, foam: EPS 20 1 in, fill: shredded paper, warmer: 40 hour warmer on lid}
+      """;
+
+  private static final Scenario READ = ScenarioReader.read("s.yaml", SCENARIO);
+
+  private static PastedShipment pasted(Remedy change) {
+    Parcel parcel = READ.packings().get(0);
+    return PastedShipment.of(change, parcel, READ.journey(), READ).orElseThrow();
+  }
+
+  /** A carton that stays is called as the file calls it; one that grows has its outer size. */
+  @Test
+  void cartonsKeepTheirNamesUnlessTheyGrow() {
+    assertTrue(pasted(new Remedy.HalfTaped()).packing().contains("    box: 9 in cube carton\n"));
+    Parcel before = READ.packings().get(0);
+    Remedy thicker = new Remedy.ThickerFoam();
+    String block = pasted(thicker).packing();
+    Parcel after = ScenarioReader.read("pasted", SCENARIO + block).packings().get(1);
+    for (Axis axis : Axis.values()) {
+      assertEquals(before.outer().size(axis) + 0.038, after.outer().size(axis), 1e-6, block);
+      assertEquals(before.cavity().size(axis), after.cavity().size(axis), 1e-6, block);
+    }
+  }
+
+  @Test
+  void aJourneyThatChangesIsToldApart() {
+    PastedShipment both =
+        pasted(new Remedy.Both(new Remedy.HandedOver("porch"), new Remedy.StartAt(301.15)));
+    assertEquals("", both.packing());
+    assertEquals("  start: 28 °C\n  # leave the leg 'porch' out\n", both.journey());
+    assertEquals("", pasted(new Remedy.MoreAir()).journey());
+  }
+
+  /** A file says more of a heater of one's own than its name. */
+  @Test
+  void ownWarmersAreNotPasted() {
+    String heater =
+        "{on: lid, watts: 1.5 W, lasting: 1 d, contents: 100 g, size: 100 x 80 x 10 mm}";
+    Scenario own =
+        ScenarioReader.read("own.yaml", SCENARIO.replace("40 hour warmer on lid", heater));
+    Parcel parcel = own.packings().get(0);
+    assertEquals(
+        Optional.empty(), PastedShipment.of(new Remedy.ThickerFoam(), parcel, own.journey(), own));
+    assertTrue(PastedShipment.of(new Remedy.NoWarmer(), parcel, own.journey(), own).isPresent());
+  }
+}
