@@ -1,8 +1,8 @@
 package stenotherm.examples;
 
 import java.io.PrintWriter;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.Timer;
+import java.util.TimerTask;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import stenotherm.base.MessageText;
@@ -24,19 +24,16 @@ final class Progress implements Comparison.Watcher {
   private static final int DONE = 100;
   private static final int BLANKS = 20;
 
+  /** How often to look at the clock [ms]. */
+  private static final int SECOND = 1000;
+
   /** Longest time without a word [ns], less the second between two looks at the clock. */
   private static final long QUIET = TimeUnit.SECONDS.toNanos(9);
 
   private final PrintWriter out;
   private final LongSupplier clock;
   private final long began;
-  private final ScheduledExecutorService beats =
-      Executors.newSingleThreadScheduledExecutor(
-          work -> {
-            Thread thread = new Thread(work, "signs of life");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Timer beats = new Timer("signs of life", true);
   private final boolean watched = isWatched();
   private int shown = -1;
   private int nextLine = LINE_EVERY;
@@ -44,7 +41,15 @@ final class Progress implements Comparison.Watcher {
 
   Progress(PrintWriter out) {
     this(out, System::nanoTime);
-    beats.scheduleAtFixedRate(this::beat, 1, 1, TimeUnit.SECONDS);
+    beats.schedule(
+        new TimerTask() {
+          @Override
+          public void run() {
+            beat();
+          }
+        },
+        SECOND,
+        SECOND);
   }
 
   /** Without signs of life but those that {@link #beat} is called for. */
@@ -103,7 +108,7 @@ final class Progress implements Comparison.Watcher {
 
   /** Ends the line that counts up. */
   synchronized void end() {
-    beats.shutdownNow();
+    beats.cancel();
     if (watched) {
       out.println();
     }

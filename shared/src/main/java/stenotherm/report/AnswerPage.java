@@ -56,7 +56,7 @@ final class AnswerPage {
       figcaption, .small { color: #444; font-size: .9rem; }
       dt { font-weight: 600; } dd { margin: 0 0 .4rem; }
       .paper { display: none; }
-      @media screen and (max-width: 740px) {
+      @media screen and (max-width: 800px) {
         .wide { display: none; } .narrow { display: block; } pre { white-space: pre-wrap; }
         table, caption, tbody, tr, tbody th, td { display: block; } thead { display: none; }
         tbody tr { border-top: 2px solid #1b1b1b; padding: .3rem 0; }

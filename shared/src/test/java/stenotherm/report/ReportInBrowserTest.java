@@ -112,7 +112,7 @@ class ReportInBrowserTest {
   /** Phones, the widths at which the pictures change, a screen. */
   @Test
   void canBeReadWithoutScrollingAcross() throws IOException, InterruptedException {
-    List<Integer> widths = List.of(360, 420, 740, 741, 1280);
+    List<Integer> widths = List.of(360, 420, 800, 801, 1280);
     Browser.Seen seen = browser().look(page, widths, FAULTS);
     for (int index = 0; index < widths.size(); index++) {
       assertEquals("", seen.texts().get(index), "at " + widths.get(index) + " pixels");
