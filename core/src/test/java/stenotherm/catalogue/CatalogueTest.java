@@ -265,7 +265,8 @@ class CatalogueTest {
   void boxes() throws IOException {
     List<String> header = List.of("name", "length m", "width m", "height m", "source", "how got");
     List<List<String>> rows = new ArrayList<>();
-    for (BoxSize box : BoxSizes.all()) {
+    for (BoxSize box :
+        Stream.concat(BoxSizes.all().stream(), BoxSizes.metric().stream()).toList()) {
       List<String> row = new ArrayList<>(List.of(box.name()));
       row.addAll(extents(box.inside()));
       row.addAll(origin(box.source()));
@@ -288,7 +289,10 @@ class CatalogueTest {
             "source",
             "how got");
     List<List<String>> rows = new ArrayList<>();
-    for (VesselSize size : VesselSizes.all()) {
+    for (VesselSize size :
+        Stream.concat(VesselSizes.all().stream(), VesselSizes.metric().stream())
+            .distinct()
+            .toList()) {
       Vessel vessel = size.vessel();
       List<String> row = new ArrayList<>(List.of(size.name()));
       row.add(vessel.shape().name().toLowerCase(Locale.ROOT));

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
 import stenotherm.journey.JourneyTemplate;
@@ -164,7 +165,10 @@ final class Vocabulary {
               Form.written("diameter x height, such as `100 x 60 mm`", List.of("100 x 60 mm")),
               Form.written(
                   "[container](#containers) by name, such as `8 fl oz` or `8 oz deli cup`",
-                  vesselSizes())));
+                  vesselSizes()),
+              Form.written(
+                  "round cup by its volume, such as `500 ml` or `0.5 l`",
+                  List.of("500 ml", "0.5 l"))));
 
   private static final Form POSITION = Form.called("position", new Form.Items(LENGTH, 2, 3));
 
@@ -1037,7 +1041,9 @@ final class Vocabulary {
   }
 
   private static List<String> boxSizes() {
-    return BoxSizes.all().stream().map(BoxSize::name).toList();
+    return Stream.concat(BoxSizes.all().stream(), BoxSizes.metric().stream())
+        .map(BoxSize::name)
+        .toList();
   }
 
   private static List<String> animals() {
