@@ -36,10 +36,12 @@ public final class VesselSizes {
   /** A cup by its volume in metric units. */
   private static final Pattern METRIC_CUP =
       Pattern.compile(
-          "(?i)([0-9]*\\.?[0-9]+)\\s*(?:(ml|millilit(?:er|re)s?)|(l|lit(?:er|re)s?))"
+          "(?i)([0-9]*\\.?[0-9]+)\\s*(?:(mls?|millilit(?:er|re)s?)|(l|lit(?:er|re)s?))"
               + "(?:\\s+deli)?(?:\\s+(?:cup|container|tub))?");
 
   private static final Pattern DECIMAL_COMMA = Pattern.compile("[0-9]+,[0-9]+\\s*\\p{L}.*");
+
+  private static final int LONGEST_SHOWN = 40;
 
   /** Volumes of cups that are taken from their volume alone [l]: assumed. */
   private static final Range LITRES = new Range(0.02, 5);
@@ -202,9 +204,9 @@ public final class VesselSizes {
       if (!LITRES.contains(litres)) {
         throw new InvalidInputException(
             "vessel",
-            "a cup of "
-                + MessageText.of(stripped)
-                + " must hold 20 ml to 5 l; write the inner size of another, such as 100 x 60 mm");
+            MessageText.of(stripped, LONGEST_SHOWN)
+                + " must lie between 20 ml and 5 l; write the inner size of another, such as 100 x 60"
+                + " mm");
       }
       return metricCup(litres);
     }
@@ -212,7 +214,7 @@ public final class VesselSizes {
       throw new InvalidInputException(
           "vessel",
           "\""
-              + MessageText.of(stripped)
+              + MessageText.of(stripped, LONGEST_SHOWN)
               + "\" has a comma, write a point as the decimal mark, as in 0.5 l");
     }
     String plain = CUP.matcher(stripped).replaceFirst("$1 fl oz");

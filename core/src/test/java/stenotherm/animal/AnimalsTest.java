@@ -29,6 +29,8 @@ class AnimalsTest {
   @MethodSource("catalogue")
   void isFoundByItsName(Animal animal) {
     assertSame(animal, Animals.named(animal.name().toUpperCase(Locale.ROOT)));
+    assertSame(
+        animal, Animals.named(" " + animal.species().toLowerCase(Locale.ROOT).replace(" ", "  ")));
   }
 
   @Test
@@ -57,7 +59,8 @@ class AnimalsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "Python regius, ball python",
+    "Dendrobates, 'green and black poison frog, dyeing poison frog.'",
+    "Brachypelma smithi, Mexican red-knee tarantula.",
     "isopods, rough woodlouse",
     "blue dart frog, 'green and black poison frog, dyeing poison frog'",
     "gecko, leopard gecko",
@@ -68,6 +71,36 @@ class AnimalsTest {
         assertThrows(InvalidInputException.class, () -> Animals.named(given)).problem();
     String start = "Closest of the " + Animals.all().size() + " known: " + first;
     assertTrue(problem.contains(start), problem);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Litoria caerulea, Ranoidea caerulea",
+    "Hyla caerulea, Ranoidea caerulea",
+    "HELIX ASPERSA, Cornu aspersum",
+    "Elaphe guttata, Pantherophis guttatus",
+    "Rhacodactylus ciliatus, Correlophus ciliatus",
+    "Chamaeleo jacksonii, Trioceros jacksonii",
+    "Hyla cinerea, Dryophytes cinereus",
+    "Achatina fulica, Lissachatina fulica"
+  })
+  void isFoundByAnEarlierScientificName(String earlier, String species) {
+    assertEquals(species, Animals.named(earlier).species());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Eublepharis macularis, Eublepharis macularius, leopard gecko",
+    "E. macularius, Eublepharis macularius, leopard gecko",
+    "P regius, Python regius, ball python",
+    "Testudo hermanni boettgeri, Testudo hermanni, Hermann's tortoise"
+  })
+  void offersTheClosestScientificName(String given, String species, String name) {
+    InvalidInputException problem =
+        assertThrows(InvalidInputException.class, () -> Animals.named(given));
+    String offered = "Did you mean \"" + species + "\", the " + name + "?";
+    // both the python and a spider are P. regius
+    assertEquals(!given.startsWith("P "), problem.problem().contains(offered), problem::problem);
   }
 
   /** Who mistypes a gecko wants to know which geckos there are, all of them and nothing else. */

@@ -77,7 +77,8 @@ class SizesTest {
     Vessel.RoundCup larger = (Vessel.RoundCup) VesselSizes.named("4 l").vessel();
     assertEquals(larger.diameter() / ounces.diameter(), larger.height() / ounces.height(), 1e-12);
     for (String wrong : List.of("10 ml", "6 l")) {
-      assertTrue(refused(wrong).contains("must hold 20 ml to 5 l"), refused(wrong));
+      assertTrue(
+          refused(wrong).contains(wrong + " must lie between 20 ml and 5 l"), refused(wrong));
     }
     assertTrue(refused("0,5 l").contains("write a point as the decimal mark"), refused("0,5 l"));
   }

@@ -119,6 +119,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   private static final int LONGEST_SHOWN = 40;
   private static final String NONE = "none";
+  private static final List<String> NOTHING = List.of(NONE, "no", "n", "without", "nothing");
   private static final String USUAL_WARMER = "40 hour warmer on lid";
 
   /** Two nights and two days are more than forty hours. */
@@ -174,6 +175,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      return complain(CANNOT_WRITE, "there is no folder " + folder + "; make it first");
+    }
     if (Files.exists(file)) {
       return complain(CANNOT_WRITE, file + " is there already; name another file");
     }
@@ -222,7 +227,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             usualWarmer(),
             warmers(),
             answer -> {
-              warmer = answer;
+              warmer = NOTHING.contains(answer.toLowerCase(Locale.ROOT)) ? NONE : answer;
               return fault();
             })
         && question(in, "Which lows and highs?", measures.weather, weathers(), this::takeWeather)
@@ -291,7 +296,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   }
 
   private boolean askAnimal(BufferedReader in) throws IOException {
-    List<String> animals = Animals.all().stream().map(Animal::name).toList();
+    List<String> animals =
+        Animals.all().stream().map(each -> each.name() + " (" + each.species() + ")").toList();
     return question(in, "Which animal?", animal.name(), animals, this::takeAnimal)
         && (massIsGiven
             || question(

@@ -17,6 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import stenotherm.animal.Animal;
+import stenotherm.animal.Animals;
+import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Temperatures;
 import stenotherm.material.Materials;
@@ -57,6 +59,18 @@ class KeepersFilesTest {
     Scenario scenario = ScenarioReader.read(file);
     assertTrue(scenario.journey().legs().size() > 1);
     assertEquals(List.of(), Schemas.complaints(Files.readString(file)));
+  }
+
+  @Test
+  void metricFilesMayNameTheSpeciesAndNoWarmer() {
+    Scenario scenario = ScenarioReader.read("s.yaml", ScenarioFiles.METRIC);
+    Parcel parcel = scenario.packings().get(0);
+    assertEquals(Animals.CORN_SNAKE, parcel.containers().get(0).occupant().orElseThrow().animal());
+    assertEquals(0.0005, parcel.containers().get(0).vessel().volume(), 1e-9);
+    assertEquals(List.of(), parcel.packs());
+    scenario.packings().forEach(each -> assertEquals(List.of(), each.warmers()));
+    assertEquals(0.208, parcel.outer().size(Axis.X), 1e-12);
+    assertEquals(List.of(), Schemas.complaints(ScenarioFiles.METRIC));
   }
 
   @Test

@@ -767,6 +767,10 @@ class WholeScenarioFaultsTest {
             "foam: EPS 20, 0.75 in",
             "s.yaml:8:69: packings[0].0.75 in: is taken for a key, because inside { } a comma ends a value; leave the comma before it out or put the whole value in quotes"),
         arguments(
+            "foam: EPS 20 0.75 in",
+            "foam: EPS 20 19,5 mm",
+            "s.yaml:8:64: packings[0]: '19,5 mm' has a decimal comma, which ends a value inside { }; write a point, as in 19.5 mm"),
+        arguments(
             "cup: 8 fl oz cup\n",
             "",
             "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),
