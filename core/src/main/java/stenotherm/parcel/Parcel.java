@@ -661,10 +661,15 @@ public record Parcel(
   /**
    * Returns what every output about this packing must say.
    *
-   * @return cautions as sentences, without those of the animals
+   * @return cautions as sentences, without those of the animals, which are true of each alone
    */
   public List<String> cautions() {
     Set<String> all = new LinkedHashSet<>();
+    for (Container each : occupied()) {
+      each.occupant()
+          .flatMap(Occupant::crowding)
+          .ifPresent(warning -> all.add("In '" + each.name() + "': " + warning));
+    }
     if (packs.stream().anyMatch(pack -> pack.pack().melts())) {
       all.add(PackClass.SUPERCOOLING_CAUTION);
     }

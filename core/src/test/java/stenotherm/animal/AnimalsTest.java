@@ -251,6 +251,32 @@ class AnimalsTest {
     }
   }
 
+  /**
+   * Spiders, a frog and snakes that eat their own kind; each says so once, however often copied.
+   */
+  @Test
+  void whoEatsItsOwnKindIsKeptSingly() {
+    List<Animal> single =
+        Animals.all().stream().filter(each -> each.companions() == Companions.NONE).toList();
+    assertEquals(
+        List.of(
+            "California kingsnake",
+            "milk snake",
+            "ornate horned frog",
+            "regal jumping spider",
+            "Chilean rose tarantula",
+            "Mexican red-knee tarantula"),
+        single.stream().map(Animal::name).toList());
+    for (Animal animal : Animals.all()) {
+      long told =
+          animal.with(animal.companions()).cautions().stream()
+              .filter(each -> each.startsWith("Keep it singly, one animal to a container"))
+              .count();
+      assertEquals(animal.companions() == Companions.NONE ? 1 : 0, told, animal.name());
+    }
+    assertEquals(Companions.OF_ONE_SIZE, Animals.WHITES_TREE_FROG.companions());
+  }
+
   /** Animals can be hurt: no text may promise anything. */
   @ParameterizedTest
   @MethodSource("catalogue")

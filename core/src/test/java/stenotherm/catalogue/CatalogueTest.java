@@ -128,7 +128,9 @@ class CatalogueTest {
       header.addAll(
           List.of(band + " low °C", band + " high °C", band + " source", band + " how got"));
     }
-    header.addAll(List.of("tissue", "tissue density kg/m3", "length : width : height", "cautions"));
+    header.addAll(
+        List.of(
+            "tissue", "tissue density kg/m3", "length : width : height", "companions", "cautions"));
     List<List<String>> rows = new ArrayList<>();
     for (Animal animal : Animals.all()) {
       List<String> row = new ArrayList<>(List.of(animal.name(), animal.species()));
@@ -142,6 +144,7 @@ class CatalogueTest {
       row.add(animal.tissue().name());
       row.addAll(numbers(animal.tissue().density()));
       row.add(shape.length() + " : " + shape.width() + " : " + shape.height());
+      row.add(animal.companions().name().toLowerCase(Locale.ROOT));
       row.add(String.join(" ", animal.cautions()));
       rows.add(row);
     }

@@ -21,6 +21,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -34,6 +35,8 @@ import stenotherm.journey.JourneyTemplate;
 import stenotherm.journey.JourneyTemplates;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.VesselSize;
 import stenotherm.parcel.VesselSizes;
@@ -299,13 +302,26 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     List<String> animals =
         Animals.all().stream().map(each -> each.name() + " (" + each.species() + ")").toList();
     return question(in, "Which animal?", animal.name(), animals, this::takeAnimal)
-        && (massIsGiven
-            || question(
-                in,
-                "How heavy is it?",
-                UsualMasses.of(animal),
-                List.of("a mass with its unit, such as 12 g or 1.5 oz; of two animals 2 x 12 g"),
-                this::takeMass));
+        && (massIsGiven || askMass(in));
+  }
+
+  private boolean askMass(BufferedReader in) throws IOException {
+    String usual = UsualMasses.of(animal);
+    out()
+        .println(
+            "  "
+                + usual
+                + " is usual for an adult "
+                + animal.name()
+                + ": "
+                + UsualMasses.source(animal).text()
+                + ". Weigh yours: a lighter one cools faster.");
+    return question(
+        in,
+        "How heavy is it?",
+        usual,
+        List.of("a mass with its unit, such as 12 g or 1.5 oz; of two animals 2 x 12 g"),
+        this::takeMass);
   }
 
   private boolean askCup(BufferedReader in) throws IOException {
@@ -414,7 +430,13 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   private Optional<String> takeMass(String answer) {
     mass = answer;
-    return fault();
+    Optional<String> fault = fault();
+    if (fault.isEmpty()) {
+      occupied()
+          .flatMap(each -> each.occupant().flatMap(Occupant::crowding).stream())
+          .forEach(warning -> out().println("  Take care: " + warning));
+    }
+    return fault;
   }
 
   private static String called(VesselSize size) {
@@ -447,11 +469,14 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     return firstThatFits(names, each -> cup = each);
   }
 
+  /** Containers with an animal in them, as the answers so far say. */
+  private Stream<Container> occupied() {
+    return ScenarioReader.read("answers", scenario()).packings().get(0).occupied().stream();
+  }
+
   /** Volume of the bodies of all animals in the container [m3]. */
   private double bodies() {
-    return ScenarioReader.read("answers", scenario()).packings().get(0).occupied().stream()
-        .mapToDouble(each -> each.occupant().orElseThrow().volume())
-        .sum();
+    return occupied().mapToDouble(each -> each.occupant().orElseThrow().volume()).sum();
   }
 
   /** The usual box, or a larger one if container and usual warmer do not fit in it. */

@@ -142,7 +142,7 @@ class NewScenarioTest {
         List.of(
             "units: metric",
             "template: two days by road",
-            "cup: '500 ml cup'",
+            "cup: '750 ml cup'",
             "box: '20 x 20 x 20 cm carton'",
             "foam: 'foam 30 mm'",
             "warmer: '72 hour warmer on lid'",
@@ -169,6 +169,20 @@ class NewScenarioTest {
   void unknownMeasuresAndWaysAreTold(String typed, String told) {
     assertEquals(ConsoleCommand.FAILED, answerAll(typed.replace("\\n", "\n") + "\n"));
     assertTrue(out.toString().contains(told), out::toString);
+  }
+
+  @Test
+  void aUsualMassHasItsSourceAndCrowdsAreToldOf() {
+    answer("\n");
+    assertTrue(
+        out.toString().contains("60 g is usual for an adult leopard gecko: "), out::toString);
+    assertTrue(out.toString().contains("Add-my-Pet, entry Eublepharis macularius"), out::toString);
+    answer("house gecko\n");
+    assertTrue(
+        out.toString().contains("adult house gecko: a rough mass of adults (assumed)"),
+        out::toString);
+    answer("phidippus regius\n2 x 1 g\n");
+    assertTrue(out.toString().contains("Take care: 2 animals, regal jumping"), out::toString);
   }
 
   @Test
