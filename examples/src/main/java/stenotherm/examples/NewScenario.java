@@ -224,15 +224,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         && askCup(in)
         && askFoam(in)
         && askBox(in)
-        && question(
-            in,
-            "Which warmer?",
-            usualWarmer(),
-            warmers(),
-            answer -> {
-              warmer = NOTHING.contains(answer.toLowerCase(Locale.ROOT)) ? NONE : answer;
-              return fault();
-            })
+        && askWarmer(in)
         && question(in, "Which lows and highs?", measures.weather, weathers(), this::takeWeather)
         && question(
             in,
@@ -374,8 +366,31 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         help,
         answer -> {
           box = answer;
-          return fault().map(fault -> fault + ". A " + usual + " has room");
+          return fault().isEmpty() ? Optional.empty() : faultWithUsualWarmer();
         });
+  }
+
+  private boolean askWarmer(BufferedReader in) throws IOException {
+    Optional<String> fault = faultWithUsualWarmer();
+    fault.ifPresent(
+        each -> out().println("  A " + usualWarmer() + " does not fit: " + MessageText.of(each)));
+    return question(
+        in,
+        "Which warmer?",
+        fault.isEmpty() ? usualWarmer() : NONE,
+        warmers(),
+        answer -> {
+          warmer = NOTHING.contains(answer.toLowerCase(Locale.ROOT)) ? NONE : answer;
+          return fault();
+        });
+  }
+
+  /** What is wrong with the box, and what would do, with the warmer that is offered. */
+  private Optional<String> faultWithUsualWarmer() {
+    warmer = usualWarmer();
+    Optional<String> fault = fault();
+    warmer = NONE;
+    return fault;
   }
 
   private static List<String> warmers() {

@@ -75,7 +75,8 @@ class NewScenarioTest {
     assertTrue(asked.contains("Did you mean"), asked);
     assertTrue(asked.contains("  axolotl"), asked);
     assertTrue(asked.contains("too little. "), asked);
-    assertTrue(asked.contains("sticks out") && asked.contains(" in carton has room"), asked);
+    assertTrue(
+        asked.contains("sticks out") && asked.contains(" inside, such as a carton of 1"), asked);
     Scenario scenario = ScenarioReader.read(file);
     assertEquals(2014, scenario.journey().sealing().getYear());
     assertTrue(scenario.packings().get(0).warmers().isEmpty());
@@ -83,6 +84,14 @@ class NewScenarioTest {
         2,
         scenario.packings().get(0).occupied().get(0).occupant().orElseThrow().body().mass(),
         1e-9);
+  }
+
+  /** Whoever has a box that is too small for the usual warmer goes on without one. */
+  @Test
+  void aWarmerThatDoesNotFitIsNotOffered() {
+    assertEquals(0, answer("\n\n\n1 1/2 in\n8 x 8 x 7 in carton\n\n\n\n"), err::toString);
+    assertTrue(out.toString().contains("on lid does not fit: 'warmer' sticks out"), out::toString);
+    assertTrue(out.toString().contains("Which warmer? [none] "), out::toString);
   }
 
   @Test
