@@ -145,12 +145,13 @@ public final class VesselSizes {
             .map(each -> (Vessel.RoundCup) each.vessel())
             .toList();
     Vessel.RoundCup smaller = cups.get(0);
-    for (Vessel.RoundCup larger : cups) {
-      if (volume <= larger.volume() && larger != smaller) {
+    if (volume < smaller.volume()) {
+      return scaled(smaller, volume);
+    }
+    for (Vessel.RoundCup larger : cups.subList(1, cups.size())) {
+      if (volume <= larger.volume()) {
         double part = (volume - smaller.volume()) / (larger.volume() - smaller.volume());
-        return part < 0
-            ? scaled(smaller, volume)
-            : smaller.diameter() + part * (larger.diameter() - smaller.diameter());
+        return smaller.diameter() + part * (larger.diameter() - smaller.diameter());
       }
       smaller = larger;
     }

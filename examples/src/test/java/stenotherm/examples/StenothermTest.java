@@ -115,7 +115,7 @@ class StenothermTest {
         "replay --months ma|'ma' is no month"
       })
   void aWrongNumberIsToldWithWhatIsExpected(String line, String told) {
-    Said wrong = Said.to(line.split(" "));
+    Said wrong = Said.to((Object[]) line.split(" ", -1));
     assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
     assertTrue(wrong.err().contains(told), wrong.err());
   }
