@@ -38,63 +38,65 @@ final class Amphibians {
 
   static final Animal WHITES_TREE_FROG =
       new Animal(
-          "White's tree frog",
-          "Ranoidea caerulea",
-          new Tolerance(
-              TemperatureBand.celsius(
-                  15,
-                  29,
-                  Source.practice(
-                      "Keepers hold it at 29 °C by day and 20 °C to 24 °C by night (Frog Forum,"
-                          + " White's treefrog care); frogs at large travel from 15 °C on")),
-              TemperatureBand.celsius(
-                  11,
-                  31,
-                  Source.practice(
-                      "Care sheets name 27 °C to 31 °C by day; 11 °C is about halfway between 15 °C"
-                          + " and the critical minimum (assumed)")),
-              TemperatureBand.celsius(
-                  7.5,
-                  39.3,
-                  Source.read(
-                      COMPILATION,
-                      "proxy, not this species, at the cold end: Eleutherodactylus coqui 7.5 °C,"
-                          + " the higher of two tree-living frogs (Hyla cinerea 4.7 °C),"
-                          + " originals: Christian et al. 1988, Layne and Romano 1985; CTmax of"
-                          + " Ranoidea caerulea, there as Hyla caerulea, kept at 30 °C before;"
-                          + " original: Brattstrom 1970"))),
-          Materials.ANIMAL_TISSUE,
-          FROG,
-          List.of(
-              RAMPED,
-              "How cold it may be for a moment is not known of its kind: what another frog bears"
-                  + " is taken instead.",
-              "How hot it may be for a moment was measured on animals used to 30 °C; others bear"
-                  + " less.",
-              DRIES_OUT));
+              "White's tree frog",
+              "Ranoidea caerulea",
+              new Tolerance(
+                  TemperatureBand.celsius(
+                      15,
+                      29,
+                      Source.practice(
+                          "Keepers hold it at 29 °C by day and 20 °C to 24 °C by night (Frog Forum,"
+                              + " White's treefrog care); frogs at large travel from 15 °C on")),
+                  TemperatureBand.celsius(
+                      11,
+                      31,
+                      Source.practice(
+                          "Care sheets name 27 °C to 31 °C by day; 11 °C is about halfway between 15 °C"
+                              + " and the critical minimum (assumed)")),
+                  TemperatureBand.celsius(
+                      7.5,
+                      39.3,
+                      Source.read(
+                          COMPILATION,
+                          "proxy, not this species, at the cold end: Eleutherodactylus coqui 7.5 °C,"
+                              + " the higher of two tree-living frogs (Hyla cinerea 4.7 °C),"
+                              + " originals: Christian et al. 1988, Layne and Romano 1985; CTmax of"
+                              + " Ranoidea caerulea, there as Hyla caerulea, kept at 30 °C before;"
+                              + " original: Brattstrom 1970"))),
+              Materials.ANIMAL_TISSUE,
+              FROG,
+              List.of(
+                  RAMPED,
+                  "How cold it may be for a moment is not known of its kind: what another frog bears"
+                      + " is taken instead.",
+                  "How hot it may be for a moment was measured on animals used to 30 °C; others bear"
+                      + " less.",
+                  DRIES_OUT))
+          .with(Companions.OF_ONE_SIZE);
 
   static final Animal COQUI =
       new Animal(
-          "common coqui",
-          "Eleutherodactylus coqui",
-          new Tolerance(
-              TemperatureBand.celsius(15, 24, KeepersPractice.FROGS),
-              TemperatureBand.celsius(
-                  11,
-                  27,
-                  Source.assumed(
-                      "27 °C is common practice, which names no lower end; 11 °C is about halfway"
-                          + " between 15 °C and the critical minimum")),
-              TemperatureBand.celsius(
-                  7.5,
-                  37.2,
-                  Source.read(
-                      COMPILATION,
-                      "Eleutherodactylus coqui, CTmin (kept at 20 °C before) and CTmax; original:"
-                          + " Christian et al. 1988"))),
-          Materials.ANIMAL_TISSUE,
-          FROG,
-          List.of(RAMPED, DRIES_OUT));
+              "common coqui",
+              "Eleutherodactylus coqui",
+              new Tolerance(
+                  TemperatureBand.celsius(15, 24, KeepersPractice.FROGS),
+                  TemperatureBand.celsius(
+                      11,
+                      27,
+                      Source.assumed(
+                          "27 °C is common practice, which names no lower end; 11 °C is about halfway"
+                              + " between 15 °C and the critical minimum")),
+                  TemperatureBand.celsius(
+                      7.5,
+                      37.2,
+                      Source.read(
+                          COMPILATION,
+                          "Eleutherodactylus coqui, CTmin (kept at 20 °C before) and CTmax; original:"
+                              + " Christian et al. 1988"))),
+              Materials.ANIMAL_TISSUE,
+              FROG,
+              List.of(RAMPED, DRIES_OUT))
+          .with(Companions.OF_ONE_SIZE);
 
   static final Animal FIRE_SALAMANDER =
       new Animal(
@@ -151,124 +153,130 @@ final class Amphibians {
                   DRIES_OUT)),
           WHITES_TREE_FROG,
           new Animal(
-              "American green tree frog",
-              "Dryophytes cinereus",
-              new Tolerance(
-                  TemperatureBand.celsius(15, 24, KeepersPractice.FROGS),
-                  TemperatureBand.celsius(
-                      10,
-                      27,
-                      Source.assumed(
-                          "27 °C is common practice, which names no lower end; 10 °C is about"
-                              + " halfway between 15 °C and the critical minimum")),
-                  TemperatureBand.celsius(
-                      4.7,
-                      36.6,
-                      Source.read(
-                          COMPILATION,
-                          "proxy, not this species, at the hot end: the tree frog Pseudacris"
-                              + " regilla 36.6 °C, original: Brattstrom 1968; CTmin of"
-                              + " Dryophytes cinereus, there as Hyla cinerea, kept at 25 °C"
-                              + " before, original: Layne and Romano 1985"))),
-              Materials.ANIMAL_TISSUE,
-              FROG,
-              List.of(
-                  RAMPED,
-                  "How hot it may be for a moment is not known of its kind: what another frog"
-                      + " bears is taken instead.",
-                  DRIES_OUT)),
+                  "American green tree frog",
+                  "Dryophytes cinereus",
+                  new Tolerance(
+                      TemperatureBand.celsius(15, 24, KeepersPractice.FROGS),
+                      TemperatureBand.celsius(
+                          10,
+                          27,
+                          Source.assumed(
+                              "27 °C is common practice, which names no lower end; 10 °C is about"
+                                  + " halfway between 15 °C and the critical minimum")),
+                      TemperatureBand.celsius(
+                          4.7,
+                          36.6,
+                          Source.read(
+                              COMPILATION,
+                              "proxy, not this species, at the hot end: the tree frog Pseudacris"
+                                  + " regilla 36.6 °C, original: Brattstrom 1968; CTmin of"
+                                  + " Dryophytes cinereus, there as Hyla cinerea, kept at 25 °C"
+                                  + " before, original: Layne and Romano 1985"))),
+                  Materials.ANIMAL_TISSUE,
+                  FROG,
+                  List.of(
+                      RAMPED,
+                      "How hot it may be for a moment is not known of its kind: what another frog"
+                          + " bears is taken instead.",
+                      DRIES_OUT))
+              .with(Companions.OF_ONE_SIZE),
           new Animal(
-              "red-eyed tree frog",
-              "Agalychnis callidryas",
-              new Tolerance(
-                  TemperatureBand.celsius(20, 27, KeepersPractice.TROPICAL_FROGS),
-                  TemperatureBand.celsius(16, 29, KeepersPractice.TROPICAL_FROGS),
-                  TemperatureBand.celsius(
-                      7.5,
-                      37.2,
-                      Source.read(
-                          COMPILATION,
-                          "proxy, not this species: the tree-living tropical frog Eleutherodactylus"
-                              + " coqui, CTmin and CTmax; original: Christian et al. 1988"))),
-              Materials.ANIMAL_TISSUE,
-              FROG,
-              List.of(
-                  RAMPED,
-                  "How cold and how hot it may be for a moment is not known of its kind: what a"
-                      + " coqui, another frog, bears is taken instead.",
-                  DRIES_OUT)),
+                  "red-eyed tree frog",
+                  "Agalychnis callidryas",
+                  new Tolerance(
+                      TemperatureBand.celsius(20, 27, KeepersPractice.TROPICAL_FROGS),
+                      TemperatureBand.celsius(16, 29, KeepersPractice.TROPICAL_FROGS),
+                      TemperatureBand.celsius(
+                          7.5,
+                          37.2,
+                          Source.read(
+                              COMPILATION,
+                              "proxy, not this species: the tree-living tropical frog Eleutherodactylus"
+                                  + " coqui, CTmin and CTmax; original: Christian et al. 1988"))),
+                  Materials.ANIMAL_TISSUE,
+                  FROG,
+                  List.of(
+                      RAMPED,
+                      "How cold and how hot it may be for a moment is not known of its kind: what a"
+                          + " coqui, another frog, bears is taken instead.",
+                      DRIES_OUT))
+              .with(Companions.OF_ONE_SIZE),
           COQUI,
           new Animal(
-              "ornate horned frog",
-              "Ceratophrys ornata",
-              new Tolerance(
-                  TemperatureBand.celsius(20, 27, KeepersPractice.TROPICAL_FROGS),
-                  TemperatureBand.celsius(16, 29, KeepersPractice.TROPICAL_FROGS)),
-              Materials.ANIMAL_TISSUE,
-              FROG,
-              List.of(NO_LIMITS, DRIES_OUT)),
+                  "ornate horned frog",
+                  "Ceratophrys ornata",
+                  new Tolerance(
+                      TemperatureBand.celsius(20, 27, KeepersPractice.TROPICAL_FROGS),
+                      TemperatureBand.celsius(16, 29, KeepersPractice.TROPICAL_FROGS)),
+                  Materials.ANIMAL_TISSUE,
+                  FROG,
+                  List.of(NO_LIMITS, DRIES_OUT))
+              .with(Companions.NONE),
           new Animal(
-              "oriental fire-bellied toad",
-              "Bombina orientalis",
-              new Tolerance(
-                  TemperatureBand.celsius(12, 22, KeepersPractice.COOL_FROGS),
-                  TemperatureBand.celsius(6, 26, KeepersPractice.COOL_FROGS)),
-              Materials.ANIMAL_TISSUE,
-              FROG,
-              List.of(NO_LIMITS, DRIES_OUT)));
+                  "oriental fire-bellied toad",
+                  "Bombina orientalis",
+                  new Tolerance(
+                      TemperatureBand.celsius(12, 22, KeepersPractice.COOL_FROGS),
+                      TemperatureBand.celsius(6, 26, KeepersPractice.COOL_FROGS)),
+                  Materials.ANIMAL_TISSUE,
+                  FROG,
+                  List.of(NO_LIMITS, DRIES_OUT))
+              .with(Companions.OF_ONE_SIZE));
 
   static final List<Animal> SALAMANDERS =
       List.of(
           FIRE_SALAMANDER,
           new Animal(
-              "axolotl",
-              "Ambystoma mexicanum",
-              new Tolerance(
-                  TemperatureBand.celsius(10, 20, KeepersPractice.AQUATIC_SALAMANDERS),
-                  TemperatureBand.celsius(5, 23, KeepersPractice.AQUATIC_SALAMANDERS),
-                  TemperatureBand.celsius(
-                      0,
-                      34,
-                      Source.derived(
-                          COMPILATION,
-                          "proxy, not this species: Ambystoma jeffersonianum 34.0 °C, kept at 10 °C"
-                              + " before, the lowest CTmax of three relatives (original: Gatz 1971);"
-                              + " at 0 °C its water freezes"))),
-              Materials.ANIMAL_TISSUE,
-              SALAMANDER,
-              List.of(
-                  RAMPED,
-                  "How cold and how hot it may be for a moment is not known of its kind: the"
-                      + " freezing of its water and what a relative bears are taken instead.",
-                  "It travels in water: give the water as bedding, for it evens out the"
-                      + " temperature.")),
+                  "axolotl",
+                  "Ambystoma mexicanum",
+                  new Tolerance(
+                      TemperatureBand.celsius(10, 20, KeepersPractice.AQUATIC_SALAMANDERS),
+                      TemperatureBand.celsius(5, 23, KeepersPractice.AQUATIC_SALAMANDERS),
+                      TemperatureBand.celsius(
+                          0,
+                          34,
+                          Source.derived(
+                              COMPILATION,
+                              "proxy, not this species: Ambystoma jeffersonianum 34.0 °C, kept at 10 °C"
+                                  + " before, the lowest CTmax of three relatives (original: Gatz 1971);"
+                                  + " at 0 °C its water freezes"))),
+                  Materials.ANIMAL_TISSUE,
+                  SALAMANDER,
+                  List.of(
+                      RAMPED,
+                      "How cold and how hot it may be for a moment is not known of its kind: the"
+                          + " freezing of its water and what a relative bears are taken instead.",
+                      "It travels in water: give the water as bedding, for it evens out the"
+                          + " temperature."))
+              .with(Companions.OF_ONE_SIZE),
           new Animal(
-              "tiger salamander",
-              "Ambystoma tigrinum",
-              new Tolerance(
-                  TemperatureBand.celsius(8, 18, KeepersPractice.COOL_SALAMANDERS),
-                  TemperatureBand.celsius(
-                      4,
-                      24,
-                      Source.assumed(
-                          "No custom of its own is known; the alarm band of the fire salamander is"
-                              + " taken")),
-                  TemperatureBand.celsius(
-                      -2,
-                      34,
-                      Source.read(
-                          COMPILATION,
-                          "proxy, not this species: Ambystoma jeffersonianum 34.0 °C, kept at 10 °C"
-                              + " before, the lowest CTmax of three relatives (original: Gatz 1971);"
-                              + " Eurycea bislineata -2 °C, the higher CTmin of two salamanders"
-                              + " (original: Layne and Claussen 1982)"))),
-              Materials.ANIMAL_TISSUE,
-              SALAMANDER,
-              List.of(
-                  RAMPED,
-                  "How cold and how hot it may be for a moment is not known of its kind: what other"
-                      + " salamanders bear is taken instead.",
-                  DRIES_OUT)));
+                  "tiger salamander",
+                  "Ambystoma tigrinum",
+                  new Tolerance(
+                      TemperatureBand.celsius(8, 18, KeepersPractice.COOL_SALAMANDERS),
+                      TemperatureBand.celsius(
+                          4,
+                          24,
+                          Source.assumed(
+                              "No custom of its own is known; the alarm band of the fire salamander is"
+                                  + " taken")),
+                      TemperatureBand.celsius(
+                          -2,
+                          34,
+                          Source.read(
+                              COMPILATION,
+                              "proxy, not this species: Ambystoma jeffersonianum 34.0 °C, kept at 10 °C"
+                                  + " before, the lowest CTmax of three relatives (original: Gatz 1971);"
+                                  + " Eurycea bislineata -2 °C, the higher CTmin of two salamanders"
+                                  + " (original: Layne and Claussen 1982)"))),
+                  Materials.ANIMAL_TISSUE,
+                  SALAMANDER,
+                  List.of(
+                      RAMPED,
+                      "How cold and how hot it may be for a moment is not known of its kind: what other"
+                          + " salamanders bear is taken instead.",
+                      DRIES_OUT))
+              .with(Companions.OF_ONE_SIZE));
 
   private Amphibians() {}
 }

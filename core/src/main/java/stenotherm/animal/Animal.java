@@ -1,6 +1,8 @@
 package stenotherm.animal;
 
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Mass;
@@ -18,7 +20,9 @@ import stenotherm.material.Material;
  * @param tolerance body temperatures that it tolerates
  * @param tissue what its body is made of
  * @param restingShape proportions of its body at rest in a cup or bag, an assumption
- * @param cautions what a user of these numbers must know, as sentences; may be empty
+ * @param cautions what a user of these numbers must know, as sentences; may be empty. That an
+ *     animal is kept singly is added to them
+ * @param companions which others of its kind may share its container
  */
 public record Animal(
     String name,
@@ -26,7 +30,12 @@ public record Animal(
     Tolerance tolerance,
     Material tissue,
     Proportions restingShape,
-    List<String> cautions) {
+    List<String> cautions,
+    Companions companions) {
+  private static final String KEEP_SINGLY =
+      "Keep it singly, one animal to a container, for it eats its own kind: common practice, no"
+          + " source.";
+
   /**
    * Checks the names and copies the cautions.
    *
@@ -38,8 +47,39 @@ public record Animal(
     Checks.given("tolerance of " + name, tolerance);
     Checks.given("tissue of " + name, tissue);
     Checks.given("resting shape of " + name, restingShape);
-    cautions = List.copyOf(Checks.given("cautions about " + name, cautions));
+    Checks.given("companions of " + name, companions);
+    Set<String> all = new LinkedHashSet<>(Checks.given("cautions about " + name, cautions));
+    if (companions == Companions.NONE) {
+      all.add(KEEP_SINGLY);
+    }
+    cautions = List.copyOf(all);
     cautions.forEach(caution -> Checks.name("caution about " + name, caution));
+  }
+
+  /**
+   * An animal that others of its kind may be put with.
+   *
+   * @param name common name, unique in a catalogue
+   * @param species scientific name
+   * @param tolerance body temperatures that it tolerates
+   * @param tissue what its body is made of
+   * @param restingShape proportions of its body at rest in a cup or bag, an assumption
+   * @param cautions what a user of these numbers must know, as sentences; may be empty
+   * @throws InvalidInputException as the other constructor
+   */
+  public Animal(
+      String name,
+      String species,
+      Tolerance tolerance,
+      Material tissue,
+      Proportions restingShape,
+      List<String> cautions) {
+    this(name, species, tolerance, tissue, restingShape, cautions, Companions.ANY);
+  }
+
+  /** The same animal with other companions. */
+  Animal with(Companions other) {
+    return new Animal(name, species, tolerance, tissue, restingShape, cautions, other);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.base.Suggestions;
 
 /**
@@ -81,6 +82,20 @@ public final class Animals {
 
   private static final List<Suggestions.OtherWord> OTHER_WORDS = otherWords();
 
+  /** Earlier scientific names of the same species, from memory. */
+  private static final Map<String, String> EARLIER_NAMES =
+      Map.ofEntries(
+          Map.entry("rhacodactylus ciliatus", "Correlophus ciliatus"),
+          Map.entry("chamaeleo jacksonii", "Trioceros jacksonii"),
+          Map.entry("elaphe guttata", "Pantherophis guttatus"),
+          Map.entry("hyla caerulea", "Ranoidea caerulea"),
+          Map.entry("litoria caerulea", "Ranoidea caerulea"),
+          Map.entry("hyla cinerea", "Dryophytes cinereus"),
+          Map.entry("achatina fulica", "Lissachatina fulica"),
+          Map.entry("helix aspersa", "Cornu aspersum"));
+
+  private static final int LONGEST_SHOWN = 60;
+
   private Animals() {}
 
   private static Map<List<String>, List<Animal>> kinds() {
@@ -111,14 +126,15 @@ public final class Animals {
     return kinds;
   }
 
-  /** Scientific names, words of keepers that the common names lack, and words for whole kinds. */
+  /** Genera, words of keepers that the common names lack, and words for whole kinds. */
   private static List<Suggestions.OtherWord> otherWords() {
     List<Suggestions.OtherWord> words = new ArrayList<>();
+    Map<String, List<String>> genera = new LinkedHashMap<>();
     for (Animal animal : ALL) {
-      words.add(
-          new Suggestions.OtherWord(
-              animal.species().toLowerCase(Locale.ROOT), List.of(animal.name())));
+      String genus = normal(animal.species()).split(" ", -1)[0];
+      genera.computeIfAbsent(genus, each -> new ArrayList<>()).add(animal.name());
     }
+    genera.forEach((genus, names) -> words.add(new Suggestions.OtherWord(genus, names)));
     words.add(
         new Suggestions.OtherWord(
             "dart frog", List.of(GREEN_AND_BLACK_POISON_FROG.name(), "dyeing poison frog")));
@@ -163,14 +179,68 @@ public final class Animals {
   }
 
   /**
-   * Finds an animal by its common name, without regard to case.
+   * Finds an animal by its common or its scientific name, without regard to case.
    *
-   * @param name common name, for example {@code "leopard gecko"}
+   * @param name common name, for example {@code "leopard gecko"}, or scientific name, for example
+   *     {@code "Eublepharis macularius"}; of some animals an earlier one, too
    * @return the animal
    * @throws InvalidInputException if there is none of that name; it offers the closest name, or
-   *     what a scientific name stands for, or all of the kind that the name speaks of
+   *     what a genus stands for, or all of the kind that the name speaks of
    */
   public static Animal named(String name) {
+    String wanted = normal(Checks.given("animal", name));
+    String species = normal(EARLIER_NAMES.getOrDefault(wanted, wanted));
+    for (Animal animal : ALL) {
+      if (normal(animal.name()).equals(wanted) || normal(animal.species()).equals(species)) {
+        return animal;
+      }
+    }
+    if (Suggestions.closest(name, ALL.stream().map(Animal::name).toList()).isEmpty()) {
+      meant(wanted)
+          .ifPresent(
+              animal -> {
+                throw new InvalidInputException(
+                    "animal",
+                    "there is no \""
+                        + MessageText.of(name, LONGEST_SHOWN)
+                        + "\". Did you mean \""
+                        + animal.species()
+                        + "\", the "
+                        + animal.name()
+                        + "?");
+              });
+    }
     return Suggestions.find("animal", name, ALL, Animal::name, OTHER_WORDS);
+  }
+
+  /**
+   * The only animal whose scientific name is close: it has a typing error, an abbreviated genus, or
+   * a subspecies after it.
+   */
+  private static Optional<Animal> meant(String wanted) {
+    List<Animal> like =
+        ALL.stream()
+            .filter(
+                animal -> {
+                  String species = normal(animal.species());
+                  String abbreviated = species.replaceFirst("^(.)\\S+", "$1.");
+                  return wanted.startsWith(species + " ")
+                      || wanted.equals(abbreviated)
+                      || wanted.equals(abbreviated.replace(".", ""));
+                })
+            .toList();
+    if (!like.isEmpty()) {
+      return like.size() == 1 ? Optional.of(like.get(0)) : Optional.empty();
+    }
+    // a single word is a genus, or no scientific name at all
+    return wanted.indexOf(' ') < 0
+        ? Optional.empty()
+        : Suggestions.closest(wanted, ALL.stream().map(Animal::species).toList())
+            .flatMap(
+                close -> ALL.stream().filter(each -> each.species().equals(close)).findFirst());
+  }
+
+  private static String normal(String name) {
+    return name.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
   }
 }

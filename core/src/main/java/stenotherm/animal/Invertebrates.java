@@ -13,32 +13,33 @@ import stenotherm.material.Materials;
 final class Invertebrates {
   static final Animal JUMPING_SPIDER =
       new Animal(
-          "regal jumping spider",
-          "Phidippus regius",
-          new Tolerance(
-              TemperatureBand.celsius(21, 27, KeepersPractice.JUMPING_SPIDERS),
-              TemperatureBand.celsius(
-                  10,
-                  32,
-                  Source.assumed(
-                      "No custom is known; the alarm band of lizards is taken. Phidippus audax"
-                          + " freezes at -4.7 °C to -12.9 °C by season (J. Arachnology 52(2))")),
-              TemperatureBand.celsius(
-                  2.2,
-                  45.1,
-                  Source.read(
-                      "Schmalhofer 1999, J. Arachnology 27:470-480",
-                      "proxy, not this species: the narrower ends of the crab spiders"
-                          + " Misumenoides formosipes (2.2 °C, 48.2 °C) and Misumenops asperatus"
-                          + " (-1.4 °C, 45.1 °C)"))),
-          Materials.ANIMAL_TISSUE,
-          new Proportions(2, 1, 1),
-          List.of(
-              RAMPED,
-              "How cold and how hot it may be for a moment is not known of its kind: what crab"
-                  + " spiders bear is taken instead.",
-              "A relative of it freezes, and dies of it, at -4.7 °C to -12.9 °C by season; that is"
-                  + " nothing to plan with."));
+              "regal jumping spider",
+              "Phidippus regius",
+              new Tolerance(
+                  TemperatureBand.celsius(21, 27, KeepersPractice.JUMPING_SPIDERS),
+                  TemperatureBand.celsius(
+                      10,
+                      32,
+                      Source.assumed(
+                          "No custom is known; the alarm band of lizards is taken. Phidippus audax"
+                              + " freezes at -4.7 °C to -12.9 °C by season (J. Arachnology 52(2))")),
+                  TemperatureBand.celsius(
+                      2.2,
+                      45.1,
+                      Source.read(
+                          "Schmalhofer 1999, J. Arachnology 27:470-480",
+                          "proxy, not this species: the narrower ends of the crab spiders"
+                              + " Misumenoides formosipes (2.2 °C, 48.2 °C) and Misumenops asperatus"
+                              + " (-1.4 °C, 45.1 °C)"))),
+              Materials.ANIMAL_TISSUE,
+              new Proportions(2, 1, 1),
+              List.of(
+                  RAMPED,
+                  "How cold and how hot it may be for a moment is not known of its kind: what crab"
+                      + " spiders bear is taken instead.",
+                  "A relative of it freezes, and dies of it, at -4.7 °C to -12.9 °C by season; that is"
+                      + " nothing to plan with."))
+          .with(Companions.NONE);
 
   static final Animal ROUGH_WOODLOUSE =
       new Animal(
@@ -71,8 +72,8 @@ final class Invertebrates {
   static final List<Animal> SPIDERS =
       List.of(
           JUMPING_SPIDER,
-          tarantula("Chilean rose tarantula", "Grammostola rosea"),
-          tarantula("Mexican red-knee tarantula", "Brachypelma hamorii"));
+          tarantula("Chilean rose tarantula", "Grammostola rosea").with(Companions.NONE),
+          tarantula("Mexican red-knee tarantula", "Brachypelma hamorii").with(Companions.NONE));
 
   static final List<Animal> SNAILS =
       List.of(

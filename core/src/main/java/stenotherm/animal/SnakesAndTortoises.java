@@ -78,13 +78,15 @@ final class SnakesAndTortoises {
           BALL_PYTHON,
           GARTER_SNAKE,
           colubrid(
-              "California kingsnake",
-              "Lampropeltis californiae",
-              "Keepers offer kingsnakes places of 25 °C to 32 °C."),
+                  "California kingsnake",
+                  "Lampropeltis californiae",
+                  "Keepers offer kingsnakes places of 25 °C to 32 °C.")
+              .with(Companions.NONE),
           colubrid(
-              "milk snake",
-              "Lampropeltis triangulum",
-              "Its forms come from cool mountains as well as from the tropics."),
+                  "milk snake",
+                  "Lampropeltis triangulum",
+                  "Its forms come from cool mountains as well as from the tropics.")
+              .with(Companions.NONE),
           colubrid(
               "western hognose snake",
               "Heterodon nasicus",

@@ -1,11 +1,13 @@
 package stenotherm.parcel;
 
 import java.util.List;
+import java.util.stream.Stream;
 import stenotherm.base.Lengths;
 import stenotherm.base.Suggestions;
 
 /**
- * Sizes of cartons that are usual. Others are made by {@link BoxSize#carton}.
+ * Sizes of cartons that are usual, by the inch and by the centimetre. Others are made by {@link
+ * BoxSize#carton}.
  *
  * <p>Stateless, thus thread-safe.
  */
@@ -26,6 +28,24 @@ public final class BoxSizes {
           inches(14, 12, 8),
           inches(16, 12, 10));
 
+  private static final List<BoxSize> METRIC =
+      List.of(
+          centimetres(15, 15, 15),
+          centimetres(20, 15, 15),
+          centimetres(20, 20, 15),
+          centimetres(25, 20, 15),
+          centimetres(20, 20, 20),
+          centimetres(30, 20, 15),
+          centimetres(30, 20, 20),
+          centimetres(25, 25, 20),
+          centimetres(25, 25, 25),
+          centimetres(30, 30, 20),
+          centimetres(35, 25, 25),
+          centimetres(30, 30, 30),
+          centimetres(40, 30, 30));
+
+  private static final List<BoxSize> BOTH = Stream.concat(ALL.stream(), METRIC.stream()).toList();
+
   private BoxSizes() {}
 
   private static BoxSize inches(int length, int width, int height) {
@@ -35,23 +55,38 @@ public final class BoxSizes {
             Lengths.fromInches(length), Lengths.fromInches(width), Lengths.fromInches(height)));
   }
 
+  private static BoxSize centimetres(int length, int width, int height) {
+    return BoxSize.carton(
+        length + " x " + width + " x " + height + " cm carton",
+        new Dimensions(length / 100.0, width / 100.0, height / 100.0));
+  }
+
   /**
-   * Returns all sizes.
+   * Returns the sizes that are usual where cartons are sold by the inch.
    *
-   * @return all sizes, the smallest first; unmodifiable
+   * @return all sizes by the inch, the smallest first; unmodifiable
    */
   public static List<BoxSize> all() {
     return ALL;
   }
 
   /**
-   * Finds a size by its name, without regard to case.
+   * Returns the sizes that are usual where cartons are sold by the centimetre.
+   *
+   * @return all sizes by the centimetre, the smallest first; unmodifiable
+   */
+  public static List<BoxSize> metric() {
+    return METRIC;
+  }
+
+  /**
+   * Finds a size of either list by its name, without regard to case.
    *
    * @param name for example {@code "8 x 8 x 7 in carton"}
    * @return the size
    * @throws stenotherm.base.InvalidInputException if there is none; it offers the closest name
    */
   public static BoxSize named(String name) {
-    return Suggestions.find("box size", name, ALL, BoxSize::name);
+    return Suggestions.find("box size", name, BOTH, BoxSize::name);
   }
 }

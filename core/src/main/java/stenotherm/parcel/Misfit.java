@@ -68,8 +68,15 @@ record Misfit(String what, String where, double needed, double room) {
   /** Says what would have room: another vessel that people know, or less bedding. */
   static String remedy(Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
     String larger =
-        known(vessel, bedding, occupant)
-            .map(size -> "Take a larger one, such as '" + size.name() + "'")
+        known(VesselSizes.all(), vessel, bedding, occupant)
+            .map(
+                size ->
+                    "Take a larger one, such as '"
+                        + size.name()
+                        + "'"
+                        + (size.vessel() instanceof Vessel.RoundCup
+                            ? metric(vessel, bedding, occupant)
+                            : ""))
             .orElseGet(
                 () -> "No larger container known by name has room: " + ownSize(bedding, occupant));
     double spare = spareHeight(vessel, bedding, occupant);
@@ -82,11 +89,19 @@ record Misfit(String what, String where, double needed, double room) {
         + " of bedding";
   }
 
+  /** The cup that those take who measure in metric units. */
+  private static String metric(Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+    return known(VesselSizes.metric(), vessel, bedding, occupant)
+        .filter(size -> size.vessel() instanceof Vessel.RoundCup)
+        .map(size -> " or '" + size.name() + "'")
+        .orElse("");
+  }
+
   /** The smallest larger vessel of the same kind that has room, else the smallest of any kind. */
   private static Optional<VesselSize> known(
-      Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
+      List<VesselSize> sizes, Vessel vessel, List<Bedding> bedding, Optional<Occupant> occupant) {
     List<VesselSize> roomy =
-        VesselSizes.all().stream()
+        sizes.stream()
             .filter(size -> size.vessel().volume() > vessel.volume())
             .filter(size -> of(size.vessel(), bedding, occupant).isEmpty())
             .sorted(Comparator.comparingDouble(size -> size.vessel().volume()))

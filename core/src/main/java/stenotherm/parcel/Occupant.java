@@ -1,7 +1,9 @@
 package stenotherm.parcel;
 
+import java.util.Optional;
 import stenotherm.animal.Animal;
 import stenotherm.animal.AnimalBody;
+import stenotherm.animal.Companions;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Mass;
@@ -88,5 +90,26 @@ public record Occupant(Animal animal, AnimalBody body, int count) {
         turned ? body.width() : body.length(),
         turned ? body.length() : body.width(),
         body.height());
+  }
+
+  /**
+   * Says what is wrong with several animals in one container.
+   *
+   * @return a sentence for keepers; empty for a single animal, and where nothing is known against
+   *     others
+   */
+  public Optional<String> crowding() {
+    if (count == 1 || animal.companions() == Companions.ANY) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        count
+            + " animals, "
+            + animal.name()
+            + ", in one container "
+            + (animal.companions() == Companions.NONE
+                ? "eat each other: each needs a container of its own"
+                : "must be of one size: a larger one eats a smaller one")
+            + " (common practice, no source).");
   }
 }

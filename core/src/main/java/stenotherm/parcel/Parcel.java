@@ -114,7 +114,8 @@ public record Parcel(
    * @throws InvalidInputException if the name is blank, there is no container, the box is longer
    *     than 2 m, the walls leave no room, a name occurs twice or is that of a part of the parcel,
    *     or two things overlap or one sticks out of the cavity; the message gives the packing, both
-   *     names and by how many millimetres; or if a heater watches a cup that is not there
+   *     names, by how many millimetres, and what size would do; or if a heater watches a cup that
+   *     is not there
    */
   public Parcel {
     Checks.given("name", name);
@@ -133,40 +134,22 @@ public record Parcel(
     List<Item> items = items(cavity, containers, warmers, packs);
     checkNames(name, walls.blocks(outer), containers, items);
     checkWatched(name, containers, warmers);
-    for (int index = 0; index < items.size(); index++) {
-      Item item = items.get(index);
-      for (Face face : Face.values()) {
-        double excess = cavity.excess(item.box(), face);
-        if (excess > ROUND_OFF) {
-          throw refusal(
-              name,
-              "'"
-                  + item.name()
-                  + "' sticks out of the cavity at the "
-                  + face.words()
-                  + " by "
-                  + LengthText.of(excess)
-                  + "; the cavity is "
-                  + LengthText.of(cavity));
-        }
-      }
-      for (Item other : items.subList(0, index)) {
-        double depth = item.overlap(other);
-        if (depth > ROUND_OFF) {
-          throw refusal(
-              name,
-              "'"
-                  + item.name()
-                  + "' overlaps '"
-                  + other.name()
-                  + "' by "
-                  + LengthText.of(depth)
-                  + "; the cavity is "
-                  + LengthText.of(cavity));
-        }
-      }
+    Optional<String> fault = NeededRoom.fault(cavity, items);
+    if (fault.isPresent()) {
+      throw refusal(
+          name,
+          fault.get()
+              + "; the cavity is "
+              + LengthText.of(cavity)
+              + ". "
+              + room(containers, warmers, packs).inWords(walls));
     }
     checkHoles(name, cavity, items, openings);
+  }
+
+  private static NeededRoom room(
+      List<Container> containers, List<PlacedWarmer> warmers, List<PlacedPack> packs) {
+    return new NeededRoom(inside -> items(inside, containers, warmers, packs), LARGEST);
   }
 
   /** Holes need a free place, and a wall that is more hole than wall is none. */
@@ -661,10 +644,15 @@ public record Parcel(
   /**
    * Returns what every output about this packing must say.
    *
-   * @return cautions as sentences, without those of the animals
+   * @return cautions as sentences, without those of the animals, which are true of each alone
    */
   public List<String> cautions() {
     Set<String> all = new LinkedHashSet<>();
+    for (Container each : occupied()) {
+      each.occupant()
+          .flatMap(Occupant::crowding)
+          .ifPresent(warning -> all.add("In '" + each.name() + "': " + warning));
+    }
     if (packs.stream().anyMatch(pack -> pack.pack().melts())) {
       all.add(PackClass.SUPERCOOLING_CAUTION);
     }

@@ -200,6 +200,8 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
             "walls",
             "leave no room inside along "
                 + axis
+                + ", where they take "
+                + LengthText.of(outer.size(axis) - max[axis.ordinal()] + min[axis.ordinal()])
                 + "; make the box larger or the walls thinner; the outer box is "
                 + LengthText.of(outer));
       }

@@ -29,6 +29,8 @@ class AnimalsTest {
   @MethodSource("catalogue")
   void isFoundByItsName(Animal animal) {
     assertSame(animal, Animals.named(animal.name().toUpperCase(Locale.ROOT)));
+    assertSame(
+        animal, Animals.named(" " + animal.species().toLowerCase(Locale.ROOT).replace(" ", "  ")));
   }
 
   @Test
@@ -57,7 +59,8 @@ class AnimalsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "Python regius, ball python",
+    "Dendrobates, 'green and black poison frog, dyeing poison frog.'",
+    "Brachypelma smithi, Mexican red-knee tarantula.",
     "isopods, rough woodlouse",
     "blue dart frog, 'green and black poison frog, dyeing poison frog'",
     "gecko, leopard gecko",
@@ -68,6 +71,36 @@ class AnimalsTest {
         assertThrows(InvalidInputException.class, () -> Animals.named(given)).problem();
     String start = "Closest of the " + Animals.all().size() + " known: " + first;
     assertTrue(problem.contains(start), problem);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Litoria caerulea, Ranoidea caerulea",
+    "Hyla caerulea, Ranoidea caerulea",
+    "HELIX ASPERSA, Cornu aspersum",
+    "Elaphe guttata, Pantherophis guttatus",
+    "Rhacodactylus ciliatus, Correlophus ciliatus",
+    "Chamaeleo jacksonii, Trioceros jacksonii",
+    "Hyla cinerea, Dryophytes cinereus",
+    "Achatina fulica, Lissachatina fulica"
+  })
+  void isFoundByAnEarlierScientificName(String earlier, String species) {
+    assertEquals(species, Animals.named(earlier).species());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Eublepharis macularis, Eublepharis macularius, leopard gecko",
+    "E. macularius, Eublepharis macularius, leopard gecko",
+    "P regius, Python regius, ball python",
+    "Testudo hermanni boettgeri, Testudo hermanni, Hermann's tortoise"
+  })
+  void offersTheClosestScientificName(String given, String species, String name) {
+    InvalidInputException problem =
+        assertThrows(InvalidInputException.class, () -> Animals.named(given));
+    String offered = "Did you mean \"" + species + "\", the " + name + "?";
+    // both the python and a spider are P. regius
+    assertEquals(!given.startsWith("P "), problem.problem().contains(offered), problem::problem);
   }
 
   /** Who mistypes a gecko wants to know which geckos there are, all of them and nothing else. */
@@ -216,6 +249,32 @@ class AnimalsTest {
           caution.matches(".*(critical|limit|\\bband\\b|ramped|species|onset|et al|\\(|\\d:\\d).*"),
           caution);
     }
+  }
+
+  /**
+   * Spiders, a frog and snakes that eat their own kind; each says so once, however often copied.
+   */
+  @Test
+  void whoEatsItsOwnKindIsKeptSingly() {
+    List<Animal> single =
+        Animals.all().stream().filter(each -> each.companions() == Companions.NONE).toList();
+    assertEquals(
+        List.of(
+            "California kingsnake",
+            "milk snake",
+            "ornate horned frog",
+            "regal jumping spider",
+            "Chilean rose tarantula",
+            "Mexican red-knee tarantula"),
+        single.stream().map(Animal::name).toList());
+    for (Animal animal : Animals.all()) {
+      long told =
+          animal.with(animal.companions()).cautions().stream()
+              .filter(each -> each.startsWith("Keep it singly, one animal to a container"))
+              .count();
+      assertEquals(animal.companions() == Companions.NONE ? 1 : 0, told, animal.name());
+    }
+    assertEquals(Companions.OF_ONE_SIZE, Animals.WHITES_TREE_FROG.companions());
   }
 
   /** Animals can be hurt: no text may promise anything. */

@@ -128,7 +128,9 @@ class CatalogueTest {
       header.addAll(
           List.of(band + " low °C", band + " high °C", band + " source", band + " how got"));
     }
-    header.addAll(List.of("tissue", "tissue density kg/m3", "length : width : height", "cautions"));
+    header.addAll(
+        List.of(
+            "tissue", "tissue density kg/m3", "length : width : height", "companions", "cautions"));
     List<List<String>> rows = new ArrayList<>();
     for (Animal animal : Animals.all()) {
       List<String> row = new ArrayList<>(List.of(animal.name(), animal.species()));
@@ -142,6 +144,7 @@ class CatalogueTest {
       row.add(animal.tissue().name());
       row.addAll(numbers(animal.tissue().density()));
       row.add(shape.length() + " : " + shape.width() + " : " + shape.height());
+      row.add(animal.companions().name().toLowerCase(Locale.ROOT));
       row.add(String.join(" ", animal.cautions()));
       rows.add(row);
     }
@@ -265,7 +268,8 @@ class CatalogueTest {
   void boxes() throws IOException {
     List<String> header = List.of("name", "length m", "width m", "height m", "source", "how got");
     List<List<String>> rows = new ArrayList<>();
-    for (BoxSize box : BoxSizes.all()) {
+    for (BoxSize box :
+        Stream.concat(BoxSizes.all().stream(), BoxSizes.metric().stream()).toList()) {
       List<String> row = new ArrayList<>(List.of(box.name()));
       row.addAll(extents(box.inside()));
       row.addAll(origin(box.source()));
@@ -288,7 +292,10 @@ class CatalogueTest {
             "source",
             "how got");
     List<List<String>> rows = new ArrayList<>();
-    for (VesselSize size : VesselSizes.all()) {
+    for (VesselSize size :
+        Stream.concat(VesselSizes.all().stream(), VesselSizes.metric().stream())
+            .distinct()
+            .toList()) {
       Vessel vessel = size.vessel();
       List<String> row = new ArrayList<>(List.of(size.name()));
       row.add(vessel.shape().name().toLowerCase(Locale.ROOT));

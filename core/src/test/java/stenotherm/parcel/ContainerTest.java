@@ -65,7 +65,7 @@ class ContainerTest {
     assertRefused(
         "container 'cup': the animal from corner to corner takes 50.0 mm (1.97 in) of diameter but"
             + " the container has 48.0 mm (1.88 in): 2.0 mm (0.09 in) too little. Take a larger one,"
-            + " such as '4 fl oz'",
+            + " such as '4 fl oz' or '250 ml'",
         () -> round(0.048));
   }
 
@@ -109,7 +109,8 @@ class ContainerTest {
     assertRefused(message, () -> lying(Axis.X, List.of(TOWEL, Bedding.dampMoss(0.004)), FLAT));
     assertRefused(
         "container 'vial': the animal takes 30.0 mm (1.19 in) of width but the container has 25.0"
-            + " mm (0.98 in): 5.0 mm (0.21 in) too little. Take a larger one, such as '2 fl oz'",
+            + " mm (0.98 in): 5.0 mm (0.21 in) too little. Take a larger one, such as '2 fl oz'"
+            + " or '100 ml'",
         () ->
             new Container(
                 "vial",
@@ -276,7 +277,7 @@ class ContainerTest {
     assertRefused(
         "container 'cup': the animal on its bedding takes 35.0 mm (1.38 in) of height but the"
             + " container has 33.3 mm (1.31 in): 1.7 mm (0.07 in) too little. Take a larger one, such"
-            + " as '12 fl oz', or at most 18.4 mm (0.72 in) of bedding",
+            + " as '12 fl oz' or '250 ml', or at most 18.4 mm (0.72 in) of bedding",
         () -> new Container("cup", cup, MIDDLE, Bedding.dampMoss(0.02), frog));
     new Container(
         "cup", VesselSizes.named("12 fl oz").vessel(), MIDDLE, Bedding.dampMoss(0.02), frog);

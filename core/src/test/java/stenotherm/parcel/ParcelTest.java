@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +31,12 @@ class ParcelTest {
 
   private static void assertRefused(String message, Executable executable) {
     assertEquals(message, assertThrows(InvalidInputException.class, executable).getMessage());
+  }
+
+  /** What is said first; after it comes what size would do. */
+  private static void assertRefusedFirst(String message, Executable executable) {
+    String told = refusal(executable);
+    assertTrue(told.startsWith(message + ". "), told);
   }
 
   private static Container shifted(String name, double alongX) {
@@ -62,21 +70,21 @@ class ParcelTest {
 
   @Test
   void whatSticksOutIsNamedWithItsMillimetres() {
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'a' sticks out of the cavity at the right by 12.0 mm (0.47 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(shifted("a", 0.088)), List.of()));
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'a' sticks out of the cavity at the front by 4.5 mm (0.18 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", new Position(0, -0.0605, 0))), List.of()));
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'a' sticks out of the cavity at the lid by 8.0 mm (0.31 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", new Position(0, 0, 0.1))), List.of()));
     PlacedWarmer far =
         Packings.pad(Packings.steady(1), Face.Z_MIN, Mounting.standingOff(0.152 - 0.005));
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'pad' sticks out of the cavity at the lid by 1.0 mm (0.04 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(Packings.cup("a", MIDDLE)), List.of(far)));
@@ -84,16 +92,86 @@ class ParcelTest {
 
   @Test
   void whatOverlapsIsNamedTwiceWithItsMillimetres() {
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'b' overlaps 'a' by 10.0 mm (0.39 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(shifted("a", -0.045), shifted("b", 0.045)), List.of()));
     Container tall = Packings.cup("tall", new Dimensions(0.1, 0.08, 0.15), MIDDLE);
     PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'pad' overlaps 'tall' by 4.0 mm (0.16 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(tall), List.of(pad)));
+  }
+
+  /** What is said to do does, and a millimetre less along any axis does not. */
+  @Test
+  void theSmallestCavityHasRoomAndNoMore() {
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
+    List<Container> cups = List.of(shifted("a", -0.05), shifted("b", 0.05));
+    Walls walls = Packings.WALLS;
+    String told = refusal(() -> inside(walls, new Dimensions(0.2, 0.05, 0.05), cups, pad));
+    Matcher size = Pattern.compile("it takes (\\d+) x (\\d+) x (\\d+) mm ").matcher(told);
+    assertTrue(size.find(), told);
+    double[] least = new double[3];
+    for (int axis = 0; axis < 3; axis++) {
+      least[axis] = Integer.parseInt(size.group(axis + 1)) / 1000.0;
+    }
+    inside(walls, new Dimensions(least[0], least[1], least[2]), cups, pad);
+    for (int axis = 0; axis < 3; axis++) {
+      double[] less = least.clone();
+      less[axis] -= 0.001;
+      refusal(() -> inside(walls, new Dimensions(less[0], less[1], less[2]), cups, pad));
+    }
+  }
+
+  /** The cartons that are offered have room, those of the list that are smaller have not. */
+  @Test
+  void theSmallestUsualCartonsAreOffered() {
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
+    List<Container> cups = List.of(Packings.cup("a", MIDDLE));
+    Walls walls = Packings.WALLS;
+    String told = refusal(() -> inside(walls, new Dimensions(0.05, 0.05, 0.05), cups, pad));
+    for (List<BoxSize> sizes : List.of(BoxSizes.all(), BoxSizes.metric())) {
+      BoxSize offered =
+          sizes.stream()
+              .filter(
+                  each ->
+                      told.matches(
+                          ".* of (.* or )?" + each.name().replace(" carton", "") + "( or .*)?"))
+              .findFirst()
+              .get();
+      inCarton(walls, offered, cups, pad);
+      sizes.stream()
+          .filter(each -> each.inside().volume() < offered.inside().volume())
+          .forEach(each -> refusal(() -> inCarton(walls, each, cups, pad)));
+    }
+    Walls bare = Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.02)));
+    String size = refusal(() -> inside(bare, new Dimensions(0.05, 0.05, 0.05), cups, pad));
+    assertTrue(size.contains("it takes") && !size.contains("carton of"), size);
+  }
+
+  @Test
+  void noBoxIsOfferedForWhatOverlapsInAny() {
+    List<Container> cups = List.of(shifted("a", 0), shifted("b", 0.01));
+    String told = refusal(() -> Packings.parcel(cups, List.of()));
+    assertTrue(told.endsWith("No larger box helps: move one of them"), told);
+  }
+
+  private static String refusal(Executable executable) {
+    return assertThrows(InvalidInputException.class, executable).getMessage();
+  }
+
+  private static Parcel inCarton(
+      Walls walls, BoxSize size, List<Container> cups, PlacedWarmer pad) {
+    return new Parcel(
+        "sample", size.outer(walls), walls, Materials.SHREDDED_PAPER, cups, List.of(pad));
+  }
+
+  private static Parcel inside(
+      Walls walls, Dimensions cavity, List<Container> cups, PlacedWarmer pad) {
+    return new Parcel(
+        "sample", walls.around(cavity), walls, Materials.SHREDDED_PAPER, cups, List.of(pad));
   }
 
   @Test
@@ -141,14 +219,14 @@ class ParcelTest {
     Parcel parcel = Packings.parcel(List.of(one, round("two", 0.034, 0.034)), List.of());
     assertEquals(2, parcel.containers().size());
     // 60 mm and 45 mm apart: 75 mm, of 80 mm
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'two' overlaps 'one' by 5.0 mm (0.20 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () ->
             Packings.parcel(List.of(round("one", -0.03, 0), round("two", 0.03, 0.045)), List.of()));
     // the corner of a box cup is 30 mm and 25 mm from the middle of a round one
     Container box = Packings.cup("box", new Position(0.046, 0.031, 0));
-    assertRefused(
+    assertRefusedFirst(
         "packing 'sample': 'box' overlaps 'one' by 0.9 mm (0.04 in)"
             + "; the cavity is 252.0 x 192.0 x 152.0 mm (9.92 x 7.56 x 5.98 in)",
         () -> Packings.parcel(List.of(one, box), List.of()));
@@ -225,7 +303,8 @@ class ParcelTest {
   @Test
   void wallsMustLeaveRoom() {
     assertRefused(
-        "packing 'sample': walls leave no room inside along Y; make the box larger or the walls"
+        "packing 'sample': walls leave no room inside along Y, where they take 48.0 mm (1.89"
+            + " in); make the box larger or the walls"
             + " thinner; the outer box is 300.0 x 48.0 x 200.0 mm (11.81 x 1.89 x 7.87 in)",
         () ->
             new Parcel(

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Axis;
 import stenotherm.base.InvalidInputException;
@@ -61,10 +62,52 @@ class SizesTest {
     }
   }
 
+  @Test
+  void cupsAreFoundByTheirMetricVolume() {
+    for (String words :
+        List.of("500 ml", "500ml cup", " 0.5 l", "0.5 litre tub", ".5 L deli cup")) {
+      VesselSize size = VesselSizes.named(words);
+      assertEquals("500 ml", size.name(), words);
+      Vessel.RoundCup cup = (Vessel.RoundCup) size.vessel();
+      assertEquals(0.0005, Math.PI / 4 * cup.diameter() * cup.diameter() * cup.height(), 1e-15);
+      // between the cups of 16 and of 24 fl oz
+      assertTrue(cup.diameter() > 0.1 && cup.diameter() < 0.102);
+    }
+    Vessel.RoundCup ounces = (Vessel.RoundCup) VesselSizes.named("32 fl oz").vessel();
+    Vessel.RoundCup larger = (Vessel.RoundCup) VesselSizes.named("4 l").vessel();
+    assertEquals(larger.diameter() / ounces.diameter(), larger.height() / ounces.height(), 1e-12);
+    for (String wrong : List.of("10 ml", "6 l")) {
+      assertTrue(
+          refused(wrong).contains(wrong + " must lie between 20 ml and 5 l"), refused(wrong));
+    }
+    assertTrue(refused("0,5 l").contains("write a point as the decimal mark"), refused("0,5 l"));
+  }
+
+  private static String refused(String vessel) {
+    return assertThrows(InvalidInputException.class, () -> VesselSizes.named(vessel)).getMessage();
+  }
+
+  /** A name is what the sizes say, and finds them. */
+  @Test
+  void metricSizesAreFoundByTheirNames() {
+    for (VesselSize size : VesselSizes.metric()) {
+      assertEquals(size, VesselSizes.named(size.name()));
+    }
+    double before = 0;
+    for (BoxSize size : BoxSizes.metric()) {
+      assertEquals(size, BoxSizes.named(size.name()));
+      assertTrue(size.inside().volume() >= before, size.name());
+      before = size.inside().volume();
+    }
+  }
+
   /** On the coarsest grid of an assessment too; a vial lies down as well. */
   @Test
   void everyVesselIsFoundByACoarseGrid() {
-    for (VesselSize size : VesselSizes.all()) {
+    for (VesselSize size :
+        Stream.concat(VesselSizes.all().stream(), VesselSizes.metric().stream())
+            .distinct()
+            .toList()) {
       assertTotalCapacity(size.name(), size.vessel());
       if (size.vessel() instanceof Vessel.Vial vial) {
         assertTotalCapacity(

@@ -2,6 +2,11 @@ package stenotherm.examples;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -35,6 +40,8 @@ abstract class ConsoleCommand {
 
   /** The property by which a launcher says what it is called. */
   static final String CALLED = "stenotherm.program";
+
+  private static final int LONGEST_NAME = 100;
 
   private static final String JAR = "java -jar stenotherm-examples.jar";
 
@@ -82,10 +89,29 @@ abstract class ConsoleCommand {
 
   /** Messages of file exceptions are often a bare name; their kind says what is wrong. */
   static String inWords(IOException problem) {
+    if (problem instanceof FileSystemException wrong && wrong.getFile() != null) {
+      if (problem instanceof NoSuchFileException) {
+        return missing(Path.of(wrong.getFile()).toAbsolutePath().normalize());
+      }
+      if (problem instanceof AccessDeniedException) {
+        return MessageText.of(wrong.getFile(), LONGEST_NAME) + ": the system denies access to it";
+      }
+    }
     String kind =
         problem.getClass() == IOException.class
             ? ""
             : " (" + problem.getClass().getSimpleName() + ")";
     return problem.getMessage() + kind;
+  }
+
+  /** Where it was looked for: most often the program was started in another folder. */
+  private static String missing(Path file) {
+    Path folder = file.getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      return "there is no folder " + MessageText.of(folder.toString(), LONGEST_NAME);
+    }
+    return "there is no file "
+        + MessageText.of(String.valueOf(file.getFileName()), LONGEST_NAME)
+        + (folder == null ? "" : " in the folder " + folder);
   }
 }

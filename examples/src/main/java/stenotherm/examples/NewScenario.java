@@ -15,11 +15,13 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -29,8 +31,12 @@ import stenotherm.animal.Animals;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
 import stenotherm.base.Volumes;
+import stenotherm.journey.JourneyTemplate;
+import stenotherm.journey.JourneyTemplates;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.BoxSizes;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.VesselSize;
 import stenotherm.parcel.VesselSizes;
@@ -39,31 +45,88 @@ import stenotherm.text.TextFormatException;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
-/** Asks seven questions, and writes a scenario file from the answers. */
+/** Asks ten questions, and writes a scenario file from the answers. */
 @Command(
     name = "new",
     description =
-        "Asks seven questions and writes a scenario file: animal, mass, container, box, warmer,"
-            + " weather, day. An empty answer takes what stands in brackets, ? tells what may be answered.",
+        "Asks ten questions and writes a scenario file: measures, way, animal, mass, container, foam,"
+            + " box, warmer, weather, day. An empty answer takes what stands in brackets, ? tells what may"
+            + " be answered.",
     footer = ConsoleCommand.PROGRAM + "new my-scenario.yaml")
 final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   /** Containers for animals that none with a name has room for. */
   private static final List<String> LARGE_CUPS =
       List.of("250 x 200 x 120 mm", "400 x 300 x 200 mm", "900 x 600 x 400 mm");
 
-  /** Cartons for containers that none of the usual ones has room for. */
-  private static final List<String> LARGE_BOXES =
-      List.of("20 x 16 x 12 in carton", "24 x 18 x 16 in carton", "40 x 28 x 20 in carton");
+  /** In which measures things are bought, and what is usual in them. */
+  private enum Measures {
+    METRIC(
+        "metric",
+        List.of("metric", "m", "cm", "mm", "ml", "g", "°c", "c", "celsius"),
+        "20 x 20 x 20 cm carton",
+        List.of("50 x 40 x 30 cm carton", "60 x 45 x 40 cm carton", "100 x 70 x 50 cm carton"),
+        "EPS 20 20 mm",
+        "20, 30 and 40 mm",
+        "-2 to 7 °C"),
+    US(
+        "us",
+        List.of("us", "u.s.", "usa", "imperial", "in", "inch", "inches", "oz", "°f", "f"),
+        "8 x 8 x 7 in carton",
+        List.of("20 x 16 x 12 in carton", "24 x 18 x 16 in carton", "40 x 28 x 20 in carton"),
+        "EPS 20 3/4 in",
+        "1/2, 3/4, 1, 1 1/2 and 2 in",
+        "28 to 45 °F");
+
+    private final String label;
+    private final List<String> words;
+    private final String usualBox;
+
+    /** Cartons for containers that none of the usual ones has room for. */
+    private final List<String> largeBoxes;
+
+    private final String foam;
+    private final String thicknesses;
+    private final String weather;
+
+    Measures(
+        String label,
+        List<String> words,
+        String usualBox,
+        List<String> largeBoxes,
+        String foam,
+        String thicknesses,
+        String weather) {
+      this.label = label;
+      this.words = words;
+      this.usualBox = usualBox;
+      this.largeBoxes = largeBoxes;
+      this.foam = foam;
+      this.thicknesses = thicknesses;
+      this.weather = weather;
+    }
+
+    List<BoxSize> boxes() {
+      return this == METRIC ? BoxSizes.metric() : BoxSizes.all();
+    }
+
+    List<VesselSize> vessels() {
+      return this == METRIC ? VesselSizes.metric() : VesselSizes.all();
+    }
+  }
 
   /** Volume of a container that is offered, over that of the body: assumed. */
   private static final double ROOM = 10;
 
   /** Smaller ones are offered to no animal: assumed. */
-  private static final double LEAST_ROOM = Volumes.fromFluidOunces(4);
+  private static final double LEAST_ROOM = Volumes.fromLitres(0.09);
 
+  private static final int LONGEST_SHOWN = 40;
   private static final String NONE = "none";
-  private static final String USUAL_BOX = "8 x 8 x 7 in carton";
+  private static final List<String> NOTHING = List.of(NONE, "no", "n", "without", "nothing");
   private static final String USUAL_WARMER = "40 hour warmer on lid";
+
+  /** Two nights and two days are more than forty hours. */
+  private static final String LONGEST_WARMER = "72 hour warmer on lid";
 
   /** A container and a box in which every animal fits, until it is known which are meant. */
   private static final String LARGEST_CUP = "930 x 900 x 900 mm";
@@ -72,6 +135,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   /** An animal with its mass, as in {@code dyeing poison frog, 5 g}. */
   private static final Pattern WITH_MASS = Pattern.compile("(\\D*?[^\\s\\d,])[\\s,]+([0-9.].*)");
+
+  /** A length with its unit, as in {@code 30 mm} or {@code 1 1/2 in}. */
+  private static final Pattern THICKNESS =
+      Pattern.compile("[0-9][0-9./\\s-]*(?:mm|cm|in|inch|inches|\")");
 
   @Parameters(
       arity = "0..1",
@@ -82,13 +149,16 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private final @Nullable Reader answers;
   private final LocalDate today;
 
+  private Measures measures = Measures.US;
+  private JourneyTemplate way = JourneyTemplates.OVERNIGHT_BY_AIR;
   private Animal animal = Animals.LEOPARD_GECKO;
   private String mass = UsualMasses.of(animal);
   private boolean massIsGiven;
   private String cup = LARGEST_CUP;
+  private String foam = Measures.US.foam;
   private String box = LARGEST_BOX;
   private String warmer = NONE;
-  private String weather = "28 to 45 °F";
+  private String weather = Measures.US.weather;
   private String day = "";
 
   NewScenario() {
@@ -108,6 +178,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Path folder = file.toAbsolutePath().getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      return complain(CANNOT_WRITE, "there is no folder " + folder + "; make it first");
+    }
     if (Files.exists(file)) {
       return complain(CANNOT_WRITE, file + " is there already; name another file");
     }
@@ -144,19 +218,14 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   /** Asks all questions; false if the answers end before. */
   private boolean ask(BufferedReader in) throws IOException {
     day = today.plusDays(1) + " 15:00";
-    return askAnimal(in)
+    return askMeasures(in)
+        && askWay(in)
+        && askAnimal(in)
         && askCup(in)
+        && askFoam(in)
         && askBox(in)
-        && question(
-            in,
-            "Which warmer?",
-            USUAL_WARMER,
-            warmers(),
-            answer -> {
-              warmer = answer;
-              return fault();
-            })
-        && question(in, "Which lows and highs?", weather, weathers(), this::takeWeather)
+        && askWarmer(in)
+        && question(in, "Which lows and highs?", measures.weather, weathers(), this::takeWeather)
         && question(
             in,
             "Sealed when?",
@@ -168,16 +237,83 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             });
   }
 
+  private boolean askMeasures(BufferedReader in) throws IOException {
+    return question(
+        in,
+        "Metric or US measures?",
+        measures.label,
+        List.of(
+            "metric: cartons in cm, foam in mm, cups in ml, °C",
+            "us: cartons and foam in inches, cups in fl oz, °F"),
+        this::takeMeasures);
+  }
+
+  private boolean askWay(BufferedReader in) throws IOException {
+    List<String> help = new ArrayList<>();
+    ways().forEach(each -> help.add(each));
+    help.add("(a single word of them is enough, such as road; legs of your own go into the file)");
+    return question(in, "How does it travel?", way.name(), help, this::takeWay);
+  }
+
+  private static List<String> ways() {
+    return JourneyTemplates.all().stream().map(JourneyTemplate::name).toList();
+  }
+
+  private Optional<String> takeMeasures(String answer) {
+    String word = answer.toLowerCase(Locale.ROOT);
+    for (Measures each : Measures.values()) {
+      if (each.words.contains(word)) {
+        measures = each;
+        weather = each.weather;
+        foam = each.foam;
+        return Optional.empty();
+      }
+    }
+    return Optional.of(
+        "\"" + MessageText.of(answer, LONGEST_SHOWN) + "\" is neither metric nor us");
+  }
+
+  /** Takes a journey by its name, or by a word that no other has. */
+  private Optional<String> takeWay(String answer) {
+    String word = answer.toLowerCase(Locale.ROOT);
+    List<String> meant =
+        ways().stream().filter(each -> List.of(each.split(" ", -1)).contains(word)).toList();
+    try {
+      way = JourneyTemplates.named(meant.size() == 1 ? meant.get(0) : answer);
+      return Optional.empty();
+    } catch (InvalidInputException unknown) {
+      return Optional.of(unknown.problem());
+    }
+  }
+
+  private String usualWarmer() {
+    return way.equals(JourneyTemplates.TWO_DAYS_BY_ROAD) ? LONGEST_WARMER : USUAL_WARMER;
+  }
+
   private boolean askAnimal(BufferedReader in) throws IOException {
-    List<String> animals = Animals.all().stream().map(Animal::name).toList();
+    List<String> animals =
+        Animals.all().stream().map(each -> each.name() + " (" + each.species() + ")").toList();
     return question(in, "Which animal?", animal.name(), animals, this::takeAnimal)
-        && (massIsGiven
-            || question(
-                in,
-                "How heavy is it?",
-                UsualMasses.of(animal),
-                List.of("a mass with its unit, such as 12 g or 1.5 oz; of two animals 2 x 12 g"),
-                this::takeMass));
+        && (massIsGiven || askMass(in));
+  }
+
+  private boolean askMass(BufferedReader in) throws IOException {
+    String usual = UsualMasses.of(animal);
+    out()
+        .println(
+            "  "
+                + usual
+                + " is usual for an adult "
+                + animal.name()
+                + ": "
+                + UsualMasses.source(animal).text()
+                + ". Weigh yours: a lighter one cools faster.");
+    return question(
+        in,
+        "How heavy is it?",
+        usual,
+        List.of("a mass with its unit, such as 12 g or 1.5 oz; of two animals 2 x 12 g"),
+        this::takeMass);
   }
 
   private boolean askCup(BufferedReader in) throws IOException {
@@ -189,8 +325,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
                 + ". Type yours if it is another.");
     List<String> help = new ArrayList<>();
     help.add("inner size such as 110 x 80 x 60 mm, or diameter and height such as 100 x 60 mm;");
-    help.add("by name:");
-    VesselSizes.all().stream().map(NewScenario::called).forEach(help::add);
+    help.add("a round cup by any volume such as 300 ml; by name:");
+    measures.vessels().stream().map(NewScenario::called).forEach(help::add);
     return question(
         in,
         "Which container?",
@@ -202,12 +338,27 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         });
   }
 
+  private boolean askFoam(BufferedReader in) throws IOException {
+    return question(
+        in,
+        "Which foam, how thick?",
+        foam,
+        List.of(
+            measures.thicknesses + " are usual (common practice, no source);",
+            "EPS 20 is white, of beads, 20 kg/m3; XPS is smooth, of one colour; PUR, PIR;",
+            "a thickness alone is white foam of beads whose density you do not know; none"),
+        answer -> {
+          foam = THICKNESS.matcher(answer).matches() ? "foam " + answer : answer;
+          return fault();
+        });
+  }
+
   private boolean askBox(BufferedReader in) throws IOException {
     String usual = smallestBox();
     List<String> help = new ArrayList<>();
-    help.add("inner size of a carton such as 9 x 9 x 8 in carton, or outer size such as");
-    help.add("200 x 170 x 150 mm; by name:");
-    BoxSizes.all().stream().map(BoxSize::name).forEach(help::add);
+    help.add("inner size of a carton such as 9 x 9 x 8 in carton or 22 x 18 x 16 cm carton, or");
+    help.add("outer size such as 200 x 170 x 150 mm; by name:");
+    measures.boxes().stream().map(BoxSize::name).forEach(help::add);
     return question(
         in,
         "Which box?",
@@ -215,8 +366,31 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         help,
         answer -> {
           box = answer;
-          return fault().map(fault -> fault + ". A " + usual + " has room");
+          return fault().isEmpty() ? Optional.empty() : faultWithUsualWarmer();
         });
+  }
+
+  private boolean askWarmer(BufferedReader in) throws IOException {
+    Optional<String> fault = faultWithUsualWarmer();
+    fault.ifPresent(
+        each -> out().println("  A " + usualWarmer() + " does not fit: " + MessageText.of(each)));
+    return question(
+        in,
+        "Which warmer?",
+        fault.isEmpty() ? usualWarmer() : NONE,
+        warmers(),
+        answer -> {
+          warmer = NOTHING.contains(answer.toLowerCase(Locale.ROOT)) ? NONE : answer;
+          return fault();
+        });
+  }
+
+  /** What is wrong with the box, and what would do, with the warmer that is offered. */
+  private Optional<String> faultWithUsualWarmer() {
+    warmer = usualWarmer();
+    Optional<String> fault = fault();
+    warmer = NONE;
+    return fault;
   }
 
   private static List<String> warmers() {
@@ -271,7 +445,13 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   private Optional<String> takeMass(String answer) {
     mass = answer;
-    return fault();
+    Optional<String> fault = fault();
+    if (fault.isEmpty()) {
+      occupied()
+          .flatMap(each -> each.occupant().flatMap(Occupant::crowding).stream())
+          .forEach(warning -> out().println("  Take care: " + warning));
+    }
+    return fault;
   }
 
   private static String called(VesselSize size) {
@@ -287,7 +467,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     double least = Math.max(LEAST_ROOM, ROOM * bodies());
     List<VesselSize> lidded = new ArrayList<>();
     List<VesselSize> bags = new ArrayList<>();
-    for (VesselSize each : VesselSizes.all()) {
+    for (VesselSize each : measures.vessels()) {
       if (each.vessel() instanceof Vessel.Bag) {
         bags.add(each);
       } else if (!(each.vessel() instanceof Vessel.Vial) && each.vessel().volume() >= least) {
@@ -304,21 +484,24 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     return firstThatFits(names, each -> cup = each);
   }
 
+  /** Containers with an animal in them, as the answers so far say. */
+  private Stream<Container> occupied() {
+    return ScenarioReader.read("answers", scenario()).packings().get(0).occupied().stream();
+  }
+
   /** Volume of the bodies of all animals in the container [m3]. */
   private double bodies() {
-    return ScenarioReader.read("answers", scenario()).packings().get(0).occupied().stream()
-        .mapToDouble(each -> each.occupant().orElseThrow().volume())
-        .sum();
+    return occupied().mapToDouble(each -> each.occupant().orElseThrow().volume()).sum();
   }
 
   /** The usual box, or a larger one if container and usual warmer do not fit in it. */
   private String smallestBox() {
-    List<String> names = new ArrayList<>(List.of(USUAL_BOX));
-    BoxSizes.all().stream()
+    List<String> names = new ArrayList<>(List.of(measures.usualBox));
+    measures.boxes().stream()
         .sorted(Comparator.comparingDouble(size -> size.inside().volume()))
         .forEach(size -> names.add(size.name()));
-    names.addAll(LARGE_BOXES);
-    warmer = USUAL_WARMER;
+    names.addAll(measures.largeBoxes);
+    warmer = usualWarmer();
     String box = firstThatFits(names, each -> this.box = each);
     warmer = NONE;
     return box;
@@ -359,7 +542,6 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   /** The file; answers stand in quotes, so that none of them becomes a part of its structure. */
   private String scenario() {
-    String units = (mass + box + weather).matches(".*(°F| in\\b| oz\\b).*") ? "us" : "metric";
     String[] ends = weather.split(" to ", 2);
     String journey =
         isRecorded() && ends.length == 2
@@ -372,25 +554,27 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         animal: %s
         cup: %s  # one by name, or a size; with a lid its bedding is a damp towel
         journey:
-          template: overnight by air  # or legs of your own
+          template: %s  # or legs of your own
           sealed: %s
         %s
         # each packing is a block of its own; compare some
         packings:
           - name: first packing
             box: %s
-            foam: EPS 20 3/4 in  # kind and thickness
+            foam: %s  # kind and thickness
             fill: shredded paper
             warmer: %s
         """
         .formatted(
             quoted(animal.name() + ", " + day),
-            units,
+            measures.label,
             quoted(animal.name() + ", " + mass),
             quoted(cup),
+            way.name(),
             quoted(day),
             journey,
             quoted(box),
+            quoted(foam),
             quoted(warmer));
   }
 

@@ -4,12 +4,17 @@ import java.nio.file.Path;
 import java.time.Month;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
@@ -34,7 +39,11 @@ import stenotherm.weather.RecordedWeather;
 final class ReplayDays extends PackingCommand {
   static final String NAME = "replay";
 
-  private static final int MONTHS = 12;
+  private static final int SHORTEST = 3;
+  private static final int LONGEST_SHOWN = 60;
+
+  /** A number, perhaps of two digits, as in 03. */
+  private static final Pattern NUMBER = Pattern.compile("^0?([0-9]+)$");
 
   @Option(
       names = "--origin",
@@ -53,15 +62,28 @@ final class ReplayDays extends PackingCommand {
       paramLabel = "MONTH",
       split = ",",
       description =
-          "Months of departure, as numbers. Default: 12,1,2, the winter; all: 1,2,3 to 12.")
-  private List<Integer> months = List.of(12, 1, 2);
+          "Months of departure, by number or name. Default: 12,1,2, the winter; all: 1,2,3 to 12.",
+      converter = MonthName.class)
+  private List<Month> months = List.of(Month.DECEMBER, Month.JANUARY, Month.FEBRUARY);
 
   @Mixin private AtMost atMost = new AtMost();
 
-  @Override
-  void checkOwnOptions() {
-    for (int month : months) {
-      require(month >= 1 && month <= MONTHS, "--months", month, "within 1 to 12");
+  /** Reads a month by its number, its name or the first three letters of it. */
+  static final class MonthName implements ITypeConverter<Month> {
+    @Override
+    public Month convert(String typed) {
+      String word = typed.strip().toLowerCase(Locale.ROOT);
+      for (Month each : Month.values()) {
+        String name = each.name().toLowerCase(Locale.ROOT);
+        boolean isName = word.length() >= SHORTEST && name.startsWith(word);
+        if (isName || NUMBER.matcher(word).replaceFirst("$1").equals("" + each.getValue())) {
+          return each;
+        }
+      }
+      throw new TypeConversionException(
+          "'"
+              + MessageText.of(typed, LONGEST_SHOWN)
+              + "' is no month, write numbers from 1 to 12 or names, such as 12,1,2 or march,april");
     }
   }
 
@@ -83,8 +105,7 @@ final class ReplayDays extends PackingCommand {
     requireRecords(first, last);
     List<DayExtremes> from = days("--origin", origin, first);
     List<DayExtremes> to = days("--destination", destination, last);
-    Set<Month> chosen = EnumSet.noneOf(Month.class);
-    months.forEach(month -> chosen.add(Month.of(month)));
+    Set<Month> chosen = EnumSet.copyOf(months);
     Parcel packing = packing(scenario);
     return atMost.ask(
         "Fewer --months take less.",

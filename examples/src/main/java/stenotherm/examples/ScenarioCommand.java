@@ -223,6 +223,9 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
 
   private Scenario readScenario() throws IOException {
     if (scenarioFile != null) {
+      if (Files.isDirectory(scenarioFile)) {
+        throw new IOException(scenarioFile + " is a folder, name the file in it");
+      }
       return ScenarioReader.read(scenarioFile);
     }
     try (InputStream in = ScenarioCommand.class.getResourceAsStream(SHIPPED)) {

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -18,6 +19,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.ExecutionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import stenotherm.base.MessageText;
 import stenotherm.words.LastWords;
@@ -47,6 +49,10 @@ public final class Stenotherm extends ConsoleCommand {
   private static final Pattern WORD = Pattern.compile("[a-z]+");
 
   private static final List<String> OPTIONS = List.of("-h", "--help", "-V", "--version");
+
+  private static final Pattern DIGITS = Pattern.compile("\\s*[+-]?[0-9]+\\s*");
+
+  private static final int LONGEST_SHOWN = 60;
 
   /** How long a computation may take to end after Ctrl-C [s]. */
   private static final int LAST_SECONDS = 5;
@@ -123,9 +129,38 @@ public final class Stenotherm extends ConsoleCommand {
     CommandLine program = new CommandLine(new Stenotherm());
     commands().forEach(program::addSubcommand);
     return program
+        .registerConverter(int.class, typed -> whole(typed, Integer::valueOf))
+        .registerConverter(Integer.class, typed -> whole(typed, Integer::valueOf))
+        .registerConverter(long.class, typed -> whole(typed, Long::valueOf))
+        .registerConverter(double.class, Stenotherm::number)
         .setExpandAtFiles(false)
         .setParameterExceptionHandler((wrong, args) -> explain(wrong))
         .setExecutionStrategy(Stenotherm::execute);
+  }
+
+  private static <T extends Number> T whole(String typed, Function<String, T> reading) {
+    try {
+      return reading.apply(typed.strip());
+    } catch (NumberFormatException wrong) {
+      throw new TypeConversionException(
+          quoted(typed)
+              + (DIGITS.matcher(typed).matches()
+                  ? " is too large a number"
+                  : " is not a whole number, write it in digits, such as 12"));
+    }
+  }
+
+  private static double number(String typed) {
+    try {
+      return Double.parseDouble(typed.strip());
+    } catch (NumberFormatException wrong) {
+      throw new TypeConversionException(
+          quoted(typed) + " is not a number, write it in digits with a point, such as 12 or 2.5");
+    }
+  }
+
+  private static String quoted(String typed) {
+    return "'" + MessageText.of(typed, LONGEST_SHOWN) + "'";
   }
 
   /**

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,6 +25,7 @@ import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
+import stenotherm.words.Units;
 
 class NewScenarioTest {
   @TempDir private Path folder;
@@ -37,7 +39,12 @@ class NewScenarioTest {
     file = folder.resolve("my.yaml");
   }
 
+  /** Answers in US measures, of a flight overnight. */
   private int answer(String answers) {
+    return answerAll("us\novernight by air\n" + answers);
+  }
+
+  private int answerAll(String answers) {
     return new CommandLine(new NewScenario(new StringReader(answers), LocalDate.of(2026, 3, 11)))
         .setOut(new PrintWriter(out, true))
         .setErr(new PrintWriter(err, true))
@@ -46,7 +53,7 @@ class NewScenarioTest {
 
   @Test
   void emptyAnswersGiveAShortCommentedScenario() throws IOException {
-    assertEquals(0, answer("\n\n\n\n\n\n\n"), err::toString);
+    assertEquals(0, answerAll("\n\n\n\n\n\n\n\n\n\n"), err::toString);
     String text = Files.readString(file);
     assertTrue(text.lines().count() <= 16, text);
     assertTrue(text.contains("  # "), text);
@@ -59,7 +66,7 @@ class NewScenarioTest {
   @Test
   void wrongAnswersAreToldAndAskedAgain() throws IOException {
     String answers =
-        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n8 fl oz\n\n"
+        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n8 fl oz\n\nfoam\n\n"
             + "8 x 8 x 7 in carton\n800 x 600 x 400 mm\nnone\n"
             + "New York, UTC-5 to Nowhere, UTC-8\nNew York, UTC-5 to Seattle, UTC-8\n"
             + "2026-01-15 18:00\n\n";
@@ -68,7 +75,8 @@ class NewScenarioTest {
     assertTrue(asked.contains("Did you mean"), asked);
     assertTrue(asked.contains("  axolotl"), asked);
     assertTrue(asked.contains("too little. "), asked);
-    assertTrue(asked.contains("sticks out") && asked.contains(" in carton has room"), asked);
+    assertTrue(
+        asked.contains("sticks out") && asked.contains(" inside, such as a carton of 1"), asked);
     Scenario scenario = ScenarioReader.read(file);
     assertEquals(2014, scenario.journey().sealing().getYear());
     assertTrue(scenario.packings().get(0).warmers().isEmpty());
@@ -76,6 +84,14 @@ class NewScenarioTest {
         2,
         scenario.packings().get(0).occupied().get(0).occupant().orElseThrow().body().mass(),
         1e-9);
+  }
+
+  /** Whoever has a box that is too small for the usual warmer goes on without one. */
+  @Test
+  void aWarmerThatDoesNotFitIsNotOffered() {
+    assertEquals(0, answer("\n\n\n1 1/2 in\n8 x 8 x 7 in carton\n\n\n\n"), err::toString);
+    assertTrue(out.toString().contains("on lid does not fit: 'warmer' sticks out"), out::toString);
+    assertTrue(out.toString().contains("Which warmer? [none] "), out::toString);
   }
 
   @Test
@@ -94,7 +110,7 @@ class NewScenarioTest {
   @Test
   void nothingIsReplaced() throws IOException {
     Files.writeString(file, "mine");
-    assertEquals(ConsoleCommand.CANNOT_WRITE, answer("\n\n\n\n\n\n\n"));
+    assertEquals(ConsoleCommand.CANNOT_WRITE, answer("\n\n\n\n\n\n\n\n"));
     assertEquals("mine", Files.readString(file));
     assertTrue(out.toString().isEmpty(), "no question is asked in vain");
   }
@@ -107,19 +123,80 @@ class NewScenarioTest {
   @ParameterizedTest
   @MethodSource("animals")
   void everyAnimalGetsThrough(String name) throws IOException {
+    getsThrough("us\n\n", name);
+  }
+
+  @ParameterizedTest
+  @MethodSource("animals")
+  void everyAnimalGetsThroughByRoadInMetricMeasures(String name) throws IOException {
+    getsThrough("metric\nroad\n", name);
+  }
+
+  private void getsThrough(String first, String name) throws IOException {
     Animal animal = Animals.named(name);
     assertTrue(UsualMasses.has(animal), name);
-    assertEquals(0, answer(name + "\n\n\n\n\n\n\n"), () -> out + "" + err);
+    assertEquals(0, answerAll(first + name + "\n\n\n\n\n\n\n\n"), () -> out + "" + err);
     assertFalse(out.toString().contains("too little"), out::toString);
-    // seven questions, none of them twice
-    assertEquals(8, out.toString().split("\\? \\[", -1).length, out::toString);
+    // ten questions, none of them twice
+    assertEquals(11, out.toString().split("\\? \\[", -1).length, out::toString);
     Scenario scenario = ScenarioReader.read(file);
     assertEquals(1, scenario.packings().get(0).warmers().size());
   }
 
   @Test
+  void metricAnswersGiveAMetricScenario() throws IOException {
+    assertEquals(0, answerAll("cm\nroad\n\n\n?\n\n?\n30 mm\n?\n\n\n\n\n"), () -> out + "" + err);
+    String text = Files.readString(file);
+    for (String piece :
+        List.of(
+            "units: metric",
+            "template: two days by road",
+            "cup: '750 ml cup'",
+            "box: '20 x 20 x 20 cm carton'",
+            "foam: 'foam 30 mm'",
+            "warmer: '72 hour warmer on lid'",
+            "'-2 to 7 °C'")) {
+      assertTrue(text.contains(piece), () -> piece + " in " + text);
+    }
+    String asked = out.toString();
+    assertTrue(asked.contains("  250 ml cup") && !asked.contains("fl oz"), asked);
+    assertTrue(asked.contains("  30 x 20 x 20 cm carton"), asked);
+    Scenario scenario = ScenarioReader.read(file);
+    assertEquals(Units.METRIC, scenario.units());
+    assertEquals(9, scenario.journey().legs().size());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "furlongs|\"furlongs\" is neither metric nor us",
+        "us\\nby sea|there is no \"by sea\"",
+        // two journeys are by air
+        "us\\nby air|Known: overnight by air, two days by road"
+      })
+  void unknownMeasuresAndWaysAreTold(String typed, String told) {
+    assertEquals(ConsoleCommand.FAILED, answerAll(typed.replace("\\n", "\n") + "\n"));
+    assertTrue(out.toString().contains(told), out::toString);
+  }
+
+  @Test
+  void aUsualMassHasItsSourceAndCrowdsAreToldOf() {
+    answer("\n");
+    assertTrue(
+        out.toString().contains("60 g is usual for an adult leopard gecko: "), out::toString);
+    assertTrue(out.toString().contains("Add-my-Pet, entry Eublepharis macularius"), out::toString);
+    answer("house gecko\n");
+    assertTrue(
+        out.toString().contains("adult house gecko: a rough mass of adults (assumed)"),
+        out::toString);
+    answer("phidippus regius\n2 x 1 g\n");
+    assertTrue(out.toString().contains("Take care: 2 animals, regal jumping"), out::toString);
+  }
+
+  @Test
   void aMassBesideTheNameIsTaken() throws IOException {
-    assertEquals(0, answer("dyeing poison frog, 5 g\n\n\n\n\n\n"), () -> out + "" + err);
+    assertEquals(0, answer("dyeing poison frog, 5 g\n\n\n\n\n\n\n"), () -> out + "" + err);
     assertFalse(out.toString().contains("How heavy"), out::toString);
     assertTrue(Files.readString(file).contains("animal: 'dyeing poison frog, 5 g'"));
   }
@@ -155,7 +232,7 @@ class NewScenarioTest {
 
   @Test
   void weatherInTheWrongUnitIsTold() {
-    answer("\n\n\n\n\n48 to 66 °C\n");
+    answer("\n\n\n\n\n\n48 to 66 °C\n");
     assertTrue(out.toString().contains("Did you mean °F?"), out::toString);
   }
 }

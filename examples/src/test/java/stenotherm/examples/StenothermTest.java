@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Month;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -100,6 +101,41 @@ class StenothermTest {
     assertEquals(2, lines.size(), wrong.err());
     assertTrue(lines.get(0).contains(option), wrong.err());
     assertTrue(lines.get(1).matches("see .*map --help"), wrong.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "search --candidates many|'many' is not a whole number, write it in digits",
+        "map --nodes 2.5|'2.5' is not a whole number",
+        "compare --most-cells 99999999999999999999|is too large a number",
+        "rank --error-per-day 3,5|'3,5' is not a number, write it in digits with a point",
+        "replay --months 13|'13' is no month, write numbers from 1 to 12 or names",
+        "replay --months ma|'ma' is no month"
+      })
+  void aWrongNumberIsToldWithWhatIsExpected(String line, String told) {
+    Said wrong = Said.to((Object[]) line.split(" ", -1));
+    assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
+    assertTrue(wrong.err().contains(told), wrong.err());
+  }
+
+  @ParameterizedTest
+  @CsvSource({"march, MARCH", "Sept, SEPTEMBER", "03, MARCH", "12, DECEMBER"})
+  void monthsHaveNumbersAndNames(String typed, Month month) {
+    assertEquals(month, new ReplayDays.MonthName().convert(typed));
+  }
+
+  @Test
+  void aFileThatIsNotThereIsToldWithItsFolder() {
+    String here = Path.of("").toAbsolutePath().toString();
+    assertEquals(
+        "cannot read the scenario: there is no file missing.yaml in the folder " + here,
+        Said.to("compare", "missing.yaml").err().strip());
+    assertTrue(
+        Said.to("compare", "nowhere/missing.yaml").err().contains("there is no folder " + here));
+    assertTrue(Said.to("compare", "src").err().contains("src is a folder, name the file in it"));
+    assertTrue(Said.to("new", "nowhere/my.yaml").err().contains("make it first"));
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -224,21 +225,21 @@ final class PackingReader {
           throw packing.node().failAt(key, "cannot be given together with warmers");
         }
       }
+      Node listed = packing.require(WARMERS);
+      if (isNothing(listed)) {
+        return List.of();
+      }
       List<PlacedWarmer> warmers = new ArrayList<>();
       Faults faults = new Faults();
       int number = 0;
-      for (Node each : packing.require(WARMERS).asSequence().items()) {
+      for (Node each : listed.asSequence().items()) {
         String usual = WARMER + " " + ++number;
         faults.attempt(() -> item(each, WARMER, usual, containers)).ifPresent(warmers::add);
       }
       faults.throwIfAny();
       return warmers;
     }
-    boolean without =
-        packing
-            .optional(WARMER)
-            .map(node -> node instanceof ScalarNode scalar && scalar.text().equals(Layers.NONE))
-            .orElse(true);
+    boolean without = packing.optional(WARMER).map(PackingReader::isNothing).orElse(true);
     if (without) {
       for (String key : WARMER_KEYS.subList(1, WARMER_KEYS.size())) {
         if (packing.has(key)) {
@@ -250,6 +251,11 @@ final class PackingReader {
     MappingNode warmer = packing.node().only(WARMER_KEYS);
     return List.of(
         warmer(KeyedSection.of(warmer, Vocabulary.WARMER, assumptions), WARMER, containers));
+  }
+
+  private static boolean isNothing(Node node) {
+    return node instanceof ScalarNode scalar
+        && Vocabulary.NOTHING.contains(scalar.text().toLowerCase(Locale.ROOT));
   }
 
   private PlacedWarmer item(Node node, String key, String usual, List<Container> containers) {
@@ -308,7 +314,7 @@ final class PackingReader {
 
   private List<PlacedPack> packs(KeyedSection packing, List<Container> containers) {
     Node node = packing.optional("packs").orElse(null);
-    if (node == null) {
+    if (node == null || isNothing(node)) {
       return List.of();
     }
     List<PlacedPack> packs = new ArrayList<>();

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
 import stenotherm.journey.JourneyTemplate;
@@ -29,6 +30,15 @@ import stenotherm.weather.RecordedWeather;
  */
 final class Vocabulary {
   private static final String ASSUMED = "assumed";
+
+  /** What people write where there is no warmer and no pack. */
+  static final List<String> NOTHING = List.of(Layers.NONE, "no", "false");
+
+  private static final Form NONE_OR_NO =
+      new Form.Single(
+          "`none` or `no`",
+          Map.of("enum", List.of(Layers.NONE, "no", false)),
+          List.of(Layers.NONE, "no"));
 
   private static final Form LENGTH = Form.called("length", Form.of(Quantity.LENGTH, "10 mm"));
   private static final Form DURATION = Form.called("duration", Form.of(Quantity.DURATION, "8 h"));
@@ -86,8 +96,8 @@ final class Vocabulary {
       Form.called(
           "animal and mass",
           Form.written(
-              "[animal](#animals) and its mass, such as `leopard gecko, 40 g`; several in one"
-                  + " container as in `house gecko, 2 x 4 g`",
+              "[animal](#animals), by its common or its scientific name, and its mass, such as"
+                  + " `leopard gecko, 40 g`; several in one container as in `house gecko, 2 x 4 g`",
               animals()));
 
   private static final Form RANGE =
@@ -164,7 +174,10 @@ final class Vocabulary {
               Form.written("diameter x height, such as `100 x 60 mm`", List.of("100 x 60 mm")),
               Form.written(
                   "[container](#containers) by name, such as `8 fl oz` or `8 oz deli cup`",
-                  vesselSizes())));
+                  vesselSizes()),
+              Form.written(
+                  "round cup by its volume, such as `500 ml` or `0.5 l`",
+                  List.of("500 ml", "0.5 l"))));
 
   private static final Form POSITION = Form.called("position", new Form.Items(LENGTH, 2, 3));
 
@@ -822,7 +835,7 @@ final class Vocabulary {
                   .where("with several containers"),
               Key.optional(
                   "warmer",
-                  Form.either(WARMER_ON, Form.oneOf(List.of("none")), Form.table(OWN_WARMER)),
+                  Form.either(WARMER_ON, NONE_OR_NO, Form.table(OWN_WARMER)),
                   "a single warmer and what it is on",
                   "no warmer"),
               Key.optional(
@@ -844,10 +857,14 @@ final class Vocabulary {
                   "film", FILM.form(), "as in [warmer](#warmer), for a single one", "as in warmer"),
               Key.optional(
                   "warmers",
-                  Form.listOf(Form.either(WARMER_ON, Form.table(WARMER))),
+                  Form.either(Form.listOf(Form.either(WARMER_ON, Form.table(WARMER))), NONE_OR_NO),
                   "several warmers",
                   "no warmer"),
-              Key.optional("packs", Form.listOf(Form.table(PACK)), "packs", "no packs"),
+              Key.optional(
+                  "packs",
+                  Form.either(Form.listOf(Form.table(PACK)), NONE_OR_NO),
+                  "packs",
+                  "no packs"),
               Key.optional(
                   "measured",
                   Form.table(MEASURED),
@@ -1047,7 +1064,9 @@ final class Vocabulary {
   }
 
   private static List<String> boxSizes() {
-    return BoxSizes.all().stream().map(BoxSize::name).toList();
+    return Stream.concat(BoxSizes.all().stream(), BoxSizes.metric().stream())
+        .map(BoxSize::name)
+        .toList();
   }
 
   private static List<String> animals() {

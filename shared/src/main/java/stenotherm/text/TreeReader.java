@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
 
 /**
@@ -27,6 +29,9 @@ final class TreeReader {
   private static final int MOST_FAULTS = 100;
 
   private static final String TOO_LONG = "is longer than " + Document.MAXIMUM_TEXT + " characters";
+
+  /** A number and a comma, after which no blank stands. */
+  private static final Pattern BEFORE_COMMA = Pattern.compile("([+\\-−]?[0-9]+),$");
 
   private final SourceText source;
   private final UnaryOperator<String> examples;
@@ -137,6 +142,11 @@ final class TreeReader {
       String keyPath = MappingNode.pathOf(path, key);
       TextPosition keyPosition = positionOf(parser);
       noReference(parser, keyPosition, path);
+      Optional<String> typed = decimalComma(source.before(keyPosition), key);
+      if (typed.isPresent() && parser.nextToken() == JsonToken.VALUE_NULL) {
+        keep(new TextFormatException(keyPosition, path, typed.get()));
+        continue;
+      }
       faultOf(key).ifPresent(problem -> keep(new TextFormatException(keyPosition, path, problem)));
       MappingNode.Entry earlier = entries.get(key);
       if (earlier != null) {
@@ -146,10 +156,24 @@ final class TreeReader {
                 keyPath,
                 "is given twice, first on line " + earlier.keyPosition().line()));
       }
-      parser.nextToken();
+      if (typed.isEmpty()) {
+        parser.nextToken();
+      }
       entries.put(key, new MappingNode.Entry(keyPosition, readValue(parser, keyPath, depth + 1)));
     }
     return new MappingNode(position, path, entries);
+  }
+
+  /** What to say of a number with a decimal comma, whose digits after it are taken for a key. */
+  private static Optional<String> decimalComma(String before, String key) {
+    Matcher number = BEFORE_COMMA.matcher(before);
+    if (key.isEmpty() || !Character.isDigit(key.charAt(0)) || !number.find()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Messages.quote(number.group(1) + "," + key)
+            + " has a decimal comma, which ends a value inside { }; write a point, as in "
+            + Messages.plain(number.group(1) + "." + key));
   }
 
   private static Optional<String> faultOf(String key) {

@@ -21,11 +21,11 @@ class ImplausibleTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 20 x 18 x 15 mm",
-            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X; make the box larger or the walls thinner; the outer box is 20.0 x 18.0 x 15.0 mm (0.79 x 0.71 x 0.59 in)"),
+            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X, where they take 46.0 mm (1.81 in); make the box larger or the walls thinner; the outer box is 20.0 x 18.0 x 15.0 mm (0.79 x 0.71 x 0.59 in)"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS 20, 19 cm",
-            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X; make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 150.0 mm (7.99 x 7.09 x 5.91 in)"),
+            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X, where they take 388.0 mm (15.28 in); make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 150.0 mm (7.99 x 7.09 x 5.91 in)"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: gel pack 19 mm",

@@ -15,8 +15,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import stenotherm.animal.Animal;
+import stenotherm.animal.Animals;
+import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Temperatures;
 import stenotherm.material.Materials;
@@ -57,6 +60,39 @@ class KeepersFilesTest {
     Scenario scenario = ScenarioReader.read(file);
     assertTrue(scenario.journey().legs().size() > 1);
     assertEquals(List.of(), Schemas.complaints(Files.readString(file)));
+  }
+
+  @Test
+  void metricFilesMayNameTheSpeciesAndNoWarmer() {
+    Scenario scenario = ScenarioReader.read("s.yaml", ScenarioFiles.METRIC);
+    Parcel parcel = scenario.packings().get(0);
+    assertEquals(Animals.CORN_SNAKE, parcel.containers().get(0).occupant().orElseThrow().animal());
+    assertEquals(0.0005, parcel.containers().get(0).vessel().volume(), 1e-9);
+    assertEquals(List.of(), parcel.packs());
+    scenario.packings().forEach(each -> assertEquals(List.of(), each.warmers()));
+    assertEquals(0.208, parcel.outer().size(Axis.X), 1e-12);
+    assertEquals(List.of(), Schemas.complaints(ScenarioFiles.METRIC));
+  }
+
+  /** Several in one container are told of where they eat each other, and where sizes matter. */
+  @ParameterizedTest
+  @CsvSource({
+    "'regal jumping spider, 2 x 1 g', eat each other: each needs a container of its own",
+    "'axolotl, 2 x 9 g', must be of one size: a larger one eats a smaller one",
+    "'corn snake, 2 x 7 g', ''",
+    "'Phidippus regius, 1 g', ''"
+  })
+  void whoEatsItsOwnKindIsToldOf(String animal, String told) {
+    Parcel parcel =
+        read(ScenarioFiles.METRIC.replace("pantherophis GUTTATUS, 20 g", animal)).packings().get(0);
+    assertEquals(
+        !told.isEmpty(),
+        parcel.cautions().stream()
+            .anyMatch(
+                each ->
+                    each.startsWith("In 'cup': 2 animals, ")
+                        && each.contains(told)
+                        && each.endsWith("(common practice, no source).")));
   }
 
   @Test

@@ -246,6 +246,28 @@ final class ScenarioFiles {
   /** Where the tables lie that a scenario names. */
   static final Path SHIPPED = Path.of("../examples/src/main/resources/stenotherm/examples");
 
+  /** By the centimetre, with the words that keepers have for nothing. */
+  static final String METRIC =
+      """
+      format: 1
+      title: By road
+      animal: pantherophis GUTTATUS, 20 g
+      cup: 500 ml
+      journey: two days by road, 12 to 20 °C
+      packings:
+        - name: small
+          box: 20 x 20 x 15 cm carton
+          foam: EPS 20 20 mm
+          fill: shredded paper
+          warmer: no
+          packs: none
+        - name: large
+          box: 25 x 25 x 20 cm carton
+          foam: XPS 30 mm
+          fill: shredded paper
+          warmers: none
+      """;
+
   private ScenarioFiles() {}
 
   /** The scenarios of this class and all that are shipped. */

@@ -77,7 +77,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "towel: 3 mm",
             "towel: 70 mm",
-            "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.40 in) too little. Take a larger one, such as '32 fl oz', or at most 42.9 mm (1.68 in) of bedding"),
+            "s.yaml:5:5: containers[0] (left): the bedding takes 70.0 mm (2.76 in) of height but the container has 60.0 mm (2.36 in): 10.0 mm (0.40 in) too little. Take a larger one, such as '32 fl oz' or '750 ml', or at most 42.9 mm (1.68 in) of bedding"),
         arguments(
             "towel: 3 mm",
             "bedding: [damp coir 5 mm, damp coir 5 mm]",
@@ -193,7 +193,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "gap: 20 mm",
             "gap: 200 mm",
-            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity at the left by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
+            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity at the left by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). So placed it takes 372 x 200 x 185 mm (14.7 x 7.9 x 7.3 in) inside"),
         arguments(
             "gap: 20 mm",
             "cup: 8 fl oz",
@@ -225,7 +225,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "offset: [10 mm, -5 mm]",
             "offset: [90 mm, 0 mm]",
-            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
+            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). So placed it takes 308 x 200 x 185 mm (12.2 x 7.9 x 7.3 in) inside, such as a carton of 16 x 12 x 10 in or 40 x 30 x 30 cm"),
         arguments(
             "offset: [10 mm, -5 mm]",
             "position: [10 mm, -5 mm]",
@@ -253,7 +253,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "position: [0 mm, 170 mm, 90 mm], thin",
-            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity at the back by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in)"),
+            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity at the back by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). So placed it takes 240 x 344 x 240 mm (9.5 x 13.6 x 9.5 in) inside"),
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "stand-off: 3 mm, position: [0 mm, 70 mm, 90 mm], thin",
@@ -357,7 +357,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [70 mm, 70 mm, 0 mm]",
             "position: [0 mm, 0 mm, 0 mm]",
-            "s.yaml:30:5: packings[1] (stacked): 'container 3' overlaps 'bag' by 47.5 mm (1.87 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in)"),
+            "s.yaml:30:5: packings[1] (stacked): 'container 3' overlaps 'bag' by 47.5 mm (1.87 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in). No larger box helps: move one of them"),
         arguments(
             "water: 250 %",
             "water: -250 %",
@@ -365,7 +365,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "warmer: 72 hour warmer on vial",
             "warmer: 72 hour warmer on bag",
-            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 13.0 mm (0.51 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in)"),
+            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 13.0 mm (0.51 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in). No larger box helps: move one of them"),
         arguments(
             "opened: 1 h before sealing",
             "opened: 1 h before sealing\n    stand-off: 3 mm",
@@ -779,6 +779,10 @@ class WholeScenarioFaultsTest {
             "foam: EPS 20, 0.75 in",
             "s.yaml:8:69: packings[0].0.75 in: is taken for a key, because inside { } a comma ends a value; leave the comma before it out or put the whole value in quotes"),
         arguments(
+            "foam: EPS 20 0.75 in",
+            "foam: EPS 20 19,5 mm",
+            "s.yaml:8:64: packings[0]: '19,5 mm' has a decimal comma, which ends a value inside { }; write a point, as in 19.5 mm"),
+        arguments(
             "cup: 8 fl oz cup\n",
             "",
             "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),
@@ -809,7 +813,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 2 in",
-            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity at the lid by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in)"));
+            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity at the lid by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in). So placed it takes 95 x 95 x 34 mm (3.8 x 3.8 x 1.4 in) inside, such as a carton of 8 x 6 x 4 in or 15 x 15 x 15 cm"));
   }
 
   @ParameterizedTest

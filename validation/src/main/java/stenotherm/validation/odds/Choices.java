@@ -209,7 +209,8 @@ public final class Choices {
         without,
         animal.tissue(),
         animal.restingShape(),
-        animal.cautions());
+        animal.cautions(),
+        animal.companions());
   }
 
   private static Journey alone(Journey journey) {
