@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import stenotherm.base.Axis;
+import stenotherm.base.Lengths;
 import stenotherm.decision.AssessmentSettings;
 import stenotherm.decision.Harm;
 import stenotherm.decision.Level;
@@ -20,11 +22,13 @@ import stenotherm.decision.PackingSearch.Found;
 import stenotherm.decision.Remedy;
 import stenotherm.decision.SearchSpace;
 import stenotherm.grid.Box;
+import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Parcel;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * The smallest box that reaches wanted odds.
@@ -40,6 +44,10 @@ public final class SearchReport implements Answer {
 
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY);
+
+  /** Foam as it is sold by the millimetre [m]: common practice, no source. */
+  private static final List<Double> METRIC_FOAMS =
+      DoubleStream.of(10, 20, 30, 40, 50).map(Lengths::fromMillimetres).boxed().toList();
 
   private final Scenario scenario;
   private final Parcel parcel;
@@ -90,10 +98,11 @@ public final class SearchReport implements Answer {
       int threads,
       Comparison.Watcher progress) {
     SearchSpace usual = SearchSpace.usual(parcel, scenario.journey());
+    boolean metric = scenario.units() == Units.METRIC;
     SearchSpace space =
         new SearchSpace(
-            usual.boxes(),
-            usual.foams(),
+            metric ? BoxSizes.metric() : usual.boxes(),
+            metric ? METRIC_FOAMS : usual.foams(),
             usual.fillings(),
             usual.warmers(),
             usual.counts(),
