@@ -43,6 +43,9 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** Where so many are, all ways for air are. */
   private static final double AIR_ALONE = 0.75;
 
+  /** What a second change must gain in the odds to be worth its trouble [-]: assumed. */
+  private static final double ANOTHER = 0.03;
+
   /** Part of the work that ranks changes; done after the most promising are judged. */
   private static final double LOOKING = 0.2;
 
@@ -85,6 +88,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     private double surely() {
       return within.map(Odds::low).orElse(Double.NEGATIVE_INFINITY);
     }
+
+    /** By which changes are compared: two at once must gain something. */
+    private double worth() {
+      return surely() - ANOTHER * (remedy.parts().size() - 1);
+    }
   }
 
   /** A change and the shipment that it makes. */
@@ -103,13 +111,14 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /**
    * Returns the change that helps most.
    *
-   * @return the change with the best odds; empty if none has better ones than the shipment as it
-   *     is, by the lower ends of the intervals
+   * @return the change with the best odds, two at once if both together gain three points more;
+   *     empty if none has better ones than the shipment as it is, by the lower ends of the
+   *     intervals
    */
   public Optional<TriedChange> best() {
     return changes.stream()
-        .filter(each -> each.surely() > before.low())
-        .max(Comparator.comparingDouble(TriedChange::surely));
+        .filter(each -> each.worth() > before.low())
+        .max(Comparator.comparingDouble(TriedChange::worth));
   }
 
   /**

@@ -218,6 +218,27 @@ class ChangesTriedTest {
         foam.words(UNITS) + "; and " + spacer.words(UNITS), both.words(UNITS), "one after another");
   }
 
+  @Test
+  void aSecondChangeMustBeWorthItsTrouble() {
+    Odds before = new Odds(0.5, 0.45, 0.55);
+    Remedy foam = new Remedy.ThickerFoam();
+    Remedy both = new Remedy.Both(foam, new Remedy.WarmerOffWall(0.01));
+    assertEquals(
+        foam,
+        new ChangesTried(before, -1, List.of(judged(both, 0.62), judged(foam, 0.6)))
+            .best()
+            .orElseThrow()
+            .remedy());
+    assertEquals(
+        both,
+        new ChangesTried(before, -1, List.of(judged(both, 0.64), judged(foam, 0.6)))
+            .best()
+            .orElseThrow()
+            .remedy());
+    assertEquals(
+        Optional.empty(), new ChangesTried(before, -1, List.of(judged(both, 0.46))).best());
+  }
+
   /** Tape stays where it is, whatever else is changed. */
   @Test
   void aFilmIsTapedOnceAndStaysTaped() {

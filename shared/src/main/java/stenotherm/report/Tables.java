@@ -324,9 +324,9 @@ final class Tables {
     return new TextTable(
         "What was tried on '"
             + Judged.best(rows).label()
-            + "': what is left to the ends of its temperatures on a rather cold and a rather hot"
-            + " journey, computed roughly; of the most promising the odds. Air counts in the"
-            + " odds alone",
+            + "'. Left: to the nearer end of its temperatures, on a rather cold and a rather hot"
+            + " journey, computed roughly. What promises most, cold and heat taken together, comes"
+            + " first and has odds; air counts in the odds alone",
         List.of("change", "left", "of 100 go well"),
         lines);
   }
