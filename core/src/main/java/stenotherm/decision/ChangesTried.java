@@ -3,13 +3,12 @@ package stenotherm.decision;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicReference;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
+import stenotherm.base.Range;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
 import stenotherm.study.Fate;
@@ -31,7 +30,7 @@ import stenotherm.transit.Variation;
  *
  * @param before odds of the shipment as it is
  * @param margin its {@link TriedChange#margin} [K]
- * @param changes the changes, the most promising first
+ * @param changes the changes: two at once, if they were judged, then the most promising first
  */
 public record ChangesTried(Odds before, double margin, List<TriedChange> changes) {
   /** Changes judged by odds; the others are left after one typical journey. */
@@ -46,9 +45,13 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** What a second change must gain in the odds to be worth its trouble [-]: assumed. */
   private static final double ANOTHER = 0.03;
 
-  /** Part of the work that ranks changes; done after the most promising are judged. */
+  /** Parts of the work that are done when models are made. */
   private static final double LOOKING = 0.2;
 
+  /** The same when changes are ranked. */
+  private static final double LOOKED = 0.25;
+
+  /** The same when the most promising are judged one by one. */
   private static final double JUDGED = 0.75;
 
   /**
@@ -60,13 +63,16 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   private static final int FEW_POINTS = 8;
 
   /**
-   * How far towards the ends of their ranges weather and warmers lie in the cold and in the hot
-   * journey of a first look: not all of it is at its worst at once.
+   * How far towards the ends of their ranges weather and warmers lie in two journeys by which those
+   * of a first look are found.
    */
   private static final double TOWARDS_ENDS = 0.6;
 
-  private static final Variation COLD = towards(-TOWARDS_ENDS);
-  private static final Variation HOT = towards(TOWARDS_ENDS);
+  /** Those of a first look lie no nearer to the typical one, and no farther out. */
+  private static final Range POSITIONS = new Range(0.1, 1);
+
+  /** One journey in twenty. */
+  private static final double SELDOM = 0.05;
 
   /**
    * A change and what came of it.
@@ -122,14 +128,14 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   /**
-   * Tries changes. Each goes through a cold and a hot journey on the coarsest grid of a judgement,
-   * to some tenths of a kelvin. By what the margins change there, the odds of the packing as it is
-   * are moved; the two changes that promise most are judged by odds on a quarter of the usual
-   * number of journeys; what that grid misses of the packing as it is counts as error. Where air is
-   * short, a way for air is one of the two; sides of the box that mirror each other stand for each
-   * other. Where neither likely holds, both together are judged as well, unless they are about the
-   * same thing. A box that becomes too hot rather than too cold is not given its first warmer, the
-   * others nothing chilled.
+   * Tries changes. Each goes through a cold and a hot journey, such as one in twenty is, on the
+   * coarsest grid of a judgement, to some tenths of a kelvin. By what the margins change there, the
+   * odds of the packing as it is are moved; the two changes that promise most are judged by odds on
+   * a quarter of the usual number of journeys; what that grid misses of the packing as it is counts
+   * as error. Where air is short, a way for air is one of the two; sides of the box that mirror
+   * each other stand for each other. Where neither likely holds, both together are judged as well,
+   * unless they are about the same thing. A box that becomes too hot rather than too cold is not
+   * given its first warmer, the others nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -162,25 +168,31 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
               });
     }
     // the packing as it is takes longest and comes first, lest it is left to one thread at the end
-    AtomicReference<ParcelModel> asItIs = new AtomicReference<>();
-    Candidate[] looked = new Candidate[remedies.size()];
+    ParcelModel[] models = new ParcelModel[1 + remedies.size()];
     workers.each(
-        1 + looked.length,
+        models.length,
         0,
         LOOKING,
-        task -> {
-          if (task == 0) {
-            asItIs.set(coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS));
-          } else {
-            Remedy.Shipment changed = shipments.get(task - 1);
-            RoughOdds.Margins margins = margins(rough(changed, one), changed.journey());
-            TriedChange change =
-                new TriedChange(remedies.get(task - 1), margins.tighter(), Optional.empty());
-            looked[task - 1] = new Candidate(change, changed, margins);
-          }
+        task ->
+            models[task] =
+                task == 0
+                    ? coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS)
+                    : rough(shipments.get(task - 1), one));
+    ParcelModel unchanged = models[0];
+    TwoJourneys two = TwoJourneys.of(unchanged, journey, now.odds());
+    RoughOdds.Margins before = two.margins(unchanged, journey);
+    Candidate[] looked = new Candidate[remedies.size()];
+    workers.each(
+        looked.length,
+        LOOKING,
+        LOOKED,
+        number -> {
+          Remedy.Shipment changed = shipments.get(number);
+          RoughOdds.Margins margins = two.margins(models[1 + number], changed.journey());
+          TriedChange change =
+              new TriedChange(remedies.get(number), margins.tighter(), Optional.empty());
+          looked[number] = new Candidate(change, changed, margins);
         });
-    ParcelModel unchanged = Objects.requireNonNull(asItIs.get());
-    RoughOdds.Margins before = margins(unchanged, journey);
     RoughOdds rough = RoughOdds.of(before, now.odds());
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
     candidates.sort(Comparator.comparingDouble(each -> rough.failing(each.margins())));
@@ -199,14 +211,14 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
               });
     }
     CoarseOutlook.Missed missed = CoarseOutlook.Missed.by(planned, now.error().total(), unchanged);
-    FewJourneys few = new FewJourneys(missed, workers);
+    FewJourneys few = new FewJourneys(missed, two, workers);
     List<TriedChange> changes =
         new ArrayList<>(candidates.stream().map(Candidate::change).toList());
     List<Integer> finalists = finalists(changes);
     Odds[] odds = new Odds[finalists.size()];
     workers.each(
         odds.length,
-        LOOKING,
+        LOOKED,
         JUDGED,
         number -> odds[number] = few.odds(candidates.get(finalists.get(number)).changed(), one));
     for (int number = 0; number < odds.length; number++) {
@@ -228,7 +240,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   /** Judges by odds on a quarter of the usual number of journeys. */
-  private record FewJourneys(CoarseOutlook.Missed missed, WatchedWorkers workers) {
+  private record FewJourneys(CoarseOutlook.Missed missed, TwoJourneys two, WatchedWorkers workers) {
     Odds odds(Remedy.Shipment changed, AssessmentSettings settings) {
       StudySettings usual = settings.study();
       List<Journey> there = List.of(changed.journey());
@@ -249,7 +261,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
               changed ->
                   new TriedChange(
                       change,
-                      margins(rough(changed, settings), changed.journey()).tighter(),
+                      two.margins(rough(changed, settings), changed.journey()).tighter(),
                       Optional.of(odds(changed, settings))));
     }
   }
@@ -266,7 +278,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     }
     Remedy first = judged.get(0).remedy();
     Remedy second = judged.get(1).remedy();
-    return first.concern() == second.concern()
+    return first.subject() == second.subject()
         ? Optional.empty()
         : Optional.of(new Remedy.Both(first, second));
   }
@@ -320,20 +332,44 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     return ParcelModel.of(parcel, List.of(journey), settings.meshScaled(Assessor.COARSE), scope);
   }
 
-  private static Variation towards(double position) {
-    return Variation.NOMINAL
-        .with(Factor.AMBIENT, position)
-        .with(Factor.WARMER_STRENGTH, position)
-        .with(Factor.RATING_BENCH, position);
-  }
-
   /**
-   * What is left [K]: towards the cold in the cold journey, towards the heat in the hot one. A
-   * typical journey would tell nothing of what makes journeys differ less.
+   * A cold and a hot journey, each such that the margin of the packing as it is on it is that of
+   * one journey in twenty. A typical journey would tell nothing of what makes journeys differ less.
    */
-  private static RoughOdds.Margins margins(ParcelModel model, Journey journey) {
-    return new RoughOdds.Margins(
-        fate(model, journey, COLD).cold().margin(), fate(model, journey, HOT).hot().margin());
+  private record TwoJourneys(Variation cold, Variation hot) {
+    static TwoJourneys of(ParcelModel unchanged, Journey journey, StudyResult odds) {
+      Fate typical = fate(unchanged, journey, Variation.NOMINAL);
+      Fate colder = fate(unchanged, journey, towards(-TOWARDS_ENDS));
+      Fate hotter = fate(unchanged, journey, towards(TOWARDS_ENDS));
+      double cold =
+          position(
+              odds.coldMargin(0.5) - odds.coldMargin(SELDOM),
+              typical.cold().margin() - colder.cold().margin());
+      double hot =
+          position(
+              odds.hotMargin(0.5) - odds.hotMargin(SELDOM),
+              typical.hot().margin() - hotter.hot().margin());
+      return new TwoJourneys(towards(-cold), towards(hot));
+    }
+
+    /** Where a margin has moved as far as on one journey in twenty, if it moves in proportion. */
+    private static double position(double seldom, double moved) {
+      double part = moved > 0 ? seldom / moved : 1;
+      return Math.max(POSITIONS.low(), Math.min(POSITIONS.high(), part * TOWARDS_ENDS));
+    }
+
+    private static Variation towards(double position) {
+      return Variation.NOMINAL
+          .with(Factor.AMBIENT, position)
+          .with(Factor.WARMER_STRENGTH, position)
+          .with(Factor.RATING_BENCH, position);
+    }
+
+    /** What is left [K]: towards the cold in the cold journey, towards the heat in the hot one. */
+    RoughOdds.Margins margins(ParcelModel model, Journey journey) {
+      return new RoughOdds.Margins(
+          fate(model, journey, cold).cold().margin(), fate(model, journey, hot).hot().margin());
+    }
   }
 
   private static Fate fate(ParcelModel model, Journey journey, Variation variation) {

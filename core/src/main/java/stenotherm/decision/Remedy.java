@@ -71,7 +71,7 @@ public sealed interface Remedy {
   String words(UnitWords units);
 
   /** What a change is about: two about the same are not made together. */
-  enum Concern {
+  enum Subject {
     /** Thickness of the walls. */
     FOAM,
     /** What fills the room. */
@@ -95,7 +95,7 @@ public sealed interface Remedy {
    *
    * @return one of the things that a keeper can change
    */
-  Concern concern();
+  Subject subject();
 
   /**
    * Lists the single changes that it is made of.
@@ -193,7 +193,7 @@ public sealed interface Remedy {
    * @return true if its use lies in the air, which margins do not tell
    */
   default boolean letsAirIn() {
-    return concern() == Concern.AIR;
+    return subject() == Subject.AIR;
   }
 
   /** Seams that fit, without the tape on them. */
@@ -204,8 +204,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.AIR;
+    public Subject subject() {
+      return Subject.AIR;
     }
 
     @Override
@@ -228,8 +228,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.AIR;
+    public Subject subject() {
+      return Subject.AIR;
     }
 
     @Override
@@ -262,8 +262,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.FOAM;
+    public Subject subject() {
+      return Subject.FOAM;
     }
 
     @Override
@@ -286,8 +286,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.FOAM;
+    public Subject subject() {
+      return Subject.FOAM;
     }
 
     @Override
@@ -350,8 +350,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.FILL;
+    public Subject subject() {
+      return Subject.FILL;
     }
 
     @Override
@@ -369,8 +369,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.WARMER;
+    public Subject subject() {
+      return Subject.WARMER;
     }
 
     @Override
@@ -391,8 +391,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.WARMER;
+    public Subject subject() {
+      return Subject.WARMER;
     }
 
     @Override
@@ -418,8 +418,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.WARMER;
+    public Subject subject() {
+      return Subject.WARMER;
     }
 
     @Override
@@ -445,8 +445,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.WARMER;
+    public Subject subject() {
+      return Subject.WARMER;
     }
 
     @Override
@@ -470,8 +470,8 @@ public sealed interface Remedy {
   }
 
   /**
-   * Something cold under the lid that is not frozen: it takes up heat without chilling an animal as
-   * ice may, and as it does not melt, odds take no longer than those of other changes.
+   * Something cold under the lid that is not frozen. As it does not melt, odds take no longer than
+   * those of other changes; whether it chills the animal is for these to tell.
    */
   record ChilledPack() implements Remedy {
     /** A quarter of a litre, flat [m]: assumed. */
@@ -503,8 +503,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.COLD;
+    public Subject subject() {
+      return Subject.COLD;
     }
 
     @Override
@@ -526,7 +526,11 @@ public sealed interface Remedy {
     }
   }
 
+  /** The packing with each warmer changed; a change of what is not there is refused. */
   private static Parcel withEach(Parcel parcel, UnaryOperator<PlacedWarmer> change) {
+    if (parcel.warmers().isEmpty()) {
+      throw new InvalidInputException("packing '" + parcel.name() + "'", "has no warmer to change");
+    }
     return parcel.withWarmers(parcel.warmers().stream().map(change).toList());
   }
 
@@ -542,8 +546,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.WARMER;
+    public Subject subject() {
+      return Subject.WARMER;
     }
 
     @Override
@@ -569,8 +573,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.OPENING;
+    public Subject subject() {
+      return Subject.OPENING;
     }
 
     @Override
@@ -594,8 +598,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.START;
+    public Subject subject() {
+      return Subject.START;
     }
 
     @Override
@@ -616,8 +620,8 @@ public sealed interface Remedy {
     }
 
     @Override
-    public Concern concern() {
-      return Concern.DELIVERY;
+    public Subject subject() {
+      return Subject.DELIVERY;
     }
 
     @Override
@@ -648,10 +652,10 @@ public sealed interface Remedy {
       return first.words(units) + "; and " + second.words(units);
     }
 
-    /** That of the first. */
+    /** That of the first; no third change goes with two. */
     @Override
-    public Concern concern() {
-      return first.concern();
+    public Subject subject() {
+      return first.subject();
     }
 
     @Override

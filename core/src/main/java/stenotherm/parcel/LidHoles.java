@@ -42,7 +42,11 @@ public record LidHoles(int count, double diameter) {
           "number of holes in a lid", count + " must lie between 0 and " + MOST);
     }
     Checks.within(
-        "diameter of a hole in a lid", diameter, DIAMETERS, "m", "A pin makes a hole of 0.8 mm.");
+        "diameter of a hole in a lid",
+        diameter,
+        DIAMETERS,
+        "m",
+        "Keepers punch holes of some 2 mm.");
   }
 
   /** Each of them. */

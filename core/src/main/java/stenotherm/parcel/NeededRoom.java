@@ -22,6 +22,9 @@ final class NeededRoom {
   /** Far below the millimetre that is shown [m]. */
   private static final double CLOSE = 1e-6;
 
+  /** What sizes may be found too large, lest a round number is shown as the next one [m]. */
+  private static final double SLACK = 2 * CLOSE;
+
   private static final List<Material> BOARDS =
       List.of(Materials.CORRUGATED_BOARD, Materials.DOUBLE_WALL_BOARD);
 
@@ -66,22 +69,22 @@ final class NeededRoom {
     return Optional.empty();
   }
 
-  /** Says what would do: the smallest cavity, and the smallest usual cartons with these walls. */
+  /** Says what would do: a smallest cavity, and the smallest usual cartons with these walls. */
   String inWords(Walls walls) {
     double[] least = least();
     if (least.length == 0) {
-      return "No larger box helps: move one of them";
+      return "No larger box helps: move what does not fit";
     }
     String size =
         String.format(
             Locale.ROOT,
-            "So placed it takes %.0f x %.0f x %.0f mm (%.1f x %.1f x %.1f in) inside",
-            up(Lengths.toMillimetres(least[0]), 1),
-            up(Lengths.toMillimetres(least[1]), 1),
-            up(Lengths.toMillimetres(least[2]), 1),
-            up(Lengths.toInches(least[0]), 10),
-            up(Lengths.toInches(least[1]), 10),
-            up(Lengths.toInches(least[2]), 10));
+            "It would fit into %.0f x %.0f x %.0f mm (%.1f x %.1f x %.1f in) inside",
+            Math.ceil(Lengths.toMillimetres(least[0] - SLACK)),
+            Math.ceil(Lengths.toMillimetres(least[1] - SLACK)),
+            Math.ceil(Lengths.toMillimetres(least[2] - SLACK)),
+            tenthsUp(Lengths.toInches(least[0] - SLACK)),
+            tenthsUp(Lengths.toInches(least[1] - SLACK)),
+            tenthsUp(Lengths.toInches(least[2] - SLACK)));
     List<String> cartons = new ArrayList<>();
     smallest(BoxSizes.all(), walls).ifPresent(cartons::add);
     smallest(BoxSizes.metric(), walls).ifPresent(cartons::add);
@@ -91,8 +94,8 @@ final class NeededRoom {
   }
 
   /**
-   * The smallest cavity along width, length and height in turn; a pad's longer side lies along the
-   * length, as cartons are named. Empty if not even the largest has room.
+   * A smallest cavity: as narrow as can be, then as short, then as low. There are others, as pads
+   * turn with the longer side of a wall. Empty if not even the largest has room.
    */
   private double[] least() {
     double[] size = {largest, largest, largest};
@@ -141,7 +144,7 @@ final class NeededRoom {
     }
   }
 
-  private static double up(double value, int parts) {
-    return Math.ceil(value * parts - 0.01) / parts;
+  private static double tenthsUp(double value) {
+    return Math.ceil(10 * value) / 10;
   }
 }

@@ -651,7 +651,7 @@ public record Parcel(
     for (Container each : occupied()) {
       each.occupant()
           .flatMap(Occupant::crowding)
-          .ifPresent(warning -> all.add("In '" + each.name() + "': " + warning));
+          .ifPresent(warning -> all.add("Container '" + each.name() + "': " + warning));
     }
     if (packs.stream().anyMatch(pack -> pack.pack().melts())) {
       all.add(PackClass.SUPERCOOLING_CAUTION);
@@ -671,7 +671,7 @@ public record Parcel(
             cup ->
                 "'"
                     + cup.name()
-                    + "' has no holes: all that its animal has to breathe is the air inside.")
+                    + "' has no holes: all that there is to breathe in it is the air inside.")
         .forEach(all::add);
     filling.air().map(CavityAir::caution).ifPresent(all::add);
     Box cavity = cavity();

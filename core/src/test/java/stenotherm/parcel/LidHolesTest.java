@@ -57,7 +57,7 @@ class LidHolesTest {
             usual.position(),
             usual.bedding(),
             usual.occupant());
-    String caution = "'tub' has no holes: all that its animal has to breathe is the air inside.";
+    String caution = "'tub' has no holes: all that there is to breathe in it is the air inside.";
     assertTrue(Packings.parcel(List.of(tight), List.of()).cautions().contains(caution));
     assertTrue(
         Packings.plain().cautions().stream().noneMatch(each -> each.contains("has no holes")));

@@ -111,7 +111,7 @@ class ParcelTest {
     List<Container> cups = List.of(shifted("a", -0.05), shifted("b", 0.05));
     Walls walls = Packings.WALLS;
     String told = refusal(() -> inside(walls, new Dimensions(0.2, 0.05, 0.05), cups, pad));
-    Matcher size = Pattern.compile("it takes (\\d+) x (\\d+) x (\\d+) mm ").matcher(told);
+    Matcher size = Pattern.compile("would fit into (\\d+) x (\\d+) x (\\d+) mm ").matcher(told);
     assertTrue(size.find(), told);
     double[] least = new double[3];
     for (int axis = 0; axis < 3; axis++) {
@@ -148,14 +148,14 @@ class ParcelTest {
     }
     Walls bare = Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.02)));
     String size = refusal(() -> inside(bare, new Dimensions(0.05, 0.05, 0.05), cups, pad));
-    assertTrue(size.contains("it takes") && !size.contains("carton of"), size);
+    assertTrue(size.contains("would fit into") && !size.contains("carton of"), size);
   }
 
   @Test
   void noBoxIsOfferedForWhatOverlapsInAny() {
     List<Container> cups = List.of(shifted("a", 0), shifted("b", 0.01));
     String told = refusal(() -> Packings.parcel(cups, List.of()));
-    assertTrue(told.endsWith("No larger box helps: move one of them"), told);
+    assertTrue(told.endsWith("No larger box helps: move what does not fit"), told);
   }
 
   private static String refusal(Executable executable) {

@@ -41,6 +41,7 @@ import stenotherm.parcel.Vessel;
 import stenotherm.parcel.VesselSize;
 import stenotherm.parcel.VesselSizes;
 import stenotherm.scenario.ScenarioReader;
+import stenotherm.text.ScalarText;
 import stenotherm.text.TextFormatException;
 import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
@@ -435,8 +436,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private Optional<String> takeAnimal(String answer) {
     Matcher both = WITH_MASS.matcher(answer);
     massIsGiven = both.matches();
+    String name = massIsGiven ? both.group(1) : answer;
     try {
-      animal = Animals.named(massIsGiven ? both.group(1) : answer);
+      // as the list of animals has it
+      animal = Animals.named(name.replaceFirst("\\s*\\([^()]*\\)$", ""));
     } catch (InvalidInputException unknown) {
       return Optional.of(unknown.problem());
     }
@@ -545,8 +548,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     String[] ends = weather.split(" to ", 2);
     String journey =
         isRecorded() && ends.length == 2
-            ? "  from: " + quoted(ends[0]) + "\n  to: " + quoted(ends[1])
-            : "  lows/highs: " + quoted(weather) + "  # outdoors, at both ends";
+            ? "  from: " + ScalarText.quoted(ends[0]) + "\n  to: " + ScalarText.quoted(ends[1])
+            : "  lows/highs: " + ScalarText.quoted(weather) + "  # outdoors, at both ends";
     return """
         format: 1
         title: %s
@@ -566,19 +569,15 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             warmer: %s
         """
         .formatted(
-            quoted(animal.name() + ", " + day),
+            ScalarText.quoted(animal.name() + ", " + day),
             measures.label,
-            quoted(animal.name() + ", " + mass),
-            quoted(cup),
+            ScalarText.quoted(animal.name() + ", " + mass),
+            ScalarText.quoted(cup),
             way.name(),
-            quoted(day),
+            ScalarText.quoted(day),
             journey,
-            quoted(box),
-            quoted(foam),
-            quoted(warmer));
-  }
-
-  private static String quoted(String text) {
-    return "'" + text.replace("'", "''") + "'";
+            ScalarText.quoted(box),
+            ScalarText.quoted(foam),
+            ScalarText.quoted(warmer));
   }
 }

@@ -24,6 +24,9 @@ final class Progress implements Comparison.Watcher {
   private static final int DONE = 100;
   private static final int BLANKS = 20;
 
+  /** Letters of a sign of life, hours included. */
+  private static final int WIDEST = 40;
+
   /** How often to look at the clock [ms]. */
   private static final int SECOND = 1000;
 
@@ -38,6 +41,7 @@ final class Progress implements Comparison.Watcher {
   private int shown = -1;
   private int nextLine = LINE_EVERY;
   private long said;
+  private boolean ended;
 
   Progress(PrintWriter out) {
     this(out, System::nanoTime);
@@ -89,7 +93,7 @@ final class Progress implements Comparison.Watcher {
   /** Says how long it has been if nothing was said for long. */
   synchronized void beat() {
     long now = clock.getAsLong();
-    if (now - said >= QUIET && shown < DONE) {
+    if (now - said >= QUIET && shown < DONE && !ended) {
       String life =
           "computing: "
               + Math.max(0, shown)
@@ -103,11 +107,14 @@ final class Progress implements Comparison.Watcher {
   @Override
   public synchronized void soFar(String sentence) {
     String text = MessageText.of(sentence, Integer.MAX_VALUE);
-    say((watched ? "\r" : "") + text + System.lineSeparator());
+    // blanks cover what a sign of life wrote
+    String blanks = " ".repeat(watched ? Math.max(0, WIDEST - text.length()) : 0);
+    say((watched ? "\r" : "") + text + blanks + System.lineSeparator());
   }
 
   /** Ends the line that counts up. */
   synchronized void end() {
+    ended = true;
     beats.cancel();
     if (watched) {
       out.println();

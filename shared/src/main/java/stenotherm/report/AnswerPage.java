@@ -49,7 +49,7 @@ final class AnswerPage {
       th, td { border-bottom: 1px solid #bbb; padding: .3rem .5rem .3rem 0; text-align: left;
         vertical-align: top; }
       thead th { border-bottom: 2px solid #1b1b1b; vertical-align: bottom; }
-      pre { background: #f3f3f3; padding: .6rem .8rem; overflow-x: auto; font-size: .9rem; }
+      pre { background: #f3f3f3; padding: .6rem .8rem; overflow-x: auto; font-size: .9rem; white-space: pre-wrap; }
       figure { margin: 1rem 0; }
       svg { width: 100%; height: auto; display: block; }
       .narrow { display: none; max-width: 34rem; }
@@ -57,7 +57,7 @@ final class AnswerPage {
       dt { font-weight: 600; } dd { margin: 0 0 .4rem; }
       .paper { display: none; }
       @media screen and (max-width: 800px) {
-        .wide { display: none; } .narrow { display: block; } pre { white-space: pre-wrap; }
+        .wide { display: none; } .narrow { display: block; }
         table, caption, tbody, tr, tbody th, td { display: block; } thead { display: none; }
         tbody tr { border-top: 2px solid #1b1b1b; padding: .3rem 0; }
         tbody th, td { border: 0; padding: .1rem 0; }

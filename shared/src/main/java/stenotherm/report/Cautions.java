@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
 import stenotherm.animal.TemperatureBand;
@@ -35,7 +36,7 @@ public final class Cautions {
 
   /** How a caution of a run says in which legs; see {@code TransitCautions}. */
   private static final Pattern IN_LEGS =
-      Pattern.compile("^In '.*'(?:, and less in \\d+ other (?:part|parts of the journey))?: ");
+      Pattern.compile("^In '[^']*'(?:, and less in \\d+ other (?:part|parts of the journey))?: ");
 
   private static final Pattern CELSIUS = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
   private static final Pattern KELVIN = Pattern.compile("(\\d+(?:\\.\\d+)?) K\\b");
@@ -177,7 +178,7 @@ public final class Cautions {
 
   /** Whether a caution names a leg or a pack, which other packings may not share. */
   private static boolean isOfPacking(String caution) {
-    return caution.startsWith("In '") || caution.startsWith("'");
+    return Stream.of("In '", "Container '", "'").anyMatch(caution::startsWith);
   }
 
   private static boolean isIllustrative(Parcel parcel) {

@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import stenotherm.decision.ChangesTried;
+import stenotherm.decision.Remedy;
 import stenotherm.scenario.Scenario;
+import stenotherm.words.Figures;
 
 /**
  * The report of a comparison of packings: as text for a console, and as three files, a page for
@@ -39,14 +41,19 @@ public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<Ch
     rows = List.copyOf(rows);
   }
 
-  /** The change that helps most, to paste; empty if none was found, or a file cannot have it. */
-  Optional<PastedShipment> pasted() {
+  /** The change that helps most, to paste; empty if a file needs more than names for it. */
+  Optional<PastedShipment> pasted(Remedy change) {
     Judged row = Judged.best(rows);
-    return changes
-        .flatMap(ChangesTried::best)
-        .flatMap(
-            best ->
-                PastedShipment.of(best.remedy(), row.parcel(), row.planned().journey(), scenario));
+    return PastedShipment.of(change, row.parcel(), row.planned().journey(), scenario);
+  }
+
+  /** What the change that helps most brings with it, in the scenario's units. */
+  List<String> cautionsOf(Remedy change) {
+    Judged row = Judged.best(rows);
+    Figures figures = new Figures(scenario.units());
+    return PastedShipment.newCautions(change, row.parcel(), row.planned().journey()).stream()
+        .map(caution -> Cautions.plain(caution, figures))
+        .toList();
   }
 
   @Override

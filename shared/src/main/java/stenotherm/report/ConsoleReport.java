@@ -2,6 +2,9 @@ package stenotherm.report;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
+import stenotherm.decision.ChangesTried;
+import stenotherm.decision.Remedy;
 import stenotherm.scenario.Scenario;
 
 /** The comparison as text. */
@@ -36,13 +39,10 @@ final class ConsoleReport {
     tables.packs().ifPresent(table -> table.print(out));
     report.changes().ifPresent(tried -> tables.changes(tried, verdicts).print(out));
     report
-        .pasted()
-        .ifPresent(
-            pasted -> {
-              out.println();
-              println(PastedShipment.TO_COMPUTE);
-              ConsoleText.pasted(out, pasted);
-            });
+        .changes()
+        .flatMap(ChangesTried::best)
+        .map(ChangesTried.TriedChange::remedy)
+        .ifPresent(this::paste);
     tables.legDelays().ifPresent(table -> table.print(out));
     out.println();
     tables.anyLegMayBeLate().ifPresent(this::println);
@@ -59,6 +59,14 @@ final class ConsoleReport {
         "These results rest on "
             + StatedAssumptions.sentences(scenario).size()
             + " assumptions; the report lists them with their sources.");
+  }
+
+  private void paste(Remedy change) {
+    out.println();
+    Optional<PastedShipment> pasted = report.pasted(change);
+    println(pasted.isPresent() ? PastedShipment.TO_COMPUTE : PastedShipment.BY_HAND);
+    pasted.ifPresent(shipment -> ConsoleText.pasted(out, shipment));
+    report.cautionsOf(change).forEach(caution -> println("- " + caution));
   }
 
   private void println(String text) {

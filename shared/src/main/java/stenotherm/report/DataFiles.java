@@ -65,11 +65,12 @@ final class DataFiles {
                         ObjectNode node = root.putObject("change_that_helps_most");
                         addChange(node, best, verdicts);
                         report
-                            .pasted()
+                            .pasted(best.remedy())
                             .ifPresent(
                                 pasted ->
                                     node.put("block", pasted.packing())
                                         .put("journey_block", pasted.journey()));
+                        report.cautionsOf(best.remedy()).forEach(node.putArray("cautions")::add);
                       });
               root.put("rough_margin_without_changes_K", tried.margin());
               ArrayNode all = root.putArray("changes_tried");

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import stenotherm.conduction.HeatLedger;
 import stenotherm.decision.NumericalError;
+import stenotherm.decision.Remedy;
 import stenotherm.picture.AirChart;
 import stenotherm.picture.HeatChart;
 import stenotherm.picture.SectionSheet;
@@ -63,10 +64,7 @@ final class HtmlReport {
                     "What would help?",
                     folded -> {
                       folded.table(tables.changes(tried, verdicts));
-                      report
-                          .pasted()
-                          .ifPresent(
-                              pasted -> folded.sentence(PastedShipment.TO_COMPUTE).pasted(pasted));
+                      tried.best().ifPresent(change -> paste(folded, change.remedy()));
                     }));
     page.folded(
         "The odds in more detail",
@@ -81,6 +79,13 @@ final class HtmlReport {
     assumptions();
     page.folded("How it was computed", this::computation);
     return page.words(Glossary.WORDS).html();
+  }
+
+  private void paste(AnswerPage folded, Remedy change) {
+    Optional<PastedShipment> pasted = report.pasted(change);
+    folded.sentence(pasted.isPresent() ? PastedShipment.TO_COMPUTE : PastedShipment.BY_HAND);
+    pasted.ifPresent(folded::pasted);
+    report.cautionsOf(change).forEach(folded::sentence);
   }
 
   private void temperatures(Judged row) {

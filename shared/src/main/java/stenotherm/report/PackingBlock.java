@@ -3,12 +3,14 @@ package stenotherm.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Lengths;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
 import stenotherm.parcel.FilmCover;
@@ -24,10 +26,12 @@ import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Vent;
 import stenotherm.parcel.WallLayer;
+import stenotherm.parcel.Walls;
+import stenotherm.text.ScalarText;
 
 /** A packing as a scenario file has it, to paste; its containers are those that the file has. */
 final class PackingBlock {
-  private static final double MILLIMETRES = 1000;
+  private static final String NONE = "none";
   private static final double GRAMS = 1000;
   private static final double PERCENT = 100;
 
@@ -47,7 +51,7 @@ final class PackingBlock {
    */
   static String of(String name, String box, Parcel packed) {
     PackingBlock writer = new PackingBlock();
-    writer.block.append("  - name: ").append(name).append('\n');
+    writer.block.append("  - name: ").append(ScalarText.quoted(name)).append('\n');
     writer.line("box", box);
     writer.walls(packed);
     writer.line("fill", packed.filling().fill().map(each -> each.name()).orElse("none"));
@@ -66,22 +70,16 @@ final class PackingBlock {
     block.append("    ").append(key).append(": ").append(value).append('\n');
   }
 
-  /** The board is the outermost layer of all faces. */
   private void walls(Parcel packed) {
-    line("board", layer(packed.walls().layersOf(Face.Z_MAX).get(0)));
+    List<WallLayer> outermost = packed.walls().layersOf(Face.Z_MAX);
+    int shells = shells(packed.walls());
+    line("board", layers(outermost.subList(0, shells)));
     Map<Face, String> inside = new EnumMap<>(Face.class);
     for (Face face : Face.values()) {
       List<WallLayer> all = packed.walls().layersOf(face);
-      List<WallLayer> layers = all.subList(1, all.size());
-      inside.put(
-          face,
-          layers.isEmpty()
-              ? "none"
-              : layers.stream()
-                  .map(PackingBlock::layer)
-                  .collect(Collectors.joining(", ", "[", "]")));
+      inside.put(face, layers(all.subList(shells, all.size())));
     }
-    String usual = inside.getOrDefault(Face.X_MIN, "none");
+    String usual = inside.getOrDefault(Face.X_MIN, NONE);
     line("foam", usual);
     inside.forEach(
         (face, layers) -> {
@@ -100,6 +98,27 @@ final class PackingBlock {
               + (sidesOver ? "sides over lid and floor" : "lid and floor over the sides")
               + "}");
     }
+  }
+
+  /**
+   * How many of the outermost layers are written as board: those that joints leave out, which all
+   * faces have alike; without joints one, if all have it.
+   */
+  private static int shells(Walls walls) {
+    if (walls.joints().gap() > 0) {
+      return walls.joints().firstShell();
+    }
+    WallLayer outermost = walls.layersOf(Face.Z_MAX).get(0);
+    boolean alike =
+        Arrays.stream(Face.values())
+            .allMatch(face -> walls.layersOf(face).get(0).equals(outermost));
+    return alike ? 1 : 0;
+  }
+
+  private static String layers(List<WallLayer> layers) {
+    return layers.isEmpty()
+        ? NONE
+        : layers.stream().map(PackingBlock::layer).collect(Collectors.joining(", ", "[", "]"));
   }
 
   private static String layer(WallLayer layer) {
@@ -128,7 +147,7 @@ final class PackingBlock {
     block.append("    warmers:\n");
     for (PlacedWarmer each : warmers) {
       List<String> keys = new ArrayList<>();
-      keys.add("name: " + each.name());
+      keys.add("name: " + ScalarText.quoted(each.name()));
       List<String> place = new ArrayList<>();
       keys.add("warmer: " + each.warmer().name() + place(each.placement(), place));
       keys.addAll(place);
@@ -152,7 +171,7 @@ final class PackingBlock {
     for (PlacedPack each : packs) {
       PackClass pack = each.pack();
       List<String> keys = new ArrayList<>();
-      keys.add("name: " + each.name());
+      keys.add("name: " + ScalarText.quoted(each.name()));
       List<String> place = new ArrayList<>();
       keys.add("pack: " + pack.contents().name() + place(each.placement(), place));
       keys.addAll(place);
@@ -212,7 +231,7 @@ final class PackingBlock {
   }
 
   private static String millimetres(double metres) {
-    return number(MILLIMETRES * metres) + " mm";
+    return number(Lengths.toMillimetres(metres)) + " mm";
   }
 
   static String number(double value) {

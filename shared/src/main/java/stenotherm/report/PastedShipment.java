@@ -1,8 +1,10 @@
 package stenotherm.report;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import stenotherm.base.Axis;
+import stenotherm.base.Face;
 import stenotherm.base.Lengths;
 import stenotherm.decision.Remedy;
 import stenotherm.journey.Journey;
@@ -24,6 +26,12 @@ record PastedShipment(String packing, String journey) {
   static final String TO_COMPUTE =
       "What helps most was computed on fewer journeys and a coarser grid. To have it judged like the"
           + " others, change the scenario:";
+
+  /** What is said where it cannot be written. */
+  static final String BY_HAND =
+      "What helps most was computed on fewer journeys and a coarser grid. To have it judged like the"
+          + " others, change the scenario by hand: a warmer or a panel is not as the catalogue has"
+          + " it.";
 
   /**
    * Writes a shipment.
@@ -49,28 +57,40 @@ record PastedShipment(String packing, String journey) {
   }
 
   /**
-   * Writes a change of a packing; empty if a file cannot have it, as its warmers are not those of
-   * the catalogue.
+   * Writes a change of a packing; empty if a file needs more than names for its parts: a warmer
+   * that is not as the catalogue has it, a panel that is made to measure.
    */
   static Optional<PastedShipment> of(
       Remedy change, Parcel parcel, Journey journey, Scenario scenario) {
     Remedy.Shipment after = change.applyTo(parcel, journey);
-    if (after.parcel().warmers().stream()
-        .anyMatch(placed -> !Warmers.all().contains(placed.warmer()))) {
-      return Optional.empty();
+    Parcel changed = after.parcel();
+    if (changed.equals(parcel)) {
+      return Optional.of(new PastedShipment("", journey(after.journey(), change.parts(), journey)));
     }
-    boolean isLarger = !after.parcel().outer().equals(parcel.outer());
+    boolean isNamed =
+        changed.warmers().stream().allMatch(each -> Warmers.all().contains(each.warmer()))
+            && Arrays.stream(Face.values())
+                .flatMap(face -> changed.walls().layersOf(face).stream())
+                .noneMatch(layer -> layer.material().name().contains(","));
     String carton = scenario.cartons().get(parcel.name());
-    PastedShipment pasted =
-        of(
-            parcel.name() + ", changed",
-            carton == null || isLarger ? size(after.parcel()) : carton,
-            after,
-            change.parts(),
-            parcel,
-            journey);
+    boolean isResized = !changed.outer().equals(parcel.outer());
     return Optional.of(
-        after.parcel().equals(parcel) ? new PastedShipment("", pasted.journey()) : pasted);
+            of(
+                parcel.name() + ", changed",
+                carton == null || isResized ? size(changed) : carton,
+                after,
+                change.parts(),
+                parcel,
+                journey))
+        .filter(any -> isNamed);
+  }
+
+  /** What a change brings with it that was not there before. */
+  static List<String> newCautions(Remedy change, Parcel parcel, Journey journey) {
+    List<String> before = parcel.cautions();
+    return change.applyTo(parcel, journey).parcel().cautions().stream()
+        .filter(caution -> !before.contains(caution))
+        .toList();
   }
 
   private static String size(Parcel parcel) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import stenotherm.base.Axis;
@@ -44,6 +45,8 @@ public final class SearchReport implements Answer {
 
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY);
+
+  private static final Pattern INCHES = Pattern.compile("\\bin\\b");
 
   /** Foam as it is sold by the millimetre [m]: common practice, no source. */
   private static final List<Double> METRIC_FOAMS =
@@ -98,7 +101,7 @@ public final class SearchReport implements Answer {
       int threads,
       Comparison.Watcher progress) {
     SearchSpace usual = SearchSpace.usual(parcel, scenario.journey());
-    boolean metric = scenario.units() == Units.METRIC;
+    boolean metric = isMetric(scenario);
     SearchSpace space =
         new SearchSpace(
             metric ? BoxSizes.metric() : usual.boxes(),
@@ -250,7 +253,10 @@ public final class SearchReport implements Answer {
     return search.candidates().size()
         + " candidates were tried; "
         + search.unfit()
-        + " more do not fit together or bring a warmer too near to a cup. All went through one"
+        + " more do not fit together, bring a warmer too near to a cup or beside something cold, or"
+        + " change what is not there. Cartons and foams are those sold in "
+        + (isMetric(scenario) ? "centimetres and millimetres" : "inches")
+        + ". All went through one"
         + " typical journey, computed roughly, the promising ones through 64, the best through 256"
         + " in full. In brackets stands what so few journeys leave open; the lower number must"
         + " reach what is wanted. With the best, what goes wrong as a rule was tried one by one; the command break"
@@ -277,6 +283,12 @@ public final class SearchReport implements Answer {
     return answer().orElse(search.checked().get(0));
   }
 
+  /** Whether metric cartons are tried: units say so, and no carton of the file is one of inches. */
+  private static boolean isMetric(Scenario scenario) {
+    return scenario.units() == Units.METRIC
+        && scenario.cartons().values().stream().noneMatch(INCHES.asPredicate());
+  }
+
   private PastedShipment pasted() {
     Found found = chosen();
     return PastedShipment.of(
@@ -289,7 +301,8 @@ public final class SearchReport implements Answer {
   }
 
   private List<String> cautions() {
-    return Cautions.of(scenario, parcel, parcel.cautions());
+    Parcel found = chosen().shipment().parcel();
+    return Cautions.of(scenario, found, found.cautions());
   }
 
   private String title() {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.Face;
@@ -42,7 +44,7 @@ class PackingBlockTest {
           foam: EPS 20 1 in
           fill: shredded paper
           warmer: 40 hour warmer on lid
-          opened: 45 min before sealing
+          opened: 20 min before sealing
         - name: layered
           box: 9 in cube carton
           board: double-wall corrugated board 7 mm
@@ -66,15 +68,17 @@ class PackingBlockTest {
   void whatIsPastedIsWhatWasFound() {
     Scenario scenario = ScenarioReader.read("s.yaml", SCENARIO);
     int tried = 0;
+    Set<String> kinds = new TreeSet<>();
     for (Parcel parcel : scenario.packings()) {
       SearchSpace space = SearchSpace.usual(parcel, scenario.journey());
       List<Remedy> changes = new ArrayList<>(space.changes());
       changes.add(new Remedy.WarmerOn(Face.X_MIN));
       changes.add(new Remedy.WarmerOffWall(0.01));
       changes.add(new Remedy.MoreAir());
+      changes.add(new Remedy.OpenedEarlier());
       for (Optional<WarmerClass> warmer : space.warmers().subList(0, 2)) {
         for (int count : warmer.isPresent() ? List.of(1, 2) : List.of(0)) {
-          for (Remedy change : count == 1 ? changes : changes.subList(0, 1)) {
+          for (Remedy change : count == 2 ? changes.subList(0, 1) : changes) {
             PackingChoice choice =
                 new PackingChoice(
                     space.boxes().get(space.boxes().size() - 3),
@@ -89,6 +93,7 @@ class PackingBlockTest {
               Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
               assertEquals(rounded(found, parcel.name()), rounded(read, "found"), block);
               tried++;
+              kinds.add(change.getClass().getSimpleName());
             } catch (InvalidInputException doesNotFit) {
               // nothing to paste
             }
@@ -97,6 +102,38 @@ class PackingBlockTest {
       }
     }
     assertTrue(tried > 10, tried + " were tried");
+    assertTrue(
+        kinds.containsAll(
+            List.of("ChilledPack", "MoreAir", "OpenedEarlier", "WarmerOffWall", "WarmerOn")),
+        kinds.toString());
+  }
+
+  /** Foam boxes without board, their lids thicker, and names that a file must not take apart. */
+  @Test
+  void boxesWithoutBoardAndOddNamesArePasted() {
+    String odd =
+        """
+          - name: 'mine, #2: lid'
+            box: 300 x 240 x 220 mm
+            board: none
+            foam: EPS 20 1 in
+            lid: EPS 20 2 in
+            fill: shredded paper
+            warmers: [{name: 'pad, upper', warmer: 40 hour warmer on lid}]
+          - name: jointed
+            box: 300 x 240 x 220 mm
+            board: none
+            foam: EPS 20 30 mm
+            joints: {gap: 1 mm, overlap: sides over lid and floor}
+            fill: shredded paper
+        """;
+    Scenario scenario = ScenarioReader.read("s.yaml", SCENARIO + odd);
+    for (Parcel parcel : scenario.packings().subList(3, 5)) {
+      String name = parcel.name() + ", changed";
+      String block = PackingBlock.of(name, "300 x 240 x 220 mm", parcel);
+      Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
+      assertEquals(rounded(parcel, parcel.name()), rounded(read, name), block);
+    }
   }
 
   /**

@@ -90,7 +90,7 @@ class KeepersFilesTest {
         parcel.cautions().stream()
             .anyMatch(
                 each ->
-                    each.startsWith("In 'cup': 2 animals, ")
+                    each.startsWith("Container 'cup': 2 animals, ")
                         && each.contains(told)
                         && each.endsWith("(common practice, no source).")));
   }

@@ -68,7 +68,7 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",
-            "s.yaml:4:31: cup.wal: unknown key, allowed are name, size, kind, along, wall, bedding, towel, position, on-top-of, animal. Did you mean 'wall'?"),
+            "s.yaml:4:31: cup.wal: unknown key, allowed are name, size, kind, along, wall, holes, bedding, towel, position, on-top-of, animal. Did you mean 'wall'?"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, position: [1 mm]}",
@@ -198,11 +198,11 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 120 x 180 x 150 mm",
-            "s.yaml:21:5: packings[0] (carton): 'cup' sticks out of the cavity at the left by 18.0 mm (0.71 in); the cavity is 74.0 x 134.0 x 104.0 mm (2.91 x 5.28 x 4.09 in). So placed it takes 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside, such as a carton of 7 x 7 x 6 in or 20 x 15 x 15 cm"),
+            "s.yaml:21:5: packings[0] (carton): 'cup' sticks out of the cavity at the left by 18.0 mm (0.71 in); the cavity is 74.0 x 134.0 x 104.0 mm (2.91 x 5.28 x 4.09 in). It would fit into 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside, such as a carton of 7 x 7 x 6 in or 20 x 15 x 15 cm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 110 mm",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 8.0 mm (0.31 in); the cavity is 157.0 x 134.0 x 64.0 mm (6.18 x 5.28 x 2.52 in). So placed it takes 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside, such as a carton of 7 x 7 x 6 in or 20 x 15 x 15 cm"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 8.0 mm (0.31 in); the cavity is 157.0 x 134.0 x 64.0 mm (6.18 x 5.28 x 2.52 in). It would fit into 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside, such as a carton of 7 x 7 x 6 in or 20 x 15 x 15 cm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
@@ -262,7 +262,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm (0.47 in); the cavity is 157.0 x 134.0 x 104.0 mm (6.18 x 5.28 x 4.09 in). No larger box helps: move one of them"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm (0.47 in); the cavity is 157.0 x 134.0 x 104.0 mm (6.18 x 5.28 x 4.09 in). No larger box helps: move what does not fit"),
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",

@@ -57,7 +57,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "holes: 12 x 3 mm",
             "holes: 12 x 30 mm",
-            "s.yaml:53:73: packings[3].cup.holes (carton): diameter of a hole in a lid: 30 mm must lie between 0.3 mm and 20 mm. A pin makes a hole of 0.8 mm."),
+            "s.yaml:53:73: packings[3].cup.holes (carton): diameter of a hole in a lid: 30 mm must lie between 0.3 mm and 20 mm. Keepers punch holes of some 2 mm."),
         arguments(
             "size: small lidded box, animal",
             "size: small cloth bag, animal",
@@ -193,7 +193,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "gap: 20 mm",
             "gap: 200 mm",
-            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity at the left by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). So placed it takes 372 x 200 x 185 mm (14.7 x 7.9 x 7.3 in) inside"),
+            "s.yaml:8:5: packings[0] (panels): 'left' sticks out of the cavity at the left by 56.0 mm (2.20 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). It would fit into 372 x 200 x 185 mm (14.7 x 7.9 x 7.3 in) inside"),
         arguments(
             "gap: 20 mm",
             "cup: 8 fl oz",
@@ -225,7 +225,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "offset: [10 mm, -5 mm]",
             "offset: [90 mm, 0 mm]",
-            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). So placed it takes 308 x 200 x 185 mm (12.2 x 7.9 x 7.3 in) inside, such as a carton of 16 x 12 x 10 in or 40 x 30 x 30 cm"),
+            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). It would fit into 308 x 200 x 185 mm (12.2 x 7.9 x 7.3 in) inside, such as a carton of 16 x 12 x 10 in or 40 x 30 x 30 cm"),
         arguments(
             "offset: [10 mm, -5 mm]",
             "position: [10 mm, -5 mm]",
@@ -253,7 +253,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "position: [0 mm, 170 mm, 90 mm], thin",
-            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity at the back by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). So placed it takes 240 x 344 x 240 mm (9.5 x 13.6 x 9.5 in) inside"),
+            "s.yaml:8:5: packings[0] (panels): 'warmer 2' sticks out of the cavity at the back by 72.0 mm (2.83 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). It would fit into 240 x 344 x 240 mm (9.5 x 13.6 x 9.5 in) inside"),
         arguments(
             "position: [0 mm, 70 mm, 90 mm], thin",
             "stand-off: 3 mm, position: [0 mm, 70 mm, 90 mm], thin",
@@ -357,7 +357,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "position: [70 mm, 70 mm, 0 mm]",
             "position: [0 mm, 0 mm, 0 mm]",
-            "s.yaml:30:5: packings[1] (stacked): 'container 3' overlaps 'bag' by 47.5 mm (1.87 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in). No larger box helps: move one of them"),
+            "s.yaml:30:5: packings[1] (stacked): 'container 3' overlaps 'bag' by 47.5 mm (1.87 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in). No larger box helps: move what does not fit"),
         arguments(
             "water: 250 %",
             "water: -250 %",
@@ -365,7 +365,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "warmer: 72 hour warmer on vial",
             "warmer: 72 hour warmer on bag",
-            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 13.0 mm (0.51 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in). No larger box helps: move one of them"),
+            "s.yaml:30:5: packings[1] (stacked): 'warmer' overlaps 'vial' by 13.0 mm (0.51 in); the cavity is 252.8 x 252.8 x 252.8 mm (9.95 x 9.95 x 9.95 in). No larger box helps: move what does not fit"),
         arguments(
             "opened: 1 h before sealing",
             "opened: 1 h before sealing\n    stand-off: 3 mm",
@@ -813,7 +813,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 2 in",
-            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity at the lid by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in). So placed it takes 95 x 95 x 34 mm (3.8 x 3.8 x 1.4 in) inside, such as a carton of 8 x 6 x 4 in or 15 x 15 x 15 cm"));
+            "s.yaml:8:5: packings[0] (foam box): 'cup' sticks out of the cavity at the lid by 28.7 mm (1.13 in); the cavity is 157.1 x 157.1 x 4.7 mm (6.19 x 6.19 x 0.19 in). It would fit into 95 x 95 x 34 mm (3.8 x 3.8 x 1.4 in) inside, such as a carton of 8 x 6 x 4 in or 15 x 15 x 15 cm"));
   }
 
   @ParameterizedTest
