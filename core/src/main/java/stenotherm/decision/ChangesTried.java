@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
@@ -54,11 +55,6 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** The same when the most promising are judged one by one. */
   private static final double JUDGED = 0.75;
 
-  /**
-   * Rough margins of a warmer on two sides that differ less tell that these mirror each other [K].
-   */
-  private static final double ALIKE = 0.05;
-
   /** Points of each replicate. */
   private static final int FEW_POINTS = 8;
 
@@ -102,9 +98,14 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   /** A change and the shipment that it makes. */
-  private record Candidate(TriedChange change, Remedy.Shipment changed, RoughOdds.Margins margins) {
+  private record Candidate(TriedChange change, Remedy.Shipment changed, RoughOdds.Look look) {
     boolean letsAirIn() {
       return change.remedy().letsAirIn();
+    }
+
+    /** Whatever comes into the box passes the lids. */
+    boolean opensLids() {
+      return change.remedy() instanceof Remedy.HolesInLids;
     }
   }
 
@@ -128,14 +129,14 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   /**
-   * Tries changes. Each goes through a cold and a hot journey, such as one in twenty is, on the
-   * coarsest grid of a judgement, to some tenths of a kelvin. By what the margins change there, the
-   * odds of the packing as it is are moved; the two changes that promise most are judged by odds on
-   * a quarter of the usual number of journeys; what that grid misses of the packing as it is counts
-   * as error. Where air is short, a way for air is one of the two; sides of the box that mirror
-   * each other stand for each other. Where neither likely holds, both together are judged as well,
-   * unless they are about the same thing. A box that becomes too hot rather than too cold is not
-   * given its first warmer, the others nothing chilled.
+   * Tries changes. Each goes through a typical journey and through a cold and a hot one, such as
+   * one in twenty is, on the coarsest grid of a judgement, to some tenths of a kelvin. By how far
+   * they are from failing there changes are ranked. The most promising one and the next about
+   * something else are judged by odds on a quarter of the usual number of journeys; what that grid
+   * misses of the packing as it is counts as error. Where air is short, a way for air is one of the
+   * two. Where neither likely holds, both together are judged as well. A box that becomes too hot
+   * rather than too cold is not given its first warmer, one that becomes too cold is given nothing
+   * chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -180,7 +181,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
                     : rough(shipments.get(task - 1), one));
     ParcelModel unchanged = models[0];
     TwoJourneys two = TwoJourneys.of(unchanged, journey, now.odds());
-    RoughOdds.Margins before = two.margins(unchanged, journey);
+    RoughOdds.Look before = two.look(unchanged, journey);
     Candidate[] looked = new Candidate[remedies.size()];
     workers.each(
         looked.length,
@@ -188,22 +189,24 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
         LOOKED,
         number -> {
           Remedy.Shipment changed = shipments.get(number);
-          RoughOdds.Margins margins = two.margins(models[1 + number], changed.journey());
+          RoughOdds.Look look = two.look(models[1 + number], changed.journey());
           TriedChange change =
-              new TriedChange(remedies.get(number), margins.tighter(), Optional.empty());
-          looked[number] = new Candidate(change, changed, margins);
+              new TriedChange(remedies.get(number), look.seldom().tighter(), Optional.empty());
+          looked[number] = new Candidate(change, changed, look);
         });
     RoughOdds rough = RoughOdds.of(before, now.odds());
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
-    candidates.sort(Comparator.comparingDouble(each -> rough.failing(each.margins())));
+    candidates.sort(Comparator.comparingDouble(each -> -rough.score(each.look())));
     // margins tell nothing of what ways for air are for
     double airless = airless(now.odds());
     if (airless > AIR_ALONE) {
-      candidates.sort(Comparator.comparing(each -> !each.letsAirIn()));
+      candidates.sort(
+          Comparator.<Candidate, Boolean>comparing(each -> !each.opensLids())
+              .thenComparing(each -> !each.letsAirIn()));
     } else if (airless > SHORT_OF_AIR) {
       candidates.stream()
           .filter(Candidate::letsAirIn)
-          .findFirst()
+          .min(Comparator.comparing(each -> !each.opensLids()))
           .ifPresent(
               air -> {
                 candidates.remove(air);
@@ -214,7 +217,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     FewJourneys few = new FewJourneys(missed, two, workers);
     List<TriedChange> changes =
         new ArrayList<>(candidates.stream().map(Candidate::change).toList());
-    List<Integer> finalists = finalists(changes);
+    boolean airAlone = airless > AIR_ALONE && !candidates.get(0).opensLids();
+    List<Integer> finalists = finalists(changes, airAlone);
     Odds[] odds = new Odds[finalists.size()];
     workers.each(
         odds.length,
@@ -236,7 +240,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
         only ->
             both.flatMap(pair -> few.judged(pair, parcel, journey, settings))
                 .ifPresent(pair -> changes.add(0, pair)));
-    return new ChangesTried(now.verdict().within(), before.tighter(), changes);
+    return new ChangesTried(now.verdict().within(), before.seldom().tighter(), changes);
   }
 
   /** Judges by odds on a quarter of the usual number of journeys. */
@@ -261,7 +265,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
               changed ->
                   new TriedChange(
                       change,
-                      two.margins(rough(changed, settings), changed.journey()).tighter(),
+                      two.look(rough(changed, settings), changed.journey()).seldom().tighter(),
                       Optional.of(odds(changed, settings))));
     }
   }
@@ -309,22 +313,23 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     return all;
   }
 
-  /** Places of the most promising, of sides of the box that mirror each other only one. */
-  static List<Integer> finalists(List<TriedChange> changes) {
-    List<Integer> finalists = new ArrayList<>();
-    for (int place = 0; place < changes.size() && finalists.size() < FINALISTS; place++) {
-      TriedChange change = changes.get(place);
-      if (finalists.stream().noneMatch(each -> mirror(changes.get(each), change))) {
-        finalists.add(place);
-      }
+  /**
+   * Places of those that are judged by odds: the most promising, and the next about something else,
+   * so that both may go together; the next at all where there is no other.
+   *
+   * @param alike whether the second may be about the same
+   */
+  static List<Integer> finalists(List<TriedChange> changes, boolean alike) {
+    if (changes.size() < FINALISTS) {
+      return IntStream.range(0, changes.size()).boxed().toList();
     }
-    return finalists;
-  }
-
-  private static boolean mirror(TriedChange one, TriedChange other) {
-    return one.remedy() instanceof Remedy.WarmerOn
-        && other.remedy() instanceof Remedy.WarmerOn
-        && Math.abs(one.margin() - other.margin()) < ALIKE;
+    Remedy.Subject first = changes.get(0).remedy().subject();
+    int second =
+        IntStream.range(1, changes.size())
+            .filter(place -> alike || changes.get(place).remedy().subject() != first)
+            .findFirst()
+            .orElse(1);
+    return List.of(0, second);
   }
 
   private static ParcelModel coarse(
@@ -365,10 +370,13 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
           .with(Factor.RATING_BENCH, position);
     }
 
-    /** What is left [K]: towards the cold in the cold journey, towards the heat in the hot one. */
-    RoughOdds.Margins margins(ParcelModel model, Journey journey) {
-      return new RoughOdds.Margins(
-          fate(model, journey, cold).cold().margin(), fate(model, journey, hot).hot().margin());
+    RoughOdds.Look look(ParcelModel model, Journey journey) {
+      Fate typical = fate(model, journey, Variation.NOMINAL);
+      return new RoughOdds.Look(
+          new RoughOdds.Margins(typical.cold().margin(), typical.hot().margin()),
+          new RoughOdds.Margins(
+              fate(model, journey, cold).cold().margin(),
+              fate(model, journey, hot).hot().margin()));
     }
   }
 

@@ -20,9 +20,11 @@ import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.material.Materials;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
 import stenotherm.parcel.PackClass;
@@ -182,9 +184,15 @@ public sealed interface Remedy {
    * @return the changes, the one that costs least first
    */
   static List<Remedy> waysForAir(Parcel parcel) {
-    return parcel.openings().seamGap() == 0
-        ? List.of(new SeamsLeftOpen(), new MoreAir())
-        : List.of(new MoreAir());
+    List<Remedy> ways = new ArrayList<>();
+    if (parcel.containers().stream().anyMatch(HolesInLids::lacks)) {
+      ways.add(new HolesInLids());
+    }
+    if (parcel.openings().seamGap() == 0) {
+      ways.add(new SeamsLeftOpen());
+    }
+    ways.add(new MoreAir());
+    return ways;
   }
 
   /**
@@ -194,6 +202,37 @@ public sealed interface Remedy {
    */
   default boolean letsAirIn() {
     return subject() == Subject.AIR;
+  }
+
+  /** As many holes as usual in the lids of containers that have fewer, or smaller ones. */
+  record HolesInLids() implements Remedy {
+    private static boolean lacks(Container cup) {
+      return !cup.vessel().isOpen()
+          && cup.occupant().isPresent()
+          && cup.vessel().holeArea() < cup.vessel().with(LidHoles.USUAL).holeArea();
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return LidHoles.USUAL.count()
+          + " holes of "
+          + units.length(LidHoles.USUAL.diameter())
+          + " in the lid of each container that has less";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.AIR;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<Container> holed =
+          parcel.containers().stream()
+              .map(cup -> lacks(cup) ? cup.with(LidHoles.USUAL) : cup)
+              .toList();
+      return new Shipment(parcel.withContainers(holed), journey);
+    }
   }
 
   /** Seams that fit, without the tape on them. */
@@ -254,7 +293,7 @@ public sealed interface Remedy {
   /** One more panel of foam behind each wall, in a box that is larger by as much. */
   record ThickerFoam() implements Remedy {
     /** The panel that is sold most: 3/4 in [m]. */
-    private static final double PANEL = 0.019;
+    private static final double PANEL = 0.01905;
 
     @Override
     public String words(UnitWords units) {
@@ -414,7 +453,7 @@ public sealed interface Remedy {
   record WarmerOn(Face face) implements Remedy {
     @Override
     public String words(UnitWords units) {
-      return "the warmer on the " + face.words();
+      return "the warmer taped to the " + face.words();
     }
 
     @Override

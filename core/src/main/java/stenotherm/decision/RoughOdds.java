@@ -1,35 +1,35 @@
 package stenotherm.decision;
 
+import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import stenotherm.base.Range;
 import stenotherm.study.StudyResult;
 
 /**
- * What margins computed roughly say of the odds of a packing that was changed: those of the packing
- * as it is, moved by what the margins have moved. Margins count as normal, cold and heat as apart;
- * air and burns stay as they are. Good enough to rank changes.
+ * What margins computed roughly say of the odds of a packing: how many standard deviations lie
+ * between them and failing. Margins count as normal, cold and heat as apart; air and burns are left
+ * out. What this misses of the packing as it is, whose odds are known, is added to all. Good enough
+ * to rank changes, bad packings among each other as well.
  */
 final class RoughOdds {
-  /** None and all of some hundreds of journeys stand for this share of them. */
-  private static final Range SHARES = new Range(0.002, 0.998);
+  /** Outside of these, shares of some hundreds of journeys say little of deviations. */
+  private static final Range SHARES = new Range(0.02, 0.98);
 
-  /** What nine of ten journeys span, in standard deviations. */
-  private static final double NINE_OF_TEN = 3.29;
+  /** One journey in twenty lies as many standard deviations from a typical one. */
+  private static final double ONE_IN_TWENTY = 1.645;
 
   /** Margins that hardly differ from journey to journey would make any change a large one [K]. */
   private static final double LEAST_DEVIATION = 0.3;
 
   private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
-  private final Margins asItIs;
-  private final Margins scores;
-  private final Margins deviations;
+  private final Margins missed;
 
   /**
    * Margins, or what belongs to each of them.
    *
-   * @param cold towards the cold on a cold journey
-   * @param hot towards the heat on a hot one
+   * @param cold towards the cold
+   * @param hot towards the heat
    */
   record Margins(double cold, double hot) {
     double tighter() {
@@ -38,41 +38,51 @@ final class RoughOdds {
   }
 
   /**
+   * A look at a packing.
+   *
+   * @param typical what is left on a typical journey [K]
+   * @param seldom what is left towards the cold on a journey as cold as one in twenty, and towards
+   *     the heat on one as hot as one in twenty [K]
+   */
+  record Look(Margins typical, Margins seldom) {
+    private Margins scores() {
+      return new Margins(score(Margins::cold), score(Margins::hot));
+    }
+
+    private double score(ToDoubleFunction<Margins> side) {
+      double middle = side.applyAsDouble(typical);
+      double deviation = (middle - side.applyAsDouble(seldom)) / ONE_IN_TWENTY;
+      return middle / Math.max(LEAST_DEVIATION, deviation);
+    }
+  }
+
+  /**
    * Starts from a packing as it is.
    *
-   * @param margins its margins, computed as those of its changes [K]
-   * @param within shares of journeys that are not too cold, and not too hot
-   * @param nineOfTen how far apart the margins of nine of ten journeys are [K]
+   * @param look a look at it
+   * @param within shares of its journeys that are not too cold, and not too hot
    */
-  RoughOdds(Margins margins, Margins within, Margins nineOfTen) {
-    this.asItIs = margins;
-    this.scores = new Margins(score(within.cold()), score(within.hot()));
-    this.deviations = new Margins(deviation(nineOfTen.cold()), deviation(nineOfTen.hot()));
+  RoughOdds(Look look, Margins within) {
+    Margins scores = look.scores();
+    this.missed =
+        new Margins(missed(within.cold(), scores.cold()), missed(within.hot(), scores.hot()));
   }
 
   /** The same, with what was found of a packing as it is. */
-  static RoughOdds of(Margins margins, StudyResult odds) {
-    return new RoughOdds(
-        margins,
-        new Margins(odds.notTooCold().within(), odds.notTooHot().within()),
-        new Margins(
-            odds.coldMargin(0.95) - odds.coldMargin(0.05),
-            odds.hotMargin(0.95) - odds.hotMargin(0.05)));
+  static RoughOdds of(Look look, StudyResult odds) {
+    return new RoughOdds(look, new Margins(odds.notTooCold().within(), odds.notTooHot().within()));
   }
 
-  private static double score(double share) {
-    return STANDARD.inverseCumulativeProbability(
-        Math.max(SHARES.low(), Math.min(SHARES.high(), share)));
+  private static double missed(double share, double score) {
+    return SHARES.contains(share) ? STANDARD.inverseCumulativeProbability(share) - score : 0;
   }
 
-  private static double deviation(double nineOfTen) {
-    return Math.max(LEAST_DEVIATION, nineOfTen / NINE_OF_TEN);
-  }
-
-  /** Share of journeys of a changed packing that become too cold or too hot, 0 to 2. */
-  double failing(Margins changed) {
-    double cold = scores.cold() + (changed.cold() - asItIs.cold()) / deviations.cold();
-    double hot = scores.hot() + (changed.hot() - asItIs.hot()) / deviations.hot();
-    return STANDARD.cumulativeProbability(-cold) + STANDARD.cumulativeProbability(-hot);
+  /**
+   * How far a packing is from failing on the side that is nearer to it, in standard deviations [-]:
+   * negative where more than half of the journeys fail.
+   */
+  double score(Look look) {
+    Margins scores = look.scores();
+    return Math.min(scores.cold() + missed.cold(), scores.hot() + missed.hot());
   }
 }

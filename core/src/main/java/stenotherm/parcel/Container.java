@@ -133,6 +133,16 @@ public record Container(
   }
 
   /**
+   * The same container with other holes in its lid.
+   *
+   * @param lid the holes
+   * @return the changed container; the same if it is a bag
+   */
+  public Container with(LidHoles lid) {
+    return new Container(name, vessel.with(lid), position, bedding, occupant);
+  }
+
+  /**
    * The same container in another place.
    *
    * @param other where it stands

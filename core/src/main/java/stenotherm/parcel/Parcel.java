@@ -389,7 +389,7 @@ public record Parcel(
                         each.bedding(),
                         Optional.empty()))
             .toList();
-    return new Parcel(name, outer, walls, filling, empty, warmers, packs, openings);
+    return withContainers(empty);
   }
 
   /**
@@ -401,6 +401,17 @@ public record Parcel(
    */
   public Parcel withPacks(List<PlacedPack> other) {
     return new Parcel(name, outer, walls, filling, containers, warmers, other, openings);
+  }
+
+  /**
+   * The same packing with other containers.
+   *
+   * @param other the containers; may be empty
+   * @return the changed parcel
+   * @throws InvalidInputException if they do not fit
+   */
+  public Parcel withContainers(List<Container> other) {
+    return new Parcel(name, outer, walls, filling, other, warmers, packs, openings);
   }
 
   /**

@@ -63,6 +63,25 @@ public sealed interface Vessel {
    */
   List<VentHole> holes();
 
+  /**
+   * Returns the area of the holes in lid or cap.
+   *
+   * @return the area of all of them [m2]; 0 if there are none or the vessel is open
+   */
+  default double holeArea() {
+    return Math.PI
+        / 4
+        * holes().stream().mapToDouble(hole -> hole.diameter() * hole.diameter()).sum();
+  }
+
+  /**
+   * The same vessel with other holes in lid or cap.
+   *
+   * @param lid the holes
+   * @return the changed vessel; this one if it is open
+   */
+  Vessel with(LidHoles lid);
+
   /** Thickest wall [m]: it stores no heat and takes no room. */
   double THICKEST = 0.01;
 
@@ -117,6 +136,11 @@ public sealed interface Vessel {
     }
 
     @Override
+    public BoxCup with(LidHoles other) {
+      return new BoxCup(inner, wall, other);
+    }
+
+    @Override
     public List<VentHole> holes() {
       return lid.each();
     }
@@ -159,6 +183,11 @@ public sealed interface Vessel {
      */
     public RoundCup(double diameter, double height, WallLayer wall) {
       this(diameter, height, wall, LidHoles.USUAL);
+    }
+
+    @Override
+    public RoundCup with(LidHoles other) {
+      return new RoundCup(diameter, height, wall, other);
     }
 
     @Override
@@ -205,6 +234,11 @@ public sealed interface Vessel {
     }
 
     @Override
+    public Bag with(LidHoles lid) {
+      return this;
+    }
+
+    @Override
     public List<VentHole> holes() {
       return List.of();
     }
@@ -246,6 +280,11 @@ public sealed interface Vessel {
      */
     public Vial(double diameter, double length, Axis axis, WallLayer wall) {
       this(diameter, length, axis, wall, LidHoles.USUAL);
+    }
+
+    @Override
+    public Vial with(LidHoles other) {
+      return new Vial(diameter, length, axis, wall, other);
     }
 
     @Override

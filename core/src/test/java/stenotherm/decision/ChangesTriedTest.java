@@ -31,8 +31,10 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.FilmCover;
+import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
@@ -92,11 +94,11 @@ class ChangesTriedTest {
       assertTrue(words.add(change.words(UNITS)), change.words(UNITS));
     }
     assertTrue(words.contains("leave the warmer out"));
-    assertTrue(words.contains("the warmer on the front"));
+    assertTrue(words.contains("the warmer taped to the front"));
     assertTrue(words.contains("the warmer held 0.01 m off its wall"));
     assertTrue(words.stream().anyMatch(each -> each.contains(" more of foam on all sides")));
-    assertFalse(words.contains("the warmer on the lid"), "it is there already");
-    assertFalse(words.contains("the warmer on the floor"), "a cup may come to lie on it");
+    assertFalse(words.contains("the warmer taped to the lid"), "it is there already");
+    assertFalse(words.contains("the warmer taped to the floor"), "a cup may come to lie on it");
     assertTrue(words.stream().noneMatch(each -> each.contains("taken in")), "no last wait outside");
     List<Remedy> bare = Remedy.toTry(Packings.plain(), indoors);
     assertTrue(bare.stream().noneMatch(each -> each instanceof Remedy.NoWarmer));
@@ -117,7 +119,7 @@ class ChangesTriedTest {
             leg("van", 2, 285, AmbientSpread.ofItsOwn(1)),
             leg("porch", 3, 275, new AmbientSpread(1, 3)));
     Parcel thicker = new Remedy.ThickerFoam().applyTo(WARMED, journey).parcel();
-    assertEquals(0.004 + 0.020 + 0.019, thicker.walls().thickness(Face.X_MIN), 1e-12);
+    assertEquals(0.004 + 0.020 + 0.01905, thicker.walls().thickness(Face.X_MIN), 1e-12);
     Parcel thinner = new Remedy.ThinnerFoam().applyTo(WARMED, journey).parcel();
     assertEquals(0.004 + 0.010, thinner.walls().thickness(Face.X_MIN), 1e-12);
     for (Axis axis : Axis.values()) {
@@ -134,7 +136,7 @@ class ChangesTriedTest {
             List.of(),
             List.of());
     assertEquals(
-        0.004 + 0.019,
+        0.004 + 0.01905,
         new Remedy.ThickerFoam().applyTo(board, journey).parcel().walls().thickness(Face.X_MIN),
         1e-12);
     assertTrue(new Remedy.NoWarmer().applyTo(WARMED, journey).parcel().warmers().isEmpty());
@@ -177,17 +179,16 @@ class ChangesTriedTest {
     return new ChangesTried.TriedChange(remedy, margin, Optional.empty());
   }
 
-  /** In a box that is alike on both sides, one of them stands for the other. */
   @Test
-  void sidesThatMirrorEachOtherAreJudgedOnce() {
+  void theSecondThatIsJudgedIsAboutSomethingElse() {
     ChangesTried.TriedChange left = looked(new Remedy.WarmerOn(Face.X_MIN), 1.51);
     ChangesTried.TriedChange right = looked(new Remedy.WarmerOn(Face.X_MAX), 1.5);
-    ChangesTried.TriedChange front = looked(new Remedy.WarmerOn(Face.Y_MIN), 1);
-    ChangesTried.TriedChange warm = looked(new Remedy.StartAt(300), 1.5);
-    assertEquals(List.of(0, 2), ChangesTried.finalists(List.of(left, right, front)));
-    assertEquals(List.of(0, 1), ChangesTried.finalists(List.of(left, warm, right)));
-    assertEquals(List.of(0), ChangesTried.finalists(List.of(left, right)));
-    assertEquals(List.of(), ChangesTried.finalists(List.of()));
+    ChangesTried.TriedChange warm = looked(new Remedy.StartAt(300), 1.4);
+    assertEquals(List.of(0, 2), ChangesTried.finalists(List.of(left, right, warm), false));
+    assertEquals(List.of(0, 1), ChangesTried.finalists(List.of(left, right, warm), true));
+    assertEquals(List.of(0, 1), ChangesTried.finalists(List.of(left, right), false));
+    assertEquals(List.of(0), ChangesTried.finalists(List.of(left), false));
+    assertEquals(List.of(), ChangesTried.finalists(List.of(), false));
   }
 
   private static ChangesTried.TriedChange judged(Remedy remedy, double low) {
@@ -212,7 +213,7 @@ class ChangesTriedTest {
             List.of(judged(spacer, 0.6), judged(new Remedy.WarmerOn(Face.X_MIN), 0.5))));
     assertEquals(Optional.empty(), ChangesTried.together(List.of(judged(foam, 0.6))));
     Parcel changed = both.applyTo(WARMED, coldRoom(10, 285)).parcel();
-    assertEquals(0.004 + 0.020 + 0.019, changed.walls().thickness(Face.X_MIN), 1e-12);
+    assertEquals(0.004 + 0.020 + 0.01905, changed.walls().thickness(Face.X_MIN), 1e-12);
     assertTrue(changed.warmers().get(0).placement().onWall().isEmpty());
     assertEquals(
         foam.words(UNITS) + "; and " + spacer.words(UNITS), both.words(UNITS), "one after another");
@@ -260,6 +261,18 @@ class ChangesTriedTest {
           each.words(UNITS));
     }
     assertFalse(Remedy.toTry(WARMED, indoors).contains(new Remedy.HalfTaped()), "a steady heater");
+  }
+
+  /** Holes in the box are of no use under a lid without any. */
+  @Test
+  void lidsAreOpenedFirst() {
+    Container cup = Packings.plain().containers().get(0);
+    Parcel tight = Packings.plain().withContainers(List.of(cup.with(LidHoles.NONE)));
+    Remedy holes = new Remedy.HolesInLids();
+    assertEquals(holes, Remedy.waysForAir(tight).get(0));
+    assertFalse(Remedy.waysForAir(Packings.plain()).contains(holes));
+    Parcel opened = holes.applyTo(tight, coldRoom(10, 285)).parcel();
+    assertEquals(cup.vessel().holes(), opened.containers().get(0).vessel().holes());
   }
 
   @Test
@@ -311,11 +324,7 @@ class ChangesTriedTest {
     assertTrue(tried.margin() < 0 && tried.margin() < found.margin(), tried.toString());
     assertEquals(
         2, tried.changes().stream().filter(each -> each.within().isPresent()).count(), "by odds");
-    for (int place = 0; place < tried.changes().size(); place++) {
-      ChangesTried.TriedChange each = tried.changes().get(place);
-      assertEquals(place < 2, each.within().isPresent(), "the most promising come first");
-      assertTrue(each.margin() <= found.margin() || place < 2, tried.toString());
-    }
+    assertTrue(tried.changes().get(0).within().isPresent(), "the most promising comes first");
     Remedy.Shipment changed = found.remedy().applyTo(Packings.plain(), cold);
     assertEquals(
         Assessor.assess(changed.parcel(), changed.journey(), SETTINGS, listener())

@@ -28,6 +28,7 @@ import stenotherm.parcel.Vent;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.text.ScalarText;
+import stenotherm.words.Units;
 
 /** A packing as a scenario file has it, to paste; its containers are those that the file has. */
 final class PackingBlock {
@@ -35,12 +36,15 @@ final class PackingBlock {
   private static final double GRAMS = 1000;
   private static final double PERCENT = 100;
 
-  /** Digits after the point: a tenth of a micrometre, of a millikelvin. */
-  private static final int DIGITS = 4;
+  /** Digits after the point: less than a micrometre, than a tenth of a millikelvin. */
+  private static final int DIGITS = 5;
 
   private final StringBuilder block = new StringBuilder();
+  private final Units units;
 
-  private PackingBlock() {}
+  private PackingBlock(Units units) {
+    this.units = units;
+  }
 
   /**
    * Writes it.
@@ -48,9 +52,10 @@ final class PackingBlock {
    * @param name the name that it gets
    * @param box the carton, or the outer size
    * @param packed the packing, with warmers of the catalogue
+   * @param units of lengths and temperatures
    */
-  static String of(String name, String box, Parcel packed) {
-    PackingBlock writer = new PackingBlock();
+  static String of(String name, String box, Parcel packed, Units units) {
+    PackingBlock writer = new PackingBlock(units);
     writer.block.append("  - name: ").append(ScalarText.quoted(name)).append('\n');
     writer.line("box", box);
     writer.walls(packed);
@@ -62,8 +67,23 @@ final class PackingBlock {
   }
 
   /** A temperature as a file has it. */
-  static String temperature(double kelvin) {
-    return number(Temperatures.toCelsius(kelvin)) + " °C";
+  static String temperature(double kelvin, Units units) {
+    return units == Units.US
+        ? number(Temperatures.toFahrenheit(kelvin)) + " °F"
+        : number(Temperatures.toCelsius(kelvin)) + " °C";
+  }
+
+  /** Extents as a file has them. */
+  static String size(Units units, double... extents) {
+    return Arrays.stream(extents)
+            .mapToObj(
+                extent ->
+                    number(
+                        units == Units.US
+                            ? Lengths.toInches(extent)
+                            : Lengths.toMillimetres(extent)))
+            .collect(Collectors.joining(" x "))
+        + (units == Units.US ? " in" : " mm");
   }
 
   private void line(String key, String value) {
@@ -93,7 +113,7 @@ final class PackingBlock {
       line(
           "joints",
           "{gap: "
-              + millimetres(joints.gap())
+              + length(joints.gap())
               + ", overlap: "
               + (sidesOver ? "sides over lid and floor" : "lid and floor over the sides")
               + "}");
@@ -115,14 +135,14 @@ final class PackingBlock {
     return alike ? 1 : 0;
   }
 
-  private static String layers(List<WallLayer> layers) {
+  private String layers(List<WallLayer> layers) {
     return layers.isEmpty()
         ? NONE
-        : layers.stream().map(PackingBlock::layer).collect(Collectors.joining(", ", "[", "]"));
+        : layers.stream().map(this::layer).collect(Collectors.joining(", ", "[", "]"));
   }
 
-  private static String layer(WallLayer layer) {
-    return layer.material().name() + " " + millimetres(layer.thickness());
+  private String layer(WallLayer layer) {
+    return layer.material().name() + " " + length(layer.thickness());
   }
 
   private void openings(Openings openings) {
@@ -133,7 +153,7 @@ final class PackingBlock {
     }
     List<String> holes = new ArrayList<>();
     for (Vent vent : openings.vents()) {
-      holes.add(vent.count() + " x " + millimetres(vent.diameter()) + " on " + vent.face().words());
+      holes.add(vent.count() + " x " + length(vent.diameter()) + " on " + vent.face().words());
     }
     if (!holes.isEmpty()) {
       line("holes", "[" + String.join(", ", holes) + "]");
@@ -176,12 +196,7 @@ final class PackingBlock {
       keys.add("pack: " + pack.contents().name() + place(each.placement(), place));
       keys.addAll(place);
       keys.add(
-          "size: "
-              + String.join(
-                  " x ",
-                  millimetres(pack.size().length()),
-                  millimetres(pack.size().width()),
-                  millimetres(pack.size().height())));
+          "size: " + size(units, pack.size().length(), pack.size().width(), pack.size().height()));
       keys.add("mass: " + number(GRAMS * pack.mass()) + " g");
       keys.add("wrap: " + number(pack.wrap()) + " m2 K/W");
       keys.add("start: " + start(each.start()));
@@ -189,10 +204,10 @@ final class PackingBlock {
     }
   }
 
-  private static String start(PackStart start) {
+  private String start(PackStart start) {
     return start instanceof PackStart.PartlyMelted melted
         ? number(PERCENT * melted.liquidFraction()) + " % liquid"
-        : temperature(((PackStart.AtTemperature) start).temperature());
+        : temperature(((PackStart.AtTemperature) start).temperature(), units);
   }
 
   /**
@@ -201,18 +216,13 @@ final class PackingBlock {
    * @param keys where to put what tells more of the place
    * @return what follows the thing's name
    */
-  private static String place(Placement placement, List<String> keys) {
+  private String place(Placement placement, List<String> keys) {
     if (placement instanceof Placement.OnFace there) {
-      keys.add(
-          "offset: ["
-              + millimetres(there.alongFirst())
-              + ", "
-              + millimetres(there.alongSecond())
-              + "]");
+      keys.add("offset: [" + length(there.alongFirst()) + ", " + length(there.alongSecond()) + "]");
       Mounting mounting = there.mounting();
       keys.add(
           mounting.standOff() > 0
-              ? "stand-off: " + millimetres(mounting.standOff())
+              ? "stand-off: " + length(mounting.standOff())
               : "contact: " + number(mounting.contactResistance()) + " m2 K/W");
       return " on " + there.face().words();
     }
@@ -220,18 +230,18 @@ final class PackingBlock {
     Position at = loose.position();
     keys.add(
         "position: ["
-            + millimetres(at.alongX())
+            + length(at.alongX())
             + ", "
-            + millimetres(at.alongY())
+            + length(at.alongY())
             + ", "
-            + millimetres(at.aboveFloor())
+            + length(at.aboveFloor())
             + "]");
     keys.add("thin: " + List.of("length", "width", "height").get(loose.thin().ordinal()));
     return "";
   }
 
-  private static String millimetres(double metres) {
-    return number(Lengths.toMillimetres(metres)) + " mm";
+  private String length(double metres) {
+    return size(units, metres);
   }
 
   static String number(double value) {

@@ -3,14 +3,19 @@ package stenotherm.report;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
-import stenotherm.base.Lengths;
 import stenotherm.decision.Remedy;
+import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
+import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
+import stenotherm.text.ScalarText;
 import stenotherm.warmer.Warmers;
+import stenotherm.words.Units;
 
 /**
  * A changed packing and its journey as a scenario file has them, to paste.
@@ -21,6 +26,12 @@ import stenotherm.warmer.Warmers;
 record PastedShipment(String packing, String journey) {
   static final String UNDER_JOURNEY = "To change under journey";
   static final String UNDER_PACKINGS = "To paste under packings";
+
+  /** A journey on one line has no room for more keys. */
+  private static final String SPELLED_OUT =
+      "  # a journey on one line must be spelled out for it: template: ..., lows/highs: ...\n";
+
+  private static final Pattern CHANGED = Pattern.compile("(.*), changed(?: ([0-9]{1,3}))?");
 
   /** What is said before a change that was judged only roughly. */
   static final String TO_COMPUTE =
@@ -39,7 +50,6 @@ record PastedShipment(String packing, String journey) {
    * @param name the name that the packing gets
    * @param box its carton as a file has it
    * @param like the packing whose containers it has
-   * @param before the journey of the scenario
    */
   static PastedShipment of(
       String name,
@@ -47,13 +57,22 @@ record PastedShipment(String packing, String journey) {
       Remedy.Shipment shipment,
       List<Remedy> changes,
       Parcel like,
-      Journey before) {
-    String packing =
-        PackingBlock.of(name, box, shipment.parcel())
-            + "    # with the cup or the containers, and what was measured, of '"
-            + like.name()
-            + "', if it has its own\n";
-    return new PastedShipment(packing, journey(shipment.journey(), changes, before));
+      Scenario scenario) {
+    StringBuilder packing = new StringBuilder();
+    packing.append(PackingBlock.of(name, box, shipment.parcel(), scenario.units()));
+    packing
+        .append("    # with the cup or the containers, and what was measured, of '")
+        .append(like.name())
+        .append("', if it has its own\n");
+    if (changes.stream().anyMatch(each -> each instanceof Remedy.HolesInLids)) {
+      packing
+          .append("    # in each cup or vial that has less, holes: ")
+          .append(LidHoles.USUAL.count())
+          .append(" x ")
+          .append(PackingBlock.size(scenario.units(), LidHoles.USUAL.diameter()))
+          .append('\n');
+    }
+    return new PastedShipment(packing.toString(), journey(shipment.journey(), changes, scenario));
   }
 
   /**
@@ -65,7 +84,8 @@ record PastedShipment(String packing, String journey) {
     Remedy.Shipment after = change.applyTo(parcel, journey);
     Parcel changed = after.parcel();
     if (changed.equals(parcel)) {
-      return Optional.of(new PastedShipment("", journey(after.journey(), change.parts(), journey)));
+      return Optional.of(
+          new PastedShipment("", journey(after.journey(), change.parts(), scenario)));
     }
     boolean isNamed =
         changed.warmers().stream().allMatch(each -> Warmers.all().contains(each.warmer()))
@@ -76,12 +96,12 @@ record PastedShipment(String packing, String journey) {
     boolean isResized = !changed.outer().equals(parcel.outer());
     return Optional.of(
             of(
-                parcel.name() + ", changed",
-                carton == null || isResized ? size(changed) : carton,
+                changed(parcel.name()),
+                carton == null || isResized ? size(changed, scenario.units()) : carton,
                 after,
                 change.parts(),
                 parcel,
-                journey))
+                scenario))
         .filter(any -> isNamed);
   }
 
@@ -93,27 +113,36 @@ record PastedShipment(String packing, String journey) {
         .toList();
   }
 
-  private static String size(Parcel parcel) {
-    return PackingBlock.number(Lengths.toMillimetres(parcel.outer().size(Axis.X)))
-        + " x "
-        + PackingBlock.number(Lengths.toMillimetres(parcel.outer().size(Axis.Y)))
-        + " x "
-        + PackingBlock.number(Lengths.toMillimetres(parcel.outer().size(Axis.Z)))
-        + " mm";
+  /** A name that tells the packing from the one that it comes from, itself perhaps changed. */
+  private static String changed(String name) {
+    Matcher before = CHANGED.matcher(name);
+    if (!before.matches()) {
+      return name + ", changed";
+    }
+    int times = before.group(2) == null ? 1 : Integer.parseInt(before.group(2));
+    return before.group(1) + ", changed " + (times + 1);
   }
 
-  private static String journey(Journey after, List<Remedy> changes, Journey before) {
+  private static String size(Parcel parcel, Units units) {
+    Box outer = parcel.outer();
+    return PackingBlock.size(units, outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z));
+  }
+
+  private static String journey(Journey after, List<Remedy> changes, Scenario scenario) {
     StringBuilder block = new StringBuilder();
-    if (after.startTemperature() != before.startTemperature()) {
+    if (after.startTemperature() != scenario.journey().startTemperature()) {
       block
           .append("  start: ")
-          .append(PackingBlock.temperature(after.startTemperature()))
+          .append(PackingBlock.temperature(after.startTemperature(), scenario.units()))
           .append('\n');
     }
     for (Remedy change : changes) {
       if (change instanceof Remedy.HandedOver handed) {
-        block.append("  # leave the leg '").append(handed.leg()).append("' out\n");
+        block.append("  without: ").append(ScalarText.quoted(handed.leg())).append('\n');
       }
+    }
+    if (!block.isEmpty()) {
+      block.append(SPELLED_OUT);
     }
     return block.toString();
   }

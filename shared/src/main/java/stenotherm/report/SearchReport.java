@@ -297,7 +297,7 @@ public final class SearchReport implements Answer {
         found.shipment(),
         found.choice().changes(),
         parcel,
-        scenario.journey());
+        scenario);
   }
 
   private List<String> cautions() {

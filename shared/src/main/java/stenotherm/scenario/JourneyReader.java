@@ -47,6 +47,7 @@ final class JourneyReader {
   private static final String TEMPLATE = "template";
   private static final String LEGS = "legs";
   private static final String DELAY = "delay";
+  private static final String WITHOUT = "without";
   static final String SEALED = "sealed";
 
   private static final double LONGEST_DELAY = Times.fromDays(30);
@@ -141,6 +142,9 @@ final class JourneyReader {
     Journey planned = legs ? written(trip) : named(trip);
     trip.sites().requireCoordinatesUsed();
     Journey delayed = planned;
+    for (ScalarNode leg : leftOut(trip.journey())) {
+      delayed = without(delayed, leg);
+    }
     for (ScalarNode delay : delays(trip.journey())) {
       delayed = delayed(delayed, delay);
     }
@@ -314,6 +318,24 @@ final class JourneyReader {
       return List.of();
     }
     return node instanceof ScalarNode scalar ? List.of(scalar) : node.asSequence().scalars();
+  }
+
+  private static List<ScalarNode> leftOut(KeyedSection journey) {
+    return journey
+        .optional(WITHOUT)
+        .map(
+            node ->
+                node instanceof ScalarNode scalar ? List.of(scalar) : node.asSequence().scalars())
+        .orElse(List.of());
+  }
+
+  private static Journey without(Journey journey, ScalarNode node) {
+    List<Leg> legs = new ArrayList<>(journey.legs());
+    legs.remove(legNamed(journey, node, node.text()));
+    if (legs.isEmpty()) {
+      throw node.fail("is the only leg; a journey needs one");
+    }
+    return new Journey(journey.sealing(), journey.startTemperature(), legs);
   }
 
   private static Matcher delayParts(ScalarNode node) {

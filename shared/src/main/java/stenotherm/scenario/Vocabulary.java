@@ -434,6 +434,8 @@ final class Vocabulary {
                   .where("with latitude and longitude")),
           Map.of());
 
+  private static final Form LEG_NAME = Form.text("name of a leg", "porch");
+
   static final FilePart JOURNEY =
       new FilePart(
           "journey",
@@ -484,6 +486,11 @@ final class Vocabulary {
                   Form.either(DELAY_IN, Form.listOf(DELAY_IN)),
                   "how late the parcel is, and in which leg",
                   "no delay"),
+              Key.optional(
+                  "without",
+                  Form.either(LEG_NAME, Form.listOf(LEG_NAME)),
+                  "legs that are left out, such as `porch` where somebody takes the parcel in",
+                  "none is left out"),
               Key.preset(
                       "surface",
                       Form.oneOf(JourneyReader.surfaceNames()),

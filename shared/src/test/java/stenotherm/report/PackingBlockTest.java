@@ -22,6 +22,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.warmer.WarmerClass;
+import stenotherm.words.Units;
 
 class PackingBlockTest {
   private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
@@ -89,7 +90,7 @@ class PackingBlockTest {
                     List.of(change));
             try {
               Parcel found = choice.applyTo(parcel, scenario.journey()).parcel();
-              String block = PackingBlock.of("found", choice.box().name(), found);
+              String block = PackingBlock.of("found", choice.box().name(), found, units(tried));
               Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
               assertEquals(rounded(found, parcel.name()), rounded(read, "found"), block);
               tried++;
@@ -106,6 +107,11 @@ class PackingBlockTest {
         kinds.containsAll(
             List.of("ChilledPack", "MoreAir", "OpenedEarlier", "WarmerOffWall", "WarmerOn")),
         kinds.toString());
+  }
+
+  /** One after the other. */
+  private static Units units(int tried) {
+    return tried % 2 == 0 ? Units.METRIC : Units.US;
   }
 
   /** Foam boxes without board, their lids thicker, and names that a file must not take apart. */
@@ -130,7 +136,7 @@ class PackingBlockTest {
     Scenario scenario = ScenarioReader.read("s.yaml", SCENARIO + odd);
     for (Parcel parcel : scenario.packings().subList(3, 5)) {
       String name = parcel.name() + ", changed";
-      String block = PackingBlock.of(name, "300 x 240 x 220 mm", parcel);
+      String block = PackingBlock.of(name, "300 x 240 x 220 mm", parcel, Units.METRIC);
       Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
       assertEquals(rounded(parcel, parcel.name()), rounded(read, name), block);
     }
@@ -180,6 +186,7 @@ class PackingBlockTest {
 
   @Test
   void temperaturesAreWrittenAsFilesHaveThem() {
-    assertEquals("25 °C", PackingBlock.temperature(298.15));
+    assertEquals("25 °C", PackingBlock.temperature(298.15, Units.METRIC));
+    assertEquals("77 °F", PackingBlock.temperature(298.15, Units.US));
   }
 }

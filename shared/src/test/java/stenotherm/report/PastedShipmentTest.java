@@ -45,7 +45,7 @@ class PastedShipmentTest {
     String block = pasted(thicker).packing();
     Parcel after = ScenarioReader.read("pasted", SCENARIO + block).packings().get(1);
     for (Axis axis : Axis.values()) {
-      assertEquals(before.outer().size(axis) + 0.038, after.outer().size(axis), 1e-6, block);
+      assertEquals(before.outer().size(axis) + 0.0381, after.outer().size(axis), 1e-6, block);
       assertEquals(before.cavity().size(axis), after.cavity().size(axis), 1e-6, block);
     }
   }
@@ -55,7 +55,11 @@ class PastedShipmentTest {
     PastedShipment both =
         pasted(new Remedy.Both(new Remedy.HandedOver("porch"), new Remedy.StartAt(301.15)));
     assertEquals("", both.packing());
-    assertEquals("  start: 28 °C\n  # leave the leg 'porch' out\n", both.journey());
+    assertTrue(both.journey().startsWith("  start: 28 °C\n  without: 'porch'\n"), both.journey());
+    String journey = SCENARIO.replace("  start: 24 °C\n", both.journey());
+    Scenario changed = ScenarioReader.read("changed.yaml", journey);
+    assertEquals(301.15, changed.journey().startTemperature(), 1e-9);
+    assertEquals(1, changed.journey().legs().size());
     assertEquals("", pasted(new Remedy.MoreAir()).journey());
   }
 

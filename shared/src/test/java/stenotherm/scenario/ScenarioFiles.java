@@ -62,7 +62,7 @@ final class ScenarioFiles {
       """
       format: 1
       title: Two geckos and a snake in summer
-      journey: {template: two days by road, lows/highs: 68 to 95 °F, delay: 12 h in depot on the way}
+      journey: {template: two days by road, lows/highs: 68 to 95 °F, delay: 12 h in depot on the way, without: porch}
       containers:
         - {name: left, size: 110 x 80 x 60 mm, wall: PET 0.5 mm, towel: 3 mm, animal: 'leopard gecko, 40 g'}
         - {name: right, size: 4 fl oz, animal: 'mourning gecko, 3 g', bedding: none}

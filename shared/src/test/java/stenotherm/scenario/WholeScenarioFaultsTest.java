@@ -481,7 +481,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "sealed: 2014-07-10 15:00",
             "hold: 3 h",
-            "s.yaml:8:3: journey.hold: unknown key, allowed are template, sealed, start, from, to, places, lows/highs, delay, surface, legs"),
+            "s.yaml:8:3: journey.hold: unknown key, allowed are template, sealed, start, from, to, places, lows/highs, delay, without, surface, legs"),
         arguments(
             "  sealed: 2014-07-10 15:00\n",
             "",
