@@ -477,7 +477,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "sealed: 2014-07-10 15:00",
             "sealed: 15:00",
-            "s.yaml:8:11: journey.sealed: '15:00' is not a date with a time, write for example 2013-12-12 18:00"),
+            "s.yaml:8:11: journey.sealed: '15:00' is not a date with a time, write for example 2026-12-01 15:00"),
         arguments(
             "sealed: 2014-07-10 15:00",
             "hold: 3 h",
@@ -1006,7 +1006,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "date: 2026-01-16",
             "date: 16 January",
-            "s.yaml:22:12: forecast[1].date: '16 January' is not a date, write for example 2013-12-12"),
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: it goes year-month-day, write for example 2026-12-01"),
         arguments(
             "origin: -2 to 6 °C",
             "origin: 6 to -2 °C",
