@@ -60,6 +60,14 @@ class WholeScenarioFaultsTest {
             "s.yaml:53:73: packings[3].cup.holes (carton): diameter of a hole in a lid: 30 mm must lie between 0.3 mm and 20 mm. Keepers punch holes of some 2 mm."),
         arguments(
             "size: small lidded box, animal",
+            "size: small lidded box with 6 holes, animal",
+            "s.yaml:53:17: packings[3].cup.size (carton): holes have a key of their own, in a file for example {size: small lidded box, holes: 8 x 2 mm}"),
+        arguments(
+            "holes: 12 x 3 mm",
+            "holes: 12 x 3 mm on side",
+            "s.yaml:53:73: packings[3].cup.holes (carton): '3 mm on side' is not a length, the unit must be one of mm, cm, m, in, ft"),
+        arguments(
+            "size: small lidded box, animal",
             "size: small cloth bag, animal",
             "s.yaml:53:65: packings[3].cup.holes (carton): has no effect for a bag: cloth lets air through"),
         arguments(
