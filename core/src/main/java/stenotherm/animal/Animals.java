@@ -179,7 +179,8 @@ public final class Animals {
   }
 
   /**
-   * Finds an animal by its common or its scientific name, without regard to case.
+   * Finds an animal by its common or its scientific name, without regard to case; a blank may stand
+   * for a hyphen, and a hyphen for a blank.
    *
    * @param name common name, for example {@code "leopard gecko"}, or scientific name, for example
    *     {@code "Eublepharis macularius"}; of some animals an earlier one, too
@@ -189,9 +190,11 @@ public final class Animals {
    */
   public static Animal named(String name) {
     String wanted = normal(Checks.given("animal", name));
+    String spaced = spaced(wanted);
     String species = normal(EARLIER_NAMES.getOrDefault(wanted, wanted));
     for (Animal animal : ALL) {
-      if (normal(animal.name()).equals(wanted) || normal(animal.species()).equals(species)) {
+      if (spaced(normal(animal.name())).equals(spaced)
+          || normal(animal.species()).equals(species)) {
         return animal;
       }
     }
@@ -238,6 +241,11 @@ public final class Animals {
         : Suggestions.closest(wanted, ALL.stream().map(Animal::species).toList())
             .flatMap(
                 close -> ALL.stream().filter(each -> each.species().equals(close)).findFirst());
+  }
+
+  /** Keepers write red eyed as well as red-eyed. */
+  private static String spaced(String name) {
+    return name.replace('-', ' ');
   }
 
   private static String normal(String name) {

@@ -135,21 +135,27 @@ public final class Suggestions {
   }
 
   /**
-   * Names that other words stand for, then names with words in common. Few edits alone make no two
-   * things alike: an axolotl is no python.
+   * Names that have all the words, names that other words stand for, then names with words in
+   * common. Few edits alone make no two things alike: an axolotl is no python.
    */
   private static List<String> likeliest(
       String given, Collection<String> known, List<OtherWord> others) {
     String wanted = normal(given);
-    Set<String> names = new LinkedHashSet<>();
+    Set<String> meant = new LinkedHashSet<>();
     for (OtherWord other : others) {
       if (wanted.contains(other.piece())) {
-        names.addAll(other.names());
+        meant.addAll(other.names());
       }
     }
-    names.retainAll(known);
+    meant.retainAll(known);
+    Set<String> all = words(wanted);
+    Set<String> names = new LinkedHashSet<>();
+    known.stream()
+        .filter(name -> !all.isEmpty() && words(normal(name)).containsAll(all))
+        .forEach(names::add);
+    names.addAll(meant);
     // what a word stands for is all shown, such as every gecko; names that look alike are not
-    long shown = Math.max(FEW, names.size());
+    long shown = Math.max(FEW, meant.size());
     known.stream()
         .filter(name -> common(wanted, normal(name)) > 0)
         .sorted(

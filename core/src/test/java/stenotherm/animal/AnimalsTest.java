@@ -64,13 +64,25 @@ class AnimalsTest {
     "isopods, rough woodlouse",
     "blue dart frog, 'green and black poison frog, dyeing poison frog'",
     "gecko, leopard gecko",
-    "pacman frog, ornate horned frog"
+    "pacman frog, ornate horned frog",
+    "tree frog, 'White''s tree frog, American green tree frog, red-eyed tree frog, '"
   })
   void hintsAtWhatUsersCallOtherwise(String given, String first) {
     String problem =
         assertThrows(InvalidInputException.class, () -> Animals.named(given)).problem();
     String start = "Closest of the " + Animals.all().size() + " known: " + first;
     assertTrue(problem.contains(start), problem);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "red eyed tree frog, red-eyed tree frog",
+    "Mexican red knee tarantula, Mexican red-knee tarantula",
+    "Leopard-Gecko, leopard gecko",
+    "african fat  tailed gecko, African fat-tailed gecko"
+  })
+  void hyphensAndBlanksAreTheSame(String written, String name) {
+    assertEquals(name, Animals.named(written).name());
   }
 
   @ParameterizedTest

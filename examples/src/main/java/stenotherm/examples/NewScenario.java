@@ -30,6 +30,7 @@ import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
+import stenotherm.base.Temperatures;
 import stenotherm.base.Volumes;
 import stenotherm.journey.JourneyTemplate;
 import stenotherm.journey.JourneyTemplates;
@@ -51,7 +52,7 @@ import stenotherm.warmer.Warmers;
     name = "new",
     description =
         "Asks ten questions and writes a scenario file: measures, way, animal, mass, container, foam,"
-            + " box, warmer, weather, day. An empty answer takes what stands in brackets, ? tells what may"
+            + " box, weather, warmer, day. An empty answer takes what stands in brackets, ? tells what may"
             + " be answered.",
     footer = ConsoleCommand.PROGRAM + "new my-scenario.yaml")
 final class NewScenario extends ConsoleCommand implements Callable<Integer> {
@@ -68,7 +69,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         List.of("50 x 40 x 30 cm carton", "60 x 45 x 40 cm carton", "100 x 70 x 50 cm carton"),
         "EPS 20 20 mm",
         "20, 30 and 40 mm",
-        "-2 to 7 °C"),
+        "-2 to 7 °C",
+        "27 °C"),
     US(
         "us",
         List.of("us", "u.s.", "usa", "imperial", "in", "inch", "inches", "oz", "°f", "f"),
@@ -76,7 +78,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         List.of("20 x 16 x 12 in carton", "24 x 18 x 16 in carton", "40 x 28 x 20 in carton"),
         "EPS 20 3/4 in",
         "1/2, 3/4, 1, 1 1/2 and 2 in",
-        "28 to 45 °F");
+        "28 to 45 °F",
+        "80 °F");
 
     private final String label;
     private final List<String> words;
@@ -89,6 +92,9 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     private final String thicknesses;
     private final String weather;
 
+    /** From which high on no warmer is offered. */
+    private final String hot;
+
     Measures(
         String label,
         List<String> words,
@@ -96,7 +102,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         List<String> largeBoxes,
         String foam,
         String thicknesses,
-        String weather) {
+        String weather,
+        String hot) {
       this.label = label;
       this.words = words;
       this.usualBox = usualBox;
@@ -104,6 +111,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       this.foam = foam;
       this.thicknesses = thicknesses;
       this.weather = weather;
+      this.hot = hot;
     }
 
     List<BoxSize> boxes() {
@@ -120,6 +128,9 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   /** Smaller ones are offered to no animal: assumed. */
   private static final double LEAST_ROOM = Volumes.fromLitres(0.09);
+
+  /** From highs of this on no warmer is offered: assumed [K]. */
+  private static final double HOT = Temperatures.fromFahrenheit(80);
 
   private static final int LONGEST_SHOWN = 40;
   private static final String NONE = "none";
@@ -140,6 +151,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   /** A length with its unit, as in {@code 30 mm} or {@code 1 1/2 in}. */
   private static final Pattern THICKNESS =
       Pattern.compile("[0-9][0-9./\\s-]*(?:mm|cm|in|inch|inches|\")");
+
+  /** Three lengths with nothing that says carton, as in {@code 8x8x7 in}. */
+  private static final Pattern OUTER_SIZE =
+      Pattern.compile("[0-9][^xX×]*[xX×][^xX×]*[xX×](?:(?!carton)[^xX×])*");
 
   @Parameters(
       arity = "0..1",
@@ -225,8 +240,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         && askCup(in)
         && askFoam(in)
         && askBox(in)
-        && askWarmer(in)
         && question(in, "Which lows and highs?", measures.weather, weathers(), this::takeWeather)
+        && askWarmer(in)
         && question(
             in,
             "Sealed when?",
@@ -367,23 +382,41 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         help,
         answer -> {
           box = answer;
+          if (OUTER_SIZE.matcher(answer).matches()) {
+            out()
+                .println(
+                    "  Taken as the outer size. For a carton of this size inside, write "
+                        + MessageText.of(answer, LONGEST_SHOWN)
+                        + " carton.");
+          }
           return fault().isEmpty() ? Optional.empty() : faultWithUsualWarmer();
         });
   }
 
   private boolean askWarmer(BufferedReader in) throws IOException {
-    Optional<String> fault = faultWithUsualWarmer();
-    fault.ifPresent(
-        each -> out().println("  A " + usualWarmer() + " does not fit: " + MessageText.of(each)));
+    Optional<String> against =
+        isHot()
+            ? Optional.of("With highs of " + measures.hot + " or more (assumed) it may overheat.")
+            : faultWithUsualWarmer().map(each -> "It does not fit: " + MessageText.of(each));
+    against.ifPresent(why -> out().println("  A " + usualWarmer() + " is not offered. " + why));
     return question(
         in,
         "Which warmer?",
-        fault.isEmpty() ? usualWarmer() : NONE,
+        against.isEmpty() ? usualWarmer() : NONE,
         warmers(),
         answer -> {
           warmer = NOTHING.contains(answer.toLowerCase(Locale.ROOT)) ? NONE : answer;
           return fault();
         });
+  }
+
+  /**
+   * Whether a stated high is one at which a warmer rather harms; none is stated of days on record.
+   */
+  private boolean isHot() {
+    return ScenarioReader.read("answers", scenario()).plan().weather().stream()
+        .flatMap(each -> each.days().stream())
+        .anyMatch(day -> day.high() >= HOT);
   }
 
   /** What is wrong with the box, and what would do, with the warmer that is offered. */

@@ -67,9 +67,9 @@ class NewScenarioTest {
   void wrongAnswersAreToldAndAskedAgain() throws IOException {
     String answers =
         "lepard gecko\n?\nboa constrictor\n40\n2 kg\n8 fl oz\n\nfoam\n\n"
-            + "8 x 8 x 7 in carton\n800 x 600 x 400 mm\nnone\n"
+            + "8 x 8 x 7 in carton\n800 x 600 x 400 mm\n"
             + "New York, UTC-5 to Nowhere, UTC-8\nNew York, UTC-5 to Seattle, UTC-8\n"
-            + "2026-01-15 18:00\n\n";
+            + "none\n2026-01-15 18:00\n\n";
     assertEquals(0, answer(answers), () -> out + "" + err);
     String asked = out.toString();
     assertTrue(asked.contains("Did you mean"), asked);
@@ -90,7 +90,9 @@ class NewScenarioTest {
   @Test
   void aWarmerThatDoesNotFitIsNotOffered() {
     assertEquals(0, answer("\n\n\n1 1/2 in\n8 x 8 x 7 in carton\n\n\n\n"), err::toString);
-    assertTrue(out.toString().contains("on lid does not fit: 'warmer' sticks out"), out::toString);
+    assertTrue(
+        out.toString().contains("on lid is not offered. It does not fit: 'warmer' sticks out"),
+        out::toString);
     assertTrue(out.toString().contains("Which warmer? [none] "), out::toString);
   }
 
@@ -232,7 +234,33 @@ class NewScenarioTest {
 
   @Test
   void weatherInTheWrongUnitIsTold() {
-    answer("\n\n\n\n\n\n48 to 66 °C\n");
+    answer("\n\n\n\n\n48 to 66 °C\n");
     assertTrue(out.toString().contains("Did you mean °F?"), out::toString);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "us, 60 to 80 °F, none",
+    "us, 60 to 79 °F, 40 hour warmer on lid",
+    "metric, 18 to 27 °C, none",
+    "metric, 18 to 26 °C, 40 hour warmer on lid",
+    "us, 'New York, UTC-5 to Seattle, UTC-8', 40 hour warmer on lid"
+  })
+  void inHotWeatherNoWarmerIsOffered(String units, String weather, String offered) {
+    assertEquals(0, answerAll(units + "\n\n\n\n\n\n\n" + weather + "\n\n\n"), err::toString);
+    String asked = out.toString();
+    assertTrue(asked.contains("Which warmer? [" + offered + "] "), asked);
+    assertEquals(
+        offered.equals("none"), asked.contains("or more (assumed) it may overheat."), asked);
+  }
+
+  @Test
+  void aSizeThatIsNoCartonIsTakenAsTheOuterOne() {
+    String told = "For a carton of this size inside, write 10x10x9 in carton.";
+    answer("\n\n\n\n10x10x9 in\n");
+    assertTrue(out.toString().contains("Taken as the outer size. " + told), out::toString);
+    int before = out.toString().length();
+    answer("\n\n\n\n10x10x9 in carton\n");
+    assertFalse(out.toString().substring(before).contains("Taken as"), out::toString);
   }
 }

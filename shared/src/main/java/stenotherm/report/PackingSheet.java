@@ -312,7 +312,11 @@ public record PackingSheet(
   private List<String> notWhen() {
     List<String> lines = new ArrayList<>();
     if (row.verdict().level().compareTo(Level.LIKELY) > 0) {
-      lines.add("On this journey: " + row.verdict().level().words() + ".");
+      lines.add(
+          "On this journey, packed like this: "
+              + (row.verdict().level() == Level.GAMBLE
+                  ? "it is a gamble."
+                  : "it goes wrong too often."));
     }
     lines.addAll(new SheetWeather(scenario).sentences());
     lines.add(late());

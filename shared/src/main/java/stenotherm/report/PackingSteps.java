@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
 import stenotherm.grid.Box;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
@@ -35,6 +38,10 @@ import stenotherm.words.Figures;
 final class PackingSteps {
   /** Distances that differ by less count as one [m]. */
   private static final double SAME = 5e-4;
+
+  /** Liquids that go in this cold come out of a refrigerator: assumed [K]. */
+  private static final Range REFRIGERATOR =
+      new Range(Temperatures.fromCelsius(0), Temperatures.fromCelsius(10));
 
   private final Parcel parcel;
   private final Box cavity;
@@ -165,8 +172,10 @@ final class PackingSteps {
     for (Container each : parcel.containers()) {
       Box room = parcel.room(each);
       String inside = inside(each.vessel(), room);
-      String words = "Set '" + each.name() + "' (" + inside + ") " + where(room) + ". ";
-      things.add(new Thing(each.name(), room, Optional.empty(), words + inside(each)));
+      String words =
+          "Set '" + each.name() + "' (" + inside + ")" + lid(each.vessel()) + where(room) + ". ";
+      things.add(
+          new Thing(each.name(), room, Optional.empty(), words + inside(each) + tight(each)));
     }
     for (PlacedWarmer each : parcel.warmers()) {
       Box box = box(each.name());
@@ -179,7 +188,7 @@ final class PackingSteps {
       Box box = box(each.name());
       String what = "'" + each.name() + "' (" + each.pack().name() + ", " + size(box) + ")";
       String words =
-          thing(what, each.placement(), box) + " It goes in " + start(each.start()) + ".";
+          thing(what, each.placement(), box) + " It goes in " + start(each) + "." + drip(box);
       things.add(new Thing(each.name(), box, face(each.placement()), words));
     }
     return things;
@@ -247,6 +256,32 @@ final class PackingSteps {
     return figures.tape(metres < SAME ? 0 : metres);
   }
 
+  /** Holes that have to be punched: a lid as it is sold may have none. */
+  private String lid(Vessel vessel) {
+    List<VentHole> holes = vessel.holes();
+    return holes.isEmpty()
+        ? " "
+        : ", with "
+            + holes(holes.size(), holes.get(0).diameter())
+            + " in its "
+            + cover(vessel)
+            + ", ";
+  }
+
+  private static String cover(Vessel vessel) {
+    return vessel instanceof Vessel.Vial ? "cap" : "lid";
+  }
+
+  private static String tight(Container container) {
+    Vessel vessel = container.vessel();
+    boolean isTight = !vessel.isOpen() && vessel.holes().isEmpty();
+    return isTight && container.occupant().isPresent()
+        ? " Its "
+            + cover(vessel)
+            + " has no holes: all that is breathed in it is the air shut in with the animal."
+        : "";
+  }
+
   private String inside(Container container) {
     List<String> layers =
         container.bedding().stream()
@@ -296,10 +331,29 @@ final class PackingSteps {
     };
   }
 
-  private String start(PackStart start) {
-    return start instanceof PackStart.AtTemperature at
-        ? "at " + figures.temperature(at.temperature())
-        : "partly melted, as the file says";
+  private String start(PlacedPack pack) {
+    if (!(pack.start() instanceof PackStart.AtTemperature at)) {
+      return "partly melted, as the file says";
+    }
+    boolean isSolid =
+        pack.pack()
+            .contents()
+            .behaviour()
+            .phaseChange()
+            .filter(melting -> !at.isLiquid(melting))
+            .isPresent();
+    boolean isCool = REFRIGERATOR.contains(at.temperature()) && !isSolid;
+    return "at "
+        + figures.temperature(at.temperature())
+        + (isCool ? ": from the refrigerator, not frozen" : "");
+  }
+
+  /** What leaks from a pack that lies above the floor of a container could wet the animal. */
+  private String drip(Box pack) {
+    boolean isAbove =
+        parcel.containers().stream()
+            .anyMatch(each -> parcel.room(each).min().z() < pack.min().z() - SAME);
+    return isAbove ? " If its pouch leaks, nothing may drip on a container." : "";
   }
 
   /** For example "corrugated board 4 mm, EPS 20 19 mm on all sides", from outside to inside. */
@@ -329,11 +383,11 @@ final class PackingSteps {
   }
 
   private String holes(Vent vent) {
-    return vent.count()
-        + (vent.count() == 1 ? " hole of " : " holes of ")
-        + figures.drill(vent.diameter())
-        + " in the "
-        + side(vent.face());
+    return holes(vent.count(), vent.diameter()) + " in the " + side(vent.face());
+  }
+
+  private String holes(int count, double diameter) {
+    return count + (count == 1 ? " hole of " : " holes of ") + figures.drill(diameter);
   }
 
   private static String side(Face face) {

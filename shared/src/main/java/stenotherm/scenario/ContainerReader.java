@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Axis;
+import stenotherm.base.MessageText;
 import stenotherm.material.Absorbent;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
@@ -40,8 +41,16 @@ final class ContainerReader {
   private static final String TOWEL = "towel";
   private static final String HOLES = "holes";
 
+  /** Longest size that a message repeats. */
+  private static final int LONGEST_SHOWN = 40;
+
   private static final Pattern HOLE =
-      Pattern.compile("([0-9]{1,6})\\s*[x×X]\\s*(.+)", Pattern.DOTALL);
+      Pattern.compile(
+          "(?is)([0-9]{1,6})\\s*[x×]\\s*(.+?)(?:\\s+(?:on|in)(?:\\s+(?:the|its))?\\s+(?:lid|cap))?");
+
+  /** Holes where the container is named. */
+  private static final Pattern WITH_HOLES =
+      Pattern.compile("(?is)(\\S.*?)(?:,|\\s(?:with|and)\\s).*\\bholes?\\b.*");
 
   /** Where wall and lid are left out, by kind of container. */
   private static final Map<String, String> WALLS =
@@ -146,6 +155,13 @@ final class ContainerReader {
   private Vessel vessel() {
     ScalarNode size = section.require("size").asScalar();
     String text = size.text();
+    Matcher holed = WITH_HOLES.matcher(text);
+    if (holed.matches()) {
+      throw size.fail(
+          "holes have a key of their own, in a file for example {size: "
+              + MessageText.of(holed.group(1), LONGEST_SHOWN)
+              + ", holes: 8 x 2 mm}");
+    }
     if (!text.matches("(?s)[\\s+\\-−.]*[0-9].*[xX×].*")) {
       return named(size.locate(() -> VesselSizes.named(text)));
     }
@@ -197,7 +213,8 @@ final class ContainerReader {
 
   private LidHoles holes() {
     ScalarNode node = section.value(HOLES).asScalar();
-    if (node.text().equals(Layers.NONE)) {
+    String text = node.text().toLowerCase(Locale.ROOT);
+    if (text.equals("0") || Vocabulary.NOTHING.contains(text)) {
       return LidHoles.NONE;
     }
     Matcher parts = HOLE.matcher(node.text());

@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,17 @@ public final class ScalarNode implements Node {
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm[:ss]", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
   private static final Pattern FOUR_DIGITS = Pattern.compile("[0-9]{4}-");
+  private static final String EXAMPLE_DATE = "2026-12-01";
+  private static final String EXAMPLE_CLOCK = " 15:00";
+  private static final Pattern DAY_ALONE = Pattern.compile("[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}");
+
+  /** A date as in 7/15/2026, 15.10.2026, 2026/7/15, July 15 2026 or 15 July. */
+  private static final Pattern OTHER_ORDER =
+      Pattern.compile(
+          "(?s)(?:[0-9]{1,2}[./-][0-9]{1,2}[./-]|[0-9]{4}[./][0-9]|\\p{L}{3,9}\\.?,?\\s+[0-9]"
+              + "|[0-9]{1,2}\\.?\\s+\\p{L}{3}).*");
+
+  private static final Pattern TWELVE_HOURS = Pattern.compile("(?is).*[0-9]\\s*[ap]\\.?m\\b.*");
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm[:ss]", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
@@ -356,18 +368,41 @@ public final class ScalarNode implements Node {
       if (FOUR_DIGITS.matcher(text()).lookingAt()) {
         return LocalDate.parse(text());
       }
-      throw fail(Messages.quote(raw) + " is not a date, write for example 2013-12-12");
+      throw fail(notADay());
     } catch (DateTimeException fault) {
-      throw new TextFormatException(
-          position,
-          path,
-          Messages.quote(raw) + " is not a date, write for example 2013-12-12",
-          fault);
+      throw new TextFormatException(position, path, notADay(), fault);
     }
   }
 
+  private String notADay() {
+    return Messages.quote(raw)
+        + " is not a date"
+        + (OTHER_ORDER.matcher(text()).matches() ? ": it goes year-month-day" : "")
+        + ", write for example "
+        + EXAMPLE_DATE;
+  }
+
   private String notADate() {
-    return Messages.quote(raw) + " is not a date with a time, write for example 2013-12-12 18:00";
+    String text = text();
+    if (DAY_ALONE.matcher(text).matches()) {
+      return Messages.quote(raw)
+          + " is not a date with a time: the time is missing, write for example "
+          + EXAMPLE_DATE
+          + EXAMPLE_CLOCK;
+    }
+    List<String> hints = new ArrayList<>();
+    if (OTHER_ORDER.matcher(text).matches()) {
+      hints.add("it goes year-month-day, then the time");
+    }
+    if (TWELVE_HOURS.matcher(text).matches()) {
+      hints.add("the clock has 24 hours, 17:00 for 5 pm");
+    }
+    return Messages.quote(raw)
+        + " is not a date with a time"
+        + (hints.isEmpty() ? "" : ": " + String.join("; ", hints))
+        + ", write for example "
+        + EXAMPLE_DATE
+        + EXAMPLE_CLOCK;
   }
 
   /**

@@ -49,6 +49,7 @@ class PackingSheetTest {
     assertTrue(sheet.contains(" air beside the bag: "), sheet);
     assertFalse(sheet.contains("Jan"), sheet);
     assertFalse(sheet.contains("may be opened"), sheet);
+    assertFalse(sheet.contains("packed like this"), sheet);
   }
 
   @Test
@@ -108,7 +109,29 @@ class PackingSheetTest {
             "- It is on the way or due on a Saturday or Sunday. Ask your carrier whether it delivers"
                 + " then."),
         sheet);
+    assertFalse(said.contains("packed like this"), sheet);
     assertTrue(said.contains("Animals: of 5, ___ move, ___ weak, ___ dead."), sheet);
+  }
+
+  @Test
+  void whatDoesNotHoldIsNotToBeSentPackedLikeThis() {
+    String sheet =
+        sheet(
+            """
+            animal: leopard gecko, 40 g
+            cup: 16 oz deli cup
+            hold: 3 h
+            journey:
+              sealed: 2026-03-02 18:00
+              legs:
+                - {name: yard, at: origin, for: 9 h, ambient: -20 °C}
+            packings:
+              - {name: box, box: 240 x 200 x 160 mm, foam: EPS 20 10 mm, fill: none}
+            """);
+    assertTrue(
+        sheet.contains(
+            "Do not send:\n- On this journey, packed like this: it goes wrong too often.\n"),
+        sheet);
   }
 
   @Test

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
@@ -58,11 +60,11 @@ class PackingStepsTest {
             "Make 1 hole of 6 mm in the lid and 3 holes of 5 mm in the left side, spread over the"
                 + " face; nothing lies on or behind them.",
             "Tape 'pack 1' (gel pack, 120 x 80 x 20 mm) flat to the inside of the floor, in its"
-                + " middle. It goes in at 5 °C.",
+                + " middle. It goes in at 5 °C: from the refrigerator, not frozen.",
             "Lay 30 mm of shredded paper on the floor.",
-            "Set 'cup' (100 x 80 x 60 mm inside) 30 mm above the floor inside, 60 mm from left and"
-                + " 40 mm from right, 50 mm from front and back. In it: leopard gecko, 40 g on"
-                + " damp paper towel 4 mm.",
+            "Set 'cup' (100 x 80 x 60 mm inside), with 8 holes of 2 mm in its lid, 30 mm above the"
+                + " floor inside, 60 mm from left and 40 mm from right, 50 mm from front and back."
+                + " In it: leopard gecko, 40 g on damp paper towel 4 mm.",
             "Tape 'warmer 2' (40 hour warmer) flat to the inside of the right side, in its middle."
                 + " Tape its edges only: the middle of the film stays free.",
             "Fill all room around with shredded paper, up to 22 mm below the lid, so that nothing"
@@ -111,7 +113,7 @@ class PackingStepsTest {
     List<String> filled = steps(held.formatted("shredded paper")).sentences();
     assertEquals(
         "Lay 'pack 1' (gel pack, 120 x 80 x 20 mm) 5 mm off the floor, in its middle, with shredded"
-            + " paper between. It goes in at 5 °C.",
+            + " paper between. It goes in at 5 °C: from the refrigerator, not frozen.",
         filled.get(1));
     assertEquals(
         "Stand 'warmer 1' (40 hour warmer) 15 mm off the left side, in its middle, with shredded"
@@ -151,9 +153,65 @@ class PackingStepsTest {
     Parcel parcel = scenario.packings().get(0);
     String steps =
         String.join("\n", new PackingSteps(parcel, Optional.empty(), Figures.METRIC).sentences());
-    assertTrue(steps.contains("Set 'cup' (120 mm across and 80 mm high inside) on"), steps);
+    assertTrue(
+        steps.contains(
+            "Set 'cup' (120 mm across and 80 mm high inside), with 8 holes of 2 mm in its lid, on"),
+        steps);
     String tape =
         String.join("\n", new PackingSteps(parcel, Optional.empty(), Figures.US).sentences());
-    assertTrue(tape.contains("Set 'cup' (4 3/4 in across and 3 1/8 in high inside) on"), tape);
+    assertTrue(
+        tape.contains(
+            "Set 'cup' (4 3/4 in across and 3 1/8 in high inside), with 8 holes of 5/64 in in its lid, on"),
+        tape);
+  }
+
+  /** All that the animal breathes passes them. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'size: 120 x 80 mm, holes: 1 x 3 mm'|inside), with 1 hole of 3 mm in its lid, on the floor",
+        "'size: 90 x 60 mm, kind: vial'|inside), with 8 holes of 2 mm in its cap, on the floor",
+        "'size: 120 x 80 mm, holes: none'|towel 4 mm. Its lid has no holes: all that is breathed",
+        "'size: small cloth bag'|inside) on the floor",
+      })
+  void holesOfALidAreToldWithItsContainer(String cup, String told) {
+    String steps = around("cup: {" + cup + "}", "fill: shredded paper");
+    assertTrue(steps.contains(told), steps);
+    assertEquals(told.contains("holes:"), steps.contains("has no holes"), steps);
+  }
+
+  @Test
+  void aPackAboveAContainerMustNotDripOnIt() {
+    String pack =
+        "fill: shredded paper, packs: [{pack: gel pack on %s, size: 120 x 80 x 20 mm, start: %s}]";
+    String above = around("cup: 120 x 80 mm", pack.formatted("lid", "5 °C"));
+    assertTrue(
+        above.contains(
+            "It goes in at 5 °C: from the refrigerator, not frozen. If its pouch leaks, nothing may"
+                + " drip on a container."),
+        above);
+    String frozen = around("cup: 120 x 80 mm", pack.formatted("lid", "-18 °C"));
+    assertTrue(frozen.contains("It goes in at -18 °C. If its pouch leaks"), frozen);
+    String warm = around("cup: 120 x 80 mm", pack.formatted("lid", "30 °C"));
+    assertTrue(warm.contains("It goes in at 30 °C. If its pouch leaks"), warm);
+  }
+
+  private static String around(String cup, String packing) {
+    Scenario scenario =
+        ScenarioReader.read(
+            "around.yaml",
+            """
+            format: 1
+            title: Around
+            animal: leopard gecko, 10 g
+            %s
+            journey: overnight by air, 28 to 45 °F
+            packings: [{name: box, box: 260 x 230 x 214 mm, foam: EPS 20 20 mm, %s}]
+            """
+                .formatted(cup, packing));
+    Parcel parcel = scenario.packings().get(0);
+    return String.join(
+        "\n", new PackingSteps(parcel, Optional.empty(), Figures.METRIC).sentences());
   }
 }

@@ -60,6 +60,14 @@ class WholeScenarioFaultsTest {
             "s.yaml:53:73: packings[3].cup.holes (carton): diameter of a hole in a lid: 30 mm must lie between 0.3 mm and 20 mm. Keepers punch holes of some 2 mm."),
         arguments(
             "size: small lidded box, animal",
+            "size: small lidded box with 6 holes, animal",
+            "s.yaml:53:17: packings[3].cup.size (carton): holes have a key of their own, in a file for example {size: small lidded box, holes: 8 x 2 mm}"),
+        arguments(
+            "holes: 12 x 3 mm",
+            "holes: 12 x 3 mm on side",
+            "s.yaml:53:73: packings[3].cup.holes (carton): '3 mm on side' is not a length, the unit must be one of mm, cm, m, in, ft"),
+        arguments(
+            "size: small lidded box, animal",
             "size: small cloth bag, animal",
             "s.yaml:53:65: packings[3].cup.holes (carton): has no effect for a bag: cloth lets air through"),
         arguments(
@@ -477,7 +485,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "sealed: 2014-07-10 15:00",
             "sealed: 15:00",
-            "s.yaml:8:11: journey.sealed: '15:00' is not a date with a time, write for example 2013-12-12 18:00"),
+            "s.yaml:8:11: journey.sealed: '15:00' is not a date with a time, write for example 2026-12-01 15:00"),
         arguments(
             "sealed: 2014-07-10 15:00",
             "hold: 3 h",
@@ -1006,7 +1014,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "date: 2026-01-16",
             "date: 16 January",
-            "s.yaml:22:12: forecast[1].date: '16 January' is not a date, write for example 2013-12-12"),
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: it goes year-month-day, write for example 2026-12-01"),
         arguments(
             "origin: -2 to 6 °C",
             "origin: 6 to -2 °C",

@@ -256,8 +256,18 @@ class WholeScenarioTest {
   void holesInLidsAreThoseStatedOrUsual() {
     assertEquals(new LidHoles(12, 0.003), ((Vessel.BoxCup) vessel(3)).lid());
     assertEquals(LidHoles.USUAL, ((Vessel.BoxCup) vessel(2)).lid());
-    String tight = ScenarioFiles.with(ScenarioFiles.PARCEL, "holes: 12 x 3 mm", "holes: none");
-    assertEquals(List.of(), read(tight).packings().get(3).containers().get(0).vessel().holes());
+    for (String none : List.of("none", "No", "0")) {
+      assertEquals(LidHoles.NONE, lid("holes: " + none), none);
+    }
+    for (String many :
+        List.of("10 x 2 mm on lid", "10 x 2 mm in the lid", "10 X 2 mm in its lid")) {
+      assertEquals(new LidHoles(10, 0.002), lid("holes: " + many), many);
+    }
+  }
+
+  private static LidHoles lid(String holes) {
+    String file = ScenarioFiles.with(ScenarioFiles.PARCEL, "holes: 12 x 3 mm", holes);
+    return ((Vessel.BoxCup) read(file).packings().get(3).containers().get(0).vessel()).lid();
   }
 
   private static Vessel vessel(int packing) {

@@ -114,6 +114,9 @@ class ScalarNodeTest {
   }
 
   static Stream<Arguments> bad() {
+    String order =
+        " is not a date with a time: it goes year-month-day, then the time, write for example"
+            + " 2026-12-01 15:00";
     String comma =
         " has a comma, write a point as the decimal mark (2.5) and do not group digits (1000)";
     String duration = " is not a duration, write for example 90 min or 1 h 30 min";
@@ -208,11 +211,29 @@ class ScalarNodeTest {
         value(
             "-2013-12-12 18:00",
             ScalarNode::localDateTime,
-            "'-2013-12-12 18:00' is not a date with a time, write for example 2013-12-12 18:00"),
+            "'-2013-12-12 18:00' is not a date with a time, write for example 2026-12-01 15:00"),
         value(
             "2013-02-30 18:00",
             ScalarNode::localDateTime,
-            "'2013-02-30 18:00' is not a date with a time, write for example 2013-12-12 18:00"),
+            "'2013-02-30 18:00' is not a date with a time, write for example 2026-12-01 15:00"),
+        value(
+            "2026-10-15",
+            ScalarNode::localDateTime,
+            "'2026-10-15' is not a date with a time: the time is missing, write for example"
+                + " 2026-12-01 15:00"),
+        value("July 15 2026", ScalarNode::localDateTime, "'July 15 2026'" + order),
+        value("7/15/2026", ScalarNode::localDateTime, "'7/15/2026'" + order),
+        value("15.10.2026", ScalarNode::localDateTime, "'15.10.2026'" + order),
+        value(
+            "2026-07-15 5pm",
+            ScalarNode::localDateTime,
+            "'2026-07-15 5pm' is not a date with a time: the clock has 24 hours, 17:00 for 5 pm,"
+                + " write for example 2026-12-01 15:00"),
+        value(
+            "7/15/2026 5 p.m.",
+            ScalarNode::localDateTime,
+            "'7/15/2026 5 p.m.' is not a date with a time: it goes year-month-day, then the time;"
+                + " the clock has 24 hours, 17:00 for 5 pm, write for example 2026-12-01 15:00"),
         value(
             "6 pm",
             ScalarNode::clock,
