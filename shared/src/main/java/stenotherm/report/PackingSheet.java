@@ -354,7 +354,8 @@ public record PackingSheet(
     lines.add("This-way-up arrows on all four sides.");
     animals.forEach(
         (animal, count) -> {
-          Range band = animal.tolerance().band(Limit.ALARM).range();
+          // whoever handles it should keep it comfortable, not just alive
+          Range band = animal.tolerance().band(Limit.COMFORTABLE).range();
           lines.add(
               "Contents: "
                   + count
@@ -362,7 +363,7 @@ public record PackingSheet(
                   + (count > 1 ? PackingSteps.several(animal.name()) : animal.name())
                   + " ("
                   + animal.species()
-                  + "), "
+                  + "), keep at "
                   + figures().temperature(band.low())
                   + " to "
                   + figures().temperature(band.high())
