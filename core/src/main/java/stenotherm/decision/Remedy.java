@@ -207,9 +207,7 @@ public sealed interface Remedy {
   /** As many holes as usual in the lids of containers that have fewer, or smaller ones. */
   record HolesInLids() implements Remedy {
     private static boolean lacks(Container cup) {
-      return !cup.vessel().isOpen()
-          && cup.occupant().isPresent()
-          && cup.vessel().holeArea() < cup.vessel().with(LidHoles.USUAL).holeArea();
+      return cup.occupant().isPresent() && cup.vessel().hasFewHoles();
     }
 
     @Override

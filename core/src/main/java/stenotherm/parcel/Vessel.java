@@ -75,6 +75,16 @@ public sealed interface Vessel {
   }
 
   /**
+   * Tells whether less air passes lid or cap than keepers let in as a rule.
+   *
+   * @return true if the area of its holes is below that of {@link LidHoles#USUAL}; never if it is
+   *     open
+   */
+  default boolean hasFewHoles() {
+    return !isOpen() && holeArea() < with(LidHoles.USUAL).holeArea();
+  }
+
+  /**
    * The same vessel with other holes in lid or cap.
    *
    * @param lid the holes

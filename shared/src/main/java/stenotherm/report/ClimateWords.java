@@ -147,12 +147,25 @@ record ClimateWords(Words words) {
             + Words.inHundred(airless)
             + " of 100: about "
             + words.moment(row.held(), least.time())
-            + " its air typically has "
+            + whose(row, least.cup(), " its air", " the air in ")
+            + " typically has "
             + percent(least.value())
             + " oxygen ("
             + fresh(climate, least)
             + ")"
-            + (row.hasWarmer() ? ", as the warmer uses it up." : "."));
+            + cause(row, least.cup()));
+  }
+
+  /** Whose air: told where there are several animals. */
+  private static String whose(Judged row, Container cup, String only, String several) {
+    return row.parcel().occupied().size() > 1 ? several + "'" + cup.name() + "'" : only;
+  }
+
+  private static String cause(Judged row, Container cup) {
+    if (cup.vessel().hasFewHoles()) {
+      return ", as its lid has " + (cup.vessel().holes().isEmpty() ? "no" : "few") + " holes.";
+    }
+    return row.hasWarmer() ? ", as the warmer uses it up." : ".";
   }
 
   /** What must be said of a packing's air and warmers. */
@@ -168,7 +181,8 @@ record ClimateWords(Words words) {
     Climate.Moment oxygen = climate.leastOxygen();
     if (oxygen.value() < LIMITS.oxygenWarning()) {
       all.add(
-          "Its air has as little as "
+          whose(row, oxygen.cup(), "Its air", "The air in ")
+              + " has as little as "
               + percent(oxygen.value())
               + " oxygen "
               + when(row, oxygen)
@@ -183,7 +197,8 @@ record ClimateWords(Words words) {
     Climate.Moment dioxide = climate.mostCarbonDioxide();
     if (dioxide.value() > LIMITS.carbonDioxideWarning()) {
       all.add(
-          "Its air has "
+          whose(row, dioxide.cup(), "Its air", "The air in ")
+              + " has "
               + percent(dioxide.value())
               + " carbon dioxide "
               + when(row, dioxide)
