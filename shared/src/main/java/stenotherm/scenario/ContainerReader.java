@@ -160,7 +160,7 @@ final class ContainerReader {
       throw size.fail(
           "holes have a key of their own, in a file for example {size: "
               + MessageText.of(holed.group(1), LONGEST_SHOWN)
-              + ", holes: 8 x 2 mm}");
+              + ", holes: 8 x 2 mm}; without it so many count");
     }
     if (!text.matches("(?s)[\\s+\\-−.]*[0-9].*[xX×].*")) {
       return named(size.locate(() -> VesselSizes.named(text)));

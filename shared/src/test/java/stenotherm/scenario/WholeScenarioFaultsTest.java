@@ -61,7 +61,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: small lidded box, animal",
             "size: small lidded box with 6 holes, animal",
-            "s.yaml:53:17: packings[3].cup.size (carton): holes have a key of their own, in a file for example {size: small lidded box, holes: 8 x 2 mm}"),
+            "s.yaml:53:17: packings[3].cup.size (carton): holes have a key of their own, in a file for example {size: small lidded box, holes: 8 x 2 mm}; without it so many count"),
         arguments(
             "holes: 12 x 3 mm",
             "holes: 12 x 3 mm on side",
