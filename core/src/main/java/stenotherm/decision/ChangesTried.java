@@ -34,13 +34,13 @@ import stenotherm.transit.Variation;
  * @param changes the changes: two at once, if they were judged, then the most promising first
  */
 public record ChangesTried(Odds before, double margin, List<TriedChange> changes) {
-  /** Changes judged by odds; the others are left after one typical journey. */
+  /** Changes judged by odds one by one; the others are left after three rough journeys. */
   private static final int FINALISTS = 2;
 
   /** Where so many of the journeys that fail are short of air, a way for air is judged anyhow. */
   private static final double SHORT_OF_AIR = 0.25;
 
-  /** Where so many are, all ways for air are. */
+  /** Where so many are, ways for air alone are, unless lids must be opened first. */
   private static final double AIR_ALONE = 0.75;
 
   /** What a second change must gain in the odds to be worth its trouble [-]: assumed. */
@@ -217,7 +217,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     FewJourneys few = new FewJourneys(missed, two, workers);
     List<TriedChange> changes =
         new ArrayList<>(candidates.stream().map(Candidate::change).toList());
-    boolean airAlone = airless > AIR_ALONE && !candidates.get(0).opensLids();
+    boolean airAlone = airless > AIR_ALONE && candidates.stream().noneMatch(Candidate::opensLids);
     List<Integer> finalists = finalists(changes, airAlone);
     Odds[] odds = new Odds[finalists.size()];
     workers.each(
