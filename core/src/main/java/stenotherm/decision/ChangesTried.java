@@ -100,7 +100,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** A change and the shipment that it makes. */
   private record Candidate(TriedChange change, Remedy.Shipment changed, RoughOdds.Look look) {
     boolean letsAirIn() {
-      return change.remedy().letsAirIn();
+      return change.remedy().subject() == Remedy.Subject.AIR;
     }
 
     /** Whatever comes into the box passes the lids. */

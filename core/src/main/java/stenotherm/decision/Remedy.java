@@ -195,15 +195,6 @@ public sealed interface Remedy {
     return ways;
   }
 
-  /**
-   * Tells whether it lets air in.
-   *
-   * @return true if its use lies in the air, which margins do not tell
-   */
-  default boolean letsAirIn() {
-    return subject() == Subject.AIR;
-  }
-
   /** As many holes as usual in the lids of containers that have fewer, or smaller ones. */
   record HolesInLids() implements Remedy {
     private static boolean lacks(Container cup) {

@@ -677,7 +677,7 @@ public record Parcel(
                     + " in it is left to melt.")
         .forEach(all::add);
     occupied().stream()
-        .filter(cup -> !cup.vessel().isOpen() && cup.vessel().holes().isEmpty())
+        .filter(cup -> cup.vessel().isTight())
         .map(
             cup ->
                 "'"

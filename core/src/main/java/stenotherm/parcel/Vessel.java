@@ -75,6 +75,15 @@ public sealed interface Vessel {
   }
 
   /**
+   * Tells whether no air passes lid or cap.
+   *
+   * @return true if it has none of the holes that a lidded vessel needs
+   */
+  default boolean isTight() {
+    return !isOpen() && holes().isEmpty();
+  }
+
+  /**
    * Tells whether less air passes lid or cap than keepers let in as a rule.
    *
    * @return true if the area of its holes is below that of {@link LidHoles#USUAL}; never if it is

@@ -265,8 +265,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   }
 
   private boolean askWay(BufferedReader in) throws IOException {
-    List<String> help = new ArrayList<>();
-    ways().forEach(each -> help.add(each));
+    List<String> help = new ArrayList<>(ways());
     help.add("(a single word of them is enough, such as road; legs of your own go into the file)");
     return question(in, "How does it travel?", way.name(), help, this::takeWay);
   }

@@ -163,7 +163,7 @@ record ClimateWords(Words words) {
 
   private static String cause(Judged row, Container cup) {
     if (cup.vessel().hasFewHoles()) {
-      return ", as its lid has " + (cup.vessel().holes().isEmpty() ? "no" : "few") + " holes.";
+      return ", as its lid has " + (cup.vessel().isTight() ? "no" : "few") + " holes.";
     }
     return row.hasWarmer() ? ", as the warmer uses it up." : ".";
   }

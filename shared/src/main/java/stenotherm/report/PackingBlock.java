@@ -244,7 +244,7 @@ final class PackingBlock {
     return size(units, metres);
   }
 
-  static String number(double value) {
+  private static String number(double value) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(DIGITS, RoundingMode.HALF_EVEN);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }

@@ -274,8 +274,7 @@ final class PackingSteps {
 
   private static String tight(Container container) {
     Vessel vessel = container.vessel();
-    boolean isTight = !vessel.isOpen() && vessel.holes().isEmpty();
-    return isTight && container.occupant().isPresent()
+    return vessel.isTight() && container.occupant().isPresent()
         ? " Its "
             + cover(vessel)
             + " has no holes: all that is breathed in it is the air shut in with the animal."

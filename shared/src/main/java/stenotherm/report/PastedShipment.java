@@ -92,17 +92,19 @@ record PastedShipment(String packing, String journey) {
             && Arrays.stream(Face.values())
                 .flatMap(face -> changed.walls().layersOf(face).stream())
                 .noneMatch(layer -> layer.material().name().contains(","));
+    if (!isNamed) {
+      return Optional.empty();
+    }
     String carton = scenario.cartons().get(parcel.name());
     boolean isResized = !changed.outer().equals(parcel.outer());
     return Optional.of(
-            of(
-                changed(parcel.name()),
-                carton == null || isResized ? size(changed, scenario.units()) : carton,
-                after,
-                change.parts(),
-                parcel,
-                scenario))
-        .filter(any -> isNamed);
+        of(
+            changed(parcel.name()),
+            carton == null || isResized ? size(changed, scenario.units()) : carton,
+            after,
+            change.parts(),
+            parcel,
+            scenario));
   }
 
   /** What a change brings with it that was not there before. */

@@ -213,8 +213,7 @@ final class ContainerReader {
 
   private LidHoles holes() {
     ScalarNode node = section.value(HOLES).asScalar();
-    String text = node.text().toLowerCase(Locale.ROOT);
-    if (text.equals("0") || Vocabulary.NOTHING.contains(text)) {
+    if (node.text().equals("0") || PackingReader.isNothing(node)) {
       return LidHoles.NONE;
     }
     Matcher parts = HOLE.matcher(node.text());

@@ -142,10 +142,10 @@ final class JourneyReader {
     Journey planned = legs ? written(trip) : named(trip);
     trip.sites().requireCoordinatesUsed();
     Journey delayed = planned;
-    for (ScalarNode leg : leftOut(trip.journey())) {
+    for (ScalarNode leg : oneOrMore(trip.journey(), WITHOUT)) {
       delayed = without(delayed, leg);
     }
-    for (ScalarNode delay : delays(trip.journey())) {
+    for (ScalarNode delay : oneOrMore(trip.journey(), DELAY)) {
       delayed = delayed(delayed, delay);
     }
     return delayed;
@@ -312,21 +312,13 @@ final class JourneyReader {
     return journey.value("surface").asScalar().choice(SURFACES);
   }
 
-  private static List<ScalarNode> delays(KeyedSection journey) {
-    Node node = journey.optional(DELAY).orElse(null);
+  /** What stands under a key, alone or in a list; nothing if the key is not there. */
+  private static List<ScalarNode> oneOrMore(KeyedSection journey, String key) {
+    Node node = journey.optional(key).orElse(null);
     if (node == null) {
       return List.of();
     }
     return node instanceof ScalarNode scalar ? List.of(scalar) : node.asSequence().scalars();
-  }
-
-  private static List<ScalarNode> leftOut(KeyedSection journey) {
-    return journey
-        .optional(WITHOUT)
-        .map(
-            node ->
-                node instanceof ScalarNode scalar ? List.of(scalar) : node.asSequence().scalars())
-        .orElse(List.of());
   }
 
   private static Journey without(Journey journey, ScalarNode node) {
@@ -348,7 +340,7 @@ final class JourneyReader {
 
   private static double delaySum(KeyedSection journey) {
     double sum = 0;
-    for (ScalarNode node : delays(journey)) {
+    for (ScalarNode node : oneOrMore(journey, DELAY)) {
       double delay = node.piece(delayParts(node).group(1)).duration();
       if (!(delay >= 0) || delay > LONGEST_DELAY) {
         throw node.fail("must lie between 0 and 30 d");

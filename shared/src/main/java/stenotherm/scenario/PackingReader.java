@@ -253,7 +253,8 @@ final class PackingReader {
         warmer(KeyedSection.of(warmer, Vocabulary.WARMER, assumptions), WARMER, containers));
   }
 
-  private static boolean isNothing(Node node) {
+  /** What people write where there is none of a thing. */
+  static boolean isNothing(Node node) {
     return node instanceof ScalarNode scalar
         && Vocabulary.NOTHING.contains(scalar.text().toLowerCase(Locale.ROOT));
   }

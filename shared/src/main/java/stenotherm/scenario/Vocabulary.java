@@ -31,7 +31,7 @@ import stenotherm.weather.RecordedWeather;
 final class Vocabulary {
   private static final String ASSUMED = "assumed";
 
-  /** What people write where there is no warmer and no pack. */
+  /** What people write where there is no warmer, no pack, no hole. */
   static final List<String> NOTHING = List.of(Layers.NONE, "no", "false");
 
   private static final Form NONE_OR_NO =
