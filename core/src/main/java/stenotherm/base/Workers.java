@@ -1,8 +1,12 @@
 package stenotherm.base;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,6 +88,21 @@ public record Workers(int threads, Executor executor) {
     }
     call.work(0);
     call.end();
+  }
+
+  /**
+   * Makes something of each index, as {@link #run} does tasks.
+   *
+   * @param <T> what is made
+   * @param count number of indices, 0 or above
+   * @param task what is made of each
+   * @return what was made, by index
+   * @throws InvalidInputException if the number is below 0
+   */
+  public <T> List<T> map(int count, IntFunction<T> task) {
+    List<T> made = new ArrayList<>(Collections.nCopies(Math.max(0, count), null));
+    run(count, (worker, index) -> made.set(index, task.apply(index)));
+    return made;
   }
 
   /** Tasks under way. */

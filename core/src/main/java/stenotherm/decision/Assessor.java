@@ -386,7 +386,10 @@ public final class Assessor {
               Arrays.copyOf(coarse, animals), medium, fine, new double[] {MEDIUM, FINE});
       CondensedModel condensed =
           CondensedModel.of(
-              model(MEDIUM), span, uncertainties(0).spread(LEARNING, settings.study().seed()));
+              model(MEDIUM),
+              span,
+              uncertainties(0).spread(LEARNING, settings.study().seed()),
+              settings.study().workers());
       report(0.9 * OF_MODELS);
       double[][] holding = GridCorrection.difference(finely, fine);
       NumericalError error =

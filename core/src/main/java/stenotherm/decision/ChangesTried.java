@@ -247,9 +247,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   private record FewJourneys(CoarseOutlook.Missed missed, TwoJourneys two, WatchedWorkers workers) {
     Odds odds(Remedy.Shipment changed, AssessmentSettings settings) {
       StudySettings usual = settings.study();
-      List<Journey> there = List.of(changed.journey());
-      return new CoarseOutlook(changed.parcel(), there, settings)
-          .odd(there, there, missed)
+      return CoarseOutlook.odd(changed.parcel(), changed.journey(), settings, missed)
           .odds(
               changed.journey(),
               usual.withPoints(Math.min(FEW_POINTS, usual.points())),

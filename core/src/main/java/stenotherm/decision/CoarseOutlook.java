@@ -89,14 +89,33 @@ final class CoarseOutlook {
    * @param span journeys that it goes on, at least one
    */
   CoarseOutlook(Parcel parcel, List<Journey> span, AssessmentSettings settings) {
+    this(
+        parcel,
+        settings,
+        model(parcel, Checks.notEmpty("journeys", span), settings, ModelScope.NOMINAL));
+  }
+
+  private CoarseOutlook(Parcel parcel, AssessmentSettings settings, ParcelModel nominal) {
     this.parcel = parcel;
     this.settings = settings;
-    this.nominal =
-        ParcelModel.of(
-            parcel,
-            Checks.notEmpty("journeys", span),
-            settings.transit().meshScaled(Assessor.COARSE),
-            ModelScope.NOMINAL);
+    this.nominal = nominal;
+  }
+
+  /** Makes a packing ready for the odds of one journey, its two models at the same time. */
+  static Odd odd(Parcel parcel, Journey journey, AssessmentSettings settings, Missed missed) {
+    List<Journey> there = List.of(journey);
+    List<ModelScope> scopes = List.of(ModelScope.MEANS, ModelScope.NOMINAL);
+    List<ParcelModel> models =
+        settings
+            .study()
+            .workers()
+            .map(scopes.size(), number -> model(parcel, there, settings, scopes.get(number)));
+    return new CoarseOutlook(parcel, settings, models.get(1)).odd(models.get(0), there, missed);
+  }
+
+  private static ParcelModel model(
+      Parcel parcel, List<Journey> span, AssessmentSettings settings, ModelScope scope) {
+    return ParcelModel.of(parcel, span, settings.transit().meshScaled(Assessor.COARSE), scope);
   }
 
   /** Runs a journey with everything as stated. */
@@ -125,18 +144,23 @@ final class CoarseOutlook {
    * @param journeys those whose odds will be asked for, at least one
    */
   Odd odd(List<Journey> span, List<Journey> journeys, Missed missed) {
+    return odd(model(parcel, span, settings, ModelScope.MEANS), journeys, missed);
+  }
+
+  private Odd odd(ParcelModel model, List<Journey> journeys, Missed missed) {
     // sun divides a leg in two: what a run says of fewer legs goes with more of them, too
     Journey shortest =
         Collections.min(
             Checks.notEmpty("journeys", journeys),
             Comparator.comparingInt(each -> each.legs().size()));
-    ParcelModel model =
-        ParcelModel.of(
-            parcel, span, settings.transit().meshScaled(Assessor.COARSE), ModelScope.MEANS);
     Uncertainties uncertain =
         Uncertainties.of(parcel, shortest, Uncertainties.Ranges.stated(missed.error()));
     return new Odd(
-        CondensedModel.of(model, journeys, uncertain.spread(LEARNING, settings.study().seed())),
+        CondensedModel.of(
+            model,
+            journeys,
+            uncertain.spread(LEARNING, settings.study().seed()),
+            settings.study().workers()),
         missed);
   }
 

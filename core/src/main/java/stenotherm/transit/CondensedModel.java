@@ -3,15 +3,15 @@ package stenotherm.transit;
 import java.io.DataInput;
 import java.io.DataOutput;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Workers;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
@@ -35,6 +35,9 @@ public final class CondensedModel {
    * with 15 four times as large.
    */
   private static final int MODES = 18;
+
+  /** What an interrupt stops. */
+  private static final String CONDENSED = "while a model was condensed";
 
   /** Part of the runs given that is kept to measure the error: one in so many. */
   private static final int CHECKED = 4;
@@ -97,7 +100,29 @@ public final class CondensedModel {
    * @throws CancellationException if an interrupt stopped it
    */
   public static CondensedModel of(ParcelModel whole, List<Journey> journeys, List<Variation> seen) {
-    return of(whole, Checks.notEmpty("journeys to span", journeys), seen, animals(whole));
+    return of(whole, journeys, seen, new Workers(1));
+  }
+
+  /**
+   * The same, several runs at a time.
+   *
+   * @param whole the model
+   * @param journeys journeys that span those temperatures, at least one; the model returned runs
+   *     the first
+   * @param seen runs whose states are spanned, the journeys taking turns, at least four
+   * @param workers threads that share the runs; the model has the same bits for any
+   * @return the condensed model
+   * @throws InvalidInputException if there are fewer than four runs, or the model refuses one
+   * @throws CancellationException if an interrupt stopped it
+   */
+  public static CondensedModel of(
+      ParcelModel whole, List<Journey> journeys, List<Variation> seen, Workers workers) {
+    return of(
+        whole,
+        Checks.notEmpty("journeys to span", journeys),
+        seen,
+        animals(whole),
+        Checks.given("workers", workers));
   }
 
   private static List<TransitOutput> animals(ParcelModel whole) {
@@ -124,11 +149,15 @@ public final class CondensedModel {
       throw new InvalidInputException(
           "outputs", read + " are not among those of the model, " + outputs);
     }
-    return of(whole, List.of(Checks.given("journey", journey)), seen, read);
+    return of(whole, List.of(Checks.given("journey", journey)), seen, read, new Workers(1));
   }
 
   private static CondensedModel of(
-      ParcelModel whole, List<Journey> journeys, List<Variation> seen, List<TransitOutput> read) {
+      ParcelModel whole,
+      List<Journey> journeys,
+      List<Variation> seen,
+      List<TransitOutput> read,
+      Workers workers) {
     List<TransitOutput> outputs = whole.meansAndPlaces();
     List<TransitOutput> wanted = List.copyOf(read);
     Journey journey = journeys.get(0);
@@ -144,33 +173,41 @@ public final class CondensedModel {
             .map(each -> whole.course(each, Variation.NOMINAL))
             .map(usual -> reduced.roughly().startingFrom(usual))
             .toList();
-    List<double[]> states = new ArrayList<>();
-    List<Course> learnt = new ArrayList<>();
-    Map<Integer, Variation> kept = new LinkedHashMap<>();
-    for (int run = 0; run < seen.size(); run++) {
-      Checks.notInterrupted("while a model was condensed");
-      if (run % CHECKED == CHECKED - 1) {
-        kept.put(run, seen.get(run));
-      } else {
-        int journeyOfRun = turn(journeys, run);
-        Course course = whole.course(journeys.get(journeyOfRun), seen.get(run));
-        learnt.add(course);
-        states.addAll(rough.get(journeyOfRun).states(course, whole.interval()));
-      }
-    }
+    List<Integer> runs = IntStream.range(0, seen.size()).boxed().toList();
+    List<Integer> checked = runs.stream().filter(run -> run % CHECKED == CHECKED - 1).toList();
+    List<Integer> spanned = runs.stream().filter(run -> !checked.contains(run)).toList();
+    List<Course> learnt =
+        spanned.stream()
+            .map(run -> whole.course(journeys.get(turn(journeys, run)), seen.get(run)))
+            .toList();
+    List<List<double[]>> states =
+        workers.map(
+            learnt.size(),
+            number -> {
+              Checks.notInterrupted(CONDENSED);
+              ReducedParcel there = rough.get(turn(journeys, spanned.get(number)));
+              return there.states(learnt.get(number), whole.interval());
+            });
     ReducedParcel small =
         reduced
-            .condensed(states, outputs.stream().map(whole::probe).toList(), MODES)
+            .condensed(
+                states.stream().flatMap(List::stream).toList(),
+                outputs.stream().map(whole::probe).toList(),
+                MODES)
             .startingFrom(whole.course(journey, Variation.NOMINAL))
-            .forecasting(learnt);
+            .forecasting(learnt, workers);
     CondensedModel unchecked = new CondensedModel(whole, journey, wanted, small, 0);
-    double largest = 0;
-    for (Map.Entry<Integer, Variation> each : kept.entrySet()) {
-      Journey met = journeys.get(turn(journeys, each.getKey()));
-      CondensedModel there = met.equals(journey) ? unchecked : unchecked.on(met);
-      largest = Math.max(largest, there.difference(each.getValue()));
-    }
-    return new CondensedModel(whole, journey, wanted, small, largest);
+    List<Double> differences =
+        workers.map(
+            checked.size(),
+            number -> {
+              Checks.notInterrupted(CONDENSED);
+              int run = checked.get(number);
+              Journey met = journeys.get(turn(journeys, run));
+              CondensedModel there = met.equals(journey) ? unchecked : unchecked.on(met);
+              return there.difference(seen.get(run));
+            });
+    return new CondensedModel(whole, journey, wanted, small, Collections.max(differences));
   }
 
   /** Number of the journey of a run. Those kept for the check take turns, too. */

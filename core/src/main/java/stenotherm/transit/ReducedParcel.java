@@ -17,6 +17,7 @@ import java.util.function.ToDoubleBiFunction;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Outcome;
 import stenotherm.base.ProgressListener;
+import stenotherm.base.Workers;
 import stenotherm.conduction.Probe;
 import stenotherm.conduction.TemperatureField;
 import stenotherm.journey.Journey;
@@ -273,9 +274,11 @@ final class ReducedParcel {
    * The same model, stages of a run forecast as fitted to those of some courses that have the same
    * stages; where they are too few, nothing is forecast.
    */
-  ReducedParcel forecasting(List<Course> courses) {
+  ReducedParcel forecasting(List<Course> courses, Workers workers) {
     List<Map<Stage, StageForecast.Met>> runs =
-        courses.stream().map(this::met).filter(run -> run.keySet().equals(usual.keySet())).toList();
+        workers.map(courses.size(), number -> met(courses.get(number))).stream()
+            .filter(run -> run.keySet().equals(usual.keySet()))
+            .toList();
     Map<Stage, StageForecast> fitted = new HashMap<>();
     if (runs.size() >= FEWEST_FITTED) {
       usual.forEach(

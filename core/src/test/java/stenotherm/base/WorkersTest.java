@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
@@ -49,6 +50,24 @@ class WorkersTest {
         "task: must not be null",
         assertThrows(InvalidInputException.class, () -> one.run(1, null)).getMessage());
     one.run(0, (worker, index) -> Assertions.fail());
+  }
+
+  @Test
+  void whatIsMadeHasTheOrderOfItsIndices() {
+    Workers two = new Workers(2);
+    assertEquals(List.of(0, 10, 20, 30, 40), two.map(5, index -> 10 * index));
+    assertEquals(List.of(), two.map(0, index -> index));
+    assertEquals(
+        "tasks: -1 must be 0 or above",
+        assertThrows(InvalidInputException.class, () -> two.map(-1, index -> index)).getMessage());
+    assertThrows(
+        IllegalStateException.class,
+        () ->
+            two.map(
+                3,
+                index -> {
+                  throw new IllegalStateException();
+                }));
   }
 
   @Test

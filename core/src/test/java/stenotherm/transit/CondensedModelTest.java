@@ -21,6 +21,7 @@ import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
+import stenotherm.base.Workers;
 import stenotherm.conduction.IntegratorSettings;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Journey;
@@ -103,6 +104,18 @@ class CondensedModelTest {
     assertTrue(CONDENSED.error() > 0 && CONDENSED.error() < OFF, CONDENSED.error() + " K");
     double asStated = mostOff(UNCERTAIN.spread(16, 77));
     assertTrue(asStated < 5 * CONDENSED.error() + 1e-3, asStated + " of " + CONDENSED.error());
+  }
+
+  @Test
+  void itHasTheSameBitsForAnyNumberOfThreads() {
+    List<Variation> seen = UNCERTAIN.spread(12, 1);
+    List<Journey> journeys = List.of(JOURNEY);
+    CondensedModel alone = CondensedModel.of(WHOLE, journeys, seen);
+    CondensedModel shared = CondensedModel.of(WHOLE, journeys, seen, new Workers(3));
+    assertEquals(alone.error(), shared.error());
+    for (Variation each : UNCERTAIN.spread(2, 5)) {
+      assertArrayEquals(alone.run(each).temperatures(), shared.run(each).temperatures());
+    }
   }
 
   private static double mostOff(List<Variation> runs) {
