@@ -132,11 +132,11 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * Tries changes. Each goes through a typical journey and through a cold and a hot one, such as
    * one in twenty is, on the coarsest grid of a judgement, to some tenths of a kelvin. By how far
    * they are from failing there changes are ranked. The most promising one and the next about
-   * something else are judged by odds on a quarter of the usual number of journeys; what that grid
-   * misses of the packing as it is counts as error. Where air is short, a way for air is one of the
-   * two. Where neither likely holds, both together are judged as well. A box that becomes too hot
-   * rather than too cold is not given its first warmer, one that becomes too cold is given nothing
-   * chilled.
+   * something else are judged by odds, on a quarter of the usual number of journeys unless their
+   * number decides whether it likely holds; what that grid misses of the packing as it is counts as
+   * error. Where air is short, a way for air is one of the two. Where neither likely holds, both
+   * together are judged as well. A box that becomes too hot rather than too cold is not given its
+   * first warmer, one that becomes too cold is given nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -243,14 +243,17 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     return new ChangesTried(now.verdict().within(), before.seldom().tighter(), changes);
   }
 
-  /** Judges by odds on a quarter of the usual number of journeys. */
+  /** Judges by odds, mostly on a quarter of the usual number of journeys. */
   private record FewJourneys(CoarseOutlook.Missed missed, TwoJourneys two, WatchedWorkers workers) {
     Odds odds(Remedy.Shipment changed, AssessmentSettings settings) {
       StudySettings usual = settings.study();
       return CoarseOutlook.odd(changed.parcel(), changed.journey(), settings, missed)
           .odds(
               changed.journey(),
-              usual.withPoints(Math.min(FEW_POINTS, usual.points())),
+              usual,
+              List.of(
+                  new JourneyStudy.InterimLook(FEW_POINTS, ChangesTried::isEnough),
+                  new JourneyStudy.InterimLook(2 * FEW_POINTS, Assessor::isSettled)),
               (done, total) -> workers.signal())
           .within();
     }
@@ -283,6 +286,12 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     return first.subject() == second.subject()
         ? Optional.empty()
         : Optional.of(new Remedy.Both(first, second));
+  }
+
+  /** Whether more journeys would not change whether it likely holds. */
+  static boolean isEnough(Odds few) {
+    Level estimate = Level.of(few.within());
+    return estimate == Level.of(few) || estimate.compareTo(Level.LIKELY) > 0;
   }
 
   /** What a change makes of a shipment; empty if it does not fit. */

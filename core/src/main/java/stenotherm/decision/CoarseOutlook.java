@@ -175,6 +175,15 @@ final class CoarseOutlook {
     }
 
     StudyResult odds(Journey journey, StudySettings many, ProgressListener listener) {
+      return odds(journey, many, List.of(), listener);
+    }
+
+    /** The same, fewer journeys where a look at the first of them is enough. */
+    StudyResult odds(
+        Journey journey,
+        StudySettings many,
+        List<JourneyStudy.InterimLook> looks,
+        ProgressListener listener) {
       CondensedModel there = condensed.on(journey);
       return JourneyStudy.of(
               parcel,
@@ -184,7 +193,7 @@ final class CoarseOutlook {
                   parcel, journey, Uncertainties.Ranges.stated(missed.error() + condensed.error())),
               missed.at(there.times(), there.cups().size()),
               hotter(journey))
-          .run(many, listener);
+          .run(many, looks, listener);
     }
   }
 }

@@ -191,6 +191,16 @@ class ChangesTriedTest {
     assertEquals(List.of(), ChangesTried.finalists(List.of(), false));
   }
 
+  /** Two levels are told of few journeys only where it is not between them whether to send. */
+  @Test
+  void moreJourneysAreRunWhereTheyDecideWhetherItLikelyHolds() {
+    assertFalse(ChangesTried.isEnough(new Odds(0.84, 0.76, 0.91)));
+    assertFalse(ChangesTried.isEnough(new Odds(0.96, 0.9, 0.99)));
+    assertTrue(ChangesTried.isEnough(new Odds(0.9, 0.83, 0.95)));
+    assertTrue(ChangesTried.isEnough(new Odds(0.78, 0.7, 0.86)));
+    assertTrue(ChangesTried.isEnough(new Odds(0.55, 0.46, 0.64)));
+  }
+
   private static ChangesTried.TriedChange judged(Remedy remedy, double low) {
     return new ChangesTried.TriedChange(
         remedy, -1, Optional.of(new Odds(low + 0.05, low, low + 0.1)));
