@@ -174,6 +174,12 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return share >= 0.995 ? "more than 99" : Long.toString(Math.round(100 * share));
   }
 
+  /** What so many of a hundred do. */
+  static String goWell(double share) {
+    // one, and fewer than one, are one thing
+    return share < 0.015 ? " goes well" : " go well";
+  }
+
   /** The same for a column. */
   static String percent(double share) {
     if (share < 0.005) {
@@ -194,6 +200,11 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   static String deciding(Odds odds) {
     return inHundred(odds.within())
         + (isLowered(odds) ? " (" + interval(odds) + ", of which the lower end decides)" : "");
+  }
+
+  /** The same with its verb, for example "87 go well". */
+  static String decidingGoWell(Odds odds) {
+    return deciding(odds) + goWell(odds.within());
   }
 
   /** The same for a column, whose caption {@link #BRACKETS explains} the brackets. */
