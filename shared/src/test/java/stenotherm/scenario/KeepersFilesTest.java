@@ -74,6 +74,38 @@ class KeepersFilesTest {
     assertEquals(List.of(), Schemas.complaints(ScenarioFiles.METRIC));
   }
 
+  /** Clocks of twelve hours and months by their names tell the same as those of 24 and numbers. */
+  @Test
+  void timesAndDatesMayBeWrittenAsInTheUnitedStates() {
+    String file =
+        """
+        format: 1
+        title: Dates
+        animal: corn snake, 20 g
+        cup: 500 ml
+        journey:
+          sealed: %s
+          legs:
+            - {name: van, at: origin, until: %s, ambient: [%s 54 °F, %s 40 °F]}
+            - {name: porch, at: origin, until: '%s', ambient: 5 °C}
+        packings: [{name: box, box: 8 x 8 x 7 in carton, foam: EPS 20 1 in, fill: shredded paper}]
+        """;
+    Scenario numbers =
+        read(
+            file.formatted(
+                "2026-01-15 15:30", "18:05", "12:30", "2026-01-15 17:00", "2026-01-16 09:00"));
+    Scenario names =
+        read(
+            file.formatted(
+                "January 15, 2026, 3:30 PM",
+                "6:05 pm",
+                "12:30 pm",
+                "15 January 2026 5 p.m.",
+                "Jan 16, 2026 at 9 am"));
+    assertEquals(numbers.journey(), names.journey());
+    assertEquals(17.5 * 3600, names.journey().duration());
+  }
+
   /** Several in one container are told of where they eat each other, and where sizes matter. */
   @ParameterizedTest
   @CsvSource({

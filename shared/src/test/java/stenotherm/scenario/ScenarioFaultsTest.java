@@ -94,7 +94,7 @@ class ScenarioFaultsTest {
         arguments(
             "sealed: 2013-12-12 18:00",
             "sealed: 12 December 2013",
-            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time: it goes year-month-day, then the time, write for example 2026-12-01 15:00"),
+            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time: the time is missing, write for example 2026-12-01 15:00"),
         arguments(
             "sealed: 2013-12-12 18:00",
             "sealed: 2016-01-12 18:00",
