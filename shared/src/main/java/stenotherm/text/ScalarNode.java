@@ -32,10 +32,27 @@ public final class ScalarNode implements Node {
   private final String path;
   private final String raw;
 
+  /** What a complaint about this value ends with. */
+  private final String hint;
+
   ScalarNode(TextPosition position, String path, String raw) {
+    this(position, path, raw, "");
+  }
+
+  private ScalarNode(TextPosition position, String path, String raw, String hint) {
     this.position = position;
     this.path = path;
     this.raw = raw;
+    this.hint = hint;
+  }
+
+  ScalarNode withHint(String more) {
+    return new ScalarNode(position, path, raw, more);
+  }
+
+  @Override
+  public TextFormatException fail(String problem) {
+    return new TextFormatException(position, path, problem + hint);
   }
 
   @Override
@@ -101,7 +118,7 @@ public final class ScalarNode implements Node {
    * @return the piece as a value
    */
   public ScalarNode piece(String piece) {
-    return new ScalarNode(position, path, piece);
+    return new ScalarNode(position, path, piece, hint);
   }
 
   /**

@@ -323,11 +323,36 @@ class KeepersFilesTest {
             .size());
   }
 
+  /** In a list a comma between digits is more likely a decimal mark than the end of an item. */
+  @Test
+  void decimalCommasInListsAreToldApart() {
+    String offset =
+        ScenarioFiles.METRIC.replaceFirst(
+            "warmer: no", "warmers: [{warmer: 40 hour warmer on lid, offset: [%s]}]");
+    String three =
+        assertThrows(TextFormatException.class, () -> read(offset.formatted("0,5 in, 0 in")))
+            .getMessage();
+    String hint = ". Inside [ ] a comma ends an item: if '0,5 in' is one number, write 0.5 in";
+    assertTrue(three.endsWith("must have 2 items, not 3" + hint), three);
+    String two =
+        assertThrows(TextFormatException.class, () -> read(offset.formatted("0,5 in")))
+            .getMessage();
+    assertTrue(two.endsWith("write for example 0 mm or 0 cm" + hint), two);
+    String apart =
+        assertThrows(TextFormatException.class, () -> read(offset.formatted("0, 5 in")))
+            .getMessage();
+    assertTrue(apart.endsWith("write for example 0 mm or 0 cm"), apart);
+  }
+
   @Test
   void whoseAnimalIsUnknownIsToldOfItsKindAndOfDescribingIt() {
     String text = ScenarioFiles.with("leopard gecko, 40 g", "flying gekko, 40 g");
     String fault = assertThrows(TextFormatException.class, () -> read(text)).getMessage();
     assertTrue(fault.contains("crested gecko, gargoyle gecko"), fault);
-    assertTrue(fault.contains("describe your own"), fault);
+    assertTrue(
+        fault.endsWith(
+            " and others. All stand in reference.md under Animals; or describe your own, see own"
+                + " animal there"),
+        fault);
   }
 }

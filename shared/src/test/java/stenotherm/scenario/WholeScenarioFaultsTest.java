@@ -401,7 +401,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 10 x 8 x 6 in carton",
             "box: 7 ft cube carton",
-            "s.yaml:50:10: packings[3].box (carton): outer box: 2141.6 x 2141.6 x 2141.6 mm (84.31 x 84.31 x 84.31 in) is longer than 2000.0 mm (78.74 in) along X"),
+            "s.yaml:50:10: packings[3].box (carton): outer box 2141.6 x 2141.6 x 2141.6 mm (84.31 x 84.31 x 84.31 in) is longer than 2000.0 mm (78.74 in) along X"),
         arguments(
             "box: 10 x 8 x 6 in carton",
             "vent: 2 holes of 5 mm",
