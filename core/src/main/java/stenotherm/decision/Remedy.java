@@ -520,11 +520,7 @@ public sealed interface Remedy {
     @Override
     public String words(UnitWords units) {
       return "a pouch of water of "
-          + units.length(SIZE.length())
-          + " x "
-          + units.length(SIZE.width())
-          + " x "
-          + units.length(SIZE.height())
+          + units.size(SIZE.length(), SIZE.width(), SIZE.height())
           + " from the refrigerator, at "
           + units.temperature(CHILLED)
           + " and not frozen, under the lid";

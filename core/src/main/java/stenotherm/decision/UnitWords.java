@@ -25,4 +25,14 @@ public interface UnitWords {
    * @return the text
    */
   String length(double metres);
+
+  /**
+   * Writes the size of a thing.
+   *
+   * @param length its length [m]
+   * @param width its width [m]
+   * @param height its height [m]
+   * @return the text
+   */
+  String size(double length, double width, double height);
 }

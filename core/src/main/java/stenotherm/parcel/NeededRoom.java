@@ -70,7 +70,7 @@ final class NeededRoom {
   }
 
   /** Says what would do: a smallest cavity, and the smallest usual cartons with these walls. */
-  String inWords(Walls walls) {
+  String inWords(String subject, Walls walls) {
     double[] least = least();
     if (least.length == 0) {
       return "No larger box helps: move what does not fit";
@@ -78,7 +78,8 @@ final class NeededRoom {
     String size =
         String.format(
             Locale.ROOT,
-            "It would fit into %.0f x %.0f x %.0f mm (%.1f x %.1f x %.1f in) inside",
+            "%s would fit into %.0f x %.0f x %.0f mm (%.1f x %.1f x %.1f in) inside",
+            subject,
             Math.ceil(Lengths.toMillimetres(least[0] - SLACK)),
             Math.ceil(Lengths.toMillimetres(least[1] - SLACK)),
             Math.ceil(Lengths.toMillimetres(least[2] - SLACK)),

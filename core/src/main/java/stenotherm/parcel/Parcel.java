@@ -130,7 +130,8 @@ public record Parcel(
     containers = Checks.notEmpty("containers of packing '" + name + "'", containers);
     warmers = List.copyOf(warmers);
     packs = List.copyOf(packs);
-    Box cavity = cavity(name, outer, walls);
+    NeededRoom room = room(containers, warmers, packs);
+    Box cavity = cavity(name, outer, walls, room);
     List<Item> items = items(cavity, containers, warmers, packs);
     checkNames(name, walls.blocks(outer), containers, items);
     checkWatched(name, containers, warmers);
@@ -142,7 +143,7 @@ public record Parcel(
               + "; the cavity is "
               + LengthText.of(cavity)
               + ". "
-              + room(containers, warmers, packs).inWords(walls));
+              + room.inWords("It", walls));
     }
     checkHoles(name, cavity, items, openings);
   }
@@ -199,11 +200,18 @@ public record Parcel(
     walls.inside(outer, walls.shells());
   }
 
-  private static Box cavity(String packing, Box outer, Walls walls) {
+  private static Box cavity(String packing, Box outer, Walls walls, NeededRoom room) {
     try {
       requireFits(outer, walls);
     } catch (InvalidInputException fault) {
-      throw refusal(packing, fault.field() + " " + fault.problem());
+      throw refusal(
+          packing,
+          fault.field()
+              + " "
+              + fault.problem()
+              + (fault.field().equals(Walls.FIELD)
+                  ? ". " + room.inWords("What lies in it", walls)
+                  : ""));
     }
     return walls.inside(outer, walls.shells());
   }

@@ -28,6 +28,9 @@ import stenotherm.material.Material;
  * @param joints how panels meet
  */
 public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
+  /** The field of complaints about them. */
+  static final String FIELD = "walls";
+
   /**
    * Copies the layers.
    *
@@ -197,13 +200,13 @@ public record Walls(Map<Face, List<WallLayer>> layers, Joints joints) {
     for (Axis axis : Axis.values()) {
       if (!(max[axis.ordinal()] > min[axis.ordinal()])) {
         throw new InvalidInputException(
-            "walls",
-            "leave no room inside along "
-                + axis
+            FIELD,
+            "leave no room inside along the "
+                + List.of("length", "width", "height").get(axis.ordinal())
                 + ", where they take "
                 + LengthText.of(outer.size(axis) - max[axis.ordinal()] + min[axis.ordinal()])
-                + "; make the box larger or the walls thinner; the outer box is "
-                + LengthText.of(outer));
+                + " of "
+                + LengthText.of(outer.size(axis)));
       }
     }
     return new Box(new Point(min[0], min[1], min[2]), new Point(max[0], max[1], max[2]));

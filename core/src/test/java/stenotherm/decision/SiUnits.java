@@ -18,4 +18,9 @@ final class SiUnits implements UnitWords {
   public String length(double metres) {
     return Checks.show(metres, "m");
   }
+
+  @Override
+  public String size(double length, double width, double height) {
+    return length(length) + " x " + length(width) + " x " + length(height);
+  }
 }

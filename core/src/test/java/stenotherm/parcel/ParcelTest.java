@@ -302,10 +302,9 @@ class ParcelTest {
 
   @Test
   void wallsMustLeaveRoom() {
-    assertRefused(
-        "packing 'sample': walls leave no room inside along Y, where they take 48.0 mm (1.89"
-            + " in); make the box larger or the walls"
-            + " thinner; the outer box is 300.0 x 48.0 x 200.0 mm (11.81 x 1.89 x 7.87 in)",
+    assertRefusedFirst(
+        "packing 'sample': walls leave no room inside along the width, where they take 48.0 mm"
+            + " (1.89 in) of 48.0 mm (1.89 in)",
         () ->
             new Parcel(
                 "sample",

@@ -246,7 +246,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             in,
             "Sealed when?",
             isRecorded() ? "2014-01-15 15:00" : day,
-            List.of("day and hour at the origin, such as 2026-03-12 15:00"),
+            List.of("day and hour at the origin, such as 2026-03-12 15:00 or March 12, 2026, 3 pm"),
             answer -> {
               day = answer;
               return fault();

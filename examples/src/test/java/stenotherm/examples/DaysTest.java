@@ -163,10 +163,14 @@ class DaysTest {
     assertEquals(10, answer.get("days").asInt());
     int held = 0;
     for (JsonNode month : answer.get("months")) {
-      held += month.get("days_likely_to_hold").asInt();
+      held += month.get("days_with_80_of_100_well").asInt();
     }
     assertTrue(
-        answer.get("answer").asText().contains("it likely holds on " + held + " of 10 days."), out);
+        answer
+            .get("answer")
+            .asText()
+            .contains("on " + held + " of 10 days 80 or more of 100 go well."),
+        out);
     assertTrue(err.contains("Roughly, by every 7th day: Of 100 departures"), err);
     JsonNode months = answer.get("months");
     assertEquals(1, months.get(0).get("month").asInt());

@@ -12,7 +12,7 @@ import stenotherm.base.Times;
 
 /**
  * Any quantity against time: computed curves with their names, and values that they are compared
- * with as open circles.
+ * with as open circles. The names of more than two stand above, each behind a piece of its line.
  *
  * <p>The time axis is in seconds, minutes, hours or days, whatever gives numbers that are easy to
  * read. A name for which there is no place that covers nothing is left out.
@@ -20,9 +20,12 @@ import stenotherm.base.Times;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class HistoryChart extends Picture {
+  /** Radius of circles that belong to one of several curves [pixel]. */
+  private static final double SMALL = 3;
+
   private final String quantity;
   private final List<Line> lines;
-  private final List<Sample> marks;
+  private final List<Mark> marks;
 
   /**
    * A value at a time.
@@ -71,6 +74,9 @@ public final class HistoryChart extends Picture {
     }
   }
 
+  /** A value to compare a curve with, by the curve's number. */
+  private record Mark(Sample sample, int line) {}
+
   /** The unit of the time axis. */
   enum TimeUnit {
     SECONDS("s", 1),
@@ -110,13 +116,30 @@ public final class HistoryChart extends Picture {
     return new Builder(title, quantity);
   }
 
+  /**
+   * Returns a height that suits a width.
+   *
+   * @param width width of the picture [pixel]
+   * @param plain what would suit if names took no room [pixel]
+   * @return height [pixel]
+   */
+  public int heightFor(int width, int plain) {
+    return plain + (int) Math.ceil(key().height(width));
+  }
+
+  private CurveKey key() {
+    return CurveKey.ofMany(lines.stream().map(Line::name).toList());
+  }
+
   @Override
   void draw(Canvas canvas, double top) {
     TimeUnit unit = timeUnit();
     Range time = new Range(time().low() / unit.seconds, time().high() / unit.seconds);
     double right = canvas.width() - 2 * Look.EDGE;
     double bottom = canvas.height() - Plot.spaceBelow(1);
-    Plot plot = new Plot(canvas, new Area(Plot.SIDE_SPACE, top + 4, right, bottom), time, axis());
+    key().paint(canvas, top);
+    double above = top + key().height(canvas.width()) + 4;
+    Plot plot = new Plot(canvas, new Area(Plot.SIDE_SPACE, above, right, bottom), time, axis());
     plot.axis(Plot.Edge.LEFT, ticks(plot.y(), plot.area().height() / 40), Plot.Mark.GRID);
     plot.axis(Plot.Edge.BELOW, ticks(plot.x(), plot.area().width() / 60), Plot.Mark.GRID);
     plot.title(Plot.Edge.LEFT, quantity);
@@ -124,8 +147,15 @@ public final class HistoryChart extends Picture {
     List<List<Pixel>> curves =
         lines.stream().map(line -> Plot.reduced(pixels(plot, line.samples(), unit))).toList();
     plot.curves(curves, 1.8);
-    pixels(plot, marks, unit).forEach(plot::point);
-    for (int i = 0; i < curves.size(); i++) {
+    for (Mark mark : marks) {
+      Pixel point = plot.pixel(mark.sample().time() / unit.seconds, mark.sample().value());
+      if (lines.size() == 1) {
+        plot.point(point);
+      } else {
+        plot.point(point, Plot.colorOf(Math.max(0, mark.line())), SMALL);
+      }
+    }
+    for (int i = 0; i < curves.size() && key().isEmpty(); i++) {
       plot.name(lines.get(i).name(), curves.get(i), i);
     }
     plot.border();
@@ -174,7 +204,8 @@ public final class HistoryChart extends Picture {
   }
 
   private Stream<Sample> all() {
-    return Stream.concat(lines.stream().flatMap(line -> line.samples().stream()), marks.stream());
+    return Stream.concat(
+        lines.stream().flatMap(line -> line.samples().stream()), marks.stream().map(Mark::sample));
   }
 
   private static Range span(double[] values) {
@@ -190,7 +221,7 @@ public final class HistoryChart extends Picture {
   public static final class Builder extends Titled<Builder> {
     private final String quantity;
     private final List<Line> lines = new ArrayList<>();
-    private final List<Sample> marks = new ArrayList<>();
+    private final List<Mark> marks = new ArrayList<>();
 
     private Builder(String title, String quantity) {
       super(title);
@@ -209,13 +240,14 @@ public final class HistoryChart extends Picture {
     }
 
     /**
-     * Adds a value to compare with.
+     * Adds a value to compare the curve added last with, which gives its colour where there are
+     * several.
      *
      * @param mark the value
      * @return this
      */
     public Builder mark(Sample mark) {
-      marks.add(mark);
+      marks.add(new Mark(mark, lines.size() - 1));
       return this;
     }
 

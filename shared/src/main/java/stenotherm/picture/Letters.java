@@ -3,6 +3,7 @@ package stenotherm.picture;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import stenotherm.picture.Canvas.Lettering;
 
 /**
@@ -66,6 +67,9 @@ final class Letters {
     };
   }
 
+  private static final Pattern UNIT =
+      Pattern.compile("(?:°[CF]?|[CF]°|%|K|mm|cm|in|h|min|d|W|kJ|g|kg|oz|lb|L)(?![\\p{L}\\p{N}])");
+
   /** Shortens a text to a width. */
   static String fit(String text, double width, Lettering lettering) {
     if (text.isEmpty() || width(text, lettering) <= width) {
@@ -95,13 +99,36 @@ final class Letters {
   private static String firstLine(String text, double width, Lettering lettering) {
     int end = text.length();
     while (width(text.substring(0, end), lettering) > width) {
-      int blank = text.lastIndexOf(' ', end - 1);
+      int blank = blankBefore(text, end);
       if (blank <= 0) {
-        int firstBlank = text.indexOf(' ');
-        return firstBlank < 0 ? text : text.substring(0, firstBlank);
+        return text.substring(0, firstBlank(text));
       }
       end = blank;
     }
     return text.substring(0, end);
+  }
+
+  /** The last blank before a place where a line may end; -1 if there is none. */
+  private static int blankBefore(String text, int end) {
+    int blank = text.lastIndexOf(' ', end - 1);
+    while (blank > 0 && !mayBreak(text, blank)) {
+      blank = text.lastIndexOf(' ', blank - 1);
+    }
+    return blank;
+  }
+
+  private static int firstBlank(String text) {
+    int blank = text.indexOf(' ');
+    while (blank >= 0 && !mayBreak(text, blank)) {
+      blank = text.indexOf(' ', blank + 1);
+    }
+    return blank < 0 ? text.length() : blank;
+  }
+
+  /** A number stays with its unit. */
+  private static boolean mayBreak(String text, int blank) {
+    return blank == 0
+        || !Character.isDigit(text.charAt(blank - 1))
+        || !UNIT.matcher(text).region(blank + 1, text.length()).lookingAt();
   }
 }

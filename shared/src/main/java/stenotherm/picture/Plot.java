@@ -236,7 +236,9 @@ final class Plot {
   }
 
   private static Pen pen(int index, double width) {
-    return new Pen(colorOf(index), width, Look.CURVE_DASHES.get(index % Look.CURVE_DASHES.size()));
+    // colours that come again come with another pattern
+    int dash = index + index / Look.CURVE_COLORS.size();
+    return new Pen(colorOf(index), width, Look.CURVE_DASHES.get(dash % Look.CURVE_DASHES.size()));
   }
 
   /** Draws a level piece of the line of the first, second, ... curve. */
@@ -246,8 +248,14 @@ final class Plot {
 
   /** Draws a point as an open circle and keeps names off it. */
   void point(Pixel point) {
-    placer.avoid(Area.sized(point.x() - 7, point.y() - 7, 14, 14));
-    canvas.dot(point, 4.5, Color.WHITE, new Pen(Look.INK, 2));
+    point(point, Look.INK, 4.5);
+  }
+
+  /** The same in a colour and with a radius [pixel]. */
+  void point(Pixel point, Color color, double radius) {
+    double room = radius + 2.5;
+    placer.avoid(Area.sized(point.x() - room, point.y() - room, 2 * room, 2 * room));
+    canvas.dot(point, radius, Color.WHITE, new Pen(color, 2));
   }
 
   /** Writes the name of the first, second, ... curve beside it. */

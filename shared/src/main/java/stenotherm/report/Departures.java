@@ -126,10 +126,10 @@ public final class Departures {
       throw new InvalidInputException(
           "forecast",
           "has "
-              + forecast.origin().size()
-              + " days, too few: the journey ends "
-              + work.daysOnTheWay()
-              + " days after it begins");
+              + days(forecast.origin().size())
+              + ", too few: the journey ends "
+              + days(work.daysOnTheWay())
+              + " after it begins");
     }
     List<Journey> journeys = work.journeys(days);
     double all = READY + days.size() * (ofDay(FEW_POINTS) + ofDay(POINTS));
@@ -191,6 +191,11 @@ public final class Departures {
     }
     List<List<Departure>> rows = work.fewFirst(journeys);
     return new ReplayedDays(scenario, work.packings, rows, work.cautions());
+  }
+
+  /** A number of days. */
+  static String days(int number) {
+    return number + (number == 1 ? " day" : " days");
   }
 
   /** From when to when a record goes. */

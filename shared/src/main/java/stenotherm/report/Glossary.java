@@ -55,8 +55,10 @@ final class Glossary {
         "the coldest and the hottest of all journeys computed, among them one with everything against"
             + " the animal at once.");
     words.put(
-        "may be late by",
-        "opened so much later than planned, it still '" + Level.LIKELY.words() + "'.");
+        Tables.LATE_BY,
+        "opened so much later than planned, its verdict is still '"
+            + Level.LIKELY.words()
+            + "' or better; 'not even on time' where it is worse without any delay.");
     return Collections.unmodifiableMap(words);
   }
 }

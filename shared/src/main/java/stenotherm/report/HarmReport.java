@@ -18,6 +18,7 @@ import stenotherm.decision.Remedy;
 import stenotherm.parcel.Parcel;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
 
@@ -106,7 +107,9 @@ public final class HarmReport implements Answer {
             + share(study.planned())
             + " of 100 journeys with '"
             + parcel.name()
-            + "' go well.";
+            + "'"
+            + goWell(study.planned())
+            + ".";
     if (study.singles().isEmpty()) {
       return planned + " Nothing that was tried changes anything.";
     }
@@ -116,7 +119,9 @@ public final class HarmReport implements Answer {
           + share(study.planned())
           + " of 100 journeys with '"
           + parcel.name()
-          + "' go well. Worst beside that: "
+          + "'"
+          + goWell(study.planned())
+          + ". Worst beside that: "
           + words(worst)
           + "; "
           + share(worst)
@@ -126,7 +131,8 @@ public final class HarmReport implements Answer {
         + words(worst)
         + "; "
         + share(worst)
-        + " of 100 such journeys go well"
+        + " of 100 such journeys"
+        + goWell(worst)
         + breach(worst)
         + ". "
         + planned;
@@ -134,6 +140,10 @@ public final class HarmReport implements Answer {
 
   private static String share(Harm harm) {
     return harm.within().map(odds -> Words.inHundred(odds.within())).orElse(Tables.NOTHING);
+  }
+
+  private static String goWell(Harm harm) {
+    return Words.goWell(harm.within().map(Odds::within).orElse(1.0));
   }
 
   private static String breach(Harm harm) {
@@ -184,11 +194,10 @@ public final class HarmReport implements Answer {
     if (!study.pairs().isEmpty()) {
       all.add(
           table(
-              "Two things go wrong, each withstood alone: the worst "
-                  + shownPairs().size()
-                  + " of "
-                  + study.pairs().size()
-                  + " pairs",
+              "Two things go wrong, each withstood alone"
+                  + (shownPairs().size() < study.pairs().size()
+                      ? ": the worst " + SHOWN_PAIRS + " of " + study.pairs().size() + " pairs"
+                      : ", the worst first"),
               shownPairs()));
     }
     return all;

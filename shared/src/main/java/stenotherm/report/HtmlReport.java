@@ -73,7 +73,7 @@ final class HtmlReport {
           tables.animals().ifPresent(folded::table);
           tables.packs().ifPresent(folded::table);
         });
-    String late = "How late may each part of the journey be?";
+    String late = "How much longer could each part last?";
     tables.legDelays().ifPresent(table -> page.folded(late, folded -> folded.table(table)));
     tables.anyLegMayBeLate().ifPresent(any -> page.folded(late, folded -> folded.sentence(any)));
     assumptions();

@@ -261,13 +261,15 @@ public record LoggerReport(
     }
     page.table(values());
     if (pictures) {
+      HistoryChart measured = measured();
       page.picture(
-          measured(),
-          width -> PICTURE_HEIGHT,
-          "Circles: some of what was measured. Lines: computed with the fitted values.");
+          measured,
+          width -> measured.heightFor(width, PICTURE_HEIGHT),
+          "Circles: some of what was measured. Lines of the same colour: computed with the fitted values.");
+      HistoryChart residuals = residuals();
       page.picture(
-          residuals(),
-          width -> PICTURE_HEIGHT * 2 / 3,
+          residuals,
+          width -> residuals.heightFor(width, PICTURE_HEIGHT * 2 / 3),
           "Waves that last for hours are what the model misses; a good fit scatters around 0.");
     }
     page.heading("What the trace does not tell")

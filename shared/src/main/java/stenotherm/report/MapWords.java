@@ -209,7 +209,9 @@ record MapWords(Figures figures) {
         + figures.temperature(where)
         + ", where "
         + Words.inHundred(most)
-        + " of 100 go well with '"
+        + " of 100"
+        + Words.goWell(most)
+        + " with '"
         + best.label()
         + "'.";
   }

@@ -5,14 +5,17 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Lengths;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Times;
+import stenotherm.material.Materials;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Joints;
 import stenotherm.parcel.Mounting;
@@ -28,16 +31,37 @@ import stenotherm.parcel.Vent;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
 import stenotherm.text.ScalarText;
+import stenotherm.words.Figures;
 import stenotherm.words.Units;
 
-/** A packing as a scenario file has it, to paste; its containers are those that the file has. */
+/**
+ * A packing as a scenario file has it, to paste; its containers are those that the file has. What
+ * the reader of scenarios would fill in just so is left out: people are to see what they must buy
+ * and do.
+ */
 final class PackingBlock {
   private static final String NONE = "none";
   private static final double GRAMS = 1000;
   private static final double PERCENT = 100;
 
-  /** Digits after the point: less than a micrometre, than a tenth of a millikelvin. */
-  private static final int DIGITS = 5;
+  /** Digits after the point: less than a nanometre, than a tenth of a millikelvin. */
+  private static final int DIGITS = 6;
+
+  /** Drills and rulers divide an inch into so many parts at most. */
+  private static final int PARTS_OF_INCH = 64;
+
+  /** What a length is off by, if it is the one that was meant [m]. */
+  private static final double ROUND_OFF = 1e-9;
+
+  /** What the reader of scenarios takes where a key is left out. */
+  private static final List<WallLayer> USUAL_BOARD =
+      List.of(new WallLayer(Materials.CORRUGATED_BOARD, 0.004));
+
+  private static final double USUALLY_OPENED = -1800;
+
+  /** The keys of a warmer that a packing with a single one takes, too. */
+  private static final Set<String> SINGLE =
+      Set.of("warmer", "stand-off", "contact", "opened", "film");
 
   private final StringBuilder block = new StringBuilder();
   private final Units units;
@@ -73,17 +97,31 @@ final class PackingBlock {
         : number(Temperatures.toCelsius(kelvin)) + " °C";
   }
 
-  /** Extents as a file has them. */
+  /**
+   * Extents as a file has them: in the reader's unit if they are whole in it, else in the other one
+   * if they are whole in that, else in millimetres and parts of them. Inches count as whole in
+   * parts that a ruler has.
+   */
   static String size(Units units, double... extents) {
+    boolean inches = areWhole(Lengths.INCH / PARTS_OF_INCH, extents);
+    if (inches && (units == Units.US || !areWhole(Lengths.fromMillimetres(1), extents))) {
+      return Arrays.stream(extents)
+              .mapToObj(
+                  extent ->
+                      (extent < 0 ? "-" : "")
+                          + Figures.fraction(Math.abs(Lengths.toInches(extent)), PARTS_OF_INCH))
+              .collect(Collectors.joining(" x "))
+          + " in";
+    }
     return Arrays.stream(extents)
-            .mapToObj(
-                extent ->
-                    number(
-                        units == Units.US
-                            ? Lengths.toInches(extent)
-                            : Lengths.toMillimetres(extent)))
+            .mapToObj(extent -> number(Lengths.toMillimetres(extent)))
             .collect(Collectors.joining(" x "))
-        + (units == Units.US ? " in" : " mm");
+        + " mm";
+  }
+
+  private static boolean areWhole(double unit, double... lengths) {
+    return Arrays.stream(lengths)
+        .allMatch(length -> Math.abs(length - unit * Math.rint(length / unit)) <= ROUND_OFF);
   }
 
   private void line(String key, String value) {
@@ -93,7 +131,10 @@ final class PackingBlock {
   private void walls(Parcel packed) {
     List<WallLayer> outermost = packed.walls().layersOf(Face.Z_MAX);
     int shells = shells(packed.walls());
-    line("board", layers(outermost.subList(0, shells)));
+    List<WallLayer> board = outermost.subList(0, shells);
+    if (!board.equals(USUAL_BOARD)) {
+      line("board", layers(board));
+    }
     Map<Face, String> inside = new EnumMap<>(Face.class);
     for (Face face : Face.values()) {
       List<WallLayer> all = packed.walls().layersOf(face);
@@ -136,6 +177,9 @@ final class PackingBlock {
   }
 
   private String layers(List<WallLayer> layers) {
+    if (layers.size() == 1) {
+      return layer(layers.get(0));
+    }
     return layers.isEmpty()
         ? NONE
         : layers.stream().map(this::layer).collect(Collectors.joining(", ", "[", "]"));
@@ -164,23 +208,44 @@ final class PackingBlock {
     if (warmers.isEmpty()) {
       return;
     }
-    block.append("    warmers:\n");
-    for (PlacedWarmer each : warmers) {
-      List<String> keys = new ArrayList<>();
-      keys.add("name: " + ScalarText.quoted(each.name()));
-      List<String> place = new ArrayList<>();
-      keys.add("warmer: " + each.warmer().name() + place(each.placement(), place));
-      keys.addAll(place);
-      keys.add(
-          "opened: "
-              + (each.opened() < 0
-                  ? number(Times.toHours(-each.opened()) * 60) + " min before sealing"
-                  : "at sealing"));
-      if (each.cover() != FilmCover.FREE) {
-        keys.add("film: " + each.cover().shortWords());
+    if (warmers.size() == 1) {
+      Map<String, String> keys = keys(warmers.get(0), "warmer");
+      // the only one has no key for its name, nor for where it lies but on a face's middle
+      if (SINGLE.containsAll(keys.keySet())) {
+        keys.forEach(this::line);
+        return;
       }
-      block.append("      - {").append(String.join(", ", keys)).append("}\n");
     }
+    block.append("    warmers:\n");
+    for (int i = 0; i < warmers.size(); i++) {
+      item(keys(warmers.get(i), "warmer " + (i + 1)));
+    }
+  }
+
+  private void item(Map<String, String> keys) {
+    block.append(
+        keys.entrySet().stream()
+            .map(key -> key.getKey() + ": " + key.getValue())
+            .collect(Collectors.joining(", ", "      - {", "}\n")));
+  }
+
+  private Map<String, String> keys(PlacedWarmer warmer, String usualName) {
+    Map<String, String> keys = new LinkedHashMap<>();
+    if (!warmer.name().equals(usualName)) {
+      keys.put("name", ScalarText.quoted(warmer.name()));
+    }
+    place("warmer", warmer.warmer().name(), warmer.placement(), keys);
+    if (warmer.opened() != USUALLY_OPENED) {
+      keys.put(
+          "opened",
+          warmer.opened() < 0
+              ? number(Times.toMinutes(-warmer.opened())) + " min before sealing"
+              : "at sealing");
+    }
+    if (warmer.cover() != FilmCover.FREE) {
+      keys.put("film", warmer.cover().shortWords());
+    }
+    return keys;
   }
 
   private void packs(List<PlacedPack> packs) {
@@ -188,19 +253,22 @@ final class PackingBlock {
       return;
     }
     block.append("    packs:\n");
-    for (PlacedPack each : packs) {
+    for (int i = 0; i < packs.size(); i++) {
+      PlacedPack each = packs.get(i);
       PackClass pack = each.pack();
-      List<String> keys = new ArrayList<>();
-      keys.add("name: " + ScalarText.quoted(each.name()));
-      List<String> place = new ArrayList<>();
-      keys.add("pack: " + pack.contents().name() + place(each.placement(), place));
-      keys.addAll(place);
-      keys.add(
-          "size: " + size(units, pack.size().length(), pack.size().width(), pack.size().height()));
-      keys.add("mass: " + number(GRAMS * pack.mass()) + " g");
-      keys.add("wrap: " + number(pack.wrap()) + " m2 K/W");
-      keys.add("start: " + start(each.start()));
-      block.append("      - {").append(String.join(", ", keys)).append("}\n");
+      Map<String, String> keys = new LinkedHashMap<>();
+      if (!each.name().equals("pack " + (i + 1))) {
+        keys.put("name", ScalarText.quoted(each.name()));
+      }
+      place("pack", pack.contents().name(), each.placement(), keys);
+      keys.put(
+          "size", size(units, pack.size().length(), pack.size().width(), pack.size().height()));
+      keys.put("mass", number(GRAMS * pack.mass()) + " g");
+      if (pack.wrap() > 0) {
+        keys.put("wrap", number(pack.wrap()) + " m2 K/W");
+      }
+      keys.put("start", start(each.start()));
+      item(keys);
     }
   }
 
@@ -210,34 +278,32 @@ final class PackingBlock {
         : temperature(((PackStart.AtTemperature) start).temperature(), units);
   }
 
-  /**
-   * Tells where something lies.
-   *
-   * @param keys where to put what tells more of the place
-   * @return what follows the thing's name
-   */
-  private String place(Placement placement, List<String> keys) {
+  /** Tells what something is and where it lies. */
+  private void place(String noun, String what, Placement placement, Map<String, String> keys) {
     if (placement instanceof Placement.OnFace there) {
-      keys.add("offset: [" + length(there.alongFirst()) + ", " + length(there.alongSecond()) + "]");
+      keys.put(noun, what + " on " + there.face().words());
+      if (there.alongFirst() != 0 || there.alongSecond() != 0) {
+        keys.put("offset", lengths(there.alongFirst(), there.alongSecond()));
+      }
       Mounting mounting = there.mounting();
-      keys.add(
-          mounting.standOff() > 0
-              ? "stand-off: " + length(mounting.standOff())
-              : "contact: " + number(mounting.contactResistance()) + " m2 K/W");
-      return " on " + there.face().words();
+      if (mounting.standOff() > 0) {
+        keys.put("stand-off", length(mounting.standOff()));
+      } else if (!mounting.equals(Mounting.taped())) {
+        keys.put("contact", number(mounting.contactResistance()) + " m2 K/W");
+      }
+      return;
     }
+    keys.put(noun, what);
     Placement.InCavity loose = (Placement.InCavity) placement;
     Position at = loose.position();
-    keys.add(
-        "position: ["
-            + length(at.alongX())
-            + ", "
-            + length(at.alongY())
-            + ", "
-            + length(at.aboveFloor())
-            + "]");
-    keys.add("thin: " + List.of("length", "width", "height").get(loose.thin().ordinal()));
-    return "";
+    keys.put("position", lengths(at.alongX(), at.alongY(), at.aboveFloor()));
+    if (loose.thin() != Axis.Z) {
+      keys.put("thin", List.of("length", "width", "height").get(loose.thin().ordinal()));
+    }
+  }
+
+  private String lengths(double... metres) {
+    return Arrays.stream(metres).mapToObj(this::length).collect(Collectors.joining(", ", "[", "]"));
   }
 
   private String length(double metres) {

@@ -304,7 +304,9 @@ public record PackingSheet(
             lines.add(
                 "Without the warmer "
                     + Words.inHundred(bare.verdict().within().within())
-                    + " of 100 go well."));
+                    + " of 100"
+                    + Words.goWell(bare.verdict().within().within())
+                    + "."));
     lows.ifPresent(lines::add);
     return lines;
   }

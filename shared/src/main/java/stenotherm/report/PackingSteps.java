@@ -169,11 +169,14 @@ final class PackingSteps {
 
   private List<Thing> things() {
     List<Thing> things = new ArrayList<>();
+    boolean several = parcel.containers().size() > 1;
+    ContainerPlaces places = new ContainerPlaces(parcel, figures);
     for (Container each : parcel.containers()) {
       Box room = parcel.room(each);
       String inside = inside(each.vessel(), room);
+      String place = several ? places.where(each) : where(room);
       String words =
-          "Set '" + each.name() + "' (" + inside + ")" + lid(each.vessel()) + where(room) + ". ";
+          "Set '" + each.name() + "' (" + inside + ")" + lid(each.vessel()) + place + ". ";
       things.add(
           new Thing(each.name(), room, Optional.empty(), words + inside(each) + tight(each)));
     }

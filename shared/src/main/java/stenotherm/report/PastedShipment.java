@@ -8,7 +8,6 @@ import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.decision.Remedy;
-import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Parcel;
@@ -97,14 +96,9 @@ record PastedShipment(String packing, String journey) {
     }
     String carton = scenario.cartons().get(parcel.name());
     boolean isResized = !changed.outer().equals(parcel.outer());
-    return Optional.of(
-        of(
-            changed(parcel.name()),
-            carton == null || isResized ? size(changed, scenario.units()) : carton,
-            after,
-            change.parts(),
-            parcel,
-            scenario));
+    boolean isCarton = carton != null;
+    String box = isCarton && !isResized ? carton : size(changed, scenario.units(), isCarton);
+    return Optional.of(of(changed(parcel.name()), box, after, change.parts(), parcel, scenario));
   }
 
   /** What a change brings with it that was not there before. */
@@ -125,9 +119,16 @@ record PastedShipment(String packing, String journey) {
     return before.group(1) + ", changed " + (times + 1);
   }
 
-  private static String size(Parcel parcel, Units units) {
-    Box outer = parcel.outer();
-    return PackingBlock.size(units, outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z));
+  /** The outer size; of a carton, which is bought by its inner one, what its board surrounds. */
+  private static String size(Parcel parcel, Units units, boolean isCarton) {
+    double[] size = Arrays.stream(Axis.values()).mapToDouble(parcel.outer()::size).toArray();
+    if (!isCarton) {
+      return PackingBlock.size(units, size);
+    }
+    for (Face face : Face.values()) {
+      size[face.axis().ordinal()] -= parcel.walls().layersOf(face).get(0).thickness();
+    }
+    return PackingBlock.size(units, size) + " carton";
   }
 
   private static String journey(Journey after, List<Remedy> changes, Scenario scenario) {

@@ -95,8 +95,8 @@ public final class RankedDays implements Answer {
         + ", "
         + Departures.named(packings.get(Departures.best(best)))
         + ": of 100 such journeys "
-        + Words.deciding(departure.odds().within())
-        + " go well.";
+        + Words.decidingGoWell(departure.odds().within())
+        + ".";
   }
 
   private static String day(Departure departure) {

@@ -42,6 +42,11 @@ public final class ReplayedDays implements Answer {
 
   private static final double LIKELY = Level.LIKELY.least();
 
+  /**
+   * No verdict, which would take off what so few journeys of a single day leave open: nearly all.
+   */
+  private static final String ENOUGH = Words.inHundred(LIKELY) + " or more of 100 go well";
+
   /** More months than these are counted, not named. */
   private static final int MOST_NAMED = 4;
 
@@ -81,7 +86,7 @@ public final class ReplayedDays implements Answer {
     return day.stream().mapToDouble(each -> each.odds().within().within()).max().orElseThrow();
   }
 
-  /** Number of days on which the better way likely holds. */
+  /** Number of days on which enough journeys of the better way go well, with no doubt taken off. */
   private static long held(List<List<Departure>> days) {
     return days.stream().filter(day -> best(day) >= LIKELY).count();
   }
@@ -109,11 +114,14 @@ public final class ReplayedDays implements Answer {
         + (ways.isEmpty() ? "," : ways)
         + " "
         + Words.inHundred(bestShare(days))
-        + " go well; it likely holds on "
+        + Words.goWell(bestShare(days))
+        + "; on "
         + held(days)
         + " of "
-        + days.size()
-        + " days. "
+        + Departures.days(days.size())
+        + " "
+        + ENOUGH
+        + ". "
         + (best == worst
             ? ""
             : "Best is "
@@ -158,7 +166,7 @@ public final class ReplayedDays implements Answer {
     if (packings.size() > 1) {
       head.add("of 100 go well, in the better way each day");
     }
-    head.add("days on which it likely holds");
+    head.add("days on which " + ENOUGH);
     List<List<String>> lines = new ArrayList<>();
     months.forEach(
         (month, there) -> {
@@ -178,8 +186,8 @@ public final class ReplayedDays implements Answer {
   }
 
   private String note() {
-    return days.size()
-        + " days from "
+    return Departures.days(days.size())
+        + " from "
         + Figures.day(first())
         + " "
         + first().getYear()
@@ -190,9 +198,10 @@ public final class ReplayedDays implements Answer {
         + ". The weather is that of each day; what else is uncertain varies in 16 journeys of each"
         + " day, so that a single day is told roughly, a month well. If none of a day's first eight"
         + " journeys goes well, the other eight are taken to fail, too: a share may be up to 2 of"
-        + " 100 too low. It likely holds on a day if "
-        + Words.inHundred(LIKELY)
-        + " of 100 or more go well. Days that follow each other are alike.";
+        + " 100 too low. Days on which "
+        + ENOUGH
+        + " are counted by what these journeys suggest: so few leave much doubt about a single day,"
+        + " which the verdicts of other commands take off. Days that follow each other are alike.";
   }
 
   private LocalDate first() {
@@ -256,7 +265,7 @@ public final class ReplayedDays implements Answer {
             node.put(warm ? "within_with_warmer" : "within_without", share(there, packing));
           }
           node.put("within_better_way", bestShare(there));
-          node.put("days_likely_to_hold", held(there));
+          node.put("days_with_80_of_100_well", held(there));
         });
     ArrayNode all = root.putArray("cautions");
     cautions.forEach(all::add);

@@ -27,6 +27,7 @@ import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Parcel;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
 import stenotherm.words.Units;
@@ -172,10 +173,14 @@ public final class SearchReport implements Answer {
           + words(best)
           + "; "
           + share(best)
-          + " of 100 go well.";
+          + goWell(best);
     }
     Found best = search.checked().get(0);
-    return none + "The best is " + words(best) + "; " + share(best) + " of 100 go well.";
+    return none + "The best is " + words(best) + "; " + share(best) + goWell(best);
+  }
+
+  private static String goWell(Found found) {
+    return " of 100" + Words.goWell(found.within().map(Odds::within).orElse(1.0)) + ".";
   }
 
   private static String share(Found found) {
@@ -250,11 +255,12 @@ public final class SearchReport implements Answer {
   }
 
   private String note() {
-    return search.candidates().size()
-        + " candidates were tried; "
+    return "Candidates that were tried: "
+        + search.candidates().size()
+        + "; left out, as they would not fit together, bring a warmer too near to a cup or beside"
+        + " something cold, or change what is not there: "
         + search.unfit()
-        + " more do not fit together, bring a warmer too near to a cup or beside something cold, or"
-        + " change what is not there. Cartons and foams are those sold in "
+        + ". Cartons and foams are those sold in "
         + (isMetric(scenario) ? "centimetres and millimetres" : "inches")
         + ". All went through one"
         + " typical journey, computed roughly, the promising ones through 64, the best through 256"

@@ -34,6 +34,9 @@ final class Tables {
   /** What a cell holds that does not apply. */
   static final String NOTHING = "-";
 
+  /** Heads the column of how late a packing may be; its cells are delays. */
+  static final String LATE_BY = "likely holds if late by up to";
+
   private final Words words;
   private final List<Judged> rows;
 
@@ -54,7 +57,7 @@ final class Tables {
                 "coldest",
                 "hottest",
                 "least oxygen",
-                "may be late by",
+                LATE_BY,
                 "outer size",
                 "mass"));
     if (warmed) {
@@ -97,7 +100,7 @@ final class Tables {
   /** How late it may be and still likely hold. */
   static String delay(Judged row) {
     if (row.delay().isEmpty()) {
-      return "not at all";
+      return "not even on time";
     }
     int hours = row.delay().getAsInt();
     String text = hours == 0 ? "less than 1 h" : hours + " h";
@@ -111,7 +114,7 @@ final class Tables {
   private String warmest(Judged row) {
     return words.temperature(warmest(row, row.assessment().nominal()))
         + ", give or take "
-        + words.figures().degrees(row.assessment().error().warmer())
+        + words.figures().difference(row.assessment().error().warmer())
         + "; worst case "
         + words.temperature(warmest(row, row.assessment().warmest()));
   }
@@ -331,6 +334,10 @@ final class Tables {
         lines);
   }
 
+  /** What of delays with everything as stated is to be counted on. */
+  private static final String ALLOWED =
+      "with all that is uncertain it bears less, see '" + LATE_BY + "'";
+
   /** The packings that keep the alarm band. */
   private List<Judged> inside() {
     return rows.stream().filter(row -> !row.legDelays().isEmpty()).toList();
@@ -350,9 +357,10 @@ final class Tables {
     return Optional.of(
         "With everything exactly as stated, any single part of the journey of '"
             + which
-            + "' may last "
+            + "' could last "
             + Words.delay(inside.get(0).legDelays().get(0))
-            + " longer before an animal leaves its temperatures; the odds allow for less.");
+            + " longer before an animal leaves its temperatures. Nobody can count on that: "
+            + ALLOWED);
   }
 
   /** How much longer each leg may last, for the packings that keep the alarm band. */
@@ -380,8 +388,9 @@ final class Tables {
     }
     return Optional.of(
         new TextTable(
-            "How much longer a single part may last before an animal leaves its temperatures, with"
-                + " everything exactly as stated; the odds allow for less",
+            "How much longer a single part could last before an animal leaves its temperatures, were"
+                + " everything exactly as stated. Nobody can count on that: "
+                + ALLOWED,
             head,
             lines));
   }

@@ -146,6 +146,9 @@ record VerdictWords(Words words) {
     List<ChangesTried.TriedChange> single =
         changes.stream().filter(each -> each.remedy().parts().size() == 1).toList();
     long judged = single.stream().filter(each -> each.within().isPresent()).count();
+    if (single.size() == 1) {
+      return "The one change that was tried does not help it.";
+    }
     String tried = "Of " + single.size() + " single changes that were tried ";
     return judged > 1
         ? tried
@@ -157,14 +160,16 @@ record VerdictWords(Words words) {
   private String helping(ChangesTried.TriedChange change, int tried) {
     Odds within = change.within().orElseThrow();
     Level level = Level.of(within);
-    return "What helps most of "
-        + tried
-        + " changes tried on it: "
+    return (tried == 1
+            ? "What helps, the one change tried on it: "
+            : "What helps most of " + tried + " changes tried on it: ")
         + remedy(change.remedy())
         + "; "
         + (level.compareTo(Level.LIKELY) > 0 ? "even then only " : "")
         + Words.deciding(within)
-        + " of 100 go well ("
+        + " of 100"
+        + Words.goWell(within.within())
+        + " ("
         + level.words()
         + ").";
   }
@@ -218,8 +223,8 @@ record VerdictWords(Words words) {
   private String fares(List<Judged> rows) {
     Judged best = Judged.best(rows);
     return " such journeys that arrive on time, "
-        + Words.deciding(best.verdict().within())
-        + " go well: "
+        + Words.decidingGoWell(best.verdict().within())
+        + ": "
         + animals(best)
         + late(best)
         + ". "

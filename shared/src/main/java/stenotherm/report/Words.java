@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Lengths;
 import stenotherm.base.Times;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Level;
@@ -18,6 +19,7 @@ import stenotherm.journey.Place;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.Odds;
 import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * Numbers of a comparison as people read them: in their units, rounded to what they are worth.
@@ -33,7 +35,7 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   /** What one journey in twenty exceeds. */
   static final double ONE_IN_TWENTY = 0.05;
 
-  /** What sums of shares may be off by. */
+  /** What sums of shares and lengths in parts of an inch may be off by. */
   private static final double ROUND_OFF = 1e-9;
 
   private static final DateTimeFormatter CLOCK_ON_DAY =
@@ -54,9 +56,26 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return figures.difference(kelvin);
   }
 
+  /** A length to cut or to drill: as it is meant, and where that is no part of an inch, nearly. */
   @Override
   public String length(double metres) {
-    return figures.length(metres);
+    String inches = figures.tape(metres);
+    return figures.units() == Units.US && !isOnTape(metres)
+        ? Figures.METRIC.length(metres) + " (about " + inches + ")"
+        : inches;
+  }
+
+  private static boolean isOnTape(double metres) {
+    double parts = Lengths.toInches(metres) * 16;
+    return Math.abs(parts - Math.rint(parts)) < ROUND_OFF;
+  }
+
+  @Override
+  public String size(double length, double width, double height) {
+    String inches = figures.tapeSize(length, width, height);
+    return figures.units() == Units.US
+        ? Figures.METRIC.size(length, width, height) + " (about " + inches + ")"
+        : inches;
   }
 
   static String hours(double seconds) {
@@ -155,6 +174,12 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return share >= 0.995 ? "more than 99" : Long.toString(Math.round(100 * share));
   }
 
+  /** What so many of a hundred do. */
+  static String goWell(double share) {
+    // one, and fewer than one, are one thing
+    return share < 0.015 ? " goes well" : " go well";
+  }
+
   /** The same for a column. */
   static String percent(double share) {
     if (share < 0.005) {
@@ -175,6 +200,11 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   static String deciding(Odds odds) {
     return inHundred(odds.within())
         + (isLowered(odds) ? " (" + interval(odds) + ", of which the lower end decides)" : "");
+  }
+
+  /** The same with its verb, for example "87 go well". */
+  static String decidingGoWell(Odds odds) {
+    return deciding(odds) + goWell(odds.within());
   }
 
   /** The same for a column, whose caption {@link #BRACKETS explains} the brackets. */

@@ -119,15 +119,20 @@ final class BoxReader {
     return gapNode.locate(() -> new Joints(overlap, board.size(), gap));
   }
 
-  /** The outer box, into which the walls fit. */
+  /** The outer box, into which the walls may not yet fit. */
   Box box() {
-    Node node = packing.require("box");
-    Box outer = outer(node);
-    return node.locate(
-        () -> {
-          Parcel.requireFits(outer, walls);
-          return outer;
-        });
+    return outer(packing.require("box"));
+  }
+
+  /** The outer box, into which the walls fit. */
+  Box fitting(Box outer) {
+    return packing
+        .require("box")
+        .locate(
+            () -> {
+              Parcel.requireFits(outer, walls);
+              return outer;
+            });
   }
 
   /** What the file calls the carton; empty if it gives the size of the box. */

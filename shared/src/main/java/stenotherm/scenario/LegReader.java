@@ -71,7 +71,9 @@ final class LegReader {
   private static final Pattern NUMBER_FIRST =
       Pattern.compile("[\\s+\\-−.]*[0-9].*", Pattern.DOTALL);
   private static final Pattern READING =
-      Pattern.compile("(\\d{4}-\\d\\d-\\d\\d[T\\s]+)?(\\d{1,2}:\\d\\d)\\s+(\\S.*)", Pattern.DOTALL);
+      Pattern.compile(
+          "(?is)(?:(.*\\d{4}.*?)(?:T|\\s*,\\s*|\\s+))?"
+              + "(\\d{1,2}(?::\\d\\d)?\\s*[ap]\\.?m\\b\\.?|\\d{1,2}:\\d\\d)\\s+(\\S.*)");
 
   private static final Map<String, Orientation> ORIENTATIONS = orientations();
 
@@ -171,7 +173,7 @@ final class LegReader {
 
   /** Until the clock of the place next shows a time, or until a date and a time. */
   private double until(ScalarNode node) {
-    if (node.text().matches("(?s)\\d{4}-.*")) {
+    if (node.isDated()) {
       double duration = timeOf(node.localDateTime()) - start;
       if (!(duration > 0)) {
         throw node.fail("must come after the start of the leg, which is at " + startClock());

@@ -29,6 +29,9 @@ final class OccupantReader {
   private static final Pattern COUNTED =
       Pattern.compile("([0-9]{1,6})\\s*[x×X]\\s*(\\S.*)", Pattern.DOTALL);
 
+  /** Messages have room for some 300 characters. */
+  private static final int LONGEST_LISTING = 150;
+
   private OccupantReader() {}
 
   static Occupant read(Node node, Assumptions assumptions) {
@@ -52,10 +55,17 @@ final class OccupantReader {
       }
       throw new InvalidInputException(
           unknown.field(),
-          unknown.problem()
-              + " Or describe your own, as in animal: {name: my animal, mass: 40 g, comfortable: 18"
-              + " to 26 °C, alarm: 15 to 30 °C}");
+          few(unknown.problem())
+              + " All stand in reference.md under Animals; or describe your own, see own animal"
+              + " there");
     }
+  }
+
+  /** As many of the names as leave room for what to do. */
+  private static String few(String problem) {
+    return problem.length() <= LONGEST_LISTING
+        ? problem
+        : problem.substring(0, problem.lastIndexOf(", ", LONGEST_LISTING)) + " and others.";
   }
 
   /** Animals with a mass such as {@code 40 g} or {@code 2 x 4 g}. */

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Checks;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.Source;
 import stenotherm.grid.Box;
 import stenotherm.material.AirLayer;
@@ -140,6 +141,10 @@ final class PackingReader {
       warmers = faults.attempt(() -> warmers(packing, containers));
       packs = faults.attempt(() -> packs(packing, containers));
     }
+    if (!faults.isEmpty()) {
+      // what size would do is told once all that is to lie in the box is known
+      box.ifPresent(any -> faults.attempt(() -> reader.orElseThrow().fitting(any)));
+    }
     faults.throwIfAny();
     Parcel stated =
         parcel(
@@ -183,8 +188,7 @@ final class PackingReader {
   }
 
   private static Parcel parcel(KeyedSection packing, Parts parts) {
-    return packing
-        .node()
+    return blamed(packing, parts)
         .locate(
             "packing '" + parts.name() + "'",
             () -> {
@@ -202,6 +206,16 @@ final class PackingReader {
               parcel.layout();
               return parcel;
             });
+  }
+
+  /** What a packing that does not fit together is told of: the box, if even its walls do not. */
+  private static Node blamed(KeyedSection packing, Parts parts) {
+    try {
+      Parcel.requireFits(parts.outer(), parts.walls());
+      return packing.node();
+    } catch (InvalidInputException fault) {
+      return packing.require("box");
+    }
   }
 
   private static Filling filling(KeyedSection packing) {

@@ -77,8 +77,10 @@ final class Vocabulary {
       Form.called(
           "date and time",
           Form.written(
-              "date and time on the 24-hour clock, such as `2014-01-15 18:00`",
-              List.of("2014-01-15 18:00")));
+              "date and time, such as `2014-01-15 18:00`, `15 January 2014 6 pm` or `January 15,"
+                  + " 2014, 6:30 pm` (within braces in quotes); a month in numbers only as in the"
+                  + " first",
+              List.of("2014-01-15 18:00", "15 January 2014 6 pm")));
 
   private static final Form PLACE_SHORT =
       Form.called(
@@ -301,7 +303,8 @@ final class Vocabulary {
                   "until",
                   Form.either(
                       Form.written(
-                          "time on the clock of the place, such as `06:30`", List.of("06:30")),
+                          "time on the clock of the place, such as `06:30` or `6:30 am`",
+                          List.of("06:30", "6:30 am")),
                       DATE_TIME),
                   "when it ends, instead of `for`",
                   "`for` must be given"),
@@ -317,7 +320,9 @@ final class Vocabulary {
                       Form.written(
                           "[surroundings](#surroundings) by name", LegReader.situationNames()),
                       Form.listOf(
-                          Form.written("reading such as `18:00 12 °C`", List.of("18:00 12 °C")))),
+                          Form.written(
+                              "reading such as `18:00 12 °C` or `6 pm 54 °F`",
+                              List.of("18:00 12 °C", "6 pm 54 °F")))),
                   "temperature of air and surroundings"),
               Key.optional(
                   "spread",
@@ -939,7 +944,9 @@ final class Vocabulary {
           List.of(
               Key.required(
                   "date",
-                  Form.written("date, such as `2026-01-15`", List.of("2026-01-15")),
+                  Form.written(
+                      "date, such as `2026-01-15` or `15 January 2026`",
+                      List.of("2026-01-15", "15 January 2026")),
                   "which day"),
               Key.required("origin", RANGE, "low and high of that day where the parcel is sent"),
               Key.required("destination", RANGE, "low and high of that day where it arrives")),

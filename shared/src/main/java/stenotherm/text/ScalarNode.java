@@ -5,13 +5,11 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeFormatter;
-import java.time.format.ResolverStyle;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Range;
@@ -24,24 +22,6 @@ import stenotherm.base.Range;
  * <p>Experimental. Immutable, thus thread-safe.
  */
 public final class ScalarNode implements Node {
-  private static final DateTimeFormatter DATE_TIME =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm[:ss]", Locale.ROOT)
-          .withResolverStyle(ResolverStyle.STRICT);
-  private static final Pattern FOUR_DIGITS = Pattern.compile("[0-9]{4}-");
-  private static final String EXAMPLE_DATE = "2026-12-01";
-  private static final String EXAMPLE_CLOCK = " 15:00";
-  private static final Pattern DAY_ALONE = Pattern.compile("[0-9]{4}-[0-9]{1,2}-[0-9]{1,2}");
-
-  /** A date as in 7/15/2026, 15.10.2026, 2026/7/15, July 15 2026 or 15 July. */
-  private static final Pattern OTHER_ORDER =
-      Pattern.compile(
-          "(?s)(?:[0-9]{1,2}[./-][0-9]{1,2}[./-]|[0-9]{4}[./][0-9]|\\p{L}{3,9}\\.?,?\\s+[0-9]"
-              + "|[0-9]{1,2}\\.?\\s+\\p{L}{3}).*");
-
-  private static final Pattern TWELVE_HOURS = Pattern.compile("(?is).*[0-9]\\s*[ap]\\.?m\\b.*");
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("HH:mm[:ss]", Locale.ROOT)
-          .withResolverStyle(ResolverStyle.STRICT);
   private static final Pattern OFFSET =
       Pattern.compile(
           "(?:UTC\\s*([+\\-−])([0-9]{1,2})(?::?([0-9]{2}))?|([+\\-−])([0-9]{2}):([0-9]{2}))");
@@ -52,10 +32,27 @@ public final class ScalarNode implements Node {
   private final String path;
   private final String raw;
 
+  /** What a complaint about this value ends with. */
+  private final String hint;
+
   ScalarNode(TextPosition position, String path, String raw) {
+    this(position, path, raw, "");
+  }
+
+  private ScalarNode(TextPosition position, String path, String raw, String hint) {
     this.position = position;
     this.path = path;
     this.raw = raw;
+    this.hint = hint;
+  }
+
+  ScalarNode withHint(String more) {
+    return new ScalarNode(position, path, raw, more);
+  }
+
+  @Override
+  public TextFormatException fail(String problem) {
+    return new TextFormatException(position, path, problem + hint);
   }
 
   @Override
@@ -121,7 +118,7 @@ public final class ScalarNode implements Node {
    * @return the piece as a value
    */
   public ScalarNode piece(String piece) {
-    return new ScalarNode(position, path, piece);
+    return new ScalarNode(position, path, piece, hint);
   }
 
   /**
@@ -339,89 +336,53 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Reads a date with a time, for example {@code 2013-12-12 18:00}; a {@code T} may stand for the
-   * blank.
+   * Tells whether this begins as a date does, right or wrong, and not with a time of day.
+   *
+   * @return true for example for {@code 2013-12-12 18:00} and for {@code 12 December}
+   */
+  public boolean isDated() {
+    return CalendarText.isDated(text());
+  }
+
+  /**
+   * Reads a date with a time, for example {@code 2013-12-12 18:00} or {@code December 12, 2013, 6
+   * pm}; a {@code T} may stand for the blank.
    *
    * @return the date and time on a local clock
-   * @throws TextFormatException if the text is not one, or names a day that no calendar has
+   * @throws TextFormatException if the text is not one, names a day that no calendar has, or does
+   *     not tell the month from the day
    */
   public LocalDateTime localDateTime() {
-    try {
-      // The formatter alone would take years with a sign.
-      if (FOUR_DIGITS.matcher(text()).lookingAt()) {
-        return LocalDateTime.parse(text().replaceFirst("\\s+", "T"), DATE_TIME);
-      }
-      throw fail(notADate());
-    } catch (DateTimeException fault) {
-      throw new TextFormatException(position, path, notADate(), fault);
-    }
+    return calendar(CalendarText::dateTime, CalendarText::notADate);
   }
 
   /**
-   * Reads a date, for example {@code 2013-12-12}.
+   * Reads a date, for example {@code 2013-12-12} or {@code 12 December 2013}.
    *
    * @return the date
-   * @throws TextFormatException if the text is not one, or names a day that no calendar has
+   * @throws TextFormatException if the text is not one, names a day that no calendar has, or does
+   *     not tell the month from the day
    */
   public LocalDate date() {
-    try {
-      if (FOUR_DIGITS.matcher(text()).lookingAt()) {
-        return LocalDate.parse(text());
-      }
-      throw fail(notADay());
-    } catch (DateTimeException fault) {
-      throw new TextFormatException(position, path, notADay(), fault);
-    }
-  }
-
-  private String notADay() {
-    return Messages.quote(raw)
-        + " is not a date"
-        + (OTHER_ORDER.matcher(text()).matches() ? ": it goes year-month-day" : "")
-        + ", write for example "
-        + EXAMPLE_DATE;
-  }
-
-  private String notADate() {
-    String text = text();
-    if (DAY_ALONE.matcher(text).matches()) {
-      return Messages.quote(raw)
-          + " is not a date with a time: the time is missing, write for example "
-          + EXAMPLE_DATE
-          + EXAMPLE_CLOCK;
-    }
-    List<String> hints = new ArrayList<>();
-    if (OTHER_ORDER.matcher(text).matches()) {
-      hints.add("it goes year-month-day, then the time");
-    }
-    if (TWELVE_HOURS.matcher(text).matches()) {
-      hints.add("the clock has 24 hours, 17:00 for 5 pm");
-    }
-    return Messages.quote(raw)
-        + " is not a date with a time"
-        + (hints.isEmpty() ? "" : ": " + String.join("; ", hints))
-        + ", write for example "
-        + EXAMPLE_DATE
-        + EXAMPLE_CLOCK;
+    return calendar(CalendarText::date, CalendarText::notADay);
   }
 
   /**
-   * Reads a time of day on the 24-hour clock, for example {@code 18:00}.
+   * Reads a time of day, for example {@code 18:00} or {@code 6 pm}.
    *
    * @return the time of day
    * @throws TextFormatException if the text is not one
    */
   public LocalTime clock() {
+    return calendar(CalendarText::clock, CalendarText::notAClock);
+  }
+
+  private <T> T calendar(Function<String, T> reading, UnaryOperator<String> problem) {
+    String text = text();
     try {
-      return LocalTime.parse(text(), CLOCK);
+      return reading.apply(text);
     } catch (DateTimeException fault) {
-      throw new TextFormatException(
-          position,
-          path,
-          Messages.quote(raw)
-              + " is not a time of day, write hours and minutes from 00:00 to 23:59 as in 06:30 or"
-              + " 18:00",
-          fault);
+      throw new TextFormatException(position, path, problem.apply(text), fault);
     }
   }
 

@@ -13,10 +13,19 @@ public final class SequenceNode implements Node {
   private final String path;
   private final List<Node> items;
 
-  SequenceNode(TextPosition position, String path, List<Node> items) {
+  /** What a complaint about this list ends with. */
+  private final String hint;
+
+  SequenceNode(TextPosition position, String path, List<Node> items, String hint) {
     this.position = position;
     this.path = path;
     this.items = List.copyOf(items);
+    this.hint = hint;
+  }
+
+  @Override
+  public TextFormatException fail(String problem) {
+    return new TextFormatException(position, path, problem + hint);
   }
 
   @Override

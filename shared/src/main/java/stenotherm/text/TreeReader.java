@@ -194,10 +194,45 @@ final class TreeReader {
   private SequenceNode readSequence(
       YAMLParser parser, TextPosition position, String path, int depth) throws IOException {
     List<Node> items = new ArrayList<>();
+    String hint = "";
     while (parser.nextToken() != JsonToken.END_ARRAY) {
-      items.add(readValue(parser, path + "[" + items.size() + "]", depth + 1));
+      Node item = readValue(parser, path + "[" + items.size() + "]", depth + 1);
+      Optional<String> typed =
+          item instanceof ScalarNode scalar && !scalar.isBlank() && !items.isEmpty()
+              ? commaInList(scalar)
+              : Optional.empty();
+      if (typed.isPresent()) {
+        hint = typed.get();
+        int before = items.size() - 1;
+        items.set(before, hinted(items.get(before), hint));
+        item = hinted(item, hint);
+      }
+      items.add(item);
     }
-    return new SequenceNode(position, path, items);
+    return new SequenceNode(position, path, items, hint);
+  }
+
+  private static Node hinted(Node node, String hint) {
+    return node instanceof ScalarNode scalar ? scalar.withHint(hint) : node;
+  }
+
+  /**
+   * What to add to complaints about a list that may hold a number with a decimal comma. It is no
+   * fault by itself: items of a list may be numbers.
+   */
+  private Optional<String> commaInList(ScalarNode item) {
+    if (!Character.isDigit(item.text().charAt(0))) {
+      return Optional.empty();
+    }
+    Matcher number = BEFORE_COMMA.matcher(source.before(item.position()));
+    if (!number.find()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        ". Inside [ ] a comma ends an item: if "
+            + Messages.quote(number.group(1) + "," + item.text())
+            + " is one number, write "
+            + Messages.plain(number.group(1) + "." + item.text()));
   }
 
   /**

@@ -184,8 +184,16 @@ public record Figures(Units units) {
     return fraction(inches, inches < 1 ? 16 : 8);
   }
 
-  /** A number of inches to the nearest part of one, as whole inches and a fraction. */
-  private static String fraction(double inches, int parts) {
+  /**
+   * Writes inches as whole ones and a fraction, to the nearest part of one.
+   *
+   * @param inches the length [in]
+   * @param parts into how many parts an inch is divided, a power of two
+   * @return for example {@code "2 5/8"}; {@code "under 1/16"} for less than half a part
+   * @throws stenotherm.base.InvalidInputException if the length is negative or not finite
+   */
+  public static String fraction(double inches, int parts) {
+    Checks.notNegative("length", inches, "in");
     long all = Math.round(inches * parts);
     if (all == 0) {
       return inches == 0 ? "0" : "under 1/" + parts;

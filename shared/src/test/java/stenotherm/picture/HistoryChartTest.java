@@ -56,6 +56,30 @@ class HistoryChartTest {
     }
   }
 
+  /** Beside curves that run close together nobody could tell which one a name means. */
+  @Test
+  void manyNamesStandAboveAndTakeTheirRoom() {
+    HistoryChart.Builder builder = HistoryChart.titled("many loggers", "temperature [°C]");
+    for (int number = 1; number <= 7; number++) {
+      builder
+          .line(
+              new Line(
+                  "logger number " + number,
+                  List.of(new Sample(0, number), new Sample(7200, 2 + number))))
+          .mark(new Sample(3600, number));
+    }
+    HistoryChart many = builder.build();
+    for (int width : new int[] {340, 760}) {
+      int height = many.heightFor(width, 420);
+      assertTrue(height > 420, width + " wide");
+      String svg = many.svg(width, height);
+      for (int number = 1; number <= 7; number++) {
+        assertTrue(svg.contains(">logger number " + number + "</text>"), svg);
+      }
+    }
+    assertEquals(420, chart(7200, 1).heightFor(340, 420));
+  }
+
   @Test
   void badChartsAreRefused() {
     assertThrows(

@@ -145,6 +145,12 @@ class PartsTest {
     double width = Letters.width("one two", Look.LABEL) + 1;
 
     assertEquals(List.of("one two", "three"), Letters.wrap("one two three", width, 3, Look.LABEL));
+    double narrow = Letters.width("heat is 48 %", Look.LABEL) - 1;
+    assertEquals(
+        List.of("heat is", "48 % left"), Letters.wrap("heat is 48 % left", narrow, 3, Look.LABEL));
+    assertEquals(
+        List.of("of 100", "inside"),
+        Letters.wrap("of 100 inside", Letters.width("of 100 in", Look.LABEL), 3, Look.LABEL));
     List<String> shortened = Letters.wrap("one two three four five", width, 2, Look.LABEL);
     assertEquals("one two", shortened.get(0));
     assertTrue(shortened.get(1).endsWith("…"));

@@ -114,6 +114,54 @@ class PackingBlockTest {
     return tried % 2 == 0 ? Units.METRIC : Units.US;
   }
 
+  /** People buy by these: a unit in which a length is whole, of the other system if need be. */
+  @Test
+  void lengthsAreWrittenInUnitsInWhichTheyAreWhole() {
+    assertEquals("6 mm", PackingBlock.size(Units.US, 0.006));
+    assertEquals("1 1/2 in", PackingBlock.size(Units.US, 0.0381));
+    assertEquals("1 1/2 in", PackingBlock.size(Units.METRIC, 0.0381));
+    assertEquals("8 1/2 x 8 1/2 x 7 in", PackingBlock.size(Units.US, 0.2159, 0.2159, 0.1778));
+    assertEquals("5 in", PackingBlock.size(Units.US, 0.127));
+    assertEquals("127 mm", PackingBlock.size(Units.METRIC, 0.127));
+    assertEquals("223.9 x 200 x 100 mm", PackingBlock.size(Units.US, 0.2239, 0.2, 0.1));
+    assertEquals("-1 1/4 in", PackingBlock.size(Units.US, -0.03175));
+    assertEquals("0 in", PackingBlock.size(Units.US, 0));
+    assertEquals("39.05 mm", PackingBlock.size(Units.METRIC, 0.02 + 0.01905));
+  }
+
+  /** What a reader of the block need not do is not in it. */
+  @Test
+  void whatIsFilledInJustSoIsLeftOut() {
+    Parcel cube = ScenarioReader.read("s.yaml", SCENARIO).packings().get(0);
+    assertEquals(
+        """
+          - name: 'cube, changed'
+            box: 9 in cube carton
+            foam: EPS 20 1 in
+            fill: shredded paper
+            warmer: 40 hour warmer on lid
+            opened: 20 min before sealing
+        """,
+        PackingBlock.of("cube, changed", "9 in cube carton", cube, Units.US));
+    assertEquals(
+        """
+          - name: 'cube, changed'
+            box: 9 in cube carton
+            foam: EPS 20 1 in
+            fill: shredded paper
+            warmer: 40 hour warmer on lid
+            stand-off: 10 mm
+            opened: 45 min before sealing
+        """,
+        PackingBlock.of(
+            "cube, changed",
+            "9 in cube carton",
+            new Remedy.Both(new Remedy.WarmerOffWall(0.01), new Remedy.OpenedEarlier())
+                .applyTo(cube, ScenarioReader.read("s.yaml", SCENARIO).journey())
+                .parcel(),
+            Units.US));
+  }
+
   /** Foam boxes without board, their lids thicker, and names that a file must not take apart. */
   @Test
   void boxesWithoutBoardAndOddNamesArePasted() {
@@ -125,7 +173,14 @@ class PackingBlockTest {
             foam: EPS 20 1 in
             lid: EPS 20 2 in
             fill: shredded paper
-            warmers: [{name: 'pad, upper', warmer: 40 hour warmer on lid}]
+            warmers: [{name: 'pad, upper', warmer: 40 hour warmer on lid, contact: 0.05 m2 K/W}]
+          - name: two warmers
+            box: 300 x 240 x 220 mm
+            foam: EPS 20 1 in
+            fill: shredded paper
+            warmers:
+              - {warmer: 20 hour warmer, position: [-80 mm, 0 mm, 5 mm], thin: length}
+              - {warmer: 10 hour warmer on lid, offset: [1/2 in, -1 1/4 in], opened: at sealing, film: taped over}
           - name: jointed
             box: 300 x 240 x 220 mm
             board: none
@@ -134,7 +189,7 @@ class PackingBlockTest {
             fill: shredded paper
         """;
     Scenario scenario = ScenarioReader.read("s.yaml", SCENARIO + odd);
-    for (Parcel parcel : scenario.packings().subList(3, 5)) {
+    for (Parcel parcel : scenario.packings().subList(3, 6)) {
       String name = parcel.name() + ", changed";
       String block = PackingBlock.of(name, "300 x 240 x 220 mm", parcel, Units.METRIC);
       Parcel read = ScenarioReader.read("pasted", SCENARIO + block).packings().get(3);
@@ -152,7 +207,7 @@ class PackingBlockTest {
                 .replace("Parcel[name=" + name + ",", "Parcel[")
                 .replaceAll("work=(a quarter of a litre|size and mass as the scenario)[^\\]]*", ""))
         .replaceAll(
-            number -> String.format(Locale.ROOT, "%.6f", Double.parseDouble(number.group()) + 0.0));
+            number -> String.format(Locale.ROOT, "%.8f", Double.parseDouble(number.group()) + 0.0));
   }
 
   /** A record with all that it holds, however short the text is that it has of itself. */

@@ -26,10 +26,13 @@ class PackingStepsTest {
             format: 1
             title: Steps
             animal: leopard gecko, 40 g
-            cup: {size: 100 x 80 x 60 mm, position: [10 mm, 0 mm, 30 mm]}
-            journey: overnight by air, 28 to 45 °F
+            %sjourney: overnight by air, 28 to 45 °F
             packings:
             """
+                    .formatted(
+                        packing.contains("containers:")
+                            ? ""
+                            : "cup: {size: 100 x 80 x 60 mm, position: [10 mm, 0 mm, 30 mm]}\n")
                 + packing.indent(2));
     Parcel parcel = scenario.packings().get(0);
     return new PackingSteps(
@@ -134,6 +137,53 @@ class PackingStepsTest {
     assertEquals(4, sentences.size());
     assertEquals("Leave the room around empty, as computed; nothing may shift.", sentences.get(2));
     assertEquals("Close the lid; seams: closed as they fit, not taped over.", sentences.get(3));
+  }
+
+  private static List<String> places(String containers) {
+    return steps(
+            """
+            - name: several
+              box: {inner: 300 x 250 x 200 mm}
+              foam: EPS 20 20 mm
+              fill: shredded paper
+              containers: [%s]
+            """
+                .formatted(containers))
+        .sentences()
+        .stream()
+        .filter(sentence -> sentence.startsWith("Set "))
+        .map(
+            sentence ->
+                sentence.replaceAll("^.* in its (?:cap|lid), ", "").replaceAll(". In it.*", ""))
+        .toList();
+  }
+
+  /** What stands beside another is told from that; what does not, from the same two walls. */
+  @Test
+  void severalContainersAreToldFromEachOther() {
+    assertEquals(
+        List.of(
+            "on the floor inside, 20 mm from left, 85 mm from front",
+            "on the floor inside, 10 mm to the right of 'container 1', middles in line",
+            "on the floor inside, 10 mm to the right of 'container 2', middles in line; together they stand in the"
+                + " middle"),
+        places("80 x 50 mm, 80 x 50 mm, 80 x 50 mm"));
+    String placed = "{size: 70 x 60 x 40 mm, name: %s, position: [%s mm, %s mm]}";
+    assertEquals(
+        List.of(
+            "on the floor inside, 150 mm from left, 95 mm from front",
+            "on the floor inside, to the left of 'a', touching it, middles in line",
+            "on the floor inside, 15 mm behind 'a', middles in line",
+            "on the floor inside, 0 mm from left, 0 mm from front",
+            "on top of 'a', middle on middle"),
+        places(
+            String.join(
+                ", ",
+                placed.formatted("a", 35, 0),
+                placed.formatted("b", -35, 0),
+                placed.formatted("c", 35, 75),
+                placed.formatted("d", -115, -95),
+                "{size: 70 x 60 x 40 mm, name: e, on-top-of: a}")));
   }
 
   /** Nobody measures the sides of the box around a round tub. */

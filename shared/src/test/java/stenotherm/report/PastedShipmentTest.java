@@ -36,17 +36,27 @@ class PastedShipmentTest {
     return PastedShipment.of(change, parcel, READ.journey(), READ).orElseThrow();
   }
 
-  /** A carton that stays is called as the file calls it; one that grows has its outer size. */
+  /** A carton is called as the file calls it; one that grows has its own inner size. */
   @Test
-  void cartonsKeepTheirNamesUnlessTheyGrow() {
+  void cartonsStayCartons() {
     assertTrue(pasted(new Remedy.HalfTaped()).packing().contains("    box: 9 in cube carton\n"));
     Parcel before = READ.packings().get(0);
     Remedy thicker = new Remedy.ThickerFoam();
     String block = pasted(thicker).packing();
+    assertTrue(
+        block.startsWith(
+            """
+              - name: 'cube, changed'
+                box: 10 1/2 x 10 1/2 x 10 1/2 in carton
+                foam: EPS 20 1 3/4 in
+                fill: shredded paper
+                warmer: 40 hour warmer on lid
+            """),
+        block);
     Parcel after = ScenarioReader.read("pasted", SCENARIO + block).packings().get(1);
     for (Axis axis : Axis.values()) {
-      assertEquals(before.outer().size(axis) + 0.0381, after.outer().size(axis), 1e-6, block);
-      assertEquals(before.cavity().size(axis), after.cavity().size(axis), 1e-6, block);
+      assertEquals(before.outer().size(axis) + 0.0381, after.outer().size(axis), 1e-9, block);
+      assertEquals(before.cavity().size(axis), after.cavity().size(axis), 1e-9, block);
     }
   }
 

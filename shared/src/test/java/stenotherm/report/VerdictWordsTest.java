@@ -283,7 +283,7 @@ class VerdictWordsTest {
             "Do not send it like this. The best of these is 'bare foam'."
                 + well
                 + "fewer than 1"
-                + late),
+                + late.replaceFirst(" go ", " goes ")),
         not);
   }
 
@@ -529,6 +529,16 @@ class VerdictWordsTest {
     assertTrue(names.stream().noneMatch(name -> name.contains("container 1")), names.toString());
   }
 
+  @Test
+  void oneGoesWellAndTwoGoWell() {
+    assertEquals(" goes well", Words.goWell(0));
+    assertEquals(" goes well", Words.goWell(0.0149));
+    assertEquals(" go well", Words.goWell(0.0151));
+    assertEquals(" go well", Words.goWell(1));
+    assertEquals("1 day", Departures.days(1));
+    assertEquals("2 days", Departures.days(2));
+  }
+
   private static ChangesTried tried(Remedy best, double within) {
     return new ChangesTried(
         odds(0.6),
@@ -577,6 +587,21 @@ class VerdictWordsTest {
         none.endsWith(
             " Of 2 single changes that were tried the one that promises most does not help it."),
         none);
+    Odds few = new Odds(0.01, 0.005, 0.02);
+    ChangesTried only =
+        new ChangesTried(
+            odds(0),
+            -1,
+            List.of(
+                new ChangesTried.TriedChange(new Remedy.StartAt(299.15), 1.5, Optional.of(few))));
+    List<Judged> bad = List.of(judged(BARE, Level.DO_NOT, 0));
+    String single = words.headline(new ComparisonReport(SCENARIO, bad, Optional.of(only)));
+    assertTrue(
+        single.contains(
+            "What helps, the one change tried on it: everything at 79 °F when packed; even then"
+                + " only 1 of 100 goes well (do not send it like this). As it is, of 100 such"
+                + " journeys that arrive on time, fewer than 1 goes well: "),
+        single);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
     assertFalse(holds.contains("change"), holds);
   }

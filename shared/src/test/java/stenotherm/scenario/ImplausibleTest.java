@@ -17,15 +17,15 @@ class ImplausibleTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 150 in",
-            "s.yaml:22:10: packings[0].box (carton): outer box: 5156.2 x 4572.0 x 3810.0 mm (203.00 x 180.00 x 150.00 in) is longer than 2000.0 mm (78.74 in) along X"),
+            "s.yaml:22:10: packings[0].box (carton): outer box 5156.2 x 4572.0 x 3810.0 mm (203.00 x 180.00 x 150.00 in) is longer than 2000.0 mm (78.74 in) along X"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 20 x 18 x 15 mm",
-            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X, where they take 46.0 mm (1.81 in); make the box larger or the walls thinner; the outer box is 20.0 x 18.0 x 15.0 mm (0.79 x 0.71 x 0.59 in)"),
+            "s.yaml:22:10: packings[0].box (carton): walls leave no room inside along the length, where they take 46.0 mm (1.81 in) of 20.0 mm (0.79 in). What lies in it would fit into 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside, such as a carton of 7 x 7 x 6 in or 20 x 15 x 15 cm"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS 20, 19 cm",
-            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along X, where they take 388.0 mm (15.28 in); make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 150.0 mm (7.99 x 7.09 x 5.91 in)"),
+            "s.yaml:22:10: packings[0].box (carton): walls leave no room inside along the length, where they take 388.0 mm (15.28 in) of 203.0 mm (7.99 in). What lies in it would fit into 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: gel pack 19 mm",

@@ -74,6 +74,38 @@ class KeepersFilesTest {
     assertEquals(List.of(), Schemas.complaints(ScenarioFiles.METRIC));
   }
 
+  /** Clocks of twelve hours and months by their names tell the same as those of 24 and numbers. */
+  @Test
+  void timesAndDatesMayBeWrittenAsInTheUnitedStates() {
+    String file =
+        """
+        format: 1
+        title: Dates
+        animal: corn snake, 20 g
+        cup: 500 ml
+        journey:
+          sealed: %s
+          legs:
+            - {name: van, at: origin, until: %s, ambient: [%s 54 °F, %s 40 °F]}
+            - {name: porch, at: origin, until: '%s', ambient: 5 °C}
+        packings: [{name: box, box: 8 x 8 x 7 in carton, foam: EPS 20 1 in, fill: shredded paper}]
+        """;
+    Scenario numbers =
+        read(
+            file.formatted(
+                "2026-01-15 15:30", "18:05", "12:30", "2026-01-15 17:00", "2026-01-16 09:00"));
+    Scenario names =
+        read(
+            file.formatted(
+                "January 15, 2026, 3:30 PM",
+                "6:05 pm",
+                "12:30 pm",
+                "15 January 2026 5 p.m.",
+                "Jan 16, 2026 at 9 am"));
+    assertEquals(numbers.journey(), names.journey());
+    assertEquals(17.5 * 3600, names.journey().duration());
+  }
+
   /** Several in one container are told of where they eat each other, and where sizes matter. */
   @ParameterizedTest
   @CsvSource({
@@ -291,11 +323,36 @@ class KeepersFilesTest {
             .size());
   }
 
+  /** In a list a comma between digits is more likely a decimal mark than the end of an item. */
+  @Test
+  void decimalCommasInListsAreToldApart() {
+    String offset =
+        ScenarioFiles.METRIC.replaceFirst(
+            "warmer: no", "warmers: [{warmer: 40 hour warmer on lid, offset: [%s]}]");
+    String three =
+        assertThrows(TextFormatException.class, () -> read(offset.formatted("0,5 in, 0 in")))
+            .getMessage();
+    String hint = ". Inside [ ] a comma ends an item: if '0,5 in' is one number, write 0.5 in";
+    assertTrue(three.endsWith("must have 2 items, not 3" + hint), three);
+    String two =
+        assertThrows(TextFormatException.class, () -> read(offset.formatted("0,5 in")))
+            .getMessage();
+    assertTrue(two.endsWith("write for example 0 mm or 0 cm" + hint), two);
+    String apart =
+        assertThrows(TextFormatException.class, () -> read(offset.formatted("0, 5 in")))
+            .getMessage();
+    assertTrue(apart.endsWith("write for example 0 mm or 0 cm"), apart);
+  }
+
   @Test
   void whoseAnimalIsUnknownIsToldOfItsKindAndOfDescribingIt() {
     String text = ScenarioFiles.with("leopard gecko, 40 g", "flying gekko, 40 g");
     String fault = assertThrows(TextFormatException.class, () -> read(text)).getMessage();
     assertTrue(fault.contains("crested gecko, gargoyle gecko"), fault);
-    assertTrue(fault.contains("describe your own"), fault);
+    assertTrue(
+        fault.endsWith(
+            " and others. All stand in reference.md under Animals; or describe your own, see own"
+                + " animal there"),
+        fault);
   }
 }

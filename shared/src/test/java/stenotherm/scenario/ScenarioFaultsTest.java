@@ -94,7 +94,7 @@ class ScenarioFaultsTest {
         arguments(
             "sealed: 2013-12-12 18:00",
             "sealed: 12 December 2013",
-            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time: it goes year-month-day, then the time, write for example 2026-12-01 15:00"),
+            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time: the time is missing, write for example 2026-12-01 15:00"),
         arguments(
             "sealed: 2013-12-12 18:00",
             "sealed: 2016-01-12 18:00",
@@ -206,7 +206,7 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 40 mm",
-            "s.yaml:22:10: packings[0].box (carton): walls: leave no room inside along Z, where they take 46.0 mm (1.81 in); make the box larger or the walls thinner; the outer box is 203.0 x 180.0 x 40.0 mm (7.99 x 7.09 x 1.57 in)"),
+            "s.yaml:22:10: packings[0].box (carton): walls leave no room inside along the height, where they take 46.0 mm (1.81 in) of 40.0 mm (1.57 in). What lies in it would fit into 128 x 82 x 72 mm (5.1 x 3.3 x 2.9 in) inside, such as a carton of 7 x 7 x 6 in or 20 x 15 x 15 cm"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "vent: 2 holes",

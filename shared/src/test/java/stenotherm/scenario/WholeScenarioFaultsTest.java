@@ -401,7 +401,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 10 x 8 x 6 in carton",
             "box: 7 ft cube carton",
-            "s.yaml:50:10: packings[3].box (carton): outer box: 2141.6 x 2141.6 x 2141.6 mm (84.31 x 84.31 x 84.31 in) is longer than 2000.0 mm (78.74 in) along X"),
+            "s.yaml:50:10: packings[3].box (carton): outer box 2141.6 x 2141.6 x 2141.6 mm (84.31 x 84.31 x 84.31 in) is longer than 2000.0 mm (78.74 in) along X"),
         arguments(
             "box: 10 x 8 x 6 in carton",
             "vent: 2 holes of 5 mm",
@@ -429,11 +429,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "until: 18:30",
             "until: 25:00",
-            "s.yaml:19:39: journey.legs[1].until (ramp): '25:00' is not a time of day, write hours and minutes from 00:00 to 23:59 as in 06:30 or 18:00"),
+            "s.yaml:19:39: journey.legs[1].until (ramp): '25:00' is not a time of day, write hours and minutes as in 06:30, 18:00 or 6:30 pm"),
         arguments(
             "until: 18:30",
             "until: half past six",
-            "s.yaml:19:39: journey.legs[1].until (ramp): 'half past six' is not a time of day, write hours and minutes from 00:00 to 23:59 as in 06:30 or 18:00"),
+            "s.yaml:19:39: journey.legs[1].until (ramp): 'half past six' is not a time of day, write hours and minutes as in 06:30, 18:00 or 6:30 pm"),
         arguments(
             "until: 18:30",
             "until: 2014-07-10 15:00",
@@ -1014,7 +1014,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "date: 2026-01-16",
             "date: 16 January",
-            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: it goes year-month-day, write for example 2026-12-01"),
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: the year is missing or out of its place, as in January 15, 2026, write for example 2026-12-01"),
         arguments(
             "origin: -2 to 6 °C",
             "origin: 6 to -2 °C",

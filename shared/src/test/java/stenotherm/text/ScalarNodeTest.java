@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -76,6 +77,23 @@ class ScalarNodeTest {
         value("0.05 m² K/W", ScalarNode::thermalResistance, 0.05),
         value("20 %", ScalarNode::percentage, 0.2),
         value("2013-12-12 18:00", ScalarNode::localDateTime, LocalDateTime.of(2013, 12, 12, 18, 0)),
+        value("2013-12-12 6 pm", ScalarNode::localDateTime, LocalDateTime.of(2013, 12, 12, 18, 0)),
+        value(
+            "January 15, 2026, 3:30 PM",
+            ScalarNode::localDateTime,
+            LocalDateTime.of(2026, 1, 15, 15, 30)),
+        value(
+            "Jan. 5th 2026 at 12:30 a.m.",
+            ScalarNode::localDateTime,
+            LocalDateTime.of(2026, 1, 5, 0, 30)),
+        value("15 sept 2026 06:00", ScalarNode::localDateTime, LocalDateTime.of(2026, 9, 15, 6, 0)),
+        value("January 15, 2026", ScalarNode::date, LocalDate.of(2026, 1, 15)),
+        value("3 May 2026", ScalarNode::date, LocalDate.of(2026, 5, 3)),
+        value("3pm", ScalarNode::clock, LocalTime.of(15, 0)),
+        value("12:01 pm", ScalarNode::clock, LocalTime.of(12, 1)),
+        value("2026-1", ScalarNode::isDated, true),
+        value("3 May", ScalarNode::isDated, true),
+        value("3 pm", ScalarNode::isDated, false),
         value(
             "2013-12-12T18:00:30",
             ScalarNode::localDateTime,
@@ -115,8 +133,9 @@ class ScalarNodeTest {
 
   static Stream<Arguments> bad() {
     String order =
-        " is not a date with a time: it goes year-month-day, then the time, write for example"
-            + " 2026-12-01 15:00";
+        " is not a date with a time: which number is the month is not certain: write its name or"
+            + " year-month-day, then the time";
+    String example = ", write for example 2026-12-01 15:00";
     String comma =
         " has a comma, write a point as the decimal mark (2.5) and do not group digits (1000)";
     String duration = " is not a duration, write for example 90 min or 1 h 30 min";
@@ -221,24 +240,50 @@ class ScalarNodeTest {
             ScalarNode::localDateTime,
             "'2026-10-15' is not a date with a time: the time is missing, write for example"
                 + " 2026-12-01 15:00"),
-        value("July 15 2026", ScalarNode::localDateTime, "'July 15 2026'" + order),
-        value("7/15/2026", ScalarNode::localDateTime, "'7/15/2026'" + order),
-        value("15.10.2026", ScalarNode::localDateTime, "'15.10.2026'" + order),
         value(
-            "2026-07-15 5pm",
+            "July 15 2026",
             ScalarNode::localDateTime,
-            "'2026-07-15 5pm' is not a date with a time: the clock has 24 hours, 17:00 for 5 pm,"
-                + " write for example 2026-12-01 15:00"),
+            "'July 15 2026' is not a date with a time: the time is missing" + example),
         value(
-            "7/15/2026 5 p.m.",
+            "15 July 5 pm",
             ScalarNode::localDateTime,
-            "'7/15/2026 5 p.m.' is not a date with a time: it goes year-month-day, then the time;"
-                + " the clock has 24 hours, 17:00 for 5 pm, write for example 2026-12-01 15:00"),
+            "'15 July 5 pm' is not a date with a time: the year is missing or out of its place, as"
+                + " in January 15, 2026"
+                + example),
+        value("7/15/2026", ScalarNode::localDateTime, "'7/15/2026'" + order + example),
+        value("15.10.2026", ScalarNode::localDateTime, "'15.10.2026'" + order + example),
         value(
-            "6 pm",
+            "07-15-2026 15:00", ScalarNode::localDateTime, "'07-15-2026 15:00'" + order + example),
+        value(
+            "7/15/2026",
+            ScalarNode::date,
+            "'7/15/2026' is not a date: which number is the month is not certain: write its name or"
+                + " year-month-day, write for example 2026-12-01"),
+        value(
+            "February 30, 2026, 5 pm",
+            ScalarNode::localDateTime,
+            "'February 30, 2026, 5 pm' is not a date with a time" + example),
+        value(
+            "2026-07-15 12 pm",
+            ScalarNode::localDateTime,
+            "'2026-07-15 12 pm' is not a date with a time: 12 am and 12 pm are not certain: 12:00"
+                + " is noon, 00:00 begins the day"
+                + example),
+        value(
+            "7/15/2026 5 p.m.", ScalarNode::localDateTime, "'7/15/2026 5 p.m.'" + order + example),
+        value(
+            "13 pm",
             ScalarNode::clock,
-            "'6 pm' is not a time of day, write hours and minutes from 00:00 to 23:59 as in 06:30"
-                + " or 18:00"),
+            "'13 pm' is not a time of day, write hours and minutes as in 06:30, 18:00 or 6:30 pm"),
+        value(
+            "6",
+            ScalarNode::clock,
+            "'6' is not a time of day, write hours and minutes as in 06:30, 18:00 or 6:30 pm"),
+        value(
+            "12:00 AM",
+            ScalarNode::clock,
+            "'12:00 AM' is not a time of day: 12 am and 12 pm are not certain: 12:00 is noon, 00:00"
+                + " begins the day, write hours and minutes as in 06:30, 18:00 or 6:30 pm"),
         value(
             "EST",
             ScalarNode::utcOffset,

@@ -77,13 +77,13 @@ final class CaseCharts {
       chart.line(
           new HistoryChart.Line(
               probe.name(), heatFlows ? samples.subList(1, samples.size()) : samples));
-    }
-    for (Reference reference : file.references()) {
-      if (probes.contains(file.probe(reference.probe()))) {
-        ReferenceUnit unit = reference.expected().unit();
-        double si = (reference.expected().value() + unit.offset()) * unit.divisor();
-        double shown = heatFlows ? si : ReferenceUnit.CELSIUS.shown(si);
-        chart.mark(new HistoryChart.Sample(reference.time().orElse(0), shown));
+      for (Reference reference : file.references()) {
+        if (probe.equals(file.probe(reference.probe()))) {
+          ReferenceUnit unit = reference.expected().unit();
+          double si = (reference.expected().value() + unit.offset()) * unit.divisor();
+          double shown = heatFlows ? si : ReferenceUnit.CELSIUS.shown(si);
+          chart.mark(new HistoryChart.Sample(reference.time().orElse(0), shown));
+        }
       }
     }
     pictures.add(chart.build());

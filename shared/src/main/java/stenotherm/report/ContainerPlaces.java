@@ -1,0 +1,138 @@
+package stenotherm.report;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import stenotherm.base.Axis;
+import stenotherm.grid.Box;
+import stenotherm.parcel.Container;
+import stenotherm.parcel.Parcel;
+import stenotherm.words.Figures;
+
+/**
+ * Where each of several containers stands, for somebody with a ruler: on or beside one that stands
+ * already, else by its distances from two walls, the same two for all. Told from its own nearest
+ * walls each, small roundings would leave them out of line.
+ */
+final class ContainerPlaces {
+  /** Distances that differ by less count as one [m]. */
+  private static final double SAME = 5e-4;
+
+  /** Containers closer than this are placed by each other, not by walls [m]. */
+  private static final double NEAR = 0.05;
+
+  private final Parcel parcel;
+  private final Box cavity;
+  private final Figures figures;
+  private final List<Container> order;
+
+  ContainerPlaces(Parcel parcel, Figures figures) {
+    this.parcel = parcel;
+    this.cavity = parcel.cavity();
+    this.figures = figures;
+    this.order =
+        parcel.containers().stream()
+            .sorted(Comparator.comparingDouble(each -> parcel.room(each).min().z()))
+            .toList();
+  }
+
+  /** Where a container stands, once those that come before it do. */
+  String where(Container container) {
+    List<Container> standing = order.subList(0, order.indexOf(container));
+    Box room = parcel.room(container);
+    for (Container below : standing) {
+      if (isOn(room, parcel.room(below))) {
+        return "on top of '" + below.name() + "', middle on middle";
+      }
+    }
+    double up = room.min().z() - cavity.min().z();
+    return (up > SAME ? figures.tape(up) + " above the floor inside, " : "on the floor inside, ")
+        + standing.stream()
+            .filter(each -> gap(room, parcel.room(each)) < NEAR)
+            .min(Comparator.comparingDouble(each -> gap(room, parcel.room(each))))
+            .map(each -> beside(room, each) + middle(container))
+            .orElseGet(
+                () ->
+                    fromWall(room, Axis.X)
+                        + " from left, "
+                        + fromWall(room, Axis.Y)
+                        + " from front");
+  }
+
+  private String fromWall(Box room, Axis axis) {
+    double distance = room.min().along(axis) - cavity.min().along(axis);
+    return figures.tape(distance < SAME ? 0 : distance);
+  }
+
+  private static boolean isOn(Box upper, Box lower) {
+    return Math.abs(upper.min().z() - lower.max().z()) < SAME
+        && isInLine(upper, lower, Axis.X)
+        && isInLine(upper, lower, Axis.Y);
+  }
+
+  private static boolean isInLine(Box one, Box other, Axis axis) {
+    return Math.abs(one.centre().along(axis) - other.centre().along(axis)) < SAME;
+  }
+
+  /** The axis along which two stand side by side; empty if they do not. */
+  private static Optional<Axis> row(Box one, Box other) {
+    if (Math.abs(one.min().z() - other.min().z()) >= SAME) {
+      return Optional.empty();
+    }
+    return isInLine(one, other, Axis.Y)
+        ? Optional.of(Axis.X)
+        : isInLine(one, other, Axis.X) ? Optional.of(Axis.Y) : Optional.empty();
+  }
+
+  /** The gap between two side by side [m]; infinite for others. */
+  private static double gap(Box one, Box other) {
+    return row(one, other)
+        .map(
+            axis ->
+                Math.max(
+                    one.min().along(axis) - other.max().along(axis),
+                    other.min().along(axis) - one.max().along(axis)))
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private String beside(Box room, Container other) {
+    Box there = parcel.room(other);
+    Axis axis = row(room, there).orElseThrow();
+    boolean after = room.min().along(axis) > there.min().along(axis);
+    String side =
+        axis == Axis.X
+            ? (after ? "to the right of" : "to the left of")
+            : after ? "behind" : "in front of";
+    double gap = gap(room, there);
+    return (gap < SAME ? "" : figures.tape(gap) + " ")
+        + side
+        + " '"
+        + other.name()
+        + "'"
+        + (gap < SAME ? ", touching it" : "")
+        + ", middles in line";
+  }
+
+  /** Something to check the last one of a level by: whether they stand in the middle together. */
+  private String middle(Container last) {
+    double level = parcel.room(last).min().z();
+    List<Container> beside =
+        order.stream()
+            .filter(each -> Math.abs(parcel.room(each).min().z() - level) < SAME)
+            .toList();
+    boolean isLast = beside.get(beside.size() - 1).equals(last);
+    return isLast && isInMiddle(beside, Axis.X) && isInMiddle(beside, Axis.Y)
+        ? "; together they stand in the middle"
+        : "";
+  }
+
+  private boolean isInMiddle(List<Container> all, Axis axis) {
+    double low = cavity.max().along(axis);
+    double high = cavity.min().along(axis);
+    for (Container each : all) {
+      low = Math.min(low, parcel.room(each).min().along(axis));
+      high = Math.max(high, parcel.room(each).max().along(axis));
+    }
+    return Math.abs((low + high) / 2 - cavity.centre().along(axis)) < SAME;
+  }
+}
