@@ -34,12 +34,12 @@ record PastedShipment(String packing, String journey) {
 
   /** What is said before a change that was judged only roughly. */
   static final String TO_COMPUTE =
-      "What helps most was computed on fewer journeys and a coarser grid. To have it judged like the"
+      "What helps most was computed on a coarser grid, mostly on fewer journeys. To have it judged like the"
           + " others, change the scenario:";
 
   /** What is said where it cannot be written. */
   static final String BY_HAND =
-      "What helps most was computed on fewer journeys and a coarser grid. To have it judged like the"
+      "What helps most was computed on a coarser grid, mostly on fewer journeys. To have it judged like the"
           + " others, change the scenario by hand: a warmer or a panel is not as the catalogue has"
           + " it.";
 

@@ -117,8 +117,22 @@ record VerdictWords(Words words) {
       return Stream.concat(Stream.of(grounds(rows)), untried(report).stream()).toList();
     }
     return report.changes().flatMap(ChangesTried::best).isPresent()
-        ? List.of(change.get(), "As it is, of 100" + fares(rows))
-        : List.of(grounds(rows), change.get());
+        ? List.of(change.get() + further(report), "As it is, of 100" + fares(rows))
+        : List.of(grounds(rows), change.get() + further(report));
+  }
+
+  /** Where else to look if no change that was tried is enough. */
+  private static String further(ComparisonReport report) {
+    boolean isEnough =
+        report
+            .changes()
+            .flatMap(ChangesTried::best)
+            .flatMap(ChangesTried.TriedChange::within)
+            .filter(within -> Level.of(within).compareTo(Level.LIKELY) <= 0)
+            .isPresent();
+    return isEnough
+        ? ""
+        : " The command search looks through hundreds of other boxes, foams and warmers, in minutes.";
   }
 
   /** Where no packing likely holds: what to change. */

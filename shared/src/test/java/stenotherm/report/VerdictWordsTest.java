@@ -578,14 +578,19 @@ class VerdictWordsTest {
     String still = words.headline(little);
     assertTrue(
         still.contains(
-            "the warmer held 1 in off its wall; even then only 70 of 100 go well (a gamble)."),
+            "the warmer held 1 in off its wall; even then only 70 of 100 go well (a gamble). The"
+                + " command search looks through hundreds of other boxes, foams and warmers, in"
+                + " minutes. As it is"),
         still);
+    assertFalse(helped.contains("The command search"), helped);
     ComparisonReport nothing =
         new ComparisonReport(SCENARIO, gamble, Optional.of(tried(new Remedy.StartAt(299.15), 0.6)));
     String none = words.headline(nothing);
     assertTrue(
         none.endsWith(
-            " Of 2 single changes that were tried the one that promises most does not help it."),
+            " Of 2 single changes that were tried the one that promises most does not help it. The"
+                + " command search looks through hundreds of other boxes, foams and warmers, in"
+                + " minutes."),
         none);
     Odds few = new Odds(0.01, 0.005, 0.02);
     ChangesTried only =
@@ -599,8 +604,9 @@ class VerdictWordsTest {
     assertTrue(
         single.contains(
             "What helps, the one change tried on it: everything at 79 °F when packed; even then"
-                + " only 1 of 100 goes well (do not send it like this). As it is, of 100 such"
-                + " journeys that arrive on time, fewer than 1 goes well: "),
+                + " only 1 of 100 goes well (do not send it like this). The command search looks"
+                + " through hundreds of other boxes, foams and warmers, in minutes. As it is, of 100"
+                + " such journeys that arrive on time, fewer than 1 goes well: "),
         single);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
     assertFalse(holds.contains("change"), holds);
