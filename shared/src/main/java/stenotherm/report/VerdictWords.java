@@ -161,14 +161,14 @@ record VerdictWords(Words words) {
         changes.stream().filter(each -> each.remedy().parts().size() == 1).toList();
     long judged = single.stream().filter(each -> each.within().isPresent()).count();
     if (single.size() == 1) {
-      return "The one change that was tried does not help it.";
+      return "The one change that was tried does not clearly help it.";
     }
     String tried = "Of " + single.size() + " single changes that were tried ";
     return judged > 1
         ? tried
-            + "neither of the two that promise most helps it"
+            + "neither of the two that promise most clearly helps it"
             + (single.size() < changes.size() ? ", nor both together." : ".")
-        : tried + "the one that promises most does not help it.";
+        : tried + "the one that promises most does not clearly help it.";
   }
 
   private String helping(ChangesTried.TriedChange change, int tried) {

@@ -588,7 +588,7 @@ class VerdictWordsTest {
     String none = words.headline(nothing);
     assertTrue(
         none.endsWith(
-            " Of 2 single changes that were tried the one that promises most does not help it. The"
+            " Of 2 single changes that were tried the one that promises most does not clearly help it. The"
                 + " command search looks through hundreds of other boxes, foams and warmers, in"
                 + " minutes."),
         none);
