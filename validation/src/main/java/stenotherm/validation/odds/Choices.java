@@ -85,18 +85,12 @@ public final class Choices {
                 .within()
                 .within();
         case PARTS -> {
-          // no journey is both too cold and too hot, or so few that it makes no difference
-          double cold =
-              trial
-                  .of(trial.parcel, trial.journey, trial.coldest, Ranges.stated(ERROR))
-                  .notTooCold()
-                  .within();
-          double hot =
-              trial
-                  .of(trial.parcel, trial.journey, trial.hottest, Ranges.stated(ERROR))
-                  .notTooHot()
-                  .within();
-          yield Math.max(0, cold + hot - 1);
+          StudyResult cold = trial.beside(trial.coldest);
+          StudyResult hot = trial.beside(trial.hottest);
+          // those that only the hottest part makes too hot fail as well; nearly none of them is
+          // too cold or short of air
+          double moreTooHot = cold.notTooHot().within() - hot.notTooHot().within();
+          yield Math.max(0, cold.within().within() - moreTooHot);
         }
         case WIDE ->
             trial.with(new Ranges(Uncertainties.CORRELATION, WIDEST, ERROR)).within().within();
@@ -156,6 +150,11 @@ public final class Choices {
 
     StudyResult with(Ranges ranges) {
       return of(parcel, journey, 0, ranges);
+    }
+
+    /** A temperature that lies beside the mean by a shift [K]. */
+    StudyResult beside(double shift) {
+      return of(parcel, journey, shift, Ranges.stated(ERROR));
     }
 
     /**
