@@ -96,8 +96,8 @@ record PastedShipment(String packing, String journey) {
     }
     String carton = scenario.cartons().get(parcel.name());
     boolean isResized = !changed.outer().equals(parcel.outer());
-    boolean isCarton = carton != null;
-    String box = isCarton && !isResized ? carton : size(changed, scenario.units(), isCarton);
+    String box =
+        carton != null && !isResized ? carton : size(changed, scenario.units(), carton != null);
     return Optional.of(of(changed(parcel.name()), box, after, change.parts(), parcel, scenario));
   }
 
