@@ -43,7 +43,7 @@ class MapLowsTest {
             "--mesh-scale",
             "2",
             "--nodes",
-            "3",
+            "2",
             "--lows",
             "-20..35C",
             "--out",
