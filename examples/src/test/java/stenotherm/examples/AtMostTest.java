@@ -47,7 +47,7 @@ class AtMostTest {
     "search --candidates=2, Fewer --candidates"
   })
   void whatTakesLongerIsRefused(String command, String hint) throws IOException {
-    Said said = run((command + " --at-most=0.1s").split(" "));
+    Said said = run((Object[]) (command + " --at-most=0.1s").split(" "));
     assertEquals(ConsoleCommand.BAD_SCENARIO, said.code(), said.err());
     String last = said.err().lines().reduce((one, next) -> next).orElseThrow();
     assertTrue(last.contains("s.yaml: time: "), last);
