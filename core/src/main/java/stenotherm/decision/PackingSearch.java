@@ -213,6 +213,19 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       AssessmentSettings settings,
       Consumer<List<Found>> first,
       ProgressListener listener) {
+    return of(parcel, journey, space, wanted, settings, CHECKED, first, listener);
+  }
+
+  /** Checks so many of the best on the usual grids. */
+  static PackingSearch of(
+      Parcel parcel,
+      Journey journey,
+      SearchSpace space,
+      double wanted,
+      AssessmentSettings settings,
+      int checks,
+      Consumer<List<Found>> first,
+      ProgressListener listener) {
     Checks.given("who is told first", first);
     Checks.given("settings", settings);
     if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
@@ -223,7 +236,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     if (!(wanted > 0 && wanted < 1)) {
       throw new InvalidInputException("wanted odds", wanted + " must be above 0 and below 1");
     }
-    return new Work(parcel, journey, space, wanted, settings, listener).run(first);
+    return new Work(parcel, journey, space, wanted, settings, checks, listener).run(first);
   }
 
   /** One search under way. */
@@ -238,6 +251,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private final SearchSpace space;
     private final double wanted;
     private final AssessmentSettings settings;
+    private final int checks;
     private final WatchedWorkers workers;
     private int unfit;
 
@@ -247,12 +261,14 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
         SearchSpace space,
         double wanted,
         AssessmentSettings settings,
+        int checks,
         ProgressListener listener) {
       this.parcel = Checks.given("parcel", parcel);
       this.journey = Checks.given("journey", journey);
       this.space = Checks.given("space", space);
       this.wanted = wanted;
       this.settings = settings;
+      this.checks = checks;
       this.workers = new WatchedWorkers(settings.study().workers(), listener);
     }
 
@@ -267,7 +283,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       // all in looks at a candidate
       double most = Math.min(space.most(), few.size() + CHANGED * space.changes().size());
       double judging = most + ODDS * Math.min(most, WITH_ODDS);
-      double all = judging + CHECK * Math.min(most, CHECKED);
+      double all = judging + CHECK * Math.min(most, checks);
       List<Found> tried = looked(few, 0, few.size() / all);
       first.accept(promising(tried, CHANGED));
       List<PackingChoice> changed = new ArrayList<>();
@@ -284,7 +300,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       List<Found> judged = judged(promising(tried, WITH_ODDS), most / all, judging / all);
       judged.sort(bestFirst());
       List<Found> checked =
-          checked(judged.subList(0, Math.min(CHECKED, judged.size())), judging / all);
+          checked(judged.subList(0, Math.min(checks, judged.size())), judging / all);
       checked.sort(bestFirst());
       for (List<Found> better : List.of(judged, checked)) {
         for (Found each : better) {

@@ -39,7 +39,7 @@ class OddsMapTest {
   private static final AssessmentSettings SETTINGS =
       new AssessmentSettings(
           new TransitSettings(Packings.FEW_CELLS, Times.HOUR, IntegratorSettings.standard()),
-          12 * Times.HOUR,
+          2 * Times.HOUR,
           MANY);
 
   private static final Range LOWS = new Range(255, 303);

@@ -105,11 +105,12 @@ class PackingSearchTest {
     List<PackingSearch.Found> early = new ArrayList<>();
     PackingSearch search =
         PackingSearch.of(
-            WARMED, cold, space(), wanted, SETTINGS, early::addAll, ProgressListener.NONE);
+            WARMED, cold, space(), wanted, SETTINGS, 2, early::addAll, ProgressListener.NONE);
     int some = failing;
     assertTrue(winner.isPresent() && failing > 1, () -> some + " fail, which tells nothing");
     PackingSearch.Found best = search.best().orElseThrow();
     assertEquals(best, search.checked().get(0), "what reaches the odds stands first");
+    assertEquals(2, search.checked().size());
     assertEquals(winner.orElseThrow().box(), best.choice().box());
     assertEquals(smallest, best.volume(), 1e-12);
     assertEquals(unfit, search.unfit());
@@ -162,8 +163,9 @@ class PackingSearchTest {
                 new Remedy.WarmerOn(Face.X_MIN)),
             3);
     PackingSearch search =
-        PackingSearch.of(WARMED, cold, space, 0.9, SETTINGS, none -> {}, ProgressListener.NONE);
+        PackingSearch.of(WARMED, cold, space, 0.9, SETTINGS, 1, none -> {}, ProgressListener.NONE);
     assertEquals(3, search.candidates().size(), "one as it is and two of the changes");
+    assertEquals(1, search.checked().size());
     assertTrue(
         search.candidates().stream()
             .anyMatch(each -> each.shipment().parcel().filling().fill().isEmpty()));

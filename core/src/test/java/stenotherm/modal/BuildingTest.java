@@ -216,7 +216,7 @@ class BuildingTest {
    * Whichever configuration is named first, all of whose solutions enter the basis: the same
    * answers, within a fifth of what a model may be off, minutes after jumps by some ten kelvins.
    */
-  @Property(seed = "4201", tries = 2)
+  @Property(seed = "4201", tries = 1)
   void anyConfigurationMayComeFirst(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, 4, 3);
     double[][] films = {body.films(), body.films(), body.films()};
@@ -252,7 +252,7 @@ class BuildingTest {
   }
 
   /** Of seven configurations four are solved for; steady states of all are right. */
-  @Property(seed = "4202", tries = 2)
+  @Property(seed = "4202", tries = 1)
   void manyConfigurationsShareTheBasisOfFour(@ForAll @LongRange(min = 0, max = 1000) long seed) {
     RandomBody body = new RandomBody(seed, 4, 3);
     List<double[]> films = new ArrayList<>();

@@ -44,10 +44,10 @@ class AtMostTest {
     "rank, Fewer days",
     "replay, Fewer --months",
     "break, Fewer mishaps",
-    "search, Fewer --candidates"
+    "search --candidates=2, Fewer --candidates"
   })
   void whatTakesLongerIsRefused(String command, String hint) throws IOException {
-    Said said = run(command, "--at-most", "0.1 s");
+    Said said = run((Object[]) (command + " --at-most=0.1s").split(" "));
     assertEquals(ConsoleCommand.BAD_SCENARIO, said.code(), said.err());
     String last = said.err().lines().reduce((one, next) -> next).orElseThrow();
     assertTrue(last.contains("s.yaml: time: "), last);

@@ -41,7 +41,7 @@ class DaysTest {
         title: Two days to choose from
         units: us
         animal: leopard gecko, 40 g
-        cup: 16 oz deli cup
+        cup: 110 x 80 x 60 mm
         journey: overnight by air, 30 to 45 °F
         packings:
           - {name: cube, box: 7 in cube carton, foam: EPS 20 3/4 in, fill: shredded paper}
@@ -98,7 +98,17 @@ class DaysTest {
             .replace("2026-12-01", "2026-12-04");
     String to = folder.resolve("out").toString();
     assertEquals(
-        0, run("rank", file("end.yaml", friday), "--mesh-scale", "2", "--out", to), () -> err);
+        0,
+        run(
+            "rank",
+            file("end.yaml", friday),
+            "--packing",
+            "cube",
+            "--mesh-scale",
+            "2",
+            "--out",
+            to),
+        () -> err);
     assertTrue(
         out.replaceAll("\\s+", " ")
             .contains(

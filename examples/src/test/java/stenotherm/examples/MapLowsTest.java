@@ -43,7 +43,7 @@ class MapLowsTest {
             "--mesh-scale",
             "2",
             "--nodes",
-            "3",
+            "2",
             "--lows",
             "-20..35C",
             "--out",
@@ -117,6 +117,7 @@ class MapLowsTest {
             "12",
             "--json");
     assertEquals(0, run.code(), run.err());
+    assertFalse(Files.exists(Path.of("stenotherm-map")), "files only where they are asked for");
     JsonNode json = new ObjectMapper().readTree(run.out());
     assertEquals(1, json.get("maps").size());
     assertEquals(12 / 1.8, json.get("daily_range_K").asDouble(), 1e-9);

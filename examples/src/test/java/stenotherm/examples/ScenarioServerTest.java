@@ -28,9 +28,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
-import stenotherm.base.ProgressListener;
 import stenotherm.grid.GridBudget;
-import stenotherm.report.Comparison;
+import stenotherm.report.HurriedComparison;
 import stenotherm.transit.TransitSettings;
 
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
@@ -86,7 +85,7 @@ class ScenarioServerTest {
     return new ScenarioServer(
         0,
         new ScenarioServer.Limits(1, 4, time, BYTES),
-        scenario -> Comparison.run(scenario, settings, 1, ProgressListener.NONE::progress).json());
+        scenario -> HurriedComparison.run(scenario, settings).json());
   }
 
   /** A question that is answered when it is told to, or stopped. */

@@ -15,10 +15,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import stenotherm.base.ProgressListener;
+import stenotherm.base.Times;
+import stenotherm.conduction.IntegratorSettings;
 import stenotherm.picture.ReportLabels;
-import stenotherm.report.Comparison;
 import stenotherm.report.ComparisonReport;
+import stenotherm.report.HurriedComparison;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.transit.TransitSettings;
@@ -27,8 +28,15 @@ import stenotherm.transit.TransitSettings;
 class ShippedScenariosTest {
   private static final Path FOLDER = Path.of("src/main/resources/stenotherm/examples");
 
-  /** Coarser than the program allows; its command line is tested on a parcel of few cells. */
-  private static final TransitSettings COARSE = TransitSettings.standard().meshScaled(8);
+  /**
+   * Coarser than the program allows in cells, stored values and steps; its command line is tested
+   * on a parcel of few cells.
+   */
+  private static final TransitSettings COARSE =
+      new TransitSettings(
+          TransitSettings.standard().mesh().scaled(8),
+          Times.HOUR,
+          IntegratorSettings.adaptive(0.1));
 
   @ParameterizedTest
   @CsvSource(
@@ -51,7 +59,7 @@ class ShippedScenariosTest {
             .replaceAll("  - \\{name: [^\n]*, box: [^\n]*\n(?=  - )", "");
     Scenario one = ScenarioReader.read(name, hurried, FOLDER);
     assertEquals(1, one.packings().size());
-    ComparisonReport comparison = Comparison.run(one, COARSE, 1, ProgressListener.NONE::progress);
+    ComparisonReport comparison = HurriedComparison.run(one, COARSE);
     StringWriter printed = new StringWriter();
     comparison.print(new PrintWriter(printed, true));
     Map<String, byte[]> files = comparison.files(true);

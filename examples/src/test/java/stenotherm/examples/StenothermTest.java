@@ -151,6 +151,7 @@ class StenothermTest {
     Process program =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
                 "-cp",
                 System.getProperty("java.class.path"),
                 Stenotherm.class.getName(),

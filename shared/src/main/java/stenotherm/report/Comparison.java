@@ -47,6 +47,7 @@ public final class Comparison {
 
   private final Scenario scenario;
   private final TransitSettings settings;
+  private final StudySettings journeys;
   private final Watcher watcher;
   private final AtomicBoolean stopped = new AtomicBoolean();
   private final List<Packed> packings;
@@ -67,11 +68,13 @@ public final class Comparison {
   private Comparison(
       Scenario scenario,
       TransitSettings settings,
+      StudySettings journeys,
       List<Packed> packings,
       int threads,
       Watcher watcher) {
     this.scenario = scenario;
     this.settings = settings;
+    this.journeys = journeys;
     this.packings = packings;
     this.threads = threads;
     this.watcher = watcher;
@@ -94,10 +97,23 @@ public final class Comparison {
    */
   public static ComparisonReport run(
       Scenario scenario, TransitSettings settings, int threads, Watcher watcher) {
+    StudySettings journeys = StudySettings.standard(AssessmentSettings.SEED, threads);
+    return run(scenario, settings, journeys, threads, watcher);
+  }
+
+  /**
+   * With so many journeys; those of each packing take all threads, lest the last leaves some idle.
+   */
+  static ComparisonReport run(
+      Scenario scenario,
+      TransitSettings settings,
+      StudySettings journeys,
+      int threads,
+      Watcher watcher) {
     List<Packed> parcels = packed(scenario.packings());
     int atATime = Math.min(threads, mostAtATime(scenario.packings(), settings));
     TransitSettings each = settings.withThreads(Math.max(1, threads / parcels.size()));
-    return new Comparison(scenario, each, parcels, atATime, watcher).run(threads);
+    return new Comparison(scenario, each, journeys, parcels, atATime, watcher).run(threads);
   }
 
   /** Each packing, and where it has warmers also without; what is alike is judged once. */
@@ -142,7 +158,7 @@ public final class Comparison {
     Map<Integer, Assessor> assessors = new ConcurrentHashMap<>();
     for (int job = 0; job < packings.size(); job++) {
       Parcel parcel = packings.get(job).parcel();
-      assessors.put(job, new Assessor(parcel, scenario.journey(), how(settings, allThreads)));
+      assessors.put(job, new Assessor(parcel, scenario.journey(), how(settings)));
     }
     List<FirstLook> looks =
         all(number -> Objects.requireNonNull(assessors.get(number)).firstLook());
@@ -159,7 +175,7 @@ public final class Comparison {
               ChangesTried.on(
                   best.planned(),
                   best.assessment(),
-                  how(settings.withThreads(allThreads), allThreads),
+                  how(settings.withThreads(allThreads)),
                   (done, total) -> watcher.progress(JUDGING + (1 - JUDGING) * done / total, 1)));
     }
     watcher.progress(1, 1);
@@ -188,9 +204,7 @@ public final class Comparison {
                     + " packings.");
   }
 
-  /** The journeys of each packing take all threads, lest the last packing leaves some idle. */
-  private AssessmentSettings how(TransitSettings transit, int allThreads) {
-    StudySettings journeys = StudySettings.standard(AssessmentSettings.SEED, allThreads);
+  private AssessmentSettings how(TransitSettings transit) {
     return new AssessmentSettings(transit, scenario.longestHold(), journeys);
   }
 
