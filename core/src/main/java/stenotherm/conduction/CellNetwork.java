@@ -204,8 +204,7 @@ final class CellNetwork {
 
   /** Resistance between a cell's centre and the true surface beyond a face of it [m2 K/W]. */
   double resistance(Face face, int cell, double thinResistance) {
-    double share = grid.surfaceArea(face, cell) / grid.faceArea(face, cell);
-    return halfResistance(face, cell) * share + thinResistance;
+    return halfResistance(face, cell) * grid.surfaceShare(face, cell) + thinResistance;
   }
 
   int neighbour(int cell, Face face) {

@@ -551,8 +551,19 @@ public final class RectilinearGrid {
    * @return the area [m2]
    */
   public double surfaceArea(Face face, int cell) {
-    double area = faceArea(face, cell);
-    return curved == null ? area : area * curved.surfaceShare(face.axis(), face.isMax(), cell);
+    return faceArea(face, cell) * surfaceShare(face, cell);
+  }
+
+  /**
+   * Returns the area of the surface that a cell's face stands for, see {@link #surfaceArea}, over
+   * that of the face.
+   *
+   * @param face which face
+   * @param cell index of the cell
+   * @return the ratio [-]; 1 but for the steps of a curved surface
+   */
+  public double surfaceShare(Face face, int cell) {
+    return curved == null ? 1 : curved.surfaceShare(face.axis(), face.isMax(), cell);
   }
 
   /**
