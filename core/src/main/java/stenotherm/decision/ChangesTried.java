@@ -119,12 +119,12 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * Returns the change that helps most.
    *
    * @return the change with the best odds, two at once if both together gain three points more;
-   *     empty if none has better ones than the shipment as it is, by the lower ends of the
-   *     intervals
+   *     empty if of none the lower end of the interval lies above the odds of the shipment as it
+   *     is: what lies within the doubt of few journeys is not worth a keeper's trouble
    */
   public Optional<TriedChange> best() {
     return changes.stream()
-        .filter(each -> each.worth() > before.low())
+        .filter(each -> each.worth() > before.within())
         .max(Comparator.comparingDouble(TriedChange::worth));
   }
 

@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import stenotherm.ambient.AirMovement;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -19,6 +20,7 @@ import stenotherm.base.Times;
 import stenotherm.grid.Box;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
+import stenotherm.journey.Surroundings;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
@@ -171,10 +173,15 @@ public sealed interface Remedy {
     }
     List<Leg> legs = journey.legs();
     Leg last = legs.get(legs.size() - 1);
-    if (legs.size() > 1 && last.surroundings().spread().outdoors() > 0) {
+    if (legs.size() > 1 && isOutside(last.surroundings())) {
       all.add(new HandedOver(last.name()));
     }
     return all;
+  }
+
+  /** Where a parcel waits in the wind: nobody can take it in from within a van. */
+  private static boolean isOutside(Surroundings last) {
+    return last.spread().outdoors() > 0 && last.films().movement() instanceof AirMovement.Moving;
   }
 
   /**

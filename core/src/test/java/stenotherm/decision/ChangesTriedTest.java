@@ -16,6 +16,7 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import stenotherm.ambient.Ambient;
 import stenotherm.ambient.FaceFilms;
+import stenotherm.ambient.Situations;
 import stenotherm.ambient.Stowage;
 import stenotherm.ambient.Sunshine;
 import stenotherm.base.Axis;
@@ -62,6 +63,11 @@ class ChangesTriedTest {
       Packings.warmed(List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));
 
   private static Leg leg(String name, double hours, double ambient, AmbientSpread spread) {
+    return leg(name, hours, ambient, spread, FaceFilms.indoors());
+  }
+
+  private static Leg leg(
+      String name, double hours, double ambient, AmbientSpread spread, FaceFilms films) {
     return new Leg(
         name,
         HOME,
@@ -69,7 +75,7 @@ class ChangesTriedTest {
         new Surroundings(
             Ambient.constant(ambient),
             spread,
-            FaceFilms.indoors(),
+            films,
             Stowage.ALONE,
             Orientation.LID_UP,
             0,
@@ -107,8 +113,15 @@ class ChangesTriedTest {
         journey(
             298,
             leg("van", 2, 285, AmbientSpread.ofItsOwn(1)),
-            leg("porch", 3, 275, new AmbientSpread(1, 3)));
+            leg("porch", 3, 275, new AmbientSpread(1, 3), Situations.PORCH_IN_SHADE.films()));
     assertTrue(Remedy.toTry(WARMED, porch).contains(new Remedy.HandedOver("porch")));
+    Journey van =
+        journey(
+            298,
+            leg("depot", 2, 285, AmbientSpread.ofItsOwn(1)),
+            leg("van", 3, 275, new AmbientSpread(1, 3)));
+    assertTrue(
+        Remedy.toTry(WARMED, van).stream().noneMatch(each -> each instanceof Remedy.HandedOver));
   }
 
   @Test

@@ -12,12 +12,14 @@ import java.util.stream.Stream;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
 import stenotherm.animal.TemperatureBand;
+import stenotherm.animal.Tolerance;
 import stenotherm.base.Provenance;
 import stenotherm.base.Temperatures;
 import stenotherm.decision.Verdict;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
 import stenotherm.words.Figures;
 import stenotherm.words.Units;
 
@@ -30,6 +32,9 @@ public final class Cautions {
   /** What a warmer's curve is worth. */
   public static final String ILLUSTRATIVE =
       "How much heat a warmer gives, and when, is illustrative: it was not measured.";
+
+  /** Burns in so many journeys are said apart from the odds, in which they count anyhow. */
+  private static final double OFTEN = 0.05;
 
   /** The figures by which a caution was found; they stand with it in the summary. */
   private static final Pattern FIGURES = Pattern.compile(" \\(\\d+\\.\\d K over [^()]*\\)");
@@ -67,6 +72,8 @@ public final class Cautions {
       for (String caution : ofClimate) {
         all.add(rows.size() > 1 ? row.label() + ": " + caution : caution);
       }
+      burns(row.assessment().odds().notBurnt(), words)
+          .ifPresent(caution -> all.add(rows.size() > 1 ? row.label() + ": " + caution : caution));
       if (isIllustrative(row.parcel())) {
         all.add(ILLUSTRATIVE);
       }
@@ -74,6 +81,20 @@ public final class Cautions {
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
     return List.copyOf(all);
+  }
+
+  /** What a typical journey does not show: places in reach that get too hot on others. */
+  static Optional<String> burns(Odds notBurnt, Words words) {
+    double burnt = 1 - notBurnt.within();
+    return burnt < OFTEN
+        ? Optional.empty()
+        : Optional.of(
+            "On "
+                + Words.inHundred(burnt)
+                + " of 100 journeys a place in reach of an animal gets above "
+                + words.temperature(Tolerance.HOTTEST_TOUCH)
+                + ", which counts as harm (assumed): keep the warmer farther from it, with more fill"
+                + " between.");
   }
 
   /**

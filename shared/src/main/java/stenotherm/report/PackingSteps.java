@@ -103,7 +103,37 @@ final class PackingSteps {
     things.stream().filter(thing -> thing.lies(Axis.X)).forEach(this::put);
     things.stream().filter(thing -> thing.lies(Axis.Y)).forEach(this::put);
     fillUp(things.stream().filter(thing -> thing.lies(Face.Z_MAX)).toList());
+    for (PlacedWarmer warmer : parcel.warmers()) {
+      parcel.occupied().forEach(cup -> keepApart(warmer.name(), cup));
+    }
     step("Close the lid; seams: " + seams() + ".");
+  }
+
+  /** What is computed between a warmer and an animal's container must stay there on the way. */
+  private void keepApart(String warmer, Container cup) {
+    double apart = apart(box(warmer), parcel.room(cup));
+    if (apart > SAME && !fill().isEmpty()) {
+      step(
+          "Between '"
+              + warmer
+              + "' and '"
+              + cup.name()
+              + "' there must be "
+              + figures.tape(apart)
+              + " of "
+              + fill()
+              + ", pressed firm: the warmer must never come to lie on it.");
+    }
+  }
+
+  /** How far two boxes are apart along the axis that parts them most [m]. */
+  private static double apart(Box one, Box other) {
+    double most = 0;
+    for (Axis axis : Axis.values()) {
+      most = Math.max(most, one.min().along(axis) - other.max().along(axis));
+      most = Math.max(most, other.min().along(axis) - one.max().along(axis));
+    }
+    return most;
   }
 
   /** Fills the room that is left; what is held off the lid lies on fill, with fill over it. */
@@ -189,7 +219,16 @@ final class PackingSteps {
     }
     for (PlacedPack each : parcel.packs()) {
       Box box = box(each.name());
-      String what = "'" + each.name() + "' (" + each.pack().name() + ", " + size(box) + ")";
+      String what =
+          "'"
+              + each.name()
+              + "' ("
+              + each.pack().name()
+              + ", "
+              + figures.mass(each.pack().mass())
+              + ", "
+              + size(box)
+              + ")";
       String words =
           thing(what, each.placement(), box) + " It goes in " + start(each) + "." + drip(box);
       things.add(new Thing(each.name(), box, face(each.placement()), words));

@@ -132,7 +132,8 @@ record VerdictWords(Words words) {
             .isPresent();
     return isEnough
         ? ""
-        : " The command search looks through hundreds of other boxes, foams and warmers, in minutes.";
+        : " The command map tells with which weather it does better, the command search looks through"
+            + " hundreds of other boxes, foams and warmers; each takes minutes.";
   }
 
   /** Where no packing likely holds: what to change. */

@@ -68,6 +68,7 @@ enum EverydayWords {
   /** Words that people have for keys, in lower case. */
   static final Map<String, String> KEYS =
       Map.ofEntries(
+          Map.entry("cup", "size"),
           Map.entry("top", "lid"),
           Map.entry("bottom", "floor"),
           Map.entry("walls", "foam"),

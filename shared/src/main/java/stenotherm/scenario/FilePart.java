@@ -41,6 +41,17 @@ record FilePart(String name, String meaning, List<Key> keys, Map<String, String>
     for (Map.Entry<String, String> each : refused.entrySet()) {
       rule = rule.refuse(each.getKey(), each.getValue());
     }
-    return rule.otherWords(EverydayWords.KEYS);
+    return rule.otherWords(EverydayWords.KEYS).within(deeper());
+  }
+
+  /** The keys of the parts in this one, each with the first key here under which it stands. */
+  private Map<String, String> deeper() {
+    Map<String, String> deeper = new LinkedHashMap<>();
+    for (Key key : keys) {
+      for (FilePart inner : key.form().parts()) {
+        inner.keys().forEach(each -> deeper.putIfAbsent(each.name(), key.name()));
+      }
+    }
+    return deeper;
   }
 }

@@ -19,16 +19,19 @@ public final class Keys {
   private final Map<String, String> refused;
   private final Map<String, String> examples;
   private final Map<String, String> otherWords;
+  private final Map<String, String> within;
 
   private Keys(
       Set<String> known,
       Map<String, String> refused,
       Map<String, String> examples,
-      Map<String, String> otherWords) {
+      Map<String, String> otherWords,
+      Map<String, String> within) {
     this.known = known;
     this.refused = refused;
     this.examples = examples;
     this.otherWords = otherWords;
+    this.within = within;
   }
 
   /**
@@ -45,7 +48,7 @@ public final class Keys {
         throw new InvalidInputException("key", "'" + key + "' is named twice");
       }
     }
-    return new Keys(keys, Map.of(), Map.of(), Map.of());
+    return new Keys(keys, Map.of(), Map.of(), Map.of(), Map.of());
   }
 
   /**
@@ -63,7 +66,7 @@ public final class Keys {
     }
     Map<String, String> more = new LinkedHashMap<>(refused);
     more.put(Checks.name("key", key), Checks.name("reason", reason));
-    return new Keys(known, more, examples, otherWords);
+    return new Keys(known, more, examples, otherWords, within);
   }
 
   /**
@@ -80,7 +83,7 @@ public final class Keys {
     }
     Map<String, String> more = new LinkedHashMap<>(examples);
     more.put(key, Checks.name("example", example));
-    return new Keys(known, refused, more, otherWords);
+    return new Keys(known, refused, more, otherWords, within);
   }
 
   /**
@@ -92,7 +95,20 @@ public final class Keys {
   public Keys otherWords(Map<String, String> words) {
     Map<String, String> meant = new LinkedHashMap<>(words);
     meant.values().retainAll(known);
-    return new Keys(known, refused, examples, meant);
+    return new Keys(known, refused, examples, meant, within);
+  }
+
+  /**
+   * Adds keys that the reader understands one level deeper; a message about one says where.
+   *
+   * @param deeper by such a key the key under which it stands; those that the reader understands
+   *     here as well are ignored
+   * @return a new rule
+   */
+  public Keys within(Map<String, String> deeper) {
+    Map<String, String> elsewhere = new LinkedHashMap<>(deeper);
+    elsewhere.keySet().removeAll(known);
+    return new Keys(known, refused, examples, otherWords, elsewhere);
   }
 
   String exampleOf(String key) {
@@ -113,8 +129,12 @@ public final class Keys {
       return "cannot be used yet, " + reason;
     }
     String meant = otherWords.get(key.toLowerCase(Locale.ROOT));
-    return meant == null
+    if (meant != null) {
+      return "unknown key. Did you mean '" + meant + "'?";
+    }
+    String above = within.get(key);
+    return above == null
         ? "unknown key" + Messages.allowed(key, known)
-        : "unknown key. Did you mean '" + meant + "'?";
+        : "unknown key here, it stands indented under '" + above + "'";
   }
 }

@@ -62,7 +62,7 @@ class PackingStepsTest {
                 + " lid, left, right, front, back; corrugated board 4 mm, then XPS 50 mm on floor.",
             "Make 1 hole of 6 mm in the lid and 3 holes of 5 mm in the left side, spread over the"
                 + " face; nothing lies on or behind them.",
-            "Tape 'pack 1' (gel pack, 120 x 80 x 20 mm) flat to the inside of the floor, in its"
+            "Tape 'pack 1' (gel pack, 195 g, 120 x 80 x 20 mm) flat to the inside of the floor, in its"
                 + " middle. It goes in at 5 °C: from the refrigerator, not frozen.",
             "Lay 30 mm of shredded paper on the floor.",
             "Set 'cup' (100 x 80 x 60 mm inside), with 8 holes of 2 mm in its lid, 30 mm above the"
@@ -75,6 +75,10 @@ class PackingStepsTest {
             "Lay 'warmer 1' (40 hour warmer) 10 mm off the lid, in its middle, flat on that fill."
                 + " Tape over half of its film; the other half stays free.",
             "Fill the rest above with shredded paper: that alone keeps 'warmer 1' off the lid.",
+            "Between 'warmer 1' and 'cup' there must be 48 mm of shredded paper, pressed firm: the"
+                + " warmer must never come to lie on it.",
+            "Between 'warmer 2' and 'cup' there must be 28 mm of shredded paper, pressed firm: the"
+                + " warmer must never come to lie on it.",
             "Close the lid; seams: all taped, so that air comes through foam and holes only."),
         steps.sentences());
     assertEquals(
@@ -115,7 +119,7 @@ class PackingStepsTest {
         """;
     List<String> filled = steps(held.formatted("shredded paper")).sentences();
     assertEquals(
-        "Lay 'pack 1' (gel pack, 120 x 80 x 20 mm) 5 mm off the floor, in its middle, with shredded"
+        "Lay 'pack 1' (gel pack, 195 g, 120 x 80 x 20 mm) 5 mm off the floor, in its middle, with shredded"
             + " paper between. It goes in at 5 °C: from the refrigerator, not frozen.",
         filled.get(1));
     assertEquals(

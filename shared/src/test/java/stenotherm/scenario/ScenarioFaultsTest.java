@@ -30,6 +30,10 @@ class ScenarioFaultsTest {
             "titel:",
             "s.yaml:2:1: titel: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings, mishaps, forecast. Did you mean 'title'?"),
         arguments(
+            "title: A gecko goes west\n",
+            "title: A gecko goes west\nsealed: 2026-01-05 18:00\n",
+            "s.yaml:3:1: sealed: unknown key here, it stands indented under 'journey'"),
+        arguments(
             "animal: leopard gecko, 40 g",
             "animal: leopard geko, 40 g",
             "s.yaml:3:9: animal: there is no \"leopard geko\". Did you mean \"leopard gecko\"?"),
