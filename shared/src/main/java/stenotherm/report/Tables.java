@@ -329,7 +329,7 @@ final class Tables {
             + Judged.best(rows).label()
             + "'. Left: to the nearer end of its temperatures, on a rather cold and a rather hot"
             + " journey, computed roughly. What promises most, cold and heat taken together, comes"
-            + " first and has odds; air counts in the odds alone",
+            + " first and has odds; air and burns count in the odds alone",
         List.of("change", "left", "of 100 go well"),
         lines);
   }
