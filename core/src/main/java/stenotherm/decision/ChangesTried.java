@@ -21,7 +21,6 @@ import stenotherm.transit.Factor;
 import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
-import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /**
@@ -177,7 +176,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
         task ->
             models[task] =
                 task == 0
-                    ? coarse(parcel, journey, one.transit(), ModelScope.NOMINAL_MEANS)
+                    ? CoarseOutlook.model(parcel, List.of(journey), one, ModelScope.NOMINAL_MEANS)
                     : rough(shipments.get(task - 1), one));
     ParcelModel unchanged = models[0];
     TwoJourneys two = TwoJourneys.of(unchanged, journey, now.odds());
@@ -272,7 +271,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   }
 
   private static ParcelModel rough(Remedy.Shipment changed, AssessmentSettings settings) {
-    return coarse(changed.parcel(), changed.journey(), settings.transit(), ModelScope.ROUGH_MEANS);
+    return CoarseOutlook.model(
+        changed.parcel(), List.of(changed.journey()), settings, ModelScope.ROUGH_MEANS);
   }
 
   /** Both of two changes; empty if one of them is enough, or they are about the same. */
@@ -337,11 +337,6 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
             .findFirst()
             .orElse(1);
     return List.of(0, second);
-  }
-
-  private static ParcelModel coarse(
-      Parcel parcel, Journey journey, TransitSettings settings, ModelScope scope) {
-    return ParcelModel.of(parcel, List.of(journey), settings.meshScaled(Assessor.COARSE), scope);
   }
 
   /**

@@ -113,7 +113,8 @@ final class CoarseOutlook {
     return new CoarseOutlook(parcel, settings, models.get(1)).odd(models.get(0), there, missed);
   }
 
-  private static ParcelModel model(
+  /** A model on the coarsest grid. */
+  static ParcelModel model(
       Parcel parcel, List<Journey> span, AssessmentSettings settings, ModelScope scope) {
     return ParcelModel.of(parcel, span, settings.transit().meshScaled(Assessor.COARSE), scope);
   }

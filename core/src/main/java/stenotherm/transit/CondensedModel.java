@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
@@ -173,9 +174,9 @@ public final class CondensedModel {
             .map(each -> whole.course(each, Variation.NOMINAL))
             .map(usual -> reduced.roughly().startingFrom(usual))
             .toList();
-    List<Integer> runs = IntStream.range(0, seen.size()).boxed().toList();
-    List<Integer> checked = runs.stream().filter(run -> run % CHECKED == CHECKED - 1).toList();
-    List<Integer> spanned = runs.stream().filter(run -> !checked.contains(run)).toList();
+    IntPredicate isKept = run -> run % CHECKED == CHECKED - 1;
+    List<Integer> checked = runs(seen, isKept);
+    List<Integer> spanned = runs(seen, isKept.negate());
     List<Course> learnt =
         spanned.stream()
             .map(run -> whole.course(journeys.get(turn(journeys, run)), seen.get(run)))
@@ -208,6 +209,10 @@ public final class CondensedModel {
               return there.difference(seen.get(run));
             });
     return new CondensedModel(whole, journey, wanted, small, Collections.max(differences));
+  }
+
+  private static List<Integer> runs(List<Variation> seen, IntPredicate which) {
+    return IntStream.range(0, seen.size()).filter(which).boxed().toList();
   }
 
   /** Number of the journey of a run. Those kept for the check take turns, too. */

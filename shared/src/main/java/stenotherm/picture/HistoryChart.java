@@ -137,8 +137,9 @@ public final class HistoryChart extends Picture {
     Range time = new Range(time().low() / unit.seconds, time().high() / unit.seconds);
     double right = canvas.width() - 2 * Look.EDGE;
     double bottom = canvas.height() - Plot.spaceBelow(1);
-    key().paint(canvas, top);
-    double above = top + key().height(canvas.width()) + 4;
+    CurveKey key = key();
+    key.paint(canvas, top);
+    double above = top + key.height(canvas.width()) + 4;
     Plot plot = new Plot(canvas, new Area(Plot.SIDE_SPACE, above, right, bottom), time, axis());
     plot.axis(Plot.Edge.LEFT, ticks(plot.y(), plot.area().height() / 40), Plot.Mark.GRID);
     plot.axis(Plot.Edge.BELOW, ticks(plot.x(), plot.area().width() / 60), Plot.Mark.GRID);
@@ -155,7 +156,7 @@ public final class HistoryChart extends Picture {
         plot.point(point, Plot.colorOf(Math.max(0, mark.line())), SMALL);
       }
     }
-    for (int i = 0; i < curves.size() && key().isEmpty(); i++) {
+    for (int i = 0; i < curves.size() && key.isEmpty(); i++) {
       plot.name(lines.get(i).name(), curves.get(i), i);
     }
     plot.border();

@@ -68,12 +68,12 @@ public final class Cautions {
         all.add(isOfPacking(caution) && !inAll ? row.label() + ": " + said : said);
       }
       // without its warmer a packing lacks less
-      List<String> ofClimate = row.stripped() ? List.of() : new ClimateWords(words).cautions(row);
-      for (String caution : ofClimate) {
-        all.add(rows.size() > 1 ? row.label() + ": " + caution : caution);
-      }
-      burns(row.assessment().odds().notBurnt(), words)
-          .ifPresent(caution -> all.add(rows.size() > 1 ? row.label() + ": " + caution : caution));
+      Stream<String> ofClimate =
+          row.stripped() ? Stream.empty() : new ClimateWords(words).cautions(row).stream();
+      Stream<String> ofBurns = burns(row.assessment().odds().notBurnt(), words).stream();
+      Stream.concat(ofClimate, ofBurns)
+          .map(caution -> rows.size() > 1 ? row.label() + ": " + caution : caution)
+          .forEach(all::add);
       if (isIllustrative(row.parcel())) {
         all.add(ILLUSTRATIVE);
       }

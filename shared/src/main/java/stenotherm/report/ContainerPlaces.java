@@ -86,13 +86,7 @@ final class ContainerPlaces {
 
   /** The gap between two side by side [m]; infinite for others. */
   private static double gap(Box one, Box other) {
-    return row(one, other)
-        .map(
-            axis ->
-                Math.max(
-                    one.min().along(axis) - other.max().along(axis),
-                    other.min().along(axis) - one.max().along(axis)))
-        .orElse(Double.POSITIVE_INFINITY);
+    return row(one, other).isPresent() ? -one.overlap(other) : Double.POSITIVE_INFINITY;
   }
 
   private String beside(Box room, Container other) {

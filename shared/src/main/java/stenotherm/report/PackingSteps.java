@@ -111,7 +111,7 @@ final class PackingSteps {
 
   /** What is computed between a warmer and an animal's container must stay there on the way. */
   private void keepApart(String warmer, Container cup) {
-    double apart = apart(box(warmer), parcel.room(cup));
+    double apart = -box(warmer).overlap(parcel.room(cup));
     if (apart > SAME && !fill().isEmpty()) {
       step(
           "Between '"
@@ -124,16 +124,6 @@ final class PackingSteps {
               + fill()
               + ", pressed firm: the warmer must never come to lie on it.");
     }
-  }
-
-  /** How far two boxes are apart along the axis that parts them most [m]. */
-  private static double apart(Box one, Box other) {
-    double most = 0;
-    for (Axis axis : Axis.values()) {
-      most = Math.max(most, one.min().along(axis) - other.max().along(axis));
-      most = Math.max(most, other.min().along(axis) - one.max().along(axis));
-    }
-    return most;
   }
 
   /** Fills the room that is left; what is held off the lid lies on fill, with fill over it. */

@@ -32,16 +32,16 @@ record PastedShipment(String packing, String journey) {
 
   private static final Pattern CHANGED = Pattern.compile("(.*), changed(?: ([0-9]{1,3}))?");
 
+  private static final String ROUGHLY =
+      "What helps most was computed on a coarser grid, mostly on fewer journeys. To have it judged"
+          + " like the others, change the scenario";
+
   /** What is said before a change that was judged only roughly. */
-  static final String TO_COMPUTE =
-      "What helps most was computed on a coarser grid, mostly on fewer journeys. To have it judged like the"
-          + " others, change the scenario:";
+  static final String TO_COMPUTE = ROUGHLY + ":";
 
   /** What is said where it cannot be written. */
   static final String BY_HAND =
-      "What helps most was computed on a coarser grid, mostly on fewer journeys. To have it judged like the"
-          + " others, change the scenario by hand: a warmer or a panel is not as the catalogue has"
-          + " it.";
+      ROUGHLY + " by hand: a warmer or a panel is not as the catalogue has it.";
 
   /**
    * Writes a shipment.

@@ -7,34 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
-import stenotherm.base.ProgressListener;
-import stenotherm.base.Times;
-import stenotherm.conduction.IntegratorSettings;
-import stenotherm.decision.AssessmentSettings;
 import stenotherm.scenario.ScenarioReader;
-import stenotherm.study.StudySettings;
-import stenotherm.transit.TransitSettings;
 
 class PackingSheetTest {
-  /** Pages that are looked at do not depend on how well odds are known. */
-  private static final StudySettings JOURNEYS =
-      new StudySettings(16, 4, AssessmentSettings.SEED, 2);
-
-  private static final TransitSettings COARSE =
-      new TransitSettings(
-          TransitSettings.standard().mesh().scaled(8),
-          Times.HOUR / 2,
-          IntegratorSettings.adaptive(0.1));
-
   private static String sheet(String scenario) {
     PackingSheet sheet =
         PackingSheet.asPacked(
-            Comparison.run(
-                ScenarioReader.read("sheet.yaml", "format: 1\ntitle: Sheet\n" + scenario),
-                COARSE,
-                JOURNEYS,
-                2,
-                ProgressListener.NONE::progress));
+            PagesToLookAt.of(
+                ScenarioReader.read("sheet.yaml", "format: 1\ntitle: Sheet\n" + scenario)));
     StringWriter text = new StringWriter();
     sheet.print(new PrintWriter(text, true));
     return text.toString();

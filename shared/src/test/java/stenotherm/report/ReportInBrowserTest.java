@@ -13,28 +13,12 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
-import stenotherm.base.ProgressListener;
-import stenotherm.base.Times;
-import stenotherm.conduction.IntegratorSettings;
-import stenotherm.decision.AssessmentSettings;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
-import stenotherm.study.StudySettings;
-import stenotherm.transit.TransitSettings;
 
 /** A report of three packings as people see it: on a phone, on a screen, on paper. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ReportInBrowserTest {
-  /** Pages that are looked at do not depend on how well odds are known. */
-  private static final StudySettings JOURNEYS =
-      new StudySettings(16, 4, AssessmentSettings.SEED, 2);
-
-  private static final TransitSettings COARSE =
-      new TransitSettings(
-          TransitSettings.standard().mesh().scaled(8),
-          Times.HOUR / 2,
-          IntegratorSettings.adaptive(0.1));
-
   private static final Scenario SCENARIO =
       ScenarioReader.read(
           "test.yaml",
@@ -101,8 +85,7 @@ class ReportInBrowserTest {
   void compare(@TempDir Path folder) {
     browser = Browser.in(folder);
     if (browser.isPresent()) {
-      ComparisonReport report =
-          Comparison.run(SCENARIO, COARSE, JOURNEYS, 2, ProgressListener.NONE::progress);
+      ComparisonReport report = PagesToLookAt.of(SCENARIO);
       page = text(report, ComparisonReport.PAGE);
       sheet = text(PackingSheet.of(report), PackingSheet.PAGE);
     }
