@@ -15,6 +15,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.study.Fate;
 import stenotherm.study.JourneyStudy;
 import stenotherm.study.Odds;
+import stenotherm.study.OddsByCause;
 import stenotherm.study.StudyResult;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.Factor;
@@ -32,9 +33,12 @@ import stenotherm.transit.Variation;
  * @param margin its {@link TriedChange#margin} [K]
  * @param changes the changes: two at once, if they were judged, then the most promising first
  */
-public record ChangesTried(Odds before, double margin, List<TriedChange> changes) {
+public record ChangesTried(OddsByCause before, double margin, List<TriedChange> changes) {
   /** Changes judged by odds one by one; the others are left after three rough journeys. */
   private static final int FINALISTS = 2;
+
+  /** Where in so many that fail a place in reach burns, all is tried with more room before it. */
+  private static final double BURNT = 0.25;
 
   /** Where so many of the journeys that fail are short of air, a way for air is judged anyhow. */
   private static final double SHORT_OF_AIR = 0.25;
@@ -76,18 +80,27 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * @param margin what is left of the tighter margin [K]: towards the cold on a cold journey,
    *     towards the heat on a hot one, both computed roughly; negative if an animal leaves what it
    *     tolerates
-   * @param within odds that every animal stays within what it tolerates until the planned opening;
-   *     empty if they were not found, as others looked better
+   * @param odds odds until the planned opening; empty if they were not found, as others looked
+   *     better
    */
-  public record TriedChange(Remedy remedy, double margin, Optional<Odds> within) {
+  public record TriedChange(Remedy remedy, double margin, Optional<OddsByCause> odds) {
     /** Checks the parts. */
     public TriedChange {
       Checks.given("remedy", remedy);
-      Checks.given("within", within);
+      Checks.given("odds", odds);
+    }
+
+    /**
+     * Returns the odds that every animal stays within what it tolerates.
+     *
+     * @return the odds until the planned opening; empty if they were not found
+     */
+    public Optional<Odds> within() {
+      return odds.map(OddsByCause::within);
     }
 
     private double surely() {
-      return within.map(Odds::low).orElse(Double.NEGATIVE_INFINITY);
+      return within().map(Odds::low).orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** By which changes are compared: two at once must gain something. */
@@ -99,12 +112,13 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
   /** A change and the shipment that it makes. */
   private record Candidate(TriedChange change, Remedy.Shipment changed, RoughOdds.Look look) {
     boolean letsAirIn() {
-      return change.remedy().subject() == Remedy.Subject.AIR;
+      return change.remedy().parts().stream()
+          .anyMatch(part -> part.subject() == Remedy.Subject.AIR);
     }
 
     /** Whatever comes into the box passes the lids. */
     boolean opensLids() {
-      return change.remedy() instanceof Remedy.HolesInLids;
+      return change.remedy().parts().stream().anyMatch(part -> part instanceof Remedy.HolesInLids);
     }
   }
 
@@ -123,7 +137,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    */
   public Optional<TriedChange> best() {
     return changes.stream()
-        .filter(each -> each.worth() > before.within())
+        .filter(each -> each.worth() > before.within().within())
         .max(Comparator.comparingDouble(TriedChange::worth));
   }
 
@@ -133,9 +147,10 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
    * they are from failing there changes are ranked. The most promising one and the next about
    * something else are judged by odds, on a quarter of the usual number of journeys unless their
    * number decides whether it likely holds; what that grid misses of the packing as it is counts as
-   * error. Where air is short, a way for air is one of the two. Where neither likely holds, both
-   * together are judged as well. A box that becomes too hot rather than too cold is not given its
-   * first warmer, one that becomes too cold is given nothing chilled.
+   * error. Where air is short, a way for air is one of the two; where a place in reach burns, all
+   * is tried in a box with more room before the warmer. Where neither likely holds, both together
+   * are judged as well. A box that becomes too hot rather than too cold is not given its first
+   * warmer, one that becomes too cold is given nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -159,7 +174,8 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     AssessmentSettings one = settings.withThreads(1);
     List<Remedy> remedies = new ArrayList<>();
     List<Remedy.Shipment> shipments = new ArrayList<>();
-    for (Remedy each : worthTrying(parcel, journey, now.odds())) {
+    OddsByCause odds = now.odds().byCause();
+    for (Remedy each : worthTrying(parcel, journey, odds)) {
       made(each, parcel, journey)
           .ifPresent(
               changed -> {
@@ -197,7 +213,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
     candidates.sort(Comparator.comparingDouble(each -> -rough.score(each.look())));
     // margins tell nothing of what ways for air are for
-    double airless = airless(now.odds());
+    double airless = odds.partShortOfAir();
     if (airless > AIR_ALONE) {
       candidates.sort(
           Comparator.<Candidate, Boolean>comparing(each -> !each.opensLids())
@@ -217,20 +233,22 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     List<TriedChange> changes =
         new ArrayList<>(candidates.stream().map(Candidate::change).toList());
     boolean airAlone = airless > AIR_ALONE && candidates.stream().noneMatch(Candidate::opensLids);
-    List<Integer> finalists = finalists(changes, airAlone);
-    Odds[] odds = new Odds[finalists.size()];
+    boolean alike = airAlone || roomBeforeBurns(parcel, odds).isPresent();
+    List<Integer> finalists = finalists(changes, alike);
+    OddsByCause[] judged = new OddsByCause[finalists.size()];
     workers.each(
-        odds.length,
+        judged.length,
         LOOKED,
         JUDGED,
-        number -> odds[number] = few.odds(candidates.get(finalists.get(number)).changed(), one));
-    for (int number = 0; number < odds.length; number++) {
+        number -> judged[number] = few.odds(candidates.get(finalists.get(number)).changed(), one));
+    for (int number = 0; number < judged.length; number++) {
       int place = finalists.get(number);
-      TriedChange judged = changes.get(place);
+      TriedChange change = changes.get(place);
       changes.set(
-          place, new TriedChange(judged.remedy(), judged.margin(), Optional.of(odds[number])));
+          place, new TriedChange(change.remedy(), change.margin(), Optional.of(judged[number])));
     }
-    Optional<Remedy.Both> both = together(finalists.stream().map(changes::get).toList());
+    Optional<Remedy.Both> both =
+        together(finalists.stream().map(changes::get).toList(), Remedy.waysForAir(parcel));
     // alone, so that it has all threads
     workers.each(
         1,
@@ -239,12 +257,12 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
         only ->
             both.flatMap(pair -> few.judged(pair, parcel, journey, settings))
                 .ifPresent(pair -> changes.add(0, pair)));
-    return new ChangesTried(now.verdict().within(), before.seldom().tighter(), changes);
+    return new ChangesTried(odds, before.seldom().tighter(), changes);
   }
 
   /** Judges by odds, mostly on a quarter of the usual number of journeys. */
   private record FewJourneys(CoarseOutlook.Missed missed, TwoJourneys two, WatchedWorkers workers) {
-    Odds odds(Remedy.Shipment changed, AssessmentSettings settings) {
+    OddsByCause odds(Remedy.Shipment changed, AssessmentSettings settings) {
       StudySettings usual = settings.study();
       return CoarseOutlook.odd(changed.parcel(), changed.journey(), settings, missed)
           .odds(
@@ -254,7 +272,7 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
                   new JourneyStudy.InterimLook(FEW_POINTS, ChangesTried::isEnough),
                   new JourneyStudy.InterimLook(2 * FEW_POINTS, Assessor::isSettled)),
               (done, total) -> workers.signal())
-          .within();
+          .byCause();
     }
 
     /** A change and its odds; empty if it does not fit. */
@@ -275,17 +293,27 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
         changed.parcel(), List.of(changed.journey()), settings, ModelScope.ROUGH_MEANS);
   }
 
-  /** Both of two changes; empty if one of them is enough, or they are about the same. */
-  static Optional<Remedy.Both> together(List<TriedChange> judged) {
+  /**
+   * What may be enough where neither of two changes is: both, or where they are about the same the
+   * better one with a way for air, if it lacks that; else empty.
+   */
+  static Optional<Remedy.Both> together(List<TriedChange> judged, List<Remedy> waysForAir) {
     boolean isEnough = judged.stream().anyMatch(each -> each.surely() >= Level.LIKELY.least());
     if (isEnough || judged.size() < FINALISTS) {
       return Optional.empty();
     }
     Remedy first = judged.get(0).remedy();
     Remedy second = judged.get(1).remedy();
-    return first.subject() == second.subject()
-        ? Optional.empty()
-        : Optional.of(new Remedy.Both(first, second));
+    if (first.subject() != second.subject()) {
+      return Optional.of(new Remedy.Both(first, second));
+    }
+    return judged.stream()
+        .max(Comparator.comparingDouble(TriedChange::surely))
+        .filter(best -> best.odds().orElseThrow().partShortOfAir() > SHORT_OF_AIR)
+        .filter(best -> best.remedy().parts().stream().noneMatch(waysForAir::contains))
+        .flatMap(
+            best ->
+                waysForAir.stream().findFirst().map(way -> new Remedy.Both(best.remedy(), way)));
   }
 
   /** Whether more journeys would not change whether it likely holds. */
@@ -303,21 +331,29 @@ public record ChangesTried(Odds before, double margin, List<TriedChange> changes
     }
   }
 
-  /** Part of the journeys that fail in which air is short. */
-  private static double airless(StudyResult odds) {
-    double failing = 1 - odds.within().within();
-    return failing > 0 ? (1 - odds.enoughAir().within()) / failing : 0;
-  }
-
-  private static List<Remedy> worthTrying(Parcel parcel, Journey journey, StudyResult odds) {
+  private static List<Remedy> worthTrying(Parcel parcel, Journey journey, OddsByCause odds) {
     boolean heats = odds.notTooHot().within() < odds.notTooCold().within();
     List<Remedy> all = new ArrayList<>(Remedy.toTry(parcel, journey));
     all.removeIf(each -> heats && parcel.warmers().isEmpty() && each instanceof Remedy.OtherWarmer);
     all.removeIf(each -> !heats && each instanceof Remedy.ChilledPack);
-    if (airless(odds) > SHORT_OF_AIR) {
+    if (odds.partShortOfAir() > SHORT_OF_AIR) {
       Remedy.waysForAir(parcel).stream().filter(each -> !all.contains(each)).forEach(all::add);
     }
+    roomBeforeBurns(parcel, odds)
+        .ifPresent(
+            room -> {
+              all.replaceAll(
+                  each -> each instanceof Remedy.NoWarmer ? each : new Remedy.Both(room, each));
+              all.add(room);
+            });
     return all;
+  }
+
+  /** More room before a warmer where that burns an animal often: margins tell nothing of it. */
+  private static Optional<Remedy.MoreRoom> roomBeforeBurns(Parcel parcel, OddsByCause odds) {
+    return odds.partBurnt() > BURNT
+        ? Remedy.MoreRoom.before(parcel, odds.notBurnt().within() < 0.5)
+        : Optional.empty();
   }
 
   /**

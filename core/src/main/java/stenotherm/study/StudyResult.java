@@ -170,6 +170,15 @@ public final class StudyResult {
   }
 
   /**
+   * Returns the odds until the planned opening, all together and by cause.
+   *
+   * @return the shares of journeys, with their intervals
+   */
+  public OddsByCause byCause() {
+    return new OddsByCause(within(), notTooCold(), notTooHot(), enoughAir(), notBurnt());
+  }
+
+  /**
    * Returns a quantile of the lowest oxygen that an animal breathes, delays that are followed
    * included.
    *

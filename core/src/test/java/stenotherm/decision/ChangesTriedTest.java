@@ -43,6 +43,7 @@ import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Walls;
 import stenotherm.study.Odds;
+import stenotherm.study.OddsByCause;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -216,7 +217,13 @@ class ChangesTriedTest {
 
   private static ChangesTried.TriedChange judged(Remedy remedy, double low) {
     return new ChangesTried.TriedChange(
-        remedy, -1, Optional.of(new Odds(low + 0.05, low, low + 0.1)));
+        remedy, -1, Optional.of(ofCold(new Odds(low + 0.05, low, low + 0.1))));
+  }
+
+  /** Where all that fail fail of the cold. */
+  private static OddsByCause ofCold(Odds within) {
+    Odds never = new Odds(1, 0.99, 1);
+    return new OddsByCause(within, within, never, never, never);
   }
 
   /** Two changes go together where neither is enough and they are about different things. */
@@ -225,16 +232,13 @@ class ChangesTriedTest {
     Remedy foam = new Remedy.ThickerFoam();
     Remedy spacer = new Remedy.WarmerOffWall(0.01);
     Remedy.Both both = new Remedy.Both(foam, spacer);
+    assertEquals(Optional.of(both), together(judged(foam, 0.6), judged(spacer, 0.5)));
     assertEquals(
-        Optional.of(both), ChangesTried.together(List.of(judged(foam, 0.6), judged(spacer, 0.5))));
-    assertEquals(
-        Optional.empty(),
-        ChangesTried.together(List.of(judged(foam, 0.6), judged(spacer, Level.LIKELY.least()))));
+        Optional.empty(), together(judged(foam, 0.6), judged(spacer, Level.LIKELY.least())));
     assertEquals(
         Optional.empty(),
-        ChangesTried.together(
-            List.of(judged(spacer, 0.6), judged(new Remedy.WarmerOn(Face.X_MIN), 0.5))));
-    assertEquals(Optional.empty(), ChangesTried.together(List.of(judged(foam, 0.6))));
+        together(judged(spacer, 0.6), judged(new Remedy.WarmerOn(Face.X_MIN), 0.5)));
+    assertEquals(Optional.empty(), together(judged(foam, 0.6)));
     Parcel changed = both.applyTo(WARMED, coldRoom(10, 285)).parcel();
     assertEquals(0.004 + 0.020 + 0.01905, changed.walls().thickness(Face.X_MIN), 1e-12);
     assertTrue(changed.warmers().get(0).placement().onWall().isEmpty());
@@ -242,9 +246,60 @@ class ChangesTriedTest {
         foam.words(UNITS) + "; and " + spacer.words(UNITS), both.words(UNITS), "one after another");
   }
 
+  private static Optional<Remedy.Both> together(ChangesTried.TriedChange... judged) {
+    return ChangesTried.together(List.of(judged), List.of(new Remedy.MoreAir()));
+  }
+
+  /** In a box with more room before the warmer all changes are about the same. */
+  @Test
+  void theBetterOfTwoThatAreAlikeGetsAirIfItLacksThat() {
+    Remedy room = new Remedy.MoreRoom(0.0127);
+    Odds never = new Odds(1, 0.99, 1);
+    Odds half = new Odds(0.5, 0.45, 0.55);
+    ChangesTried.TriedChange airless =
+        new ChangesTried.TriedChange(
+            new Remedy.Both(room, new Remedy.ThickerFoam()),
+            -1,
+            Optional.of(new OddsByCause(half, never, never, half, never)));
+    ChangesTried.TriedChange worse = judged(new Remedy.Both(room, new Remedy.HalfTaped()), 0.3);
+    assertEquals(
+        Optional.of(new Remedy.Both(airless.remedy(), new Remedy.MoreAir())),
+        together(worse, airless));
+    assertEquals(3, together(worse, airless).orElseThrow().parts().size());
+    ChangesTried.TriedChange cold = judged(new Remedy.Both(room, new Remedy.ThickerFoam()), 0.6);
+    assertEquals(Optional.empty(), together(worse, cold), "fails of the cold");
+  }
+
+  /** Two inches are common practice, no source. */
+  @Test
+  void aBoxGetsHigherUntilTwoInchesLieBetweenWarmerAndCup() {
+    Parcel parcel =
+        Packings.parcel(
+            List.of(Packings.cup("cup", new Position(0, 0, 0.05))),
+            List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));
+    double gap =
+        parcel.layout().block(parcel.warmers().get(0).name()).box().at(Face.Z_MIN)
+            - parcel.layout().block(parcel.occupied().get(0).airBlock()).box().at(Face.Z_MAX);
+    assertEquals(0.036, gap, 1e-3, "too near");
+    Remedy.MoreRoom step = Remedy.MoreRoom.before(parcel, false).orElseThrow();
+    assertEquals(0.0127, step.height(), 1e-12);
+    assertEquals(Optional.empty(), Remedy.MoreRoom.before(WARMED, true), "far enough");
+    Remedy.MoreRoom all = Remedy.MoreRoom.before(parcel, true).orElseThrow();
+    Parcel higher = all.applyTo(parcel, coldRoom(10, 285)).parcel();
+    assertEquals(parcel.outer().size(Axis.Z) + all.height(), higher.outer().size(Axis.Z), 1e-12);
+    assertEquals(parcel.outer().size(Axis.X), higher.outer().size(Axis.X), 1e-12);
+    double after =
+        higher.layout().block(parcel.warmers().get(0).name()).box().at(Face.Z_MIN)
+            - higher.layout().block(parcel.occupied().get(0).airBlock()).box().at(Face.Z_MAX);
+    assertEquals(gap + all.height(), after, 1e-9);
+    assertTrue(after > 0.0507 && after < 0.0508 + 0.0127, "enough: " + after);
+    assertEquals(Optional.empty(), Remedy.MoreRoom.before(higher, true));
+    assertEquals(Optional.empty(), Remedy.MoreRoom.before(parcel.withoutWarmers(), true));
+  }
+
   @Test
   void aSecondChangeMustBeWorthItsTrouble() {
-    Odds before = new Odds(0.5, 0.45, 0.55);
+    OddsByCause before = ofCold(new Odds(0.5, 0.45, 0.55));
     Remedy foam = new Remedy.ThickerFoam();
     Remedy both = new Remedy.Both(foam, new Remedy.WarmerOffWall(0.01));
     assertEquals(

@@ -35,7 +35,7 @@ class ReadmeTest {
   @Test
   void topPageBeginsWithTheMainJobAndTheTests() throws IOException {
     List<String> commands = blocks(TOP, "sh");
-    assertTrue(Files.readString(Path.of("../.ci/run")).contains("step " + commands.get(0)));
+    assertTrue(Files.readString(Path.of("../.ci/shown")).contains(commands.get(0).strip()));
     assertEquals("mvn -B -ntp verify\n", commands.get(1));
   }
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.IntUnaryOperator;
-import java.util.regex.Pattern;
 import stenotherm.decision.Verdict;
 import stenotherm.picture.Picture;
 import stenotherm.scenario.Scenario;
@@ -19,11 +18,6 @@ import stenotherm.words.Markup;
  * <p>Not thread-safe.
  */
 final class AnswerPage {
-  /** Where no line may end: before a unit, and within a number such as 1 1/2 or a day such as 2. */
-  private static final Pattern BEFORE_UNIT =
-      Pattern.compile(
-          "(?<=\\d) (?=°C|°F|C°|F°|%|(?:mm|k?g|oz|lb|h)\\b|\\d/\\d|\\d\\d/\\d)|(?<=\\bday) (?=\\d)");
-
   /** Widths at which a picture's letters are large enough on paper, and on a phone [pixel]. */
   private static final int WIDE = 760;
 
@@ -297,7 +291,7 @@ final class AnswerPage {
 
   /** Text in which no line ends between a number and its unit. */
   private static String words(String text) {
-    return Markup.escaped(BEFORE_UNIT.matcher(text).replaceAll("\u00a0"));
+    return Markup.escaped(Words.unbroken(text));
   }
 
   private AnswerPage element(String name, String text) {

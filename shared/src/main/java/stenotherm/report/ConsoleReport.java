@@ -33,19 +33,15 @@ final class ConsoleReport {
   }
 
   private void print() {
-    ConsoleText.answer(out, scenario.title(), verdicts.headline(report));
+    println(scenario.title());
+    out.println();
+    verdicts.paragraphs(report).forEach(this::println);
     tables.overview().print(out);
     tables.animals().ifPresent(table -> table.print(out));
     tables.packs().ifPresent(table -> table.print(out));
-    report.changes().ifPresent(tried -> tables.changes(tried, verdicts).print(out));
-    report
-        .changes()
-        .flatMap(ChangesTried::best)
-        .map(ChangesTried.TriedChange::remedy)
-        .ifPresent(this::paste);
-    tables.legDelays().ifPresent(table -> table.print(out));
+    report.changes().ifPresent(this::changes);
+    tables.parcels().print(out);
     out.println();
-    tables.anyLegMayBeLate().ifPresent(this::println);
     for (Judged row : rows) {
       println(row.label() + ": " + row.verdict().level().words() + ".");
       println("  " + verdicts.sentence(row.assessment()));
@@ -59,6 +55,12 @@ final class ConsoleReport {
         "These results rest on "
             + StatedAssumptions.sentences(scenario).size()
             + " assumptions; the report lists them with their sources.");
+  }
+
+  private void changes(ChangesTried tried) {
+    tables.changes(tried, verdicts).print(out);
+    tables.lesserChanges(tried, verdicts).ifPresent(table -> table.print(out));
+    tried.best().map(ChangesTried.TriedChange::remedy).ifPresent(this::paste);
   }
 
   private void paste(Remedy change) {

@@ -31,7 +31,6 @@ final class ConsoleText {
     if (!shipment.journey().isEmpty()) {
       out.println(PastedShipment.UNDER_JOURNEY + ":");
       shipment.journey().lines().forEach(line -> line(out, line));
-      out.println();
     }
     if (!shipment.packing().isEmpty()) {
       out.println(PastedShipment.UNDER_PACKINGS + ":");

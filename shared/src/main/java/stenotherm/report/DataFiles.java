@@ -22,6 +22,7 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.OddsByCause;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
 import stenotherm.transit.LegCoefficients;
@@ -89,13 +90,21 @@ final class DataFiles {
     node.put("words", verdicts.remedy(change.remedy()));
     node.put("rough_margin_K", change.margin());
     change
-        .within()
+        .odds()
         .ifPresent(
             odds -> {
-              node.put("level", Level.of(odds).name());
-              node.put("level_words", Level.of(odds).words());
-              JsonText.addOdds(node.putObject("odds"), odds);
+              node.put("level", Level.of(odds.within()).name());
+              node.put("level_words", Level.of(odds.within()).words());
+              JsonText.addOdds(node.putObject("odds"), odds.within());
+              addCauses(node, odds);
             });
+  }
+
+  private static void addCauses(ObjectNode node, OddsByCause odds) {
+    JsonText.addOdds(node.putObject("odds_not_too_cold"), odds.notTooCold());
+    JsonText.addOdds(node.putObject("odds_not_too_hot"), odds.notTooHot());
+    JsonText.addOdds(node.putObject("odds_enough_air"), odds.enoughAir());
+    JsonText.addOdds(node.putObject("odds_not_burnt"), odds.notBurnt());
   }
 
   private static void addRow(ObjectNode node, Judged row, VerdictWords verdicts) {
@@ -112,10 +121,7 @@ final class DataFiles {
         .coefficientChange()
         .ifPresent(change -> node.put("coefficient_change_left", change));
     JsonText.addOdds(node.putObject("odds"), assessment.verdict().within());
-    JsonText.addOdds(node.putObject("odds_not_too_cold"), assessment.odds().notTooCold());
-    JsonText.addOdds(node.putObject("odds_not_too_hot"), assessment.odds().notTooHot());
-    JsonText.addOdds(node.putObject("odds_enough_air"), assessment.odds().enoughAir());
-    JsonText.addOdds(node.putObject("odds_not_burnt"), assessment.odds().notBurnt());
+    addCauses(node, assessment.odds().byCause());
     JsonText.addOdds(node.putObject("odds_ranges_half_as_wide_again"), assessment.wider().within());
     ArrayNode late = node.putArray("odds_by_hours_late");
     for (int hours = 0; hours <= assessment.odds().longestDelay(); hours++) {

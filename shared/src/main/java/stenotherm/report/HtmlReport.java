@@ -64,8 +64,10 @@ final class HtmlReport {
                     "What would help?",
                     folded -> {
                       folded.table(tables.changes(tried, verdicts));
+                      tables.lesserChanges(tried, verdicts).ifPresent(folded::table);
                       tried.best().ifPresent(change -> paste(folded, change.remedy()));
                     }));
+    page.folded("Size, mass and warmers", folded -> folded.table(tables.parcels()));
     page.folded(
         "The odds in more detail",
         folded -> {

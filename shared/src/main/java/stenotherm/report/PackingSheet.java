@@ -234,7 +234,9 @@ public record PackingSheet(
                         ? "; it must be warm to the hand when you seal."
                         : ", not earlier.")));
     lines.add(
-        (words().dated() ? Figures.weekdayAndClock(journey().sealing()) + ": seal." : "Seal.")
+        (words().dated()
+                ? words().figures().weekdayAndClock(journey().sealing()) + ": seal."
+                : "Seal.")
             + " "
             + start()
             + (row.parcel().packs().isEmpty() ? "." : "; packs see their step."));
@@ -260,7 +262,7 @@ public record PackingSheet(
   /** When a warmer is opened, at a time from sealing that is not after it [s]. */
   private String opening(double time) {
     if (words().dated()) {
-      return Figures.weekdayAndClock(journey().sealing().plusSeconds(Math.round(time)));
+      return words().figures().weekdayAndClock(journey().sealing().plusSeconds(Math.round(time)));
     }
     return time < 0 ? Figures.duration(-time) + " before sealing" : "At sealing";
   }

@@ -1,12 +1,17 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.decision.ChangesTried;
@@ -21,6 +26,7 @@ import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.study.Odds;
+import stenotherm.study.OddsByCause;
 import stenotherm.transit.TransitResult;
 
 /** The tables that console and report share. */
@@ -47,19 +53,32 @@ final class Tables {
 
   /** What a packing is chosen by. */
   TextTable overview() {
+    List<List<String>> lines = new ArrayList<>();
+    for (Judged row : rows) {
+      lines.add(
+          List.of(
+              row.label(),
+              row.verdict().level().words(),
+              Words.decidingInColumn(row.verdict().within()),
+              stored(row, Side.COLD),
+              stored(row, Side.HOT),
+              ClimateWords.percent(new Climate(row).leastOxygen().value()),
+              delay(row)));
+    }
+    return new TextTable(
+        "Until opening; coldest and hottest on a typical journey, on the clock of the place"
+            + (rows.stream().anyMatch(row -> Words.isLowered(row.verdict().within()))
+                ? "; " + Words.BRACKETS
+                : ""),
+        List.of(
+            "packing", "verdict", "of 100 go well", "coldest", "hottest", "least oxygen", LATE_BY),
+        lines);
+  }
+
+  /** What is sealed, handed over and paid for, and where the warmers are. */
+  TextTable parcels() {
     boolean warmed = rows.stream().anyMatch(Judged::hasWarmer);
-    List<String> head =
-        new ArrayList<>(
-            List.of(
-                "packing",
-                "verdict",
-                "of 100 go well",
-                "coldest",
-                "hottest",
-                "least oxygen",
-                LATE_BY,
-                "outer size",
-                "mass"));
+    List<String> head = new ArrayList<>(List.of("packing", "outer size", "mass"));
     if (warmed) {
       head.addAll(List.of("warmer's hottest part", "warmer touches"));
     }
@@ -70,12 +89,6 @@ final class Tables {
           new ArrayList<>(
               List.of(
                   row.label(),
-                  row.verdict().level().words(),
-                  Words.decidingInColumn(row.verdict().within()),
-                  moment(row, Extreme.of(row.assessment(), Side.COLD)),
-                  moment(row, Extreme.of(row.assessment(), Side.HOT)),
-                  ClimateWords.percent(new Climate(row).leastOxygen().value()),
-                  delay(row),
                   words.figures().size(outer.size(Axis.X), outer.size(Axis.Y), outer.size(Axis.Z)),
                   words.figures().mass(row.parcel().mass())));
       if (warmed) {
@@ -84,13 +97,12 @@ final class Tables {
       }
       lines.add(line);
     }
-    return new TextTable(
-        "Until opening; coldest and hottest on a typical journey"
-            + (rows.stream().anyMatch(row -> Words.isLowered(row.verdict().within()))
-                ? "; " + Words.BRACKETS
-                : ""),
-        head,
-        lines);
+    return new TextTable("The parcels", head, lines);
+  }
+
+  private String stored(Judged row, Side side) {
+    Extreme extreme = Extreme.of(row.assessment(), side);
+    return words.temperature(extreme.typical()) + ", " + words.stored(row.held(), extreme.time());
   }
 
   private String moment(Judged row, Extreme extreme) {
@@ -170,11 +182,7 @@ final class Tables {
     for (Judged row : rows) {
       List<String> cells = new ArrayList<>();
       cells.add(row.label());
-      cells.add(
-          Words.percent(row.verdict().within().within())
-              + " ("
-              + Words.interval(row.verdict().within())
-              + ")");
+      cells.add(Words.withInterval(row.verdict().within()));
       cells.add(Words.percent(1 - row.odds().notTooCold().within()));
       cells.add(Words.percent(1 - row.odds().notTooHot().within()));
       cells.add(Words.percent(1 - row.odds().enoughAir().within()));
@@ -307,31 +315,79 @@ final class Tables {
     return "not before opening";
   }
 
-  /** What was tried on the best packing: first what has odds, then the most promising. */
+  /** The changes to the best packing that have odds. */
   TextTable changes(ChangesTried tried, VerdictWords verdicts) {
+    Map<String, OddsByCause> judged = new LinkedHashMap<>();
+    judged.put("as it is", tried.before());
+    tried.changes().stream()
+        .filter(each -> each.odds().isPresent())
+        .sorted(Comparator.comparingDouble(each -> -each.within().orElseThrow().within()))
+        .forEach(each -> judged.put(verdicts.remedy(each.remedy()), each.odds().orElseThrow()));
+    List<Cause> causes = Cause.of(judged.values());
+    List<String> head = new ArrayList<>(List.of("change", "of 100 go well"));
+    causes.forEach(cause -> head.add(cause.head()));
     List<List<String>> lines = new ArrayList<>();
-    lines.add(
-        List.of(
-            "as it is",
-            words.figures().difference(tried.margin()),
-            Words.inHundred(tried.before().within())));
-    List<ChangesTried.TriedChange> sorted = new ArrayList<>(tried.changes());
-    sorted.sort(Comparator.comparingDouble(each -> -each.within().map(Odds::within).orElse(-1.0)));
-    for (ChangesTried.TriedChange each : sorted) {
-      lines.add(
-          List.of(
-              verdicts.remedy(each.remedy()),
-              words.figures().difference(each.margin()),
-              each.within().map(odds -> Words.inHundred(odds.within())).orElse(NOTHING)));
-    }
+    judged.forEach(
+        (change, odds) -> {
+          List<String> line = new ArrayList<>(List.of(change, Words.withInterval(odds.within())));
+          causes.forEach(cause -> line.add(Words.percent(1 - cause.spared().apply(odds).within())));
+          lines.add(line);
+        });
     return new TextTable(
-        "What was tried on '"
+        "What promises most for '"
             + Judged.best(rows).label()
-            + "'. Left: to the nearer end of its temperatures, on a rather cold and a rather hot"
-            + " journey, computed roughly. What promises most, cold and heat taken together, comes"
-            + " first and has odds; air and burns count in the odds alone",
-        List.of("change", "left", "of 100 go well"),
+            + "' (in brackets: what is left open by the number of journeys computed)",
+        head,
         lines);
+  }
+
+  /** The changes that were not worth odds, if there are any. */
+  Optional<TextTable> lesserChanges(ChangesTried tried, VerdictWords verdicts) {
+    List<List<String>> lines =
+        tried.changes().stream()
+            .filter(each -> each.odds().isEmpty())
+            .map(
+                each ->
+                    List.of(
+                        verdicts.remedy(each.remedy()), words.figures().difference(each.margin())))
+            .toList();
+    return lines.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new TextTable(
+                "What promises less, tried on a rather cold and a rather hot journey, computed"
+                    + " roughly; as it is, "
+                    + words.figures().difference(tried.margin())
+                    + " are left to the nearer end of its temperatures",
+                List.of("change", "left"),
+                lines));
+  }
+
+  /**
+   * What journeys fail of.
+   *
+   * @param head of its column
+   * @param spared odds that it does not happen
+   */
+  private record Cause(String head, Function<OddsByCause, Odds> spared) {
+    private static final List<Cause> ALWAYS =
+        List.of(
+            new Cause("too cold", OddsByCause::notTooCold),
+            new Cause("too hot", OddsByCause::notTooHot));
+    private static final List<Cause> WHERE_IT_HAPPENS =
+        List.of(
+            new Cause("short of air", OddsByCause::enoughAir),
+            new Cause("could be burnt", OddsByCause::notBurnt));
+
+    static List<Cause> of(Collection<OddsByCause> all) {
+      return Stream.concat(
+              ALWAYS.stream(),
+              WHERE_IT_HAPPENS.stream()
+                  .filter(
+                      cause ->
+                          all.stream().anyMatch(odds -> cause.spared().apply(odds).within() < 1)))
+          .toList();
+    }
   }
 
   /** What of delays with everything as stated is to be counted on. */

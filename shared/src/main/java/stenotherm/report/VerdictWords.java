@@ -1,9 +1,9 @@
 package stenotherm.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Orientation;
@@ -33,6 +33,12 @@ record VerdictWords(Words words) {
 
   /** The delay that headlines tell of, if journeys were followed so long [h]. */
   private static final int LATE = 24;
+
+  /** Where else to look if no change that was tried is enough. */
+  private static final String ELSEWHERE =
+      "Write map before the file's name, and the same program tells with which weather this does"
+          + " better; write search, and it looks through hundreds of other boxes, foams and warmers."
+          + " Each takes minutes.";
 
   /**
    * The verdict of a packing: how many of a hundred journeys go well, how certain that is, what
@@ -106,34 +112,44 @@ record VerdictWords(Words words) {
 
   /** The answer before everything else: what to do, and why. */
   String headline(ComparisonReport report) {
-    return advice(report.rows()) + " " + String.join(" ", explanation(report));
+    return String.join(" ", paragraphs(report));
   }
 
-  /** The sentences after what to do: what would help comes first, if something does. */
+  /** The same, a paragraph for each thought. */
+  List<String> paragraphs(ComparisonReport report) {
+    List<String> why = explanation(report);
+    List<String> all = new ArrayList<>(List.of(advice(report.rows()) + " " + why.get(0)));
+    all.addAll(why.subList(1, why.size()));
+    return all;
+  }
+
+  /** The paragraphs after what to do: what would help comes first, if something does. */
   List<String> explanation(ComparisonReport report) {
     List<Judged> rows = report.rows();
+    List<String> all = new ArrayList<>();
     Optional<String> change = improvement(report);
-    if (change.isEmpty()) {
-      return Stream.concat(Stream.of(grounds(rows)), untried(report).stream()).toList();
+    if (report.changes().flatMap(ChangesTried::best).isPresent()) {
+      all.add(change.orElseThrow());
+      all.add("As it is, of 100" + fares(rows));
+    } else {
+      all.add(grounds(rows));
+      change.ifPresent(all::add);
+      untried(report).ifPresent(all::add);
     }
-    return report.changes().flatMap(ChangesTried::best).isPresent()
-        ? List.of(change.get() + further(report), "As it is, of 100" + fares(rows))
-        : List.of(grounds(rows), change.get() + further(report));
+    if (change.isPresent() && !isEnough(report)) {
+      all.add(ELSEWHERE);
+    }
+    return all;
   }
 
-  /** Where else to look if no change that was tried is enough. */
-  private static String further(ComparisonReport report) {
-    boolean isEnough =
-        report
-            .changes()
-            .flatMap(ChangesTried::best)
-            .flatMap(ChangesTried.TriedChange::within)
-            .filter(within -> Level.of(within).compareTo(Level.LIKELY) <= 0)
-            .isPresent();
-    return isEnough
-        ? ""
-        : " The command map tells with which weather it does better, the command search looks through"
-            + " hundreds of other boxes, foams and warmers; each takes minutes.";
+  /** Whether with a change that was tried it likely holds. */
+  private static boolean isEnough(ComparisonReport report) {
+    return report
+        .changes()
+        .flatMap(ChangesTried::best)
+        .flatMap(ChangesTried.TriedChange::within)
+        .filter(within -> Level.of(within).compareTo(Level.LIKELY) <= 0)
+        .isPresent();
   }
 
   /** Where no packing likely holds: what to change. */
@@ -158,18 +174,11 @@ record VerdictWords(Words words) {
 
   /** Only the changes that promise most have odds: of the others nothing is known. */
   private static String noneHelps(List<ChangesTried.TriedChange> changes) {
-    List<ChangesTried.TriedChange> single =
-        changes.stream().filter(each -> each.remedy().parts().size() == 1).toList();
-    long judged = single.stream().filter(each -> each.within().isPresent()).count();
-    if (single.size() == 1) {
-      return "The one change that was tried does not clearly help it.";
-    }
-    String tried = "Of " + single.size() + " single changes that were tried ";
-    return judged > 1
-        ? tried
-            + "neither of the two that promise most clearly helps it"
-            + (single.size() < changes.size() ? ", nor both together." : ".")
-        : tried + "the one that promises most does not clearly help it.";
+    return changes.size() == 1
+        ? "The one change that was tried does not clearly help it."
+        : "Of "
+            + changes.size()
+            + " changes that were tried those that promise most do not clearly help it.";
   }
 
   private String helping(ChangesTried.TriedChange change, int tried) {

@@ -1,11 +1,10 @@
 package stenotherm.report;
 
 import java.time.LocalDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
+import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.base.Lengths;
@@ -37,9 +36,6 @@ record Words(Figures figures, boolean dated) implements UnitWords {
 
   /** What sums of shares and lengths in parts of an inch may be off by. */
   private static final double ROUND_OFF = 1e-9;
-
-  private static final DateTimeFormatter CLOCK_ON_DAY =
-      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
 
   /** As a scenario wants them; a date that it does not give is not told: it would be invented. */
   Words(Scenario scenario) {
@@ -86,6 +82,17 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return Figures.clock(journey.localClock(time));
   }
 
+  /** Where no line may end: before a unit, and within a number such as 1 1/2 or a day. */
+  private static final Pattern UNBROKEN =
+      Pattern.compile(
+          "(?<=\\d) (?=°C|°F|C°|F°|%|(?:mm|k?g|oz|lb|h)\\b|\\d/\\d|\\d\\d/\\d|"
+              + "(?:Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec)\\b)|(?<=\\bday) (?=\\d)");
+
+  /** A text whose numbers no end of a line tears from their units. */
+  static String unbroken(String text) {
+    return UNBROKEN.matcher(text).replaceAll("\u00a0");
+  }
+
   /** A moment, for example "16 Jan 08:15"; without a date "day 2, 08:15". */
   String dayAndClock(Journey journey, double time) {
     return dayAndClock(journey, journey.localClock(time));
@@ -104,16 +111,14 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   /** The same with the day of the week, where there is a date. */
   String weekdayMoment(Journey journey, double time) {
     return dated
-        ? Figures.weekdayAndClock(storedClock(journey, time)) + zone(journey, time)
+        ? figures.weekdayAndClock(storedClock(journey, time)) + zone(journey, time)
         : moment(journey, time);
   }
 
   /** The same for a sentence, for example "08:15 on 16 January". */
   String clockOnDay(Journey journey, double time) {
     LocalDateTime clock = storedClock(journey, time);
-    return (dated
-            ? CLOCK_ON_DAY.format(clock)
-            : Figures.clock(clock) + " on " + day(journey, clock))
+    return (dated ? figures.clockOnDay(clock) : Figures.clock(clock) + " on " + day(journey, clock))
         + zone(journey, time);
   }
 
@@ -122,7 +127,7 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   }
 
   private String dayAndClock(Journey journey, LocalDateTime clock) {
-    return dated ? Figures.dayAndClock(clock) : day(journey, clock) + ", " + Figures.clock(clock);
+    return dated ? figures.dayAndClock(clock) : day(journey, clock) + ", " + Figures.clock(clock);
   }
 
   /** The day of sealing is the first. */
@@ -210,6 +215,11 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   /** The same for a column, whose caption {@link #BRACKETS explains} the brackets. */
   static String decidingInColumn(Odds odds) {
     return percent(odds.within()) + brackets(odds);
+  }
+
+  /** Odds in a hundred with their interval, for a column. */
+  static String withInterval(Odds odds) {
+    return percent(odds.within()) + " (" + interval(odds) + ")";
   }
 
   /** The interval in brackets where its lower end decides; else nothing. */

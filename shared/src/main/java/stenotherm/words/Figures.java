@@ -39,6 +39,12 @@ public record Figures(Units units) {
       DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_CLOCK =
       DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY_AND_CLOCK_US =
+      DateTimeFormatter.ofPattern("MMM d HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter CLOCK_ON_DAY =
+      DateTimeFormatter.ofPattern("HH:mm 'on' d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter CLOCK_ON_DAY_US =
+      DateTimeFormatter.ofPattern("HH:mm 'on' MMMM d", Locale.ENGLISH);
 
   /**
    * Writes a temperature: to half a degree Celsius, to one degree Fahrenheit.
@@ -315,19 +321,29 @@ public record Figures(Units units) {
    * Writes a day and a clock time.
    *
    * @param time local date and time
-   * @return for example {@code "13 Dec 04:30"}
+   * @return for example {@code "13 Dec 04:30"}, in the US {@code "Dec 13 04:30"}
    */
-  public static String dayAndClock(LocalDateTime time) {
-    return DAY_AND_CLOCK.format(time);
+  public String dayAndClock(LocalDateTime time) {
+    return (units == Units.US ? DAY_AND_CLOCK_US : DAY_AND_CLOCK).format(time);
+  }
+
+  /**
+   * Writes a clock time and its day, for a sentence.
+   *
+   * @param time local date and time
+   * @return for example {@code "04:30 on 13 December"}, in the US {@code "04:30 on December 13"}
+   */
+  public String clockOnDay(LocalDateTime time) {
+    return (units == Units.US ? CLOCK_ON_DAY_US : CLOCK_ON_DAY).format(time);
   }
 
   /**
    * Writes a day of the week with its date and a clock time.
    *
    * @param time local date and time
-   * @return for example {@code "Fri 13 Dec 04:30"}
+   * @return for example {@code "Fri 13 Dec 04:30"}, in the US {@code "Fri Dec 13 04:30"}
    */
-  public static String weekdayAndClock(LocalDateTime time) {
+  public String weekdayAndClock(LocalDateTime time) {
     return WEEKDAY.format(time) + " " + dayAndClock(time);
   }
 

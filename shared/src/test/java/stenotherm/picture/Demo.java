@@ -182,7 +182,8 @@ final class Demo {
                 new Marker(
                     "coldest: 6.5 °C at 06:00",
                     new Curve.Reading(Times.fromHours(86), fromCelsius(6.2))))
-            .clock(time -> Figures.dayAndClock(sealed(13, 16).plusSeconds(Math.round(time))));
+            .clock(
+                time -> Figures.METRIC.dayAndClock(sealed(13, 16).plusSeconds(Math.round(time))));
     double start = 0;
     for (int i = 0; i < ends.length; i++) {
       chart.leg(new ChartLeg(names[i], hours(start, ends[i])));

@@ -129,8 +129,12 @@ class FiguresTest {
     LocalDateTime time = LocalDateTime.of(2013, 12, 13, 4, 30);
 
     assertEquals("04:30", Figures.clock(time));
-    assertEquals("13 Dec 04:30", Figures.dayAndClock(time));
-    assertEquals("Fri 13 Dec 04:30", Figures.weekdayAndClock(time));
+    assertEquals("13 Dec 04:30", Figures.METRIC.dayAndClock(time));
+    assertEquals("Fri 13 Dec 04:30", Figures.METRIC.weekdayAndClock(time));
+    assertEquals("04:30 on 13 December", Figures.METRIC.clockOnDay(time));
+    assertEquals("Dec 13 04:30", Figures.US.dayAndClock(time));
+    assertEquals("Fri Dec 13 04:30", Figures.US.weekdayAndClock(time));
+    assertEquals("04:30 on December 13", Figures.US.clockOnDay(time));
     assertEquals("-0.1", Figures.tenth(-0.06));
     assertEquals("0.0", Figures.tenth(-0.04));
     assertEquals("us", Units.US.label());
