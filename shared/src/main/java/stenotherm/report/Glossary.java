@@ -22,6 +22,11 @@ final class Glossary {
             + " 'too cold' and 'too hot'. The temperature of its body counts, averaged over an hour."
             + " The assumptions call this the alarm band.");
     words.put(
+        "comfortable",
+        "what its label asks of those who handle it. Between that and the ends of its temperatures it"
+            + " bears hours; only what lies outside these counts as harm. What it prefers when it can"
+            + " choose is a single temperature, which a parcel need not have.");
+    words.put(
         "for a moment",
         "Laboratories cool or warm animals quickly until they fail within minutes. The temperature of"
             + " the body must not reach that even for a moment; for hours an animal bears much less."

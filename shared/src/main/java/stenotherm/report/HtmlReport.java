@@ -55,7 +55,6 @@ final class HtmlReport {
     page.deferral().table(tables.overview());
     temperatures(best);
     page.cautions(Cautions.of(report));
-    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
     report
         .changes()
         .ifPresent(
@@ -67,6 +66,7 @@ final class HtmlReport {
                       tables.lesserChanges(tried, verdicts).ifPresent(folded::table);
                       tried.best().ifPresent(change -> paste(folded, change.remedy()));
                     }));
+    rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
     page.folded("Size, mass and warmers", folded -> folded.table(tables.parcels()));
     page.folded(
         "The odds in more detail",

@@ -107,6 +107,7 @@ public record PackingSheet(
   public void print(PrintWriter out) {
     ConsoleText.line(out, title());
     ConsoleText.line(out, answer());
+    ConsoleText.list(out, "Do not send", notWhen());
     ConsoleText.list(out, "Clock", clock());
     List<String> steps = steps().sentences();
     out.println();
@@ -115,7 +116,6 @@ public record PackingSheet(
       ConsoleText.line(out, step + ". " + steps.get(step - 1));
     }
     ConsoleText.list(out, "Odds", odds());
-    ConsoleText.list(out, "Do not send", notWhen());
     ConsoleText.list(out, "Labels (check yours: rules change)", labels());
     ConsoleText.list(out, "On arrival", arrival());
     ConsoleText.list(out, "Cautions", cautions());
@@ -174,12 +174,12 @@ public record PackingSheet(
                 .list(arrival()),
         right ->
             right
+                .heading("Do not send")
+                .list(notWhen())
                 .heading("Clock")
                 .list(clock())
                 .heading("Odds")
                 .list(odds())
-                .heading("Do not send")
-                .list(notWhen())
                 .cautions(cautions()));
     return page.html();
   }
@@ -371,7 +371,7 @@ public record PackingSheet(
                   + figures().temperature(band.low())
                   + " to "
                   + figures().temperature(band.high())
-                  + ".");
+                  + ", where it is comfortable.");
         });
     lines.add(
         "Names and addresses of both ends; telephone of both, answered day and night:"

@@ -156,12 +156,20 @@ final class PackingSteps {
         (covered.isEmpty() ? "Fill all room around and above with " : "Fill the rest above with ")
             + fill()
             + (covered.isEmpty()
-                ? ", so that nothing shifts."
+                ? ", so that nothing shifts" + roomFor(atLid) + "."
                 : ": that alone keeps "
                     + Figures.listed(
                         covered.stream().map(thing -> "'" + thing.name() + "'").toList())
                     + " off the lid."));
     atLid.stream().filter(thing -> thing.gap() <= SAME).forEach(this::put);
+  }
+
+  /** What is taped under the lid needs room when it is closed. */
+  private static String roomFor(List<Thing> atLid) {
+    return atLid.isEmpty()
+        ? ""
+        : "; leave room under the lid for "
+            + Figures.listed(atLid.stream().map(thing -> "'" + thing.name() + "'").toList());
   }
 
   /** The steps in their order. */
@@ -376,7 +384,7 @@ final class PackingSteps {
     boolean isCool = REFRIGERATOR.contains(at.temperature()) && !isSolid;
     return "at "
         + figures.temperature(at.temperature())
-        + (isCool ? ": from the refrigerator, not frozen" : "");
+        + (isCool ? ": from the refrigerator, not frozen; dry it, or no tape holds" : "");
   }
 
   /** What leaks from a pack that lies above the floor of a container could wet the animal. */

@@ -31,6 +31,9 @@ record VerdictWords(Words words) {
   /** Odds below this are worth a sentence on what causes most of them. */
   private static final double WORTH_EXPLAINING = 0.995;
 
+  /** A side that goes wrong less often is told in numbers only. */
+  private static final double WORTH_TELLING = 0.05;
+
   /** The delay that headlines tell of, if journeys were followed so long [h]. */
   private static final int LATE = 24;
 
@@ -63,7 +66,18 @@ record VerdictWords(Words words) {
             ", in reach of a place above " + words.temperature(Tolerance.HOTTEST_TOUCH) + " in ",
             odds.notBurnt())
         + ". "
-        + extreme(assessment);
+        + extreme(assessment, verdict.side())
+        + otherSide(assessment);
+  }
+
+  /** The same of the other side, where that goes wrong so often that a reader wonders when. */
+  private String otherSide(Assessment assessment) {
+    boolean cold = assessment.verdict().side() == Side.COLD;
+    StudyResult odds = assessment.odds();
+    Odds spared = cold ? odds.notTooHot() : odds.notTooCold();
+    return 1 - spared.within() < WORTH_TELLING
+        ? ""
+        : " " + extreme(assessment, cold ? Side.HOT : Side.COLD);
   }
 
   /** What else may befall an animal, where it does. */
@@ -72,8 +86,8 @@ record VerdictWords(Words words) {
   }
 
   /** When and where it is worst on a typical journey, and how it is then on a bad one. */
-  private String extreme(Assessment assessment) {
-    Extreme extreme = Extreme.of(assessment, assessment.verdict().side());
+  private String extreme(Assessment assessment, Side side) {
+    Extreme extreme = Extreme.of(assessment, side);
     Journey journey = assessment.nominal().journey();
     // what is stored at a change of legs belongs to the one that ends
     int number = journey.legUntil(extreme.time());
@@ -252,7 +266,9 @@ record VerdictWords(Words words) {
         + animals(best)
         + late(best)
         + ". "
-        + new ClimateWords(words).reason(best).orElseGet(() -> extreme(best.assessment()));
+        + new ClimateWords(words)
+            .reason(best)
+            .orElseGet(() -> extreme(best.assessment(), best.verdict().side()));
   }
 
   private String late(Judged best) {

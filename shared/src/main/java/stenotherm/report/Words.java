@@ -62,7 +62,8 @@ record Words(Figures figures, boolean dated) implements UnitWords {
   }
 
   private static boolean isOnTape(double metres) {
-    double parts = Lengths.toInches(metres) * 16;
+    double inches = Lengths.toInches(metres);
+    double parts = inches * (inches < 1 ? 16 : 8);
     return Math.abs(parts - Math.rint(parts)) < ROUND_OFF;
   }
 
