@@ -139,7 +139,15 @@ public final class Animals {
         new Suggestions.OtherWord(
             "dart frog", List.of(GREEN_AND_BLACK_POISON_FROG.name(), "dyeing poison frog")));
     words.add(new Suggestions.OtherWord("dumpy", List.of(WHITES_TREE_FROG.name())));
+    // keepers of two continents mean another each
+    words.add(
+        new Suggestions.OtherWord(
+            "green tree frog", List.of(WHITES_TREE_FROG.name(), "American green tree frog")));
+    words.add(
+        new Suggestions.OtherWord(
+            "tarantula", List.of("Chilean rose tarantula", "Mexican red-knee tarantula")));
     words.add(new Suggestions.OtherWord("crestie", List.of("crested gecko")));
+    words.add(new Suggestions.OtherWord("cresty", List.of("crested gecko")));
     words.add(new Suggestions.OtherWord("beardie", List.of(BEARDED_DRAGON.name())));
     words.add(new Suggestions.OtherWord("pacman", List.of("ornate horned frog")));
     KINDS.forEach(
@@ -198,6 +206,16 @@ public final class Animals {
         return animal;
       }
     }
+    Optional<Animal> within = within(wanted);
+    if (within.isPresent()) {
+      throw new InvalidInputException(
+          "animal",
+          "there is no \""
+              + MessageText.of(name, LONGEST_SHOWN)
+              + "\". Did you mean \""
+              + within.get().name()
+              + "\"?");
+    }
     if (Suggestions.closest(name, ALL.stream().map(Animal::name).toList()).isEmpty()) {
       meant(wanted)
           .ifPresent(
@@ -241,6 +259,31 @@ public final class Animals {
         : Suggestions.closest(wanted, ALL.stream().map(Animal::species).toList())
             .flatMap(
                 close -> ALL.stream().filter(each -> each.species().equals(close)).findFirst());
+  }
+
+  /**
+   * The only animal whose name is a part of what is wanted, as of an adult leopard gecko, or ends
+   * with it, as that of the regal jumping spider. A word alone may be a whole kind.
+   */
+  private static Optional<Animal> within(String wanted) {
+    String joined = joined(wanted);
+    boolean hasSeveralWords = spaced(wanted).indexOf(' ') > 0;
+    List<Animal> like =
+        ALL.stream()
+            .filter(
+                animal -> {
+                  String name = joined(normal(animal.name()));
+                  return joined.contains(name) || (hasSeveralWords && name.endsWith(joined));
+                })
+            .toList();
+    boolean isManyThings =
+        OTHER_WORDS.stream().anyMatch(word -> word.piece().equals(spaced(wanted)));
+    return like.size() == 1 && !isManyThings ? Optional.of(like.get(0)) : Optional.empty();
+  }
+
+  /** A name without what people leave out or put in. */
+  private static String joined(String name) {
+    return name.replaceAll("[\\s'’-]", "");
   }
 
   /** Keepers write red eyed as well as red-eyed. */

@@ -1,6 +1,7 @@
 package stenotherm.parcel;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -31,7 +32,8 @@ public final class VesselSizes {
   /** A cup as its users call it; ounces of a cup are fluid ones. */
   private static final Pattern CUP =
       Pattern.compile(
-          "(?i)^([0-9]+)\\s*(?:fl\\s*)?(?:oz|ounces?)(?:\\s+deli)?(?:\\s+(?:cup|container|tub))?$");
+          "(?i)([0-9]*\\.?[0-9]+)[\\s-]*(?:fl(?:uid)?\\.?\\s*)?(?:oz|ounces?)\\.?"
+              + "(?:\\s+(?:deli|plastic|insect))*(?:\\s+(?:cup|container|tub))?");
 
   /** A cup by its volume in metric units. */
   private static final Pattern METRIC_CUP =
@@ -162,6 +164,32 @@ public final class VesselSizes {
     return cup.diameter() * StrictMath.cbrt(volume / cup.volume());
   }
 
+  /** A round cup of the list, or one of another volume [fl oz]. */
+  private static VesselSize fluidOunceCup(double ounces, String given) {
+    String name = Checks.show(ounces, "fl oz");
+    Optional<VesselSize> listed = ALL.stream().filter(each -> each.name().equals(name)).findFirst();
+    if (listed.isPresent()) {
+      return listed.get();
+    }
+    double volume = Volumes.fromFluidOunces(ounces);
+    requireCup(volume / Volumes.fromLitres(1), given);
+    double diameter = diameter(volume);
+    return new VesselSize(
+        name,
+        new Vessel.RoundCup(diameter, height(volume, diameter), CUP_WALL),
+        CUPS_OF_ANY_VOLUME);
+  }
+
+  private static void requireCup(double litres, String given) {
+    if (!LITRES.contains(litres)) {
+      throw new InvalidInputException(
+          "vessel",
+          MessageText.of(given, LONGEST_SHOWN)
+              + " must lie between 20 ml and 5 l (0.7 and 169 fl oz); write the inner size of"
+              + " another, such as 100 x 60 mm");
+    }
+  }
+
   private static VesselSize vial(int fluidDrams, int millimetres) {
     double diameter = Lengths.fromMillimetres(millimetres);
     double length = height(fluidDrams * FLUID_DRAM, diameter);
@@ -192,8 +220,8 @@ public final class VesselSizes {
    * Finds a vessel by its name, without regard to case. A round cup may be called as its users call
    * it, and be one of any volume from 20 ml to 5 l.
    *
-   * @param name for example {@code "8 fl oz"}, {@code "8 oz deli cup"}, {@code "500 ml"} or {@code
-   *     "0.5 l cup"}
+   * @param name for example {@code "8 fl oz"}, {@code "5.5 oz deli cup"}, {@code "500 ml"} or
+   *     {@code "0.5 l cup"}
    * @return the size
    * @throws stenotherm.base.InvalidInputException if there is none; it offers the closest name
    */
@@ -202,13 +230,7 @@ public final class VesselSizes {
     Matcher metric = METRIC_CUP.matcher(stripped);
     if (metric.matches()) {
       double litres = Double.parseDouble(metric.group(1)) / (metric.group(2) == null ? 1 : 1000);
-      if (!LITRES.contains(litres)) {
-        throw new InvalidInputException(
-            "vessel",
-            MessageText.of(stripped, LONGEST_SHOWN)
-                + " must lie between 20 ml and 5 l; write the inner size of another, such as 100 x 60"
-                + " mm");
-      }
+      requireCup(litres, stripped);
       return metricCup(litres);
     }
     if (DECIMAL_COMMA.matcher(stripped).matches()) {
@@ -218,8 +240,10 @@ public final class VesselSizes {
               + MessageText.of(stripped, LONGEST_SHOWN)
               + "\" has a comma, write a point as the decimal mark, as in 0.5 l");
     }
-    String plain = CUP.matcher(stripped).replaceFirst("$1 fl oz");
-    boolean isCup = ALL.stream().anyMatch(each -> each.name().equals(plain));
-    return Suggestions.find("vessel", isCup ? plain : name, ALL, VesselSize::name);
+    Matcher cup = CUP.matcher(stripped);
+    if (cup.matches()) {
+      return fluidOunceCup(Double.parseDouble(cup.group(1)), stripped);
+    }
+    return Suggestions.find("vessel", name, ALL, VesselSize::name);
   }
 }

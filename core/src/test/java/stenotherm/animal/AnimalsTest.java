@@ -65,13 +65,34 @@ class AnimalsTest {
     "blue dart frog, 'green and black poison frog, dyeing poison frog'",
     "gecko, leopard gecko",
     "pacman frog, ornate horned frog",
-    "tree frog, 'White''s tree frog, American green tree frog, red-eyed tree frog, '"
+    "tree frog, 'White''s tree frog, American green tree frog, red-eyed tree frog, '",
+    // not the only one that keepers mean, though the only one whose name ends so
+    "green tree frog, 'American green tree frog, White''s tree frog'",
+    "tarantula sling, 'Chilean rose tarantula, Mexican red-knee tarantula'",
+    "cresty, crested gecko."
   })
   void hintsAtWhatUsersCallOtherwise(String given, String first) {
     String problem =
         assertThrows(InvalidInputException.class, () -> Animals.named(given)).problem();
     String start = "Closest of the " + Animals.all().size() + " known: " + first;
     assertTrue(problem.contains(start), problem);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "adult leopard gecko, leopard gecko",
+    "'leopard gecko, male', leopard gecko",
+    "baby ball pythons, ball python",
+    "jumping spider, regal jumping spider",
+    "king snake, California kingsnake",
+    "day gecko, giant day gecko",
+    "hermit crab, Caribbean hermit crab",
+    "whites tree frog, White's tree frog"
+  })
+  void offersTheOnlyOneWhoseNameIsAPart(String given, String name) {
+    String problem =
+        assertThrows(InvalidInputException.class, () -> Animals.named(given)).problem();
+    assertTrue(problem.endsWith("Did you mean \"" + name + "\"?"), problem);
   }
 
   @ParameterizedTest

@@ -52,13 +52,35 @@ class SizesTest {
   void cupsAreFoundByTheWordsOfTheirUsers() {
     VesselSize cup = VesselSizes.named("16 fl oz");
     for (String words :
-        List.of("16 fl oz cup", " 16 oz deli cup", "16oz", "16 OZ Tub", "16 ounce container ")) {
+        List.of(
+            "16 fl oz cup",
+            " 16 oz deli cup",
+            "16oz",
+            "16 OZ Tub",
+            "16 ounce container ",
+            "16-oz cup",
+            "16 fl. oz.",
+            "16 fluid ounces",
+            "16 oz plastic deli cup",
+            "16 oz insect cup")) {
       assertEquals(cup, VesselSizes.named(words), words);
     }
-    for (String other : List.of("17 oz deli cup", "16 oz jar", "16 fl cup", "oz")) {
+    for (String other : List.of("17 oz jar", "16 oz jar", "16 fl cup", "oz")) {
       String message =
           assertThrows(InvalidInputException.class, () -> VesselSizes.named(other)).getMessage();
       assertTrue(message.contains("there is no \"" + other + "\""), message);
+    }
+  }
+
+  @Test
+  void cupsAreFoundByAnyVolumeInFluidOunces() {
+    VesselSize size = VesselSizes.named("5.5 oz deli cup");
+    assertEquals("5.5 fl oz", size.name());
+    assertEquals(Volumes.fromFluidOunces(5.5), size.vessel().volume(), 1e-15);
+    for (String other : List.of("0.5 oz", "170 oz")) {
+      String message =
+          assertThrows(InvalidInputException.class, () -> VesselSizes.named(other)).getMessage();
+      assertTrue(message.contains(other + " must lie between 20 ml and 5 l (0.7 and"), message);
     }
   }
 

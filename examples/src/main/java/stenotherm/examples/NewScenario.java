@@ -21,6 +21,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -30,6 +31,8 @@ import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Animals;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
+import stenotherm.base.Provenance;
+import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 import stenotherm.base.Volumes;
 import stenotherm.journey.JourneyTemplate;
@@ -56,10 +59,6 @@ import stenotherm.warmer.Warmers;
             + " be answered.",
     footer = ConsoleCommand.PROGRAM + "new my-scenario.yaml")
 final class NewScenario extends ConsoleCommand implements Callable<Integer> {
-  /** Containers for animals that none with a name has room for. */
-  private static final List<String> LARGE_CUPS =
-      List.of("250 x 200 x 120 mm", "400 x 300 x 200 mm", "900 x 600 x 400 mm");
-
   /** In which measures things are bought, and what is usual in them. */
   private enum Measures {
     METRIC(
@@ -70,7 +69,14 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         "EPS 20 20 mm",
         "20, 30 and 40 mm",
         "-2 to 7 °C",
-        "27 °C"),
+        "27 °C",
+        List.of("250 x 200 x 120 mm", "400 x 300 x 200 mm", "900 x 600 x 400 mm"),
+        "12 g",
+        List.of(
+            "inner size such as 110 x 80 x 60 mm, or diameter and height such as 100 x 60 mm;",
+            "a round cup by any volume such as 300 ml; by name:"),
+        "EPS 20 is white, of beads, 20 kg/m3",
+        List.of("22 x 18 x 16 cm carton", "200 x 170 x 150 mm")),
     US(
         "us",
         List.of("us", "u.s.", "usa", "imperial", "in", "inch", "inches", "oz", "°f", "f"),
@@ -79,7 +85,14 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         "EPS 20 3/4 in",
         "1/2, 3/4, 1, 1 1/2 and 2 in",
         "28 to 45 °F",
-        "80 °F");
+        "80 °F",
+        List.of("10 x 8 x 5 in", "16 x 12 x 8 in", "36 x 24 x 16 in"),
+        "1.5 oz or 40 grams",
+        List.of(
+            "inner size such as 4 x 3 x 2 1/2 in, or diameter and height such as 4 x 2 1/2 in;",
+            "a round cup by any volume such as 10 fl oz or 10 oz deli cup; by name:"),
+        "EPS 20 is white, of beads, 1.25 lb/ft3",
+        List.of("9 x 9 x 8 in carton", "8 x 7 x 6 in"));
 
     private final String label;
     private final List<String> words;
@@ -95,6 +108,16 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     /** From which high on no warmer is offered. */
     private final String hot;
 
+    /** Containers for animals that none with a name has room for. */
+    private final List<String> largeCups;
+
+    /** What may be answered, in these measures. */
+    private final String mass;
+
+    private final List<String> cups;
+    private final String density;
+    private final List<String> boxSizes;
+
     Measures(
         String label,
         List<String> words,
@@ -103,7 +126,12 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         String foam,
         String thicknesses,
         String weather,
-        String hot) {
+        String hot,
+        List<String> largeCups,
+        String mass,
+        List<String> cups,
+        String density,
+        List<String> boxSizes) {
       this.label = label;
       this.words = words;
       this.usualBox = usualBox;
@@ -112,6 +140,11 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       this.thicknesses = thicknesses;
       this.weather = weather;
       this.hot = hot;
+      this.largeCups = largeCups;
+      this.mass = mass;
+      this.cups = cups;
+      this.density = density;
+      this.boxSizes = boxSizes;
     }
 
     List<BoxSize> boxes() {
@@ -134,7 +167,13 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   private static final int LONGEST_SHOWN = 40;
   private static final String NONE = "none";
-  private static final List<String> NOTHING = List.of(NONE, "no", "n", "without", "nothing");
+  private static final List<String> NOTHING =
+      List.of(NONE, "no", "n", "without", "nothing", "no heat", "no heat pack");
+
+  /** A warmer without its place, as in {@code 40 hour heat pack}. */
+  private static final Pattern HOURS =
+      Pattern.compile("(?i)[0-9]+[\\s-]*h(?!.*\\b(?:on|at|in|under|to)\\b).*");
+
   private static final String USUAL_WARMER = "40 hour warmer on lid";
 
   /** Two nights and two days are more than forty hours. */
@@ -150,11 +189,11 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   /** A length with its unit, as in {@code 30 mm} or {@code 1 1/2 in}. */
   private static final Pattern THICKNESS =
-      Pattern.compile("[0-9][0-9./\\s-]*(?:mm|cm|in|inch|inches|\")");
+      Pattern.compile("[0-9¼-¾⅐-⅞.][0-9¼-¾⅐-⅞./\\s-]*(?:mm|cm|in\\.?|inch|inches|\")");
 
-  /** Three lengths with nothing that says carton, as in {@code 8x8x7 in}. */
+  /** Three lengths with nothing after their unit, as in {@code 8x8x7 in}. */
   private static final Pattern OUTER_SIZE =
-      Pattern.compile("[0-9][^xX×]*[xX×][^xX×]*[xX×](?:(?!carton)[^xX×])*");
+      Pattern.compile("[0-9][^xX×]*[xX×][^xX×]*[xX×][^xX×]*?(?:mm|cm|in\\.?|inch|inches|ft|\")");
 
   @Parameters(
       arity = "0..1",
@@ -246,7 +285,9 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             in,
             "Sealed when?",
             isRecorded() ? "2014-01-15 15:00" : day,
-            List.of("day and hour at the origin, such as 2026-03-12 15:00 or March 12, 2026, 3 pm"),
+            List.of(
+                "day and hour on the clock at the origin, such as 2026-03-12 15:00 or",
+                "March 12, 2026, 3 pm; without a time zone"),
             answer -> {
               day = answer;
               return fault();
@@ -314,6 +355,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   private boolean askMass(BufferedReader in) throws IOException {
     String usual = UsualMasses.of(animal);
+    Source source = UsualMasses.source(animal);
     out()
         .println(
             "  "
@@ -321,13 +363,15 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
                 + " is usual for an adult "
                 + animal.name()
                 + ": "
-                + UsualMasses.source(animal).text()
+                + (source.provenance() == Provenance.READ
+                    ? source.work() + ", " + source.locator()
+                    : source.text())
                 + ". Weigh yours: a lighter one cools faster.");
     return question(
         in,
         "How heavy is it?",
         usual,
-        List.of("a mass with its unit, such as 12 g or 1.5 oz; of two animals 2 x 12 g"),
+        List.of("a mass with its unit, such as " + measures.mass + "; of two animals 2 x 12 g"),
         this::takeMass);
   }
 
@@ -335,12 +379,16 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     String usual = smallestCup();
     out()
         .println(
-            "  A container in which it has room to turn (assumed: ten times its body) is "
-                + usual
-                + ". Type yours if it is another.");
-    List<String> help = new ArrayList<>();
-    help.add("inner size such as 110 x 80 x 60 mm, or diameter and height such as 100 x 60 mm;");
-    help.add("a round cup by any volume such as 300 ml; by name:");
+            (usual.endsWith("bag")
+                    ? "  No cup or lidded box of the list has room for it to turn (assumed: ten times"
+                        + " its body); cloth gives way, so "
+                        + usual
+                        + " is offered."
+                    : "  A container in which it has room to turn (assumed: ten times its body) is "
+                        + usual
+                        + ".")
+                + " Type yours if it is another.");
+    List<String> help = new ArrayList<>(measures.cups);
     measures.vessels().stream().map(NewScenario::called).forEach(help::add);
     return question(
         in,
@@ -360,7 +408,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         foam,
         List.of(
             measures.thicknesses + " are usual (common practice, no source);",
-            "EPS 20 is white, of beads, 20 kg/m3; XPS is smooth, of one colour; PUR, PIR;",
+            measures.density + "; XPS is smooth, of one colour; PUR, PIR;",
             "a thickness alone is white foam of beads whose density you do not know; none"),
         answer -> {
           foam = THICKNESS.matcher(answer).matches() ? "foam " + answer : answer;
@@ -371,8 +419,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private boolean askBox(BufferedReader in) throws IOException {
     String usual = smallestBox();
     List<String> help = new ArrayList<>();
-    help.add("inner size of a carton such as 9 x 9 x 8 in carton or 22 x 18 x 16 cm carton, or");
-    help.add("outer size such as 200 x 170 x 150 mm; by name:");
+    help.add("inner size of a carton such as " + measures.boxSizes.get(0) + ", or");
+    help.add("outer size such as " + measures.boxSizes.get(1) + "; by name:");
     measures.boxes().stream().map(BoxSize::name).forEach(help::add);
     return question(
         in,
@@ -381,14 +429,18 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         help,
         answer -> {
           box = answer;
-          if (OUTER_SIZE.matcher(answer).matches()) {
-            out()
-                .println(
-                    "  Taken as the outer size. For a carton of this size inside, write "
-                        + MessageText.of(answer, LONGEST_SHOWN)
-                        + " carton.");
+          Optional<String> fault = fault().isEmpty() ? Optional.empty() : faultWithUsualWarmer();
+          if (!OUTER_SIZE.matcher(answer).matches()) {
+            return fault;
           }
-          return fault().isEmpty() ? Optional.empty() : faultWithUsualWarmer();
+          String taken =
+              "Taken as the outer size. For a carton of this size inside, write "
+                  + MessageText.of(answer, LONGEST_SHOWN)
+                  + " carton.";
+          if (fault.isEmpty()) {
+            out().println("  " + taken);
+          }
+          return fault.map(why -> taken + " As it is, " + why);
         });
   }
 
@@ -398,6 +450,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             ? Optional.of("With highs of " + measures.hot + " or more (assumed) it may overheat.")
             : faultWithUsualWarmer().map(each -> "It does not fit: " + MessageText.of(each));
     against.ifPresent(why -> out().println("  A " + usualWarmer() + " is not offered. " + why));
+    out().println("  Answer none, or hours and place, such as 40 hour heat pack on lid.");
     return question(
         in,
         "Which warmer?",
@@ -405,7 +458,14 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         warmers(),
         answer -> {
           warmer = NOTHING.contains(answer.toLowerCase(Locale.ROOT)) ? NONE : answer;
-          return fault();
+          if (HOURS.matcher(answer).matches()) {
+            warmer = answer + " on lid";
+          }
+          Optional<String> fault = fault();
+          if (fault.isEmpty() && !warmer.equals(NONE) && !warmer.equals(answer)) {
+            out().println("  Taken as " + MessageText.of(warmer, LONGEST_SHOWN) + ".");
+          }
+          return fault;
         });
   }
 
@@ -427,17 +487,16 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   }
 
   private static List<String> warmers() {
-    List<String> warmers = new ArrayList<>(List.of(NONE));
-    Warmers.all().stream()
-        .map(WarmerClass::name)
-        .map(name -> name + " on lid")
-        .forEach(warmers::add);
-    return warmers;
+    return List.of(
+        "none, or one of",
+        Warmers.all().stream().map(WarmerClass::name).collect(Collectors.joining(", ")) + ",",
+        "then its place: on lid, on left, on right, on front, on back or on floor;",
+        "heat pack means warmer, and without a place it lies on the lid");
   }
 
-  private static List<String> weathers() {
+  private List<String> weathers() {
     return List.of(
-        "overnight low and daily high at both ends, such as -2 to 7 °C",
+        "overnight low and daily high at both ends, such as " + measures.weather,
         "two recorded places, such as New York, UTC-5 to Seattle, UTC-8 (days of 2012 to 2015)");
   }
 
@@ -515,7 +574,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     if (Animals.group(animal).filter(AnimalGroup.REPTILE::equals).isPresent()) {
       bags.forEach(each -> names.add(each.name()));
     }
-    names.addAll(LARGE_CUPS);
+    names.addAll(measures.largeCups);
     return firstThatFits(names, each -> cup = each);
   }
 

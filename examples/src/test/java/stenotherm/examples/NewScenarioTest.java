@@ -223,13 +223,55 @@ class NewScenarioTest {
     "'dyeing poison frog, 5 g', 4 fl oz cup",
     "'leopard gecko, 40 g', 16 fl oz cup",
     "'axolotl, 140 g', large lidded box",
-    "'axolotl, 150 g', 250 x 200 x 120 mm",
+    "'axolotl, 150 g', 10 x 8 x 5 in",
     "'corn snake, 500 g', large cloth bag"
   })
   void aContainerWithRoomToTurnIsOffered(String animal, String offered) {
     answer(animal + "\n");
     assertTrue(
         out.toString().contains("Which container? [" + offered + "] "), () -> out.toString());
+  }
+
+  /** Why a snake is not offered a cup. */
+  @Test
+  void aBagIsOfferedWithItsReason() {
+    answer("corn snake, 500 g\n");
+    assertTrue(
+        out.toString().contains("cloth gives way, so large cloth bag is offered."), out::toString);
+  }
+
+  @Test
+  void examplesAreInTheMeasuresChosen() {
+    String help = "?\n\n?\n\n?\n\n?\n\n?\n\n?\n\n";
+    answer("\n" + help);
+    String us = out.toString();
+    for (String example : List.of("1.5 oz", "4 x 2 1/2 in", "lb/ft3", "8 x 7 x 6 in", "28 to 45")) {
+      assertTrue(us.contains("such as " + example) || us.contains(example + ";"), example);
+    }
+    assertFalse(us.matches("(?s).*[0-9] (?:mm|cm|ml|kg/m3|°C)\\b.*"), us);
+    answerAll("metric\n\n\n" + help);
+    String metric = out.toString().substring(us.length());
+    assertTrue(metric.contains("such as 22 x 18 x 16 cm carton"), metric);
+    assertFalse(metric.matches("(?s).*[0-9] (?:in|oz|fl oz|lb/ft3|°F)\\b.*"), metric);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "40 hour heat pack, 40 hour heat pack on lid",
+    "40 hr warmer, 40 hr warmer on lid",
+    "72 hour heat pack on left, 72 hour heat pack on left",
+    "no heat, none",
+    "n, none"
+  })
+  void wordsForWarmersAreUnderstood(String typed, String written) throws IOException {
+    assertEquals(
+        0, answer("\n\n\n\n10 x 10 x 8 in carton\n\n" + typed + "\n\n"), () -> out + "" + err);
+    assertTrue(Files.readString(file).contains("warmer: '" + written + "'"));
+    assertEquals(
+        written.equals(typed + " on lid"),
+        out.toString().contains("Taken as " + written + "."),
+        out::toString);
+    assertTrue(out.toString().contains("such as 40 hour heat pack on lid."), out::toString);
   }
 
   @Test
@@ -261,6 +303,13 @@ class NewScenarioTest {
     assertTrue(out.toString().contains("Taken as the outer size. " + told), out::toString);
     int before = out.toString().length();
     answer("\n\n\n\n10x10x9 in carton\n");
-    assertFalse(out.toString().substring(before).contains("Taken as"), out::toString);
+    answer("\n\n\n\n10x10x9\n");
+    answer("\n\n\n\n10x10x9 in box\n");
+    String later = out.toString().substring(before);
+    assertFalse(later.contains("Taken as"), later);
+    assertTrue(later.contains("write for example 10x10x9 mm or 10x10x9 in"), later);
+    assertTrue(later.contains("write 10x10x9 in carton for a carton of this size"), later);
+    answer("\n\n\n\n5x5x5 in\n");
+    assertTrue(out.toString().contains("5x5x5 in carton. As it is, 'cup' sticks"), out::toString);
   }
 }

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.MessageText;
 import stenotherm.grid.Box;
 import stenotherm.parcel.BoxSize;
 import stenotherm.parcel.Dimensions;
@@ -30,7 +31,16 @@ final class BoxReader {
 
   private static final Map<String, List<Axis>> OVERLAPS = overlaps();
 
+  /** Longest size that a message repeats. */
+  private static final int LONGEST_SHOWN = 40;
+
   private static final Pattern CARTON = Pattern.compile("(?is)(.+?)(\\s+cube)?\\s+carton");
+
+  /** A size with a word after it that does not tell what it is the size of. */
+  private static final Pattern SOME_BOX =
+      Pattern.compile(
+          "(?is)(.*?)(\\s+cube)?"
+              + "(?:\\s+(?:box|carton|cardboard|shipping|inside|outside|inner|outer))+");
 
   private final KeyedSection packing;
   private final List<WallLayer> board;
@@ -160,6 +170,18 @@ final class BoxReader {
   }
 
   private static Box ofSize(ScalarNode node) {
+    Matcher some = SOME_BOX.matcher(node.text());
+    if (some.matches() && some.group(1).matches("(?s)[0-9].*")) {
+      String size = MessageText.of(some.group(1), LONGEST_SHOWN);
+      String cube = some.group(2) == null ? "" : " cube";
+      throw node.fail(
+          "may be its size inside or outside, write "
+              + size
+              + cube
+              + " carton for a carton of"
+              + " this size inside"
+              + (cube.isEmpty() ? ", or " + size + " for its outer size" : ""));
+    }
     Size size = node.size();
     return node.locate(() -> Box.ofSize(size.x(), size.y(), size.z()));
   }

@@ -162,10 +162,11 @@ final class ContainerReader {
               + MessageText.of(holed.group(1), LONGEST_SHOWN)
               + ", holes: 8 x 2 mm}; without it so many count");
     }
-    if (!text.matches("(?s)[\\s+\\-−.]*[0-9].*[xX×].*")) {
+    int lengths = size.factors();
+    if (lengths == 1) {
       return named(size.locate(() -> VesselSizes.named(text)));
     }
-    return text.split("[xX×]", -1).length == 2 ? round(size) : boxed(size);
+    return lengths == 2 ? round(size) : boxed(size);
   }
 
   private Vessel named(VesselSize size) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stenotherm.base.MessageText;
 import stenotherm.base.Suggestions;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
@@ -52,14 +53,39 @@ enum EverydayWords {
   PACK("in a pack", Map.of());
 
   private static final Pattern WARMER =
-      Pattern.compile("(?i)([0-9]+)[\\s-]*(?:h|hr|hrs|hour|hours)(?:\\s+(?:warmer|heat\\s?pack))?");
+      Pattern.compile(
+          "(?i)([0-9]+)[\\s-]*(?:h|hr|hrs|hour|hours)\\.?"
+              + "(?:(?:\\s+(?:shipping|air[\\s-]activated))*\\s+(?:warmer|heat\\s?pack))?");
+
+  /** Several warmers in one text. */
+  private static final Pattern SEVERAL =
+      Pattern.compile(
+          "(?i)(?:[0-9]\\s*[x×]\\s*|[0-9]\\s+|two\\s+|three\\s+)([0-9]+\\D+?)s?"
+              + "(?:\\s+(?:on|at|taped)\\b.*)?");
+
+  private static final Pattern COLD = Pattern.compile("(?i).*\\b(?:cold|ice|cool|gel|phase).*");
+
+  /** Longest name that a message repeats. */
+  private static final int LONGEST_SHOWN = 40;
 
   private static final String PAPERS =
       "write shredded paper, crumpled newspaper (packed tight) or loosely crumpled newspaper";
 
+  /** What is put into boxes and has no values in the catalogue. */
+  private static final Pattern UNKNOWN_FILLS =
+      Pattern.compile(
+          "\\b(?:hay|straw|aspen|shavings?|sawdust|poly-?fill|pillows?|cotton|fill)\\b");
+
+  private static final String FILLS =
+      "write one that is, such as shredded paper, foam peanuts, bubble wrap, moss or wood wool, or"
+          + " none";
+
   private static final Set<String> NOTHING = Set.of("nothing", "empty", "air", "no");
 
-  private static final Pattern SOME_FOAM = Pattern.compile("foam|styro|polystyrene");
+  private static final Pattern SOME_FOAM = Pattern.compile("foam|styro|polystyrene|insulation");
+
+  /** Foam of it is not that of another plastic with a name like it. */
+  private static final Pattern POLYSTYRENE = Pattern.compile("styro|polystyrene");
 
   private static final String FOAMS =
       "write foam (white, of beads), XPS (smooth, of one colour), PUR, foil-faced PIR or"
@@ -110,6 +136,10 @@ enum EverydayWords {
           Map.entry("packed", "sealed"),
           Map.entry("duration", "for"),
           Map.entry("temperature", "ambient"),
+          Map.entry("cups", "containers"),
+          Map.entry("low", "lows/highs"),
+          Map.entry("high", "lows/highs"),
+          Map.entry("temperatures", "lows/highs"),
           Map.entry("weather", "lows/highs"));
 
   private final String where;
@@ -165,8 +195,38 @@ enum EverydayWords {
     if (this == FILL && NOTHING.contains(word)) {
       throw node.fail("is written none, for a box with nothing but air in it");
     }
-    if (this == WALL && SOME_FOAM.matcher(word).find() && near.isEmpty()) {
+    if (this == FILL && near.isEmpty() && word.contains("peanut")) {
+      throw node.fail("is written foam peanuts or starch peanuts");
+    }
+    if (this == FILL && near.isEmpty() && UNKNOWN_FILLS.matcher(word).find()) {
+      throw node.fail("is no fill that is known, " + FILLS);
+    }
+    boolean isPolystyrene =
+        POLYSTYRENE.matcher(word).find()
+            && near.filter(name -> POLYSTYRENE.matcher(name.toLowerCase(Locale.ROOT)).find())
+                .isEmpty();
+    if (this == WALL && SOME_FOAM.matcher(word).find() && (near.isEmpty() || isPolystyrene)) {
       throw node.fail("may be one of several foams, " + FOAMS);
+    }
+  }
+
+  /** Refuses what is no single warmer, and says where it is written. */
+  static void refuseOtherThanWarmer(ScalarNode node) {
+    Matcher several = SEVERAL.matcher(node.text());
+    if (several.matches()) {
+      String one = MessageText.of(several.group(1), LONGEST_SHOWN);
+      throw node.fail(
+          "is more than one, each of which is written under warmers with its place, for example"
+              + " warmers: ["
+              + one
+              + " on left, "
+              + one
+              + " on right]");
+    }
+    if (COLD.matcher(node.text()).matches()) {
+      throw node.fail(
+          "is no warmer; what cools has a key of its own, packs, as in packs: [{pack: gel pack on"
+              + " lid, size: 150 x 100 x 20 mm, start: 4 °C}]");
     }
   }
 
@@ -174,6 +234,15 @@ enum EverydayWords {
   static String warmer(String text) {
     Matcher hours = WARMER.matcher(text);
     String name = hours.matches() ? hours.group(1) + " hour warmer" : text;
-    return Warmers.all().stream().anyMatch(each -> each.name().equals(name)) ? name : text;
+    return isKnown(name) ? name : text;
+  }
+
+  /** Tells whether a text names a warmer of the catalogue. */
+  static boolean isWarmer(String text) {
+    return isKnown(warmer(text));
+  }
+
+  private static boolean isKnown(String name) {
+    return Warmers.all().stream().anyMatch(each -> each.name().equals(name));
   }
 }

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stenotherm.base.Face;
 import stenotherm.text.ScalarNode;
@@ -16,6 +18,11 @@ final class Faces {
   /** Other words for faces; a container may have one as its name, unlike a face's own name. */
   private static final Map<String, Face> OTHER_WORDS =
       Map.of("top", Face.Z_MAX, "bottom", Face.Z_MIN);
+
+  private static final Set<String> SIDES = Set.of("side", "sides");
+
+  /** A word that adds nothing after the name of a face. */
+  private static final Pattern WALL = Pattern.compile("(?<=\\w)\\s+(?:side|wall)$");
 
   private Faces() {}
 
@@ -37,12 +44,15 @@ final class Faces {
 
   /** The face that a file names. */
   static Face of(ScalarNode node) {
-    if (node.text().equals("side")) {
+    if (SIDES.contains(node.text())) {
       throw node.fail(
-          "'side' does not say which of the four, write left or right (the ends of the box's first"
+          "'"
+              + node.text()
+              + "' does not say which of the four, write left or right (the ends of the box's first"
               + " length), front or back (the ends of its second)");
     }
-    Face other = OTHER_WORDS.get(node.text());
-    return other == null ? node.choice(NAMES) : other;
+    ScalarNode bare = node.piece(WALL.matcher(node.text()).replaceFirst(""));
+    Face other = OTHER_WORDS.get(bare.text());
+    return other == null ? bare.choice(NAMES) : other;
   }
 }

@@ -235,7 +235,10 @@ sealed interface Form {
 
   /** A number with its unit. */
   static Form of(Quantity quantity, String example) {
-    String fractions = quantity == Quantity.LENGTH ? "; fractions such as `1 1/2 in`, too" : "";
+    String fractions =
+        quantity == Quantity.LENGTH || quantity == Quantity.MASS
+            ? "; fractions such as `1 1/2 " + (quantity == Quantity.MASS ? "oz" : "in") + "`, too"
+            : "";
     return written(
         quantity.kind() + " (" + String.join(", ", quantity.unitNames()) + fractions + ")",
         List.of(example));

@@ -100,6 +100,7 @@ final class JourneyReader {
           ? journey.node().failAt(TEMPLATE, "cannot be given together with legs")
           : node.fail("must have legs, or a template such as template: overnight by air");
     }
+    journey.optional(TEMPLATE).ifPresent(JourneyReader::refuseShortForm);
     Faults faults = new Faults();
     Optional<Sites> places = faults.attempt(() -> sites(journey));
     Optional<ScalarNode> when =
@@ -163,10 +164,42 @@ final class JourneyReader {
           "must be a template and a daily low and high, write for example overnight by air, 28 to"
               + " 45 °F, or write the journey out");
     }
+    refuseDate(scalar);
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(TEMPLATE, text.substring(0, comma));
     texts.put(Sites.LOWS_HIGHS, text.substring(comma + 1));
     return scalar.shortFor(texts);
+  }
+
+  /** Refuses a date in the short form of a journey, which has no room for it. */
+  private static void refuseDate(ScalarNode scalar) {
+    String[] parts = scalar.text().split("\\s*,\\s*", 3);
+    if (parts.length == 3 && scalar.piece(parts[1]).isRange() && scalar.piece(parts[2]).isDated()) {
+      throw scalar.fail(
+          "has a date, which goes with keys alone, write journey: {template: "
+              + MessageText.of(parts[0], LONGEST_NAME)
+              + ", lows/highs: "
+              + MessageText.of(parts[1], LONGEST_NAME)
+              + ", sealed: '"
+              + MessageText.of(parts[2], LONGEST_NAME)
+              + "'}");
+    }
+  }
+
+  /** Refuses a template that has its weather beside it, as the short form of a journey has. */
+  private static void refuseShortForm(Node node) {
+    if (node instanceof ScalarNode scalar && !scalar.isBlank()) {
+      String text = scalar.text();
+      int comma = text.lastIndexOf(',');
+      if (comma > 0 && scalar.piece(text.substring(comma + 1)).isRange()) {
+        String weather = MessageText.of(text.substring(comma + 1).strip(), LONGEST_NAME);
+        throw scalar.fail(
+            "has the weather beside it, which has a key of its own here, write template: "
+                + MessageText.of(text.substring(0, comma).strip(), LONGEST_NAME)
+                + " and on another line lows/highs: "
+                + weather);
+      }
+    }
   }
 
   /** A date that only names hours has a preset; one that decides about weather or sun has none. */

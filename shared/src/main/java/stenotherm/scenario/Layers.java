@@ -2,8 +2,11 @@ package stenotherm.scenario;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import stenotherm.base.MessageText;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.parcel.VacuumPanel;
@@ -22,6 +25,15 @@ final class Layers {
   /** Plastic thicker than the wall of any container is meant as foam [m]. */
   private static final double THICKEST_PLASTIC = 0.005;
 
+  private static final Pattern THICKNESS_ALONE =
+      Pattern.compile("(?i)[0-9./\\s-]+(?:mm|cm|in\\.?|inch(?:es)?|\")");
+
+  private static final Set<String> NOTHING =
+      Set.of("no", "nothing", "no foam", "no insulation", "without");
+
+  /** Longest thickness that a message repeats. */
+  private static final int LONGEST_SHOWN = 20;
+
   private static final Pattern EPS = Pattern.compile("(?i)EPS\\s*([0-9]+(?:\\.[0-9]+)?)");
 
   private Layers() {}
@@ -29,15 +41,29 @@ final class Layers {
   /** One layer or several, the outermost first, or none. */
   static List<WallLayer> read(Node node, Assumptions assumptions) {
     if (node instanceof ScalarNode scalar) {
-      return scalar.text().equals(NONE)
-          ? List.of()
-          : List.of(layer(scalar, EverydayWords.WALL, assumptions));
+      return scalar.text().equals(NONE) ? List.of() : List.of(wall(scalar, assumptions));
     }
     List<WallLayer> layers = new ArrayList<>();
     for (ScalarNode each : node.asSequence().scalars()) {
-      layers.add(layer(each, EverydayWords.WALL, assumptions));
+      layers.add(wall(each, assumptions));
     }
     return layers;
+  }
+
+  private static WallLayer wall(ScalarNode node, Assumptions assumptions) {
+    if (NOTHING.contains(node.text().toLowerCase(Locale.ROOT))) {
+      throw node.fail("is written none, for walls of board alone");
+    }
+    String text = node.writtenOut();
+    if (THICKNESS_ALONE.matcher(text).matches()) {
+      String thickness = MessageText.of(text, LONGEST_SHOWN);
+      throw node.fail(
+          "is a thickness without a material, write for example foam "
+              + thickness
+              + " (white, of beads) or XPS "
+              + thickness);
+    }
+    return layer(node, EverydayWords.WALL, assumptions);
   }
 
   /** A material and its thickness, or a kind of vacuum panel and its three extents. */
@@ -47,7 +73,8 @@ final class Layers {
         return panel(panel, node);
       }
     }
-    NamedQuantity layer = NamedQuantity.of(node, "a material and a thickness", "EPS 20, 19 mm");
+    NamedQuantity layer =
+        NamedQuantity.of(node, "a material and a thickness", "EPS 20 19 mm or EPS 20 3/4 in");
     Material material = material(layer.name(), words, assumptions);
     double thickness = layer.quantity().length();
     if (material.equals(Materials.POLYSTYRENE) && thickness > THICKEST_PLASTIC) {

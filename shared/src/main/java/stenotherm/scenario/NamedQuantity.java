@@ -42,9 +42,15 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
               + "\\s+(\\p{L}.*)",
           Pattern.DOTALL);
 
+  /** A word that adds nothing to a thickness. */
+  private static final Pattern THICK = Pattern.compile("(?i)\\s+thick$");
+
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[0-9],[0-9]");
+
   /** Splits a text. */
   static NamedQuantity of(ScalarNode node, String what, String example) {
-    String text = node.text();
+    String text = node.writtenOut();
+    text = text.length() <= LONGEST ? THICK.matcher(text).replaceFirst("") : text;
     if (text.length() <= LONGEST) {
       Matcher counted = COUNTED.matcher(text);
       if (counted.matches()) {
@@ -66,6 +72,9 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
     Matcher first = text.length() <= LONGEST ? QUANTITY_FIRST.matcher(text) : null;
     if (first != null && first.matches()) {
       return new NamedQuantity(node.piece(first.group(2)), node.piece(first.group(1)));
+    }
+    if (DECIMAL_COMMA.matcher(text).find()) {
+      throw node.fail("has a comma in a number, write a point as the decimal mark, as in 0.75 in");
     }
     throw node.fail("must be " + what + " with its unit, write for example " + example);
   }

@@ -10,6 +10,7 @@ import stenotherm.animal.Proportions;
 import stenotherm.animal.TemperatureBand;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.MessageText;
 import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
@@ -29,6 +30,19 @@ final class OccupantReader {
   private static final Pattern COUNTED =
       Pattern.compile("([0-9]{1,6})\\s*[x×X]\\s*(\\S.*)", Pattern.DOTALL);
 
+  /** Two animals in one text, each with its mass. */
+  private static final Pattern SEVERAL_KINDS =
+      Pattern.compile(
+          "(?is)(\\D+\\d[\\d.]*\\s*(?:g|oz)\\w*)\\s*(?:,|;|&|\\+|\\band\\b)\\s*\\p{L}{3}.*\\d.*");
+
+  /** How many there are, before their name. */
+  private static final Pattern NUMBER_FIRST =
+      Pattern.compile(
+          "(?is)(?:[0-9]{1,3}\\s*[x×]?|two|three|four|a\\s+pair\\s+of)\\s+"
+              + "(?!(?:g|gm|kg|oz|lb|gram|kilo|kilogram|ounce|pound)s?\\b)\\p{L}{3}.*");
+
+  private static final int LONGEST_SHOWN = 40;
+
   /** Messages have room for some 300 characters. */
   private static final int LONGEST_LISTING = 150;
 
@@ -41,6 +55,20 @@ final class OccupantReader {
   }
 
   private static Occupant named(ScalarNode node) {
+    Matcher several = SEVERAL_KINDS.matcher(node.text());
+    if (several.matches()) {
+      throw node.fail(
+          "names more than one animal; each kind has a container of its own: in place of animal and"
+              + " cup write containers: [{name: left, size: 16 oz cup, animal: '"
+              + MessageText.of(several.group(1), LONGEST_SHOWN)
+              + "'}, {name: right, ...}]");
+    }
+    Matcher many = NUMBER_FIRST.matcher(node.text());
+    if (many.matches()) {
+      throw node.fail(
+          "begins with a number; how many there are stands before the mass of each, write for"
+              + " example leopard gecko, 2 x 20 g");
+    }
     NamedQuantity animal = NamedQuantity.of(node, "an animal and its mass", "leopard gecko, 40 g");
     Animal kind = node.locate(() -> known(animal.name().text()));
     return of(kind, animal.quantity(), node);
@@ -82,6 +110,9 @@ final class OccupantReader {
   private static Occupant described(KeyedSection section) {
     ScalarNode name = section.require("name").asScalar();
     String called = name.text();
+    if (!section.has("comfortable") && !section.has("alarm")) {
+      refuseKnown(section, called);
+    }
     TemperatureBand comfortable = band(section.require("comfortable"));
     Node alarmNode = section.require("alarm");
     TemperatureBand alarm = band(alarmNode);
@@ -109,6 +140,21 @@ final class OccupantReader {
                     List.of("Its temperatures are given by the user; nothing checks them.")));
     ScalarNode mass = section.require("mass").asScalar();
     return of(animal, mass, mass);
+  }
+
+  /** Refuses an animal of the catalogue that is written as one of a file's own. */
+  private static void refuseKnown(KeyedSection section, String name) {
+    if (Animals.all().stream().anyMatch(each -> each.name().equalsIgnoreCase(name))) {
+      String mass = section.optional("mass").map(node -> node.asScalar().text()).orElse("40 g");
+      throw section
+          .node()
+          .fail(
+              "has no temperatures of its own, write animal: "
+                  + name
+                  + ", "
+                  + MessageText.of(mass, LONGEST_SHOWN)
+                  + " for those of the catalogue");
+    }
   }
 
   private static TemperatureBand band(Node node) {

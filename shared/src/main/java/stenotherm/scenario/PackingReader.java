@@ -293,6 +293,7 @@ final class PackingReader {
           OwnWarmerReader.read(keys, places, section.has("position"), files);
       return placed(section, name, described.kind(), described.placement());
     }
+    EverydayWords.refuseOtherThanWarmer(section.require(WARMER).asScalar());
     PlacementReader.Placed placed = places.read();
     WarmerClass kind =
         placed.kind().locate(() -> Warmers.named(EverydayWords.warmer(placed.kind().text())));

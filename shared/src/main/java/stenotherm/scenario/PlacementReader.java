@@ -22,7 +22,11 @@ final class PlacementReader {
   private static final String THIN = "thin";
 
   private static final Pattern ON =
-      Pattern.compile("(.+?)\\s+(?:on|taped\\s+to)\\s+(?:the\\s+)?(.+)", Pattern.DOTALL);
+      Pattern.compile(
+          "(.+?),?\\s+(?:on|at|taped\\s+(?:to|on|under)|"
+              + "(?:under|inside|in)(?=\\s+(?:the\\s+)?(?:lid|top)$))"
+              + "\\s+(?:the\\s+)?(.+)",
+          Pattern.DOTALL);
 
   private final KeyedSection section;
   private final String noun;
@@ -48,12 +52,19 @@ final class PlacementReader {
             "must say where the "
                 + noun
                 + " is, write for example "
-                + Vocabulary.exampleOnLid(noun)
+                + example(what)
                 + ", or give its position");
       }
       return new Placed(what, loose());
     }
     return new Placed(what.piece(parts.group(1)), on(what.piece(parts.group(2))));
+  }
+
+  /** What the file names, on the lid, if it is known. */
+  private String example(ScalarNode what) {
+    return EverydayWords.isWarmer(what.text())
+        ? what.text() + " on lid"
+        : Vocabulary.exampleOnLid(noun);
   }
 
   /** On a face or a container. */

@@ -161,7 +161,14 @@ public final class ScenarioReader {
 
   private static void checkFormat(MappingNode file) {
     Node format =
-        file.optional(FORMAT).orElseThrow(() -> file.fail("must begin with the line format: 1"));
+        file.optional(FORMAT)
+            .orElseThrow(
+                () ->
+                    file.fail(
+                        "must begin with the line format: 1"
+                            + (file.keys().stream().anyMatch(FORMAT::equalsIgnoreCase)
+                                ? "; keys have small letters"
+                                : "")));
     if (!format.asScalar().text().equals("1")) {
       throw format.fail("this version reads format 1 only");
     }

@@ -244,7 +244,11 @@ final class Sites {
       return List.of(PlausibleTemperatures.outdoors(scalar));
     }
     List<Range> days = new ArrayList<>();
-    for (ScalarNode each : node.asSequence().scalars()) {
+    List<ScalarNode> items = node.asSequence().scalars();
+    if (items.size() == 2 && items.stream().noneMatch(ScalarNode::isRange)) {
+      return List.of(PlausibleTemperatures.outdoors(node));
+    }
+    for (ScalarNode each : items) {
       days.add(PlausibleTemperatures.outdoors(each));
     }
     return days;

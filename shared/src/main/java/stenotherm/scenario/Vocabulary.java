@@ -32,7 +32,8 @@ final class Vocabulary {
   private static final String ASSUMED = "assumed";
 
   /** What people write where there is no warmer, no pack, no hole. */
-  static final List<String> NOTHING = List.of(Layers.NONE, "no", "false");
+  static final List<String> NOTHING =
+      List.of(Layers.NONE, "no", "false", "without", "no heat", "no heat pack", "no warmer");
 
   private static final Form NONE_OR_NO =
       new Form.Single(
@@ -172,14 +173,14 @@ final class Vocabulary {
       Form.called(
           "container size",
           Form.either(
+              Form.written(
+                  "round cup by its volume, such as `16 fl oz`, `5.5 oz`, `500 ml` or `0.5 l`",
+                  List.of("16 fl oz", "500 ml", "0.5 l")),
               SIZE,
               Form.written("diameter x height, such as `100 x 60 mm`", List.of("100 x 60 mm")),
               Form.written(
                   "[container](#containers) by name, such as `8 fl oz` or `8 oz deli cup`",
-                  vesselSizes()),
-              Form.written(
-                  "round cup by its volume, such as `500 ml` or `0.5 l`",
-                  List.of("500 ml", "0.5 l"))));
+                  vesselSizes())));
 
   private static final Form POSITION = Form.called("position", new Form.Items(LENGTH, 2, 3));
 

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,8 +21,11 @@ import java.util.regex.Pattern;
  * year-month-day or with the month's name. What two people read as two days is no date.
  */
 final class CalendarText {
-  private static final String EXAMPLE_DATE = "2026-12-01";
-  private static final String EXAMPLE_CLOCK = " 15:00";
+  private static final String EXAMPLE_DAY = ", write for example 2026-12-01 or December 1 2026";
+  private static final String EXAMPLE_DATE =
+      ", write for example 2026-12-01 15:00 or December 1 2026 3 pm";
+  private static final String EXAMPLE_CLOCK =
+      ", write hours and minutes as in 06:30, 18:00 or 6:30 pm";
 
   private static final DateTimeFormatter CLOCK =
       DateTimeFormatter.ofPattern("HH:mm[:ss]", Locale.ROOT)
@@ -35,7 +39,7 @@ final class CalendarText {
   /** The formatter of dates alone would take years with a sign. */
   private static final Pattern DATE =
       Pattern.compile(
-          "(?<iso>[0-9]{4}-[0-9]{2}-[0-9]{2})"
+          "(?<iso>[0-9]{4}-[0-9]{1,2}-[0-9]{1,2})"
               + ("|(?<monthBefore>\\p{L}{3,9})\\.?\\s+(?<dayAfter>[0-9]{1,2})" + ORDINAL)
               + "(?:\\s*,\\s*|\\s+)(?<yearAfter>[0-9]{4})(?![0-9:])"
               + ("|(?<dayBefore>[0-9]{1,2})" + ORDINAL + "\\.?\\s+(?<monthAfter>\\p{L}{3,9})")
@@ -51,6 +55,17 @@ final class CalendarText {
       Pattern.compile("(?s)(?:[0-9]{1,2}" + ORDINAL + "\\.?\\s+)?(\\p{L}{3,9})(?![\\p{L}]).*");
 
   private static final Pattern NOON = Pattern.compile("(?is).*\\b12(?::00)?\\s*[ap]\\.?\\s?m\\b.*");
+  private static final Pattern NOON_NAMED = Pattern.compile("(?is).*\\b(?:noon|midnight)\\b.*");
+
+  private static final Pattern WEEKDAY =
+      Pattern.compile("(?i)^(?:mon|tue|wed|thu|fri|sat|sun)\\p{L}{0,6}[.,]*\\s+");
+
+  /** A time zone after a time of day, by its letters or its difference from UTC. */
+  private static final Pattern ZONE =
+      Pattern.compile(
+          "(?<!\\p{L})\\(?(?![ap]\\.?m)"
+              + "((?:\\p{L}{1,8}\\s){0,2}\\p{L}{1,8}|[+\\-−][0-9]{1,2}(?::?[0-9]{2})?)\\)?$",
+          Pattern.CASE_INSENSITIVE);
 
   private CalendarText() {}
 
@@ -114,7 +129,9 @@ final class CalendarText {
 
   private static LocalDate date(Matcher parts) {
     if (parts.group("iso") != null) {
-      return LocalDate.parse(parts.group("iso"));
+      String[] numbers = parts.group("iso").split("-", -1);
+      return LocalDate.of(
+          Integer.parseInt(numbers[0]), Integer.parseInt(numbers[1]), Integer.parseInt(numbers[2]));
     }
     boolean monthFirst = parts.group("monthBefore") != null;
     String name = parts.group(monthFirst ? "monthBefore" : "monthAfter");
@@ -141,27 +158,65 @@ final class CalendarText {
   static String notADay(String text) {
     return Messages.quote(text)
         + " is not a date"
-        + hints(text, false)
-        + ", write for example "
-        + EXAMPLE_DATE;
+        + superfluous(text, withoutWeekday(text), CalendarText::date)
+            .orElseGet(() -> hints(text, false) + EXAMPLE_DAY);
   }
 
   /** What is wrong with a date with a time, as a clause. */
   static String notADate(String text) {
     return Messages.quote(text)
         + " is not a date with a time"
-        + hints(text, true)
-        + ", write for example "
-        + EXAMPLE_DATE
-        + EXAMPLE_CLOCK;
+        + superfluous(text, withoutWeekday(text), CalendarText::dateTime)
+            .orElseGet(() -> hints(text, true) + EXAMPLE_DATE);
   }
 
   /** What is wrong with a time of day, as a clause. */
   static String notAClock(String text) {
     return Messages.quote(text)
         + " is not a time of day"
-        + hints(text, false)
-        + ", write hours and minutes as in 06:30, 18:00 or 6:30 pm";
+        + superfluous(text, text, CalendarText::clock)
+            .orElseGet(() -> hints(text, false) + EXAMPLE_CLOCK);
+  }
+
+  /** Without the day of the week, which a date does not need; a time of day alone would. */
+  private static String withoutWeekday(String text) {
+    return WEEKDAY.matcher(text).replaceFirst("");
+  }
+
+  /** What to leave out, and what is left, if that can be read. */
+  private static Optional<String> superfluous(
+      String text, String zoned, Function<String, ?> reading) {
+    Matcher zone = ZONE.matcher(zoned);
+    boolean hasZone = zone.find();
+    String bare = hasZone ? zoned.substring(0, zone.start()).strip() : zoned;
+    if (!canRead(bare, reading)) {
+      return Optional.empty();
+    }
+    List<String> hints = new ArrayList<>();
+    if (hasZone) {
+      hints.add(
+          "hours are those of the clock at the place, leave "
+              + Messages.quote(zone.group(1))
+              + " out");
+    }
+    if (!zoned.equals(text)) {
+      hints.add("leave the day of the week out");
+    }
+    return Optional.of(": " + String.join("; ", hints) + ", write " + Messages.plain(bare));
+  }
+
+  private static boolean canRead(String text, Function<String, ?> reading) {
+    try {
+      return reading.apply(text) != null;
+    } catch (DateTimeException other) {
+      return false;
+    }
+  }
+
+  /** Tells whether a time of day follows a date. */
+  private static boolean hasClock(String text, int start) {
+    Matcher between = BETWEEN.matcher(text).region(start, text.length());
+    return between.lookingAt() && canRead(text.substring(between.end()), CalendarText::clock);
   }
 
   private static String hints(String text, boolean timed) {
@@ -178,6 +233,10 @@ final class CalendarText {
     }
     if (NOON.matcher(text).matches()) {
       hints.add("12 am and 12 pm are not certain: 12:00 is noon, 00:00 begins the day");
+    } else if (NOON_NAMED.matcher(text).matches()) {
+      hints.add("noon is written 12:00, and 00:00 begins the day");
+    } else if (timed && hints.isEmpty() && date.lookingAt() && !hasClock(text, date.end())) {
+      hints.add("the time is written as in 15:00 or 3 pm");
     }
     return hints.isEmpty() ? "" : ": " + String.join("; ", hints);
   }

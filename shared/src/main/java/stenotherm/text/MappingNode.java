@@ -59,6 +59,11 @@ public final class MappingNode implements Node {
     return this;
   }
 
+  @Override
+  public SequenceNode asSequence() {
+    throw fail("must be a list, each item of which begins with '- ', not " + kind());
+  }
+
   /**
    * Refuses every key that is not among those given.
    *

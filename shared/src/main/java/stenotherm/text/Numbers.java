@@ -1,13 +1,14 @@
 package stenotherm.text;
 
+import java.text.Normalizer;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads numbers from raw text: decimal digits with a point, and fractions for lengths. What depends
- * on a language or on YAML's guesses (decimal commas, digit groups, octal, hexadecimal, sixty-based
- * numbers) is refused with a hint.
+ * Reads numbers from raw text: decimal digits with a point, and fractions for lengths and masses.
+ * What depends on a language or on YAML's guesses (decimal commas, digit groups, octal,
+ * hexadecimal, sixty-based numbers) is refused with a hint.
  */
 final class Numbers {
   /**
@@ -23,6 +24,9 @@ final class Numbers {
    */
   static final Pattern FRACTION =
       Pattern.compile("[+\\-−]?(?:[0-9]+(?:\\s+|\\s*-\\s*))?[0-9]+\\s*/\\s*[0-9]+");
+
+  /** A fraction that is a single sign, such as the one of three quarters. */
+  private static final Pattern SIGN = Pattern.compile("[¼-¾⅐-⅞]");
 
   private static final Pattern PART = Pattern.compile("[0-9]+");
 
@@ -66,6 +70,14 @@ final class Numbers {
     double whole = parts.size() == 3 ? parts.get(0) : 0;
     double value = whole + parts.get(parts.size() - 2) / denominator;
     return text.startsWith("-") || text.startsWith("−") ? -value : value;
+  }
+
+  /** Writes out fractions of a single sign: {@code 1¾ in} becomes {@code 1 3/4 in}. */
+  static String writtenOut(String text) {
+    return SIGN.matcher(text)
+        .replaceAll(sign -> " " + Normalizer.normalize(sign.group(), Normalizer.Form.NFKC))
+        .replace('⁄', '/')
+        .strip();
   }
 
   /** Refuses a fraction where only decimal numbers are usual. */

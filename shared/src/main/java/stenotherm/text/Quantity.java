@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,8 +30,8 @@ public enum Quantity {
       "a temperature",
       "K",
       "20 °C or 68 °F",
-      unit("°C", Temperatures::fromCelsius, "C", "degC", "Celsius"),
-      unit("°F", Temperatures::fromFahrenheit, "F", "degF", "Fahrenheit"),
+      unit("°C", Temperatures::fromCelsius, degrees("C", "Celsius")),
+      unit("°F", Temperatures::fromFahrenheit, degrees("F", "Fahrenheit")),
       unit("K", kelvin -> kelvin)),
   /** A difference of temperatures, read in K. */
   TEMPERATURE_DIFFERENCE(
@@ -45,9 +46,9 @@ public enum Quantity {
       "a length",
       "m",
       "30 cm or 12 in",
-      unit("mm", Lengths::fromMillimetres),
-      unit("cm", centimetres -> Lengths.fromMillimetres(centimetres * 10)),
-      unit("m", metres -> metres, "metre", "metres", "meter", "meters"),
+      unit("mm", Lengths::fromMillimetres, metric("millimetre")),
+      unit("cm", centimetres -> Lengths.fromMillimetres(centimetres * 10), metric("centimetre")),
+      unit("m", metres -> metres, metric("metre")),
       unit("in", Lengths::fromInches, "\"", "inch", "inches"),
       unit("ft", Lengths::fromFeet, "foot", "feet")),
   /** A mass, read in kg. */
@@ -55,19 +56,19 @@ public enum Quantity {
       "a mass",
       "kg",
       "12 g or 0.5 oz",
-      unit("g", Masses::fromGrams),
-      unit("kg", kilograms -> kilograms),
-      unit("oz", Masses::fromOunces),
-      unit("lb", Masses::fromPounds, "lbs")),
+      unit("g", Masses::fromGrams, "gram", "grams", "gm", "gms"),
+      unit("kg", kilograms -> kilograms, "kilogram", "kilograms", "kilo", "kilos", "kgs"),
+      unit("oz", Masses::fromOunces, "ounce", "ounces"),
+      unit("lb", Masses::fromPounds, "lbs", "pound", "pounds")),
   /** A duration, read in s; the only one that may be a sum, {@code 1 h 30 min}. */
   DURATION(
       "a duration",
       "s",
       "90 min or 1 h 30 min",
-      unit("h", Times::fromHours, "hr", "hour", "hours"),
-      unit("min", Times::fromMinutes, "minute", "minutes"),
+      unit("h", Times::fromHours, "hr", "hrs", "hour", "hours"),
+      unit("min", Times::fromMinutes, "mins", "minute", "minutes"),
       unit("d", Times::fromDays, "day", "days"),
-      unit("s", seconds -> seconds, "sec", "second", "seconds")),
+      unit("s", seconds -> seconds, "sec", "secs", "second", "seconds")),
   /** A speed, read in m/s. */
   SPEED(
       "a speed",
@@ -105,7 +106,12 @@ public enum Quantity {
   private static final Pattern SIGN_AND_HYPHEN =
       Pattern.compile("[\\-−][^-]*[^\\s-]-.*|.*-[\\-−].*", Pattern.DOTALL);
 
-  private static final Pattern TIMES = Pattern.compile("\\s*[x×X]\\s*");
+  /** Between two lengths; not the x of a box. */
+  private static final Pattern TIMES =
+      Pattern.compile("(?i)(?:\\s*(?<!bo)[x×*]\\s*|\\s+by\\s+)(?=[+\\-−.0-9])");
+
+  /** Degrees without their scale. */
+  private static final Set<String> DEGREES = Set.of("°", "deg", "degree", "degrees");
 
   /** The words that follow a number up to the next number, for example in {@code 1 h 30 min}. */
   private static final Pattern UNIT_BEFORE_NUMBER = Pattern.compile("[^0-9+\\-−.]*");
@@ -177,6 +183,27 @@ public enum Quantity {
     return units.stream().map(Unit::name).toList();
   }
 
+  /** How people write degrees of a scale. */
+  private static String[] degrees(String letter, String name) {
+    return new String[] {
+      letter,
+      name,
+      "deg" + letter,
+      "deg" + name,
+      "degree" + letter,
+      "degrees" + letter,
+      "degrees" + name,
+      "°" + name,
+      letter.equals("C") ? "℃" : "℉"
+    };
+  }
+
+  /** One and several of a metric unit of length, in British and in American spelling. */
+  private static String[] metric(String british) {
+    String american = british.replace("metre", "meter");
+    return new String[] {british, british + "s", american, american + "s"};
+  }
+
   private static Unit unit(String name, DoubleUnaryOperator toSi, String... otherSpellings) {
     List<String> spellings = new ArrayList<>();
     spellings.add(normalised(name));
@@ -187,11 +214,11 @@ public enum Quantity {
   }
 
   /**
-   * Removes differences that carry no meaning: spaces, dots between units, look-alike signs, raised
-   * digits.
+   * Removes differences that carry no meaning: spaces, dots between units, the point after what is
+   * cut short ({@code in.}), look-alike signs, raised digits.
    */
   private static String normalised(String unit) {
-    return unit.replaceAll("[\\s·\u00a0]", "")
+    return unit.replaceAll("[\\s·\u00a0]|(?<=\\p{L})\\.$", "")
         .replace('º', '°')
         .replace('˚', '°')
         .replace('″', '"')
@@ -261,7 +288,9 @@ public enum Quantity {
         throw node.fail(
             Messages.quote(text)
                 + " needs one unit at the end or one for each length, write for example "
-                + productExample(count));
+                + (oneForAll
+                    ? Messages.plain(text) + " mm or " + Messages.plain(text) + " in"
+                    : productExample(count)));
       }
       values[i] = value(node, new Term(terms.get(i).number(), unit), text);
     }
@@ -351,7 +380,12 @@ public enum Quantity {
   }
 
   private static String productExample(int count) {
-    return count == 3 ? "300 x 200 x 150 mm" : "100 x 60 mm";
+    return count == 3 ? "300 x 200 x 150 mm or 12 x 8 x 6 in" : "100 x 60 mm or 4 x 2 1/2 in";
+  }
+
+  /** How many lengths a text is written as, right or wrong. */
+  static int factors(String text) {
+    return TIMES.split(text, -1).length;
   }
 
   /** Tells whether a text is written as two values, right or wrong. */
@@ -373,7 +407,9 @@ public enum Quantity {
           Messages.quote(text) + " has a minus sign and a hyphen, write for example -2 to 6 °C");
     }
     Term high = term(node, parts[1]);
-    Term low = term(node, parts[0]);
+    Term given = term(node, parts[0]);
+    // of 28° to 45 °F the scale stands once
+    Term low = DEGREES.contains(normalised(given.unit())) ? new Term(given.number(), "") : given;
     double highValue = value(node, high, text);
     String lowUnit = low.unit().isEmpty() ? high.unit() : low.unit();
     double lowValue = value(node, new Term(low.number(), lowUnit), text);
@@ -411,7 +447,7 @@ public enum Quantity {
   private Matcher number(ScalarNode node, String text, String whole) {
     Numbers.refuseForeignForms(node, text);
     Matcher fraction = Numbers.FRACTION.matcher(text);
-    if (this == LENGTH && fraction.lookingAt()) {
+    if ((this == LENGTH || this == MASS) && fraction.lookingAt()) {
       return fraction;
     }
     Numbers.refuseFraction(node, text);
@@ -437,7 +473,8 @@ public enum Quantity {
   }
 
   private Unit unitOf(ScalarNode node, Term term, String whole) {
-    if (term.unit().isEmpty()) {
+    boolean isScaleMissing = this == TEMPERATURE && DEGREES.contains(normalised(term.unit()));
+    if (term.unit().isEmpty() || isScaleMissing) {
       throw node.fail(
           Messages.quote(whole) + " has no unit, write for example " + withUnits(term.number()));
     }
@@ -462,7 +499,7 @@ public enum Quantity {
   /** The user's own number with the first units of the kind, so that the answer can be copied. */
   private String withUnits(String number) {
     if (number.contains("/")) {
-      return number + " in";
+      return number + (this == MASS ? " oz" : " in");
     }
     List<String> choices = new ArrayList<>();
     for (Unit unit : units.subList(0, Math.min(2, units.size()))) {

@@ -25,6 +25,15 @@ public final class ScalarNode implements Node {
   private static final Pattern OFFSET =
       Pattern.compile(
           "(?:UTC\\s*([+\\-−])([0-9]{1,2})(?::?([0-9]{2}))?|([+\\-−])([0-9]{2}):([0-9]{2}))");
+
+  /**
+   * Hours from UTC of clocks in the United States: 15 U.S.C. 260a and 261, from memory. Elsewhere
+   * the same letters mean other clocks, so they are no offset.
+   */
+  private static final Map<String, Integer> UNITED_STATES =
+      Map.of(
+          "EST", -5, "EDT", -4, "CST", -6, "CDT", -5, "MST", -7, "MDT", -6, "PST", -8, "PDT", -7);
+
   private static final Map<String, Boolean> YES_NO =
       Map.of("yes", true, "no", false, "true", true, "false", false);
 
@@ -87,6 +96,16 @@ public final class ScalarNode implements Node {
       throw fail("must not be empty");
     }
     return text;
+  }
+
+  /**
+   * Returns the text with fractions of a single sign written out.
+   *
+   * @return for example {@code foam 1 3/4 in} for {@code foam 1¾ in}
+   * @throws TextFormatException if it is blank
+   */
+  public String writtenOut() {
+    return Numbers.writtenOut(text());
   }
 
   /**
@@ -227,7 +246,7 @@ public final class ScalarNode implements Node {
    * @throws TextFormatException if the text is not a number with a unit of length
    */
   public double length() {
-    return Quantity.LENGTH.read(this, text());
+    return Quantity.LENGTH.read(this, writtenOut());
   }
 
   /**
@@ -238,7 +257,7 @@ public final class ScalarNode implements Node {
    *     or one each
    */
   public Size size() {
-    double[] lengths = Quantity.LENGTH.readProduct(this, text(), 3);
+    double[] lengths = Quantity.LENGTH.readProduct(this, writtenOut(), 3);
     return locate(() -> new Size(lengths[0], lengths[1], lengths[2]));
   }
 
@@ -249,8 +268,18 @@ public final class ScalarNode implements Node {
    * @throws TextFormatException if the text is not two lengths with one unit for both or one each
    */
   public List<Double> twoLengths() {
-    double[] lengths = Quantity.LENGTH.readProduct(this, text(), 2);
+    double[] lengths = Quantity.LENGTH.readProduct(this, writtenOut(), 2);
     return List.of(lengths[0], lengths[1]);
+  }
+
+  /**
+   * Returns how many lengths this is written as.
+   *
+   * @return 3 for {@code 300 x 200 x 150 mm}, right or wrong; 1 for what holds no "x" before a
+   *     number
+   */
+  public int factors() {
+    return Quantity.factors(writtenOut());
   }
 
   /**
@@ -264,13 +293,13 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Reads a mass, for example {@code 12 g} or {@code 0.5 oz}.
+   * Reads a mass, for example {@code 12 g}, {@code 45 grams} or {@code 1 1/2 oz}.
    *
    * @return the mass [kg]
    * @throws TextFormatException if the text is not a number with a unit of mass
    */
   public double mass() {
-    return Quantity.MASS.read(this, text());
+    return Quantity.MASS.read(this, writtenOut());
   }
 
   /**
@@ -412,7 +441,10 @@ public final class ScalarNode implements Node {
             position, path, Messages.quote(raw) + " must lie between UTC-18 and UTC+18", fault);
       }
     }
+    Integer american = UNITED_STATES.get(text());
     throw fail(
-        Messages.quote(raw) + " is not an offset from UTC, write for example UTC-5 or -05:00");
+        Messages.quote(raw)
+            + " is not an offset from UTC, write for example UTC-5 or -05:00"
+            + (american == null ? "" : "; in the United States it is UTC" + american));
   }
 }

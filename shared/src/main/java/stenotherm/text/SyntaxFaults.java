@@ -59,7 +59,7 @@ final class SyntaxFaults {
       SourceText source, SyntaxFault fault, JsonProcessingException cause) {
     if (fault.starts("could not find expected ':'")) {
       return new TextFormatException(
-          fault.begun(), "", "is not 'key: value', a ':' is missing", cause);
+          fault.begun(), "", "is not 'key: value', a ':' with a blank after it is missing", cause);
     }
     if (fault.starts("found unexpected end of stream")
         || fault.starts("found unexpected document separator")) {
@@ -77,8 +77,8 @@ final class SyntaxFaults {
           : "a text cannot start with " + cannotStart.group(1) + ", put it in quotes";
     }
     if (fault.starts("mapping values are not allowed")) {
-      return "has a ':' that starts no key here, indent keys of one level alike and put a text that"
-          + " contains ': ' in quotes";
+      return "has a ':' that starts no key here, indent keys of one level alike, write a blank after"
+          + " the ':' of each and put a text that contains ': ' in quotes";
     }
     if (fault.starts("expected ',' or ']'")) {
       return "the list opened with '[' on line "

@@ -122,11 +122,21 @@ final class TreeReader {
     return new ScalarNode(position, path, text);
   }
 
+  /** A key and its value without the blank between them. */
+  private static final Pattern JOINED = Pattern.compile("([a-z/-]+):(\\S.*)", Pattern.DOTALL);
+
   private String noValue(String path) {
     String key = path.substring(path.lastIndexOf('.') + 1);
     if (!key.isEmpty() && Character.isDigit(key.charAt(0))) {
-      return "is taken for a key, because inside { } a comma ends a value; leave the comma before it"
-          + " out or put the whole value in quotes";
+      return "is taken for a key, because inside { } a comma ends a value; write its key before it,"
+          + " leave the comma before it out or put the whole value in quotes";
+    }
+    Matcher joined = JOINED.matcher(key);
+    if (joined.matches()) {
+      return "has no blank after ':', write "
+          + joined.group(1)
+          + ": "
+          + Messages.plain(joined.group(2));
     }
     String example = examples.apply(path);
     return "has no value, write one"

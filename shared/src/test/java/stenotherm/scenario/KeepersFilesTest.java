@@ -259,7 +259,21 @@ class KeepersFilesTest {
         arguments("foam: foam 3/4 in", "foam: polystyrene 19 mm", "is solid plastic; foam of it"),
         arguments("foam: foam 3/4 in", "insulation: foam 3/4 in", "Did you mean 'foam'?"),
         arguments("fill: moss", "fill: moss\n    Bottom: foam 10 mm", "Did you mean 'floor'?"),
-        arguments("    warmer: 72 hour on top", "    heat pack: 72 hour on top", "'warmer'?"));
+        arguments("    warmer: 72 hour on top", "    heat pack: 72 hour on top", "'warmer'?"),
+        arguments("fill: moss", "fill: straw", "such as shredded paper, foam peanuts"),
+        arguments("fill: moss", "fill: styrofoam peanuts", "is written foam peanuts or starch"),
+        // a name like it is not the same foam
+        arguments("foam: foam 3/4 in", "foam: polystyrene foam 1 in", "may be one of several"),
+        arguments("foam: foam 3/4 in", "foam: ¾ in", "write for example foam 3/4 in (white"),
+        arguments("foam: foam 3/4 in", "foam: no foam", "is written none"),
+        arguments("foam: foam 3/4 in", "foam: foam 0,75 in", "write a point as the decimal mark"),
+        arguments("72 hour on top", "72 hour heat pack", "example 72 hour heat pack on lid"),
+        arguments("72 hour on top", "2 x 40 hour heat packs on lid", "[40 hour heat pack on left,"),
+        arguments("72 hour on top", "ice pack on lid", "what cools has a key of its own, packs"),
+        arguments("72 hour on top", "72 hour on sides", "'sides' does not say which of the four"),
+        arguments("box: 12 x 9 x 6 in", "box: 12 x 9 x 6 in box", "write 12 x 9 x 6 in carton for"),
+        arguments("cup: {size: 16 oz deli cup", "cups: {size: 16 oz", "mean 'containers'?"),
+        arguments("title: Animals", "Title: Animals", "Did you mean 'title'?"));
   }
 
   @ParameterizedTest
@@ -272,7 +286,9 @@ class KeepersFilesTest {
   @Test
   void moreWaysToSayTheSame() {
     Parcel plain = read(ScenarioFiles.OWN_ANIMALS).packings().get(0);
-    for (String on : List.of("on the lid", "taped to the lid", "taped to top")) {
+    for (String on :
+        List.of(
+            "on the lid", "taped to the lid", "taped to top", ", under the lid", "at the top")) {
       assertEquals(plain.warmers(), own("on top", on).packings().get(0).warmers(), on);
     }
     for (String cup : List.of("16 ounce deli cup", "16 oz deli container", "16 oz tub")) {
@@ -283,6 +299,54 @@ class KeepersFilesTest {
       Parcel other = own("foam: foam 3/4 in", "foam: " + foam + " 3/4 in").packings().get(0);
       assertEquals(plain.walls(), other.walls(), foam);
     }
+  }
+
+  static Stream<Arguments> animals() {
+    String number = "how many there are stands before the mass of each, write for example";
+    return Stream.of(
+        arguments("2 leopard geckos, 20 g", number),
+        arguments("two leopard geckos, 20 g each", number),
+        arguments("leopard gecko, 20 g and corn snake, 35 g", "animal: 'leopard gecko, 20 g'}, {"),
+        arguments("{name: leopard gecko, mass: 40 g}", "write animal: leopard gecko, 40 g for"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("animals")
+  void animalsAreWrittenInOneWay(String animal, String message) {
+    String text = ScenarioFiles.METRIC.replace("pantherophis GUTTATUS, 20 g", animal);
+    String fault = assertThrows(TextFormatException.class, () -> read(text)).getMessage();
+    assertTrue(fault.contains(message), fault);
+  }
+
+  static Stream<Arguments> journeys() {
+    return Stream.of(
+        arguments(
+            "{template: 'overnight by air, 38 to 52 °F'}",
+            "write template: overnight by air and on another line lows/highs: 38 to 52 °F"),
+        arguments(
+            "overnight by air, 38 to 52 °F, March 9, 2027, 4 pm",
+            "write journey: {template: overnight by air, lows/highs: 38 to 52 °F, sealed: 'March"
+                + " 9, 2027, 4 pm'}"),
+        arguments("{template: overnight by air, low: 38 °F}", "Did you mean 'lows/highs'?"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("journeys")
+  void shortAndLongFormsOfAJourneyAreToldApart(String journey, String message) {
+    String text = ScenarioFiles.with(ScenarioFiles.SHORT, "overnight by air, 28 to 45 °F", journey);
+    String fault = assertThrows(TextFormatException.class, () -> read(text)).getMessage();
+    assertTrue(fault.contains(message), fault);
+  }
+
+  @Test
+  void twoTemperaturesInAListAreOneDay() {
+    Scenario listed =
+        read(
+            ScenarioFiles.with(
+                ScenarioFiles.SHORT,
+                "overnight by air, 28 to 45 °F",
+                "{template: overnight by air, lows/highs: [28 °F, 45 °F]}"));
+    assertEquals(read(ScenarioFiles.SHORT).plan().weather(), listed.plan().weather());
   }
 
   @Test

@@ -60,11 +60,11 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm\n",
             "",
-            "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),
+            "s.yaml:1:1: cup: is missing and must be given, write for example cup: 16 fl oz"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 110 x 80 x 60 x 5 mm",
-            "s.yaml:4:6: cup: '110 x 80 x 60 x 5 mm' is not three lengths, write for example 300 x 200 x 150 mm"),
+            "s.yaml:4:6: cup: '110 x 80 x 60 x 5 mm' is not three lengths, write for example 300 x 200 x 150 mm or 12 x 8 x 6 in"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: 30 x 80 x 60 mm",
@@ -98,7 +98,7 @@ class ScenarioFaultsTest {
         arguments(
             "sealed: 2013-12-12 18:00",
             "sealed: 12 December 2013",
-            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time: the time is missing, write for example 2026-12-01 15:00"),
+            "s.yaml:7:11: journey.sealed: '12 December 2013' is not a date with a time: the time is missing, write for example 2026-12-01 15:00 or December 1 2026 3 pm"),
         arguments(
             "sealed: 2013-12-12 18:00",
             "sealed: 2016-01-12 18:00",
@@ -126,7 +126,7 @@ class ScenarioFaultsTest {
         arguments(
             "from: New York, UTC-5",
             "from: New York, EST",
-            "s.yaml:9:9: journey.from: 'EST' is not an offset from UTC, write for example UTC-5 or -05:00"),
+            "s.yaml:9:9: journey.from: 'EST' is not an offset from UTC, write for example UTC-5 or -05:00; in the United States it is UTC-5"),
         arguments(
             "journey:\n",
             "journey: overnight by air\njourny:\n",
@@ -198,7 +198,7 @@ class ScenarioFaultsTest {
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 203 x 180 x 150",
-            "s.yaml:22:10: packings[0].box (carton): '203 x 180 x 150' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
+            "s.yaml:22:10: packings[0].box (carton): '203 x 180 x 150' needs one unit at the end or one for each length, write for example 203 x 180 x 150 mm or 203 x 180 x 150 in"),
         arguments(
             "box: 203 x 180 x 150 mm",
             "box: 120 x 180 x 150 mm",
@@ -222,7 +222,7 @@ class ScenarioFaultsTest {
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS 20",
-            "s.yaml:23:11: packings[0].foam (carton): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:23:11: packings[0].foam (carton): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "foam: EPS 20, 19 mm",
             "foam: EPS 90, 19 mm",

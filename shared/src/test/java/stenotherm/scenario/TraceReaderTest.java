@@ -61,7 +61,7 @@ class TraceReaderTest {
         "cup [°C]|cup [mm]|t.csv:2:21: '0 mm' is not a temperature, the unit must be one of °C, °F,"
             + " K",
         "hours|time|t.csv:3:1: time: '0.00' is not a date with a time, write for example 2026-12-01"
-            + " 15:00",
+            + " 15:00 or December 1 2026 3 pm",
         "100 x 90|900 x 90|t.csv:2:31: is not inside the box, count from its left, front and floor",
         "0.50, 32|0.50; 32|t.csv:5:1: has semicolons; separate values by commas, and write"
             + " numbers with a point",

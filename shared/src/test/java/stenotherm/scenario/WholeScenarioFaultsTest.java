@@ -17,15 +17,15 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "size: 110 x 80 x 60, wall",
-            "s.yaml:5:24: containers[0].size (left): '110 x 80 x 60' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
+            "s.yaml:5:24: containers[0].size (left): '110 x 80 x 60' needs one unit at the end or one for each length, write for example 110 x 80 x 60 mm or 110 x 80 x 60 in"),
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "size: big cup, wall",
             "s.yaml:5:24: containers[0].size (left): vessel: there is no \"big cup\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
         arguments(
             "size: 110 x 80 x 60 mm, wall",
-            "size: 3 fl oz, wall",
-            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"3 fl oz\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
+            "size: 3 dram vial, wall",
+            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"3 dram vial\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "kind: vial, size: 110 x 80 x 60 mm, wall",
@@ -41,7 +41,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "wall: PET 0.5 mm",
             "wall: PET",
-            "s.yaml:5:48: containers[0].wall (left): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:5:48: containers[0].wall (left): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "wall: PET 0.5 mm",
             "wall: PET 0.5 m",
@@ -73,7 +73,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "towel: 3 mm",
             "bedding: damp paper towel",
-            "s.yaml:5:69: containers[0].bedding (left): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:5:69: containers[0].bedding (left): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "towel: 3 mm",
             "towel: 3 mm, bedding: none",
@@ -145,7 +145,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: {inner: 260 x 200 x 200 mm}",
             "box: 260 x 200 x 200",
-            "s.yaml:9:10: packings[0].box (panels): '260 x 200 x 200' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
+            "s.yaml:9:10: packings[0].box (panels): '260 x 200 x 200' needs one unit at the end or one for each length, write for example 260 x 200 x 200 mm or 260 x 200 x 200 in"),
         arguments(
             "foam: XPS 20 mm",
             "foam: []",
@@ -153,15 +153,15 @@ class WholeScenarioFaultsTest {
         arguments(
             "foam: XPS 20 mm",
             "foam: [XPS 20 mm, none]",
-            "s.yaml:10:23: packings[0].foam[1] (panels): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:10:23: packings[0].foam[1] (panels): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "foam: XPS 20 mm",
             "foam: {material: XPS}",
-            "s.yaml:10:11: packings[0].foam (panels): must be a list, not lines of 'key: value'"),
+            "s.yaml:10:11: packings[0].foam (panels): must be a list, each item of which begins with '- ', not lines of 'key: value'"),
         arguments(
             "260 x 200 x 10 mm']",
             "10 mm']",
-            "s.yaml:11:24: packings[0].sides[1] (panels): '10 mm' is not three lengths, write for example 300 x 200 x 150 mm"),
+            "s.yaml:11:24: packings[0].sides[1] (panels): '10 mm' is not three lengths, write for example 300 x 200 x 150 mm or 12 x 8 x 6 in"),
         arguments(
             "vacuum panel in metallised film, 260 x 200 x 10 mm",
             "vacuum panel in metallised film",
@@ -169,7 +169,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "lid: PIR 25 mm",
             "lid: PIR 25",
-            "s.yaml:12:10: packings[0].lid (panels): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:12:10: packings[0].lid (panels): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "lid: PIR 25 mm",
             "top: PIR 25 mm",
@@ -277,7 +277,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "- 10 hour warmer on front",
             "- 10 hour warmer",
-            "s.yaml:24:9: packings[0].warmers[2] (panels): must say where the warmer is, write for example 40 hour warmer on lid, or give its position"),
+            "s.yaml:24:9: packings[0].warmers[2] (panels): must say where the warmer is, write for example 10 hour warmer on lid, or give its position"),
         arguments(
             "- 10 hour warmer on front",
             "- [10 hour warmer on front]",
@@ -297,7 +297,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: 60 x 40 x 10 mm, mass",
             "size: 60 x 40 mm, mass",
-            "s.yaml:27:53: packings[0].packs[0].size (panels, cold): '60 x 40 mm' is not three lengths, write for example 300 x 200 x 150 mm"),
+            "s.yaml:27:53: packings[0].packs[0].size (panels, cold): '60 x 40 mm' is not three lengths, write for example 300 x 200 x 150 mm or 12 x 8 x 6 in"),
         arguments(
             "mass: 24 g",
             "mass: 24",
@@ -341,7 +341,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "board: double-wall corrugated board 7 mm",
             "board: [double-wall corrugated board 7 mm, EPS 20]",
-            "s.yaml:32:48: packings[1].board[1] (stacked): must be a material and a thickness with its unit, write for example EPS 20, 19 mm"),
+            "s.yaml:32:48: packings[1].board[1] (stacked): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "on-top-of: bag",
             "on-top-of: box",
@@ -361,7 +361,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: 95 x 60 mm, position",
             "size: 95 x 60, position",
-            "s.yaml:39:16: packings[1].containers[2].size (stacked): '95 x 60' needs one unit at the end or one for each length, write for example 100 x 60 mm"),
+            "s.yaml:39:16: packings[1].containers[2].size (stacked): '95 x 60' needs one unit at the end or one for each length, write for example 95 x 60 mm or 95 x 60 in"),
         arguments(
             "position: [70 mm, 70 mm, 0 mm]",
             "position: [0 mm, 0 mm, 0 mm]",
@@ -389,7 +389,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 10 x 8 x 6 in carton",
             "box: 7 x 7 in carton",
-            "s.yaml:50:10: packings[3].box (carton): '7 x 7 in' is not three lengths, write for example 300 x 200 x 150 mm"),
+            "s.yaml:50:10: packings[3].box (carton): '7 x 7 in' is not three lengths, write for example 300 x 200 x 150 mm or 12 x 8 x 6 in"),
         arguments(
             "box: 10 x 8 x 6 in carton",
             "box: 7 cube carton",
@@ -473,7 +473,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "delay: [1 h in road, 2 h in porch]",
             "delay: {road: 1 h}",
-            "s.yaml:11:10: journey.delay: must be a list, not lines of 'key: value'"),
+            "s.yaml:11:10: journey.delay: must be a list, each item of which begins with '- ', not lines of 'key: value'"),
         arguments(
             "name: hub, at",
             "name: road, at",
@@ -485,7 +485,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "sealed: 2014-07-10 15:00",
             "sealed: 15:00",
-            "s.yaml:8:11: journey.sealed: '15:00' is not a date with a time, write for example 2026-12-01 15:00"),
+            "s.yaml:8:11: journey.sealed: '15:00' is not a date with a time, write for example 2026-12-01 15:00 or December 1 2026 3 pm"),
         arguments(
             "sealed: 2014-07-10 15:00",
             "hold: 3 h",
@@ -521,7 +521,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "utc: UTC-7, latitude",
             "utc: PST, latitude",
-            "s.yaml:13:30: journey.from.utc: 'PST' is not an offset from UTC, write for example UTC-5 or -05:00"),
+            "s.yaml:13:30: journey.from.utc: 'PST' is not an offset from UTC, write for example UTC-5 or -05:00; in the United States it is UTC-8"),
         arguments(
             "latitude: 47.6 °, longitude",
             "longitude",
@@ -785,7 +785,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "foam: EPS 20 0.75 in",
             "foam: EPS 20, 0.75 in",
-            "s.yaml:8:69: packings[0].0.75 in: is taken for a key, because inside { } a comma ends a value; leave the comma before it out or put the whole value in quotes"),
+            "s.yaml:8:69: packings[0].0.75 in: is taken for a key, because inside { } a comma ends a value; write its key before it, leave the comma before it out or put the whole value in quotes"),
         arguments(
             "foam: EPS 20 0.75 in",
             "foam: EPS 20 19,5 mm",
@@ -793,15 +793,15 @@ class WholeScenarioFaultsTest {
         arguments(
             "cup: 8 fl oz cup\n",
             "",
-            "s.yaml:1:1: cup: is missing and must be given, write for example cup: 300 x 200 x 150 mm"),
+            "s.yaml:1:1: cup: is missing and must be given, write for example cup: 16 fl oz"),
         arguments(
             "fill: shredded paper",
             "fill: shredded paper, cup: 8 fl oz",
             "s.yaml:5:1: cup: has no effect, as every packing has its own"),
         arguments(
             "cup: 8 fl oz cup",
-            "cup: 9 fl oz cup",
-            "s.yaml:5:6: cup: vessel: there is no \"9 fl oz cup\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
+            "cup: 9 fl oz jar",
+            "s.yaml:5:6: cup: vessel: there is no \"9 fl oz jar\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
         arguments(
             "cup: 8 fl oz cup",
             "cup: 8 fl oz cup\ncontainers: [8 fl oz]",
@@ -817,7 +817,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 7",
-            "s.yaml:8:27: packings[0].box (foam box): '8 x 8 x 7' needs one unit at the end or one for each length, write for example 300 x 200 x 150 mm"),
+            "s.yaml:8:27: packings[0].box (foam box): '8 x 8 x 7' needs one unit at the end or one for each length, write for example 8 x 8 x 7 mm or 8 x 8 x 7 in"),
         arguments(
             "box: 8 x 8 x 7 in carton",
             "box: 8 x 8 x 2 in",
@@ -1023,7 +1023,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "date: 2026-01-16",
             "date: 16 January",
-            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: the year is missing or out of its place, as in January 15, 2026, write for example 2026-12-01"),
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: the year is missing or out of its place, as in January 15, 2026, write for example 2026-12-01 or December 1 2026"),
         arguments(
             "origin: -2 to 6 °C",
             "origin: 6 to -2 °C",

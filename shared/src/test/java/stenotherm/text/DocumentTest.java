@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DocumentTest {
   private static final String QUOTE_IT = ", put a text that starts like this in quotes";
   private static final String STRAY_COLON =
-      "has a ':' that starts no key here, indent keys of one level alike and put a text that"
-          + " contains ': ' in quotes";
+      "has a ':' that starts no key here, indent keys of one level alike, write a blank after"
+          + " the ':' of each and put a text that contains ': ' in quotes";
   private static final String INDENTED =
       "is indented unlike the lines above, indent keys of one level alike";
   private static final String NO_VALUE = "has no value, write one or remove the line";
@@ -68,8 +68,9 @@ class DocumentTest {
             "1:1: has a key with a line break or a tab, a key must be plain text"),
         arguments(
             "? [1, 2]\n: 3\n", "1:4: has a list or mapping as a key, a key must be a single text"),
-        arguments("a: 1\nb\n", "2:1: is not 'key: value', a ':' is missing"),
-        arguments("a: 1\nb\nc: 2\n", "2:1: is not 'key: value', a ':' is missing"),
+        arguments("a: 1\nb\n", "2:1: is not 'key: value', a ':' with a blank after it is missing"),
+        arguments(
+            "a: 1\nb\nc: 2\n", "2:1: is not 'key: value', a ':' with a blank after it is missing"),
         arguments("a: b: c\n", "1:5: " + STRAY_COLON),
         arguments("a\nb: 1\n", "2:2: " + STRAY_COLON),
         // Indentation.

@@ -66,6 +66,9 @@ class NodeTest {
         () -> root.require("a").asMapping());
     assertFault(
         "f:1:4: a: must be a list, not a single value", () -> root.require("a").asSequence());
+    assertFault(
+        "f:3:4: c: must be a list, each item of which begins with '- ', not lines of 'key: value'",
+        () -> root.require("c").asSequence());
     assertFault("f:2:4: b: must be a single value, not a list", () -> root.require("b").asScalar());
     assertFault(
         "f:3:4: c: must be two temperatures, write 28 to 45 °F or [28 °F, 45 °F]",

@@ -60,6 +60,30 @@ class ScalarNodeTest {
         value("10 x 5 x 2 1/2 in", ScalarNode::size, new Size(0.254, 0.127, 0.0635)),
         value("2 ft", ScalarNode::length, 0.6096),
         value("300 x 200 x 150 mm", ScalarNode::size, new Size(0.3, 0.2, 0.15)),
+        value("10 by 5 by 2½ in.", ScalarNode::size, new Size(0.254, 0.127, 0.0635)),
+        value("10 in. x 5 in. x 2 1⁄2 in.", ScalarNode::size, new Size(0.254, 0.127, 0.0635)),
+        value("¾ in", ScalarNode::length, 0.01905),
+        value("1½ inches", ScalarNode::length, 0.0381),
+        value("19 millimeters", ScalarNode::length, 0.019),
+        value("30 centimetres", ScalarNode::length, 0.3),
+        value("300 x 200 x 150 mm", ScalarNode::factors, 3),
+        value("16 oz box", ScalarNode::factors, 1),
+        value("lidded box 2", ScalarNode::factors, 1),
+        value("45 grams", ScalarNode::mass, 0.045),
+        value("45 gms", ScalarNode::mass, 0.045),
+        value("2 kilos", ScalarNode::mass, 2.0),
+        value("16 ounces", ScalarNode::mass, 0.45359237),
+        value("15 1/2 oz.", ScalarNode::mass, 15.5 * 0.45359237 / 16),
+        value("½ lb", ScalarNode::mass, 0.45359237 / 2),
+        value("2 pounds", ScalarNode::mass, 2 * 0.45359237),
+        value("36 hrs", ScalarNode::duration, 129600.0),
+        value("90 mins", ScalarNode::duration, 5400.0),
+        value("68 degrees F", ScalarNode::temperature, 293.15),
+        value("68 degrees Fahrenheit", ScalarNode::temperature, 293.15),
+        value("20℃", ScalarNode::temperature, 293.15),
+        value("68° to 86°F", Node::temperatureRange, new Range(293.15, 303.15)),
+        value("20 degrees to 30 °C", Node::temperatureRange, new Range(293.15, 303.15)),
+        value("2013-1-2 18:00", ScalarNode::localDateTime, LocalDateTime.of(2013, 1, 2, 18, 0)),
         value("300×200×150mm", ScalarNode::size, new Size(0.3, 0.2, 0.15)),
         value("1 ft x 10 in x 150 mm", ScalarNode::size, new Size(0.3048, 0.254, 0.15)),
         value("12 g", ScalarNode::mass, 0.012),
@@ -135,7 +159,9 @@ class ScalarNodeTest {
     String order =
         " is not a date with a time: which number is the month is not certain: write its name or"
             + " year-month-day, then the time";
-    String example = ", write for example 2026-12-01 15:00";
+    String example = ", write for example 2026-12-01 15:00 or December 1 2026 3 pm";
+    String time = " is not a date with a time: the time is written as in 15:00 or 3 pm" + example;
+    String zone = " is not a date with a time: hours are those of the clock at the place, leave '";
     String comma =
         " has a comma, write a point as the decimal mark (2.5) and do not group digits (1000)";
     String duration = " is not a duration, write for example 90 min or 1 h 30 min";
@@ -195,20 +221,29 @@ class ScalarNodeTest {
             ScalarNode::length,
             "'0x1F m' is not a length, the unit must be one of mm, cm, m, in, ft"),
         value(
-            "1 1/2 oz",
-            ScalarNode::mass,
-            "'1 1/2 oz' is a fraction, write a decimal number as in 0.5"),
+            "1 1/2 °C",
+            ScalarNode::temperature,
+            "'1 1/2 °C' is a fraction, write a decimal number as in 0.5"),
+        value("1/2", ScalarNode::mass, "'1/2' has no unit, write for example 1/2 oz"),
+        value(
+            "28 to 45 degrees",
+            Node::temperatureRange,
+            "'28 to 45 degrees' has no unit, write for example 45 °C or 45 °F"),
+        value(
+            "8 x 8 x 7 in box",
+            ScalarNode::size,
+            "'8 x 8 x 7 in box' is not a length, the unit must be one of mm, cm, m, in, ft"),
         value("1/2", ScalarNode::length, "'1/2' has no unit, write for example 1/2 in"),
         value("1/0 in", ScalarNode::length, "'1/0' divides by zero"),
         value(
             "300 x 200 mm",
             ScalarNode::size,
-            "'300 x 200 mm' is not three lengths, write for example 300 x 200 x 150 mm"),
+            "'300 x 200 mm' is not three lengths, write for example 300 x 200 x 150 mm or 12 x 8 x 6 in"),
         value(
             "300 mm x 200 x 150 mm",
             ScalarNode::size,
             "'300 mm x 200 x 150 mm' needs one unit at the end or one for each length, write for"
-                + " example 300 x 200 x 150 mm"),
+                + " example 300 x 200 x 150 mm or 12 x 8 x 6 in"),
         value("0 x 200 x 150 mm", ScalarNode::size, "first length: 0 mm must be above 0"),
         value("1:30", ScalarNode::duration, "'1:30'" + duration),
         value("1 h -30 min", ScalarNode::duration, "'1 h -30 min'" + duration),
@@ -230,16 +265,16 @@ class ScalarNodeTest {
         value(
             "-2013-12-12 18:00",
             ScalarNode::localDateTime,
-            "'-2013-12-12 18:00' is not a date with a time, write for example 2026-12-01 15:00"),
+            "'-2013-12-12 18:00' is not a date with a time, write for example 2026-12-01 15:00 or December 1 2026 3 pm"),
         value(
             "2013-02-30 18:00",
             ScalarNode::localDateTime,
-            "'2013-02-30 18:00' is not a date with a time, write for example 2026-12-01 15:00"),
+            "'2013-02-30 18:00' is not a date with a time, write for example 2026-12-01 15:00 or December 1 2026 3 pm"),
         value(
             "2026-10-15",
             ScalarNode::localDateTime,
             "'2026-10-15' is not a date with a time: the time is missing, write for example"
-                + " 2026-12-01 15:00"),
+                + " 2026-12-01 15:00 or December 1 2026 3 pm"),
         value(
             "July 15 2026",
             ScalarNode::localDateTime,
@@ -258,7 +293,7 @@ class ScalarNodeTest {
             "7/15/2026",
             ScalarNode::date,
             "'7/15/2026' is not a date: which number is the month is not certain: write its name or"
-                + " year-month-day, write for example 2026-12-01"),
+                + " year-month-day, write for example 2026-12-01 or December 1 2026"),
         value(
             "February 30, 2026, 5 pm",
             ScalarNode::localDateTime,
@@ -271,6 +306,45 @@ class ScalarNodeTest {
                 + example),
         value(
             "7/15/2026 5 p.m.", ScalarNode::localDateTime, "'7/15/2026 5 p.m.'" + order + example),
+        value(
+            "2026-07-15 5 pm EST",
+            ScalarNode::localDateTime,
+            "'2026-07-15 5 pm EST'" + zone + "EST' out, write 2026-07-15 5 pm"),
+        value(
+            "July 15 2026 5 p.m. (Eastern Time)",
+            ScalarNode::localDateTime,
+            "'July 15 2026 5 p.m. (Eastern Time)'"
+                + zone
+                + "Eastern Time' out, write July 15 2026 5 p.m."),
+        value(
+            "2026-07-15T17:00-05:00",
+            ScalarNode::localDateTime,
+            "'2026-07-15T17:00-05:00'" + zone + "-05:00' out, write 2026-07-15T17:00"),
+        value(
+            "Wed, July 15, 2026, 5 pm",
+            ScalarNode::localDateTime,
+            "'Wed, July 15, 2026, 5 pm' is not a date with a time: leave the day of the week out,"
+                + " write July 15, 2026, 5 pm"),
+        value("2026-07-15 17.00", ScalarNode::localDateTime, "'2026-07-15 17.00'" + time),
+        value("2026-07-15 17:00 pm", ScalarNode::localDateTime, "'2026-07-15 17:00 pm'" + time),
+        value("July 15, 2026, 5", ScalarNode::localDateTime, "'July 15, 2026, 5'" + time),
+        value(
+            "2026-07-15 noon",
+            ScalarNode::localDateTime,
+            "'2026-07-15 noon' is not a date with a time: noon is written 12:00, and 00:00 begins"
+                + " the day"
+                + example),
+        // without its day it would be another moment
+        value(
+            "Tuesday 9 am",
+            ScalarNode::clock,
+            "'Tuesday 9 am' is not a time of day, write hours and minutes as in 06:30, 18:00 or"
+                + " 6:30 pm"),
+        value(
+            "6 pm EST",
+            ScalarNode::clock,
+            "'6 pm EST' is not a time of day: hours are those of the clock at the place, leave"
+                + " 'EST' out, write 6 pm"),
         value(
             "13 pm",
             ScalarNode::clock,
@@ -287,7 +361,7 @@ class ScalarNodeTest {
         value(
             "EST",
             ScalarNode::utcOffset,
-            "'EST' is not an offset from UTC, write for example UTC-5 or -05:00"),
+            "'EST' is not an offset from UTC, write for example UTC-5 or -05:00; in the United States it is UTC-5"),
         value("UTC+19", ScalarNode::utcOffset, "'UTC+19' must lie between UTC-18 and UTC+18"),
         value("12 g", ScalarNode::number, "'12 g' is not a number, write digits as in 12 or 2.5"),
         value("0o17", ScalarNode::number, "'0o17' is not a number, write digits as in 12 or 2.5"),
