@@ -37,6 +37,9 @@ import stenotherm.words.Figures;
  */
 final class PackingSteps {
   /** Distances that differ by less count as one [m]. */
+  /** Of the air in a room [K]: 15 °C, assumed; what is colder gets wet. */
+  private static final double DEW_POINT = 288.15;
+
   private static final double SAME = 5e-4;
 
   /** Liquids that go in this cold come out of a refrigerator: assumed [K]. */
@@ -228,7 +231,12 @@ final class PackingSteps {
               + size(box)
               + ")";
       String words =
-          thing(what, each.placement(), box) + " It goes in " + start(each) + "." + drip(box);
+          thing(what, each.placement(), box)
+              + " It goes in "
+              + start(each)
+              + "."
+              + dry(each)
+              + drip(box);
       things.add(new Thing(each.name(), box, face(each.placement()), words));
     }
     return things;
@@ -384,7 +392,16 @@ final class PackingSteps {
     boolean isCool = REFRIGERATOR.contains(at.temperature()) && !isSolid;
     return "at "
         + figures.temperature(at.temperature())
-        + (isCool ? ": from the refrigerator, not frozen; dry it, or no tape holds" : "");
+        + (isCool ? ": from the refrigerator, not frozen" : "");
+  }
+
+  /** Water condenses on what comes from a refrigerator or freezer. */
+  private static String dry(PlacedPack pack) {
+    boolean isTaped =
+        face(pack.placement()).filter(on -> on.mounting().standOff() == 0).isPresent();
+    boolean isCold =
+        !(pack.start() instanceof PackStart.AtTemperature at) || at.temperature() < DEW_POINT;
+    return isTaped && isCold ? " Wipe it dry first, or the tape does not hold." : "";
   }
 
   /** What leaks from a pack that lies above the floor of a container could wet the animal. */

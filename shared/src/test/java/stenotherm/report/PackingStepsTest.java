@@ -63,7 +63,8 @@ class PackingStepsTest {
             "Make 1 hole of 6 mm in the lid and 3 holes of 5 mm in the left side, spread over the"
                 + " face; nothing lies on or behind them.",
             "Tape 'pack 1' (gel pack, 195 g, 120 x 80 x 20 mm) flat to the inside of the floor, in its"
-                + " middle. It goes in at 5 °C: from the refrigerator, not frozen.",
+                + " middle. It goes in at 5 °C: from the refrigerator, not frozen. Wipe it dry first,"
+                + " or the tape does not hold.",
             "Lay 30 mm of shredded paper on the floor.",
             "Set 'cup' (100 x 80 x 60 mm inside), with 8 holes of 2 mm in its lid, 30 mm above the"
                 + " floor inside, 60 mm from left and 40 mm from right, 50 mm from front and back."
@@ -242,11 +243,16 @@ class PackingStepsTest {
     String above = around("cup: 120 x 80 mm", pack.formatted("lid", "5 °C"));
     assertTrue(
         above.contains(
-            "It goes in at 5 °C: from the refrigerator, not frozen. If its pouch leaks, nothing may"
-                + " drip on a container."),
+            "It goes in at 5 °C: from the refrigerator, not frozen. Wipe it dry first, or the tape"
+                + " does not hold. If its pouch leaks, nothing may drip on a container."),
         above);
+    assertTrue(
+        above.contains("so that nothing shifts; leave room under the lid for 'pack 1'."), above);
     String frozen = around("cup: 120 x 80 mm", pack.formatted("lid", "-18 °C"));
-    assertTrue(frozen.contains("It goes in at -18 °C. If its pouch leaks"), frozen);
+    assertTrue(
+        frozen.contains(
+            "It goes in at -18 °C. Wipe it dry first, or the tape does not hold. If its pouch leaks"),
+        frozen);
     String warm = around("cup: 120 x 80 mm", pack.formatted("lid", "30 °C"));
     assertTrue(warm.contains("It goes in at 30 °C. If its pouch leaks"), warm);
   }
