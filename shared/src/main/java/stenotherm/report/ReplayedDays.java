@@ -54,7 +54,7 @@ public final class ReplayedDays implements Answer {
   private final List<Packed> packings;
   private final List<List<Departure>> days;
   private final List<String> cautions;
-  private final Map<Month, List<List<Departure>>> months = new EnumMap<>(Month.class);
+  private final Map<Month, List<List<Departure>>> months = new LinkedHashMap<>();
 
   /** Starts from days by days, packings by packings. */
   ReplayedDays(
@@ -63,10 +63,13 @@ public final class ReplayedDays implements Answer {
     this.packings = List.copyOf(packings);
     this.days = List.copyOf(days);
     this.cautions = List.copyOf(cautions);
+    Map<Month, List<List<Departure>>> found = new EnumMap<>(Month.class);
     for (List<Departure> day : days) {
       Month month = day.get(0).journey().sealing().getMonth();
-      months.computeIfAbsent(month, any -> new ArrayList<>()).add(day);
+      found.computeIfAbsent(month, any -> new ArrayList<>()).add(day);
     }
+    MonthChart.inOrder(found.keySet())
+        .forEach(month -> months.put(month, found.getOrDefault(month, List.of())));
   }
 
   /** Mean share of departures that go well. */
@@ -115,12 +118,12 @@ public final class ReplayedDays implements Answer {
         + " "
         + Words.inHundred(bestShare(days))
         + Words.goWell(bestShare(days))
-        + "; on "
-        + held(days)
+        + "; "
+        + ENOUGH
+        + " on "
+        + (held(days) == 0 ? "none" : held(days))
         + " of "
         + Departures.days(days.size())
-        + " "
-        + ENOUGH
         + ". "
         + (best == worst
             ? ""
@@ -161,12 +164,12 @@ public final class ReplayedDays implements Answer {
   private TextTable table() {
     List<String> head = new ArrayList<>(List.of("month", "days"));
     for (Packed packed : packings) {
-      head.add("of 100 go well, " + Departures.named(packed));
+      head.add(Departures.named(packed));
     }
     if (packings.size() > 1) {
-      head.add("of 100 go well, in the better way each day");
+      head.add("in the better way each day");
     }
-    head.add("days on which " + ENOUGH);
+    head.add("good days");
     List<List<String>> lines = new ArrayList<>();
     months.forEach(
         (month, there) -> {
@@ -182,7 +185,12 @@ public final class ReplayedDays implements Answer {
           line.add(Long.toString(held(there)));
           lines.add(line);
         });
-    return new TextTable("Departures by month", head, lines);
+    return new TextTable(
+        "Of 100 departures in each month so many go well; good days are those on which "
+            + ENOUGH
+            + (packings.size() > 1 ? " in the better way" : ""),
+        head,
+        lines);
   }
 
   private String note() {
