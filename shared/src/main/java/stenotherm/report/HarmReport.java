@@ -43,9 +43,9 @@ public final class HarmReport implements Answer {
   private static final double FEW = 0.005;
 
   private static final String COLUMNS =
-      "The last three columns tell of a typical journey: what harms first or comes nearest to it;"
-          + " the margin to the temperature at which that begins, below 0 beyond it; and how long"
-          + " after sealing harm begins.";
+      "First danger, margin and hours are those of a typical journey: what harms first or comes"
+          + " nearest to it; how far it stays from the temperature at which that begins, below 0"
+          + " beyond it; and how long after sealing harm begins.";
 
   private final Scenario scenario;
   private final Parcel parcel;
@@ -273,9 +273,10 @@ public final class HarmReport implements Answer {
   @Override
   public void print(PrintWriter out) {
     ConsoleText.answer(out, title(), headline());
-    tables().forEach(table -> table.print(out));
     out.println();
     ConsoleText.line(out, COLUMNS);
+    tables().forEach(table -> table.print(out));
+    out.println();
     ConsoleText.line(out, note());
     ConsoleText.list(out, "Cautions", cautions());
   }
@@ -324,8 +325,8 @@ public final class HarmReport implements Answer {
           chart::heightFor,
           "Each bar: of 100 journeys on which this goes wrong, so many go well.");
     }
-    tables().forEach(page::table);
     page.sentence(COLUMNS);
+    tables().forEach(page::table);
     page.sentence(note());
     page.cautions(cautions());
     page.restsOn(scenario);

@@ -116,14 +116,20 @@ record MapWords(Figures figures) {
   /** The same of one way, in a sentence that begins with it. */
   String best(String way, Best best) {
     double share = best.odds().within().within();
-    if (share == 0) {
-      return way + " goes well at none of these lows: not a single journey computed did.";
-    }
     String harms = harms(best.odds());
+    String low = "with lows of " + figures.temperature(best.low()) + " at both ends";
+    if (share == 0) {
+      return way
+          + " goes well at none of the lows computed: not a single journey did; "
+          + low
+          + ", in the middle of them, of 100 "
+          + harms
+          + ".";
+    }
     return way
-        + " does best with lows of "
-        + figures.temperature(best.low())
-        + " at both ends: of 100 such journeys "
+        + " does best "
+        + low
+        + ": of 100 such journeys "
         + Words.decidingGoWell(best.odds().within())
         + (harms.isEmpty() ? "" : "; " + harms)
         + ".";
@@ -197,7 +203,7 @@ record MapWords(Figures figures) {
                         + verb(band.level())
                         + " with lows "
                         + range(report, band.lows()))
-            .orElse("without it, at none of these");
+            .orElse("without it, at none of those computed");
     return with
         + "; "
         + without

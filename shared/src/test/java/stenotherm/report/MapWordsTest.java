@@ -69,7 +69,8 @@ class MapWordsTest {
             + " 94.",
         words.best("It", new MapWords.Best(low, odds(1, 15, 0))));
     assertEquals(
-        "It goes well at none of these lows: not a single journey computed did.",
+        "It goes well at none of the lows computed: not a single journey did; with lows of 47 °F at"
+            + " both ends, in the middle of them, of 100 too cold in more than 99.",
         words.best("It", new MapWords.Best(low, odds(0, 16, 0))));
   }
 
