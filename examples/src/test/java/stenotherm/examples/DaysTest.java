@@ -184,6 +184,8 @@ class DaysTest {
         out);
     assertTrue(err.contains("Roughly, by every 7th day: Of 100 departures"), err);
     JsonNode months = answer.get("months");
+    double cold = months.get(0).get("too_cold_better_way").asDouble();
+    assertTrue(cold > 0.99 && months.get(0).get("too_hot_better_way").asDouble() < 0.01, out);
     assertEquals(1, months.get(0).get("month").asInt());
     assertEquals(3, months.get(0).get("days").asInt());
     assertTrue(
