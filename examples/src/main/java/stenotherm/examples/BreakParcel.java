@@ -18,7 +18,7 @@ import stenotherm.scenario.Scenario;
           + " first leaves what it tolerates. Pairs are made of what the packing withstands alone.",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
-    footer = ConsoleCommand.PROGRAM + BreakParcel.NAME + " my-scenario.yaml --packing large")
+    footer = ConsoleCommand.PROGRAM + BreakParcel.NAME + " my-scenario.yaml --out my-mishaps")
 final class BreakParcel extends PackingCommand {
   static final String NAME = "break";
 
@@ -36,7 +36,8 @@ final class BreakParcel extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    Parcel packing = packing(scenario);
+    Parcel packing =
+        asked(scenario, meant -> "What would harm " + quoted(meant) + " first?", "a minute or two");
     return atMost.ask(
         "Fewer mishaps in the file take less.",
         progress,

@@ -43,7 +43,8 @@ abstract class ConsoleCommand {
 
   private static final int LONGEST_NAME = 100;
 
-  private static final String JAR = "java -jar stenotherm-examples.jar";
+  /** Where it is after it was built, seen from the project's top folder. */
+  private static final String JAR = "java -jar examples/target/stenotherm-examples.jar";
 
   /** The program as its user calls it, in the texts of helps. */
   static final String CALL = "${sys:" + CALLED + ":-" + JAR + "}";

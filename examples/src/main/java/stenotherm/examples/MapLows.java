@@ -92,7 +92,15 @@ final class MapLows extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    Parcel parcel = packing(scenario);
+    Parcel parcel =
+        asked(
+            scenario,
+            meant ->
+                "With which overnight lows does "
+                    + quoted(meant)
+                    + " hold"
+                    + (meant.warmers().isEmpty() ? "?" : ", with its warmer and without?"),
+            "up to a few minutes");
     Range range = lows(scenario.units());
     require(
         TEMPERATURES.contains(range.low())
@@ -118,11 +126,12 @@ final class MapLows extends PackingCommand {
     if (dailyRange == null) {
       complain(
           0,
-          "days are taken as "
+          "Days are taken as "
               + new Figures(scenario.units()).difference(daily)
               + " warmer than nights"
               + (own ? ", as the file's lows and highs are on average" : "")
-              + "; otherwise with --daily-range");
+              + "; for another difference add --daily-range, such as --daily-range "
+              + (scenario.units() == Units.US ? "18F°" : "10K"));
     }
   }
 

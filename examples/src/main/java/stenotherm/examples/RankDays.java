@@ -72,8 +72,12 @@ final class RankDays extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    Parcel packing = packing(scenario);
     DailyTable days = days(scenario);
+    Parcel packing =
+        asked(
+            scenario,
+            meant -> "On which day of the forecast does " + quoted(meant) + " fare best?",
+            "about a minute for a week");
     return atMost.ask(
         "Fewer days of forecast take less.",
         progress,

@@ -35,7 +35,7 @@ import stenotherm.weather.RecordedWeather;
           + " table with commas and a row for each day: date, low [°F], high [°F].",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
-    footer = ConsoleCommand.PROGRAM + ReplayDays.NAME + " my-scenario.yaml --origin station.csv")
+    footer = ConsoleCommand.PROGRAM + ReplayDays.NAME + " my-scenario.yaml --months 6,7,8")
 final class ReplayDays extends PackingCommand {
   static final String NAME = "replay";
 
@@ -106,7 +106,11 @@ final class ReplayDays extends PackingCommand {
     List<DayExtremes> from = days("--origin", origin, first);
     List<DayExtremes> to = days("--destination", destination, last);
     Set<Month> chosen = EnumSet.copyOf(months);
-    Parcel packing = packing(scenario);
+    Parcel packing =
+        asked(
+            scenario,
+            meant -> "How would " + quoted(meant) + " have fared on recorded days?",
+            "up to a few minutes");
     return atMost.ask(
         "Fewer --months take less.",
         progress,

@@ -144,6 +144,16 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
   @Override
   public final Integer call() {
     checkOptions();
+    if (isShipped()) {
+      complain(
+          0,
+          "No file is named: the shipped example "
+              + SHIPPED
+              + " is taken.\nWith a file of your own: "
+              + program().stripLeading()
+              + command().getCommandName()
+              + " my-scenario.yaml");
+    }
     Scenario scenario;
     try {
       scenario = readScenario();

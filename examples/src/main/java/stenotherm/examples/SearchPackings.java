@@ -96,7 +96,16 @@ final class SearchPackings extends PackingCommand {
 
   @Override
   Answer answer(Scenario scenario, Progress progress) {
-    Parcel packing = packing(scenario);
+    Parcel packing =
+        asked(
+            scenario,
+            meant ->
+                "What is the smallest box for the contents of "
+                    + quoted(meant)
+                    + " with which "
+                    + Math.round(wanted)
+                    + " of 100 journeys go well?",
+            "up to ten minutes");
     SearchReport.Wish wish = new SearchReport.Wish(wanted / 100, volumeOfMass(), candidates);
     return atMost.ask(
         "Fewer --candidates take less.",

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
@@ -22,6 +23,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import stenotherm.base.MessageText;
+import stenotherm.base.Suggestions;
 import stenotherm.words.LastWords;
 
 /**
@@ -37,10 +39,7 @@ import stenotherm.words.LastWords;
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
     synopsisSubcommandLabel = "COMMAND",
-    footer = {
-      ConsoleCommand.PROGRAM + "my-scenario.yaml --out my-report",
-      ConsoleCommand.PROGRAM + "compare --help"
-    })
+    footerHeading = "%nA line to type for each; --help behind its name tells more of it:%n")
 public final class Stenotherm extends ConsoleCommand {
   static final String NAME = "stenotherm";
   static final String VERSION = "Stenotherm 0.1.0-SNAPSHOT";
@@ -48,11 +47,16 @@ public final class Stenotherm extends ConsoleCommand {
   /** A first word that is meant as a command; files have an ending or a folder. */
   private static final Pattern WORD = Pattern.compile("[a-z]+");
 
+  private static final String HELP = "help";
+
   private static final List<String> OPTIONS = List.of("-h", "--help", "-V", "--version");
 
   private static final Pattern DIGITS = Pattern.compile("\\s*[+-]?[0-9]+\\s*");
 
   private static final int LONGEST_SHOWN = 60;
+
+  /** Letters in a line of a help: the longest example fits. */
+  private static final int WIDTH = 100;
 
   /** How long a computation may take to end after Ctrl-C [s]. */
   private static final int LAST_SECONDS = 5;
@@ -128,7 +132,9 @@ public final class Stenotherm extends ConsoleCommand {
   static CommandLine commandLine() {
     CommandLine program = new CommandLine(new Stenotherm());
     commands().forEach(program::addSubcommand);
+    program.getCommandSpec().usageMessage().footer(examples(program));
     return program
+        .setUsageHelpWidth(WIDTH)
         .registerConverter(int.class, typed -> whole(typed, Integer::valueOf))
         .registerConverter(Integer.class, typed -> whole(typed, Integer::valueOf))
         .registerConverter(long.class, typed -> whole(typed, Long::valueOf))
@@ -136,6 +142,17 @@ public final class Stenotherm extends ConsoleCommand {
         .setExpandAtFiles(false)
         .setParameterExceptionHandler((wrong, args) -> explain(wrong))
         .setExecutionStrategy(Stenotherm::execute);
+  }
+
+  /** The first example of each command. */
+  private static String[] examples(CommandLine program) {
+    return program.getSubcommands().values().stream()
+        .flatMap(
+            command ->
+                Stream.of(command.getCommandSpec().usageMessage().footer())
+                    .filter(line -> line.startsWith(program()))
+                    .limit(1))
+        .toArray(String[]::new);
   }
 
   private static <T extends Number> T whole(String typed, Function<String, T> reading) {
@@ -165,9 +182,13 @@ public final class Stenotherm extends ConsoleCommand {
 
   /**
    * A file or an option without a command goes to the comparison. A folder of a report may be
-   * called like a command.
+   * called like a command. Help may be asked for as for a command.
    */
   static String[] withCommand(String[] args, Predicate<Path> exists) {
+    if (args.length > 0 && args[0].equals(HELP) && !exists.test(Path.of(HELP))) {
+      return Stream.concat(Arrays.stream(args).skip(1).limit(1), Stream.of("--help"))
+          .toArray(String[]::new);
+    }
     if (args.length > 0
         && (OPTIONS.contains(args[0])
             || commandLine().getSubcommands().containsKey(args[0])
@@ -180,6 +201,11 @@ public final class Stenotherm extends ConsoleCommand {
 
   private static int explain(ParameterException wrong) {
     CommandLine command = wrong.getCommandLine();
+    if (command.getParent() == null && wrong instanceof UnmatchedArgumentException unmatched) {
+      command.getErr().println(unknown(unmatched.getUnmatched().get(0), command));
+      command.getErr().println("see " + program().strip() + " --help");
+      return BAD_COMMAND_LINE;
+    }
     command.getErr().println(MessageText.of(String.valueOf(wrong.getMessage())));
     if (!UnmatchedArgumentException.printSuggestions(wrong, command.getErr())) {
       // the whole help would scroll the line above away
@@ -188,6 +214,16 @@ public final class Stenotherm extends ConsoleCommand {
       command.getErr().println("see " + all);
     }
     return BAD_COMMAND_LINE;
+  }
+
+  /** Only what is no file comes here. */
+  private static String unknown(String word, CommandLine program) {
+    Set<String> names = program.getSubcommands().keySet();
+    return "there is no command and no file "
+        + quoted(word)
+        + Suggestions.closest(word, names)
+            .map(name -> ". Did you mean " + name + "?")
+            .orElseGet(() -> ". The commands are " + String.join(", ", names));
   }
 
   /** Whatever ends the program, nobody sees a stack trace. */

@@ -49,7 +49,13 @@ class MapLowsTest {
             "--out",
             report);
     assertEquals(0, run.code(), run.err());
-    assertTrue(run.err().contains("'warm, \"foam\"', the first"), run.err());
+    assertTrue(
+        run.err()
+            .startsWith(
+                "With which overnight lows does 'warm, \"foam\"' hold, with its warmer and without?"
+                    + " The answer takes up to a few minutes."),
+        run.err());
+    assertTrue(run.err().contains("'warm, \"foam\"', the first of 2;"), run.err());
     assertTrue(run.err().contains("7.0 C° warmer than nights, as the file's lows and"), run.err());
     assertTrue(run.err().contains("First look, 9 typical journeys"), run.err());
     List<String> lines = run.out().lines().toList();
@@ -124,11 +130,17 @@ class MapLowsTest {
     assertEquals(277.59, json.get("highest_low_K").asDouble(), 0.01);
     String headline = json.get("headline").asText();
     assertTrue(headline.startsWith("Do not send it like this: "), headline);
+    JsonNode best = json.get("maps").get(0).get("best_equal_low");
     assertTrue(
-        headline.matches(
-            ".* The least bad of these lows is 40 °F, where [1-4]?[0-9] of 100 go well with 'bare"
-                + " foam'\\."),
-        headline);
+        best.get("sentence")
+            .asText()
+            .matches(
+                "It does best with lows of 40 °F at both ends: of 100 such journeys [1-4]?[0-9] go"
+                    + " well; too cold in [5-9][0-9]\\."),
+        best.toString());
+    assertEquals(277.59, best.get("low_K").asDouble(), 0.01);
+    double fail = 1 - best.get("odds").get("within").asDouble();
+    assertEquals(fail, best.get("too_cold").asDouble(), 1e-12);
   }
 
   @ParameterizedTest

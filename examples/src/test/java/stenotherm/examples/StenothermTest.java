@@ -18,7 +18,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 /** The program as a whole: its commands, their helps, what stops it. */
@@ -83,19 +82,44 @@ class StenothermTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"comapre", "compar"})
-  void aMistypedCommandIsNoFile(String word) {
-    Said wrong = Said.to(word);
+  @CsvSource({"comapre, compare", "compar, compare", "mpa, map", "serach, search"})
+  void aMistypedCommandIsNoFile(String word, String meant) {
+    Said wrong = Said.to(word, "my.yaml");
     assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
-    assertTrue(wrong.err().contains("compare"), wrong.err());
+    String told = "there is no command and no file '" + word + "'. Did you mean " + meant + "?";
+    assertEquals(told, wrong.err().lines().findFirst().orElseThrow());
     assertTrue(wrong.err().lines().count() <= 2, wrong.err());
+  }
+
+  @Test
+  void aWordThatIsLikeNoCommandIsToldWithAllOfThem() {
+    Said wrong = Said.to("gecko");
+    assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
+    assertTrue(wrong.err().contains(String.join(", ", names().toList())), wrong.err());
+  }
+
+  @Test
+  void helpIsAWordToo() {
+    assertEquals(Said.to("--help").out(), Said.to("help").out());
+    assertEquals(Said.to("map", "--help").out(), Said.to("help", "map").out());
+  }
+
+  /** Somebody who has read the help of the program alone knows what to type. */
+  @Test
+  void helpHasALineToTypeForEveryCommand() {
+    String help = Said.to("help").out();
+    names()
+        .filter(name -> !name.equals("completion"))
+        .forEach(name -> assertTrue(help.contains(ConsoleCommand.program() + name + " "), help));
+    assertTrue(help.lines().allMatch(line -> line.length() <= 100), help);
   }
 
   /** The line that says what is wrong must not scroll away. */
   @ParameterizedTest
   @CsvSource({"--packing,two", "--lows,10-20", "--nodes,1000", "--threads,none"})
   void aWrongOptionIsToldInTwoLines(String option, String value) {
-    Said wrong = Said.to("map", option, value);
+    String file = "src/main/resources/stenotherm/examples/cold-night.yaml";
+    Said wrong = Said.to("map", file, option, value);
     assertEquals(ConsoleCommand.BAD_COMMAND_LINE, wrong.code());
     List<String> lines = wrong.err().lines().toList();
     assertEquals(2, lines.size(), wrong.err());
@@ -162,7 +186,8 @@ class StenothermTest {
             .start();
     try (BufferedReader err = program.errorReader(StandardCharsets.UTF_8)) {
       String first = err.readLine();
-      while (first != null && first.endsWith(" s so far")) {
+      assertEquals("No file is named: the shipped example cold-night.yaml is taken.", first);
+      while (first != null && !first.startsWith("First look")) {
         first = err.readLine();
       }
       assertTrue(first != null && first.startsWith("First look"), first);

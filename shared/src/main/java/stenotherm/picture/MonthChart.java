@@ -116,10 +116,24 @@ public final class MonthChart extends Picture {
     }
   }
 
-  /** The months from the first one after the longest stretch without any to the last. */
   private List<Month> shown() {
     Set<Month> told = EnumSet.noneOf(Month.class);
     kinds.forEach(kind -> told.addAll(kind.shares().keySet()));
+    return span(told);
+  }
+
+  /**
+   * Puts months in the order in which a chart shows them, such as December before January.
+   *
+   * @param told some months
+   * @return the same, from the first one after the longest stretch without any
+   */
+  public static List<Month> inOrder(Set<Month> told) {
+    return span(told).stream().filter(told::contains).toList();
+  }
+
+  /** The months from the first one after the longest stretch without any to the last. */
+  private static List<Month> span(Set<Month> told) {
     Month first = Month.JANUARY;
     int longest = 0;
     for (Month month : told) {

@@ -18,7 +18,6 @@ import stenotherm.decision.Remedy;
 import stenotherm.parcel.Parcel;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
-import stenotherm.study.Odds;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
 
@@ -39,6 +38,14 @@ public final class HarmReport implements Answer {
 
   /** Pairs that are shown; the others are in the file with all digits. */
   private static final int SHOWN_PAIRS = 12;
+
+  /** Of a hundred fewer than one is told. */
+  private static final double FEW = 0.005;
+
+  private static final String COLUMNS =
+      "First danger, margin and hours are those of a typical journey: what harms first or comes"
+          + " nearest to it; how far it stays from the temperature at which that begins, below 0"
+          + " beyond it; and how long after sealing harm begins.";
 
   private final Scenario scenario;
   private final Parcel parcel;
@@ -104,56 +111,68 @@ public final class HarmReport implements Answer {
   private String headline() {
     String planned =
         "As planned, "
-            + share(study.planned())
+            + TriedOdds.share(study.planned().within())
             + " of 100 journeys with '"
             + parcel.name()
             + "'"
-            + goWell(study.planned())
+            + TriedOdds.goWell(study.planned().within())
             + ".";
     if (study.singles().isEmpty()) {
       return planned + " Nothing that was tried changes anything.";
     }
     Harm worst = study.singles().get(0);
     if (study.planned().isBroken()) {
-      return "Even as planned only "
-          + share(study.planned())
+      return "Even as planned "
+          + (study.planned().within().filter(odds -> odds.within() < FEW).isPresent()
+              ? ""
+              : "only ")
+          + TriedOdds.share(study.planned().within())
           + " of 100 journeys with '"
           + parcel.name()
           + "'"
-          + goWell(study.planned())
-          + ". Worst beside that: "
-          + words(worst)
-          + "; "
-          + share(worst)
-          + " of 100.";
+          + TriedOdds.goWell(study.planned().within())
+          + breach(study.planned())
+          + ". "
+          + (worsens(worst)
+              ? "What would harm it most: "
+                  + words(worst)
+                  + "; "
+                  + TriedOdds.share(worst.within())
+                  + " of 100 such journeys"
+                  + TriedOdds.goWell(worst.within())
+                  + "."
+              : "Nothing that was tried makes it worse.");
     }
     return "What would harm first: "
         + words(worst)
         + "; "
-        + share(worst)
+        + TriedOdds.share(worst.within())
         + " of 100 such journeys"
-        + goWell(worst)
+        + TriedOdds.goWell(worst.within())
         + breach(worst)
         + ". "
         + planned;
   }
 
-  private static String share(Harm harm) {
-    return harm.within().map(odds -> Words.inHundred(odds.within())).orElse(Tables.NOTHING);
-  }
-
-  private static String goWell(Harm harm) {
-    return Words.goWell(harm.within().map(Odds::within).orElse(1.0));
-  }
-
   private static String breach(Harm harm) {
     return harm.isBreached()
-        ? " (" + harm.danger().words() + " after " + hour(harm) + " h in a typical one)"
+        ? " (" + harm.danger().words() + " after " + hour(harm) + " in a typical one)"
         : "";
   }
 
   private static String hour(Harm harm) {
-    return harm.isBreached() ? Words.hours(harm.nominal().breach()) : Tables.NOTHING;
+    return harm.isBreached() ? Words.hours(harm.nominal().breach()) + " h" : Tables.NOTHING;
+  }
+
+  /** Of temperatures: beside what is harmed first in another way it would mislead. */
+  private String margin(Harm harm) {
+    boolean other =
+        harm.isBreached() && harm.danger() != Harm.Danger.COLD && harm.danger() != Harm.Danger.HOT;
+    return other ? Tables.NOTHING : figures.difference(harm.margin());
+  }
+
+  private boolean worsens(Harm harm) {
+    return harm.within().orElseThrow().within() < study.planned().within().orElseThrow().within();
   }
 
   private TextTable table(String caption, List<Harm> harms) {
@@ -162,19 +181,14 @@ public final class HarmReport implements Answer {
       lines.add(
           List.of(
               words(each),
-              share(each),
+              TriedOdds.inColumn(each.within()),
               each.danger().words(),
-              figures.difference(each.margin()),
+              margin(each),
               hour(each)));
     }
     return new TextTable(
         caption,
-        List.of(
-            "what goes wrong",
-            "of 100 go well",
-            "first danger",
-            "margin in a typical journey (below 0: outside)",
-            "first outside [h after sealing]"),
+        List.of("what goes wrong", "of 100 go well", "first danger", "margin", "harm after"),
         lines);
   }
 
@@ -207,18 +221,18 @@ public final class HarmReport implements Answer {
     return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, each"
         + " computed roughly. "
         + pairing()
-        + " The sun is 800 W/m² on the lid, assumed."
-        + (turned()
+        + (happens(Mishap.Concern.SUN) ? " The sun is 800 W/m² on the lid, assumed." : "")
+        + (happens(Mishap.Concern.LIE)
             ? " Of a parcel upside down or on its side temperature and air alone are judged, not the"
                 + " fall."
             : "")
         + (study.leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
   }
 
-  private boolean turned() {
+  private boolean happens(Mishap.Concern concern) {
     return study.singles().stream()
         .flatMap(harm -> harm.mishaps().stream())
-        .anyMatch(Mishap.Lying.class::isInstance);
+        .anyMatch(mishap -> mishap.concerns().contains(concern));
   }
 
   private List<String> leftOut() {
@@ -259,6 +273,8 @@ public final class HarmReport implements Answer {
   @Override
   public void print(PrintWriter out) {
     ConsoleText.answer(out, title(), headline());
+    out.println();
+    ConsoleText.line(out, COLUMNS);
     tables().forEach(table -> table.print(out));
     out.println();
     ConsoleText.line(out, note());
@@ -300,7 +316,8 @@ public final class HarmReport implements Answer {
           OddsBars.titled("How often it goes well when one thing goes wrong")
               .level(Level.LIKELY.words(), Level.LIKELY.least());
       for (Harm each : plannedAndSingles()) {
-        builder.row(words(each), each.within().orElseThrow().within(), share(each));
+        builder.row(
+            words(each), each.within().orElseThrow().within(), TriedOdds.share(each.within()));
       }
       OddsBars chart = builder.build();
       page.picture(
@@ -308,6 +325,7 @@ public final class HarmReport implements Answer {
           chart::heightFor,
           "Each bar: of 100 journeys on which this goes wrong, so many go well.");
     }
+    page.sentence(COLUMNS);
     tables().forEach(page::table);
     page.sentence(note());
     page.cautions(cautions());

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.Map;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -116,11 +117,13 @@ final class MapData {
     root.put("lowest_low_K", lows.low());
     root.put("highest_low_K", lows.high());
     ArrayNode maps = root.putArray("maps");
+    Iterator<String> bests = words.bests(report).iterator();
     for (OddsMap map : report.maps().values()) {
       ObjectNode one = maps.addObject();
       one.put("warmer", !map.parcel().warmers().isEmpty());
       one.put("journeys", map.journeys());
       one.put("interpolation_error", map.error());
+      add(one.putObject("best_equal_low"), words.best(report, map), bests.next());
       ArrayNode levels = one.putArray("levels");
       for (Level level : MapWords.LEVELS) {
         ObjectNode node = levels.addObject();
@@ -151,6 +154,16 @@ final class MapData {
     new MapPage(report).cautions().forEach(root.putArray("cautions")::add);
     StatedAssumptions.sentences(report.scenario()).forEach(root.putArray("assumptions")::add);
     return JsonText.of(root);
+  }
+
+  private static void add(ObjectNode node, MapWords.Best best, String sentence) {
+    node.put("sentence", sentence);
+    node.put("low_K", best.low());
+    JsonText.addOdds(node.putObject("odds"), best.odds().within());
+    node.put("too_cold", best.odds().tooCold());
+    node.put("too_hot", best.odds().tooHot());
+    node.put("short_of_air", best.odds().shortOfAir());
+    node.put("burnt", best.odds().burnt());
   }
 
   private static void addStretches(

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Range;
 import stenotherm.decision.JourneyOdds;
@@ -41,7 +42,8 @@ final class MapPage {
 
   byte[] html(boolean withPictures) {
     String headline = words.headline(report);
-    AnswerPage page = new AnswerPage(report.scenario().title(), headline);
+    AnswerPage page = new AnswerPage(title(), headline);
+    words.bests(report).forEach(page::sentence);
     page.sentence(words.grounds(report));
     MapWords.withoutEffect(report).ifPresent(page::sentence);
     page.deferral();
@@ -69,13 +71,22 @@ final class MapPage {
   }
 
   void print(PrintWriter out) {
-    ConsoleText.answer(out, report.scenario().title(), words.headline(report));
+    ConsoleText.answer(out, title(), words.headline(report));
+    words.bests(report).forEach(sentence -> ConsoleText.line(out, sentence));
+    out.println();
     ConsoleText.line(out, words.grounds(report));
     MapWords.withoutEffect(report).ifPresent(sentence -> ConsoleText.line(out, sentence));
     tables().forEach(table -> table.print(out));
     out.println();
     ConsoleText.line(out, MapWords.error(report));
     ConsoleText.list(out, "Cautions", cautions());
+  }
+
+  private String title() {
+    return report.scenario().title()
+        + ": with which overnight lows does it hold? Packing '"
+        + report.question().packing().name()
+        + "'";
   }
 
   List<String> cautions() {
@@ -93,10 +104,7 @@ final class MapPage {
   /** That of all lows at both ends only if there is something in it. */
   private List<TextTable> tables() {
     TextTable all = byDestination();
-    boolean empty =
-        all.lines().stream()
-            .allMatch(line -> line.subList(1, line.size()).stream().allMatch(NONE::equals));
-    return empty ? List.of(equalLows()) : List.of(equalLows(), all);
+    return all.head().size() == 1 ? List.of(equalLows()) : List.of(equalLows(), all);
   }
 
   private TextTable equalLows() {
@@ -113,17 +121,16 @@ final class MapPage {
               }
               lines.add(line);
             });
-    return new TextTable("The same low at both ends", head, lines);
+    return new TextTable(
+        "The same low at both ends; in brackets how many journeys go well at least", head, lines);
   }
 
   private static String atLeast(Level level) {
-    return level.words() + " (" + Math.round(100 * level.least()) + " of 100 or more)";
+    return level.words() + " (" + Math.round(100 * level.least()) + " of 100)";
   }
 
   private String cell(Optional<Range> range) {
-    return range
-        .map(each -> figures.temperature(each.low()) + " to " + figures.temperature(each.high()))
-        .orElse(NONE);
+    return range.map(words::inShort).orElse(NONE);
   }
 
   private TextTable byDestination() {
@@ -150,7 +157,25 @@ final class MapPage {
       }
       lines.add(line);
     }
-    return new TextTable("Lows at the origin with which it holds, or likely holds", head, lines);
+    return withoutNone("Lows at the origin with which it holds, or likely holds", head, lines);
+  }
+
+  /** A table without columns that have nothing to tell. */
+  static TextTable withoutNone(String caption, List<String> head, List<List<String>> lines) {
+    int[] columns =
+        IntStream.range(0, head.size())
+            .filter(column -> lines.stream().anyMatch(line -> isSome(line.get(column))))
+            .toArray();
+    return new TextTable(
+        caption, chosen(head, columns), lines.stream().map(line -> chosen(line, columns)).toList());
+  }
+
+  private static boolean isSome(String cell) {
+    return !cell.equals(NONE);
+  }
+
+  private static List<String> chosen(List<String> cells, int[] columns) {
+    return IntStream.of(columns).mapToObj(cells::get).toList();
   }
 
   private TextTable odds(Packed packed, OddsMap map) {

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+import stenotherm.animal.Tolerance;
 import stenotherm.base.Range;
 import stenotherm.base.Temperatures;
 import stenotherm.decision.FirstLook;
+import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.Level;
 import stenotherm.decision.Lows;
 import stenotherm.decision.OddsMap;
@@ -27,6 +30,12 @@ record MapWords(Figures figures) {
 
   /** Lows at a level, where both ends are inside the map. */
   record Band(Level level, Range lows) {}
+
+  /** The low at which a packing does best, the same at both ends [K], and how it fares there. */
+  record Best(double low, JourneyOdds odds) {}
+
+  /** A harm, and the share of journeys that meet it. */
+  private record Harmed(String words, double share) {}
 
   /** The widest band of lows on a way over a map at some level or better. */
   static Optional<Range> widest(
@@ -58,6 +67,95 @@ record MapWords(Figures figures) {
     double steps = us ? Temperatures.toFahrenheit(kelvin) : 2 * Temperatures.toCelsius(kelvin);
     double whole = up ? Math.ceil(steps - ROUND_OFF) : Math.floor(steps + ROUND_OFF);
     return us ? Temperatures.fromFahrenheit(whole) : Temperatures.fromCelsius(whole / 2);
+  }
+
+  /** Where a packing does best with the same low at both ends. */
+  Best best(MapReport report, OddsMap map) {
+    return best(wholeDegrees(report.question().lows()), low -> map.odds(Lows.equal(low)));
+  }
+
+  /** The best of some lows; of several that are alike the middle of the longest row of them. */
+  static Best best(List<Double> lows, DoubleFunction<JourneyOdds> oddsAt) {
+    List<Best> all = lows.stream().map(low -> new Best(low, oddsAt.apply(low))).toList();
+    double most =
+        all.stream().mapToDouble(each -> each.odds().within().within()).max().orElseThrow();
+    List<Best> longest = List.of();
+    List<Best> row = new ArrayList<>();
+    for (Best each : all) {
+      if (each.odds().within().within() < most) {
+        row.clear();
+      } else {
+        row.add(each);
+        longest = row.size() > longest.size() ? List.copyOf(row) : longest;
+      }
+    }
+    return longest.get((longest.size() - 1) / 2);
+  }
+
+  /** Temperatures of whole degrees of the reader's within a range, or its lower end [K]. */
+  private List<Double> wholeDegrees(Range range) {
+    boolean us = figures.units() == Units.US;
+    double low = us ? Temperatures.toFahrenheit(range.low()) : Temperatures.toCelsius(range.low());
+    double high =
+        us ? Temperatures.toFahrenheit(range.high()) : Temperatures.toCelsius(range.high());
+    List<Double> all = new ArrayList<>();
+    for (double each = Math.ceil(low - ROUND_OFF); each <= high + ROUND_OFF; each++) {
+      double kelvin = us ? Temperatures.fromFahrenheit(each) : Temperatures.fromCelsius(each);
+      all.add(Math.min(Math.max(kelvin, range.low()), range.high()));
+    }
+    return all.isEmpty() ? List.of(range.low()) : all;
+  }
+
+  /** At which low each way of packing does best, how it fares there and what goes wrong. */
+  List<String> bests(MapReport report) {
+    return report.maps().entrySet().stream()
+        .map(each -> best(way(report, each.getKey()), best(report, each.getValue())))
+        .toList();
+  }
+
+  /** The same of one way, in a sentence that begins with it. */
+  String best(String way, Best best) {
+    double share = best.odds().within().within();
+    String harms = harms(best.odds());
+    String low = "with lows of " + figures.temperature(best.low()) + " at both ends";
+    if (share == 0) {
+      return way
+          + " goes well at none of the lows computed: not a single journey did; "
+          + low
+          + ", in the middle of them, of 100 "
+          + harms
+          + ".";
+    }
+    return way
+        + " does best "
+        + low
+        + ": of 100 such journeys "
+        + Words.decidingGoWell(best.odds().within())
+        + (harms.isEmpty() ? "" : "; " + harms)
+        + ".";
+  }
+
+  /** What goes wrong and how often, the most frequent first, such as "too cold in 9". */
+  private String harms(JourneyOdds odds) {
+    return List.of(
+            new Harmed("too cold", odds.tooCold()),
+            new Harmed("too hot", odds.tooHot()),
+            new Harmed("short of air", odds.shortOfAir()),
+            new Harmed(
+                "in reach of a place above " + figures.temperature(Tolerance.HOTTEST_TOUCH),
+                odds.burnt()))
+        .stream()
+        .filter(each -> each.share() > 0)
+        .sorted(Comparator.comparingDouble(each -> -each.share()))
+        .map(each -> each.words() + " in " + Words.inHundred(each.share()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String way(MapReport report, Packed packed) {
+    if (report.stripped().isEmpty()) {
+      return "It";
+    }
+    return packed.stripped() ? "Without the warmer it" : "With the warmer it";
   }
 
   /** The best level that the same low at both ends reaches, and the lows that reach it. */
@@ -97,7 +195,7 @@ record MapWords(Figures figures) {
                         + " with overnight lows "
                         + range(report, band.lows())
                         + " at both ends")
-            .orElse("With the warmer, do not send it with the same low at both ends");
+            .orElse("With the warmer, do not send it at any overnight low, the same at both ends");
     String without =
         bare.map(
                 band ->
@@ -105,12 +203,14 @@ record MapWords(Figures figures) {
                         + verb(band.level())
                         + " with lows "
                         + range(report, band.lows()))
-            .orElse("without it, at none of these");
+            .orElse("without it, at none of those computed");
     return with
         + "; "
         + without
         + "."
-        + overtaken(report).map(where -> " Leave the warmer out " + where + ".").orElse("")
+        + best.flatMap(any -> overtaken(report))
+            .map(where -> " Leave the warmer out " + where + ".")
+            .orElse("")
         + neither(gaps(report));
   }
 
@@ -124,7 +224,7 @@ record MapWords(Figures figures) {
     }
     return between(reached).stream()
         .map(gap -> new Range(along(lows, gap.low()), along(lows, gap.high())))
-        .filter(gap -> !figures.temperature(gap.low()).equals(figures.temperature(gap.high())))
+        .filter(gap -> !isOne(gap))
         .toList();
   }
 
@@ -173,7 +273,21 @@ record MapWords(Figures figures) {
                         .map(where -> "; leave it out " + where)
                         .orElse("")
                     + ".")
-        .orElse("Do not send it with the same low at both ends.");
+        .or(
+            () ->
+                report
+                    .stripped()
+                    .flatMap(bare -> band(report, bare))
+                    .map(band -> without(report, band)))
+        .orElse("Do not send it at any low, the same at both ends.");
+  }
+
+  private String without(MapReport report, Band band) {
+    return "Without the warmer it "
+        + verb(band.level())
+        + " with lows "
+        + range(report, band.lows())
+        + " at both ends; with it, do not send it.";
   }
 
   private String nowhere(MapReport report) {
@@ -182,47 +296,19 @@ record MapWords(Figures figures) {
         + figures.temperature(lows.low())
         + " to "
         + figures.temperature(lows.high())
-        + ", half of the journeys or more go wrong. "
-        + leastBad(report);
-  }
-
-  /** Where it goes wrong least. */
-  private String leastBad(MapReport report) {
-    double[] lows = MapData.spread(report.question().lows(), MapData.SIDE);
-    Packed best = new Packed(report.map().parcel(), false);
-    double where = lows[0];
-    double most = -1;
-    for (Map.Entry<Packed, OddsMap> each : report.maps().entrySet()) {
-      for (double low : lows) {
-        double within = each.getValue().odds(Lows.equal(low)).within().within();
-        if (within > most) {
-          most = within;
-          where = low;
-          best = each.getKey();
-        }
-      }
-    }
-    if (most == 0) {
-      return "At none of these lows did a single one go well.";
-    }
-    return "The least bad of these lows is "
-        + figures.temperature(where)
-        + ", where "
-        + Words.inHundred(most)
-        + " of 100"
-        + Words.goWell(most)
-        + " with '"
-        + best.label()
-        + "'.";
+        + ", it is not even a gamble.";
   }
 
   private static String verb(Level level) {
     return level == Level.GAMBLE ? "is a gamble" : level.words();
   }
 
-  /** Such as "from 34 °F to 58 °F"; an end of the map is told as such. */
+  /** Such as "from 34 °F to 58 °F" or "of 34 °F"; an end of the map is told as such. */
   String range(MapReport report, Range lows) {
-    Range all = report.question().lows();
+    return range(report.question().lows(), lows);
+  }
+
+  String range(Range all, Range lows) {
     boolean lowest = lows.low() - all.low() < 0.3;
     boolean highest = all.high() - lows.high() < 0.3;
     if (lowest && highest) {
@@ -232,12 +318,27 @@ record MapWords(Figures figures) {
           + figures.temperature(lows.high())
           + ", which are all computed,";
     }
+    String end = lowest ? ", the lowest computed," : highest ? ", the highest computed," : "";
+    if (isOne(lows)) {
+      return "of " + figures.temperature(lows.low()) + end;
+    }
     return "from "
         + figures.temperature(lows.low())
-        + (lowest ? ", the lowest computed," : "")
+        + (lowest ? end : "")
         + " to "
         + figures.temperature(lows.high())
-        + (highest ? ", the highest computed," : "");
+        + (highest ? end : "");
+  }
+
+  /** Some lows in short, such as "34 °F to 58 °F". */
+  String inShort(Range lows) {
+    return figures.temperature(lows.low())
+        + (isOne(lows) ? "" : " to " + figures.temperature(lows.high()));
+  }
+
+  /** Whether both ends of a range are written alike. */
+  private boolean isOne(Range range) {
+    return figures.temperature(range.low()).equals(figures.temperature(range.high()));
   }
 
   /** From where on the packing is better without its warmer, and some of these may be sent. */

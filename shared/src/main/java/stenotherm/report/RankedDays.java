@@ -5,10 +5,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import stenotherm.base.Range;
 import stenotherm.decision.Departure;
@@ -33,6 +36,9 @@ public final class RankedDays implements Answer {
 
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY);
+
+  private static final DateTimeFormatter SHORT_DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
   private final Scenario scenario;
   private final List<Packed> packings;
@@ -139,7 +145,12 @@ public final class RankedDays implements Answer {
         "Every parcel is sealed at "
             + hour()
             + (scenario.plan().isDated() ? ", as the file says" : ": the file gives no hour")
-            + ". At another hour other legs fall into the night.");
+            + ". At another hour other legs fall into the night. Each is due "
+            + due(days.get(0).journey())
+            + ".");
+    notes.add(
+        "Under origin stand low and high of the day of departure, under destination those of the day"
+            + " of arrival.");
     notes.add(
         "The first day of the forecast is taken for the day it was made on. Its error, "
             + figures.difference(OtherWeather.FORECAST_SPREAD)
@@ -170,27 +181,28 @@ public final class RankedDays implements Answer {
     return notes;
   }
 
+  /** All journeys take as long. */
+  private static String due(Journey journey) {
+    long later = journey.sealing().toLocalDate().until(Weekends.due(journey), ChronoUnit.DAYS);
+    return later == 0 ? "on the same day" : later == 1 ? "on the next day" : later + " days later";
+  }
+
   private TextTable table() {
     Figures figures = new Figures(scenario.units());
-    List<String> head = new ArrayList<>();
-    head.add("sealed at " + hour() + " on");
-    head.add("due on");
-    head.add("verdict");
-    for (Packed packed : packings) {
-      head.add("of 100 go well, " + Departures.named(packed));
-    }
     boolean warmed = packings.size() > 1;
-    head.addAll(List.of("too cold", "too hot", "short of air"));
+    List<String> head = new ArrayList<>(List.of("sealed", "verdict"));
+    head.addAll(
+        warmed ? List.of("go well, with warmer", "go well, no warmer") : List.of("go well"));
+    head.addAll(List.of("cold", "heat", "air"));
     if (warmed) {
       head.add("burns");
     }
-    head.addAll(List.of("where it is sent from", "where it arrives", "forecast good to"));
+    head.addAll(List.of("origin", "destination"));
     List<List<String>> lines = new ArrayList<>();
     for (Day day : days) {
       Departure best = day.best();
       List<String> line = new ArrayList<>();
-      line.add(day(best));
-      line.add(Figures.day(Weekends.due(day.journey())));
+      line.add(SHORT_DAY.format(best.journey().sealing()));
       line.add(best.odds().level().words());
       day.departures().forEach(each -> line.add(Words.decidingInColumn(each.odds().within())));
       line.add(missed(best.odds().notTooCold()));
@@ -201,12 +213,12 @@ public final class RankedDays implements Answer {
       }
       line.add(range(figures, day.origin()));
       line.add(range(figures, day.destination()));
-      line.add("± " + figures.difference(day.spread()));
       lines.add(line);
     }
     return new TextTable(
-        "Days of departure, best first; too cold, too hot and so on in so many of 100"
-            + (warmed ? ", in the better way of the two" : "")
+        "Days of departure, best first: of 100 journeys so many go well, and so many are harmed by"
+            + " cold, heat, lack of air"
+            + (warmed ? " or burns in the better way of the two" : "")
             + (days.stream()
                     .flatMap(day -> day.departures().stream())
                     .anyMatch(each -> Words.isLowered(each.odds().within()))
@@ -220,8 +232,10 @@ public final class RankedDays implements Answer {
     return spared.within() < 1 ? Words.percent(1 - spared.within()) : Tables.NOTHING;
   }
 
-  static String range(Figures figures, Range range) {
-    return figures.temperature(range.low()) + " to " + figures.temperature(range.high());
+  /** Such as "28 to 45 °F". */
+  private static String range(Figures figures, Range range) {
+    String low = figures.temperature(range.low());
+    return low.substring(0, low.indexOf(' ')) + " to " + figures.temperature(range.high());
   }
 
   private String title() {

@@ -15,10 +15,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import stenotherm.decision.Departure;
+import stenotherm.decision.JourneyOdds;
 import stenotherm.decision.Level;
 import stenotherm.picture.MonthChart;
 import stenotherm.scenario.Scenario;
+import stenotherm.study.Odds;
 import stenotherm.words.CsvText;
 import stenotherm.words.Figures;
 
@@ -54,7 +57,7 @@ public final class ReplayedDays implements Answer {
   private final List<Packed> packings;
   private final List<List<Departure>> days;
   private final List<String> cautions;
-  private final Map<Month, List<List<Departure>>> months = new EnumMap<>(Month.class);
+  private final Map<Month, List<List<Departure>>> months = new LinkedHashMap<>();
 
   /** Starts from days by days, packings by packings. */
   ReplayedDays(
@@ -63,10 +66,13 @@ public final class ReplayedDays implements Answer {
     this.packings = List.copyOf(packings);
     this.days = List.copyOf(days);
     this.cautions = List.copyOf(cautions);
+    Map<Month, List<List<Departure>>> found = new EnumMap<>(Month.class);
     for (List<Departure> day : days) {
       Month month = day.get(0).journey().sealing().getMonth();
-      months.computeIfAbsent(month, any -> new ArrayList<>()).add(day);
+      found.computeIfAbsent(month, any -> new ArrayList<>()).add(day);
     }
+    MonthChart.inOrder(found.keySet())
+        .forEach(month -> months.put(month, found.getOrDefault(month, List.of())));
   }
 
   /** Mean share of departures that go well. */
@@ -84,6 +90,15 @@ public final class ReplayedDays implements Answer {
 
   private static double best(List<Departure> day) {
     return day.stream().mapToDouble(each -> each.odds().within().within()).max().orElseThrow();
+  }
+
+  /** Mean share of departures that meet a harm, each day packed in the better way. */
+  private static double harmed(List<List<Departure>> days, Function<JourneyOdds, Odds> spared) {
+    return days.stream()
+        .map(day -> day.get(Departures.best(day)).odds())
+        .mapToDouble(odds -> 1 - spared.apply(odds).within())
+        .average()
+        .orElseThrow();
   }
 
   /** Number of days on which enough journeys of the better way go well, with no doubt taken off. */
@@ -115,12 +130,12 @@ public final class ReplayedDays implements Answer {
         + " "
         + Words.inHundred(bestShare(days))
         + Words.goWell(bestShare(days))
-        + "; on "
-        + held(days)
+        + "; "
+        + ENOUGH
+        + " on "
+        + (held(days) == 0 ? "none" : held(days))
         + " of "
         + Departures.days(days.size())
-        + " "
-        + ENOUGH
         + ". "
         + (best == worst
             ? ""
@@ -159,14 +174,16 @@ public final class ReplayedDays implements Answer {
   }
 
   private TextTable table() {
+    boolean warmed = packings.size() > 1;
     List<String> head = new ArrayList<>(List.of("month", "days"));
-    for (Packed packed : packings) {
-      head.add("of 100 go well, " + Departures.named(packed));
+    head.addAll(
+        warmed
+            ? List.of("go well, with warmer", "go well, no warmer", "go well, better way")
+            : List.of("go well"));
+    head.addAll(List.of("good days", "cold", "heat", "air"));
+    if (warmed) {
+      head.add("burns");
     }
-    if (packings.size() > 1) {
-      head.add("of 100 go well, in the better way each day");
-    }
-    head.add("days on which " + ENOUGH);
     List<List<String>> lines = new ArrayList<>();
     months.forEach(
         (month, there) -> {
@@ -176,13 +193,32 @@ public final class ReplayedDays implements Answer {
           for (int packing = 0; packing < packings.size(); packing++) {
             line.add(Words.percent(share(there, packing)));
           }
-          if (packings.size() > 1) {
+          if (warmed) {
             line.add(Words.percent(bestShare(there)));
           }
           line.add(Long.toString(held(there)));
+          line.add(harm(there, JourneyOdds::notTooCold));
+          line.add(harm(there, JourneyOdds::notTooHot));
+          line.add(harm(there, JourneyOdds::enoughAir));
+          if (warmed) {
+            line.add(harm(there, JourneyOdds::notBurnt));
+          }
           lines.add(line);
         });
-    return new TextTable("Departures by month", head, lines);
+    return new TextTable(
+        "Of 100 departures in each month so many go well, and so many are harmed by cold, heat, lack"
+            + " of air"
+            + (warmed ? " or burns" : "")
+            + "; good days are those on which "
+            + ENOUGH
+            + (warmed ? "; these, and the harm, are of the better way each day" : ""),
+        head,
+        lines);
+  }
+
+  private static String harm(List<List<Departure>> days, Function<JourneyOdds, Odds> spared) {
+    double share = harmed(days, spared);
+    return share > 0 ? Words.percent(share) : Tables.NOTHING;
   }
 
   private String note() {
@@ -265,6 +301,10 @@ public final class ReplayedDays implements Answer {
             node.put(warm ? "within_with_warmer" : "within_without", share(there, packing));
           }
           node.put("within_better_way", bestShare(there));
+          node.put("too_cold_better_way", harmed(there, JourneyOdds::notTooCold));
+          node.put("too_hot_better_way", harmed(there, JourneyOdds::notTooHot));
+          node.put("short_of_air_better_way", harmed(there, JourneyOdds::enoughAir));
+          node.put("burnt_better_way", harmed(there, JourneyOdds::notBurnt));
           node.put("days_with_80_of_100_well", held(there));
         });
     ArrayNode all = root.putArray("cautions");

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,6 @@ import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.Parcel;
 import stenotherm.picture.OddsBars;
 import stenotherm.scenario.Scenario;
-import stenotherm.study.Odds;
 import stenotherm.transit.TransitSettings;
 import stenotherm.words.Figures;
 import stenotherm.words.Units;
@@ -127,9 +127,10 @@ public final class SearchReport implements Answer {
                     .ifPresent(
                         each ->
                             progress.soFar(
-                                "First look, one typical journey computed roughly: "
+                                "First look, one typical journey computed roughly: in a box of "
                                     + size(figures, each.shipment().parcel())
-                                    + " stays within. How often that goes well follows.")),
+                                    + ", measured outside, all stays within its temperatures. How"
+                                    + " often that goes well follows.")),
             progress);
     return new SearchReport(scenario, parcel, search, wish.divisor());
   }
@@ -151,10 +152,10 @@ public final class SearchReport implements Answer {
       return "The smallest box found with which at least "
           + wanted
           + " go well, some doubt taken off: "
-          + words(best)
+          + named(best)
           + "; "
           + share(best)
-          + " of 100 do.";
+          + ".";
     }
     boolean open =
         search.checked().stream()
@@ -168,31 +169,40 @@ public final class SearchReport implements Answer {
             : "With no box that was tried do " + wanted + " go well. ";
     if (answer().isPresent()) {
       Found best = answer().get();
-      return none
-          + "The smallest that likely holds: "
-          + words(best)
-          + "; "
-          + share(best)
-          + goWell(best);
+      return none + "The smallest that likely holds: " + named(best) + "; " + share(best) + ".";
     }
     Found best = search.checked().get(0);
-    return none + "The best is " + words(best) + "; " + share(best) + goWell(best);
-  }
-
-  private static String goWell(Found found) {
-    return " of 100" + Words.goWell(found.within().map(Odds::within).orElse(1.0)) + ".";
+    return none
+        + "The best is "
+        + named(best)
+        + "; "
+        + share(best)
+        + best.within().map(odds -> " (" + Level.of(odds).words() + ")").orElse("")
+        + ".";
   }
 
   private static String share(Found found) {
-    return found.within().map(odds -> Words.inHundred(odds.within())).orElse(Tables.NOTHING);
+    return TriedOdds.share(found.within()) + " of 100" + TriedOdds.goWell(found.within());
   }
 
+  /** What to buy and to do. */
   private String words(Found found) {
-    Parcel packed = found.shipment().parcel();
-    StringBuilder words = new StringBuilder(size(figures, packed));
-    words.append(" outside, ");
+    return found.choice().box().name() + inside(found);
+  }
+
+  /** The same, with how large it is outside. */
+  private String named(Found found) {
+    return found.choice().box().name()
+        + " ("
+        + size(figures, found.shipment().parcel())
+        + " outside)"
+        + inside(found);
+  }
+
+  private String inside(Found found) {
+    StringBuilder words = new StringBuilder(", ");
     words.append(
-        found.choice().foam() > 0 ? figures.length(found.choice().foam()) + " foam" : "no foam");
+        found.choice().foam() > 0 ? figures.tape(found.choice().foam()) + " foam" : "no foam");
     int count = found.choice().count();
     found
         .choice()
@@ -210,48 +220,108 @@ public final class SearchReport implements Answer {
   private static String interval(Found found) {
     return found
         .within()
-        .map(odds -> Words.inHundred(odds.within()) + " (" + Words.interval(odds) + ")")
+        .map(odds -> Words.percent(odds.within()) + " (" + Words.interval(odds) + ")")
         .orElse(Tables.NOTHING);
   }
 
-  private TextTable table(String caption, List<Found> all) {
-    List<String> head =
-        new ArrayList<>(List.of("packing", "of 100 go well (doubt)", "mass", "warmers"));
-    divisor.ifPresent(any -> head.add("dimensional weight"));
+  /** The best, by numbers under which what breaks them is told. */
+  private TextTable best() {
+    List<List<String>> lines = new ArrayList<>();
+    for (Found each : search.checked()) {
+      lines.add(line(lines.size() + 1 + ": " + words(each), each));
+    }
+    return new TextTable("The best, computed in full", head(), lines);
+  }
+
+  private TextTable tradeOff() {
+    List<String> head = head();
     head.add("computed");
     List<List<String>> lines = new ArrayList<>();
-    for (Found each : all) {
-      List<String> line = new ArrayList<>();
-      line.add(words(each));
-      line.add(interval(each));
-      line.add(figures.mass(each.shipment().parcel().mass()));
-      line.add(Integer.toString(each.choice().count()));
-      divisor.ifPresent(by -> line.add(figures.mass(each.volume() / by)));
+    for (Found each : search.tradeOff()) {
+      List<String> line = line(words(each), each);
       line.add(each.checked().isPresent() ? "in full" : "roughly");
       lines.add(line);
     }
-    return new TextTable(caption, head, lines);
+    return new TextTable(
+        "Size, mass and odds: what no other candidate beats without more changes, the smallest first",
+        head,
+        lines);
+  }
+
+  private List<String> head() {
+    List<String> head = new ArrayList<>(List.of("packing", "of 100 go well", "mass"));
+    divisor.ifPresent(any -> head.add("dimensional weight"));
+    return head;
+  }
+
+  private List<String> line(String name, Found found) {
+    List<String> line = new ArrayList<>();
+    line.add(name);
+    line.add(interval(found));
+    line.add(figures.mass(found.shipment().parcel().mass()));
+    divisor.ifPresent(by -> line.add(figures.mass(found.volume() / by)));
+    return line;
   }
 
   private List<TextTable> tables() {
-    return List.of(
-        table(
-            "Size, mass and odds: what no other candidate beats without more changes, the smallest first",
-            search.tradeOff()),
-        table("The best, computed in full", search.checked()),
-        mishaps());
+    TextTable mishaps = mishaps();
+    return mishaps.lines().isEmpty()
+        ? List.of(tradeOff(), best())
+        : List.of(tradeOff(), best(), mishaps);
   }
 
-  /** What breaks the best. */
+  /** What breaks the best: of each mishap, which of them and how. */
   private TextTable mishaps() {
-    List<List<String>> lines = new ArrayList<>();
+    Map<String, Map<String, List<Integer>>> broken = new LinkedHashMap<>();
+    int number = 0;
     for (Found each : search.checked()) {
-      lines.add(List.of(words(each), breaking(each)));
+      number++;
+      for (Map.Entry<String, String> mishap : breaking(each).entrySet()) {
+        broken
+            .computeIfAbsent(mishap.getKey(), any -> new LinkedHashMap<>())
+            .computeIfAbsent(mishap.getValue(), any -> new ArrayList<>())
+            .add(number);
+      }
     }
+    List<List<String>> lines =
+        broken.entrySet().stream()
+            .sorted(Comparator.comparingInt(each -> -many(each.getValue())))
+            .map(each -> List.of(each.getKey(), numbers(each.getValue())))
+            .toList();
     return new TextTable(
-        "What goes wrong with these: what breaks them in a typical journey, computed roughly",
-        List.of("packing", "what breaks it"),
+        "What goes wrong with these, one thing at a time, in a typical journey computed roughly",
+        List.of("what goes wrong", "which of them it breaks"),
         lines);
+  }
+
+  /** What breaks a packing, and by what danger. */
+  private Map<String, String> breaking(Found found) {
+    if (found.margin() < 0) {
+      return Map.of("nothing need go wrong: it is harmed as planned", "");
+    }
+    Map<String, String> all = new LinkedHashMap<>();
+    found.harms().stream()
+        .filter(Harm::isBreached)
+        .forEach(harm -> all.put(harm.words(words), harm.danger().words()));
+    return all;
+  }
+
+  private static int many(Map<String, List<Integer>> how) {
+    return how.values().stream().mapToInt(List::size).sum();
+  }
+
+  /** Such as "1, 4 (cold); 2 (heat)" or "all (cold)". */
+  private String numbers(Map<String, List<Integer>> how) {
+    return how.entrySet().stream()
+        .map(
+            each ->
+                (each.getValue().size() == search.checked().size()
+                        ? "all"
+                        : each.getValue().stream()
+                            .map(String::valueOf)
+                            .collect(Collectors.joining(", ")))
+                    + (each.getKey().isEmpty() ? "" : " (" + each.getKey() + ")"))
+        .collect(Collectors.joining("; "));
   }
 
   private String note() {
@@ -270,19 +340,6 @@ public final class SearchReport implements Answer {
         + (divisor.isPresent()
             ? " Dimensional weight is not rounded up; check your carrier's rules."
             : "");
-  }
-
-  private String breaking(Found found) {
-    if (found.margin() < 0) {
-      return "nothing need go wrong: it leaves its band as planned";
-    }
-    List<Harm> broken = found.harms().stream().filter(Harm::isBreached).toList();
-    return broken.size()
-        + " of "
-        + found.harms().size()
-        + broken.stream()
-            .map(harm -> harm.words(words) + " (" + harm.danger().words() + ")")
-            .collect(Collectors.joining("; ", broken.isEmpty() ? " mishaps" : " mishaps: ", ""));
   }
 
   private Found chosen() {

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Month;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
 
@@ -24,6 +27,14 @@ class MonthChartTest {
     assertTrue(svg.indexOf(">Dec<") < svg.indexOf(">Jan<"), svg);
     assertTrue(svg.indexOf(">Jan<") < svg.indexOf(">Feb<"), svg);
     assertFalse(svg.contains(">Jul<"), svg);
+  }
+
+  @Test
+  void monthsAreToldInTheOrderOfThePicture() {
+    assertEquals(
+        List.of(Month.NOVEMBER, Month.JANUARY, Month.FEBRUARY),
+        MonthChart.inOrder(Set.of(Month.FEBRUARY, Month.NOVEMBER, Month.JANUARY)));
+    assertEquals(List.of(Month.values()), MonthChart.inOrder(EnumSet.allOf(Month.class)));
   }
 
   @Test
