@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
@@ -31,7 +32,7 @@ import stenotherm.transit.Variation;
  *
  * @param before odds of the shipment as it is
  * @param margin its {@link TriedChange#margin} [K]
- * @param changes the changes: two at once, if they were judged, then the most promising first
+ * @param changes the changes: several at once, if they were judged, then the most promising first
  */
 public record ChangesTried(OddsByCause before, double margin, List<TriedChange> changes) {
   /** Changes judged by odds one by one; the others are left after three rough journeys. */
@@ -131,9 +132,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   /**
    * Returns the change that helps most.
    *
-   * @return the change with the best odds, two at once if both together gain three points more;
-   *     empty if of none the lower end of the interval lies above the odds of the shipment as it
-   *     is: what lies within the doubt of few journeys is not worth a keeper's trouble
+   * @return the change with the best odds, several at once if each gains three points more; empty
+   *     if of none the lower end of the interval lies above the odds of the shipment as it is: what
+   *     lies within the doubt of few journeys is not worth a keeper's trouble
    */
   public Optional<TriedChange> best() {
     return changes.stream()
@@ -148,9 +149,10 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
    * something else are judged by odds, on a quarter of the usual number of journeys unless their
    * number decides whether it likely holds; what that grid misses of the packing as it is counts as
    * error. Where air is short, a way for air is one of the two; where a place in reach burns, all
-   * is tried in a box with more room before the warmer. Where neither likely holds, both together
-   * are judged as well. A box that becomes too hot rather than too cold is not given its first
-   * warmer, one that becomes too cold is given nothing chilled.
+   * is tried in a box with more room before the warmer. Where neither likely holds, the one that is
+   * better in temperature is judged again, mended for what else it fails of, or both together are.
+   * A box that becomes too hot rather than too cold is not given its first warmer, one that becomes
+   * too cold is given nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
    * @param now how it was judged
@@ -247,16 +249,18 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       changes.set(
           place, new TriedChange(change.remedy(), change.margin(), Optional.of(judged[number])));
     }
-    Optional<Remedy.Both> both =
-        together(finalists.stream().map(changes::get).toList(), Remedy.waysForAir(parcel));
+    Optional<Remedy> last =
+        together(
+            finalists.stream().map(changes::get).toList(),
+            change -> change.applyTo(parcel, journey).parcel());
     // alone, so that it has all threads
     workers.each(
         1,
         JUDGED,
         1,
         only ->
-            both.flatMap(pair -> few.judged(pair, parcel, journey, settings))
-                .ifPresent(pair -> changes.add(0, pair)));
+            last.flatMap(change -> few.judged(change, parcel, journey, settings))
+                .ifPresent(change -> changes.add(0, change)));
     return new ChangesTried(odds, before.seldom().tighter(), changes);
   }
 
@@ -294,26 +298,47 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   }
 
   /**
-   * What may be enough where neither of two changes is: both, or where they are about the same the
-   * better one with a way for air, if it lacks that; else empty.
+   * What may be enough where neither of two changes is: the one that is best in temperature, mended
+   * for what else it fails of; where that is little, both, unless they are about the same.
+   *
+   * @param judged two changes with odds
+   * @param changed makes the packing that a change leads to
    */
-  static Optional<Remedy.Both> together(List<TriedChange> judged, List<Remedy> waysForAir) {
+  static Optional<Remedy> together(List<TriedChange> judged, Function<Remedy, Parcel> changed) {
     boolean isEnough = judged.stream().anyMatch(each -> each.surely() >= Level.LIKELY.least());
     if (isEnough || judged.size() < FINALISTS) {
       return Optional.empty();
     }
+    TriedChange best =
+        judged.stream().min(Comparator.comparingDouble(ChangesTried::outside)).orElseThrow();
+    Remedy mended = mended(best, changed);
+    if (mended != best.remedy()) {
+      return Optional.of(mended);
+    }
     Remedy first = judged.get(0).remedy();
     Remedy second = judged.get(1).remedy();
-    if (first.subject() != second.subject()) {
-      return Optional.of(new Remedy.Both(first, second));
+    return first.subject() == second.subject()
+        ? Optional.empty()
+        : Optional.of(new Remedy.Both(first, second));
+  }
+
+  /** On how many journeys an animal gets too cold, and on how many too hot, of 1 each. */
+  private static double outside(TriedChange change) {
+    OddsByCause odds = change.odds().orElseThrow();
+    return 2 - odds.notTooCold().within() - odds.notTooHot().within();
+  }
+
+  /** With more room before a warmer that burns, and with a way for air where that is short. */
+  private static Remedy mended(TriedChange change, Function<Remedy, Parcel> changed) {
+    OddsByCause odds = change.odds().orElseThrow();
+    Parcel parcel = changed.apply(change.remedy());
+    List<Remedy> parts = new ArrayList<>(change.remedy().parts());
+    roomBeforeBurns(parcel, odds).ifPresent(parts::add);
+    Remedy way = Remedy.waysForAir(parcel).get(0);
+    if (odds.partShortOfAir() > SHORT_OF_AIR && !parts.contains(way)) {
+      parts.add(way);
     }
-    return judged.stream()
-        .max(Comparator.comparingDouble(TriedChange::surely))
-        .filter(best -> best.odds().orElseThrow().partShortOfAir() > SHORT_OF_AIR)
-        .filter(best -> best.remedy().parts().stream().noneMatch(waysForAir::contains))
-        .flatMap(
-            best ->
-                waysForAir.stream().findFirst().map(way -> new Remedy.Both(best.remedy(), way)));
+    return parts.equals(change.remedy().parts()) ? change.remedy() : Remedy.together(parts);
   }
 
   /** Whether more journeys would not change whether it likely holds. */

@@ -367,7 +367,9 @@ public sealed interface Remedy {
     static Optional<MoreRoom> before(Parcel parcel, boolean mostly) {
       double lowest =
           parcel.warmers().stream()
-              .filter(warmer -> isOn(Face.Z_MAX, warmer))
+              .filter(
+                  warmer ->
+                      warmer.placement() instanceof Placement.OnFace on && on.face() == Face.Z_MAX)
               .mapToDouble(warmer -> parcel.layout().block(warmer.name()).box().at(Face.Z_MIN))
               .min()
               .orElse(Double.POSITIVE_INFINITY);
@@ -744,6 +746,22 @@ public sealed interface Remedy {
           new Journey(
               journey.sealing(), journey.startTemperature(), legs.subList(0, legs.size() - 1)));
     }
+  }
+
+  /** Changes, one after the other; more room twice is that once. */
+  static Remedy together(List<Remedy> parts) {
+    List<Remedy> all = new ArrayList<>();
+    for (Remedy part : parts) {
+      OptionalInt room =
+          IntStream.range(0, all.size()).filter(at -> all.get(at) instanceof MoreRoom).findFirst();
+      if (part instanceof MoreRoom more && room.isPresent()) {
+        MoreRoom before = (MoreRoom) all.get(room.getAsInt());
+        all.set(room.getAsInt(), new MoreRoom(before.height() + more.height()));
+      } else {
+        all.add(part);
+      }
+    }
+    return all.stream().reduce(Both::new).orElseThrow();
   }
 
   /**

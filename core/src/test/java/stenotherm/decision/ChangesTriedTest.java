@@ -246,37 +246,53 @@ class ChangesTriedTest {
         foam.words(UNITS) + "; and " + spacer.words(UNITS), both.words(UNITS), "one after another");
   }
 
-  private static Optional<Remedy.Both> together(ChangesTried.TriedChange... judged) {
-    return ChangesTried.together(List.of(judged), List.of(new Remedy.MoreAir()));
+  private static Optional<Remedy> together(ChangesTried.TriedChange... judged) {
+    Journey journey = coldRoom(10, 285);
+    return ChangesTried.together(
+        List.of(judged), change -> change.applyTo(WARMED, journey).parcel());
   }
 
-  /** In a box with more room before the warmer all changes are about the same. */
+  /** What keeps the cold out may keep air out, and heat in where an animal can touch it. */
   @Test
-  void theBetterOfTwoThatAreAlikeGetsAirIfItLacksThat() {
-    Remedy room = new Remedy.MoreRoom(0.0127);
+  void theBetterOneInTemperatureIsMendedForWhatElseItFailsOf() {
     Odds never = new Odds(1, 0.99, 1);
     Odds half = new Odds(0.5, 0.45, 0.55);
+    Remedy foam = new Remedy.ThickerFoam();
+    ChangesTried.TriedChange cold = judged(new Remedy.WarmerOffWall(0.01), 0.6);
     ChangesTried.TriedChange airless =
         new ChangesTried.TriedChange(
-            new Remedy.Both(room, new Remedy.ThickerFoam()),
+            foam, -1, Optional.of(new OddsByCause(half, never, never, half, never)));
+    Remedy way = Remedy.waysForAir(WARMED).get(0);
+    assertEquals(Optional.of(new Remedy.Both(foam, way)), together(cold, airless));
+    ChangesTried.TriedChange vented =
+        new ChangesTried.TriedChange(
+            new Remedy.Both(foam, way),
             -1,
             Optional.of(new OddsByCause(half, never, never, half, never)));
-    ChangesTried.TriedChange worse = judged(new Remedy.Both(room, new Remedy.HalfTaped()), 0.3);
     assertEquals(
-        Optional.of(new Remedy.Both(airless.remedy(), new Remedy.MoreAir())),
-        together(worse, airless));
-    assertEquals(3, together(worse, airless).orElseThrow().parts().size());
-    ChangesTried.TriedChange cold = judged(new Remedy.Both(room, new Remedy.ThickerFoam()), 0.6);
-    assertEquals(Optional.empty(), together(worse, cold), "fails of the cold");
+        Optional.of(new Remedy.Both(cold.remedy(), vented.remedy())),
+        together(cold, vented),
+        "it has that way already");
+    ChangesTried.TriedChange burns =
+        new ChangesTried.TriedChange(
+            foam, -1, Optional.of(new OddsByCause(half, never, never, half, half)));
+    Remedy mended = ChangesTried.together(List.of(cold, burns), change -> tight()).orElseThrow();
+    assertEquals(3, mended.parts().size(), mended.toString());
+    assertInstanceOf(Remedy.MoreRoom.class, mended.parts().get(1));
+    assertEquals(way, mended.parts().get(2));
+  }
+
+  /** A warmer 36 mm above a cup. */
+  private static Parcel tight() {
+    return Packings.parcel(
+        List.of(Packings.cup("cup", new Position(0, 0, 0.05))),
+        List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));
   }
 
   /** Two inches are common practice, no source. */
   @Test
   void aBoxGetsHigherUntilTwoInchesLieBetweenWarmerAndCup() {
-    Parcel parcel =
-        Packings.parcel(
-            List.of(Packings.cup("cup", new Position(0, 0, 0.05))),
-            List.of(Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped())));
+    Parcel parcel = tight();
     double gap =
         parcel.layout().block(parcel.warmers().get(0).name()).box().at(Face.Z_MIN)
             - parcel.layout().block(parcel.occupied().get(0).airBlock()).box().at(Face.Z_MAX);
