@@ -336,7 +336,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     roomBeforeBurns(parcel, odds).ifPresent(parts::add);
     Remedy way = Remedy.waysForAir(parcel).get(0);
     if (odds.partShortOfAir() > SHORT_OF_AIR && !parts.contains(way)) {
-      parts.add(way);
+      // through walls twice as thick a hole lets half as much pass
+      boolean isThicker = parts.stream().anyMatch(part -> part instanceof Remedy.ThickerFoam);
+      parts.add(isThicker && way.equals(new Remedy.MoreAir()) ? new Remedy.MoreAir(2) : way);
     }
     return parts.equals(change.remedy().parts()) ? change.remedy() : Remedy.together(parts);
   }

@@ -17,6 +17,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
+import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Times;
 import stenotherm.grid.Box;
@@ -254,16 +255,39 @@ public sealed interface Remedy {
     }
   }
 
-  /** Holes through which a warmer and an animal breathe: one in the lid, one in the front. */
-  record MoreAir() implements Remedy {
+  /**
+   * Holes through which a warmer and an animal breathe, in the lid and in the front.
+   *
+   * @param each how many in each of the two, 1 or 2
+   */
+  record MoreAir(int each) implements Remedy {
     /** What a pencil makes [m]. */
     private static final double DIAMETER = 0.006;
 
+    private static final Range COUNTS = new Range(1, 2);
+
+    /**
+     * Checks the number.
+     *
+     * @throws InvalidInputException if it is not 1 or 2
+     */
+    public MoreAir {
+      Checks.within("holes in each face", each, COUNTS, "", "More weaken a box.");
+    }
+
+    /** One in each. */
+    public MoreAir() {
+      this(1);
+    }
+
     @Override
     public String words(UnitWords units) {
-      return "two holes of "
+      return (each == 1 ? "two" : "four")
+          + " holes of "
           + units.length(DIAMETER)
-          + " through board and foam, one in the lid and one in a side, not behind a warmer";
+          + " through board and foam, "
+          + (each == 1 ? "one in the lid and one" : "two in the lid and two")
+          + " in a side, not behind a warmer";
     }
 
     @Override
@@ -276,8 +300,8 @@ public sealed interface Remedy {
       Openings more =
           parcel
               .openings()
-              .with(new Vent(Face.Z_MAX, 1, DIAMETER))
-              .with(new Vent(Face.Y_MIN, 1, DIAMETER));
+              .with(new Vent(Face.Z_MAX, each, DIAMETER))
+              .with(new Vent(Face.Y_MIN, each, DIAMETER));
       return new Shipment(parcel.withOpenings(more), journey);
     }
   }

@@ -263,7 +263,11 @@ class ChangesTriedTest {
         new ChangesTried.TriedChange(
             foam, -1, Optional.of(new OddsByCause(half, never, never, half, never)));
     Remedy way = Remedy.waysForAir(WARMED).get(0);
-    assertEquals(Optional.of(new Remedy.Both(foam, way)), together(cold, airless));
+    assertEquals(new Remedy.MoreAir(), way);
+    assertEquals(
+        Optional.of(new Remedy.Both(foam, new Remedy.MoreAir(2))),
+        together(cold, airless),
+        "as many as let the same pass through twice the foam");
     ChangesTried.TriedChange vented =
         new ChangesTried.TriedChange(
             new Remedy.Both(foam, way),
@@ -279,7 +283,7 @@ class ChangesTriedTest {
     Remedy mended = ChangesTried.together(List.of(cold, burns), change -> tight()).orElseThrow();
     assertEquals(3, mended.parts().size(), mended.toString());
     assertInstanceOf(Remedy.MoreRoom.class, mended.parts().get(1));
-    assertEquals(way, mended.parts().get(2));
+    assertEquals(new Remedy.MoreAir(2), mended.parts().get(2));
   }
 
   /** A warmer 36 mm above a cup. */
