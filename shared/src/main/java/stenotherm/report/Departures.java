@@ -24,6 +24,7 @@ import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
 import stenotherm.transit.TransitSettings;
 import stenotherm.weather.DayExtremes;
+import stenotherm.words.Figures;
 
 /**
  * Sends a packing on each of several days, with and without its warmers.
@@ -136,7 +137,7 @@ public final class Departures {
     double fewDone = (READY + days.size() * ofDay(FEW_POINTS)) / all;
     List<Outlook> ready = work.ready(journeys, READY / all);
     List<List<Departure>> few = work.of(ready, journeys, FEW_POINTS, READY / all, fewDone);
-    watcher.soFar("Roughly: " + RankedDays.best(few, work.packings));
+    watcher.soFar("Roughly: " + RankedDays.best(few, work.packings, new Figures(scenario.units())));
     List<List<Departure>> rows = work.of(ready, journeys, POINTS, fewDone, 1);
     List<RankedDays.Day> ranked = new ArrayList<>();
     for (int day = 0; day < days.size(); day++) {

@@ -5,13 +5,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import stenotherm.base.Range;
 import stenotherm.decision.Departure;
@@ -36,9 +34,6 @@ public final class RankedDays implements Answer {
 
   /** Names of all files, the page first. */
   public static final List<String> FILES = List.of(PAGE, SUMMARY);
-
-  private static final DateTimeFormatter SHORT_DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
   private final Scenario scenario;
   private final List<Packed> packings;
@@ -89,7 +84,7 @@ public final class RankedDays implements Answer {
   }
 
   /** The best day of some, in a sentence. */
-  static String best(List<List<Departure>> days, List<Packed> packings) {
+  static String best(List<List<Departure>> days, List<Packed> packings, Figures figures) {
     List<Departure> best =
         days.stream()
             .max(
@@ -97,7 +92,7 @@ public final class RankedDays implements Answer {
                     day -> day.get(Departures.best(day)).odds().within().low()))
             .orElseThrow();
     Departure departure = best.get(Departures.best(best));
-    return day(departure)
+    return figures.day(departure.journey().sealing().toLocalDate())
         + ", "
         + Departures.named(packings.get(Departures.best(best)))
         + ": of 100 such journeys "
@@ -105,14 +100,10 @@ public final class RankedDays implements Answer {
         + ".";
   }
 
-  private static String day(Departure departure) {
-    return Figures.day(departure.journey().sealing().toLocalDate());
-  }
-
   /** What to do. */
   String headline() {
     List<List<Departure>> all = days.stream().map(Day::departures).toList();
-    String best = best(all, packings);
+    String best = best(all, packings, new Figures(scenario.units()));
     return switch (days.get(0).best().odds().level()) {
       case HOLDS, LIKELY -> "Send it, sealed at " + hour() + ", on " + best + second();
       case GAMBLE -> "Better wait for other days: the best of these is a gamble, " + best;
@@ -130,7 +121,7 @@ public final class RankedDays implements Answer {
     }
     Departure next = days.get(1).best();
     return " Next comes "
-        + day(next)
+        + new Figures(scenario.units()).day(next.journey().sealing().toLocalDate())
         + ", "
         + Departures.named(packings.get(days.get(1).bestPacking()))
         + ": "
@@ -163,7 +154,7 @@ public final class RankedDays implements Answer {
             .filter(Weekends::touches)
             .map(Journey::sealing)
             .sorted()
-            .map(start -> Figures.day(start.toLocalDate()))
+            .map(start -> figures.day(start.toLocalDate()))
             .toList();
     if (!atWeekends.isEmpty()) {
       notes.add(
@@ -175,7 +166,7 @@ public final class RankedDays implements Answer {
     if (!left.isEmpty()) {
       notes.add(
           "The forecast ends before a parcel sent on "
-              + Figures.day(left.get(0))
+              + figures.day(left.get(0))
               + " or later arrives: such days are left out.");
     }
     return notes;
@@ -202,7 +193,7 @@ public final class RankedDays implements Answer {
     for (Day day : days) {
       Departure best = day.best();
       List<String> line = new ArrayList<>();
-      line.add(SHORT_DAY.format(best.journey().sealing()));
+      line.add(figures.shortDay(best.journey().sealing().toLocalDate()));
       line.add(best.odds().level().words());
       day.departures().forEach(each -> line.add(Words.decidingInColumn(each.odds().within())));
       line.add(missed(best.odds().notTooCold()));

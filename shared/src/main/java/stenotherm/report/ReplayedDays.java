@@ -224,11 +224,11 @@ public final class ReplayedDays implements Answer {
   private String note() {
     return Departures.days(days.size())
         + " from "
-        + Figures.day(first())
+        + new Figures(scenario.units()).day(first())
         + " "
         + first().getYear()
         + " to "
-        + Figures.day(last())
+        + new Figures(scenario.units()).day(last())
         + " "
         + last().getYear()
         + ". The weather is that of each day; what else is uncertain varies in 16 journeys of each"

@@ -14,6 +14,7 @@ import stenotherm.journey.Place;
 import stenotherm.scenario.JourneyPlan.StatedWeather;
 import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
+import stenotherm.words.Units;
 
 /**
  * In which weather a packing sheet does not hold, in terms of what was read: a packer has a
@@ -116,8 +117,10 @@ final class SheetWeather {
     return first + dated(opened);
   }
 
-  private static String dated(LocalDateTime time) {
-    return Figures.day(time.toLocalDate()) + " " + time.getYear();
+  private String dated(LocalDateTime time) {
+    return figures.day(time.toLocalDate())
+        + (figures.units() == Units.US ? ", " : " ")
+        + time.getYear();
   }
 
   /** The air that parcels meet on the journey as stated. */

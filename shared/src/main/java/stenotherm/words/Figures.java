@@ -35,6 +35,12 @@ public record Figures(Units units) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+  private static final DateTimeFormatter DAY_US =
+      DateTimeFormatter.ofPattern("EEEE MMMM d", Locale.ENGLISH);
+  private static final DateTimeFormatter SHORT_DAY =
+      DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
+  private static final DateTimeFormatter SHORT_DAY_US =
+      DateTimeFormatter.ofPattern("EEE MMM d", Locale.ENGLISH);
   private static final DateTimeFormatter WEEKDAY =
       DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
   private static final DateTimeFormatter DAY_AND_CLOCK =
@@ -351,10 +357,20 @@ public record Figures(Units units) {
    * Writes a day.
    *
    * @param date the date
-   * @return for example {@code "Friday 13 December"}
+   * @return for example {@code "Friday 13 December"}, in the US {@code "Friday December 13"}
    */
-  public static String day(LocalDate date) {
-    return DAY.format(date);
+  public String day(LocalDate date) {
+    return (units == Units.US ? DAY_US : DAY).format(date);
+  }
+
+  /**
+   * Writes a day for a column.
+   *
+   * @param date the date
+   * @return for example {@code "Fri 13 Dec"}, in the US {@code "Fri Dec 13"}
+   */
+  public String shortDay(LocalDate date) {
+    return (units == Units.US ? SHORT_DAY_US : SHORT_DAY).format(date);
   }
 
   /**

@@ -135,6 +135,10 @@ class FiguresTest {
     assertEquals("Dec 13 04:30", Figures.US.dayAndClock(time));
     assertEquals("Fri Dec 13 04:30", Figures.US.weekdayAndClock(time));
     assertEquals("04:30 on December 13", Figures.US.clockOnDay(time));
+    assertEquals("Friday 13 December", Figures.METRIC.day(time.toLocalDate()));
+    assertEquals("Fri 13 Dec", Figures.METRIC.shortDay(time.toLocalDate()));
+    assertEquals("Friday December 13", Figures.US.day(time.toLocalDate()));
+    assertEquals("Fri Dec 13", Figures.US.shortDay(time.toLocalDate()));
     assertEquals("-0.1", Figures.tenth(-0.06));
     assertEquals("0.0", Figures.tenth(-0.04));
     assertEquals("us", Units.US.label());
