@@ -16,6 +16,7 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.decision.ChangesTried;
 import stenotherm.decision.DelayMargin;
+import stenotherm.decision.Remedy;
 import stenotherm.decision.Side;
 import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
@@ -349,7 +350,8 @@ final class Tables {
             .map(
                 each ->
                     List.of(
-                        verdicts.remedy(each.remedy()), words.figures().difference(each.margin())))
+                        shortly(each.remedy(), verdicts),
+                        words.figures().difference(each.margin())))
             .toList();
     return lines.isEmpty()
         ? Optional.empty()
@@ -361,6 +363,13 @@ final class Tables {
                     + " are left to the nearer end of its temperatures",
                 List.of("change", "left"),
                 lines));
+  }
+
+  /** Where all is tried in a higher box, that is said of the ones with odds. */
+  private static String shortly(Remedy remedy, VerdictWords verdicts) {
+    return remedy instanceof Remedy.Both both && both.first() instanceof Remedy.MoreRoom
+        ? "in the higher box, " + verdicts.remedy(both.second())
+        : verdicts.remedy(remedy);
   }
 
   /**

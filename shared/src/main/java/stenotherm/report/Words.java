@@ -218,9 +218,9 @@ record Words(Figures figures, boolean dated) implements UnitWords {
     return percent(odds.within()) + brackets(odds);
   }
 
-  /** Odds in a hundred with their interval, for a column. */
+  /** Odds in a hundred with their interval, for a column: on one line. */
   static String withInterval(Odds odds) {
-    return percent(odds.within()) + " (" + interval(odds) + ")";
+    return (percent(odds.within()) + " (" + interval(odds) + ")").replace(' ', '\u00a0');
   }
 
   /** The interval in brackets where its lower end decides; else nothing. */
