@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
@@ -40,6 +41,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
 
   /** Where in so many that fail a place in reach burns, all is tried with more room before it. */
   private static final double BURNT = 0.25;
+
+  /** Where so many are too hot, the warmer that a change brought is taped over in part. */
+  private static final double TOO_HOT = 0.5;
 
   /** Where so many of the journeys that fail are short of air, a way for air is judged anyhow. */
   private static final double SHORT_OF_AIR = 0.25;
@@ -104,9 +108,29 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       return within().map(Odds::low).orElse(Double.NEGATIVE_INFINITY);
     }
 
-    /** By which changes are compared: two at once must gain something. */
+    /**
+     * By which changes are compared: two at once must gain something, a way for air costs little.
+     */
     private double worth() {
-      return surely() - ANOTHER * (remedy.parts().size() - 1);
+      long efforts =
+          remedy.parts().stream().filter(each -> each.subject() != Remedy.Subject.AIR).count();
+      return surely() - ANOTHER * (efforts - 1);
+    }
+
+    /** Whether it only puts one harm in the place of another. */
+    private boolean swaps(OddsByCause before) {
+      return odds.filter(
+              after ->
+                  Stream.<Function<OddsByCause, Odds>>of(
+                          OddsByCause::notTooCold,
+                          OddsByCause::notTooHot,
+                          OddsByCause::enoughAir,
+                          OddsByCause::notBurnt)
+                      .anyMatch(
+                          spared ->
+                              spared.apply(before).within() - spared.apply(after).within()
+                                  > after.within().within() - before.within().within()))
+          .isPresent();
     }
   }
 
@@ -132,13 +156,15 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   /**
    * Returns the change that helps most.
    *
-   * @return the change with the best odds, several at once if each gains three points more; empty
-   *     if of none the lower end of the interval lies above the odds of the shipment as it is: what
-   *     lies within the doubt of few journeys is not worth a keeper's trouble
+   * @return the change with the best odds, several at once if each gains three points more, but
+   *     none that does another harm more often than it gains; empty if of none the lower end of the
+   *     interval lies above the odds of the shipment as it is: what lies within the doubt of few
+   *     journeys is not worth a keeper's trouble
    */
   public Optional<TriedChange> best() {
     return changes.stream()
         .filter(each -> each.worth() > before.within().within())
+        .filter(each -> !each.swaps(before))
         .max(Comparator.comparingDouble(TriedChange::worth));
   }
 
@@ -328,11 +354,14 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     return 2 - odds.notTooCold().within() - odds.notTooHot().within();
   }
 
-  /** With more room before a warmer that burns, and with a way for air where that is short. */
+  /** With less heat where that is too much, more room before what burns, air where it is short. */
   private static Remedy mended(TriedChange change, Function<Remedy, Parcel> changed) {
     OddsByCause odds = change.odds().orElseThrow();
     Parcel parcel = changed.apply(change.remedy());
     List<Remedy> parts = new ArrayList<>(change.remedy().parts());
+    if (odds.partTooHot() > TOO_HOT && Remedy.HalfTaped.fits(parcel)) {
+      parts.add(new Remedy.HalfTaped());
+    }
     roomBeforeBurns(parcel, odds).ifPresent(parts::add);
     Remedy way = Remedy.waysForAir(parcel).get(0);
     if (odds.partShortOfAir() > SHORT_OF_AIR && !parts.contains(way)) {

@@ -164,7 +164,10 @@ public record PackingChoice(
     }
     WarmerClass kind = warmer.get();
     double opened =
-        before.warmers().stream().mapToDouble(PlacedWarmer::opened).findFirst().orElse(0);
+        before.warmers().stream()
+            .mapToDouble(PlacedWarmer::opened)
+            .findFirst()
+            .orElse(PlacedWarmer.USUALLY_OPENED);
     boolean longerFirst = now.cavity().size(Axis.X) >= now.cavity().size(Axis.Y);
     double extent = longerFirst ? kind.size().length() : kind.size().width();
     List<PlacedWarmer> placed = new ArrayList<>();

@@ -153,7 +153,7 @@ public sealed interface Remedy {
     if (parcel.warmers().stream().anyMatch(Remedy::burns)) {
       all.addAll(waysForAir(parcel));
     }
-    if (parcel.warmers().stream().anyMatch(HalfTaped::changes)) {
+    if (HalfTaped.fits(parcel)) {
       all.add(new HalfTaped());
     }
     if (parcel.warmers().stream().anyMatch(OpenedEarlier::changes)) {
@@ -522,7 +522,7 @@ public sealed interface Remedy {
   }
 
   /**
-   * Another class of warmer; where there is none, one taped under the lid, opened at sealing.
+   * Another class of warmer; where there is none, one taped under the lid, opened as usual.
    *
    * @param warmer the class
    */
@@ -542,7 +542,13 @@ public sealed interface Remedy {
       Parcel changed =
           parcel.warmers().isEmpty()
               ? parcel.withWarmers(
-                  List.of(new PlacedWarmer("warmer", warmer, Face.Z_MAX, Mounting.taped(), 0)))
+                  List.of(
+                      new PlacedWarmer(
+                          "warmer",
+                          warmer,
+                          Face.Z_MAX,
+                          Mounting.taped(),
+                          PlacedWarmer.USUALLY_OPENED)))
               : withEach(parcel, each -> each.with(warmer));
       return new Shipment(changed, journey);
     }
@@ -676,6 +682,11 @@ public sealed interface Remedy {
   record HalfTaped() implements Remedy {
     private static boolean changes(PlacedWarmer placed) {
       return burns(placed) && placed.cover().open() > FilmCover.HALF_TAPED.open();
+    }
+
+    /** Whether there is a warmer whose film lies open. */
+    static boolean fits(Parcel parcel) {
+      return parcel.warmers().stream().anyMatch(HalfTaped::changes);
     }
 
     @Override

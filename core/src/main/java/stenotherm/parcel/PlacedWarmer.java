@@ -24,6 +24,12 @@ import stenotherm.warmer.WarmerClass;
 public record PlacedWarmer(
     String name, WarmerClass warmer, Placement placement, double opened, FilmCover cover) {
   /**
+   * When warmers are opened as a rule, so that they are warm to the hand at sealing: half an hour
+   * before [s]. Common practice, no source.
+   */
+  public static final double USUALLY_OPENED = -1800;
+
+  /**
    * A warmer whose film is free.
    *
    * @param name name, unique in a parcel

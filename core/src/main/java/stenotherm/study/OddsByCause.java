@@ -26,6 +26,15 @@ public record OddsByCause(
   }
 
   /**
+   * Returns the part of the journeys that fail in which it gets too hot.
+   *
+   * @return the part [-], 0 to 1; 0 where none fails
+   */
+  public double partTooHot() {
+    return part(notTooHot);
+  }
+
+  /**
    * Returns the part of the journeys that fail in which air is short.
    *
    * @return the part [-], 0 to 1; 0 where none fails

@@ -139,7 +139,7 @@ public record IronPowder(
     /** It has not been opened yet, or its film is covered altogether. */
     CLOSED("no air reaches it"),
     /** The film. */
-    FILM("its film, as it should be"),
+    FILM("its film, as it should be: it has air enough"),
     /** The crust of oxide. */
     CRUST("the crust on its iron"),
     /** The reaction: it is too cold, or has just been opened. */

@@ -252,6 +252,24 @@ class ChangesTriedTest {
         List.of(judged), change -> change.applyTo(WARMED, journey).parcel());
   }
 
+  /** Eight of a hundred become thirty, but two of three are cooked: no help. */
+  @Test
+  void whatPutsOneHarmInThePlaceOfAnotherIsNoHelp() {
+    OddsByCause before = ofCold(new Odds(0.08, 0.05, 0.12));
+    Odds never = new Odds(1, 0.99, 1);
+    Odds some = new Odds(0.3, 0.25, 0.35);
+    Odds cooked = new Odds(0.34, 0.3, 0.4);
+    Remedy warmer = new Remedy.OtherWarmer(Warmers.all().get(0));
+    ChangesTried.TriedChange swapped =
+        new ChangesTried.TriedChange(
+            warmer, -1, Optional.of(new OddsByCause(some, never, cooked, never, never)));
+    assertEquals(Optional.empty(), new ChangesTried(before, -1, List.of(swapped)).best());
+    ChangesTried.TriedChange warmed =
+        new ChangesTried.TriedChange(warmer, -1, Optional.of(ofCold(some)));
+    assertEquals(
+        Optional.of(warmed), new ChangesTried(before, -1, List.of(swapped, warmed)).best());
+  }
+
   /** What keeps the cold out may keep air out, and heat in where an animal can touch it. */
   @Test
   void theBetterOneInTemperatureIsMendedForWhatElseItFailsOf() {

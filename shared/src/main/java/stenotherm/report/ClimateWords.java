@@ -35,7 +35,7 @@ record ClimateWords(Words words) {
   private static final double TOUCHING = 1e-6;
 
   /** Oxygen in fresh air as sentences give it [-]. */
-  private static final double FRESH = 0.21;
+  static final double FRESH = 0.21;
 
   /** Thinner air than this, that of some 300 m, is worth a word [-]. */
   private static final double THIN = 0.965;
@@ -103,8 +103,8 @@ record ClimateWords(Words words) {
         + words.temperature(climate.coldestPlace().value())
         + " to "
         + words.temperature(climate.hottestPlace().value())
-        + ". The odds take it where it rests on the floor, a climber, too; for burns the hottest of"
-        + " these places.";
+        + ". The odds judge the animal on the floor, even one that climbs, and burns by the hottest"
+        + " of these places.";
   }
 
   /** What to hold oxygen against. */

@@ -41,6 +41,7 @@ final class ConsoleReport {
     tables.packs().ifPresent(table -> table.print(out));
     report.changes().ifPresent(this::changes);
     tables.parcels().print(out);
+    tables.way().print(out);
     out.println();
     for (Judged row : rows) {
       println(row.label() + ": " + row.verdict().level().words() + ".");

@@ -67,6 +67,7 @@ final class HtmlReport {
                       tried.best().ifPresent(change -> paste(folded, change.remedy()));
                     }));
     rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
+    page.folded("The way, and the air on it", folded -> folded.table(tables.way()));
     page.folded("Size, mass and warmers", folded -> folded.table(tables.parcels()));
     page.folded(
         "The odds in more detail",

@@ -57,8 +57,6 @@ final class PackingBlock {
   private static final List<WallLayer> USUAL_BOARD =
       List.of(new WallLayer(Materials.CORRUGATED_BOARD, 0.004));
 
-  private static final double USUALLY_OPENED = -1800;
-
   /** The keys of a warmer that a packing with a single one takes, too. */
   private static final Set<String> SINGLE =
       Set.of("warmer", "stand-off", "contact", "opened", "film");
@@ -235,7 +233,7 @@ final class PackingBlock {
       keys.put("name", ScalarText.quoted(warmer.name()));
     }
     place("warmer", warmer.warmer().name(), warmer.placement(), keys);
-    if (warmer.opened() != USUALLY_OPENED) {
+    if (warmer.opened() != PlacedWarmer.USUALLY_OPENED) {
       keys.put(
           "opened",
           warmer.opened() < 0

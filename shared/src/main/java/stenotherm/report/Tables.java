@@ -12,8 +12,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import stenotherm.air.StandardAtmosphere;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.TimeFunction;
 import stenotherm.decision.ChangesTried;
 import stenotherm.decision.DelayMargin;
 import stenotherm.decision.Remedy;
@@ -21,6 +23,7 @@ import stenotherm.decision.Side;
 import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
 import stenotherm.journey.Journey;
+import stenotherm.journey.Surroundings;
 import stenotherm.material.Material;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
@@ -37,6 +40,9 @@ final class Tables {
 
   /** What lies closer together than this touches [m]. */
   private static final double TOUCHING = 1e-6;
+
+  /** Air below this is not told to be thin [m]. */
+  private static final double HIGH = 500;
 
   /** What a cell holds that does not apply. */
   static final String NOTHING = "-";
@@ -68,6 +74,7 @@ final class Tables {
     }
     return new TextTable(
         "Until opening; coldest and hottest on a typical journey, on the clock of the place"
+            + inFlight()
             + (rows.stream().anyMatch(row -> Words.isLowered(row.verdict().within()))
                 ? "; " + Words.BRACKETS
                 : ""),
@@ -99,6 +106,23 @@ final class Tables {
       lines.add(line);
     }
     return new TextTable("The parcels", head, lines);
+  }
+
+  /** What the oxygen of a column is to be held against, where that is not 21 %. */
+  private String inFlight() {
+    double highest =
+        rows.get(0).planned().journey().legs().stream()
+            .mapToDouble(leg -> leg.surroundings().altitude())
+            .max()
+            .orElse(0);
+    double fresh =
+        ClimateWords.FRESH
+            * StandardAtmosphere.pressure(highest)
+            / StandardAtmosphere.SEA_LEVEL_PRESSURE;
+    return highest < HIGH
+        ? ""
+        : "; fresh air has 21 % of oxygen, at the height of the flight as little as "
+            + ClimateWords.percent(fresh);
   }
 
   private String stored(Judged row, Side side) {
@@ -178,7 +202,7 @@ final class Tables {
     int longest = rows.stream().mapToInt(row -> row.odds().longestDelay()).min().orElse(0);
     List<Integer> delays = DELAYS.stream().filter(hours -> hours <= longest).toList();
     delays.forEach(hours -> head.add(hours + " h late"));
-    head.add("all half as uncertain again");
+    head.add("if all varied 1.5 times as much");
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
       List<String> cells = new ArrayList<>();
@@ -357,10 +381,9 @@ final class Tables {
         ? Optional.empty()
         : Optional.of(
             new TextTable(
-                "What promises less, tried on a rather cold and a rather hot journey, computed"
-                    + " roughly; as it is, "
-                    + words.figures().difference(tried.margin())
-                    + " are left to the nearer end of its temperatures",
+                "Tried only roughly: what is left to the nearer end of its temperatures on a rather"
+                    + " cold and a rather hot journey, below 0 outside; as it is, "
+                    + words.figures().difference(tried.margin()),
                 List.of("change", "left"),
                 lines));
   }
@@ -397,6 +420,49 @@ final class Tables {
                           all.stream().anyMatch(odds -> cause.spared().apply(odds).within() < 1)))
           .toList();
     }
+  }
+
+  /** Parts of a leg at whose ends its air is looked at. */
+  private static final int LOOKS = 8;
+
+  /** The parts of the journey, and what air the parcel meets on them: that decides most answers. */
+  TextTable way() {
+    Journey journey = rows.get(0).planned().journey();
+    List<List<String>> lines = new ArrayList<>();
+    for (int leg = 0; leg < journey.legs().size(); leg++) {
+      Surroundings around = journey.legs().get(leg).surroundings();
+      double own = around.spread().own();
+      double outdoors = around.spread().outdoors();
+      String change = Words.clockChange(journey, leg);
+      lines.add(
+          List.of(
+              journey.legs().get(leg).name(),
+              words.dayAndClock(journey, journey.start(leg))
+                  + (change.isEmpty() ? "" : " (" + change + ")"),
+              Words.hours(journey.legs().get(leg).lasting()) + " h",
+              air(around.ambient(), journey.start(leg), journey.start(leg + 1)),
+              words.figures().difference(Math.hypot(own, outdoors)),
+              around.stowage().words()));
+    }
+    return new TextTable(
+        "The way; nine of ten journeys meet air within what is given or taken",
+        List.of("part of the journey", "from", "lasts", "air", "give or take", "it lies"),
+        lines);
+  }
+
+  /** From the coldest to the warmest in a leg. */
+  private String air(TimeFunction ambient, double from, double to) {
+    double coldest = Double.POSITIVE_INFINITY;
+    double warmest = Double.NEGATIVE_INFINITY;
+    for (int look = 0; look <= LOOKS; look++) {
+      double time = from + (to - from) * look / LOOKS;
+      double value = look == LOOKS ? ambient.before(to) : ambient.at(time);
+      coldest = Math.min(coldest, value);
+      warmest = Math.max(warmest, value);
+    }
+    String low = words.temperature(coldest);
+    String high = words.temperature(warmest);
+    return low.equals(high) ? low : low.substring(0, low.indexOf(' ')) + " to " + high;
   }
 
   /** What of delays with everything as stated is to be counted on. */

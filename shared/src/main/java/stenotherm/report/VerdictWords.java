@@ -1,7 +1,10 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stenotherm.animal.Limit;
@@ -19,6 +22,7 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.parcel.Container;
 import stenotherm.study.Odds;
+import stenotherm.study.OddsByCause;
 import stenotherm.study.Share;
 import stenotherm.study.StudyResult;
 
@@ -57,7 +61,7 @@ record VerdictWords(Words words) {
         + ", as only so many journeys were computed"
         + (Words.isLowered(verdict.within()) ? ", and the lower end decides; " : "; ")
         + Words.percent(assessment.wider().within().within())
-        + " if everything is half as uncertain again); too cold in "
+        + " if all that is uncertain varied 1.5 times as much); too cold in "
         + Words.inHundred(1 - odds.notTooCold().within())
         + ", too hot in "
         + Words.inHundred(1 - odds.notTooHot().within())
@@ -189,10 +193,8 @@ record VerdictWords(Words words) {
   /** Only the changes that promise most have odds: of the others nothing is known. */
   private static String noneHelps(List<ChangesTried.TriedChange> changes) {
     return changes.size() == 1
-        ? "The one change that was tried does not clearly help it."
-        : "Of "
-            + changes.size()
-            + " changes that were tried those that promise most do not clearly help it.";
+        ? "The one change that was tried does not clearly help."
+        : "None of the " + changes.size() + " changes that were tried clearly helps.";
   }
 
   private String helping(ChangesTried.TriedChange change, int tried) {
@@ -209,7 +211,22 @@ record VerdictWords(Words words) {
         + Words.goWell(within.within())
         + " ("
         + level.words()
+        + (level.compareTo(Level.LIKELY) > 0 ? failing(change.odds().orElseThrow()) : "")
         + ").";
+  }
+
+  /** What journeys still fail of under a change that is not enough. */
+  private static String failing(OddsByCause odds) {
+    Map<String, Odds> harms = new LinkedHashMap<>();
+    harms.put("too cold in ", odds.notTooCold());
+    harms.put("too hot in ", odds.notTooHot());
+    harms.put("short of air in ", odds.enoughAir());
+    harms.put("could be burnt in ", odds.notBurnt());
+    return harms.entrySet().stream()
+        .filter(harm -> 1 - harm.getValue().within() >= WORTH_TELLING)
+        .sorted(Comparator.comparingDouble(harm -> harm.getValue().within()))
+        .map(harm -> ", " + harm.getKey() + Words.inHundred(1 - harm.getValue().within()))
+        .collect(Collectors.joining());
   }
 
   /** A change, as what to do. */
@@ -226,14 +243,14 @@ record VerdictWords(Words words) {
     FirstLook look = looks.get(best);
     return "First look, one typical journey computed roughly: "
         + (look.isWithin()
-            ? "best is '"
-            : "outside its temperatures with each packing, least with '")
-        + packings.get(best).label()
-        + "', "
+            ? "best is '" + packings.get(best).label() + "': the animal has "
+            : "the animal leaves its temperatures with each packing, least with '"
+                + packings.get(best).label()
+                + "': it has ")
         + words.temperature(look.coldest())
         + " to "
         + words.temperature(look.hottest())
-        + ". How often that goes well follows.";
+        + ". How often all goes well follows.";
   }
 
   /** The answer while changes are still to be tried. */

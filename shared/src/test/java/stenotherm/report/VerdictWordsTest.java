@@ -167,7 +167,7 @@ class VerdictWordsTest {
         "Goes well in 90 of 100 journeys that arrive on time (86 to 92, as only"
             + " so many journeys were computed; "
             + Words.percent(odds.within().within())
-            + " if everything is half as uncertain again); too cold in "
+            + " if all that is uncertain varied 1.5 times as much); too cold in "
             + Words.inHundred(1 - odds.notTooCold().within())
             + ", too hot in fewer than 1. It is hottest about 20:00 on 31 January during 'cold"
             + " truck' (on its side, right face up): "
@@ -604,7 +604,7 @@ class VerdictWordsTest {
     String still = words.headline(little);
     assertTrue(
         still.contains(
-            "the warmer held 1 in off its wall; even then only 70 of 100 go well (a gamble)."
+            "the warmer held 1 in off its wall; even then only 70 of 100 go well (a gamble, too cold in 30)."
                 + " As it is"),
         still);
     assertTrue(still.endsWith(ELSEWHERE), still);
@@ -613,10 +613,7 @@ class VerdictWordsTest {
         new ComparisonReport(SCENARIO, gamble, Optional.of(tried(new Remedy.StartAt(299.15), 0.6)));
     String none = words.headline(nothing);
     assertTrue(
-        none.endsWith(
-            " Of 2 changes that were tried those that promise most do not clearly help it."
-                + ELSEWHERE),
-        none);
+        none.endsWith(" None of the 2 changes that were tried clearly helps." + ELSEWHERE), none);
     Odds few = new Odds(0.01, 0.005, 0.02);
     ChangesTried only =
         new ChangesTried(
@@ -630,7 +627,7 @@ class VerdictWordsTest {
     assertTrue(
         single.contains(
             "What helps, the one change tried on it: everything at 79 °F when packed; even then"
-                + " only 1 of 100 goes well (do not send it like this)."
+                + " only 1 of 100 goes well (do not send it like this, too cold in 99)."
                 + " As it is, of 100 such journeys that arrive on time, fewer than 1 goes well: "),
         single);
     String holds = words.headline(report(judged(BARE, Level.HOLDS, 0.98)));
@@ -823,13 +820,16 @@ class VerdictWordsTest {
         new VerdictWords(new Words(Figures.METRIC, true))
             .firstLook(packings, List.of(outside, inside));
     assertEquals(
-        "First look, one typical journey computed roughly: best is 'warm foam, with warmer', 17 °C"
-            + " to 27 °C. How often that goes well follows.",
+        "First look, one typical journey computed roughly: best is 'warm foam, with warmer':"
+            + " the animal has 17 °C to 27 °C. How often all goes well follows.",
         first);
     String none =
         new VerdictWords(new Words(Figures.METRIC, true))
             .firstLook(packings, List.of(outside, look(270, 290, -9)));
-    assertTrue(none.contains("outside its temperatures with each packing, least with 'bare"), none);
+    assertTrue(
+        none.contains(
+            "the animal leaves its temperatures with each packing, least with 'bare foam': it has 7 °C"),
+        none);
   }
 
   private static FirstLook look(double coldest, double hottest, double margin) {
