@@ -60,12 +60,12 @@ class KeepersFilesTest {
   @CsvSource({
     "gel pack, 4 °C, false",
     "gel pack, -18 °C, true",
-    "tetradecane, 12 °C, true",
+    "n-tetradecane, 12 °C, true",
     "gel pack, 40 % liquid, true"
   })
   void aGelPackThatBeginsLiquidStaysSo(String pack, String start, boolean melts) {
     String packs =
-        "packs: [{pack: %s on floor, size: 60 x 40 x 10 mm, start: %s}]".formatted(pack, start);
+        "packs: [{pack: %s on lid, size: 60 x 40 x 10 mm, start: %s}]".formatted(pack, start);
     Scenario scenario = read(ScenarioFiles.with(ScenarioFiles.METRIC, "packs: none", packs));
     PlacedPack cold = scenario.packings().get(0).packs().get(0);
     assertEquals(melts, cold.pack().melts());
