@@ -175,7 +175,7 @@ final class AnswerPage {
   }
 
   AnswerPage table(TextTable table) {
-    html.append("<table>\n<caption>").append(Markup.escaped(table.caption()));
+    html.append("<table>\n<caption>").append(words(table.caption()));
     html.append(".</caption>\n<thead><tr>");
     for (String name : table.head()) {
       html.append("<th scope=\"col\">").append(Markup.escaped(name)).append("</th>");

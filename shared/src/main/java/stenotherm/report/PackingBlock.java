@@ -53,6 +53,9 @@ final class PackingBlock {
   /** What a length is off by, if it is the one that was meant [m]. */
   private static final double ROUND_OFF = 1e-9;
 
+  /** What the mass of a pack that is full is off by [-]. */
+  private static final double FULL = 1e-4;
+
   /** What the reader of scenarios takes where a key is left out. */
   private static final List<WallLayer> USUAL_BOARD =
       List.of(new WallLayer(Materials.CORRUGATED_BOARD, 0.004));
@@ -261,7 +264,9 @@ final class PackingBlock {
       place("pack", pack.contents().name(), each.placement(), keys);
       keys.put(
           "size", size(units, pack.size().length(), pack.size().width(), pack.size().height()));
-      keys.put("mass", number(GRAMS * pack.mass()) + " g");
+      if (Math.abs(pack.mass() / (pack.size().volume() * pack.contents().density()) - 1) > FULL) {
+        keys.put("mass", number(GRAMS * pack.mass()) + " g");
+      }
       if (pack.wrap() > 0) {
         keys.put("wrap", number(pack.wrap()) + " m2 K/W");
       }
