@@ -694,7 +694,16 @@ public record Parcel(
         .forEach(all::add);
     filling.air().map(CavityAir::caution).ifPresent(all::add);
     Box cavity = cavity();
-    for (Face face : openings.vents().stream().map(Vent::face).distinct().sorted().toList()) {
+    List<Face> pierced = openings.vents().stream().map(Vent::face).distinct().sorted().toList();
+    if (pierced.size() == 1) {
+      // openings at one height exchange next to nothing, see StackFlow
+      all.add(
+          "Holes in one face alone, here the "
+              + pierced.get(0).words()
+              + ", let little air through: it passes between holes at two heights, such as lid and"
+              + " side.");
+    }
+    for (Face face : pierced) {
       List<String> covering =
           items().stream()
               .filter(item -> liesAgainst(cavity, item, face))

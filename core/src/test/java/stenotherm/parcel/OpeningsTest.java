@@ -180,8 +180,28 @@ class OpeningsTest {
         warmed.withOpenings(lid).cautions().toString());
     for (Parcel parcel :
         List.of(warmed, warmed.withOpenings(left), Packings.plain().withOpenings(lid))) {
-      assertFalse(parcel.cautions().stream().anyMatch(each -> each.contains("holes")));
+      assertFalse(parcel.cautions().stream().anyMatch(each -> each.startsWith("Make the holes")));
     }
+  }
+
+  /** Openings at one height exchange next to nothing. */
+  @Test
+  void holesInOneFaceAloneAreWorthACaution() {
+    Vent lid = new Vent(Face.Z_MAX, 2, 0.006);
+    Vent front = new Vent(Face.Y_MIN, 2, 0.006);
+    String caution =
+        "Holes in one face alone, here the front, let little air through: it passes between holes at"
+            + " two heights, such as lid and side.";
+    assertTrue(cautions(front, front).contains(caution), cautions(front, front).toString());
+    for (List<String> others : List.of(cautions(lid, front), cautions())) {
+      assertFalse(others.stream().anyMatch(each -> each.startsWith("Holes in one face")));
+    }
+  }
+
+  private static List<String> cautions(Vent... vents) {
+    return Packings.plain()
+        .withOpenings(new Openings(Openings.CLOSED_GAP, List.of(vents)))
+        .cautions();
   }
 
   @Test

@@ -147,6 +147,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       this.boxSizes = boxSizes;
     }
 
+    String degrees() {
+      return this == METRIC ? "°C" : "°F";
+    }
+
     List<BoxSize> boxes() {
       return this == METRIC ? BoxSizes.metric() : BoxSizes.all();
     }
@@ -186,6 +190,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   /** An animal with its mass, as in {@code dyeing poison frog, 5 g}. */
   private static final Pattern WITH_MASS = Pattern.compile("(\\D*?[^\\s\\d,])[\\s,]+([0-9.].*)");
+
+  /** A low and a high without a unit, as in {@code 42 to 60} or {@code 42-60°}. */
+  private static final Pattern NO_UNIT =
+      Pattern.compile("([0-9+−–—.°\\s-]+(?:\\sto\\s[0-9+−–—.°\\s-]+)?[0-9.])\\s*°?");
 
   /** A length with its unit, as in {@code 30 mm} or {@code 1 1/2 in}. */
   private static final Pattern THICKNESS =
@@ -253,6 +261,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     } catch (IOException problem) {
       return complain(CANNOT_WRITE, "cannot write the scenario: " + inWords(problem));
     }
+    out()
+        .println(
+            "Filled in without a question: fill of shredded paper, no holes in the box, its seams not"
+                + " taped. Where yours differs, write fill, holes or seams under packings.");
     out().println("Written: " + file + ". Now compare it, or change it first:");
     out().println(program() + "compare " + file);
     out().flush();
@@ -616,10 +628,20 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     return weather.contains("UTC");
   }
 
+  /** Says what was taken, where the answer leaves out the unit or everything. */
   private Optional<String> takeWeather(String answer) {
-    weather = answer;
+    Matcher bare = NO_UNIT.matcher(answer);
+    weather = bare.matches() ? bare.group(1) + " " + measures.degrees() : answer;
     day = isRecorded() ? "2014-01-15 15:00" : today.plusDays(1) + " 15:00";
-    return fault();
+    Optional<String> fault = fault();
+    if (fault.isEmpty() && (bare.matches() || answer.equals(measures.weather))) {
+      out()
+          .println(
+              "  Taken as "
+                  + MessageText.of(weather, LONGEST_SHOWN)
+                  + ", overnight low and daily high outdoors, at both ends.");
+    }
+    return fault;
   }
 
   /** What the scenario reader says to the answers so far; those to come are usual ones. */

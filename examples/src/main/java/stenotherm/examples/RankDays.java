@@ -1,7 +1,9 @@
 package stenotherm.examples;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -13,6 +15,7 @@ import stenotherm.report.Departures;
 import stenotherm.report.RankedDays;
 import stenotherm.scenario.DailyTable;
 import stenotherm.scenario.Scenario;
+import stenotherm.scenario.ScenarioReader;
 
 /** On which day of a forecast does a packing fare best? */
 @Command(
@@ -22,7 +25,7 @@ import stenotherm.scenario.Scenario;
           + " warmer?",
       "The forecast is a list under forecast in the file, or a table with commas and a row for each"
           + " day: date, origin low [°F], origin high [°F], destination low [°F], destination high"
-          + " [°F].",
+          + " [°F]. The journey needs no other lows and highs then.",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
     footer = ConsoleCommand.PROGRAM + RankDays.NAME + " my-scenario.yaml --forecast week.csv")
@@ -51,6 +54,9 @@ final class RankDays extends PackingCommand {
 
   @Mixin private AtMost atMost = new AtMost();
 
+  /** The table, once it is read: it may come through a pipe. */
+  private @Nullable DailyTable table;
+
   @Override
   List<String> fileNames() {
     return RankedDays.FILES;
@@ -71,6 +77,11 @@ final class RankDays extends PackingCommand {
   }
 
   @Override
+  Scenario scenario(Path file) throws IOException {
+    return ScenarioReader.readForForecast(file, table());
+  }
+
+  @Override
   Answer answer(Scenario scenario, Progress progress) {
     DailyTable days = days(scenario);
     Parcel packing =
@@ -86,18 +97,22 @@ final class RankDays extends PackingCommand {
   }
 
   private DailyTable days(Scenario scenario) {
-    if (forecast == null) {
-      return scenario
-          .forecast()
-          .orElseThrow(
-              () ->
-                  new InvalidInputException(
-                      "forecast",
-                      "is missing: list days in the file, as in forecast: [{date: 2026-01-15,"
-                          + " origin: 28 to 45 °F, destination: 30 to 48 °F}], or give --forecast"
-                          + " FILE"));
-    }
+    return table()
+        .or(scenario::forecast)
+        .orElseThrow(
+            () ->
+                new InvalidInputException(
+                    "forecast",
+                    "is missing: list days in the file, as in forecast: [{date: 2026-01-15,"
+                        + " origin: 28 to 45 °F, destination: 30 to 48 °F}], or give --forecast"
+                        + " FILE"));
+  }
+
+  private Optional<DailyTable> table() {
     Path file = forecast;
-    return read("forecast", () -> DailyTable.readEnds(file));
+    if (table == null && file != null) {
+      table = read("forecast", () -> DailyTable.readEnds(file));
+    }
+    return Optional.ofNullable(table);
   }
 }

@@ -106,6 +106,17 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
    */
   abstract Answer answer(Scenario scenario, Progress progress);
 
+  /**
+   * Reads the scenario file that is named.
+   *
+   * @param file the file
+   * @throws IOException if it cannot be read
+   * @throws TextFormatException if it is no scenario
+   */
+  Scenario scenario(Path file) throws IOException {
+    return ScenarioReader.read(file);
+  }
+
   /** Reads a file that a question goes with. */
   interface Reading<T> {
     T read() throws IOException;
@@ -236,7 +247,7 @@ abstract class ScenarioCommand extends ConsoleCommand implements Callable<Intege
       if (Files.isDirectory(scenarioFile)) {
         throw new IOException(scenarioFile + " is a folder, name the file in it");
       }
-      return ScenarioReader.read(scenarioFile);
+      return scenario(scenarioFile);
     }
     try (InputStream in = ScenarioCommand.class.getResourceAsStream(SHIPPED)) {
       if (in == null) {

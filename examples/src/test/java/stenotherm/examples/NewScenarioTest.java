@@ -86,6 +86,32 @@ class NewScenarioTest {
         1e-9);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "us | 42 to 60 | 42 to 60 °F",
+        "us | 42-60° | 42-60 °F",
+        "us | 42° to 60 | 42° to 60 °F",
+        "metric | -2 to 7.5 | -2 to 7.5 °C",
+        "us | '' | 28 to 45 °F",
+      })
+  void weatherIsTakenInTheMeasuresChosenAndTold(String units, String given, String taken)
+      throws IOException {
+    assertEquals(0, answerAll(units + "\n\n\n\n\n\n\n" + given + "\n\n\n"), () -> out + "" + err);
+    assertTrue(
+        out.toString().contains("Taken as " + taken + ", overnight low and daily high outdoors"),
+        out::toString);
+    assertTrue(Files.readString(file).contains("lows/highs: '" + taken + "'"));
+  }
+
+  @Test
+  void weatherWithItsUnitIsNotRepeated() {
+    assertEquals(0, answer("\n\n\n\n\n5 to 15 °C\n\n\n"), () -> out + "" + err);
+    assertFalse(out.toString().contains("Taken as"), out::toString);
+    assertTrue(out.toString().contains("fill, holes or seams under packings"), out::toString);
+  }
+
   /** Whoever has a box that is too small for the usual warmer goes on without one. */
   @Test
   void aWarmerThatDoesNotFitIsNotOffered() {

@@ -59,8 +59,8 @@ class PrintSheetTest {
                 + " to 9\u00a0°C."),
         page);
     assertTrue(page.contains("warm, &quot;foam&quot;, with warmer: "), page);
-    assertTrue(page.contains("15 Jan 17:30: take 'warmer' out"), page);
-    assertTrue(page.contains("15 Jan 18:00: seal."), page);
+    assertTrue(page.contains("15\u00a0Jan 17:30: take 'warmer' out"), page);
+    assertTrue(page.contains("15\u00a0Jan 18:00: seal."), page);
     assertTrue(page.contains("1 leopard gecko (Eublepharis macularius)"), page);
     assertTrue(page.contains("Without the warmer "), page);
     assertTrue(page.contains(Verdict.DEFER), page);

@@ -59,7 +59,7 @@ public record PackingSheet(
   public static final List<String> FILES = List.of(PAGE, DATA);
 
   /** Thinner walls are drawn as board, whatever they are of [m]. */
-  private static final double BOARD = 0.008;
+  static final double BOARD = 0.008;
 
   /** Before this a warmer that was opened is warm to the hand [s]. */
   private static final double WARM_AFTER = 600;

@@ -36,10 +36,10 @@ import stenotherm.words.Figures;
  * What goes into a parcel where, one step after the other; and the step at which each thing does.
  */
 final class PackingSteps {
-  /** Distances that differ by less count as one [m]. */
   /** Of the air in a room [K]: 15 °C, assumed; what is colder gets wet. */
   private static final double DEW_POINT = 288.15;
 
+  /** Distances that differ by less count as one [m]. */
   private static final double SAME = 5e-4;
 
   /** Liquids that go in this cold come out of a refrigerator: assumed [K]. */
@@ -87,7 +87,8 @@ final class PackingSteps {
             + size(parcel.outer())
             + " outside: "
             + walls()
-            + ".");
+            + "."
+            + panels());
     if (!parcel.openings().vents().isEmpty()) {
       step("Make " + holes() + ", spread over the face; nothing lies on or behind them.");
     }
@@ -428,6 +429,44 @@ final class PackingSteps {
     return faces.entrySet().stream()
         .map(entry -> entry.getKey() + " on " + String.join(", ", entry.getValue()))
         .collect(Collectors.joining("; "));
+  }
+
+  /** The sizes to cut where board is lined with one layer, the same on all faces. */
+  private String panels() {
+    List<WallLayer> layers = parcel.walls().layersOf(Face.Z_MAX);
+    int last = layers.size() - 1;
+    boolean alike =
+        FaceNames.all().values().stream()
+            .allMatch(face -> parcel.walls().layersOf(face).equals(layers));
+    boolean inBoard =
+        last > 0
+            && layers.get(last).thickness() >= PackingSheet.BOARD
+            && layers.subList(0, last).stream()
+                .allMatch(layer -> layer.thickness() < PackingSheet.BOARD);
+    if (!alike || !inBoard) {
+      return "";
+    }
+    double thickness = layers.get(last).thickness();
+    return " Cut "
+        + layers.get(last).material().name()
+        + " for it: lid and floor "
+        + panel(Axis.Z, Axis.X, Axis.Y, thickness)
+        + ", front and back "
+        + panel(Axis.Y, Axis.X, Axis.Z, thickness)
+        + ", left and right "
+        + panel(Axis.X, Axis.Y, Axis.Z, thickness)
+        + ".";
+  }
+
+  private String panel(Axis normal, Axis length, Axis width, double thickness) {
+    return figures.cutSize(extent(normal, length, thickness), extent(normal, width, thickness));
+  }
+
+  /** A panel ends at those that reach over it. */
+  private double extent(Axis normal, Axis along, double thickness) {
+    List<Axis> overlap = parcel.walls().joints().overlap();
+    boolean over = overlap.indexOf(normal) < overlap.indexOf(along);
+    return cavity.size(along) + (over ? 2 * thickness : 0);
   }
 
   private String layer(WallLayer layer) {

@@ -67,16 +67,22 @@ final class JourneyReader {
   private final Assumptions assumptions;
   private final double hold;
   private final @Nullable OtherWeather weather;
+  private final Optional<Node> forecast;
 
-  JourneyReader(Assumptions assumptions, double hold) {
-    this(assumptions, hold, null);
+  /** Reads a journey beside a forecast, of which a complaint shows the first low and high. */
+  JourneyReader(Assumptions assumptions, double hold, Optional<Node> forecast) {
+    this.assumptions = assumptions;
+    this.hold = hold;
+    this.weather = null;
+    this.forecast = forecast;
   }
 
   /** Reads a journey in other weather than the file gives. */
-  JourneyReader(Assumptions assumptions, double hold, @Nullable OtherWeather weather) {
+  JourneyReader(Assumptions assumptions, double hold, OtherWeather weather) {
     this.assumptions = assumptions;
     this.hold = hold;
     this.weather = weather;
+    this.forecast = Optional.empty();
   }
 
   private static Map<String, SolarAbsorptance> surfaces() {
@@ -203,11 +209,20 @@ final class JourneyReader {
   }
 
   /** A date that only names hours has a preset; one that decides about weather or sun has none. */
-  private static ScalarNode sealed(KeyedSection journey, Sites sites) {
+  private ScalarNode sealed(KeyedSection journey, Sites sites) {
     if (sites.lackWeatherAtOrigin()) {
+      String usual =
+          forecast
+              .filter(day -> day instanceof ScalarNode text && text.isRange())
+              .map(day -> day.asScalar().text())
+              .orElse("28 to 45 °F");
       throw journey
           .node()
-          .fail("needs lows/highs, such as 28 to 45 °F, or a place with recorded weather as from");
+          .fail(
+              "needs lows/highs, such as "
+                  + MessageText.of(usual, LONGEST_NAME)
+                  + ", or a place with recorded weather as from"
+                  + (forecast.isPresent() ? "; the forecast is for the command rank alone" : ""));
     }
     boolean matters = sites.needRecordedWeather();
     boolean sunny = sites.all().stream().anyMatch(site -> site.sun().isPresent());

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import stenotherm.base.Times;
 import stenotherm.decision.Mishap;
 import stenotherm.journey.Journey;
@@ -19,6 +20,7 @@ import stenotherm.text.Faults;
 import stenotherm.text.MappingNode;
 import stenotherm.text.Node;
 import stenotherm.text.ScalarNode;
+import stenotherm.text.SequenceNode;
 import stenotherm.text.TextFormatException;
 import stenotherm.words.Units;
 
@@ -29,6 +31,8 @@ import stenotherm.words.Units;
  */
 public final class ScenarioReader {
   private static final String FORMAT = "format";
+  private static final String JOURNEY = "journey";
+  private static final String FORECAST = "forecast";
   private static final Map<String, Units> UNITS = units();
 
   private static final double LONGEST_HOLD = Times.fromDays(29);
@@ -87,7 +91,32 @@ public final class ScenarioReader {
     return read(Document.read(path, Vocabulary::exampleAt), NamedFiles.beside(path));
   }
 
+  /**
+   * Reads a scenario from a file as {@link #read(Path)} does, for a question that puts the journey
+   * into the weather of a forecast: the file need not give its lows and highs a second time. The
+   * journey of the scenario has those of the first day at the origin where the file gives none.
+   *
+   * @param path the file; messages show it as given
+   * @param forecast the forecast; empty for the one in the file, if it has one
+   * @return the scenario
+   * @throws IOException if the file cannot be read
+   * @throws TextFormatException if the file is not a scenario that can be computed, or a table that
+   *     it names is none
+   */
+  public static Scenario readForForecast(Path path, Optional<DailyTable> forecast)
+      throws IOException {
+    return read(
+        Document.read(path, Vocabulary::exampleAt),
+        NamedFiles.beside(path),
+        root -> inForecast(root, forecast));
+  }
+
   private static Scenario read(Document document, NamedFiles files) {
+    return read(document, files, root -> root.require(JOURNEY));
+  }
+
+  private static Scenario read(
+      Document document, NamedFiles files, Function<KeyedSection, Node> journey) {
     MappingNode file = document.root().asMapping();
     checkFormat(file);
     Assumptions assumptions = new Assumptions();
@@ -95,7 +124,8 @@ public final class ScenarioReader {
     KeyedSection.checkKeys(file, Vocabulary.SCENARIO, keys);
     try {
       Scenario scenario =
-          read(KeyedSection.of(file, Vocabulary.SCENARIO, assumptions), files, assumptions);
+          read(
+              KeyedSection.of(file, Vocabulary.SCENARIO, assumptions), files, assumptions, journey);
       keys.throwIfAny();
       return scenario;
     } catch (TextFormatException values) {
@@ -103,7 +133,11 @@ public final class ScenarioReader {
     }
   }
 
-  private static Scenario read(KeyedSection root, NamedFiles files, Assumptions assumptions) {
+  private static Scenario read(
+      KeyedSection root,
+      NamedFiles files,
+      Assumptions assumptions,
+      Function<KeyedSection, Node> asked) {
     Faults faults = new Faults();
     Optional<String> title = faults.attempt(() -> root.require("title").asScalar().text());
     Optional<Units> units = faults.attempt(() -> root.value("units").asScalar().choice(UNITS));
@@ -111,11 +145,12 @@ public final class ScenarioReader {
     // without a hold what follows is still checked, with the shortest there is
     double held = hold.orElse(1.0);
     Optional<Journey> journey =
-        faults.attempt(() -> new JourneyReader(assumptions, held).read(root.require("journey")));
+        faults.attempt(
+            () -> new JourneyReader(assumptions, held, firstDay(root)).read(asked.apply(root)));
     PackingReader packed = new PackingReader(assumptions, root, files);
     Optional<List<Parcel>> packings = faults.attempt(() -> packed.read(root.require("packings")));
     Optional<DailyTable> forecast =
-        root.optional("forecast")
+        root.optional(FORECAST)
             .flatMap(
                 list -> faults.attempt(() -> DailyTable.readEnds(list.asSequence(), assumptions)));
     Optional<List<Mishap>> mishaps =
@@ -130,12 +165,40 @@ public final class ScenarioReader {
         units.orElseThrow(),
         packings.orElseThrow(),
         journey.orElseThrow(),
-        new JourneyPlan(root.require("journey"), held),
+        new JourneyPlan(root.require(JOURNEY), held),
         held,
         assumptions.sentences(),
         mishaps.orElseThrow(),
         forecast,
         packed.cartons());
+  }
+
+  /** Low and high at the origin on the first day of the forecast in the file. */
+  private static Optional<Node> firstDay(KeyedSection root) {
+    return root.optional(FORECAST)
+        .filter(list -> list instanceof SequenceNode days && !days.items().isEmpty())
+        .map(list -> list.asSequence().items().get(0))
+        .filter(MappingNode.class::isInstance)
+        .flatMap(day -> day.asMapping().optional(Sites.ORIGIN));
+  }
+
+  /**
+   * A journey in the weather of a forecast, unless the file gives it, or places beside its ends.
+   */
+  private static Node inForecast(KeyedSection root, Optional<DailyTable> forecast) {
+    Node journey = root.require(JOURNEY);
+    if (!(journey instanceof MappingNode keys)
+        || keys.keys().contains(Sites.LOWS_HIGHS)
+        || keys.keys().contains(Sites.PLACES)) {
+      return journey;
+    }
+    return forecast
+        .map(table -> table.origin().get(0))
+        .map(day -> day.low() + " to " + day.high() + " K")
+        .<Node>map(text -> keys.preset(Sites.LOWS_HIGHS, text))
+        .or(() -> firstDay(root))
+        .<Node>map(day -> keys.with(Sites.LOWS_HIGHS, day))
+        .orElse(journey);
   }
 
   /** What is missing next to an unknown key is most often the same fault. */

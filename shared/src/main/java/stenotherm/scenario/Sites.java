@@ -28,6 +28,7 @@ final class Sites {
   static final String ORIGIN = "origin";
   static final String DESTINATION = "destination";
   static final String LOWS_HIGHS = "lows/highs";
+  static final String PLACES = "places";
 
   private static final Map<String, OpticalDepths> SKIES = skies();
 
@@ -71,7 +72,7 @@ final class Sites {
         .attempt(() -> sites.site(journey.value(JourneyReader.TO), DESTINATION))
         .ifPresent(site -> sites.sites.put(DESTINATION, site));
     for (MappingNode each :
-        journey.optional("places").map(node -> node.asSequence().mappings()).orElse(List.of())) {
+        journey.optional(PLACES).map(node -> node.asSequence().mappings()).orElse(List.of())) {
       faults.attempt(() -> sites.addPlace(each));
     }
     faults.throwIfAny();

@@ -480,7 +480,10 @@ final class Vocabulary {
                   "destination, UTC",
                   ASSUMED),
               Key.optional(
-                  "places", Form.listOf(Form.table(PLACE)), "further places on the way", "none"),
+                  Sites.PLACES,
+                  Form.listOf(Form.table(PLACE)),
+                  "further places on the way",
+                  "none"),
               Key.optional(
                   "lows/highs",
                   DAYS,
@@ -1009,7 +1012,8 @@ final class Vocabulary {
               Key.optional(
                   "forecast",
                   Form.listOf(Form.table(FORECAST)),
-                  "the days to choose from, for the command `rank`; at most 60",
+                  "the days to choose from, for the command `rank`, which needs no other lows and"
+                      + " highs then; at most 60",
                   "`rank` needs `--forecast`")),
           Map.of());
 

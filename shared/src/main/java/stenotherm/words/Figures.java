@@ -176,6 +176,31 @@ public record Figures(Units units) {
   }
 
   /**
+   * Writes the size of a panel that is cut to fit: rounded down to a part of a tape, a millimetre
+   * or an eighth of an inch.
+   *
+   * @param length its length [m]
+   * @param width its width [m]
+   * @return for example {@code "200 x 154 mm"}, in US units {@code "8 x 5 1/2 in"}
+   * @throws stenotherm.base.InvalidInputException if one is negative or not finite
+   */
+  public String cutSize(double length, double width) {
+    return DoubleStream.of(length, width)
+        .map(side -> Checks.notNegative("side of a panel", side, "m"))
+        .mapToObj(
+            side ->
+                units == Units.US
+                    ? fraction(roundedDown(Lengths.toInches(side), 8), 8)
+                    : rounded(roundedDown(Lengths.toMillimetres(side), 1), 0))
+        .collect(Collectors.joining(" x ", "", units == Units.US ? " in" : " mm"));
+  }
+
+  private static double roundedDown(double value, int parts) {
+    // what is a whole part but for round-off stays
+    return Math.floor(value * parts + 1e-6) / parts;
+  }
+
+  /**
    * Writes the diameter of a hole that is drilled or punched; in US units to a 64th of an inch, as
    * drills have it.
    *

@@ -94,7 +94,8 @@ class PackingStepsTest {
     assertEquals(
         List.of(
             "Line the 8 x 8 x 7 in carton, 8 3/8 x 8 3/8 x 7 3/8 in outside: corrugated board 3/16"
-                + " in, then EPS 20 3/4 in on all sides.",
+                + " in, then EPS 20 3/4 in on all sides. Cut EPS 20 for it: lid and floor 8 x 8 in,"
+                + " front and back 8 x 5 1/2 in, left and right 6 1/2 x 5 1/2 in.",
             "Lay 1 1/8 in of tightly crumpled newspaper on the floor."),
         tight.subList(0, 2));
     assertEquals(
@@ -104,6 +105,28 @@ class PackingStepsTest {
     assertEquals(
         "Fill all room around and above with loosely crumpled newspaper, so that nothing shifts.",
         steps(box.formatted("loosely crumpled newspaper")).sentences().get(3));
+  }
+
+  /** The panels of each size fill the carton: none is larger than what is left for it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "foam: EPS 20 20 mm | lid and floor 300 x 250 mm, front and back 300 x 160 mm, left and right 210 x 160 mm.",
+        "foam: EPS 20 20 mm, joints: {gap: 1 mm, overlap: sides over lid and floor} | lid and floor 260 x 210 mm, front and back 300 x 200 mm, left and right 210 x 200 mm.",
+        "foam: EPS 20 20 mm, lid: EPS 20 30 mm | ''",
+        "foam: [EPS 20 20 mm, XPS 20 mm] | ''",
+        "foam: none | ''",
+      })
+  void panelsAreCutSoThatSomeReachOverOthers(String walls, String sizes) {
+    String step =
+        steps(
+                "- {name: cut, box: 30 x 25 x 20 cm carton, fill: shredded paper, %s}"
+                    .formatted(walls))
+            .sentences()
+            .get(0);
+    assertEquals(
+        sizes.isEmpty() ? "" : "EPS 20 for it: " + sizes, step.replaceFirst("^.*?(?:Cut |$)", ""));
   }
 
   /** The model has fill in the gap, or else the air of the box. */

@@ -74,6 +74,15 @@ class FiguresTest {
     assertEquals(us, Figures.US.tape(Lengths.fromInches(inches)));
   }
 
+  /** What is cut too large does not go in. */
+  @Test
+  void panelsAreNeverLargerThanTheirRoom() {
+    assertEquals("9 7/8 x 5 1/2 in", Figures.US.cutSize(Lengths.fromInches(9.99), 5.5 * 0.0254));
+    assertEquals("8 x 2 1/8 in", Figures.US.cutSize(9.5 * 0.0254 - 1.5 * 0.0254, 0.0569));
+    assertEquals("199 x 200 mm", Figures.METRIC.cutSize(0.1999, 0.1 + 0.07 + 0.03));
+    assertThrows(InvalidInputException.class, () -> Figures.US.cutSize(0.1, -1e-3));
+  }
+
   @Test
   void tapesAndDrills() {
     assertEquals("4.2 mm", Figures.METRIC.tape(0.0042));
