@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -369,7 +370,25 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       boolean isThicker = parts.stream().anyMatch(part -> part instanceof Remedy.ThickerFoam);
       parts.add(isThicker && way.equals(new Remedy.MoreAir()) ? new Remedy.MoreAir(2) : way);
     }
-    return parts.equals(change.remedy().parts()) ? change.remedy() : Remedy.together(parts);
+    return parts.equals(change.remedy().parts()) ? change.remedy() : oneAfterAnother(parts);
+  }
+
+  /** Changes, one after the other; more room twice is that once. */
+  private static Remedy oneAfterAnother(List<Remedy> parts) {
+    List<Remedy> all = new ArrayList<>();
+    for (Remedy part : parts) {
+      OptionalInt room =
+          IntStream.range(0, all.size())
+              .filter(at -> all.get(at) instanceof Remedy.MoreRoom)
+              .findFirst();
+      if (part instanceof Remedy.MoreRoom more && room.isPresent()) {
+        Remedy.MoreRoom before = (Remedy.MoreRoom) all.get(room.getAsInt());
+        all.set(room.getAsInt(), new Remedy.MoreRoom(before.height() + more.height()));
+      } else {
+        all.add(part);
+      }
+    }
+    return all.stream().reduce(Remedy.Both::new).orElseThrow();
   }
 
   /** Whether more journeys would not change whether it likely holds. */

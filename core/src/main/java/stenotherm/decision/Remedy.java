@@ -783,22 +783,6 @@ public sealed interface Remedy {
     }
   }
 
-  /** Changes, one after the other; more room twice is that once. */
-  static Remedy together(List<Remedy> parts) {
-    List<Remedy> all = new ArrayList<>();
-    for (Remedy part : parts) {
-      OptionalInt room =
-          IntStream.range(0, all.size()).filter(at -> all.get(at) instanceof MoreRoom).findFirst();
-      if (part instanceof MoreRoom more && room.isPresent()) {
-        MoreRoom before = (MoreRoom) all.get(room.getAsInt());
-        all.set(room.getAsInt(), new MoreRoom(before.height() + more.height()));
-      } else {
-        all.add(part);
-      }
-    }
-    return all.stream().reduce(Both::new).orElseThrow();
-  }
-
   /**
    * Two changes, one after the other.
    *

@@ -50,7 +50,7 @@ record TextTable(String caption, List<String> head, List<List<String>> lines) {
     int[] widths = new int[columns];
     for (int column = 0; column < columns; column++) {
       for (List<String> line : all) {
-        for (String word : line.get(column).split(" ")) {
+        for (String word : line.get(column).split(" ", -1)) {
           least[column] = Math.max(least[column], word.length());
         }
       }
@@ -105,7 +105,7 @@ record TextTable(String caption, List<String> head, List<List<String>> lines) {
   private static List<String> wrapped(String text, int width) {
     List<String> rows = new ArrayList<>();
     StringBuilder row = new StringBuilder();
-    for (String word : text.split(" ")) {
+    for (String word : text.split(" ", -1)) {
       if (!row.isEmpty() && row.length() + 1 + word.length() > width) {
         rows.add(row.toString());
         row.setLength(0);
