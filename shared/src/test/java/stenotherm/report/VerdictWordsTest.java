@@ -87,7 +87,7 @@ class VerdictWordsTest {
           fill: shredded paper, seams: taped, warmer: 40 hour warmer on container 1, \
           film: half taped over}
             - {name: iced, box: 360 x 260 x 200 mm, foam: EPS 20 13 mm, fill: shredded paper, \
-          packs: [{pack: gel pack on lid, size: 150 x 100 x 20 mm, start: 5 °C}]}
+          packs: [{pack: gel pack on lid, size: 150 x 100 x 20 mm, start: -5 °C}]}
           """);
 
   private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(6);
