@@ -421,20 +421,7 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      Box room = parcel.cavity();
-      Dimensions higher =
-          new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z) + height);
-      return new Shipment(
-          new Parcel(
-              parcel.name(),
-              parcel.walls().around(higher),
-              parcel.walls(),
-              parcel.filling(),
-              parcel.containers(),
-              parcel.warmers(),
-              parcel.packs(),
-              parcel.openings()),
-          journey);
+      return new Shipment(enclosed(parcel, parcel.walls(), height), journey);
     }
   }
 
@@ -461,13 +448,18 @@ public sealed interface Remedy {
       }
       walls.put(face, layers);
     }
-    Walls others = new Walls(walls, parcel.walls().joints());
+    return enclosed(parcel, new Walls(walls, parcel.walls().joints()), 0);
+  }
+
+  /** The same contents within walls around its room, which may be higher by some more [m]. */
+  private static Parcel enclosed(Parcel parcel, Walls walls, double higher) {
     Box room = parcel.cavity();
-    Dimensions inner = new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z));
+    Dimensions inner =
+        new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z) + higher);
     return new Parcel(
         parcel.name(),
-        others.around(inner),
-        others,
+        walls.around(inner),
+        walls,
         parcel.filling(),
         parcel.containers(),
         parcel.warmers(),

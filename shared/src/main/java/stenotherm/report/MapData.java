@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Iterator;
 import java.util.Map;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -117,13 +116,17 @@ final class MapData {
     root.put("lowest_low_K", lows.low());
     root.put("highest_low_K", lows.high());
     ArrayNode maps = root.putArray("maps");
-    Iterator<String> bests = words.bests(report).iterator();
-    for (OddsMap map : report.maps().values()) {
+    for (Map.Entry<Packed, OddsMap> each : report.maps().entrySet()) {
+      OddsMap map = each.getValue();
+      MapWords.Best best = words.best(report, map);
       ObjectNode one = maps.addObject();
       one.put("warmer", !map.parcel().warmers().isEmpty());
       one.put("journeys", map.journeys());
       one.put("interpolation_error", map.error());
-      add(one.putObject("best_equal_low"), words.best(report, map), bests.next());
+      add(
+          one.putObject("best_equal_low"),
+          best,
+          words.best(MapWords.way(report, each.getKey()), best));
       ArrayNode levels = one.putArray("levels");
       for (Level level : MapWords.LEVELS) {
         ObjectNode node = levels.addObject();

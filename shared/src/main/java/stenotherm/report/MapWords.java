@@ -151,7 +151,7 @@ record MapWords(Figures figures) {
         .collect(Collectors.joining(", "));
   }
 
-  private static String way(MapReport report, Packed packed) {
+  static String way(MapReport report, Packed packed) {
     if (report.stripped().isEmpty()) {
       return "It";
     }

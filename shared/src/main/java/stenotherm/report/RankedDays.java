@@ -225,8 +225,7 @@ public final class RankedDays implements Answer {
 
   /** Such as "28 to 45 °F". */
   private static String range(Figures figures, Range range) {
-    String low = figures.temperature(range.low());
-    return low.substring(0, low.indexOf(' ')) + " to " + figures.temperature(range.high());
+    return Figures.range(figures.temperature(range.low()), figures.temperature(range.high()));
   }
 
   private String title() {

@@ -1,7 +1,6 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,9 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import stenotherm.air.StandardAtmosphere;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
@@ -29,9 +26,9 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
-import stenotherm.study.Odds;
 import stenotherm.study.OddsByCause;
 import stenotherm.transit.TransitResult;
+import stenotherm.words.Figures;
 
 /** The tables that console and report share. */
 final class Tables {
@@ -350,12 +347,12 @@ final class Tables {
         .forEach(each -> judged.put(verdicts.remedy(each.remedy()), each.odds().orElseThrow()));
     List<Cause> causes = Cause.of(judged.values());
     List<String> head = new ArrayList<>(List.of("change", "of 100 go well"));
-    causes.forEach(cause -> head.add(cause.head()));
+    causes.forEach(cause -> head.add(cause.words()));
     List<List<String>> lines = new ArrayList<>();
     judged.forEach(
         (change, odds) -> {
           List<String> line = new ArrayList<>(List.of(change, Words.withInterval(odds.within())));
-          causes.forEach(cause -> line.add(Words.percent(1 - cause.spared().apply(odds).within())));
+          causes.forEach(cause -> line.add(Words.percent(cause.share(odds))));
           lines.add(line);
         });
     return new TextTable(
@@ -393,33 +390,6 @@ final class Tables {
     return remedy instanceof Remedy.Both both && both.first() instanceof Remedy.MoreRoom
         ? "in the higher box, " + verdicts.remedy(both.second())
         : verdicts.remedy(remedy);
-  }
-
-  /**
-   * What journeys fail of.
-   *
-   * @param head of its column
-   * @param spared odds that it does not happen
-   */
-  private record Cause(String head, Function<OddsByCause, Odds> spared) {
-    private static final List<Cause> ALWAYS =
-        List.of(
-            new Cause("too cold", OddsByCause::notTooCold),
-            new Cause("too hot", OddsByCause::notTooHot));
-    private static final List<Cause> WHERE_IT_HAPPENS =
-        List.of(
-            new Cause("short of air", OddsByCause::enoughAir),
-            new Cause("could be burnt", OddsByCause::notBurnt));
-
-    static List<Cause> of(Collection<OddsByCause> all) {
-      return Stream.concat(
-              ALWAYS.stream(),
-              WHERE_IT_HAPPENS.stream()
-                  .filter(
-                      cause ->
-                          all.stream().anyMatch(odds -> cause.spared().apply(odds).within() < 1)))
-          .toList();
-    }
   }
 
   /** Parts of a leg at whose ends its air is looked at. */
@@ -462,7 +432,7 @@ final class Tables {
     }
     String low = words.temperature(coldest);
     String high = words.temperature(warmest);
-    return low.equals(high) ? low : low.substring(0, low.indexOf(' ')) + " to " + high;
+    return low.equals(high) ? low : Figures.range(low, high);
   }
 
   /** What of delays with everything as stated is to be counted on. */

@@ -1,10 +1,9 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import stenotherm.animal.Limit;
@@ -217,15 +216,10 @@ record VerdictWords(Words words) {
 
   /** What journeys still fail of under a change that is not enough. */
   private static String failing(OddsByCause odds) {
-    Map<String, Odds> harms = new LinkedHashMap<>();
-    harms.put("too cold in ", odds.notTooCold());
-    harms.put("too hot in ", odds.notTooHot());
-    harms.put("short of air in ", odds.enoughAir());
-    harms.put("could be burnt in ", odds.notBurnt());
-    return harms.entrySet().stream()
-        .filter(harm -> 1 - harm.getValue().within() >= WORTH_TELLING)
-        .sorted(Comparator.comparingDouble(harm -> harm.getValue().within()))
-        .map(harm -> ", " + harm.getKey() + Words.inHundred(1 - harm.getValue().within()))
+    return Arrays.stream(Cause.values())
+        .filter(cause -> cause.share(odds) >= WORTH_TELLING)
+        .sorted(Comparator.comparingDouble(cause -> -cause.share(odds)))
+        .map(cause -> ", " + cause.words() + " in " + Words.inHundred(cause.share(odds)))
         .collect(Collectors.joining());
   }
 

@@ -339,6 +339,17 @@ public record Figures(Units units) {
   }
 
   /**
+   * Joins two numbers of the same unit, which is told once.
+   *
+   * @param low for example {@code "28 °F"}
+   * @param high for example {@code "45 °F"}
+   * @return for example {@code "28 to 45 °F"}
+   */
+  public static String range(String low, String high) {
+    return low.substring(0, low.indexOf(' ')) + " to " + high;
+  }
+
+  /**
    * Writes a clock time.
    *
    * @param time local date and time
