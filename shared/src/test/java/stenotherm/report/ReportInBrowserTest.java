@@ -115,9 +115,10 @@ class ReportInBrowserTest {
 
   /** On sheets as wide as A4 and as high as Letter: what fits on them fits on both. */
   private int sheets(String page) throws IOException, InterruptedException {
+    Browser there = browser();
     String sized = page.replace("@page {", "@page { size: 210mm 11in;");
     assertTrue(sized.length() > page.length());
-    return browser().pagesOnPaper(sized);
+    return there.pagesOnPaper(sized);
   }
 
   @Test
