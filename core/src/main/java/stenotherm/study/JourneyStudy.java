@@ -505,7 +505,7 @@ public final class JourneyStudy {
       this.judge = judge();
       this.tallies = new Tally[Math.min(settings.workers().threads(), settings.replicates())];
       this.margins = new Margins[settings.replicates()];
-      Arrays.setAll(margins, replicate -> new Margins(uncertainties.count()));
+      Arrays.setAll(margins, replicate -> none());
     }
 
     /** Runs the points from one on. */
@@ -530,6 +530,10 @@ public final class JourneyStudy {
                 + settings.journeys()
                 + " journeys");
       }
+    }
+
+    private Margins none() {
+      return new Margins(uncertainties.count(), settings.journeys());
     }
 
     private Tally tally() {
@@ -569,7 +573,7 @@ public final class JourneyStudy {
           all.addAll(each);
         }
       }
-      Margins sum = new Margins(uncertainties.count());
+      Margins sum = none();
       for (Margins each : margins) {
         sum.addAll(each);
       }

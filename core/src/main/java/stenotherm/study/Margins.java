@@ -8,34 +8,37 @@ import org.jspecify.annotations.Nullable;
  * much is uncertain for that, or there are too few runs. Not thread-safe.
  */
 final class Margins {
-  private final @Nullable QuadraticResponse cold;
-  private final @Nullable QuadraticResponse hot;
+  private static final int COLD = 0;
+  private static final int HOT = 1;
 
-  Margins(int quantities) {
+  private final @Nullable QuadraticResponse both;
+
+  /**
+   * Starts without runs.
+   *
+   * @param most how many runs will come at most
+   */
+  Margins(int quantities, int most) {
     boolean few = quantities <= QuadraticResponse.MOST_QUANTITIES;
-    this.cold = few ? new QuadraticResponse(quantities) : null;
-    this.hot = few ? new QuadraticResponse(quantities) : null;
+    this.both = few ? new QuadraticResponse(quantities, 2, most) : null;
   }
 
   /** Adds a run at a point, whose coordinates lie between 0 and 1. */
   void add(double[] point, Fate fate) {
-    if (cold != null && hot != null) {
-      cold.add(point, fate.cold().margin());
-      hot.add(point, fate.hot().margin());
+    if (both != null) {
+      both.add(point, fate.cold().margin(), fate.hot().margin());
     }
   }
 
   void addAll(Margins other) {
-    if (cold != null && hot != null && other.cold != null && other.hot != null) {
-      cold.addAll(other.cold);
-      hot.addAll(other.hot);
+    if (both != null && other.both != null) {
+      both.addAll(other.both);
     }
   }
 
   Optional<QuadraticFit> fit(boolean ofCold) {
-    QuadraticResponse response = ofCold ? cold : hot;
-    return response == null || !response.canBeFitted()
+    return both == null || !both.canBeFitted()
         ? Optional.empty()
-        : Optional.of(response.fit());
+        : Optional.of(both.fit(ofCold ? COLD : HOT));
   }
 }

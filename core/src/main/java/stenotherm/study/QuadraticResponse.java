@@ -8,9 +8,10 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 
 /**
- * Fits a quadratic function of standard normal scores to samples by least squares. Samples go into
- * the normal equations as they come, so that memory does not depend on their number. One for each
- * replicate, joined in the order of the replicates, gives the same bits for any number of threads.
+ * Fits quadratic functions of standard normal scores to samples of one or more values by least
+ * squares. Samples go into the normal equations as they come, so that memory does not depend on
+ * their number; the values share the matrix of these. One for each replicate, joined in the order
+ * of the replicates, gives the same bits for any number of threads.
  *
  * <p>The terms are orthonormal Hermite polynomials of the scores z: 1, z, (z² - 1)/√2, and products
  * of two scores. Their mean product is the unit matrix, so the normal equations are
@@ -29,10 +30,10 @@ final class QuadraticResponse {
   /** Sums of products of two terms: the lower triangle, row by row. */
   private final double[] products;
 
-  /** Sums of products of a term and the value. */
-  private final double[] moments;
+  /** Sums of products of a term and each value: a row for each value. */
+  private final double[][] moments;
 
-  private double sumOfSquares;
+  private final double[] sumsOfSquares;
   private long samples;
   private final double[] terms;
 
@@ -40,23 +41,31 @@ final class QuadraticResponse {
    * Starts without samples.
    *
    * @param quantities number of scores, 1 to {@value #MOST_QUANTITIES}
-   * @throws InvalidInputException if there are none or too many
+   * @param values number of values of a sample
+   * @param most how many samples will come at most: where they are too few for products of two
+   *     scores, these are left out from the beginning
+   * @throws InvalidInputException if there are no quantities or too many
    */
-  QuadraticResponse(int quantities) {
+  QuadraticResponse(int quantities, int values, long most) {
     if (quantities < 1 || quantities > MOST_QUANTITIES) {
       throw new InvalidInputException(
           "quantities", quantities + " must be within 1 to " + MOST_QUANTITIES);
     }
     this.quantities = quantities;
-    int count = count(quantities, true);
+    int count = count(quantities, isEnoughForProducts(quantities, most));
     this.products = new double[count * (count + 1) / 2];
-    this.moments = new double[count];
+    this.moments = new double[values][count];
+    this.sumsOfSquares = new double[values];
     this.terms = new double[count];
   }
 
   /** Number of coefficients. */
   private static int count(int quantities, boolean crossed) {
     return 1 + 2 * quantities + (crossed ? quantities * (quantities - 1) / 2 : 0);
+  }
+
+  private static boolean isEnoughForProducts(int quantities, long samples) {
+    return samples >= (long) SAMPLES_PER_COEFFICIENT * count(quantities, true);
   }
 
   /**
@@ -88,12 +97,14 @@ final class QuadraticResponse {
    * Adds a sample.
    *
    * @param point shares of all cases that lie lower, one for each quantity, above 0 and below 1
-   * @param value the value there, of the order of its spread: a large constant costs digits
-   * @throws InvalidInputException if the point is not one of the quantities or the value is not
+   * @param values the values there, of the order of their spread: a large constant costs digits
+   * @throws InvalidInputException if the point is not one of the quantities, or a value is not
    *     finite
    */
-  void add(double[] point, double value) {
-    Checks.finite("value", value, "");
+  void add(double[] point, double... values) {
+    for (double value : values) {
+      Checks.finite("value", value, "");
+    }
     evaluate(quantities, point, terms);
     int next = 0;
     for (int row = 0; row < terms.length; row++) {
@@ -101,9 +112,13 @@ final class QuadraticResponse {
       for (int column = 0; column <= row; column++) {
         products[next++] += term * terms[column];
       }
-      moments[row] += term * value;
+      for (int value = 0; value < moments.length; value++) {
+        moments[value][row] += term * values[value];
+      }
     }
-    sumOfSquares += value * value;
+    for (int value = 0; value < moments.length; value++) {
+      sumsOfSquares[value] += values[value] * values[value];
+    }
     samples++;
   }
 
@@ -118,8 +133,10 @@ final class QuadraticResponse {
           "quantities", other.quantities + " must be " + quantities + " as of the other response");
     }
     addAll(products, other.products);
-    addAll(moments, other.moments);
-    sumOfSquares += other.sumOfSquares;
+    for (int value = 0; value < moments.length; value++) {
+      addAll(moments[value], other.moments[value]);
+    }
+    addAll(sumsOfSquares, other.sumsOfSquares);
     samples += other.samples;
   }
 
@@ -135,15 +152,17 @@ final class QuadraticResponse {
   }
 
   /**
-   * Fits the function: with products of two scores if there are at least three samples for each
-   * coefficient, else with linear terms and squares only.
+   * Fits the function of a value: with products of two scores if there are at least three samples
+   * for each coefficient, else with linear terms and squares only.
    *
+   * @param value number of the value, from 0
    * @throws InvalidInputException if there are not more samples than coefficients
    * @throws IllegalStateException if the samples do not determine the coefficients
    */
-  QuadraticFit fit() {
-    boolean crossed = samples >= (long) SAMPLES_PER_COEFFICIENT * count(quantities, true);
-    int count = count(quantities, crossed);
+  QuadraticFit fit(int value) {
+    double[] ofValue = moments[value];
+    double sumOfSquares = sumsOfSquares[value];
+    int count = Math.min(terms.length, count(quantities, isEnoughForProducts(quantities, samples)));
     if (samples <= count) {
       throw new InvalidInputException(
           "samples", samples + " must be more than the " + count + " coefficients of the response");
@@ -152,7 +171,7 @@ final class QuadraticResponse {
     DMatrixRMaj right = new DMatrixRMaj(count, 1);
     int next = 0;
     for (int row = 0; row < count; row++) {
-      right.set(row, 0, moments[row]);
+      right.set(row, 0, ofValue[row]);
       for (int column = 0; column <= row; column++) {
         double product = products[next++];
         matrix.set(row, column, product);
@@ -166,7 +185,7 @@ final class QuadraticResponse {
     }
     solver.solve(right, solution);
     double[] coefficients = solution.getData().clone();
-    double variation = sumOfSquares - moments[0] * moments[0] / samples;
+    double variation = sumOfSquares - ofValue[0] * ofValue[0] / samples;
     if (variation <= samples * Math.ulp(sumOfSquares)) {
       // no more than round-off: the value is a constant
       Arrays.fill(coefficients, 1, count, 0);
@@ -174,7 +193,7 @@ final class QuadraticResponse {
     }
     double left = sumOfSquares;
     for (int term = 0; term < count; term++) {
-      left -= coefficients[term] * moments[term];
+      left -= coefficients[term] * ofValue[term];
     }
     // mean squares by degrees of freedom; round-off may leave less than nothing
     double unexplained = Math.max(0, left) / (samples - count) * (samples - 1) / variation;

@@ -11,7 +11,7 @@ class MarginsTest {
   private static final int QUANTITIES = 20;
 
   private static Margins of(int quantities, int runs) {
-    Margins margins = new Margins(quantities);
+    Margins margins = new Margins(quantities, runs);
     Random random = new Random(3);
     for (int run = 0; run < runs; run++) {
       double[] point = random.doubles(quantities, 0.01, 0.99).toArray();

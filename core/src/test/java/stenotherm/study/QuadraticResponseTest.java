@@ -27,13 +27,15 @@ class QuadraticResponseTest {
   }
 
   /** No quadratic function. */
+  private static final long MOST = 1 << 20;
+
   private static double wavy(double[] point) {
     return Math.sin(5 * point[0]) + point[1] * Math.exp(point[2]);
   }
 
   private static QuadraticResponse sampled(
       int quantities, int replicate, int points, ToDoubleFunction<double[]> function) {
-    QuadraticResponse response = new QuadraticResponse(quantities);
+    QuadraticResponse response = new QuadraticResponse(quantities, 1, MOST);
     SobolPoints sobol = new SobolPoints(quantities, SEED, replicate);
     double[] point = new double[quantities];
     for (int index = 0; index < points; index++) {
@@ -45,15 +47,32 @@ class QuadraticResponseTest {
 
   private static QuadraticResponse joined(
       int quantities, int replicates, int points, ToDoubleFunction<double[]> function) {
-    QuadraticResponse all = new QuadraticResponse(quantities);
+    QuadraticResponse all = new QuadraticResponse(quantities, 1, MOST);
     IntStream.range(0, replicates)
         .forEach(replicate -> all.addAll(sampled(quantities, replicate, points, function)));
     return all;
   }
 
   @Test
+  void twoValuesAreFittedAsEachAlone() {
+    QuadraticResponse both = new QuadraticResponse(3, 2, MOST);
+    SobolPoints sobol = new SobolPoints(3, SEED, 0);
+    double[] point = new double[3];
+    for (int index = 0; index < 64; index++) {
+      sobol.point(index, point);
+      both.add(point, quadratic(point), wavy(point));
+    }
+    double[] at = {0.2, 0.7, 0.4};
+    QuadraticFit one = sampled(3, 0, 64, QuadraticResponseTest::quadratic).fit(0);
+    QuadraticFit other = sampled(3, 0, 64, QuadraticResponseTest::wavy).fit(0);
+    assertEquals(one.at(at), both.fit(0).at(at));
+    assertEquals(other.at(at), both.fit(1).at(at));
+    assertEquals(other.unexplained(), both.fit(1).unexplained());
+  }
+
+  @Test
   void aQuadraticFunctionIsRecovered() {
-    QuadraticFit fit = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit();
+    QuadraticFit fit = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit(0);
     assertTrue(fit.isCrossed());
     assertEquals(0, fit.unexplained(), 1e-12);
     double[] point = {0.01, 0.6, 0.97};
@@ -63,7 +82,7 @@ class QuadraticResponseTest {
   /** Variances of 2 x, - y, 0.5 x² and 3 y z: 4, 1, 0.5, 9. */
   @Test
   void aQuadraticFunctionHasItsExactShares() {
-    List<Share> shares = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit().shares(NAMES);
+    List<Share> shares = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit(0).shares(NAMES);
     double[] first = {4.5 / 14.5, 1 / 14.5, 0};
     double[] total = {4.5 / 14.5, 10 / 14.5, 9 / 14.5};
     for (int index = 0; index < 3; index++) {
@@ -75,7 +94,7 @@ class QuadraticResponseTest {
 
   @Test
   void itsSharesAreThoseOfPickFreeze() {
-    QuadraticFit fit = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit();
+    QuadraticFit fit = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit(0);
     List<Share> exact = fit.shares(NAMES);
     List<Share> estimated = Shares.of(NAMES, fit::at, 16, 4096, SEED);
     for (int index = 0; index < 3; index++) {
@@ -87,14 +106,14 @@ class QuadraticResponseTest {
   /** Ten coefficients with products, seven without. */
   @Test
   void productsAreLeftOutWithFewerThanThreeSamplesForEachCoefficient() {
-    assertFalse(sampled(3, 0, 29, QuadraticResponseTest::quadratic).fit().isCrossed());
-    assertTrue(sampled(3, 0, 30, QuadraticResponseTest::quadratic).fit().isCrossed());
+    assertFalse(sampled(3, 0, 29, QuadraticResponseTest::quadratic).fit(0).isCrossed());
+    assertTrue(sampled(3, 0, 30, QuadraticResponseTest::quadratic).fit(0).isCrossed());
   }
 
   /** Nine of 14.5 parts of the variance come from the product that is left out. */
   @Test
   void whatIsLeftOutIsTold() {
-    QuadraticFit fit = joined(3, 1, 29, QuadraticResponseTest::quadratic).fit();
+    QuadraticFit fit = joined(3, 1, 29, QuadraticResponseTest::quadratic).fit(0);
     assertEquals(9 / 14.5, fit.unexplained(), 0.25);
     assertEquals(1, fit.shares(NAMES).stream().mapToDouble(Share::firstOrder).sum(), 1e-12);
   }
@@ -112,7 +131,7 @@ class QuadraticResponseTest {
                   each,
                   32,
                   point -> NormalScores.of(point[0]) + NormalScores.of(random.nextDouble(1e-9, 1)))
-              .fit()
+              .fit(0)
               .unexplained();
     }
     // unadjusted it would be 0.5 times 22 / 31
@@ -122,7 +141,7 @@ class QuadraticResponseTest {
   @Test
   void pureNoiseIsUnexplained() {
     SplittableRandom random = new SplittableRandom(SEED);
-    QuadraticFit fit = joined(3, 16, 64, point -> random.nextDouble()).fit();
+    QuadraticFit fit = joined(3, 16, 64, point -> random.nextDouble()).fit(0);
     assertEquals(1, fit.unexplained(), 0.02);
   }
 
@@ -132,8 +151,8 @@ class QuadraticResponseTest {
     double[] point = {0.2, 0.3, 0.9};
     QuadraticResponse all = joined(3, 16, 64, QuadraticResponseTest::wavy);
     QuadraticResponse again = joined(3, 16, 64, QuadraticResponseTest::wavy);
-    assertEquals(all.fit().at(point), again.fit().at(point), 0);
-    QuadraticResponse atOnce = new QuadraticResponse(3);
+    assertEquals(all.fit(0).at(point), again.fit(0).at(point), 0);
+    QuadraticResponse atOnce = new QuadraticResponse(3, 1, MOST);
     double[] at = new double[3];
     for (int replicate = 0; replicate < 16; replicate++) {
       SobolPoints sobol = new SobolPoints(3, SEED, replicate);
@@ -142,14 +161,14 @@ class QuadraticResponseTest {
         atOnce.add(at, wavy(at));
       }
     }
-    assertEquals(atOnce.fit().at(point), all.fit().at(point), 1e-12);
-    assertEquals(atOnce.fit().unexplained(), all.fit().unexplained(), 1e-12);
+    assertEquals(atOnce.fit(0).at(point), all.fit(0).at(point), 1e-12);
+    assertEquals(atOnce.fit(0).unexplained(), all.fit(0).unexplained(), 1e-12);
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {0, 0.1, 1.7, 8.3, 293.15, 1e6 / 3})
   void aConstantHasNoSharesAndNothingUnexplained(double constant) {
-    QuadraticFit fit = joined(3, 16, 64, point -> constant).fit();
+    QuadraticFit fit = joined(3, 16, 64, point -> constant).fit(0);
     assertEquals(0, fit.unexplained());
     assertEquals(constant, fit.at(new double[] {0.1, 0.2, 0.3}), 1e-12 * constant);
     assertTrue(fit.shares(NAMES).stream().allMatch(share -> share.total() == 0));
@@ -166,7 +185,7 @@ class QuadraticResponseTest {
           }
           return sum + 2 * NormalScores.of(point[0]) * NormalScores.of(point[most - 1]);
         };
-    QuadraticFit fit = joined(most, 3, 1024, function).fit();
+    QuadraticFit fit = joined(most, 3, 1024, function).fit(0);
     assertTrue(fit.isCrossed());
     assertEquals(0, fit.unexplained(), 1e-12);
     List<String> names = IntStream.range(0, most).mapToObj(index -> "x" + index).toList();
@@ -177,19 +196,19 @@ class QuadraticResponseTest {
 
   @Test
   void refusesWhatCannotBeFitted() {
-    assertThrows(InvalidInputException.class, () -> new QuadraticResponse(0));
-    assertThrows(InvalidInputException.class, () -> new QuadraticResponse(41));
+    assertThrows(InvalidInputException.class, () -> new QuadraticResponse(0, 1, MOST));
+    assertThrows(InvalidInputException.class, () -> new QuadraticResponse(41, 1, MOST));
     QuadraticResponse few = sampled(3, 0, 7, QuadraticResponseTest::quadratic);
-    assertThrows(InvalidInputException.class, few::fit);
-    assertThrows(InvalidInputException.class, () -> few.addAll(new QuadraticResponse(2)));
+    assertThrows(InvalidInputException.class, () -> few.fit(0));
+    assertThrows(InvalidInputException.class, () -> few.addAll(new QuadraticResponse(2, 1, MOST)));
     double[] inside = {0.5, 0.5, 0.5};
     assertThrows(InvalidInputException.class, () -> few.add(inside, Double.NaN));
     assertThrows(InvalidInputException.class, () -> few.add(new double[] {0, 0.5, 0.5}, 1));
     assertThrows(InvalidInputException.class, () -> few.add(new double[] {0.5, 0.5}, 1));
-    QuadraticFit fit = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit();
+    QuadraticFit fit = joined(3, 4, 16, QuadraticResponseTest::quadratic).fit(0);
     assertThrows(InvalidInputException.class, () -> fit.at(new double[4]));
-    QuadraticResponse same = new QuadraticResponse(3);
+    QuadraticResponse same = new QuadraticResponse(3, 1, MOST);
     IntStream.range(0, 50).forEach(sample -> same.add(inside, 1));
-    assertThrows(IllegalStateException.class, same::fit);
+    assertThrows(IllegalStateException.class, () -> same.fit(0));
   }
 }
