@@ -21,6 +21,7 @@ import stenotherm.journey.JourneyTemplates;
 import stenotherm.journey.Outdoors;
 import stenotherm.journey.Place;
 import stenotherm.parcel.Parcel;
+import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
 import stenotherm.transit.TransitSettings;
@@ -74,13 +75,17 @@ public enum ModelRuns {
     return title;
   }
 
-  /** Builds the model for the journey, with more than 60,000 cells. */
+  /**
+   * Builds the model for the journey, with more than 60,000 cells. Only the air differs from run to
+   * run, so the nominal scope is the one to take.
+   */
   ParcelModel model(int threads) {
     Parcel parcel = ReferenceJourney.scenario().packings().get(0);
     TransitSettings settings =
         new TransitSettings(
             ReferenceJourney.fullMesh(), Times.HOUR / 4, IntegratorSettings.standard());
-    return ParcelModel.of(parcel, journey, settings.withThreads(threads));
+    return ParcelModel.of(
+        parcel, List.of(journey), settings.withThreads(threads), ModelScope.NOMINAL);
   }
 
   /** Runs with modes. */
