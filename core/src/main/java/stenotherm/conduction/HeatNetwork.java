@@ -149,18 +149,19 @@ public final class HeatNetwork {
    * Conductivities that the caller has replaced stay. Those set here count as replaced too: they do
    * not follow temperature in a run with live conductivities.
    *
-   * @param field temperatures of a body on the same grid
+   * @param field temperatures of a body of the same blocks. Where it has another grid, a cell has
+   *     the temperature of the cell there that holds its centre
    * @return the changed network
-   * @throws InvalidInputException if the field is one of another grid
+   * @throws InvalidInputException if the field is one of other blocks
    */
   public HeatNetwork withConductivitiesAt(TemperatureField field) {
-    cells.requireSameGrid("field", field.grid());
+    int[] there = field.cellsAtCentresOf(grid());
     double[] changed = cells.conductivities();
     boolean[] given = cells.replaced();
     for (int cell = 0; cell < changed.length; cell++) {
       if (cells.followsTemperature(cell)) {
         Behaviour behaviour = cells.material(cell).behaviour();
-        changed[cell] *= behaviour.conductivityRatio(field.ofCell(cell));
+        changed[cell] *= behaviour.conductivityRatio(field.ofCell(there[cell]));
         given[cell] = true;
       }
     }

@@ -98,6 +98,30 @@ public final class TemperatureField {
     return temperature[cell];
   }
 
+  /** Which cells hold the centres of the cells of another grid of the same blocks. */
+  int[] cellsAtCentresOf(RectilinearGrid other) {
+    // refuses other blocks
+    grid.of(other.layout());
+    int[][] along = new int[Axis.values().length][];
+    for (Axis axis : Axis.values()) {
+      double[] lines = other.lines(axis);
+      along[axis.ordinal()] = new int[lines.length - 1];
+      for (int position = 0; position < lines.length - 1; position++) {
+        double centre = (lines[position] + lines[position + 1]) / 2;
+        along[axis.ordinal()][position] = grid.positionsAt(axis, centre)[0];
+      }
+    }
+    int[] cells = new int[other.cellCount()];
+    for (int cell = 0; cell < cells.length; cell++) {
+      cells[cell] =
+          grid.cell(
+              along[0][other.position(Axis.X, cell)],
+              along[1][other.position(Axis.Y, cell)],
+              along[2][other.position(Axis.Z, cell)]);
+    }
+    return cells;
+  }
+
   /**
    * Returns the temperature at a point. On a surface it is the surface temperature; on a thin
    * resistance, the mean of its two sides.

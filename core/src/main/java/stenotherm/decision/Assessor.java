@@ -31,6 +31,7 @@ import stenotherm.transit.JourneyMeans;
 import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /**
@@ -322,8 +323,11 @@ public final class Assessor {
         scale == FINE
             ? ModelScope.NOMINAL
             : scale == MEDIUM ? ModelScope.MEANS : ModelScope.NOMINAL_MEANS;
+    TransitSettings there = settings.transit().meshScaled(scale);
     ParcelModel made =
-        ParcelModel.of(parcel, span, settings.transit().meshScaled(scale), scope, listener);
+        scale == COARSE
+            ? ParcelModel.of(parcel, span, there, scope, listener)
+            : model(COARSE).another(span, there, scope, listener);
     models.put(scale, made);
     return made;
   }

@@ -135,8 +135,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     }
   }
 
-  /** A change and the shipment that it makes. */
-  private record Candidate(TriedChange change, Remedy.Shipment changed, RoughOdds.Look look) {
+  /** A change, the shipment that it makes and the model that looks at it. */
+  private record Candidate(
+      TriedChange change, Remedy.Shipment changed, ParcelModel rough, RoughOdds.Look look) {
     boolean letsAirIn() {
       return change.remedy().parts().stream()
           .anyMatch(part -> part.subject() == Remedy.Subject.AIR);
@@ -233,10 +234,11 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
         LOOKED,
         number -> {
           Remedy.Shipment changed = shipments.get(number);
-          RoughOdds.Look look = two.look(models[1 + number], changed.journey());
+          ParcelModel model = models[1 + number];
+          RoughOdds.Look look = two.look(model, changed.journey());
           TriedChange change =
               new TriedChange(remedies.get(number), look.seldom().tighter(), Optional.empty());
-          looked[number] = new Candidate(change, changed, look);
+          looked[number] = new Candidate(change, changed, model, look);
         });
     RoughOdds rough = RoughOdds.of(before, now.odds());
     List<Candidate> candidates = new ArrayList<>(List.of(looked));
@@ -269,7 +271,10 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
         judged.length,
         LOOKED,
         JUDGED,
-        number -> judged[number] = few.odds(candidates.get(finalists.get(number)).changed(), one));
+        number -> {
+          Candidate finalist = candidates.get(finalists.get(number));
+          judged[number] = few.odds(finalist.rough(), finalist.changed().journey(), one);
+        });
     for (int number = 0; number < judged.length; number++) {
       int place = finalists.get(number);
       TriedChange change = changes.get(place);
@@ -293,11 +298,11 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
 
   /** Judges by odds, mostly on a quarter of the usual number of journeys. */
   private record FewJourneys(CoarseOutlook.Missed missed, TwoJourneys two, WatchedWorkers workers) {
-    OddsByCause odds(Remedy.Shipment changed, AssessmentSettings settings) {
+    OddsByCause odds(ParcelModel rough, Journey journey, AssessmentSettings settings) {
       StudySettings usual = settings.study();
-      return CoarseOutlook.odd(changed.parcel(), changed.journey(), settings, missed)
+      return CoarseOutlook.odd(rough, journey, settings, missed)
           .odds(
-              changed.journey(),
+              journey,
               usual,
               List.of(
                   new JourneyStudy.InterimLook(FEW_POINTS, ChangesTried::isEnough),
@@ -309,13 +314,16 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     /** A change and its odds; empty if it does not fit. */
     Optional<TriedChange> judged(
         Remedy change, Parcel parcel, Journey journey, AssessmentSettings settings) {
-      return made(change, parcel, journey)
-          .map(
-              changed ->
-                  new TriedChange(
-                      change,
-                      two.look(rough(changed, settings), changed.journey()).seldom().tighter(),
-                      Optional.of(odds(changed, settings))));
+      return made(change, parcel, journey).map(changed -> judged(change, changed, settings));
+    }
+
+    private TriedChange judged(
+        Remedy change, Remedy.Shipment changed, AssessmentSettings settings) {
+      ParcelModel rough = rough(changed, settings);
+      return new TriedChange(
+          change,
+          two.look(rough, changed.journey()).seldom().tighter(),
+          Optional.of(odds(rough, changed.journey(), settings)));
     }
   }
 

@@ -18,6 +18,7 @@ import stenotherm.transit.JourneyMeans;
 import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
+import stenotherm.transit.TransitSettings;
 import stenotherm.transit.Variation;
 
 /**
@@ -92,7 +93,7 @@ final class CoarseOutlook {
     this(
         parcel,
         settings,
-        model(parcel, Checks.notEmpty("journeys", span), settings, ModelScope.NOMINAL));
+        model(parcel, Checks.notEmpty("journeys", span), settings, ModelScope.NOMINAL_MEANS));
   }
 
   private CoarseOutlook(Parcel parcel, AssessmentSettings settings, ParcelModel nominal) {
@@ -101,22 +102,22 @@ final class CoarseOutlook {
     this.nominal = nominal;
   }
 
-  /** Makes a packing ready for the odds of one journey, its two models at the same time. */
-  static Odd odd(Parcel parcel, Journey journey, AssessmentSettings settings, Missed missed) {
+  /** Makes a packing ready for the odds of one journey, for which a rough model was made. */
+  static Odd odd(ParcelModel rough, Journey journey, AssessmentSettings settings, Missed missed) {
     List<Journey> there = List.of(journey);
-    List<ModelScope> scopes = List.of(ModelScope.MEANS, ModelScope.NOMINAL);
-    List<ParcelModel> models =
-        settings
-            .study()
-            .workers()
-            .map(scopes.size(), number -> model(parcel, there, settings, scopes.get(number)));
-    return new CoarseOutlook(parcel, settings, models.get(1)).odd(models.get(0), there, missed);
+    ParcelModel model =
+        rough.another(there, mesh(settings), ModelScope.MEANS, ProgressListener.NONE);
+    return new CoarseOutlook(rough.parcel(), settings, model).odd(model, there, missed);
+  }
+
+  private static TransitSettings mesh(AssessmentSettings settings) {
+    return settings.transit().meshScaled(Assessor.COARSE);
   }
 
   /** A model on the coarsest grid. */
   static ParcelModel model(
       Parcel parcel, List<Journey> span, AssessmentSettings settings, ModelScope scope) {
-    return ParcelModel.of(parcel, span, settings.transit().meshScaled(Assessor.COARSE), scope);
+    return ParcelModel.of(parcel, span, mesh(settings), scope);
   }
 
   /** Runs a journey with everything as stated. */
@@ -134,8 +135,7 @@ final class CoarseOutlook {
   }
 
   private double[][] hotter(Journey journey) {
-    TransitResult run = nominal.run(journey, Variation.NOMINAL).requireCompleted();
-    return JourneyStudy.hotter(run);
+    return nominal.hotterInReach(journey);
   }
 
   /**

@@ -560,6 +560,18 @@ public final class ReducedModel {
     }
 
     /**
+     * Asks for a model that gives means of blocks to some hundredths of a kelvin where what settles
+     * within half a minute does not matter. It has half of the modes and no error estimates. Points
+     * are read as under the first configuration.
+     *
+     * @return this builder
+     */
+    public Builder means() {
+      basisSettings = BasisSettings.MEANS;
+      return this;
+    }
+
+    /**
      * Sets the number of threads that share the work of {@link #build}. They end before the call
      * returns. The model has the same bits for any number.
      *
@@ -630,7 +642,7 @@ public final class ReducedModel {
 
     /** Factors at which outputs are read: first those that are spanned, each once. */
     private List<double[]> readAt() {
-      if (plan.isOfMeans()) {
+      if (plan.isOfMeans() || basisSettings == BasisSettings.MEANS) {
         return List.of(spanned.get(0).factors);
       }
       List<double[]> all = new ArrayList<>();

@@ -305,7 +305,7 @@ public final class CondensedModel {
   /** The largest difference to the whole model in one run [K]. */
   private double difference(Variation variation) {
     double[][] here = run(variation).temperatures();
-    double[][] there = whole.readings(journey, variation, read);
+    double[][] there = whole.readingsFrom(Objects.requireNonNull(small), journey, variation, read);
     double largest = 0;
     for (int output = 0; output < here.length; output++) {
       for (int row = 0; row < times.length; row++) {

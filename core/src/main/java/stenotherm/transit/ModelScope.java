@@ -29,13 +29,16 @@ public enum ModelScope {
    * run.
    */
   NOMINAL(false, true),
-  /** Means alone of any run, {@link ParcelModel#means}, and what a {@link CondensedModel} needs. */
+  /**
+   * Means alone of any run, {@link ParcelModel#means}, places in an animal's reach, {@link
+   * ParcelModel#hotterInReach}, and what a {@link CondensedModel} needs.
+   */
   MEANS(true, false),
-  /** Means alone, with the same nominal as in {@link #NOMINAL}. */
+  /** As {@link #MEANS}, with the same nominal as in {@link #NOMINAL}. */
   NOMINAL_MEANS(true, true),
   /**
-   * As {@link #NOMINAL_MEANS}, but only to some tenths of a kelvin, built in a third of the time:
-   * to compare packings with each other.
+   * As {@link #NOMINAL_MEANS} without places, but only to some tenths of a kelvin, built in a third
+   * of the time: to compare packings with each other.
    */
   ROUGH_MEANS(true, true);
 
@@ -45,6 +48,13 @@ public enum ModelScope {
   ModelScope(boolean meansAlone, boolean nominalAlone) {
     this.meansAlone = meansAlone;
     this.nominalAlone = nominalAlone;
+  }
+
+  /** Whether outputs of a kind are read. */
+  boolean reads(TransitOutput.OutputQuantity quantity) {
+    return !meansAlone
+        || quantity == TransitOutput.OutputQuantity.MEAN
+        || (quantity == TransitOutput.OutputQuantity.PLACE && this != ROUGH_MEANS);
   }
 
   boolean isMeansAlone() {

@@ -10,6 +10,7 @@ import static stenotherm.transit.TransitOutput.OutputQuantity.PLACE;
 import static stenotherm.transit.TransitOutput.OutputQuantity.SURFACE;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -127,11 +128,11 @@ final class ParcelBody {
         findOutputs(parcel, ports));
   }
 
-  /** The same packing, of which means of blocks and the places that were asked for are read. */
-  ParcelBody ofMeans() {
+  /** The same packing, of which a model reads what its scope says. */
+  ParcelBody within(ModelScope scope) {
     Map<TransitOutput, Probe> some = new LinkedHashMap<>();
     for (int index = 0; index < outputs.size(); index++) {
-      if (isMeanOrPlace(outputs.get(index))) {
+      if (scope.reads(outputs.get(index).quantity())) {
         some.put(outputs.get(index), probes.get(index));
       }
     }
@@ -143,14 +144,21 @@ final class ParcelBody {
     return !places.isEmpty();
   }
 
-  private boolean isMeanOrPlace(TransitOutput output) {
-    return output.quantity() == MEAN
-        || (output.quantity() == PLACE && places.containsKey(output.of()));
-  }
-
   /** The means of blocks and the places that were asked for, in the order of {@link #outputs}. */
   List<TransitOutput> meansAndPlaces() {
-    return outputs.stream().filter(this::isMeanOrPlace).toList();
+    return outputs.stream()
+        .filter(
+            output ->
+                output.quantity() == MEAN
+                    || (output.quantity() == PLACE && places.containsKey(output.of())))
+        .toList();
+  }
+
+  /** The places inside a cup that its animal can reach. */
+  static List<TransitOutput> placesInReach(String cup) {
+    return Arrays.stream(Face.values())
+        .map(face -> new TransitOutput(PLACE, place(cup, face)))
+        .toList();
   }
 
   /** The probe of an output. */

@@ -219,6 +219,11 @@ final class ReducedParcel {
     return known == null ? search(course) : known;
   }
 
+  /** The coefficients of a journey, all quantities nominal. */
+  Schedule schedule(Journey journey) {
+    return schedule(new Course(body, journey, Variation.NOMINAL));
+  }
+
   private Schedule search(Course course) {
     List<Stage> stages = course.stages(leg -> splits(course, leg));
     List<Coefficients> wanted = new ArrayList<>();
@@ -238,7 +243,7 @@ final class ReducedParcel {
     }
     for (int pass = 1; pass <= search.passes && !areShared(wanted, used); pass++) {
       boolean isLast = pass == search.passes;
-      used = own(wanted, isLast ? search.shared : search.sharedBefore);
+      used = own(wanted, used, isLast ? search.shared : search.sharedBefore);
       if (!isLast) {
         goThrough(course, stages, used, wanted);
       }
@@ -268,6 +273,11 @@ final class ReducedParcel {
               about.put(stage, Objects.requireNonNull(forecasts.get(stage)).about(there)));
     }
     return with(search, Map.copyOf(met), Map.copyOf(about));
+  }
+
+  /** The same model, a run of a course starting from the temperatures that another has there. */
+  ReducedParcel startingFrom(ReducedParcel other, Course course) {
+    return with(search, Map.copyOf(other.met(course)), Map.of());
   }
 
   /**
@@ -390,9 +400,14 @@ final class ReducedParcel {
     return nearest;
   }
 
-  /** Settings for coefficients: those at hand or of an earlier stage where they are near enough. */
-  private List<Schedule.Setting> own(List<Coefficients> wanted, double shared) {
+  /**
+   * Settings for coefficients: those at hand, of the pass before or of an earlier stage where they
+   * are near enough.
+   */
+  private List<Schedule.Setting> own(
+      List<Coefficients> wanted, List<Schedule.Setting> before, double shared) {
     List<Schedule.Setting> known = new ArrayList<>(atHand);
+    known.addAll(before);
     List<Schedule.Setting> own = new ArrayList<>();
     for (Coefficients each : wanted) {
       own.add(own(each, known, shared));
@@ -470,8 +485,9 @@ final class ReducedParcel {
             });
   }
 
-  /** The mean field of the longest stage of a course. */
-  TemperatureField meanField(Course course) {
+  /** The mean field of the longest stage of a journey, all quantities nominal. */
+  TemperatureField meanField(Journey journey) {
+    Course course = new Course(body, journey, Variation.NOMINAL);
     Schedule schedule = schedule(course);
     Stage longest = Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
     List<TemperatureField> found = new ArrayList<>();

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import org.jspecify.annotations.Nullable;
 import stenotherm.base.Checks;
 import stenotherm.base.ListenerGuard;
 import stenotherm.base.ProgressListener;
@@ -19,10 +20,10 @@ import stenotherm.parcel.PlacedWarmer;
 /**
  * Reduces a packing for the journeys that it is to be sent on.
  *
- * <p>A small model finds the mean temperature of each cell over the longest stage of the first
- * journey. The network takes its conductivities at these, so that the factors of blocks stay near
- * 1. The basis of the large model spans the coefficients that the journeys ask for and those with
- * walls, fill and films at the ends of their ranges.
+ * <p>A small model, or one that is there, finds the mean temperature of each cell over the longest
+ * stage of the first journey. The network takes its conductivities at these, so that the factors of
+ * blocks stay near 1. The basis of the large model spans the coefficients that the journeys ask for
+ * and those with walls, fill and films at the ends of their ranges.
  */
 final class ReducedParcelBuilder {
   /** Coefficients no farther apart than this need no resolvents of their own in the basis. */
@@ -54,6 +55,7 @@ final class ReducedParcelBuilder {
   private final List<Course> courses;
   private final Set<String> inOneAir;
   private final ModelScope scope;
+  private final @Nullable ReducedParcel known;
   private final Workers workers;
   private final ListenerGuard listener;
 
@@ -62,6 +64,8 @@ final class ReducedParcelBuilder {
    *
    * @param nominal the network of the packing, materials at the temperatures where they state their
    *     conductivity
+   * @param known a model of the same packing for the same courses, on this grid or another one,
+   *     that takes the place of the small model; null if there is none
    * @param listener told between the phases what part of the work is done, of 1; may stop
    */
   ReducedParcelBuilder(
@@ -69,8 +73,10 @@ final class ReducedParcelBuilder {
       HeatNetwork nominal,
       List<Course> courses,
       ModelScope scope,
+      @Nullable ReducedParcel known,
       Workers workers,
       ListenerGuard listener) {
+    this.known = known;
     this.body = body;
     this.nominal = nominal;
     this.courses = courses;
@@ -88,7 +94,7 @@ final class ReducedParcelBuilder {
    */
   ReducedParcel build() {
     requireNotInterrupted();
-    ReducedParcel scout = scout();
+    ReducedParcel scout = known == null ? scout() : known;
     report(SCOUTED);
     if (scope == ModelScope.ROUGH_MEANS) {
       return scout;
@@ -96,13 +102,17 @@ final class ReducedParcelBuilder {
     List<Coefficients> found = new ArrayList<>();
     for (Course course : courses) {
       requireNotInterrupted();
-      scout.schedule(course).settings().forEach(each -> found.add(each.coefficients()));
+      scout.schedule(course.journey()).settings().forEach(each -> found.add(each.coefficients()));
     }
     double[] reference = new double[body.varying().size()];
     report(FOUND);
     HeatNetwork network = atMeans(scout, reference);
     report(AT_MEANS);
     ReducedModel.Builder builder = builder(network, body.probes());
+    if (scope.isMeansAlone() && !body.hasPlaces()) {
+      // places that were asked for may be those of quick sensors
+      builder.means();
+    }
     List<Coefficients> spanned = new ArrayList<>();
     for (Coefficients each : found) {
       addUnlessNear(each, SPANNED, spanned);
@@ -221,7 +231,7 @@ final class ReducedParcelBuilder {
    */
   private HeatNetwork atMeans(ReducedParcel scout, double[] reference) {
     Course course = courses.get(0);
-    TemperatureField field = scout.meanField(course);
+    TemperatureField field = scout.meanField(course.journey());
     double[] means = body.varying().stream().mapToDouble(field::mean).toArray();
     System.arraycopy(course.conductivities(0, means), 0, reference, 0, reference.length);
     return body.withAir(nominal.withConductivitiesAt(field), reference);

@@ -27,7 +27,7 @@ import stenotherm.parcel.Parcel;
  *
  * <pre>
  * long      0x5354454E50415243, "STENPARC"
- * int       version, 3
+ * int       version, 4
  * int       length of the part that follows [bytes], at most 2^24
  * part      long    checksum (CRC-32) of all that runs of the packing depend on
  *           int     number of solid cells
@@ -37,7 +37,7 @@ import stenotherm.parcel.Parcel;
  *             byte  face, by its position
  *             4 doubles  ends of its two ranges
  *           int     boundaries in one air, at most 1000; a text each
- *           int     outputs, as many as the packing has; for each
+ *           int     outputs, as many as a model of that scope reads; for each
  *             double  estimated error of the reduction
  *           int     blocks that vary; for each
  *             double  conductivity in the network that was reduced [W/(m K)]
@@ -52,7 +52,7 @@ import stenotherm.parcel.Parcel;
  */
 final class StoredParcel {
   private static final long MAGIC = 0x5354454E50415243L;
-  private static final int VERSION = 3;
+  private static final int VERSION = 4;
   private static final int MOST = 1000;
 
   /** Most numbers of a kind: a part has room for no more. */
@@ -160,8 +160,7 @@ final class StoredParcel {
     readAll(reference, part);
     int settings = count("settings", part.readInt(), MOST);
     ReducedModel model = ReducedModel.read(in);
-    ParcelBody all = ParcelBody.of(parcel, parts, model);
-    ParcelBody body = scope.isMeansAlone() ? all.ofMeans() : all;
+    ParcelBody body = ParcelBody.of(parcel, parts, model).within(scope);
     if (errors.length != body.outputs().size() || reference.length != body.varying().size()) {
       throw new ModelFormatException("outputs", PART_AT, "are not those of the packing");
     }
