@@ -1,5 +1,6 @@
 package stenotherm.study;
 
+import java.util.OptionalDouble;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
@@ -84,6 +85,14 @@ final class Quantiles {
       sum += count;
     }
     return sum;
+  }
+
+  /** The median of the values above the lower end; empty if there is none. */
+  OptionalDouble medianAboveLow() {
+    double notAbove = (double) below + lowest;
+    return notAbove == count()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(quantile((1 + notAbove / count()) / 2));
   }
 
   /** Number of values below the lower end and beyond the last bin. */

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Checks;
@@ -223,6 +224,17 @@ public final class StudyResult {
    */
   public double outside(double share) {
     return 3600 * tally.outside.quantile(checked(share));
+  }
+
+  /**
+   * Returns for how long an animal typically is outside its alarm band, where it leaves it.
+   *
+   * @return the median time until the planned opening, over the journeys on which it leaves it [s];
+   *     empty if there is none
+   */
+  public OptionalDouble typicallyOutside() {
+    OptionalDouble hours = tally.outside.medianAboveLow();
+    return hours.isEmpty() ? hours : OptionalDouble.of(3600 * hours.getAsDouble());
   }
 
   private static double checked(double share) {

@@ -2,6 +2,7 @@ package stenotherm.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
 import stenotherm.base.InvalidInputException;
@@ -18,6 +19,19 @@ class QuantilesTest {
     assertEquals(3, quantiles.quantile(4.0 / 6), 1e-12);
     assertEquals(7.5, quantiles.quantile(5.0 / 6), 1e-12);
     assertEquals(8, quantiles.quantile(1), 1e-12);
+  }
+
+  /** Half of the journeys that are outside at all are so for less, however many never are. */
+  @Test
+  void theMedianAboveTheLowerEndLeavesOutWhatIsThere() {
+    Quantiles quantiles = new Quantiles(0, 10, 1);
+    quantiles.add(0);
+    assertTrue(quantiles.medianAboveLow().isEmpty());
+    quantiles.add(0);
+    quantiles.add(3.2);
+    assertEquals(3.5, quantiles.medianAboveLow().orElseThrow(), 1e-12);
+    quantiles.add(7.9);
+    assertEquals(4, quantiles.medianAboveLow().orElseThrow(), 1e-12);
   }
 
   /** A journey that is never outside has no 2 s outside, either. */

@@ -151,6 +151,10 @@ final class DataFiles {
       outside.put(
           String.format(Locale.ROOT, "q%02.0f_s", 100 * share), assessment.odds().outside(share));
     }
+    assessment
+        .odds()
+        .typicallyOutside()
+        .ifPresent(median -> outside.put("median_where_any_s", median));
     ObjectNode error = node.putObject("error_K");
     error.put("total", assessment.error().total());
     error.put("grid", assessment.error().grid());

@@ -70,7 +70,22 @@ record VerdictWords(Words words) {
             odds.notBurnt())
         + ". "
         + extreme(assessment, verdict.side())
-        + otherSide(assessment);
+        + otherSide(assessment)
+        + howLong(assessment);
+  }
+
+  /** For how long it is too cold or too hot where it is, if that happens often. */
+  private String howLong(Assessment assessment) {
+    StudyResult odds = assessment.odds();
+    boolean isOften = 2 - odds.notTooCold().within() - odds.notTooHot().within() >= WORTH_TELLING;
+    boolean several = assessment.nominal().parcel().occupied().size() > 1;
+    return isOften && odds.typicallyOutside().isPresent()
+        ? " Where "
+            + (several ? "an animal" : "it")
+            + " leaves its temperatures, that typically lasts "
+            + Words.hours(odds.typicallyOutside().getAsDouble())
+            + " h."
+        : "";
   }
 
   /** The same of the other side, where that goes wrong so often that a reader wonders when. */
@@ -279,7 +294,10 @@ record VerdictWords(Words words) {
         + ". "
         + new ClimateWords(words)
             .reason(best)
-            .orElseGet(() -> extreme(best.assessment(), best.verdict().side()));
+            .orElseGet(
+                () ->
+                    extreme(best.assessment(), best.verdict().side())
+                        + howLong(best.assessment()));
   }
 
   private String late(Judged best) {

@@ -174,7 +174,15 @@ class VerdictWordsTest {
             + "21 °C on a typical journey, no more on 19 of 20. It is coldest about ",
         told.substring(0, told.lastIndexOf("01:00")));
     assertTrue(odds.notTooCold().within() < 0.95, "so often that a reader asks when");
-    assertTrue(told.endsWith("or less on one journey of twenty."), told);
+    double median = odds.typicallyOutside().orElseThrow();
+    assertTrue(median > 0 && median <= odds.outside(1), "median " + median);
+    assertTrue(
+        told.endsWith(
+            "or less on one journey of twenty. Where it leaves its temperatures, that typically"
+                + " lasts "
+                + Words.hours(median)
+                + " h."),
+        told);
   }
 
   /** 81 of 100 is no gamble by itself: what makes it one stands beside it. */
