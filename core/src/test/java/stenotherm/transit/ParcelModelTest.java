@@ -655,6 +655,48 @@ class ParcelModelTest {
         "the same means");
   }
 
+  /** What odds need of hot places, without a model of extremes. */
+  @Test
+  void hotPlacesInReachAreThoseOfAWholeRun() {
+    Journey journey = journey(7);
+    TransitResult whole = WARMED.run(journey, Variation.NOMINAL);
+    double[] expected = whole.hottestPlace("cup");
+    Arrays.setAll(expected, row -> expected[row] - whole.mean("cup")[row]);
+    assertTrue(Arrays.stream(expected).max().orElseThrow() > 1, "the warmer is felt");
+    for (ModelScope scope : List.of(ModelScope.MEANS, ModelScope.NOMINAL_MEANS)) {
+      ParcelModel model = ParcelModel.of(warmed(), List.of(journey), FEW_CELLS, scope);
+      assertArrayEquals(expected, model.hotterInReach(journey)[0], 0.1, scope.name());
+    }
+    ParcelModel rough =
+        ParcelModel.of(warmed(), List.of(journey), FEW_CELLS, ModelScope.ROUGH_MEANS);
+    assertThrows(InvalidInputException.class, () -> rough.hotterInReach(journey));
+  }
+
+  /** What a coarser model knows is as good to start from as what a small model would find. */
+  @Test
+  void anotherModelStartsFromWhatOneKnows() {
+    List<Journey> journeys = List.of(journey(7));
+    ParcelModel rough = ParcelModel.of(warmed(), journeys, FEW_CELLS, ModelScope.ROUGH_MEANS);
+    assertArrayEquals(
+        ParcelModel.of(warmed(), journeys, FEW_CELLS, ModelScope.MEANS)
+            .means(journey(7), Variation.NOMINAL),
+        rough
+            .another(journeys, FEW_CELLS, ModelScope.MEANS, ProgressListener.NONE)
+            .means(journey(7), Variation.NOMINAL),
+        "on the same grid, the same bits");
+    TransitSettings finer = FEW_CELLS.meshScaled(0.7);
+    ParcelModel alone = ParcelModel.of(warmed(), journeys, finer, ModelScope.NOMINAL);
+    ParcelModel after = rough.another(journeys, finer, ModelScope.NOMINAL, ProgressListener.NONE);
+    assertTrue(after.cells() > rough.cells());
+    assertArrayEquals(
+        alone.run(journey(7), Variation.NOMINAL).coldest("cup"),
+        after.run(journey(7), Variation.NOMINAL).coldest("cup"),
+        0.05);
+    assertThrows(
+        InvalidInputException.class,
+        () -> rough.another(List.of(sunny(3)), finer, ModelScope.NOMINAL, ProgressListener.NONE));
+  }
+
   /** Read again it would settle as usual: it is not written at all. */
   @Test
   void aModelThatSettlesFinelyIsNotStored() {

@@ -296,8 +296,7 @@ record VerdictWords(Words words) {
             .reason(best)
             .orElseGet(
                 () ->
-                    extreme(best.assessment(), best.verdict().side())
-                        + howLong(best.assessment()));
+                    extreme(best.assessment(), best.verdict().side()) + howLong(best.assessment()));
   }
 
   private String late(Judged best) {
