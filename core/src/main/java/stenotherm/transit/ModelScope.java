@@ -12,11 +12,11 @@ package stenotherm.transit;
  * air in cups vary as well; means where nobody asks for extremes, surfaces or heat flows, as for
  * odds.
  *
- * <p>Costs were measured once, for a box with two cups and a warmer on five legs, on one thread. To
- * build, ALL takes about 3 times as long as NOMINAL, MEANS about 1.2 times, NOMINAL_MEANS about
- * 0.75 times and ROUGH_MEANS about a fifth; a run takes about 3, 1.3, 0.8 and 0.45 times as long.
- * The coldest that an animal got differed by less than 0.03 K between ALL and NOMINAL. Where every
- * cell is stepped, all are alike.
+ * <p>Costs were measured once, for a box with a cup and a warmer on the eleven legs of an overnight
+ * journey, on one thread. To build, ALL takes about 5 times as long as NOMINAL, MEANS about 0.7
+ * times, NOMINAL_MEANS about 0.4 times and ROUGH_MEANS about a seventh; a run takes about 3, 0.7,
+ * 0.5 and 0.3 times as long. The coldest that an animal got differed by less than 0.03 K between
+ * ALL and NOMINAL. Where every cell is stepped, all are alike.
  *
  * <p>Experimental. Thread-safe.
  */

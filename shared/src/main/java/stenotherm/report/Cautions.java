@@ -16,6 +16,7 @@ import stenotherm.animal.Tolerance;
 import stenotherm.base.Provenance;
 import stenotherm.base.Temperatures;
 import stenotherm.decision.Verdict;
+import stenotherm.material.Material;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
@@ -35,6 +36,15 @@ public final class Cautions {
 
   /** Burns in so many journeys are said apart from the odds, in which they count anyhow. */
   private static final double OFTEN = 0.05;
+
+  /**
+   * From here on polystyrene foam softens [K]: common practice, no source; sellers of EPS name 75
+   * to 85 °C for hours.
+   */
+  private static final double FOAM_SOFTENS = Temperatures.fromCelsius(80);
+
+  /** Names of foams of polystyrene. */
+  private static final Pattern POLYSTYRENE = Pattern.compile("\\b(?:EPS|XPS)\\b");
 
   /** The figures by which a caution was found; they stand with it in the summary. */
   private static final Pattern FIGURES = Pattern.compile(" \\(\\d+\\.\\d K over [^()]*\\)");
@@ -71,7 +81,11 @@ public final class Cautions {
       Stream<String> ofClimate =
           row.stripped() ? Stream.empty() : new ClimateWords(words).cautions(row).stream();
       Stream<String> ofBurns = burns(row.assessment().odds().notBurnt(), words).stream();
-      Stream.concat(ofClimate, ofBurns)
+      Stream.of(
+              ofClimate,
+              ofBurns,
+              softening(row.parcel(), Tables.warmestAtWorst(row), words).stream())
+          .flatMap(each -> each)
           .map(caution -> rows.size() > 1 ? row.label() + ": " + caution : caution)
           .forEach(all::add);
       if (isIllustrative(row.parcel())) {
@@ -81,6 +95,34 @@ public final class Cautions {
     all.remove(Verdict.DEFER);
     all.add(Verdict.DEFER);
     return List.copyOf(all);
+  }
+
+  /**
+   * Where a warmer that lies against polystyrene foam may get too hot for that.
+   *
+   * @param warmest the hottest that a warmer gets in the worst case [K]
+   */
+  static Optional<String> softening(Parcel parcel, double warmest, Words words) {
+    boolean liesAgainstFoam =
+        parcel.warmers().stream()
+            .flatMap(warmer -> warmer.placement().onWall().stream())
+            .map(placed -> parcel.walls().layersOf(placed.face()))
+            .anyMatch(
+                layers ->
+                    !layers.isEmpty() && isPolystyrene(layers.get(layers.size() - 1).material()));
+    if (!liesAgainstFoam || warmest <= FOAM_SOFTENS) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "In the worst case its warmer, which lies against the foam, has "
+            + words.temperature(warmest)
+            + ": polystyrene foam softens from about "
+            + words.temperature(FOAM_SOFTENS)
+            + " (common practice, no source). A piece of carton between spares it.");
+  }
+
+  private static boolean isPolystyrene(Material material) {
+    return POLYSTYRENE.matcher(material.name()).find();
   }
 
   /** What a typical journey does not show: places in reach that get too hot on others. */

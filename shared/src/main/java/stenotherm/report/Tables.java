@@ -150,7 +150,12 @@ final class Tables {
         + ", give or take "
         + words.figures().difference(row.assessment().error().warmer())
         + "; worst case "
-        + words.temperature(warmest(row, row.assessment().warmest()));
+        + words.temperature(warmestAtWorst(row));
+  }
+
+  /** The hottest that a warmer's surface gets in the worst case [K]. */
+  static double warmestAtWorst(Judged row) {
+    return warmest(row, row.assessment().warmest());
   }
 
   private static double warmest(Judged row, TransitResult result) {

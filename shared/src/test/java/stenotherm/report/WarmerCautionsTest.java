@@ -2,16 +2,23 @@ package stenotherm.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static stenotherm.base.Temperatures.fromCelsius;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import stenotherm.base.Face;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
+import stenotherm.parcel.WallLayer;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.warmer.IronPowder;
+import stenotherm.words.Figures;
 
 /** What reports say of a warmer that may tip over, is spent, or lacks air. */
 class WarmerCautionsTest {
@@ -62,5 +69,25 @@ class WarmerCautionsTest {
     List<String> airless = of(IronPowder.LimitedBy.OXYGEN, Optional.empty(), 0);
     assertEquals(1, airless.size());
     assertTrue(airless.get(0).startsWith("The warmer lacks air most of the time"));
+  }
+
+  /** Foam of another kind bears more, and so does foam that the warmer does not touch. */
+  @Test
+  void foamThatMaySoftenIsTold() {
+    Words words = new Words(Figures.METRIC, true);
+    String told = Cautions.softening(PARCEL, fromCelsius(83), words).orElseThrow();
+    assertTrue(told.contains("against the foam, has 83 °C: polystyrene foam softens"), told);
+    assertTrue(Cautions.softening(PARCEL, fromCelsius(79), words).isEmpty());
+    PlacedWarmer warmer = PARCEL.warmers().get(0);
+    for (Parcel other :
+        List.of(
+            PARCEL.withWalls(
+                PARCEL.walls().with(Face.Z_MAX, List.of(new WallLayer(Materials.PIR, 0.019)))),
+            PARCEL.withoutWarmers(),
+            PARCEL.withWarmers(
+                List.of(
+                    warmer.at(new Placement.OnFace(Face.Z_MAX, 0, 0, new Mounting(0.01, 0))))))) {
+      assertTrue(Cautions.softening(other, fromCelsius(83), words).isEmpty(), other::toString);
+    }
   }
 }
