@@ -60,6 +60,14 @@ class MapLowsTest {
     assertTrue(run.err().contains("First look, 9 typical journeys"), run.err());
     List<String> lines = run.out().lines().toList();
     assertTrue(lines.get(2).startsWith("With the warmer"), run.out());
+    assertTrue(
+        lines.stream()
+            .anyMatch(
+                line ->
+                    line.matches(
+                        "With the lows of the file, .* °C at .*, read off the map: with the warmer,"
+                            + " of 100 journeys .* go(es)? well.*Without the warmer, of 100 .*")),
+        run.out());
     assertTrue(run.out().contains("- " + Verdict.DEFER), run.out());
     assertFalse(run.out().toLowerCase(Locale.ROOT).contains("safe"), run.out());
     String page = Files.readString(report.resolve("map.html"));

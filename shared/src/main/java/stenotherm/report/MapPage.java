@@ -43,6 +43,7 @@ final class MapPage {
   byte[] html(boolean withPictures) {
     String headline = words.headline(report);
     AnswerPage page = new AnswerPage(title(), headline);
+    words.withOwnLows(report).ifPresent(page::sentence);
     words.bests(report).forEach(page::sentence);
     page.sentence(words.grounds(report));
     MapWords.withoutEffect(report).ifPresent(page::sentence);
@@ -72,6 +73,7 @@ final class MapPage {
 
   void print(PrintWriter out) {
     ConsoleText.answer(out, title(), words.headline(report));
+    words.withOwnLows(report).ifPresent(sentence -> ConsoleText.line(out, sentence));
     words.bests(report).forEach(sentence -> ConsoleText.line(out, sentence));
     out.println();
     ConsoleText.line(out, words.grounds(report));

@@ -18,6 +18,7 @@ import stenotherm.decision.Lows;
 import stenotherm.decision.OddsMap;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
+import stenotherm.scenario.JourneyPlan;
 import stenotherm.scenario.OtherWeather;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.StudySettings;
@@ -179,6 +180,22 @@ public record MapReport(
       }
     }
     return false;
+  }
+
+  /** The lows of the file, if it states one for each end, all days alike, and the map has them. */
+  Optional<Lows> ownLows() {
+    List<JourneyPlan.StatedWeather> ends = scenario.plan().weather();
+    boolean areStated =
+        ends.size() == 2
+            && ends.stream().allMatch(end -> end.days().stream().distinct().count() == 1);
+    if (!areStated) {
+      return Optional.empty();
+    }
+    Lows own = new Lows(ends.get(0).days().get(0).low(), ends.get(1).days().get(0).low());
+    Range covered = question.lows();
+    return covered.contains(own.origin()) && covered.contains(own.destination())
+        ? Optional.of(own)
+        : Optional.empty();
   }
 
   /** The packing with what belongs to it, and without its warmers where it was run so, too. */

@@ -113,6 +113,39 @@ record MapWords(Figures figures) {
         .toList();
   }
 
+  /** How each way of packing fares with the lows of the file, where the map has them. */
+  Optional<String> withOwnLows(MapReport report) {
+    return report
+        .ownLows()
+        .map(
+            own ->
+                "With the lows of the file, "
+                    + at(own)
+                    + ", read off the map: "
+                    + report.maps().entrySet().stream()
+                        .map(each -> fares(report, each.getKey(), each.getValue().odds(own)))
+                        .collect(Collectors.joining(". "))
+                    + ".");
+  }
+
+  private String at(Lows lows) {
+    String origin = figures.temperature(lows.origin());
+    String destination = figures.temperature(lows.destination());
+    return origin.equals(destination)
+        ? origin + " at both ends"
+        : origin + " at the origin and " + destination + " at the destination";
+  }
+
+  private String fares(MapReport report, Packed packed, JourneyOdds odds) {
+    String harms = harms(odds);
+    return (report.stripped().isEmpty()
+            ? "of"
+            : packed.stripped() ? "Without the warmer, of" : "with the warmer, of")
+        + " 100 journeys "
+        + Words.decidingGoWell(odds.within())
+        + (harms.isEmpty() ? "" : "; " + harms);
+  }
+
   /** The same of one way, in a sentence that begins with it. */
   String best(String way, Best best) {
     double share = best.odds().within().within();
