@@ -17,8 +17,8 @@ import stenotherm.transit.Variation;
 
 /**
  * The reference journey as a scenario file that comes with the program: one cup with a damp towel,
- * one warmer with a power that varies, five legs with three sets of films, ambient by the hour, 48
- * h. All of it is invented.
+ * one warmer of iron powder, five legs with three sets of films, ambient by the hour, 48 h. All of
+ * it is invented.
  *
  * <p>Internal. Stateless, thus thread-safe.
  */
