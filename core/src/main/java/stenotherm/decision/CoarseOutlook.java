@@ -131,11 +131,8 @@ final class CoarseOutlook {
         temperatures[animal][row] += added[animal][row];
       }
     }
-    return JourneyStudy.fate(parcel, times, means, journey.duration(), hotter(journey));
-  }
-
-  private double[][] hotter(Journey journey) {
-    return nominal.hotterInReach(journey);
+    return JourneyStudy.fate(
+        parcel, times, means, journey.duration(), nominal.hotterInReach(journey));
   }
 
   /**
@@ -193,7 +190,7 @@ final class CoarseOutlook {
               Uncertainties.of(
                   parcel, journey, Uncertainties.Ranges.stated(missed.error() + condensed.error())),
               missed.at(there.times(), there.cups().size()),
-              hotter(journey))
+              nominal.hotterInReach(journey))
           .run(many, looks, listener);
     }
   }

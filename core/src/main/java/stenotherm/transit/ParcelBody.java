@@ -130,6 +130,9 @@ final class ParcelBody {
 
   /** The same packing, of which a model reads what its scope says. */
   ParcelBody within(ModelScope scope) {
+    if (!scope.isMeansAlone()) {
+      return this;
+    }
     Map<TransitOutput, Probe> some = new LinkedHashMap<>();
     for (int index = 0; index < outputs.size(); index++) {
       if (scope.reads(outputs.get(index).quantity())) {

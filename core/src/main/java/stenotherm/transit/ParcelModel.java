@@ -194,7 +194,7 @@ public final class ParcelModel {
       TransitSettings settings,
       ModelScope scope,
       ProgressListener listener) {
-    journeys.forEach(journey -> course(journey, Variation.NOMINAL));
+    Checks.given("journeys", journeys).forEach(journey -> course(journey, Variation.NOMINAL));
     ReducedParcel known = stepping == null ? null : reduced;
     return of(parcel(), journeys, settings, scope, Map.of(), known, new ListenerGuard(listener));
   }
@@ -502,18 +502,14 @@ public final class ParcelModel {
       wanted.add(new TransitOutput(OutputQuantity.MEAN, cup.name()));
       wanted.addAll(ParcelBody.placesInReach(cup.name()));
     }
-    double[][] readings = readings(journey, Variation.NOMINAL, wanted);
-    int each = readings.length / parcel().occupied().size();
+    List<double[]> readings = List.of(readings(journey, Variation.NOMINAL, wanted));
     double[][] hotter = new double[parcel().occupied().size()][];
+    int each = readings.size() / hotter.length;
     for (int animal = 0; animal < hotter.length; animal++) {
-      double[] mean = readings[animal * each];
-      double[] hottest = readings[animal * each + 1].clone();
-      for (int place = 2; place < each; place++) {
-        double[] there = readings[animal * each + place];
-        Arrays.setAll(hottest, row -> Math.max(hottest[row], there[row]));
-      }
-      Arrays.setAll(hottest, row -> hottest[row] - mean[row]);
-      hotter[animal] = hottest;
+      List<double[]> own = readings.subList(animal * each, (animal + 1) * each);
+      double[] above = TransitResult.extremes(own.subList(1, each), Math::max);
+      Arrays.setAll(above, row -> above[row] - own.get(0)[row]);
+      hotter[animal] = above;
     }
     return hotter;
   }

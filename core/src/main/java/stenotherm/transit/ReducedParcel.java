@@ -485,14 +485,16 @@ final class ReducedParcel {
             });
   }
 
-  /** The mean field of the longest stage of a journey, all quantities nominal. */
-  TemperatureField meanField(Journey journey) {
-    Course course = new Course(body, journey, Variation.NOMINAL);
-    Schedule schedule = schedule(course);
+  /**
+   * The mean field of the longest stage of a journey, all quantities nominal.
+   *
+   * @param schedule its coefficients
+   */
+  TemperatureField meanField(Journey journey, Schedule schedule) {
     Stage longest = Collections.max(schedule.stages(), Comparator.comparingDouble(Stage::duration));
     List<TemperatureField> found = new ArrayList<>();
     followMeans(
-        course,
+        new Course(body, journey, Variation.NOMINAL),
         schedule,
         (stage, engine) -> {
           if (stage.equals(longest)) {

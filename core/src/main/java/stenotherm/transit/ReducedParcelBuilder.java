@@ -100,13 +100,16 @@ final class ReducedParcelBuilder {
       return scout;
     }
     List<Coefficients> found = new ArrayList<>();
+    List<Schedule> scouted = new ArrayList<>();
     for (Course course : courses) {
       requireNotInterrupted();
-      scout.schedule(course.journey()).settings().forEach(each -> found.add(each.coefficients()));
+      Schedule schedule = scout.schedule(course.journey());
+      schedule.settings().forEach(each -> found.add(each.coefficients()));
+      scouted.add(schedule);
     }
     double[] reference = new double[body.varying().size()];
     report(FOUND);
-    HeatNetwork network = atMeans(scout, reference);
+    HeatNetwork network = atMeans(scout, scouted.get(0), reference);
     report(AT_MEANS);
     ReducedModel.Builder builder = builder(network, body.probes());
     if (scope.isMeansAlone() && !body.hasPlaces()) {
@@ -227,11 +230,12 @@ final class ReducedParcelBuilder {
    * The network with the conductivity of each cell at its mean temperature over the longest stage
    * of the first journey.
    *
+   * @param schedule coefficients of that journey
    * @param reference where to put the conductivities of the blocks that vary [W/(m K)]
    */
-  private HeatNetwork atMeans(ReducedParcel scout, double[] reference) {
+  private HeatNetwork atMeans(ReducedParcel scout, Schedule schedule, double[] reference) {
     Course course = courses.get(0);
-    TemperatureField field = scout.meanField(course.journey());
+    TemperatureField field = scout.meanField(course.journey(), schedule);
     double[] means = body.varying().stream().mapToDouble(field::mean).toArray();
     System.arraycopy(course.conductivities(0, means), 0, reference, 0, reference.length);
     return body.withAir(nominal.withConductivitiesAt(field), reference);

@@ -219,13 +219,16 @@ public final class TransitResult {
   }
 
   private double[] places(String cup, DoubleBinaryOperator extreme) {
-    String name = requireCup(cup).name();
-    double[] found = column(PLACE, ParcelBody.place(name, Face.Z_MAX));
-    for (Face face : Face.values()) {
-      double[] there = column(PLACE, ParcelBody.place(name, face));
-      for (int row = 0; row < found.length; row++) {
-        found[row] = extreme.applyAsDouble(found[row], there[row]);
-      }
+    return extremes(
+        ParcelBody.placesInReach(requireCup(cup).name()).stream().map(this::readings).toList(),
+        extreme);
+  }
+
+  /** The lowest or highest of several columns at each time, in an array of its own. */
+  static double[] extremes(List<double[]> columns, DoubleBinaryOperator extreme) {
+    double[] found = columns.get(0).clone();
+    for (double[] there : columns) {
+      Arrays.setAll(found, row -> extreme.applyAsDouble(found[row], there[row]));
     }
     return found;
   }

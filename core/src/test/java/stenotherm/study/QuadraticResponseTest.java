@@ -26,9 +26,10 @@ class QuadraticResponseTest {
     return 5 + 2 * x - y + 0.5 * x * x + 3 * y * z;
   }
 
-  /** No quadratic function. */
+  /** More samples than any test adds. */
   private static final long MOST = 1 << 20;
 
+  /** No quadratic function. */
   private static double wavy(double[] point) {
     return Math.sin(5 * point[0]) + point[1] * Math.exp(point[2]);
   }

@@ -137,35 +137,32 @@ record MapWords(Figures figures) {
   }
 
   private String fares(MapReport report, Packed packed, JourneyOdds odds) {
-    String harms = harms(odds);
     return (report.stripped().isEmpty()
             ? "of"
             : packed.stripped() ? "Without the warmer, of" : "with the warmer, of")
         + " 100 journeys "
-        + Words.decidingGoWell(odds.within())
-        + (harms.isEmpty() ? "" : "; " + harms);
+        + goWell(odds);
+  }
+
+  /** How many go well, and what goes wrong in the others. */
+  private String goWell(JourneyOdds odds) {
+    String harms = harms(odds);
+    return Words.decidingGoWell(odds.within()) + (harms.isEmpty() ? "" : "; " + harms);
   }
 
   /** The same of one way, in a sentence that begins with it. */
   String best(String way, Best best) {
     double share = best.odds().within().within();
-    String harms = harms(best.odds());
     String low = "with lows of " + figures.temperature(best.low()) + " at both ends";
     if (share == 0) {
       return way
           + " goes well at none of the lows computed: not a single journey did; "
           + low
           + ", in the middle of them, of 100 "
-          + harms
+          + harms(best.odds())
           + ".";
     }
-    return way
-        + " does best "
-        + low
-        + ": of 100 such journeys "
-        + Words.decidingGoWell(best.odds().within())
-        + (harms.isEmpty() ? "" : "; " + harms)
-        + ".";
+    return way + " does best " + low + ": of 100 such journeys " + goWell(best.odds()) + ".";
   }
 
   /** What goes wrong and how often, the most frequent first, such as "too cold in 9". */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import stenotherm.animal.Limit;
 import stenotherm.animal.Tolerance;
@@ -79,11 +80,12 @@ record VerdictWords(Words words) {
     StudyResult odds = assessment.odds();
     boolean isOften = 2 - odds.notTooCold().within() - odds.notTooHot().within() >= WORTH_TELLING;
     boolean several = assessment.nominal().parcel().occupied().size() > 1;
-    return isOften && odds.typicallyOutside().isPresent()
+    OptionalDouble typically = odds.typicallyOutside();
+    return isOften && typically.isPresent()
         ? " Where "
             + (several ? "an animal" : "it")
             + " leaves its temperatures, that typically lasts "
-            + Words.hours(odds.typicallyOutside().getAsDouble())
+            + Words.hours(typically.getAsDouble())
             + " h."
         : "";
   }
