@@ -10,7 +10,7 @@ import java.util.Locale;
  */
 public final class MessageText {
   /** Longest message [char]. */
-  public static final int LONGEST = 300;
+  public static final int LONGEST = 360;
 
   private MessageText() {}
 

@@ -12,6 +12,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stenotherm.ambient.AirMovement;
+import stenotherm.ambient.Stowage;
 import stenotherm.animal.Limit;
 import stenotherm.base.Axis;
 import stenotherm.base.Checks;
@@ -181,6 +182,7 @@ public sealed interface Remedy {
     if (legs.size() > 1 && isOutside(last.surroundings())) {
       all.add(new HandedOver(last.name()));
     }
+    Fetched.before(legs).ifPresent(all::add);
     return all;
   }
 
@@ -772,6 +774,68 @@ public sealed interface Remedy {
           parcel,
           new Journey(
               journey.sealing(), journey.startTemperature(), legs.subList(0, legs.size() - 1)));
+    }
+  }
+
+  /**
+   * Held for pick-up where parcels lie among others, rather than brought: without the last legs.
+   *
+   * @param depot name of the leg that becomes the last one
+   * @param without names of the legs after it, at least one
+   */
+  record Fetched(String depot, List<String> without) implements Remedy {
+    /**
+     * Checks the legs.
+     *
+     * @throws InvalidInputException if there is none
+     */
+    public Fetched {
+      Checks.given("depot", depot);
+      without = Checks.notEmpty("legs left out", without);
+    }
+
+    /** Where the last legs of a journey go through the weather, alone, after a depot. */
+    static Optional<Fetched> before(List<Leg> legs) {
+      int depot = legs.size() - 1;
+      while (depot >= 0 && legs.get(depot).surroundings().stowage() == Stowage.ALONE) {
+        depot--;
+      }
+      if (depot < 0 || depot == legs.size() - 1) {
+        return Optional.empty();
+      }
+      List<Leg> after = legs.subList(depot + 1, legs.size());
+      boolean areInWeather =
+          after.stream().allMatch(leg -> leg.surroundings().spread().outdoors() > 0);
+      // a single wait outside is that of HandedOver
+      boolean isKnown = after.size() == 1 && isOutside(after.get(0).surroundings());
+      return areInWeather && !isKnown
+          ? Optional.of(new Fetched(legs.get(depot).name(), after.stream().map(Leg::name).toList()))
+          : Optional.empty();
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "have it held for pick-up and fetch it after '"
+          + depot
+          + "', without '"
+          + String.join("' and '", without)
+          + "'";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.DELIVERY;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<Leg> legs = journey.legs();
+      return new Shipment(
+          parcel,
+          new Journey(
+              journey.sealing(),
+              journey.startTemperature(),
+              legs.subList(0, legs.size() - without.size())));
     }
   }
 

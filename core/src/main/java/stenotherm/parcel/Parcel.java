@@ -61,6 +61,10 @@ public record Parcel(
   /** Part of a free wall that may be holes [-]: with more it is no wall, assumed. */
   private static final double MOST_HOLES = 0.25;
 
+  /** Where else a warmer may go; not on the floor: a cup may come to lie on what is there. */
+  private static final List<Face> OTHER_WALLS =
+      List.of(Face.Z_MAX, Face.Y_MIN, Face.Y_MAX, Face.X_MIN, Face.X_MAX);
+
   /** Name of the block between walls and contents, fill or air. */
   static final String FILL = "fill";
 
@@ -143,6 +147,7 @@ public record Parcel(
               + "; the cavity is "
               + LengthText.of(cavity)
               + ". "
+              + onOtherWalls(cavity, containers, warmers, packs)
               + room.inWords("It", walls));
     }
     checkHoles(name, cavity, items, openings);
@@ -151,6 +156,34 @@ public record Parcel(
   private static NeededRoom room(
       List<Container> containers, List<PlacedWarmer> warmers, List<PlacedPack> packs) {
     return new NeededRoom(inside -> items(inside, containers, warmers, packs), LARGEST);
+  }
+
+  /** On which other walls of the same box a warmer has room, in a sentence. */
+  private static String onOtherWalls(
+      Box cavity, List<Container> containers, List<PlacedWarmer> warmers, List<PlacedPack> packs) {
+    for (int index = 0; index < warmers.size(); index++) {
+      PlacedWarmer warmer = warmers.get(index);
+      if (!(warmer.placement() instanceof Placement.OnFace there)) {
+        continue;
+      }
+      List<PlacedWarmer> moved = new ArrayList<>(warmers);
+      List<String> walls = new ArrayList<>();
+      for (Face face : OTHER_WALLS) {
+        moved.set(index, warmer.at(new Placement.OnFace(face, 0, 0, there.mounting())));
+        if (NeededRoom.fault(cavity, items(cavity, containers, moved, packs)).isEmpty()) {
+          walls.add(face.words());
+        }
+      }
+      if (!walls.isEmpty()) {
+        // two are enough to look at
+        return "Here '"
+            + warmer.name()
+            + "' has room on "
+            + String.join(" or ", walls.subList(0, Math.min(2, walls.size())))
+            + ". ";
+      }
+    }
+    return "";
   }
 
   /** Holes need a free place, and a wall that is more hole than wall is none. */

@@ -95,6 +95,16 @@ final class Quantiles {
         : OptionalDouble.of(quantile((1 + notAbove / count()) / 2));
   }
 
+  /** The median of the values below an edge between bins; empty if there is none. */
+  OptionalDouble medianBelow(double edge) {
+    long bins = Math.min(counts.length, Math.max(0, Math.round((edge - low) / width)));
+    long less = below + (edge > low ? lowest : 0);
+    for (int bin = 0; bin < bins; bin++) {
+      less += counts[bin];
+    }
+    return less == 0 ? OptionalDouble.empty() : OptionalDouble.of(quantile(0.5 * less / count()));
+  }
+
   /** Number of values below the lower end and beyond the last bin. */
   long outside() {
     return (long) below + above;

@@ -237,6 +237,19 @@ public final class StudyResult {
     return hours.isEmpty() ? hours : OptionalDouble.of(3600 * hours.getAsDouble());
   }
 
+  /**
+   * Returns how far beyond one end of its alarm band an animal's running mean typically gets, where
+   * it gets beyond that.
+   *
+   * @param cold whether the cold end is meant
+   * @return the median until the planned opening of the farthest that it gets, over the journeys on
+   *     which it is beyond [K], positive; empty if there is none
+   */
+  public OptionalDouble typicallyBeyond(boolean cold) {
+    OptionalDouble margin = (cold ? tally.coldMargin : tally.hotMargin).medianBelow(0);
+    return margin.isEmpty() ? margin : OptionalDouble.of(-margin.getAsDouble());
+  }
+
   private static double checked(double share) {
     return Checks.within("share of journeys", share, SHARES, "", "0.5 is the middle case.");
   }

@@ -15,8 +15,8 @@ class MessageTextTest {
 
   @Test
   void aMessageIsCutBetweenCharacters() {
-    assertEquals("x".repeat(300), MessageText.of("x".repeat(300)));
-    assertEquals("x".repeat(299) + "…", MessageText.of("x".repeat(301)));
+    assertEquals("x".repeat(360), MessageText.of("x".repeat(360)));
+    assertEquals("x".repeat(359) + "…", MessageText.of("x".repeat(361)));
     assertEquals("ab…", MessageText.of("ab\uD83E\uDD8Ecd", 4));
   }
 

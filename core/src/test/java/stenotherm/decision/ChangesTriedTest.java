@@ -69,6 +69,16 @@ class ChangesTriedTest {
 
   private static Leg leg(
       String name, double hours, double ambient, AmbientSpread spread, FaceFilms films) {
+    return leg(name, hours, ambient, spread, films, Stowage.ALONE);
+  }
+
+  private static Leg leg(
+      String name,
+      double hours,
+      double ambient,
+      AmbientSpread spread,
+      FaceFilms films,
+      Stowage stowage) {
     return new Leg(
         name,
         HOME,
@@ -77,7 +87,7 @@ class ChangesTriedTest {
             Ambient.constant(ambient),
             spread,
             films,
-            Stowage.ALONE,
+            stowage,
             Orientation.LID_UP,
             0,
             Sunshine.NONE,
@@ -123,6 +133,32 @@ class ChangesTriedTest {
             leg("van", 3, 275, new AmbientSpread(1, 3)));
     assertTrue(
         Remedy.toTry(WARMED, van).stream().noneMatch(each -> each instanceof Remedy.HandedOver));
+  }
+
+  /** The trade holds parcels at a depot for those who fetch them: common practice, no source. */
+  @Test
+  void whatGoesThroughTheWeatherAfterADepotMayBeFetchedThere() {
+    AmbientSpread outdoors = new AmbientSpread(1, 3);
+    Leg depot = leg("depot", 2, 285, outdoors, Situations.DEPOT.films(), Stowage.AMONG_OTHERS);
+    Leg van = leg("van", 3, 275, outdoors);
+    Leg porch = leg("porch", 3, 275, outdoors, Situations.PORCH_IN_SHADE.films());
+    Journey brought = journey(298, depot, van, porch);
+    Remedy.Fetched fetched = new Remedy.Fetched("depot", List.of("van", "porch"));
+    assertTrue(Remedy.toTry(WARMED, brought).contains(fetched));
+    Journey held = fetched.applyTo(WARMED, brought).journey();
+    assertEquals(List.of(depot), held.legs());
+    assertEquals(298, held.startTemperature());
+    assertTrue(fetched.words(UNITS).contains("after 'depot', without 'van' and 'porch'"));
+    for (Journey other :
+        List.of(
+            journey(298, van, porch),
+            journey(298, van, depot),
+            journey(298, depot, porch),
+            journey(298, depot, leg("room", 3, 290, AmbientSpread.ofItsOwn(1))))) {
+      assertTrue(
+          Remedy.toTry(WARMED, other).stream().noneMatch(each -> each instanceof Remedy.Fetched),
+          other.legs()::toString);
+    }
   }
 
   @Test

@@ -158,6 +158,15 @@ class ParcelTest {
     assertTrue(told.endsWith("No larger box helps: move what does not fit"), told);
   }
 
+  /** What does not fit under a lid may stand beside the cup. */
+  @Test
+  void anotherWallIsOfferedForAWarmerWithoutRoom() {
+    Container tall = Packings.cup("tall", new Dimensions(0.1, 0.08, 0.15), MIDDLE);
+    PlacedWarmer pad = Packings.pad(Packings.steady(1), Face.Z_MAX, Mounting.taped());
+    String told = refusal(() -> Packings.parcel(List.of(tall), List.of(pad)));
+    assertTrue(told.contains(" in). Here 'pad' has room on front or back. It would fit"), told);
+  }
+
   private static String refusal(Executable executable) {
     return assertThrows(InvalidInputException.class, executable).getMessage();
   }

@@ -34,6 +34,19 @@ class QuantilesTest {
     assertEquals(4, quantiles.medianAboveLow().orElseThrow(), 1e-12);
   }
 
+  @Test
+  void theMedianBelowAnEdgeLeavesOutWhatIsBeyond() {
+    Quantiles quantiles = new Quantiles(-100, 100, 0.01);
+    quantiles.add(0.004);
+    quantiles.add(7);
+    assertTrue(quantiles.medianBelow(0).isEmpty());
+    quantiles.add(-2.001);
+    assertEquals(-2.005, quantiles.medianBelow(0).orElseThrow(), 1e-9);
+    quantiles.add(-5);
+    quantiles.add(-0.001);
+    assertEquals(-2.005, quantiles.medianBelow(0).orElseThrow(), 1e-9);
+  }
+
   /** A journey that is never outside has no 2 s outside, either. */
   @Test
   void whatIsTheLowerEndItselfStaysSo() {

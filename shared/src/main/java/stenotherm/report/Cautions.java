@@ -19,6 +19,7 @@ import stenotherm.decision.Verdict;
 import stenotherm.material.Material;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedWarmer;
 import stenotherm.scenario.Scenario;
 import stenotherm.study.Odds;
 import stenotherm.words.Figures;
@@ -103,22 +104,31 @@ public final class Cautions {
    * @param warmest the hottest that a warmer gets in the worst case [K]
    */
   static Optional<String> softening(Parcel parcel, double warmest, Words words) {
-    boolean liesAgainstFoam =
-        parcel.warmers().stream()
-            .flatMap(warmer -> warmer.placement().onWall().stream())
-            .map(placed -> parcel.walls().layersOf(placed.face()))
-            .anyMatch(
-                layers ->
-                    !layers.isEmpty() && isPolystyrene(layers.get(layers.size() - 1).material()));
-    if (!liesAgainstFoam || warmest <= FOAM_SOFTENS) {
+    if (parcel.warmers().stream().noneMatch(warmer -> softens(parcel, warmer, warmest))) {
       return Optional.empty();
     }
     return Optional.of(
-        "In the worst case its warmer, which lies against the foam, has "
+        "In the worst case, which is rare, its warmer, which lies against the foam, has "
             + words.temperature(warmest)
             + ": polystyrene foam softens from about "
             + words.temperature(FOAM_SOFTENS)
-            + " (common practice, no source). A piece of carton between spares it.");
+            + " (common practice, no source). A piece of carton between the two spares the foam.");
+  }
+
+  /**
+   * Whether a warmer lies against polystyrene foam and may get too hot for that.
+   *
+   * @param warmest the hottest that a warmer of the parcel gets in the worst case [K]
+   */
+  static boolean softens(Parcel parcel, PlacedWarmer warmer, double warmest) {
+    return warmest > FOAM_SOFTENS
+        && warmer
+            .placement()
+            .onWall()
+            .map(placed -> parcel.walls().layersOf(placed.face()))
+            .filter(layers -> !layers.isEmpty())
+            .filter(layers -> isPolystyrene(layers.get(layers.size() - 1).material()))
+            .isPresent();
   }
 
   private static boolean isPolystyrene(Material material) {

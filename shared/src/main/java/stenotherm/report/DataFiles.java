@@ -144,6 +144,10 @@ final class DataFiles {
             String.format(Locale.ROOT, "q%02.0f_K", 100 * share),
             cold ? assessment.odds().coldMargin(share) : assessment.odds().hotMargin(share));
       }
+      assessment
+          .odds()
+          .typicallyBeyond(cold)
+          .ifPresent(median -> margin.put("median_beyond_where_any_K", median));
       addShares(margin, assessment.odds(), cold);
     }
     ObjectNode outside = node.putObject("time_outside_until_opening");

@@ -43,7 +43,9 @@ public final class Departures {
   private static final int REPLICATES = 16;
 
   private static final int FEW_POINTS = 1;
-  private static final int POINTS = 16;
+
+  /** As many journeys of each day as a comparison runs, lest its level be another. */
+  private static final int POINTS = StudySettings.standard(AssessmentSettings.SEED, 1).points();
 
   /** So many journeys take as long as making a packing ready: measured, roughly. */
   private static final double READY = 2000;

@@ -56,6 +56,11 @@ final class Glossary {
     words.put(
         "typical journey", "the middle of all: half of the journeys are colder, half are warmer.");
     words.put(
+        "on a journey that is too cold for it",
+        "told of those journeys alone: for half of them it lasts longer, or gets worse. The hours are"
+            + " those of the whole way together; 'at worst' is how far the temperature, averaged over"
+            + " an hour, then lies outside.");
+    words.put(
         "worst case",
         "the coldest and the hottest of all journeys computed, among them one with everything against"
             + " the animal at once.");

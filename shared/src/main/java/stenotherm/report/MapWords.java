@@ -411,7 +411,8 @@ record MapWords(Figures figures) {
         + " above or below. 'Holds' means that 95 of 100 journeys that arrive on time go well,"
         + " 'likely holds' 80, 'a gamble' 50, at the lower end of what "
         + report.map().journeys()
-        + " computed journeys leave open.";
+        + " computed journeys leave open. A comparison computes more of them, which leaves less"
+        + " open: the same odds may be a level higher there.";
   }
 
   /** Where lows at one end are without effect. */

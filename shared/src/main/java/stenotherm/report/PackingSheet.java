@@ -194,8 +194,12 @@ public record PackingSheet(
   }
 
   private PackingSteps steps() {
-    Optional<String> carton = Optional.ofNullable(scenario.cartons().get(row.parcel().name()));
-    return new PackingSteps(row.parcel(), carton, figures());
+    double warmest = Tables.warmestAtWorst(row);
+    return new PackingSteps(
+        row.parcel(),
+        scenario.carton(row.parcel()),
+        warmer -> Cautions.softens(row.parcel(), warmer, warmest),
+        figures());
   }
 
   private static int animals(Container container) {

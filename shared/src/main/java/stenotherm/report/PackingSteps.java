@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
@@ -49,6 +50,7 @@ final class PackingSteps {
   private final Parcel parcel;
   private final Box cavity;
   private final Figures figures;
+  private final Predicate<PlacedWarmer> needsCarton;
   private final List<String> steps = new ArrayList<>();
   private final Map<String, Integer> stepOf = new HashMap<>();
 
@@ -73,11 +75,17 @@ final class PackingSteps {
    *
    * @param parcel what is packed
    * @param carton what the file calls its carton; empty if it gives the size outside
+   * @param needsCarton whether a piece of carton goes between a warmer and the foam it lies against
    * @param figures writes numbers in the reader's units
    */
-  PackingSteps(Parcel parcel, Optional<String> carton, Figures figures) {
+  PackingSteps(
+      Parcel parcel,
+      Optional<String> carton,
+      Predicate<PlacedWarmer> needsCarton,
+      Figures figures) {
     this.parcel = parcel;
     this.cavity = parcel.cavity();
+    this.needsCarton = needsCarton;
     this.figures = figures;
     List<Thing> things = things();
     step(
@@ -216,8 +224,12 @@ final class PackingSteps {
       Box box = box(each.name());
       String words =
           thing("'" + each.name() + "' (" + each.warmer().name() + ")", each.placement(), box);
+      String between =
+          needsCarton.test(each)
+              ? " Put a piece of carton between it and the foam, which may soften."
+              : "";
       String film = film(each.cover());
-      things.add(new Thing(each.name(), box, face(each.placement()), words + " " + film));
+      things.add(new Thing(each.name(), box, face(each.placement()), words + between + " " + film));
     }
     for (PlacedPack each : parcel.packs()) {
       Box box = box(each.name());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.decision.Remedy;
@@ -59,17 +60,24 @@ record PastedShipment(String packing, String journey) {
       Scenario scenario) {
     StringBuilder packing = new StringBuilder();
     packing.append(PackingBlock.of(name, box, shipment.parcel(), scenario.units()));
-    packing
-        .append("    # with the cup or the containers, and what was measured, of '")
-        .append(like.name())
-        .append("', if it has its own\n");
-    if (changes.stream().anyMatch(each -> each instanceof Remedy.HolesInLids)) {
+    Scenario.Spelling spelling = scenario.spelling(like);
+    boolean areHoled = changes.stream().anyMatch(each -> each instanceof Remedy.HolesInLids);
+    if (spelling.ownContainers() && !areHoled) {
       packing
-          .append("    # in each cup or vial that has less, holes: ")
+          .append("    containers: ")
+          .append(ScalarText.quoted("as in " + like.name()))
+          .append('\n');
+    }
+    if (areHoled) {
+      packing
+          .append("    # with the containers, in each cup or vial that has less, holes: ")
           .append(LidHoles.USUAL.count())
           .append(" x ")
           .append(PackingBlock.size(scenario.units(), LidHoles.USUAL.diameter()))
           .append('\n');
+    }
+    if (spelling.measured()) {
+      packing.append("    # with what was measured of '").append(like.name()).append("'\n");
     }
     return new PastedShipment(packing.toString(), journey(shipment.journey(), changes, scenario));
   }
@@ -94,10 +102,12 @@ record PastedShipment(String packing, String journey) {
     if (!isNamed) {
       return Optional.empty();
     }
-    String carton = scenario.cartons().get(parcel.name());
+    Optional<String> carton = scenario.carton(parcel);
     boolean isResized = !changed.outer().equals(parcel.outer());
     String box =
-        carton != null && !isResized ? carton : size(changed, scenario.units(), carton != null);
+        carton
+            .filter(as -> !isResized)
+            .orElseGet(() -> size(changed, scenario.units(), carton.isPresent()));
     return Optional.of(of(changed(parcel.name()), box, after, change.parts(), parcel, scenario));
   }
 
@@ -142,6 +152,11 @@ record PastedShipment(String packing, String journey) {
     for (Remedy change : changes) {
       if (change instanceof Remedy.HandedOver handed) {
         block.append("  without: ").append(ScalarText.quoted(handed.leg())).append('\n');
+      } else if (change instanceof Remedy.Fetched fetched) {
+        block.append(
+            fetched.without().stream()
+                .map(ScalarText::quoted)
+                .collect(Collectors.joining(", ", "  without: [", "]\n")));
       }
     }
     if (!block.isEmpty()) {

@@ -349,7 +349,9 @@ public final class SearchReport implements Answer {
   /** Whether metric cartons are tried: units say so, and no carton of the file is one of inches. */
   private static boolean isMetric(Scenario scenario) {
     return scenario.units() == Units.METRIC
-        && scenario.cartons().values().stream().noneMatch(INCHES.asPredicate());
+        && scenario.packings().stream()
+            .flatMap(packing -> scenario.carton(packing).stream())
+            .noneMatch(INCHES.asPredicate());
   }
 
   private PastedShipment pasted() {

@@ -361,7 +361,9 @@ final class Tables {
           lines.add(line);
         });
     return new TextTable(
-        "What promises most for '"
+        (tried.best().isPresent()
+                ? "What promises most for '"
+                : "What came out best, none clearly better, for '")
             + Judged.best(rows).label()
             + "' (in brackets: what is left open by the number of journeys computed)",
         head,
@@ -373,6 +375,7 @@ final class Tables {
     List<List<String>> lines =
         tried.changes().stream()
             .filter(each -> each.odds().isEmpty())
+            .sorted(Comparator.comparingDouble(each -> -each.margin()))
             .map(
                 each ->
                     List.of(

@@ -43,9 +43,9 @@ record VerdictWords(Words words) {
 
   /** Where else to look if no change that was tried is enough. */
   private static final String ELSEWHERE =
-      "Write map before the file's name, and the same program tells with which weather this does"
-          + " better; write search, and it looks through hundreds of other boxes, foams and warmers."
-          + " Each takes minutes.";
+      "Or wait for other weather: write map before the file's name, and the same program tells with"
+          + " which lows this does better; write search, and it looks through hundreds of other"
+          + " boxes, foams and warmers. Each takes minutes.";
 
   /**
    * The verdict of a packing: how many of a hundred journeys go well, how certain that is, what
@@ -75,19 +75,40 @@ record VerdictWords(Words words) {
         + howLong(assessment);
   }
 
-  /** For how long it is too cold or too hot where it is, if that happens often. */
+  /** For how long and how far it is too cold or too hot where it is, if that happens often. */
   private String howLong(Assessment assessment) {
     StudyResult odds = assessment.odds();
-    boolean isOften = 2 - odds.notTooCold().within() - odds.notTooHot().within() >= WORTH_TELLING;
+    double tooCold = 1 - odds.notTooCold().within();
+    double tooHot = 1 - odds.notTooHot().within();
+    OptionalDouble hours = odds.typicallyOutside();
+    if (tooCold + tooHot < WORTH_TELLING || hours.isEmpty()) {
+      return "";
+    }
+    boolean cold = tooCold >= WORTH_TELLING || tooCold > tooHot;
+    boolean hot = tooHot >= WORTH_TELLING || tooHot > tooCold;
+    String tooWhat = cold && hot ? "too cold or too hot" : cold ? "too cold" : "too hot";
     boolean several = assessment.nominal().parcel().occupied().size() > 1;
-    OptionalDouble typically = odds.typicallyOutside();
-    return isOften && typically.isPresent()
-        ? " Where "
-            + (several ? "an animal" : "it")
-            + " leaves its temperatures, that typically lasts "
-            + Words.hours(typically.getAsDouble())
-            + " h."
-        : "";
+    return " On a journey that is "
+        + tooWhat
+        + " for "
+        + (several ? "an animal" : "it")
+        + ", it is typically "
+        + (cold && hot ? "outside its temperatures" : tooWhat)
+        + " for "
+        + Words.hours(hours.getAsDouble())
+        + " h in all"
+        + (cold ? beyond(odds, true, hot ? "too cold" : "") : "")
+        + (hot ? beyond(odds, false, cold ? "too hot" : "") : "")
+        + ".";
+  }
+
+  /** How far beyond one end it typically gets; a critical limit may be passed without that. */
+  private String beyond(StudyResult odds, boolean cold, String tooWhat) {
+    OptionalDouble kelvin = odds.typicallyBeyond(cold);
+    return kelvin.isEmpty()
+        ? ""
+        : (tooWhat.isEmpty() ? ", at worst by " : ", at worst " + tooWhat + " by ")
+            + words.figures().difference(kelvin.getAsDouble());
   }
 
   /** The same of the other side, where that goes wrong so often that a reader wonders when. */

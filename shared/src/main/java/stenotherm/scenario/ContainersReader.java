@@ -27,21 +27,66 @@ final class ContainersReader {
   private static final String ON = "on-top-of";
   private static final String GAP = "gap";
 
-  private final KeyedSection root;
+  /** Before the name of an earlier packing whose containers are meant. */
+  private static final String AS_IN = "as in ";
+
   private final KeyedSection packing;
+  private final KeyedSection owner;
   private final Assumptions assumptions;
   private final Optional<Node> animal;
 
-  ContainersReader(KeyedSection root, KeyedSection packing) {
-    this.root = root;
+  /**
+   * Reads the containers of a packing.
+   *
+   * @param root the file
+   * @param packing the packing
+   * @param owner what has them, see {@link #owner}
+   */
+  ContainersReader(KeyedSection root, KeyedSection packing, KeyedSection owner) {
     this.packing = packing;
+    this.owner = owner;
     this.assumptions = packing.assumptions();
     this.animal = root.optional("animal");
   }
 
+  /**
+   * Finds what has the containers of a packing: itself, an earlier one that it names, or the file.
+   *
+   * @param earlier what has those of earlier packings, by their names
+   */
+  static KeyedSection owner(
+      KeyedSection root, KeyedSection packing, Map<String, KeyedSection> earlier) {
+    if (packing.has(CONTAINERS)
+        && packing.require(CONTAINERS) instanceof ScalarNode named
+        && named.text().startsWith(AS_IN)) {
+      if (packing.has(CUP)) {
+        throw packing.node().failAt(CONTAINERS, "cannot be given together with cup");
+      }
+      return named.piece(named.text().substring(AS_IN.length())).choice(earlier);
+    }
+    if (packing.has(CUP) || packing.has(CONTAINERS)) {
+      return packing;
+    }
+    if (root.has(CUP) || root.has(CONTAINERS)) {
+      return root;
+    }
+    if (earlier.isEmpty()) {
+      // told of the file, once for all packings
+      root.require(CUP);
+    }
+    throw packing
+        .node()
+        .fail(
+            "has neither cup nor containers, and the file has none for all packings; write for"
+                + " example "
+                + CONTAINERS
+                + ": "
+                + AS_IN
+                + earlier.keySet().iterator().next());
+  }
+
   /** Containers in a box with walls. */
   List<Container> read(Box outer, Walls walls) {
-    KeyedSection owner = packing.has(CUP) || packing.has(CONTAINERS) ? packing : root;
     if (owner.has(CUP) && owner.has(CONTAINERS)) {
       throw owner.node().failAt(CONTAINERS, "cannot be given together with cup");
     }

@@ -52,6 +52,7 @@ final class PackingReader {
       List.of(WARMER, "stand-off", "contact", "opened", "film");
 
   private static final String FILM = "film";
+  private static final String MEASURED = "measured";
 
   /** What covers a film, by its words without the film itself. */
   private static final Map<String, FilmCover> FILMS = films();
@@ -72,7 +73,10 @@ final class PackingReader {
   private final Assumptions assumptions;
   private final KeyedSection root;
   private final NamedFiles files;
-  private final Map<String, String> cartons = new HashMap<>();
+  private final Map<String, Scenario.Spelling> spellings = new HashMap<>();
+
+  /** What has the containers of each packing that was read, by its name: itself or the file. */
+  private final Map<String, KeyedSection> owners = new LinkedHashMap<>();
 
   PackingReader(Assumptions assumptions, KeyedSection root, NamedFiles files) {
     this.assumptions = assumptions;
@@ -92,9 +96,9 @@ final class PackingReader {
     return List.copyOf(FILMS.keySet());
   }
 
-  /** What the file calls the cartons of the packings that were read, by the packings' names. */
-  Map<String, String> cartons() {
-    return cartons;
+  /** How the file writes the packings that were read, by their names. */
+  Map<String, Scenario.Spelling> spellings() {
+    return spellings;
   }
 
   List<Parcel> read(Node node) {
@@ -129,14 +133,26 @@ final class PackingReader {
     String name = faults.attempt(() -> name(packing, earlier)).orElse("packing");
     Optional<BoxReader> reader = faults.attempt(() -> new BoxReader(packing));
     Optional<Box> box = reader.flatMap(walled -> faults.attempt(walled::box));
-    reader.flatMap(BoxReader::carton).ifPresent(carton -> cartons.put(name, carton));
+    spellings.put(
+        name,
+        new Scenario.Spelling(
+            reader.flatMap(BoxReader::carton),
+            SHARED.stream().anyMatch(packing::has),
+            packing.has(MEASURED)));
     Optional<Filling> fill = faults.attempt(() -> filling(packing));
     Optional<Openings> openings = faults.attempt(() -> OpeningsReader.read(packing));
     // what stands in it is checked even if the box is not known
     Walls walls = reader.map(BoxReader::read).orElse(ANY_WALLS);
     Box outer = box.orElse(ANY_BOX);
     Optional<List<Container>> standing =
-        faults.attempt(() -> new ContainersReader(root, packing).read(outer, walls));
+        faults
+            .attempt(() -> ContainersReader.owner(root, packing, owners))
+            .flatMap(
+                owner -> {
+                  owners.put(name, owner);
+                  return faults.attempt(
+                      () -> new ContainersReader(root, packing, owner).read(outer, walls));
+                });
     List<Container> containers = standing.orElse(List.of());
     Optional<List<PlacedWarmer>> warmers = Optional.empty();
     Optional<List<PlacedPack>> packs = Optional.empty();
@@ -162,7 +178,7 @@ final class PackingReader {
                 packs.orElseThrow(),
                 openings.orElseThrow()));
     return packing
-        .optional("measured")
+        .optional(MEASURED)
         .map(
             node ->
                 new MeasuredReader(KeyedSection.of(node, Vocabulary.MEASURED, assumptions))
@@ -359,6 +375,10 @@ final class PackingReader {
 
   private static PlacedPack pack(KeyedSection section, String usual, List<Container> containers) {
     PlacementReader.Placed placed = new PlacementReader(section, "pack", containers).read();
+    Faults faults = new Faults();
+    faults.attempt(() -> section.require("size"));
+    faults.attempt(() -> section.require("start"));
+    faults.throwIfAny();
     ScalarNode startNode = section.require("start").asScalar();
     PackStart start = start(startNode);
     Material contents =

@@ -25,8 +25,7 @@ import stenotherm.words.Units;
  *     each
  * @param mishaps what the file says may go wrong beside the usual
  * @param forecast lows and highs of the days to choose from; empty if the file has none
- * @param cartons what the file calls the cartons of packings, such as {@code 8 x 8 x 7 in carton},
- *     by the names of the packings; none where it gives the size outside
+ * @param spellings how the file writes packings, by their names
  */
 public record Scenario(
     String title,
@@ -38,7 +37,22 @@ public record Scenario(
     List<String> assumptions,
     List<Mishap> mishaps,
     Optional<DailyTable> forecast,
-    Map<String, String> cartons) {
+    Map<String, Spelling> spellings) {
+  /**
+   * How a file writes a packing.
+   *
+   * @param carton what it calls its carton, such as {@code 8 x 8 x 7 in carton}; empty where it
+   *     gives the size outside
+   * @param ownContainers whether the packing has a cup or containers of its own
+   * @param measured whether something of it was measured
+   */
+  public record Spelling(Optional<String> carton, boolean ownContainers, boolean measured) {
+    /** Checks that it is given. */
+    public Spelling {
+      Checks.given("carton", carton);
+    }
+  }
+
   /**
    * Checks the parts.
    *
@@ -52,7 +66,28 @@ public record Scenario(
     assumptions = List.copyOf(assumptions);
     mishaps = List.copyOf(mishaps);
     Checks.given("forecast", forecast);
-    cartons = Map.copyOf(cartons);
+    spellings = Map.copyOf(spellings);
+  }
+
+  /**
+   * Tells how the file writes a packing.
+   *
+   * @param packing the packing
+   * @return its spelling; that of one with nothing of its own if the file has no such packing
+   */
+  public Spelling spelling(Parcel packing) {
+    return spellings.getOrDefault(packing.name(), new Spelling(Optional.empty(), false, false));
+  }
+
+  /**
+   * Tells what the file calls the carton of a packing.
+   *
+   * @param packing the packing
+   * @return such as {@code 8 x 8 x 7 in carton}; empty if the file has no such packing, or gives
+   *     the size of its box outside
+   */
+  public Optional<String> carton(Parcel packing) {
+    return spelling(packing).carton();
   }
 
   /**
@@ -64,6 +99,15 @@ public record Scenario(
    */
   public Scenario with(List<Parcel> others) {
     return new Scenario(
-        title, units, others, journey, plan, longestHold, assumptions, mishaps, forecast, cartons);
+        title,
+        units,
+        others,
+        journey,
+        plan,
+        longestHold,
+        assumptions,
+        mishaps,
+        forecast,
+        spellings);
   }
 }

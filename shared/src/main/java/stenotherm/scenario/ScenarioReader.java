@@ -170,7 +170,7 @@ public final class ScenarioReader {
         assumptions.sentences(),
         mishaps.orElseThrow(),
         forecast,
-        packed.cartons());
+        packed.spellings());
   }
 
   /** Low and high at the origin on the first day of the forecast in the file. */

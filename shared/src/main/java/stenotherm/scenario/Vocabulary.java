@@ -74,6 +74,9 @@ final class Vocabulary {
           "size",
           Form.written("length x width x height", List.of("300 x 200 x 150 mm", "8 x 8 x 7 in")));
 
+  private static final Form POUCH_SIZE =
+      Form.written("length x width x thickness", List.of("120 x 80 x 20 mm", "6 x 4 x 3/4 in"));
+
   private static final Form DATE_TIME =
       Form.called(
           "date and time",
@@ -651,7 +654,7 @@ final class Vocabulary {
               Key.optional("lasting", DURATION, "how long it gives its watts", "for `watts` alone"),
               Key.required(
                   "contents", Form.of(Quantity.MASS, "100 g"), "mass of what is in the pouch"),
-              Key.required("size", SIZE, "length, width and thickness of the pouch")),
+              Key.required("size", POUCH_SIZE, "its outer size")),
           Map.of());
 
   private static final Form WARMER_ON =
@@ -728,7 +731,7 @@ final class Vocabulary {
                           + " face or container",
                       "gel pack on lid"),
                   "what is in it, and what it is on"),
-              Key.required("size", SIZE, "length, width and thickness"),
+              Key.required("size", POUCH_SIZE, "its outer size"),
               Key.optional(
                   "mass",
                   Form.of(Quantity.MASS, "350 g"),
@@ -846,7 +849,14 @@ final class Vocabulary {
                   "what fills the room between walls, containers, warmers and packs"),
               Key.optional("cup", CUP, "the container of this packing", "as in the scenario"),
               Key.optional(
-                  "containers", CONTAINERS, "the containers of this packing", "as in the scenario"),
+                  "containers",
+                  Form.either(
+                      CONTAINERS,
+                      Form.written(
+                          "`as in` and the name of an earlier packing",
+                          List.of("as in small box"))),
+                  "the containers of this packing",
+                  "as in the scenario"),
               Key.preset("gap", LENGTH, "room between containers side by side", "10 mm", ASSUMED)
                   .where("with several containers"),
               Key.optional(

@@ -61,7 +61,9 @@ public final class MappingNode implements Node {
 
   @Override
   public SequenceNode asSequence() {
-    throw fail("must be a list, each item of which begins with '- ', not " + kind());
+    throw fail(
+        "must be a list: begin each item with '- ', or put it into brackets as in [{key: value}]; it is "
+            + kind());
   }
 
   /**

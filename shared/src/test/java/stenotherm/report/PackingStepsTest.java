@@ -35,8 +35,7 @@ class PackingStepsTest {
                             : "cup: {size: 100 x 80 x 60 mm, position: [10 mm, 0 mm, 30 mm]}\n")
                 + packing.indent(2));
     Parcel parcel = scenario.packings().get(0);
-    return new PackingSteps(
-        parcel, Optional.ofNullable(scenario.cartons().get(parcel.name())), figures);
+    return new PackingSteps(parcel, scenario.carton(parcel), none -> false, figures);
   }
 
   @Test
@@ -230,13 +229,17 @@ class PackingStepsTest {
             """);
     Parcel parcel = scenario.packings().get(0);
     String steps =
-        String.join("\n", new PackingSteps(parcel, Optional.empty(), Figures.METRIC).sentences());
+        String.join(
+            "\n",
+            new PackingSteps(parcel, Optional.empty(), none -> false, Figures.METRIC).sentences());
     assertTrue(
         steps.contains(
             "Set 'cup' (120 mm across and 80 mm high inside), with 8 holes of 2 mm in its lid, on"),
         steps);
     String tape =
-        String.join("\n", new PackingSteps(parcel, Optional.empty(), Figures.US).sentences());
+        String.join(
+            "\n",
+            new PackingSteps(parcel, Optional.empty(), none -> false, Figures.US).sentences());
     assertTrue(
         tape.contains(
             "Set 'cup' (4 3/4 in across and 3 1/8 in high inside), with 8 holes of 5/64 in in its lid, on"),
@@ -280,11 +283,34 @@ class PackingStepsTest {
     assertTrue(warm.contains("It goes in at 30 °C. If its pouch leaks"), warm);
   }
 
+  @Test
+  void aWarmerThatMaySoftenItsFoamGetsCartonBetween() {
+    Parcel parcel =
+        scenario("cup: 120 x 80 mm", "fill: shredded paper, warmer: 40 hour warmer on lid")
+            .packings()
+            .get(0);
+    String told =
+        String.join(
+            "\n",
+            new PackingSteps(parcel, Optional.empty(), each -> true, Figures.METRIC).sentences());
+    assertTrue(
+        told.contains(
+            "in its middle. Put a piece of carton between it and the foam, which may soften. No"
+                + " tape on its film"),
+        told);
+  }
+
   private static String around(String cup, String packing) {
-    Scenario scenario =
-        ScenarioReader.read(
-            "around.yaml",
-            """
+    Parcel parcel = scenario(cup, packing).packings().get(0);
+    return String.join(
+        "\n",
+        new PackingSteps(parcel, Optional.empty(), none -> false, Figures.METRIC).sentences());
+  }
+
+  private static Scenario scenario(String cup, String packing) {
+    return ScenarioReader.read(
+        "around.yaml",
+        """
             format: 1
             title: Around
             animal: leopard gecko, 10 g
@@ -292,9 +318,6 @@ class PackingStepsTest {
             journey: overnight by air, 28 to 45 °F
             packings: [{name: box, box: 260 x 230 x 214 mm, foam: EPS 20 20 mm, %s}]
             """
-                .formatted(cup, packing));
-    Parcel parcel = scenario.packings().get(0);
-    return String.join(
-        "\n", new PackingSteps(parcel, Optional.empty(), Figures.METRIC).sentences());
+            .formatted(cup, packing));
   }
 }

@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
@@ -58,6 +59,40 @@ class PastedShipmentTest {
       assertEquals(before.outer().size(axis) + 0.0381, after.outer().size(axis), 1e-9, block);
       assertEquals(before.cavity().size(axis), after.cavity().size(axis), 1e-9, block);
     }
+  }
+
+  /** What the file has for all packings needs no word; what one has of its own does. */
+  @Test
+  void containersOfAPackingGoWithIt() {
+    assertFalse(pasted(new Remedy.HalfTaped()).packing().contains("containers"));
+    String own =
+        SCENARIO
+            .replace("cup: 16 oz deli cup\n", "")
+            .replace("box: 9 in", "containers: [{size: 16 oz deli cup, holes: none}], box: 9 in");
+    Scenario read = ScenarioReader.read("own.yaml", own);
+    Parcel before = read.packings().get(0);
+    String block =
+        PastedShipment.of(new Remedy.HalfTaped(), before, read.journey(), read)
+            .orElseThrow()
+            .packing();
+    assertTrue(block.endsWith("    containers: 'as in cube'\n"), block);
+    Parcel after = ScenarioReader.read("pasted", own + block).packings().get(1);
+    assertEquals(before.containers(), after.containers());
+    String holed =
+        PastedShipment.of(new Remedy.HolesInLids(), before, read.journey(), read)
+            .orElseThrow()
+            .packing();
+    assertTrue(holed.contains("# with the containers, in each cup or vial that has less"), holed);
+    String measured =
+        own.replace(
+            "on lid}\n",
+            "on lid, measured: {foam conductivity: 0.036 (0.034 to 0.038) W/(m K)}}\n");
+    Scenario told = ScenarioReader.read("measured.yaml", measured);
+    String with =
+        PastedShipment.of(new Remedy.HalfTaped(), told.packings().get(0), told.journey(), told)
+            .orElseThrow()
+            .packing();
+    assertTrue(with.endsWith("    # with what was measured of 'cube'\n"), with);
   }
 
   @Test

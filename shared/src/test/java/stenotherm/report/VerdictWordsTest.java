@@ -176,12 +176,17 @@ class VerdictWordsTest {
     assertTrue(odds.notTooCold().within() < 0.95, "so often that a reader asks when");
     double median = odds.typicallyOutside().orElseThrow();
     assertTrue(median > 0 && median <= odds.outside(1), "median " + median);
+    double beyond = odds.typicallyBeyond(true).orElseThrow();
+    assertTrue(beyond > 0 && beyond < -odds.coldMargin(0.001), "beyond " + beyond);
+    assertTrue(odds.typicallyBeyond(false).isEmpty(), "never too hot");
     assertTrue(
         told.endsWith(
-            "or less on one journey of twenty. Where it leaves its temperatures, that typically"
-                + " lasts "
+            "or less on one journey of twenty. On a journey that is too cold for it, it is typically"
+                + " too cold for "
                 + Words.hours(median)
-                + " h."),
+                + " h in all, at worst by "
+                + Figures.METRIC.difference(beyond)
+                + "."),
         told);
   }
 
@@ -579,9 +584,9 @@ class VerdictWordsTest {
   }
 
   private static final String ELSEWHERE =
-      " Write map before the file's name, and the same program tells with which weather this does"
-          + " better; write search, and it looks through hundreds of other boxes, foams and warmers."
-          + " Each takes minutes.";
+      " Or wait for other weather: write map before the file's name, and the same program tells with"
+          + " which lows this does better; write search, and it looks through hundreds of other"
+          + " boxes, foams and warmers. Each takes minutes.";
 
   /** Where nothing likely holds, the headline tells what was tried; else nothing was. */
   @Test

@@ -395,6 +395,57 @@ class KeepersFilesTest {
     assertTrue(parcel.warmers().get(0).placement() instanceof Placement.InCavity);
   }
 
+  /** Nobody writes the same cups twice to compare two boxes. */
+  @Test
+  void aPackingMayHaveTheContainersOfAnEarlierOne() {
+    String file =
+        """
+        format: 1
+        title: Two boxes
+        journey: {template: overnight by air, lows/highs: 10 to 20 °C}
+        packings:
+          - name: small
+            box: 12 x 9 x 6 in carton
+            foam: EPS 20 19 mm
+            fill: shredded paper
+            containers:
+              - {name: a, size: 4 oz deli cup, animal: "regal jumping spider, 0.2 g"}
+              - {name: b, size: 4 oz deli cup, animal: "regal jumping spider, 0.2 g"}
+          - {name: large, box: 14 x 11 x 8 in carton, foam: EPS 20 38 mm, fill: shredded paper%s}
+          - {name: third, box: 14 x 11 x 8 in carton, foam: EPS 20 38 mm, fill: none%s}
+        """;
+    List<Parcel> packings =
+        read(file.formatted(", containers: as in small", ", containers: as in large")).packings();
+    assertEquals(packings.get(0).containers(), packings.get(1).containers());
+    assertEquals(packings.get(0).containers(), packings.get(2).containers());
+    String none =
+        assertThrows(TextFormatException.class, () -> read(file.formatted("", "")))
+            .faults()
+            .get(0)
+            .getMessage();
+    assertTrue(
+        none.endsWith(
+            "packings[1] (large): has neither cup nor containers, and the file has none for all"
+                + " packings; write for example containers: as in small"),
+        none);
+    String unknown =
+        assertThrows(
+                TextFormatException.class,
+                () -> read(file.formatted(", containers: as in smal", ", containers: as in small")))
+            .getMessage();
+    assertTrue(unknown.contains("Did you mean 'small'"), unknown);
+    String twice =
+        assertThrows(
+                TextFormatException.class,
+                () ->
+                    read(
+                        file.formatted(
+                            ", cup: 16 fl oz, containers: as in small",
+                            ", containers: as in small")))
+            .getMessage();
+    assertTrue(twice.endsWith("cannot be given together with cup"), twice);
+  }
+
   @Test
   void whoGivesTheAmbientOfEveryLegNeedsNoWeather() {
     Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);

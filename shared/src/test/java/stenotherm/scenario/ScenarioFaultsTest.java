@@ -266,7 +266,7 @@ class ScenarioFaultsTest {
         arguments(
             "warmer: 40 hour warmer on lid",
             "warmer: 40 hour warmer on floor",
-            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm (0.47 in); the cavity is 157.0 x 134.0 x 104.0 mm (6.18 x 5.28 x 4.09 in). No larger box helps: move what does not fit"),
+            "s.yaml:21:5: packings[0] (carton): 'warmer' overlaps 'cup' by 12.0 mm (0.47 in); the cavity is 157.0 x 134.0 x 104.0 mm (6.18 x 5.28 x 4.09 in). Here 'warmer' has room on lid or front. No larger box helps: move what does not fit"),
         arguments(
             "opened: 45 min before sealing",
             "opened: 45 min",

@@ -157,7 +157,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "foam: XPS 20 mm",
             "foam: {material: XPS}",
-            "s.yaml:10:11: packings[0].foam (panels): must be a list, each item of which begins with '- ', not lines of 'key: value'"),
+            "s.yaml:10:11: packings[0].foam (panels): must be a list: begin each item with '- ', or put it into brackets as in [{key: value}]; it is lines of 'key: value'"),
         arguments(
             "260 x 200 x 10 mm']",
             "10 mm']",
@@ -233,7 +233,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "offset: [10 mm, -5 mm]",
             "offset: [90 mm, 0 mm]",
-            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). It would fit into 308 x 200 x 185 mm (12.2 x 7.9 x 7.3 in) inside, such as a carton of 16 x 12 x 10 in or 40 x 30 x 30 cm"),
+            "s.yaml:8:5: packings[0] (panels): 'upper' sticks out of the cavity at the right by 24.0 mm (0.94 in); the cavity is 260.0 x 200.0 x 200.0 mm (10.24 x 7.87 x 7.87 in). Here 'upper' has room on lid or right. It would fit into 308 x 200 x 185 mm (12.2 x 7.9 x 7.3 in) inside, such as a carton of 16 x 12 x 10 in or 40 x 30 x 30 cm"),
         arguments(
             "offset: [10 mm, -5 mm]",
             "position: [10 mm, -5 mm]",
@@ -473,7 +473,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "delay: [1 h in road, 2 h in porch]",
             "delay: {road: 1 h}",
-            "s.yaml:11:10: journey.delay: must be a list, each item of which begins with '- ', not lines of 'key: value'"),
+            "s.yaml:11:10: journey.delay: must be a list: begin each item with '- ', or put it into brackets as in [{key: value}]; it is lines of 'key: value'"),
         arguments(
             "name: hub, at",
             "name: road, at",
@@ -769,11 +769,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, delay: 3 h in the hub}",
-            "s.yaml:6:71: journey.delay: there is no leg 'the hub'. Did you mean 'flight to the hub' or 'sorting hub'? The legs are waiting for collection, collection van, depot at the origin, loading beside the aircraft, flight to the hub, sorting hub, flight to the destination, unloading beside the aircraft, …"),
+            "s.yaml:6:71: journey.delay: there is no leg 'the hub'. Did you mean 'flight to the hub' or 'sorting hub'? The legs are waiting for collection, collection van, depot at the origin, loading beside the aircraft, flight to the hub, sorting hub, flight to the destination, unloading beside the aircraft, depot at the destination, delivery van, porch"),
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, delay: 3 h in sorting hubb}",
-            "s.yaml:6:71: journey.delay: there is no leg 'sorting hubb'. Did you mean 'sorting hub'? The legs are waiting for collection, collection van, depot at the origin, loading beside the aircraft, flight to the hub, sorting hub, flight to the destination, unloading beside the aircraft, depot at the desti…"),
+            "s.yaml:6:71: journey.delay: there is no leg 'sorting hubb'. Did you mean 'sorting hub'? The legs are waiting for collection, collection van, depot at the origin, loading beside the aircraft, flight to the hub, sorting hub, flight to the destination, unloading beside the aircraft, depot at the destination, delivery van, porch"),
         arguments(
             "animal: mourning gecko, 3 g\n",
             "",

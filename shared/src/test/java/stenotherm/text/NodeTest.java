@@ -67,7 +67,7 @@ class NodeTest {
     assertFault(
         "f:1:4: a: must be a list, not a single value", () -> root.require("a").asSequence());
     assertFault(
-        "f:3:4: c: must be a list, each item of which begins with '- ', not lines of 'key: value'",
+        "f:3:4: c: must be a list: begin each item with '- ', or put it into brackets as in [{key: value}]; it is lines of 'key: value'",
         () -> root.require("c").asSequence());
     assertFault("f:2:4: b: must be a single value, not a list", () -> root.require("b").asScalar());
     assertFault(
