@@ -101,6 +101,7 @@ class GivenComponentsTest {
         new Behaviour.Corrected(CORRECTION),
         new Behaviour.Voids(new FillLaw(0.03, 0.01, 0.9), 283),
         new Behaviour.Melts(MELTING),
+        new Behaviour.MeltsAsOneBody(MELTING, 2100, 2.2),
         Warmers.FORTY_HOUR,
         (IronPowder) Warmers.FORTY_HOUR.heat(),
         new AirFilm(1e-8, 0.01, AirFilm.Transport.FICK),

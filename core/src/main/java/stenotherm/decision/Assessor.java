@@ -400,6 +400,7 @@ public final class Assessor {
           new NumericalError(
               grids.error(),
               warmerError(coarse, all, animals),
+              NumericalError.ofMelting(parcel),
               grids.isOrdered(),
               GridCorrection.largest(holding) / 2,
               reductionError(nominal),

@@ -150,8 +150,7 @@ public final class OddsMap {
    * @param listener told what part of the work is done, of 1, on the calling thread or one that
    *     shares the work, one call at a time; may stop
    * @return the map
-   * @throws InvalidInputException if no container holds an animal, something melts in the parcel,
-   *     or journeys are not alike
+   * @throws InvalidInputException if no container holds an animal, or journeys are not alike
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
@@ -165,11 +164,7 @@ public final class OddsMap {
     Checks.given("journeys", journeys);
     Checks.given("settings", settings);
     Checks.given("listener", listener);
-    if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
-      throw new InvalidInputException(
-          "packing '" + parcel.name() + "'",
-          "has a pack that melts: thousands of journeys would take hours");
-    }
+    Checks.given("parcel", parcel);
     Work work = new Work(parcel, extent, journeys, settings, listener);
     List<Lows> all = extent.grid(extent.side());
     double nodesDone = work.ready + (1 - work.ready) * all.size() / (all.size() + CHECKED);

@@ -200,8 +200,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    * @param listener told what part of the work is done, of 1, on the calling thread or one that
    *     shares the work, one call at a time; may stop
    * @return what was found
-   * @throws InvalidInputException if nothing fits together, something in the packing melts, or an
-   *     ambient does not cover its time
+   * @throws InvalidInputException if nothing fits together, or an ambient does not cover its time
    * @throws CancellationException if the listener or an interrupt stopped it
    * @throws IllegalStateException if a run failed; the message says why
    */
@@ -228,11 +227,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       ProgressListener listener) {
     Checks.given("who is told first", first);
     Checks.given("settings", settings);
-    if (Checks.given("parcel", parcel).packs().stream().anyMatch(pack -> pack.pack().melts())) {
-      throw new InvalidInputException(
-          "packing '" + parcel.name() + "'",
-          "has a pack that melts: each candidate would take minutes; search without it");
-    }
+    Checks.given("parcel", parcel);
     if (!(wanted > 0 && wanted < 1)) {
       throw new InvalidInputException("wanted odds", wanted + " must be above 0 and below 1");
     }

@@ -145,8 +145,9 @@ public sealed interface Remedy {
         all.add(new WarmerOn(face));
       }
     }
-    if (parcel.packs().isEmpty()) {
-      all.add(new ChilledPack());
+    all.add(parcel.packs().isEmpty() ? new ChilledPack() : new NoPack());
+    if (parcel.packs().stream().anyMatch(FromRefrigerator::changes)) {
+      all.add(new FromRefrigerator());
     }
     if (parcel.warmers().stream().anyMatch(placed -> placed.placement().onWall().isPresent())) {
       all.add(new WarmerOffWall(WarmerOffWall.USUAL));
@@ -515,6 +516,64 @@ public sealed interface Remedy {
     }
   }
 
+  /** The packs left out. */
+  record NoPack() implements Remedy {
+    @Override
+    public String words(UnitWords units) {
+      return "leave out what is chilled";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.COLD;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(parcel.withPacks(List.of()), journey);
+    }
+  }
+
+  /** Packs chilled in a refrigerator, not frozen. */
+  record FromRefrigerator() implements Remedy {
+    private static final PackStart CHILLED = new PackStart.AtTemperature(ChilledPack.CHILLED);
+
+    /** Those that are frozen and that a refrigerator thaws. */
+    private static boolean changes(PlacedPack placed) {
+      return placed
+          .pack()
+          .contents()
+          .behaviour()
+          .fusion()
+          .filter(melting -> melting.range().high() < ChilledPack.CHILLED)
+          .filter(melting -> !placed.start().isLiquid(melting))
+          .isPresent();
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the pack from the refrigerator, not frozen";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.COLD;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<PlacedPack> thawed =
+          parcel.packs().stream()
+              .map(
+                  each ->
+                      changes(each)
+                          ? new PlacedPack(each.name(), each.pack(), each.placement(), CHILLED)
+                          : each)
+              .toList();
+      return new Shipment(parcel.withPacks(thawed), journey);
+    }
+  }
+
   /**
    * Another class of warmer; where there is none, one taped under the lid, opened as usual.
    *
@@ -611,10 +670,7 @@ public sealed interface Remedy {
     }
   }
 
-  /**
-   * Something cold under the lid that is not frozen. As it does not melt, odds take no longer than
-   * those of other changes; whether it chills the animal is for these to tell.
-   */
+  /** Something cold under the lid that is not frozen; odds tell whether it chills the animal. */
   record ChilledPack() implements Remedy {
     /** A quarter of a litre, flat [m]: assumed. */
     private static final Dimensions SIZE = new Dimensions(0.13, 0.10, 0.02);

@@ -83,19 +83,17 @@ public final class TestBox {
    * @param walls whether the conductivity of the walls is fitted as well; else it is held
    * @param settings mesh, solver and threads of the model
    * @return the box
-   * @throws InvalidInputException if a sensor is in no cup of the packing or outside the box, a
-   *     pack melts, so that each run would take seconds, or nothing is left to fit
+   * @throws InvalidInputException if a sensor is in no cup of the packing or outside the box, the
+   *     settings step every cell, so that each run would take seconds, or nothing is left to fit
    * @throws CancellationException if an interrupt stopped it
    */
   public static TestBox of(
       Parcel packing, LoggerTrace trace, boolean walls, TransitSettings settings) {
     Checks.given("trace", trace);
     Parcel parcel = unmeasured(Checks.given("packing", packing).withoutAnimals());
-    if (ParcelModel.stepsEveryCell(parcel, settings)) {
+    if (ParcelModel.stepsEveryCell(settings)) {
       throw new InvalidInputException(
-          "packing '" + parcel.name() + "'",
-          "has a pack that can melt, so that each of hundreds of runs would take seconds; test the"
-              + " box without packs");
+          "settings", "step every cell, so that each of hundreds of runs would take seconds");
     }
     List<LoggerQuantity> quantities = LoggerQuantity.of(parcel, walls);
     if (quantities.isEmpty()) {

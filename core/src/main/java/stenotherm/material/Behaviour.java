@@ -31,12 +31,22 @@ public sealed interface Behaviour {
   }
 
   /**
-   * Returns the melting range and the latent heat.
+   * Returns the melting range and the latent heat of a material each part of which melts by its own
+   * temperature.
    *
-   * @return nothing if it does not
+   * @return nothing if it does not melt, or {@linkplain MeltsAsOneBody as one body}
    */
   default Optional<Melting> phaseChange() {
     return Optional.empty();
+  }
+
+  /**
+   * Returns the melting range and the latent heat, however it melts.
+   *
+   * @return nothing if it does not
+   */
+  default Optional<Melting> fusion() {
+    return phaseChange();
   }
 
   /**
@@ -161,6 +171,49 @@ public sealed interface Behaviour {
     @Override
     public Optional<Melting> phaseChange() {
       return Optional.of(melting);
+    }
+  }
+
+  /**
+   * A material that melts as one body: by its mean temperature, which a source of heat in it keeps
+   * where its enthalpy has it. To a network it is a material that does not melt, with the
+   * properties of the liquid, which the material itself states.
+   *
+   * @param melting melting range, latent heat and the properties of the liquid
+   * @param solidSpecificHeat specific heat capacity of the solid [J/(kg K)], above 0
+   * @param solidConductivity conductivity of the solid [W/(m K)], above 0
+   */
+  record MeltsAsOneBody(Melting melting, double solidSpecificHeat, double solidConductivity)
+      implements Behaviour {
+    /**
+     * Checks the parts.
+     *
+     * @throws stenotherm.base.InvalidInputException if one is null or not above 0
+     */
+    public MeltsAsOneBody {
+      Checks.given("melting", melting);
+      Checks.positive("specific heat of the solid", solidSpecificHeat, "J/(kg K)");
+      Checks.positive("conductivity of the solid", solidConductivity, "W/(m K)");
+    }
+
+    @Override
+    public double conductivityRatio(double temperature) {
+      return 1;
+    }
+
+    @Override
+    public Optional<Melting> fusion() {
+      return Optional.of(melting);
+    }
+
+    /**
+     * The enthalpy of a body of this material.
+     *
+     * @param mass its mass [kg]
+     * @return the curve
+     */
+    public EnthalpyCurve curve(double mass) {
+      return new EnthalpyCurve(melting, mass, solidSpecificHeat);
     }
   }
 }

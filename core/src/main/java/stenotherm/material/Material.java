@@ -148,6 +148,26 @@ public record Material(
   }
 
   /**
+   * The same material with the properties of its liquid and another behaviour.
+   *
+   * @param melting how it melts
+   * @param other how the properties depend on temperature
+   * @return the changed material; its range of conductivity is as wide as that of the solid
+   */
+  public Material liquid(Melting melting, Behaviour other) {
+    double ratio = melting.liquidConductivity() / conductivity;
+    Range range = new Range(ratio * conductivityRange.low(), ratio * conductivityRange.high());
+    return new Material(
+        name,
+        melting.liquidConductivity(),
+        range,
+        density,
+        melting.liquidSpecificHeat(),
+        source,
+        other);
+  }
+
+  /**
    * Tells whether the conductivity depends on temperature.
    *
    * @return whether {@link #conductivityAt} does

@@ -10,6 +10,12 @@ package stenotherm.parcel;
  */
 public enum InnerHeat {
   /**
+   * Latent heat of packs that melt as one body, and what their solid holds less than their liquid:
+   * spread over the pack by volume. One source for each such pack, named by {@link #ofPack}.
+   */
+  PACKS,
+
+  /**
    * Each animal's own heat: spread over its tissue by volume. One source for each occupied
    * container, named by {@link #ofAnimal}.
    */
@@ -36,6 +42,16 @@ public enum InnerHeat {
    * warmer).
    */
   WALLS;
+
+  /**
+   * Names the source of the latent heat of a pack.
+   *
+   * @param pack the pack
+   * @return the name
+   */
+  public static String ofPack(PlacedPack pack) {
+    return pack.name() + " latent heat";
+  }
 
   /**
    * Names the source of an animal's own heat.

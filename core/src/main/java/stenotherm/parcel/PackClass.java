@@ -15,7 +15,8 @@ import stenotherm.material.Material;
  * <p>A value, thus thread-safe.
  *
  * @param name name
- * @param contents what is in it; it melts if its behaviour is {@link Behaviour.Melts}
+ * @param contents what is in it; it melts if its behaviour is {@link Behaviour.Melts} or {@link
+ *     Behaviour.MeltsAsOneBody}
  * @param size length, width and, as the height, the thickness of the flat pack
  * @param mass mass of the contents [kg], above 0
  * @param wrap resistance of unit area of pouch and wrapping [m2 K/W], 0 if bare
@@ -64,7 +65,22 @@ public record PackClass(
    * @return true if their behaviour is to melt
    */
   public boolean melts() {
-    return contents.behaviour().phaseChange().isPresent();
+    return contents.behaviour().fusion().isPresent();
+  }
+
+  /** The same pack, which melts as one body where it melts. */
+  PackClass asOneBody() {
+    return contents
+        .behaviour()
+        .phaseChange()
+        .map(
+            melting ->
+                contents.liquid(
+                    melting,
+                    new Behaviour.MeltsAsOneBody(
+                        melting, contents.specificHeat(), contents.conductivity())))
+        .map(one -> new PackClass(name, one, size, mass, wrap, source))
+        .orElse(this);
   }
 
   /** The contents, spread over the size of the pack. */

@@ -5,6 +5,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
 import stenotherm.conduction.InitialState;
+import stenotherm.material.EnthalpyCurve;
 import stenotherm.material.Melting;
 
 /**
@@ -49,6 +50,14 @@ public sealed interface PackStart {
   double temperatureOf(PackClass pack);
 
   /**
+   * Returns the enthalpy of a pack that starts like this.
+   *
+   * @param curve the pack's enthalpy curve
+   * @return its enthalpy at sealing [J]
+   */
+  double enthalpyOf(EnthalpyCurve curve);
+
+  /**
    * At a temperature away from its melting: frozen below, liquid above.
    *
    * @param temperature temperature of the whole pack [K]
@@ -65,7 +74,7 @@ public sealed interface PackStart {
 
     @Override
     public void requireFits(String field, PackClass pack) {
-      Optional<Melting> melting = pack.contents().behaviour().phaseChange();
+      Optional<Melting> melting = pack.contents().behaviour().fusion();
       if (melting.isPresent() && melting.get().range().contains(temperature)) {
         throw new InvalidInputException(
             field,
@@ -89,6 +98,11 @@ public sealed interface PackStart {
     @Override
     public double temperatureOf(PackClass pack) {
       return temperature;
+    }
+
+    @Override
+    public double enthalpyOf(EnthalpyCurve curve) {
+      return curve.enthalpy(temperature);
     }
   }
 
@@ -134,8 +148,13 @@ public sealed interface PackStart {
 
     @Override
     public double temperatureOf(PackClass pack) {
-      Range range = pack.contents().behaviour().phaseChange().orElseThrow().range();
+      Range range = pack.contents().behaviour().fusion().orElseThrow().range();
       return (range.low() + range.high()) / 2;
+    }
+
+    @Override
+    public double enthalpyOf(EnthalpyCurve curve) {
+      return curve.enthalpyAtFraction(liquidFraction);
     }
   }
 }

@@ -137,7 +137,7 @@ public record Parcel(
     NeededRoom room = room(containers, warmers, packs);
     Box cavity = cavity(name, outer, walls, room);
     List<Item> items = items(cavity, containers, warmers, packs);
-    checkNames(name, walls.blocks(outer), containers, items);
+    checkNames(name, walls.blocks(outer), containers, packs, items);
     checkWatched(name, containers, warmers);
     Optional<String> fault = NeededRoom.fault(cavity, items);
     if (fault.isPresent()) {
@@ -278,7 +278,11 @@ public record Parcel(
   }
 
   private static void checkNames(
-      String packing, List<Block> wallBlocks, List<Container> containers, List<Item> items) {
+      String packing,
+      List<Block> wallBlocks,
+      List<Container> containers,
+      List<PlacedPack> packs,
+      List<Item> items) {
     Set<String> reserved = new HashSet<>();
     reserved.add(FILL);
     wallBlocks.forEach(block -> reserved.add(block.name()));
@@ -294,6 +298,7 @@ public record Parcel(
       container.occupant().ifPresent(who -> names.add(container.animalBlock()));
       names.add(InnerHeat.ofBedding(container));
     }
+    packs.forEach(pack -> names.add(InnerHeat.ofPack(pack)));
     Set<String> seen = new HashSet<>();
     for (String each : names) {
       if (reserved.contains(each)) {
@@ -442,6 +447,16 @@ public record Parcel(
    */
   public Parcel withPacks(List<PlacedPack> other) {
     return new Parcel(name, outer, walls, filling, containers, warmers, other, openings);
+  }
+
+  /**
+   * The same packing, in which each pack that melts does so as one body: by its mean temperature,
+   * with a source of heat in it that {@link InnerHeat#PACKS} adds to a network.
+   *
+   * @return the changed parcel; equal to this one if nothing melts part by part
+   */
+  public Parcel withPacksAsBodies() {
+    return withPacks(packs.stream().map(PlacedPack::asOneBody).toList());
   }
 
   /**
@@ -650,12 +665,16 @@ public record Parcel(
   /**
    * Returns what heats inside this parcel beside its warmers.
    *
-   * @return all kinds; no ventilation where the contents leave no air between them and the walls
+   * @return all kinds; no ventilation where the contents leave no air between them and the walls,
+   *     none of packs where none melts as one body
    */
   public Set<InnerHeat> innerHeat() {
     Set<InnerHeat> kinds = EnumSet.allOf(InnerHeat.class);
     if (airVolume() <= ROUND_OFF) {
       kinds.remove(InnerHeat.VENTILATION);
+    }
+    if (packs.stream().noneMatch(pack -> pack.oneBody().isPresent())) {
+      kinds.remove(InnerHeat.PACKS);
     }
     return kinds;
   }

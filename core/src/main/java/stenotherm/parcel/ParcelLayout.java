@@ -105,6 +105,10 @@ final class ParcelLayout {
 
   private void addSources(HeatNetworkBuilder network, InnerHeat kind) {
     switch (kind) {
+      case PACKS ->
+          parcel.packs().stream()
+              .filter(pack -> pack.oneBody().isPresent())
+              .forEach(pack -> network.source(InnerHeat.ofPack(pack), Set.of(pack.name())));
       case ANIMALS -> parcel.occupied().forEach(each -> network.source(InnerHeat.ofAnimal(each)));
       case BEDDING -> {
         for (Container container : parcel.containers()) {

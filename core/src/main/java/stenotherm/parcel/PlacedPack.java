@@ -1,5 +1,6 @@
 package stenotherm.parcel;
 
+import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.InitialState;
@@ -37,12 +38,28 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
 
   /** Adds the pack's own state to that of the parcel. */
   InitialState addTo(InitialState state) {
-    return start.addTo(state, name);
+    return oneBody()
+        .map(body -> state.with(name, body.curve().temperature(body.atSealing())))
+        .orElseGet(() -> start.addTo(state, name));
+  }
+
+  /** The same pack, which melts as one body where it melts. */
+  PlacedPack asOneBody() {
+    return new PlacedPack(name, pack.asOneBody(), placement, start);
+  }
+
+  /**
+   * Tells how it melts as one body.
+   *
+   * @return how; empty if it does not melt, or part by part
+   */
+  public Optional<OneBody> oneBody() {
+    return OneBody.of(this);
   }
 
   /** Whether a pack that could melt has nothing left to melt. */
   boolean liquidAtSealing() {
-    return pack.contents().behaviour().phaseChange().filter(start::isLiquid).isPresent();
+    return pack.contents().behaviour().fusion().filter(start::isLiquid).isPresent();
   }
 
   /** Temperature at sealing [K]; of a partly melted pack the middle of its melting range. */

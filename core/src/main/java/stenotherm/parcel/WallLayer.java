@@ -24,9 +24,9 @@ public record WallLayer(Material material, double thickness) {
     requireSolid("layer of " + material.name(), material);
   }
 
-  /** Refuses what melts: only packs may, because only they are stepped cell by cell. */
+  /** Refuses what melts: only packs may. */
   static void requireSolid(String field, Material material) {
-    if (material.behaviour().phaseChange().isPresent()) {
+    if (material.behaviour().fusion().isPresent()) {
       throw new InvalidInputException(
           field, "'" + material.name() + "' melts, which only a pack may");
     }

@@ -8,10 +8,15 @@ import java.util.List;
  * @param rooms name of each room: empty for the air of the parcel, the names of lidded vessels
  * @param warmers names of the warmers of iron powder
  * @param heaters names of the heaters that follow a temperature, whose power is told [W]
+ * @param packs names of the packs that melt as one body, whose liquid part is told [-]
  * @param occupied names of the vessels with an animal, whose water is told that it gave off [kg]
  */
 record ClimateColumns(
-    List<String> rooms, List<String> warmers, List<String> heaters, List<String> occupied) {
+    List<String> rooms,
+    List<String> warmers,
+    List<String> heaters,
+    List<String> packs,
+    List<String> occupied) {
   /**
    * What is told of a room, in this order: mole fractions [-] and vapour over saturation at the
    * mean temperature of its air [-].
@@ -30,14 +35,14 @@ record ClimateColumns(
     GAIN
   }
 
-  /** Columns of all rooms, warmers, heaters and animals, and that of the pressure. */
+  /** Columns of all rooms, warmers, heaters, packs and animals, and that of the pressure. */
   int count() {
     return pressure() + 1;
   }
 
   /** Column of the pressure over that at sea level [-]. */
   int pressure() {
-    return warmerColumn(warmers.size()) + heaters.size() + occupied.size();
+    return firstPack() + packs.size() + occupied.size();
   }
 
   private int warmerColumn(int warmer) {
@@ -51,7 +56,17 @@ record ClimateColumns(
 
   /** Column of the water that the animal in a vessel gave off. */
   int ofWater(String vessel) {
-    return warmerColumn(warmers.size()) + heaters.size() + occupied.indexOf(vessel);
+    return firstPack() + packs.size() + occupied.indexOf(vessel);
+  }
+
+  private int firstPack() {
+    return warmerColumn(warmers.size()) + heaters.size();
+  }
+
+  /** Column of the liquid part of a pack; -1 if it does not melt as one body. */
+  int ofLiquid(String pack) {
+    int position = packs.indexOf(pack);
+    return position < 0 ? -1 : firstPack() + position;
   }
 
   /** Column of the power of a warmer; -1 if it is prescribed. */

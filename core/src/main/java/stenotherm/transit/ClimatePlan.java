@@ -13,7 +13,9 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.InnerHeat;
 import stenotherm.parcel.Occupant;
+import stenotherm.parcel.OneBody;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.WallLayer;
 import stenotherm.warmer.ControlledPower;
@@ -45,6 +47,7 @@ final class ClimatePlan {
   final List<Damp> damp = new ArrayList<>();
   final List<Pad> pads = new ArrayList<>();
   final List<Heater> heaters = new ArrayList<>();
+  final List<Melter> melters = new ArrayList<>();
   final Wall wall;
 
   /** What is told of rooms and warmers. */
@@ -128,6 +131,9 @@ final class ClimatePlan {
   /** A heater by the temperature that it watches. */
   record Heater(PlacedWarmer warmer, HeaterLaw law, int output, int input) {}
 
+  /** A pack that melts as one body, with the heat capacity of its block as liquid [J/K]. */
+  record Melter(OneBody body, double capacity, int output, int input) {}
+
   /**
    * The inner sides of the walls, on which water condenses: their area [m2], and the part of the
    * resistance from the middle of the innermost layer to the middle of the filling that lies in the
@@ -152,6 +158,7 @@ final class ClimatePlan {
     findRooms();
     findDamp();
     findPads();
+    findMelters();
     this.wall = wall(surface(0, 0));
     this.ventilation = ventilation(wall);
     this.columns =
@@ -159,6 +166,10 @@ final class ClimatePlan {
             rooms.stream().map(Room::name).toList(),
             pads.stream().map(pad -> pad.warmer().name()).toList(),
             heaters.stream().map(heater -> heater.warmer().name()).toList(),
+            parcel.packs().stream()
+                .filter(pack -> pack.oneBody().isPresent())
+                .map(PlacedPack::name)
+                .toList(),
             parcel.occupied().stream().map(Container::name).toList());
     for (Container container : parcel.occupied()) {
       Occupant who = container.occupant().orElseThrow();
@@ -260,6 +271,20 @@ final class ClimatePlan {
                 outputs.applyAsInt(watched.airBlock()),
                 inputs.applyAsInt(warmer.name())));
       }
+    }
+  }
+
+  private void findMelters() {
+    for (PlacedPack pack : parcel.packs()) {
+      pack.oneBody()
+          .ifPresent(
+              body ->
+                  melters.add(
+                      new Melter(
+                          body,
+                          body.curve().slope(1),
+                          outputs.applyAsInt(pack.name()),
+                          inputs.applyAsInt(InnerHeat.ofPack(pack)))));
     }
   }
 

@@ -24,8 +24,8 @@ import stenotherm.transit.TransitOutput.OutputQuantity;
  * milliseconds.
  *
  * <p>It spans the strongest principal directions of the states that a {@link ParcelModel} meets on
- * a few runs. {@link #error} tells how far it lies from that model on others. Where something
- * melts, each run steps every cell and takes seconds.
+ * a few runs. {@link #error} tells how far it lies from that model on others. Where the model steps
+ * every cell, so does each run, which takes seconds.
  *
  * <p>Experimental. Immutable, thus thread-safe: a run has the same bits on any thread, whatever ran
  * before.
@@ -327,7 +327,7 @@ public final class CondensedModel {
   /**
    * Tells whether each run steps every cell.
    *
-   * @return true where something melts
+   * @return true where the model that was condensed does
    */
   public boolean stepsEveryCell() {
     return small == null;

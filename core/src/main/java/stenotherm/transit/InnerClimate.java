@@ -68,8 +68,17 @@ final class InnerClimate {
   private final GasNetwork gases;
   private final Burner[] burners;
 
-  /** Power of the heaters that follow a temperature, constant over a step [W], by input. */
+  /**
+   * Power of the heaters that follow a temperature and of what melts, constant over a step [W], by
+   * input.
+   */
   private final double[] controlled;
+
+  /** Enthalpy of each pack that melts as one body [J]. */
+  private final double[] enthalpies;
+
+  /** Heat that each of them took from what surrounds it over the last step [W]. */
+  private final double[] taken;
 
   /** The same by heater, as its law has it, without the strength of this one. */
   private final double[] commanded;
@@ -232,6 +241,9 @@ final class InnerClimate {
     this.released = new double[inputs];
     this.controlled = new double[inputs];
     this.commanded = new double[plan.heaters.size()];
+    this.taken = new double[plan.melters.size()];
+    this.enthalpies =
+        plan.melters.stream().mapToDouble(melter -> melter.body().atSealing()).toArray();
     this.uptakes = new double[burners.length];
     this.breathed = new double[plan.rooms.size()];
     this.resting = new Metabolism[plan.residents.size()];
@@ -343,10 +355,35 @@ final class InnerClimate {
     }
   }
 
+  /**
+   * Keeps packs that melt as one body at the temperature of their enthalpy. What a pack takes from
+   * its surroundings goes on as over the last step; the power in it makes up for what its block,
+   * which holds heat as the liquid does, would take for the change of temperature.
+   */
+  private void melt(double duration) {
+    for (int m = 0; m < enthalpies.length; m++) {
+      ClimatePlan.Melter melter = plan.melters.get(m);
+      double later = enthalpies[m] + duration * taken[m];
+      double rise = melter.body().temperature(later, taken[m]) - now[melter.output()];
+      controlled[melter.input()] = melter.capacity() * rise / duration - taken[m];
+    }
+  }
+
+  /** What the packs have taken up in a step: all but what their sources gave. */
+  private void takeUp(double duration) {
+    for (int m = 0; m < enthalpies.length; m++) {
+      ClimatePlan.Melter melter = plan.melters.get(m);
+      double risen = melter.capacity() * (now[melter.output()] - before[melter.output()]);
+      taken[m] = risen / duration - controlled[melter.input()];
+      enthalpies[m] += duration * taken[m];
+    }
+  }
+
   /** Finds gases, conversion and powers at the end of a step that the engine takes afterwards. */
   void step(double from, double to) {
     control(from);
     double duration = to - from;
+    melt(duration);
     // not farther than the last step went: what settles within seconds does not go on so
     double reach = lastStep > 0 ? Math.min(1, duration / lastStep) : 0;
     for (int y = 0; y < next.length; y++) {
@@ -672,6 +709,9 @@ final class InnerClimate {
     for (ClimatePlan.Heater heater : plan.heaters) {
       row[at++] = controlled[heater.input()];
     }
+    for (int m = 0; m < enthalpies.length; m++) {
+      row[at++] = plan.melters.get(m).body().liquidFraction(enthalpies[m], taken[m]);
+    }
     for (ClimatePlan.Resident resident : plan.residents) {
       double left = gases.water(resident.wet().surface()) * Gas.WATER_VAPOUR.molarMass();
       row[at++] = resident.water() - left;
@@ -696,6 +736,7 @@ final class InnerClimate {
     before = now;
     now = spare;
     readMeans();
+    takeUp(duration);
     lastStep = duration;
     breathe(engine.time());
   }

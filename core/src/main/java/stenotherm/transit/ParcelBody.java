@@ -226,7 +226,7 @@ final class ParcelBody {
     }
     for (PlacedPack pack : parcel.packs()) {
       put(all, MEAN, pack.name(), name -> new Probe.Mean(name, pack.name()));
-      if (pack.pack().melts()) {
+      if (pack.pack().melts() && pack.oneBody().isEmpty()) {
         put(all, LIQUID_FRACTION, pack.name(), name -> new Probe.LiquidFraction(name, pack.name()));
       }
     }
@@ -407,9 +407,10 @@ final class ParcelBody {
         .toArray();
   }
 
-  /** Heat sources of milliwatts: all but the warmers. */
+  /** Heat sources of milliwatts: all but the warmers and packs that melt. */
   List<String> weakSources() {
-    return sources.subList(parcel.warmers().size(), sources.size());
+    int strong = parcel.warmers().size() + climate.melters.size();
+    return sources.subList(strong, sources.size());
   }
 
   int inputCount() {

@@ -48,8 +48,9 @@ import stenotherm.transit.TransitOutput.OutputQuantity;
  * <p>Each run finds its own coefficients by going through the journey a few times on the model;
  * nothing that one run learns reaches another.
  *
- * <p>A parcel in which something melts, or whose settings ask for it, is stepped cell by cell: the
- * model then holds nothing but the grid, and a run takes seconds.
+ * <p>A pack that melts does so as one body: by its mean temperature. A parcel whose settings ask
+ * for it is stepped cell by cell, each of which then melts by its own temperature: the model then
+ * holds nothing but the grid, and a run takes seconds.
  *
  * <p>Experimental. Immutable, thus thread-safe: a run has the same bits on any thread, whatever ran
  * before.
@@ -233,7 +234,7 @@ public final class ParcelModel {
   }
 
   private static ParcelModel of(
-      Parcel parcel,
+      Parcel stated,
       List<Journey> journeys,
       TransitSettings settings,
       ModelScope scope,
@@ -241,12 +242,13 @@ public final class ParcelModel {
       @Nullable ReducedParcel known,
       ListenerGuard listener) {
     Checks.given("scope", scope);
-    Checks.given("parcel", parcel);
+    Checks.given("parcel", stated);
     Checks.given("settings", settings);
     if (Checks.given("journeys", journeys).isEmpty()) {
       throw new InvalidInputException("journeys", "there is none; a model needs at least one");
     }
-    Optional<String> reason = reasonForCells(parcel, settings);
+    Optional<String> reason = reasonForCells(settings);
+    Parcel parcel = reason.isEmpty() ? stated.withPacksAsBodies() : stated;
     if (reason.isEmpty()) {
       MeshControl mesh = settings.mesh();
       mesh.budget().requireReducible(RectilinearGrid.size(parcel.layout(), mesh));
@@ -328,7 +330,8 @@ public final class ParcelModel {
    * @throws IOException if reading fails
    */
   public static ParcelModel read(DataInput in, Parcel parcel) throws IOException {
-    StoredParcel.Read read = StoredParcel.read(in, Checks.given("parcel", parcel));
+    StoredParcel.Read read =
+        StoredParcel.read(in, Checks.given("parcel", parcel).withPacksAsBodies());
     StoredParcel.Content content = read.content();
     ReducedParcel reduced = content.reduced();
     boolean whole = !content.scope().isMeansAlone();
@@ -353,26 +356,16 @@ public final class ParcelModel {
   /**
    * Tells whether every cell of a packing would be stepped, without building anything.
    *
-   * @param parcel the packing
    * @param settings mesh, time steps and solver
    * @return false if there would be a reduced model
    */
-  public static boolean stepsEveryCell(Parcel parcel, TransitSettings settings) {
-    return reasonForCells(Checks.given("parcel", parcel), Checks.given("settings", settings))
-        .isPresent();
+  public static boolean stepsEveryCell(TransitSettings settings) {
+    return reasonForCells(Checks.given("settings", settings)).isPresent();
   }
 
-  private static Optional<String> reasonForCells(Parcel parcel, TransitSettings settings) {
+  private static Optional<String> reasonForCells(TransitSettings settings) {
     if (settings.stepping().conductivities() == IntegratorSettings.Conductivities.LIVE) {
       return Optional.of("coefficients follow the temperatures");
-    }
-    List<String> melting =
-        parcel.packs().stream()
-            .filter(pack -> pack.pack().melts())
-            .map(pack -> "'" + pack.name() + "'")
-            .toList();
-    if (!melting.isEmpty()) {
-      return Optional.of(String.join(", ", melting) + " can melt");
     }
     return settings.solver() == Solver.FULL ? Optional.of("") : Optional.empty();
   }

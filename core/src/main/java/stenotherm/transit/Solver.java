@@ -7,9 +7,8 @@ package stenotherm.transit;
  */
 public enum Solver {
   /**
-   * A few modes, under coefficients that are constant within a stage. Where something melts, or
-   * coefficients are to follow the temperatures, every cell is stepped all the same; the result
-   * says so.
+   * A few modes, under coefficients that are constant within a stage. Where coefficients are to
+   * follow the temperatures, every cell is stepped all the same; the result says so.
    */
   REDUCED,
   /**

@@ -23,12 +23,11 @@ import stenotherm.parcel.Parcel;
  * few times, each time under the coefficients at the mean temperatures of the time before, until
  * they hardly change; {@link TransitResult#coefficientChange} says by how much they still would.
  *
- * <p>A parcel in which something melts runs on the full solver, as does any other if that is
- * {@linkplain TransitSettings#full asked for}. The full solver takes coefficients from its state as
- * a leg begins and a quarter of an hour, an hour and four hours later. With {@linkplain
- * TransitSettings#live live} coefficients conductivities follow the temperatures all the time,
- * films and air every five minutes, on the full solver. {@link TransitResult#engine} says which ran
- * and why.
+ * <p>A parcel runs on the full solver if that is {@linkplain TransitSettings#full asked for}. The
+ * full solver takes coefficients from its state as a leg begins and a quarter of an hour, an hour
+ * and four hours later. With {@linkplain TransitSettings#live live} coefficients conductivities
+ * follow the temperatures all the time, films and air every five minutes, on the full solver.
+ * {@link TransitResult#engine} says which ran and why.
  *
  * <p>Experimental. Stateless, thus thread-safe.
  */

@@ -191,7 +191,8 @@ public final class TransitResult {
    * @throws InvalidInputException if there is no such pack, or it does not melt
    */
   public double[] liquidFraction(String pack) {
-    return column(LIQUID_FRACTION, pack);
+    int ofBody = history.climate.columns.ofLiquid(pack);
+    return ofBody < 0 ? column(LIQUID_FRACTION, pack) : climate(ofBody);
   }
 
   /**
@@ -647,7 +648,7 @@ public final class TransitResult {
    * Tells what solved the heat equation and, where it is not what was asked for, why.
    *
    * @return for example "reduced model, 52 modes for 12,000 cells" or "full solver, 12,000 cells:
-   *     'gel pack' can melt"
+   *     coefficients follow the temperatures"
    */
   public String engine() {
     String cells = String.format(Locale.ROOT, "%,d cells", account.choice.cells());

@@ -500,7 +500,7 @@ class AssessorTest {
     assertTrue(most > 0.01, "a difference to be seen: " + most);
     assertEquals(1.25 * most, WARMED.error().warmer(), 0.01);
     assertEquals(0, MILD.error().warmer());
-    NumericalError error = new NumericalError(1, 16, true, 2, 4, 8);
+    NumericalError error = new NumericalError(1, 16, 0, true, 2, 4, 8);
     assertEquals(15, error.total());
   }
 

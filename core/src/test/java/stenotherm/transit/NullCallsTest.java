@@ -57,7 +57,7 @@ class NullCallsTest {
     calls.put(() -> Transit.run(PARCEL, JOURNEY, Variation.NOMINAL, null), "settings");
     calls.put(() -> Transit.run(PARCEL, JOURNEY, Variation.NOMINAL, SETTINGS, null), "listener");
     calls.put(() -> ParcelModel.of(PARCEL, (Journey) null, SETTINGS), "journey");
-    calls.put(() -> ParcelModel.stepsEveryCell(PARCEL, null), "settings");
+    calls.put(() -> ParcelModel.stepsEveryCell(null), "settings");
     calls.put(() -> model.run(null, Variation.NOMINAL), "journey");
     calls.put(() -> model.run(JOURNEY, null), "variation");
     calls.put(() -> model.run(JOURNEY, Variation.NOMINAL, null), "listener");

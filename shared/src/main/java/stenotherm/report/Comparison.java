@@ -137,7 +137,7 @@ public final class Comparison {
     double most = 1;
     for (Parcel packing : packings) {
       GridSize size = RectilinearGrid.size(packing.layout(), settings.mesh());
-      boolean stepped = ParcelModel.stepsEveryCell(packing, settings);
+      boolean stepped = ParcelModel.stepsEveryCell(settings);
       try {
         if (stepped) {
           budget.require(size);
@@ -184,24 +184,7 @@ public final class Comparison {
 
   /** Whether changes are tried: where even the best packing does not likely hold. */
   private static boolean wantsChange(Judged best) {
-    return leavesToBeDesired(best) && whyUntried(best).isEmpty();
-  }
-
-  static boolean leavesToBeDesired(Judged best) {
     return best.verdict().level().compareTo(Level.LIKELY) > 0;
-  }
-
-  /** Why changes are not tried on a packing; empty if they can be. */
-  static Optional<String> whyUntried(Judged best) {
-    return best.parcel().packs().stream()
-        .filter(pack -> pack.pack().melts())
-        .findFirst()
-        .map(
-            pack ->
-                "What would help was not tried: with a pack that melts, here '"
-                    + pack.name()
-                    + "', each change would take minutes. Write changes into the file as more"
-                    + " packings.");
   }
 
   private AssessmentSettings how(TransitSettings transit) {

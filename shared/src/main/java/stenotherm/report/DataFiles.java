@@ -77,7 +77,6 @@ final class DataFiles {
               ArrayNode all = root.putArray("changes_tried");
               tried.changes().forEach(each -> addChange(all.addObject(), each, verdicts));
             });
-    verdicts.untried(report).ifPresent(why -> root.put("why_no_changes_tried", why));
     ArrayNode packings = root.putArray("packings");
     rows.forEach(row -> addRow(packings.addObject(), row, verdicts));
     Cautions.of(report).forEach(root.putArray("cautions")::add);
@@ -166,6 +165,9 @@ final class DataFiles {
     error.put("holding_coefficients", assessment.error().holding());
     error.put("reduction", assessment.error().reduction());
     error.put("condensation", assessment.error().condensation());
+    if (assessment.error().melting() > 0) {
+      error.put("melting", assessment.error().melting());
+    }
     if (row.hasWarmer()) {
       error.put("warmer", assessment.error().warmer());
     }

@@ -45,6 +45,14 @@ record HeatBalance(List<HeatShare> givers, List<HeatShare> takers) {
         .forEach(
             (block, heat) ->
                 stored.merge(things.getOrDefault(block, "walls and fill"), heat, Double::sum));
+    // what a source in a pack gives is what the pack takes up less
+    Map<String, Double> sources = new LinkedHashMap<>(ledger.sources());
+    for (PlacedPack pack : row.parcel().packs()) {
+      Double given = sources.remove(InnerHeat.ofPack(pack));
+      if (given != null) {
+        stored.merge(pack.name(), -given, Double::sum);
+      }
+    }
     Set<String> melting =
         row.parcel().packs().stream()
             .filter(pack -> pack.pack().melts() && meltsOnTheWay(row, pack.name()))
@@ -53,17 +61,15 @@ record HeatBalance(List<HeatShare> givers, List<HeatShare> takers) {
     Map<String, Double> givers = new LinkedHashMap<>();
     Map<String, Double> takers = new LinkedHashMap<>();
     Map<String, Ways> inner = inner(row.parcel());
-    ledger
-        .sources()
-        .forEach(
-            (name, heat) -> {
-              Ways ways = inner.getOrDefault(name, new Ways(name, "into " + name));
-              if (heat > 0) {
-                givers.merge(ways.giving, heat, Double::sum);
-              } else {
-                takers.merge(ways.taking, -heat, Double::sum);
-              }
-            });
+    sources.forEach(
+        (name, heat) -> {
+          Ways ways = inner.getOrDefault(name, new Ways(name, "into " + name));
+          if (heat > 0) {
+            givers.merge(ways.giving, heat, Double::sum);
+          } else {
+            takers.merge(ways.taking, -heat, Double::sum);
+          }
+        });
     through.forEach(
         (side, heat) -> {
           if (heat > 0) {

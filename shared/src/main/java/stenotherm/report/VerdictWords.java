@@ -189,7 +189,6 @@ record VerdictWords(Words words) {
     } else {
       all.add(grounds(rows));
       change.ifPresent(all::add);
-      untried(report).ifPresent(all::add);
     }
     if (change.isPresent() && !isEnough(report)) {
       all.add(ELSEWHERE);
@@ -217,14 +216,6 @@ record VerdictWords(Words words) {
                     .best()
                     .map(best -> helping(best, tried.changes().size()))
                     .orElseGet(() -> noneHelps(tried.changes())));
-  }
-
-  /** Why no changes were tried where some would have been, were it not for a pack. */
-  Optional<String> untried(ComparisonReport report) {
-    Judged best = Judged.best(report.rows());
-    return report.changes().isEmpty() && Comparison.leavesToBeDesired(best)
-        ? Comparison.whyUntried(best)
-        : Optional.empty();
   }
 
   /** Only the changes that promise most have odds: of the others nothing is known. */

@@ -14,14 +14,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
-import stenotherm.base.Range;
 import stenotherm.base.Source;
 import stenotherm.base.Temperatures;
 import stenotherm.grid.Box;
 import stenotherm.material.AirLayer;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
-import stenotherm.material.Melting;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
@@ -381,11 +379,12 @@ final class PackingReader {
     faults.throwIfAny();
     ScalarNode startNode = section.require("start").asScalar();
     PackStart start = start(startNode);
-    Material contents =
-        unfrozen(
-            Layers.material(placed.kind(), EverydayWords.PACK, section.assumptions()),
-            start,
-            section.assumptions());
+    Material contents = Layers.material(placed.kind(), EverydayWords.PACK, section.assumptions());
+    if (contents.equals(Materials.WATER)
+        && start instanceof PackStart.AtTemperature at
+        && at.temperature() < Temperatures.fromCelsius(0)) {
+      throw startNode.fail("is below the freezing point of water; frozen water is called ice pack");
+    }
     Size extents = section.require("size").asScalar().size();
     Dimensions size =
         section.node().locate(() -> new Dimensions(extents.x(), extents.y(), extents.z()));
@@ -406,37 +405,6 @@ final class PackingReader {
                     wrap,
                     Source.assumed("size and mass as the scenario file gives them")));
     return startNode.locate(() -> new PlacedPack(name, kind, placed.placement(), start));
-  }
-
-  /**
-   * What begins liquid and freezes below 0 °C stays liquid: it is colder than any animal bears long
-   * before. Odds of what may melt take minutes.
-   */
-  private static Material unfrozen(Material contents, PackStart start, Assumptions assumptions) {
-    Optional<Melting> melting =
-        contents
-            .behaviour()
-            .phaseChange()
-            .filter(each -> each.range().high() <= Temperatures.fromCelsius(0))
-            .filter(start::isLiquid);
-    if (melting.isEmpty()) {
-      return contents;
-    }
-    assumptions.add(
-        "the "
-            + contents.name()
-            + " begins liquid and stays so: the heat that it would give off in freezing is left out,"
-            + " as animals are too cold before");
-    double conductivity = melting.get().liquidConductivity();
-    double ratio = conductivity / contents.conductivity();
-    Range range = contents.conductivityRange();
-    return new Material(
-        contents.name(),
-        conductivity,
-        new Range(ratio * range.low(), ratio * range.high()),
-        contents.density(),
-        melting.get().liquidSpecificHeat(),
-        contents.source());
   }
 
   private static PackStart start(ScalarNode node) {

@@ -488,23 +488,6 @@ class VerdictWordsTest {
     assertTrue(sentence.startsWith("What makes journeys differ most: " + most + " ("), sentence);
   }
 
-  /** Where changes would be tried but for a pack, that is said and why. */
-  @Test
-  void whyNothingWasTriedIsSaid() throws IOException {
-    Parcel iced = SCENARIO.packings().get(5);
-    VerdictWords words = new VerdictWords(new Words(Figures.METRIC, true));
-    String why = "What would help was not tried: with a pack that melts, here 'pack 1', each";
-    ComparisonReport gamble = report(judged(iced, Level.GAMBLE, 0.6));
-    assertTrue(words.headline(gamble).contains(why), words.headline(gamble));
-    JsonNode root = new ObjectMapper().readTree(DataFiles.summary(gamble));
-    assertTrue(root.get("why_no_changes_tried").asText().startsWith(why), root.toString());
-
-    for (Judged row : List.of(judged(iced, Level.LIKELY, 0.9), judged(BARE, Level.GAMBLE, 0.6))) {
-      assertFalse(words.headline(report(row)).contains("not tried"));
-      assertFalse(DataFiles.summary(report(row)).contains("why_no_changes_tried"));
-    }
-  }
-
   @Test
   void theSummaryHasLevelAndOdds() throws IOException {
     List<Judged> rows = List.of(judged(BARE, Level.GAMBLE, 0.6), judged(BIG, Level.DO_NOT, 0.3));

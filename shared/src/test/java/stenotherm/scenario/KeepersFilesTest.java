@@ -26,7 +26,6 @@ import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.Parcel;
-import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.Placement;
 import stenotherm.text.TextFormatException;
 import stenotherm.words.Units;
@@ -52,30 +51,6 @@ class KeepersFilesTest {
       return files.sorted().toList();
     } catch (IOException fault) {
       throw new UncheckedIOException(fault);
-    }
-  }
-
-  /** Odds of what may melt take minutes; gel from a refrigerator does not. */
-  @ParameterizedTest
-  @CsvSource({
-    "gel pack, 4 °C, false",
-    "gel pack, -18 °C, true",
-    "n-tetradecane, 12 °C, true",
-    "gel pack, 40 % liquid, true"
-  })
-  void aGelPackThatBeginsLiquidStaysSo(String pack, String start, boolean melts) {
-    String packs =
-        "packs: [{pack: %s on lid, size: 60 x 40 x 10 mm, start: %s}]".formatted(pack, start);
-    Scenario scenario = read(ScenarioFiles.with(ScenarioFiles.METRIC, "packs: none", packs));
-    PlacedPack cold = scenario.packings().get(0).packs().get(0);
-    assertEquals(melts, cold.pack().melts());
-    assertEquals(pack, cold.pack().contents().name());
-    boolean told =
-        scenario.assumptions().stream()
-            .anyMatch(each -> each.contains("begins liquid and stays so"));
-    assertEquals(!melts, told);
-    if (!melts) {
-      assertEquals(0.55, cold.pack().contents().conductivity(), 1e-12, "of the liquid");
     }
   }
 

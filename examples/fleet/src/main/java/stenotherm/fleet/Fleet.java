@@ -251,7 +251,7 @@ public final class Fleet implements Callable<Integer> {
   private LaneTable read(CsvTable table) {
     Path beside = Path.of(lanes).getParent();
     Path folder = scenarios != null ? scenarios : beside != null ? beside : Path.of("");
-    return LaneTable.read(table, folder, transit(), this::isWanted);
+    return LaneTable.read(table, folder, this::isWanted);
   }
 
   private boolean isWanted(LocalDate day) {

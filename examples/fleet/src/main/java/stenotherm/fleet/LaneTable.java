@@ -19,15 +19,12 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import stenotherm.base.Suggestions;
-import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.text.CsvTable;
 import stenotherm.text.Faults;
 import stenotherm.text.ScalarNode;
 import stenotherm.text.TextFormatException;
-import stenotherm.transit.ParcelModel;
-import stenotherm.transit.TransitSettings;
 
 /**
  * The lanes that were asked for, looked at before anything is computed.
@@ -57,20 +54,17 @@ record LaneTable(
    *
    * @param table the table
    * @param folder where the scenario files lie
-   * @param settings how finely packings are computed
    * @param wanted tells the days of sealing that are wanted
    * @throws TextFormatException if a column is missing or unknown, a name is not one or occurs
    *     twice, a place has no recorded weather, a scenario cannot be read or computed, or no day is
    *     left; with all faults of the table
    */
-  static LaneTable read(
-      CsvTable table, Path folder, TransitSettings settings, Predicate<LocalDate> wanted) {
-    return new Reader(folder, settings, wanted).read(table);
+  static LaneTable read(CsvTable table, Path folder, Predicate<LocalDate> wanted) {
+    return new Reader(folder, wanted).read(table);
   }
 
   private static final class Reader {
     private final Path folder;
-    private final TransitSettings settings;
     private final Predicate<LocalDate> wanted;
     private final Map<String, String> texts = new LinkedHashMap<>();
     private final Map<String, Scenario> scenarios = new HashMap<>();
@@ -79,9 +73,8 @@ record LaneTable(
     /** Lanes that differ in their names alone have the same days. */
     private final Map<Lane, List<LocalDate>> known = new HashMap<>();
 
-    Reader(Path folder, TransitSettings settings, Predicate<LocalDate> wanted) {
+    Reader(Path folder, Predicate<LocalDate> wanted) {
       this.folder = folder;
-      this.settings = settings;
       this.wanted = wanted;
     }
 
@@ -182,15 +175,6 @@ record LaneTable(
       refused.add(file);
       String text = text(node, file);
       Scenario scenario = ScenarioReader.read(file, text);
-      for (Parcel packing : scenario.packings()) {
-        if (ParcelModel.stepsEveryCell(packing, settings)) {
-          throw node.fail(
-              "has the packing '"
-                  + packing.name()
-                  + "' with a pack that melts: each of its journeys takes seconds, too long for"
-                  + " many. Leave it out");
-        }
-      }
       texts.put(file, text);
       scenarios.put(file, scenario);
       return scenario;

@@ -97,17 +97,6 @@ class LaneTableTest {
   }
 
   @Test
-  void whatTakesSecondsForEachJourneyIsRefused() throws IOException {
-    Files.writeString(
-        folder.resolve("melts.yaml"),
-        Samples.SCENARIO
-            + "  - {name: cool, box: 11 x 11 x 10 in carton, foam: EPS 20 3/4 in, fill: shredded"
-            + " paper, packs: [{pack: gel pack on lid, size: 100 x 80 x 15 mm, start: -18 °C}]}\n");
-    String message = refused(Samples.HEAD + GOOD.replace("box.yaml", "melts.yaml"));
-    assertTrue(message.startsWith("lanes.csv:2:3: scenario: has the packing 'cool'"), message);
-  }
-
-  @Test
   void aFaultOfAScenarioIsToldInIt() throws IOException {
     Files.writeString(
         folder.resolve("wrong.yaml"), Samples.SCENARIO.replace("for: 4 h", "for: 4 hurs"));

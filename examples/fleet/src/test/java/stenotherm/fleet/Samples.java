@@ -65,7 +65,7 @@ final class Samples {
   }
 
   static LaneTable read(Path folder, String lanes) {
-    return LaneTable.read(CsvTable.parse("lanes.csv", lanes), folder, COARSE, EIGHT_DAYS);
+    return LaneTable.read(CsvTable.parse("lanes.csv", lanes), folder, EIGHT_DAYS);
   }
 
   static List<String> lines(String text) {
