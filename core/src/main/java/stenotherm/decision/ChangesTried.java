@@ -273,7 +273,8 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
         JUDGED,
         number -> {
           Candidate finalist = candidates.get(finalists.get(number));
-          judged[number] = few.odds(finalist.rough(), finalist.changed().journey(), one);
+          judged[number] =
+              few.odds(finalist.rough(), finalist.changed().journey(), one, FEW_POINTS);
         });
     for (int number = 0; number < judged.length; number++) {
       int place = finalists.get(number);
@@ -298,15 +299,15 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
 
   /** Judges by odds, mostly on a quarter of the usual number of journeys. */
   private record FewJourneys(CoarseOutlook.Missed missed, TwoJourneys two, WatchedWorkers workers) {
-    OddsByCause odds(ParcelModel rough, Journey journey, AssessmentSettings settings) {
+    OddsByCause odds(ParcelModel rough, Journey journey, AssessmentSettings settings, int points) {
       StudySettings usual = settings.study();
       return CoarseOutlook.odd(rough, journey, settings, missed)
           .odds(
               journey,
               usual,
               List.of(
-                  new JourneyStudy.InterimLook(FEW_POINTS, ChangesTried::isEnough),
-                  new JourneyStudy.InterimLook(2 * FEW_POINTS, Assessor::isSettled)),
+                  new JourneyStudy.InterimLook(points, ChangesTried::isEnough),
+                  new JourneyStudy.InterimLook(2 * points, Assessor::isSettled)),
               (done, total) -> workers.signal())
           .byCause();
     }
@@ -323,7 +324,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       return new TriedChange(
           change,
           two.look(rough, changed.journey()).seldom().tighter(),
-          Optional.of(odds(rough, changed.journey(), settings)));
+          Optional.of(odds(rough, changed.journey(), settings, 2 * FEW_POINTS)));
     }
   }
 
@@ -391,7 +392,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
               .findFirst();
       if (part instanceof Remedy.MoreRoom more && room.isPresent()) {
         Remedy.MoreRoom before = (Remedy.MoreRoom) all.get(room.getAsInt());
-        all.set(room.getAsInt(), new Remedy.MoreRoom(before.height() + more.height()));
+        all.set(room.getAsInt(), before.with(more));
       } else {
         all.add(part);
       }

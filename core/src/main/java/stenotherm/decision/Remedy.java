@@ -2,6 +2,7 @@ package stenotherm.decision;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import stenotherm.ambient.AirMovement;
@@ -137,6 +139,9 @@ public sealed interface Remedy {
       if (parcel.warmers().stream().noneMatch(placed -> placed.warmer().equals(each))) {
         all.add(new OtherWarmer(each));
       }
+    }
+    if (parcel.warmers().isEmpty()) {
+      all.add(new Both(new OtherWarmer(Warmers.FORTY_HOUR), new HalfTaped()));
     }
     for (Face face : Face.values()) {
       // on the floor a cup may come to lie on it
@@ -363,28 +368,30 @@ public sealed interface Remedy {
   }
 
   /**
-   * A higher box, with more fill between cups and the warmers under its lid.
+   * A higher, longer or wider box, with more fill between cups and the warmers on its lid or sides.
    *
-   * @param height by how much it is higher [m]
+   * @param along the axis along which there is more room
+   * @param more by how much [m]
    */
-  record MoreRoom(double height) implements Remedy {
-    /** Between warmer and cup [m]: 2 in, common practice, no source. */
+  record MoreRoom(Axis along, double more) implements Remedy {
+    /** What is to lie between a warmer and a cup [m]: 2 in, common practice, no source. */
     private static final double ENOUGH = 0.0508;
 
-    /** What a box is higher by comes in half inches [m]. */
+    /** What a box is larger by comes in half inches [m]. */
     private static final double STEP = 0.0127;
 
     /**
-     * Checks the height.
+     * Checks the room.
      *
      * @throws InvalidInputException if it is not above 0
      */
     public MoreRoom {
-      Checks.positive("more height", height, "m");
+      Checks.given("axis", along);
+      Checks.positive("more room", more, "m");
     }
 
     /**
-     * For warmers under the lid that lie too near to a cup.
+     * For warmers on the lid or a side that lie too near to a cup.
      *
      * @param parcel the packing
      * @param mostly whether most journeys show it: then as much as it takes until enough lies
@@ -392,29 +399,60 @@ public sealed interface Remedy {
      * @return the change; empty if no warmer is too near
      */
     static Optional<MoreRoom> before(Parcel parcel, boolean mostly) {
-      double lowest =
-          parcel.warmers().stream()
-              .filter(
-                  warmer ->
-                      warmer.placement() instanceof Placement.OnFace on && on.face() == Face.Z_MAX)
-              .mapToDouble(warmer -> parcel.layout().block(warmer.name()).box().at(Face.Z_MIN))
-              .min()
-              .orElse(Double.POSITIVE_INFINITY);
-      double highest =
+      return parcel.warmers().stream()
+          .filter(warmer -> warmer.placement() instanceof Placement.OnFace)
+          .map(warmer -> before(parcel, warmer, mostly))
+          .flatMap(Optional::stream)
+          .max(Comparator.comparingDouble(MoreRoom::more));
+    }
+
+    private static Optional<MoreRoom> before(Parcel parcel, PlacedWarmer warmer, boolean mostly) {
+      Face face = ((Placement.OnFace) warmer.placement()).face();
+      if (face == Face.Z_MIN) {
+        return Optional.empty();
+      }
+      Box pad = parcel.layout().block(warmer.name()).box();
+      double least =
           parcel.occupied().stream()
-              .mapToDouble(cup -> parcel.layout().block(cup.airBlock()).box().at(Face.Z_MAX))
-              .max()
-              .orElse(Double.NEGATIVE_INFINITY);
+              .mapToDouble(cup -> distance(face, pad, parcel.room(cup)))
+              .min()
+              .orElse(ENOUGH);
+      // a box that is longer grows at both ends: half of it comes to lie before the warmer
+      double share = face.axis() == Axis.Z ? 1 : 0.5;
       // what lacks less than a tenth of a millimetre does not
-      double steps = Math.ceil((ENOUGH - (lowest - highest) - 1e-4) / STEP);
-      return steps > 0 ? Optional.of(new MoreRoom(mostly ? steps * STEP : STEP)) : Optional.empty();
+      double steps = Math.ceil((ENOUGH - least - 1e-4) / (share * STEP));
+      return steps > 0
+          ? Optional.of(new MoreRoom(face.axis(), mostly ? steps * STEP : STEP / share))
+          : Optional.empty();
+    }
+
+    /** With as much more as another one has, or the larger of two along different axes. */
+    MoreRoom with(MoreRoom other) {
+      if (other.along == along) {
+        return new MoreRoom(along, more + other.more);
+      }
+      return other.more > more ? other : this;
+    }
+
+    /** From the inner side of what lies on a face to a cup. */
+    private static double distance(Face face, Box pad, Box cup) {
+      return face.isMax()
+          ? pad.at(face.opposite()) - cup.at(face)
+          : cup.at(face) - pad.at(face.opposite());
     }
 
     @Override
     public String words(UnitWords units) {
+      String larger =
+          switch (along) {
+            case X -> " longer";
+            case Y -> " wider";
+            case Z -> " higher";
+          };
       return "the box "
-          + units.length(height)
-          + " higher inside, with more fill between warmer and cup";
+          + units.length(more)
+          + larger
+          + " inside, with more fill between warmer and cup";
     }
 
     @Override
@@ -424,7 +462,7 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      return new Shipment(enclosed(parcel, parcel.walls(), height), journey);
+      return new Shipment(enclosed(parcel, parcel.walls(), along, more), journey);
     }
   }
 
@@ -451,14 +489,16 @@ public sealed interface Remedy {
       }
       walls.put(face, layers);
     }
-    return enclosed(parcel, new Walls(walls, parcel.walls().joints()), 0);
+    return enclosed(parcel, new Walls(walls, parcel.walls().joints()), Axis.Z, 0);
   }
 
-  /** The same contents within walls around its room, which may be higher by some more [m]. */
-  private static Parcel enclosed(Parcel parcel, Walls walls, double higher) {
-    Box room = parcel.cavity();
-    Dimensions inner =
-        new Dimensions(room.size(Axis.X), room.size(Axis.Y), room.size(Axis.Z) + higher);
+  /** The same contents within walls around its room, which may be larger along an axis [m]. */
+  private static Parcel enclosed(Parcel parcel, Walls walls, Axis along, double more) {
+    double[] room =
+        Arrays.stream(Axis.values())
+            .mapToDouble(axis -> parcel.cavity().size(axis) + (axis == along ? more : 0))
+            .toArray();
+    Dimensions inner = new Dimensions(room[0], room[1], room[2]);
     return new Parcel(
         parcel.name(),
         walls.around(inner),
@@ -840,6 +880,10 @@ public sealed interface Remedy {
    * @param without names of the legs after it, at least one
    */
   record Fetched(String depot, List<String> without) implements Remedy {
+    /** Legs from which a parcel can be fetched, by their names. */
+    private static final Pattern DEPOT =
+        Pattern.compile("(?i)\\b(?:depot|counter|station|facility|post office)\\b");
+
     /**
      * Checks the legs.
      *
@@ -864,7 +908,9 @@ public sealed interface Remedy {
           after.stream().allMatch(leg -> leg.surroundings().spread().outdoors() > 0);
       // a single wait outside is that of HandedOver
       boolean isKnown = after.size() == 1 && isOutside(after.get(0).surroundings());
-      return areInWeather && !isKnown
+      // nobody fetches a parcel from a trailer or an aircraft
+      boolean isDepot = DEPOT.matcher(legs.get(depot).name()).find();
+      return areInWeather && isDepot && !isKnown
           ? Optional.of(new Fetched(legs.get(depot).name(), after.stream().map(Leg::name).toList()))
           : Optional.empty();
     }

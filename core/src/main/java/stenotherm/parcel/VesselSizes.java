@@ -30,6 +30,10 @@ public final class VesselSizes {
   private static final double FLUID_DRAM = Volumes.US_FLUID_OUNCE / 8;
 
   /** A cup as its users call it; ounces of a cup are fluid ones. */
+  /** A cup whose volume is left out. */
+  private static final Pattern CUP_ALONE =
+      Pattern.compile("(?i)(?:deli|plastic|lidded|round)?\\s*(?:cup|container|tub)");
+
   private static final Pattern CUP =
       Pattern.compile(
           "(?i)([0-9]*\\.?[0-9]+)[\\s-]*(?:fl(?:uid)?\\.?\\s*)?(?:oz|ounces?)\\.?"
@@ -243,6 +247,13 @@ public final class VesselSizes {
     Matcher cup = CUP.matcher(stripped);
     if (cup.matches()) {
       return fluidOunceCup(Double.parseDouble(cup.group(1)), stripped);
+    }
+    if (CUP_ALONE.matcher(stripped).matches()) {
+      throw new InvalidInputException(
+          "vessel",
+          "\""
+              + stripped
+              + "\" may be of any size, write its volume before it, as in 16 oz deli cup");
     }
     return Suggestions.find("vessel", name, ALL, VesselSize::name);
   }

@@ -356,19 +356,46 @@ class ChangesTriedTest {
             - parcel.layout().block(parcel.occupied().get(0).airBlock()).box().at(Face.Z_MAX);
     assertEquals(0.036, gap, 1e-3, "too near");
     Remedy.MoreRoom step = Remedy.MoreRoom.before(parcel, false).orElseThrow();
-    assertEquals(0.0127, step.height(), 1e-12);
+    assertEquals(0.0127, step.more(), 1e-12);
     assertEquals(Optional.empty(), Remedy.MoreRoom.before(WARMED, true), "far enough");
     Remedy.MoreRoom all = Remedy.MoreRoom.before(parcel, true).orElseThrow();
     Parcel higher = all.applyTo(parcel, coldRoom(10, 285)).parcel();
-    assertEquals(parcel.outer().size(Axis.Z) + all.height(), higher.outer().size(Axis.Z), 1e-12);
+    assertEquals(parcel.outer().size(Axis.Z) + all.more(), higher.outer().size(Axis.Z), 1e-12);
     assertEquals(parcel.outer().size(Axis.X), higher.outer().size(Axis.X), 1e-12);
     double after =
         higher.layout().block(parcel.warmers().get(0).name()).box().at(Face.Z_MIN)
             - higher.layout().block(parcel.occupied().get(0).airBlock()).box().at(Face.Z_MAX);
-    assertEquals(gap + all.height(), after, 1e-9);
+    assertEquals(gap + all.more(), after, 1e-9);
     assertTrue(after > 0.0507 && after < 0.0508 + 0.0127, "enough: " + after);
     assertEquals(Optional.empty(), Remedy.MoreRoom.before(higher, true));
     assertEquals(Optional.empty(), Remedy.MoreRoom.before(parcel.withoutWarmers(), true));
+  }
+
+  /** A longer box grows at both ends, so that half of it comes to lie before a warmer on a side. */
+  @Test
+  void aBoxGetsLongerForAWarmerOnASide() {
+    Parcel parcel =
+        Packings.parcel(
+            List.of(Packings.cup("cup", new Position(-0.04, 0, 0))),
+            List.of(Packings.pad(Packings.steady(1), Face.X_MIN, Mounting.taped())));
+    double gap = besideTheCup(parcel);
+    assertTrue(gap > 0.01 && gap < 0.05, "too near: " + gap);
+    Remedy.MoreRoom all = Remedy.MoreRoom.before(parcel, true).orElseThrow();
+    assertEquals(Axis.X, all.along());
+    assertTrue(all.words(UNITS).contains(" longer inside"), all.words(UNITS));
+    Parcel longer = all.applyTo(parcel, coldRoom(10, 285)).parcel();
+    assertEquals(gap + all.more() / 2, besideTheCup(longer), 1e-9);
+    assertTrue(besideTheCup(longer) > 0.0507, "enough");
+    assertEquals(Optional.empty(), Remedy.MoreRoom.before(longer, true));
+    assertEquals(0.0254, Remedy.MoreRoom.before(parcel, false).orElseThrow().more(), 1e-12);
+    Remedy.MoreRoom step = new Remedy.MoreRoom(Axis.Z, 0.0127);
+    assertEquals(new Remedy.MoreRoom(Axis.Z, 0.0254), step.with(step));
+    assertEquals(all, step.with(all), "the larger one");
+  }
+
+  private static double besideTheCup(Parcel parcel) {
+    return parcel.room(parcel.occupied().get(0)).at(Face.X_MIN)
+        - parcel.layout().block(parcel.warmers().get(0).name()).box().at(Face.X_MAX);
   }
 
   @Test

@@ -81,7 +81,8 @@ public final class Cautions {
       // without its warmer a packing lacks less
       Stream<String> ofClimate =
           row.stripped() ? Stream.empty() : new ClimateWords(words).cautions(row).stream();
-      Stream<String> ofBurns = burns(row.assessment().odds().notBurnt(), words).stream();
+      Stream<String> ofBurns =
+          burns(row.assessment().odds().notBurnt(), row.hasWarmer(), words).stream();
       Stream.of(
               ofClimate,
               ofBurns,
@@ -136,7 +137,7 @@ public final class Cautions {
   }
 
   /** What a typical journey does not show: places in reach that get too hot on others. */
-  static Optional<String> burns(Odds notBurnt, Words words) {
+  static Optional<String> burns(Odds notBurnt, boolean warmed, Words words) {
     double burnt = 1 - notBurnt.within();
     return burnt < OFTEN
         ? Optional.empty()
@@ -145,8 +146,10 @@ public final class Cautions {
                 + Words.inHundred(burnt)
                 + " of 100 journeys a place in reach of an animal gets above "
                 + words.temperature(Tolerance.HOTTEST_TOUCH)
-                + ", which counts as harm (assumed): keep the warmer farther from it, with more fill"
-                + " between.");
+                + ", which counts as harm (assumed): "
+                + (warmed
+                    ? "keep the warmer farther from it, with more fill between."
+                    : "that is the heat of the air or the sun outside."));
   }
 
   /**

@@ -175,7 +175,7 @@ record ClimateWords(Words words) {
     if (isTight(row.parcel())) {
       all.add(
           "Its foam lets no air through, its seams are taped, and it has few holes or has them on"
-              + " one face: animal and warmer live on what air is in it. Air passes best from holes"
+              + " one face: all that is in it lives on what air is in it. Air passes best from holes"
               + " below to holes above.");
     }
     Climate.Moment oxygen = climate.leastOxygen();

@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.util.Comparator;
+import java.util.Optional;
 import stenotherm.animal.Limit;
 import stenotherm.base.Range;
 import stenotherm.decision.Assessment;
@@ -19,12 +20,42 @@ import stenotherm.study.StudyResult;
  * @param seldom its temperature then that one journey in twenty passes on that side [K]
  */
 record Extreme(Side side, Container cup, double time, double typical, double seldom) {
+  /** A difference that readers see [K]. */
+  private static final double CLEARLY = 1;
+
   /** That of the animal which comes closest to the end of its alarm band, or farthest beyond. */
   static Extreme of(Assessment assessment, Side side) {
     return assessment.nominal().parcel().occupied().stream()
         .map(cup -> of(assessment, cup, side))
         .min(Comparator.comparingDouble(Extreme::left))
         .orElseThrow();
+  }
+
+  /**
+   * The moment at which that animal is likeliest to leave its temperatures, where one journey in
+   * twenty is clearly worse then than when a typical one is worst: something chilled makes the
+   * first hour the coldest of most journeys, and a flight that of the few that fail.
+   */
+  static Optional<Extreme> ofTheFew(Assessment assessment, Side side) {
+    Extreme usual = of(assessment, side);
+    boolean cold = side == Side.COLD;
+    StudyResult odds = assessment.odds();
+    double[] times = odds.times();
+    double[] few = odds.temperatures(usual.cup.name(), share(side));
+    int at = 0;
+    for (int row = 1; row < times.length && times[row] <= assessment.plannedEnd(); row++) {
+      boolean farther = cold ? few[row] < few[at] : few[row] > few[at];
+      at = farther ? row : at;
+    }
+    if (Math.abs(few[at] - usual.seldom) < CLEARLY) {
+      return Optional.empty();
+    }
+    double typical = odds.temperatures(usual.cup.name(), 0.5)[at];
+    return Optional.of(new Extreme(side, usual.cup, times[at], typical, few[at]));
+  }
+
+  private static double share(Side side) {
+    return side == Side.COLD ? Words.ONE_IN_TWENTY : 1 - Words.ONE_IN_TWENTY;
   }
 
   /** That of the animal in one cup. */
@@ -38,8 +69,7 @@ record Extreme(Side side, Container cup, double time, double typical, double sel
       boolean farther = cold ? middle[row] < middle[at] : middle[row] > middle[at];
       at = farther ? row : at;
     }
-    double share = cold ? Words.ONE_IN_TWENTY : 1 - Words.ONE_IN_TWENTY;
-    double seldom = odds.temperatures(cup.name(), share)[at];
+    double seldom = odds.temperatures(cup.name(), share(side))[at];
     return new Extreme(side, cup, times[at], middle[at], seldom);
   }
 

@@ -65,6 +65,11 @@ final class Glossary {
         "the coldest and the hottest of all journeys computed, among them one with everything against"
             + " the animal at once.");
     words.put(
+        "warmer's hottest part",
+        "the hottest place in or on it. A rating is measured under a light cover; packed in fill and"
+            + " foam the same warmer loses less heat, so that it may get much hotter than its label"
+            + " says.");
+    words.put(
         Tables.LATE_BY,
         "opened so much later than planned, its verdict is still '"
             + Level.LIKELY.words()

@@ -141,7 +141,9 @@ record MapWords(Figures figures) {
             ? "of"
             : packed.stripped() ? "Without the warmer, of" : "with the warmer, of")
         + " 100 journeys "
-        + goWell(odds);
+        + goWell(odds)
+        + ": "
+        + odds.level().words();
   }
 
   /** How many go well, and what goes wrong in the others. */
@@ -232,7 +234,7 @@ record MapWords(Figures figures) {
                     "without it, it "
                         + verb(band.level())
                         + " with lows "
-                        + range(report, band.lows()))
+                        + range(report, band.lows()).replaceFirst(",$", ""))
             .orElse("without it, at none of those computed");
     return with
         + "; "

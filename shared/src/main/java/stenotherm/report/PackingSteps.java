@@ -98,7 +98,7 @@ final class PackingSteps {
             + "."
             + panels());
     if (!parcel.openings().vents().isEmpty()) {
-      step("Make " + holes() + ", spread over the face; nothing lies on or behind them.");
+      step("Make " + holes() + ", spread over the face; nothing but fill lies on or behind them.");
     }
     things.stream().filter(thing -> thing.lies(Face.Z_MIN)).forEach(this::put);
     double bed =

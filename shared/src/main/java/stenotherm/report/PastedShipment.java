@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -10,6 +11,8 @@ import stenotherm.base.Axis;
 import stenotherm.base.Face;
 import stenotherm.decision.Remedy;
 import stenotherm.journey.Journey;
+import stenotherm.parcel.BoxSize;
+import stenotherm.parcel.BoxSizes;
 import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Parcel;
 import stenotherm.scenario.Scenario;
@@ -30,6 +33,12 @@ record PastedShipment(String packing, String journey) {
   /** A journey on one line has no room for more keys. */
   private static final String SPELLED_OUT =
       "  # a journey on one line must be spelled out for it: template: ..., lows/highs: ...\n";
+
+  private static final String CARTON = " carton";
+  private static final double ROUND_OFF = 1e-9;
+
+  /** A carton of so many times the volume is another packing: assumed. */
+  private static final double MUCH = 1.5;
 
   private static final Pattern CHANGED = Pattern.compile("(.*), changed(?: ([0-9]{1,3}))?");
 
@@ -82,6 +91,10 @@ record PastedShipment(String packing, String journey) {
     return new PastedShipment(packing.toString(), journey(shipment.journey(), changes, scenario));
   }
 
+  private PastedShipment noting(String note) {
+    return new PastedShipment(packing + "    # " + note + '\n', journey);
+  }
+
   /**
    * Writes a change of a packing; empty if a file needs more than names for its parts: a warmer
    * that is not as the catalogue has it, a panel that is made to measure.
@@ -108,7 +121,13 @@ record PastedShipment(String packing, String journey) {
         carton
             .filter(as -> !isResized)
             .orElseGet(() -> size(changed, scenario.units(), carton.isPresent()));
-    return Optional.of(of(changed(parcel.name()), box, after, change.parts(), parcel, scenario));
+    PastedShipment pasted =
+        of(changed(parcel.name()), box, after, change.parts(), parcel, scenario);
+    return Optional.of(
+        soldCarton(changed, scenario.units())
+            .filter(as -> carton.isPresent() && isResized && !box.equals(as))
+            .map(sold -> pasted.noting("the next larger carton that is sold: " + sold))
+            .orElse(pasted));
   }
 
   /** What a change brings with it that was not there before. */
@@ -131,14 +150,35 @@ record PastedShipment(String packing, String journey) {
 
   /** The outer size; of a carton, which is bought by its inner one, what its board surrounds. */
   private static String size(Parcel parcel, Units units, boolean isCarton) {
+    return isCarton
+        ? PackingBlock.size(units, inner(parcel)) + CARTON
+        : PackingBlock.size(
+            units, Arrays.stream(Axis.values()).mapToDouble(parcel.outer()::size).toArray());
+  }
+
+  /** The inner extents of a carton, which its board surrounds [m]. */
+  private static double[] inner(Parcel parcel) {
     double[] size = Arrays.stream(Axis.values()).mapToDouble(parcel.outer()::size).toArray();
-    if (!isCarton) {
-      return PackingBlock.size(units, size);
-    }
     for (Face face : Face.values()) {
       size[face.axis().ordinal()] -= parcel.walls().layersOf(face).get(0).thickness();
     }
-    return PackingBlock.size(units, size) + " carton";
+    return size;
+  }
+
+  /** The next larger carton that is sold, where that is not much larger. */
+  private static Optional<String> soldCarton(Parcel parcel, Units units) {
+    double[] inner = inner(parcel);
+    List<BoxSize> sold = units == Units.US ? BoxSizes.all() : BoxSizes.metric();
+    return sold.stream()
+        .filter(size -> size.name().endsWith(CARTON))
+        .filter(
+            size ->
+                size.inside().length() >= inner[0] - ROUND_OFF
+                    && size.inside().width() >= inner[1] - ROUND_OFF
+                    && size.inside().height() >= inner[2] - ROUND_OFF)
+        .min(Comparator.comparingDouble(size -> size.inside().volume()))
+        .filter(size -> size.inside().volume() < MUCH * inner[0] * inner[1] * inner[2])
+        .map(size -> size.name());
   }
 
   private static String journey(Journey after, List<Remedy> changes, Scenario scenario) {

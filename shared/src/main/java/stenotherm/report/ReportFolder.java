@@ -78,8 +78,8 @@ public final class ReportFolder {
           path
               + " holds '"
               + other.get().getFileName()
-              + "', which is no part of a report;"
-              + " name an empty folder, a new one or one with an earlier report");
+              + "', which is no part of the report that this command writes;"
+              + " name an empty folder, a new one or one with an earlier report of the same command");
     }
     // whether it can be moved depends on more than permissions; this is what will be done to it
     Path aside = sibling(EARLIER);

@@ -396,7 +396,7 @@ final class Tables {
   /** Where all is tried in a higher box, that is said of the ones with odds. */
   private static String shortly(Remedy remedy, VerdictWords verdicts) {
     return remedy instanceof Remedy.Both both && both.first() instanceof Remedy.MoreRoom
-        ? "in the higher box, " + verdicts.remedy(both.second())
+        ? "in the larger box, " + verdicts.remedy(both.second())
         : verdicts.remedy(remedy);
   }
 

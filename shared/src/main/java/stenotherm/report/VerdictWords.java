@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -128,18 +129,27 @@ record VerdictWords(Words words) {
 
   /** When and where it is worst on a typical journey, and how it is then on a bad one. */
   private String extreme(Assessment assessment, Side side) {
-    Extreme extreme = Extreme.of(assessment, side);
+    StudyResult odds = assessment.odds();
+    Odds spared = side == Side.COLD ? odds.notTooCold() : odds.notTooHot();
+    Optional<Extreme> ofTheFew =
+        1 - spared.within() < WORTH_TELLING ? Optional.empty() : Extreme.ofTheFew(assessment, side);
+    Extreme extreme = ofTheFew.orElseGet(() -> Extreme.of(assessment, side));
     Journey journey = assessment.nominal().journey();
     // what is stored at a change of legs belongs to the one that ends
     int number = journey.legUntil(extreme.time());
     Leg leg = journey.legs().get(number);
     Orientation lying = leg.surroundings().orientation();
     boolean several = assessment.nominal().parcel().occupied().size() > 1;
-    return (several
-            ? "The " + Judged.animal(extreme.cup()).name() + " in '" + extreme.cup().name() + "'"
-            : "It")
-        + " is "
-        + extreme.words()
+    String who =
+        several
+            ? "the " + Judged.animal(extreme.cup()).name() + " in '" + extreme.cup().name() + "'"
+            : "it";
+    return (ofTheFew.isPresent()
+            ? (side == Side.COLD ? "Cold" : "Heat") + " threatens " + who + " most"
+            : who.substring(0, 1).toUpperCase(Locale.ROOT)
+                + who.substring(1)
+                + " is "
+                + extreme.words())
         + " about "
         + words.clockOnDay(journey, extreme.time())
         + " during '"
@@ -264,12 +274,15 @@ record VerdictWords(Words words) {
       best = looks.get(n).least() > looks.get(best).least() ? n : best;
     }
     FirstLook look = looks.get(best);
+    boolean several = packings.size() > 1;
     return "First look, one typical journey computed roughly: "
         + (look.isWithin()
-            ? "best is '" + packings.get(best).label() + "': the animal has "
-            : "the animal leaves its temperatures with each packing, least with '"
-                + packings.get(best).label()
-                + "': it has ")
+            ? (several ? "best is '" + packings.get(best).label() + "': " : "") + "the animal has "
+            : "the animal leaves its temperatures"
+                + (several
+                    ? " with each packing, least with '" + packings.get(best).label() + "'"
+                    : "")
+                + ": it has ")
         + words.temperature(look.coldest())
         + " to "
         + words.temperature(look.hottest())

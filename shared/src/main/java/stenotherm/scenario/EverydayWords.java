@@ -14,6 +14,7 @@ import stenotherm.base.Suggestions;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
 import stenotherm.text.ScalarNode;
+import stenotherm.warmer.WarmerClass;
 import stenotherm.warmer.Warmers;
 
 /**
@@ -56,6 +57,8 @@ enum EverydayWords {
       Pattern.compile(
           "(?i)([0-9]+)[\\s-]*(?:h|hr|hrs|hour|hours)\\.?"
               + "(?:(?:\\s+(?:shipping|air[\\s-]activated))*\\s+(?:warmer|heat\\s?pack))?");
+
+  private static final Pattern HOURS = Pattern.compile("\\b[0-9]{2}\\b");
 
   /** Several warmers in one text. */
   private static final Pattern SEVERAL =
@@ -227,6 +230,23 @@ enum EverydayWords {
       throw node.fail(
           "is no warmer; what cools has a key of its own, packs, as in packs: [{pack: gel pack on"
               + " lid, size: 150 x 100 x 20 mm, start: 4 °C}]");
+    }
+  }
+
+  /** Asks whether a class is meant whose hours stand in a name that the catalogue lacks. */
+  static void requireKnownWarmer(ScalarNode name) {
+    String known = warmer(name.text());
+    Matcher hours = HOURS.matcher(name.text());
+    boolean isTypedWrong =
+        Suggestions.closest(known, Warmers.all().stream().map(WarmerClass::name).toList())
+            .isPresent();
+    if (!isTypedWrong && hours.find() && isKnown(warmer(hours.group() + " h"))) {
+      throw name.fail(
+          "is not in the catalogue. If it is sold for "
+              + hours.group()
+              + " hours, write for example warmer: "
+              + hours.group()
+              + " hour warmer on lid");
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -146,11 +147,10 @@ final class JourneyReader {
   }
 
   private Journey delayed(Trip trip, boolean legs) {
-    Journey planned = legs ? written(trip) : named(trip);
-    trip.sites().requireCoordinatesUsed();
-    Journey delayed = planned;
-    for (ScalarNode leg : oneOrMore(trip.journey(), WITHOUT)) {
-      delayed = without(delayed, leg);
+    Journey delayed = legs ? written(trip) : named(trip);
+    if (!trip.journey().has(WITHOUT)) {
+      // a leg that is left out may be the one that has the sun
+      trip.sites().requireCoordinatesUsed();
     }
     for (ScalarNode delay : oneOrMore(trip.journey(), DELAY)) {
       delayed = delayed(delayed, delay);
@@ -247,6 +247,9 @@ final class JourneyReader {
     if (nodes.size() > MOST_LEGS) {
       throw trip.journey().require(LEGS).fail("must have at most " + MOST_LEGS + " legs");
     }
+    if (trip.journey().has(WITHOUT)) {
+      nodes = without(trip, nodes, node -> node.require("name").asScalar().text());
+    }
     List<LegReader> readers = new ArrayList<>();
     double time = 0;
     Faults faults = new Faults();
@@ -288,7 +291,10 @@ final class JourneyReader {
   /** A journey from the catalogue of templates. */
   private Journey named(Trip trip) {
     ScalarNode name = trip.journey().require(TEMPLATE).asScalar();
-    JourneyTemplate template = name.locate(() -> JourneyTemplates.named(name.text()));
+    JourneyTemplate whole = name.locate(() -> JourneyTemplates.named(name.text()));
+    JourneyTemplate template =
+        new JourneyTemplate(
+            whole.name(), without(trip, whole.legs(), TemplateLeg::name), whole.source());
     DescribedPlace from = trip.sites().origin();
     DescribedPlace to = trip.sites().destination();
     List<Double> durations = template.durations(trip.sealing(), from.place(), to.place());
@@ -369,13 +375,16 @@ final class JourneyReader {
     return node instanceof ScalarNode scalar ? List.of(scalar) : node.asSequence().scalars();
   }
 
-  private static Journey without(Journey journey, ScalarNode node) {
-    List<Leg> legs = new ArrayList<>(journey.legs());
-    legs.remove(legNamed(journey, node, node.text()));
-    if (legs.isEmpty()) {
-      throw node.fail("is the only leg; a journey needs one");
+  /** The legs but those that the file leaves out: what comes after these comes earlier. */
+  private static <T> List<T> without(Trip trip, List<T> legs, Function<T, String> name) {
+    List<T> left = new ArrayList<>(legs);
+    for (ScalarNode node : oneOrMore(trip.journey(), WITHOUT)) {
+      left.remove(legNamed(left.stream().map(name).toList(), node, node.text()));
+      if (left.isEmpty()) {
+        throw node.fail("is the only leg; a journey needs one");
+      }
     }
-    return new Journey(journey.sealing(), journey.startTemperature(), legs);
+    return left;
   }
 
   private static Matcher delayParts(ScalarNode node) {
@@ -415,14 +424,19 @@ final class JourneyReader {
   static InLeg inLeg(Journey journey, ScalarNode node) {
     Matcher parts = delayParts(node);
     return new InLeg(
-        legNamed(journey, node, parts.group(2)), node.piece(parts.group(1)).duration());
+        legNamed(names(journey), node, parts.group(2)), node.piece(parts.group(1)).duration());
+  }
+
+  /** Names of the legs of a journey. */
+  static List<String> names(Journey journey) {
+    return journey.legs().stream().map(Leg::name).toList();
   }
 
   /** Finds a leg by the name that a part of a text gives. */
-  static int legNamed(Journey journey, ScalarNode node, String text) {
+  static int legNamed(List<String> names, ScalarNode node, String text) {
     Map<String, Integer> legs = new LinkedHashMap<>();
-    for (int index = 0; index < journey.legs().size(); index++) {
-      String name = journey.legs().get(index).name();
+    for (int index = 0; index < names.size(); index++) {
+      String name = names.get(index);
       if (legs.put(name, index) != null && name.equals(text)) {
         throw node.fail("is the name of several legs, give each its own name");
       }

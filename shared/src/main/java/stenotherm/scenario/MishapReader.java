@@ -143,7 +143,8 @@ final class MishapReader {
         node,
         leg == null
             ? new Mishap.MissedForecast(kelvin)
-            : new Mishap.OtherAir(JourneyReader.legNamed(journey, node, leg), leg, kelvin));
+            : new Mishap.OtherAir(
+                JourneyReader.legNamed(JourneyReader.names(journey), node, leg), leg, kelvin));
   }
 
   private Mishap lying(ScalarNode node) {

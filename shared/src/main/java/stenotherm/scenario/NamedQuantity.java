@@ -21,11 +21,12 @@ record NamedQuantity(ScalarNode name, ScalarNode quantity) {
       Pattern.compile("(.*\\S)\\s+([+\\-−]?\\.?[0-9][0-9.eE]*\\s*[^\\s0-9.,]\\S*)", Pattern.DOTALL);
 
   /**
-   * Of {@code EPS 20 3/4 in} the 20 is the density; else a whole number belongs to the fraction.
+   * Of {@code EPS 20 3/4 in} the 20 is the density; else a whole number belongs to the fraction, as
+   * in {@code EPS 1 1/2 in}: no foam is as light as that.
    */
   private static final Pattern FRACTION =
       Pattern.compile(
-          "((?i:EPS)\\s+[0-9.]+|.*?\\S)\\s+"
+          "((?i:EPS)\\s+(?:[89]|[1-9][0-9])(?:\\.[0-9]+)?|.*?\\S)\\s+"
               + "((?:[0-9]+(?:\\s+|\\s*-\\s*))?[0-9]+\\s*/\\s*[0-9]+\\s*[^\\s0-9.,]\\S*)",
           Pattern.DOTALL);
 

@@ -312,6 +312,7 @@ final class PackingReader {
     }
     EverydayWords.refuseOtherThanWarmer(section.require(WARMER).asScalar());
     PlacementReader.Placed placed = places.read();
+    EverydayWords.requireKnownWarmer(placed.kind());
     WarmerClass kind =
         placed.kind().locate(() -> Warmers.named(EverydayWords.warmer(placed.kind().text())));
     return placed(section, name, kind, placed.placement());

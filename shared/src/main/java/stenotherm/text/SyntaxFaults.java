@@ -78,7 +78,7 @@ final class SyntaxFaults {
     }
     if (fault.starts("mapping values are not allowed")) {
       return "has a ':' that starts no key here, indent keys of one level alike, write a blank after"
-          + " the ':' of each and put a text that contains ': ' in quotes";
+          + " the '-' of each item and the ':' of each key, and put a text that contains ': ' in quotes";
     }
     if (fault.starts("expected ',' or ']'")) {
       return "the list opened with '[' on line "

@@ -140,8 +140,10 @@ final class TreeReader {
     }
     String example = examples.apply(path);
     return "has no value, write one"
-        + (example.isEmpty() ? "" : ", for example " + key + ": " + example + ",")
-        + " or remove the line";
+        + (example.isEmpty()
+            ? " or remove the line; inside { } a comma ends a value, so that a text with one goes in"
+                + " quotes"
+            : ", for example " + key + ": " + example + ", or remove the line");
   }
 
   private MappingNode readMapping(YAMLParser parser, TextPosition position, String path, int depth)

@@ -60,7 +60,7 @@ class PackingStepsTest {
             "Line the box, 268 x 248 x 248 mm outside: corrugated board 4 mm, then EPS 20 30 mm on"
                 + " lid, left, right, front, back; corrugated board 4 mm, then XPS 50 mm on floor.",
             "Make 1 hole of 6 mm in the lid and 3 holes of 5 mm in the left side, spread over the"
-                + " face; nothing lies on or behind them.",
+                + " face; nothing but fill lies on or behind them.",
             "Tape 'pack 1' (gel pack, 195 g, 120 x 80 x 20 mm) flat to the inside of the floor, in its"
                 + " middle. It goes in at 5 °C: from the refrigerator, not frozen. Wipe it dry first,"
                 + " or the tape does not hold.",

@@ -52,6 +52,7 @@ class PastedShipmentTest {
                 foam: EPS 20 1 3/4 in
                 fill: shredded paper
                 warmer: 40 hour warmer on lid
+                # the next larger carton that is sold: 30 x 30 x 30 cm carton
             """),
         block);
     Parcel after = ScenarioReader.read("pasted", SCENARIO + block).packings().get(1);

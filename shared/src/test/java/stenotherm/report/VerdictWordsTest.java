@@ -245,6 +245,24 @@ class VerdictWordsTest {
     assertTrue(coldest.seldom() < coldest.typical());
   }
 
+  /** Where few are worst when most are, no other moment is told. */
+  @Test
+  void theMomentOfTheFewIsToldWhereItIsAnother() {
+    Assessment cold = assessment(Level.LIKELY, odds(0.9), Side.COLD);
+    double[] times = RAN.odds().times();
+    double[] few = RAN.odds().temperatures("container 1", 0.05);
+    double least = Double.POSITIVE_INFINITY;
+    for (int row = 0; row < times.length && times[row] <= cold.plannedEnd(); row++) {
+      least = Math.min(least, few[row]);
+    }
+    double usual = Extreme.of(cold, Side.COLD).seldom();
+    Optional<Extreme> other = Extreme.ofTheFew(cold, Side.COLD);
+    assertEquals(usual - least >= 1, other.isPresent());
+    double hot = Extreme.of(cold, Side.HOT).seldom();
+    Extreme later = Extreme.ofTheFew(cold, Side.HOT).orElseThrow();
+    assertTrue(later.seldom() >= hot + 1 && later.typical() <= 294.2, later.toString());
+  }
+
   /** Five hours on, the clock goes back by three: 22:00 to 01:00 come twice. */
   @Test
   void aClockThatRepeatsAnHourSaysWhose() {
@@ -475,8 +493,10 @@ class VerdictWordsTest {
         Optional.of(
             "On 38 of 100 journeys a place in reach of an animal gets above 104 °F, which counts as"
                 + " harm (assumed): keep the warmer farther from it, with more fill between."),
-        Cautions.burns(odds(0.62), words));
-    assertEquals(Optional.empty(), Cautions.burns(odds(0.97), words));
+        Cautions.burns(odds(0.62), true, words));
+    String bare = Cautions.burns(odds(0.62), false, words).orElseThrow();
+    assertTrue(bare.endsWith("(assumed): that is the heat of the air or the sun outside."), bare);
+    assertEquals(Optional.empty(), Cautions.burns(odds(0.97), true, words));
   }
 
   @Test
@@ -826,6 +846,10 @@ class VerdictWordsTest {
         none.contains(
             "the animal leaves its temperatures with each packing, least with 'bare foam': it has 7 °C"),
         none);
+    String single =
+        new VerdictWords(new Words(Figures.METRIC, true))
+            .firstLook(packings.subList(0, 1), List.of(outside));
+    assertTrue(single.contains("roughly: the animal leaves its temperatures: it has 7 °C"), single);
   }
 
   private static FirstLook look(double coldest, double hottest, double margin) {

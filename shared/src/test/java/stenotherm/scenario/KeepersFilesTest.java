@@ -421,6 +421,62 @@ class KeepersFilesTest {
     assertTrue(twice.endsWith("cannot be given together with cup"), twice);
   }
 
+  /** Words that say what is meant, but not all of it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "cup: 16 fl oz|cup: deli cup|write its volume before it, as in 16 oz deli cup",
+        "40 hour warmer on lid|some pad 40 on lid|If it is sold for 40 hours, write for example warmer: 40",
+        "40 hour warmer on lid|some pad 41 on lid|there is no",
+        "40 hour warmer on lid|40 hour warmr on lid|Did you mean"
+      })
+  void whatIsMissingIsToldInItsPlace(String old, String other, String told) {
+    String file =
+        """
+        format: 1
+        title: Held
+        animal: leopard gecko, 40 g
+        cup: 16 fl oz
+        journey: {template: overnight by air, lows/highs: 40 to 60 °F}
+        packings: [{name: a, box: 9 in cube carton, foam: EPS 20 1 in, fill: shredded paper, warmer: 40 hour warmer on lid}]
+        """;
+    String message =
+        assertThrows(TextFormatException.class, () -> read(file.replace(old, other))).getMessage();
+    assertTrue(message.contains(told), message);
+  }
+
+  /**
+   * Legs at the end and in between: what comes after them comes earlier, in the weather of then.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "overnight by air, lows/highs: 40 to 60 °F|[delivery van, porch]|2",
+        "overnight by air, lows/highs: 40 to 60 °F|[porch, delivery van]|2",
+        "overnight by air, lows/highs: 40 to 60 °F|delivery van|1",
+        "overnight by air, lows/highs: 40 to 60 °F|waiting for collection|1",
+        "'two days by road, lows/highs: 40 to 60 °F, sealed: 2027-03-01 15:00'|[delivery van, porch]|2"
+      })
+  void legsMayBeLeftOut(String journey, String legs, int fewer) {
+    String file =
+        """
+        format: 1
+        title: Held
+        animal: leopard gecko, 40 g
+        cup: 16 fl oz
+        journey: {template: %s%s}
+        packings: [{name: a, box: 9 in cube carton, foam: EPS 20 1 in, fill: shredded paper}]
+        """;
+    Scenario whole = read(file.formatted(journey, ""));
+    Scenario some = read(file.formatted(journey, ", without: " + legs));
+    assertEquals(whole.journey().legs().size() - fewer, some.journey().legs().size());
+    assertTrue(some.journey().duration() <= whole.journey().duration());
+    double end = some.journey().duration() + some.longestHold();
+    assertTrue(some.journey().ambientAt(end - 60) > 250, "known as long as delays may last");
+  }
+
   @Test
   void whoGivesTheAmbientOfEveryLegNeedsNoWeather() {
     Scenario scenario = read(ScenarioFiles.OWN_ANIMALS);

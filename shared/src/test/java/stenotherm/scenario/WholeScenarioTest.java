@@ -108,6 +108,9 @@ class WholeScenarioTest {
       assertEquals(Materials.EPS_20, foam(foam).material(), foam);
     }
     assertEquals(Lengths.fromInches(0.75), foam("EPS 20 3/4 in").thickness(), 1e-15);
+    // no foam has 1 kg/m3
+    assertEquals(Lengths.fromInches(1.5), foam("EPS 1 1/2 in").thickness(), 1e-15);
+    assertEquals(Lengths.fromInches(0.75), foam("EPS 15.5 3/4 in").thickness(), 1e-15);
     assertEquals(new WallLayer(Materials.XPS, Lengths.fromInches(1.5)), foam("XPS 1 1/2 in"));
     // bought by its thickness, of a density that nobody told
     assertEquals(new WallLayer(Materials.EPS, 0.020), foam("EPS 20 mm"));

@@ -20,10 +20,12 @@ class DocumentTest {
   private static final String QUOTE_IT = ", put a text that starts like this in quotes";
   private static final String STRAY_COLON =
       "has a ':' that starts no key here, indent keys of one level alike, write a blank after"
-          + " the ':' of each and put a text that contains ': ' in quotes";
+          + " the '-' of each item and the ':' of each key, and put a text that contains ': ' in quotes";
   private static final String INDENTED =
       "is indented unlike the lines above, indent keys of one level alike";
-  private static final String NO_VALUE = "has no value, write one or remove the line";
+  private static final String NO_VALUE =
+      "has no value, write one or remove the line; inside { } a comma ends a value, so that a text with"
+          + " one goes in quotes";
 
   static Stream<Arguments> malformed() {
     return Stream.of(
