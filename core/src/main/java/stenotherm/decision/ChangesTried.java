@@ -213,18 +213,23 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
                 remedies.add(each);
               });
     }
-    // the packing as it is takes longest and comes first, lest it is left to one thread at the end
-    ParcelModel[] models = new ParcelModel[1 + remedies.size()];
+    // the packing as it is takes longest and comes first, lest it is left to one thread at the end;
+    // changes of the journey alone need no model of their own
+    List<Remedy.Shipment> packed =
+        shipments.stream().filter(each -> !each.parcel().equals(parcel)).toList();
+    ParcelModel[] made = new ParcelModel[1 + packed.size()];
     workers.each(
-        models.length,
+        made.length,
         0,
         LOOKING,
         task ->
-            models[task] =
+            made[task] =
                 task == 0
                     ? CoarseOutlook.model(parcel, List.of(journey), one, ModelScope.NOMINAL_MEANS)
-                    : rough(shipments.get(task - 1), one));
-    ParcelModel unchanged = models[0];
+                    : rough(packed.get(task - 1), one));
+    ParcelModel unchanged = made[0];
+    List<ParcelModel> models =
+        shipments.stream().map(each -> made[1 + packed.indexOf(each)]).toList();
     TwoJourneys two = TwoJourneys.of(unchanged, journey, now.odds());
     RoughOdds.Look before = two.look(unchanged, journey);
     Candidate[] looked = new Candidate[remedies.size()];
@@ -234,7 +239,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
         LOOKED,
         number -> {
           Remedy.Shipment changed = shipments.get(number);
-          ParcelModel model = models[1 + number];
+          ParcelModel model = models.get(number);
           RoughOdds.Look look = two.look(model, changed.journey());
           TriedChange change =
               new TriedChange(remedies.get(number), look.seldom().tighter(), Optional.empty());
