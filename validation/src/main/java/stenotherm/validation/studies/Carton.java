@@ -140,13 +140,11 @@ final class Carton {
 
   /** Runs a carton through a journey, on cells so many times as wide as the standard's. */
   static TransitResult run(Parcel parcel, Journey journey, double width) {
-    // a model is worth its building for many runs; this is one
     TransitSettings settings =
         new TransitSettings(
-                TransitSettings.standard().mesh().scaled(width),
-                Times.fromHours(0.5),
-                IntegratorSettings.standard())
-            .full();
+            TransitSettings.standard().mesh().scaled(width),
+            Times.fromHours(0.5),
+            IntegratorSettings.standard());
     return Transit.run(parcel, journey, Variation.NOMINAL, settings);
   }
 

@@ -21,7 +21,7 @@ import stenotherm.transit.Variation;
  * animal's coldest and hottest moment differ by is the error that an assessment takes for it.
  */
 class PacksAsBodiesTest {
-  private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(2.5);
+  private static final TransitSettings SETTINGS = TransitSettings.standard().meshScaled(3.5);
 
   @ParameterizedTest
   @CsvSource(
@@ -30,7 +30,6 @@ class PacksAsBodiesTest {
         "shredded paper|gel pack on lid, size: 130 x 100 x 20 mm, start: -12 °C|0.4",
         "shredded paper|gel pack on front, size: 150 x 100 x 25 mm, start: 40 % liquid|0.4",
         "shredded paper|n-hexadecane on lid, size: 150 x 150 x 25 mm, start: 15 °C|0.4",
-        "shredded paper|n-octadecane on lid, size: 130 x 100 x 20 mm, start: 100 % liquid|0.4",
         "none|gel pack on lid, size: 130 x 100 x 20 mm, start: -12 °C|0.65",
         "shredded paper|gel pack on lid, size: 130 x 100 x 20 mm, start: -12 °C}, {pack: gel pack on"
             + " floor, size: 130 x 100 x 20 mm, start: -12 °C|0.65",
