@@ -98,18 +98,22 @@ record VerdictWords(Words words) {
         + " for "
         + Words.hours(hours.getAsDouble())
         + " h in all"
-        + (cold ? beyond(odds, true, hot ? "too cold" : "") : "")
-        + (hot ? beyond(odds, false, cold ? "too hot" : "") : "")
+        + beyond(odds, cold, hot)
         + ".";
   }
 
-  /** How far beyond one end it typically gets; a critical limit may be passed without that. */
-  private String beyond(StudyResult odds, boolean cold, String tooWhat) {
-    OptionalDouble kelvin = odds.typicallyBeyond(cold);
-    return kelvin.isEmpty()
-        ? ""
-        : (tooWhat.isEmpty() ? ", at worst by " : ", at worst " + tooWhat + " by ")
-            + words.figures().difference(kelvin.getAsDouble());
+  /** How far it typically gets beyond its temperatures; critical limits may be passed without. */
+  private String beyond(StudyResult odds, boolean cold, boolean hot) {
+    OptionalDouble below = cold ? odds.typicallyBeyond(true) : OptionalDouble.empty();
+    OptionalDouble above = hot ? odds.typicallyBeyond(false) : OptionalDouble.empty();
+    if (below.isPresent() && above.isPresent()) {
+      return ", at worst too cold by "
+          + words.figures().difference(below.getAsDouble())
+          + " or too hot by "
+          + words.figures().difference(above.getAsDouble());
+    }
+    OptionalDouble one = below.isPresent() ? below : above;
+    return one.isEmpty() ? "" : ", at worst by " + words.figures().difference(one.getAsDouble());
   }
 
   /** The same of the other side, where that goes wrong so often that a reader wonders when. */

@@ -80,12 +80,15 @@ public enum ModelRuns {
    * run, so the nominal scope is the one to take.
    */
   ParcelModel model(int threads) {
+    return model(threads, ModelScope.NOMINAL);
+  }
+
+  private ParcelModel model(int threads, ModelScope scope) {
     Parcel parcel = ReferenceJourney.scenario().packings().get(0);
     TransitSettings settings =
         new TransitSettings(
             ReferenceJourney.fullMesh(), Times.HOUR / 4, IntegratorSettings.standard());
-    return ParcelModel.of(
-        parcel, List.of(journey), settings.withThreads(threads), ModelScope.NOMINAL);
+    return ParcelModel.of(parcel, List.of(journey), settings.withThreads(threads), scope);
   }
 
   /** Runs with modes. */
@@ -99,12 +102,14 @@ public enum ModelRuns {
   }
 
   /**
-   * Runs the reference journey at {@value #OFFSETS} ambient offsets, half of them colder.
+   * Builds a model of means, which is what odds and maps read, and runs the reference journey at
+   * {@value #OFFSETS} ambient offsets, half of them colder.
    *
    * @param threads number of threads
-   * @return the coldest temperature of the animal in each [K]
+   * @return the coldest mean temperature of the animal in each [K]
    */
-  static double[] offsets(ParcelModel model, int threads) {
+  static double[] offsets(int threads) {
+    ParcelModel model = REFERENCE.model(threads, ModelScope.NOMINAL_MEANS);
     ExecutorService service = Executors.newFixedThreadPool(threads);
     try {
       List<Future<Double>> runs =
@@ -130,9 +135,23 @@ public enum ModelRuns {
     return LARGEST_OFFSET * (2.0 * number / (OFFSETS - 1) - 1);
   }
 
+  /**
+   * Tells what reading means alone leaves out.
+   *
+   * @param coldest what {@link #offsets} returned
+   * @return largest difference to the model that reads whole results, over ten of the offsets [K]
+   */
+  static double errorOfOffsets(double[] coldest) {
+    ParcelModel whole = REFERENCE.model(1);
+    double largest = 0;
+    for (int number = 0; number < OFFSETS; number += OFFSETS / 10) {
+      largest = Math.max(largest, Math.abs(coldest[number] - coldestAt(whole, offset(number))));
+    }
+    return largest;
+  }
+
   private static double coldestAt(ParcelModel model, double offset) {
-    TransitResult result = model.run(REFERENCE.journey, Variation.NOMINAL.withOffset(offset));
-    String cup = model.parcel().occupied().get(0).name();
-    return Arrays.stream(result.coldest(cup)).min().orElseThrow();
+    double[][] means = model.means(REFERENCE.journey, Variation.NOMINAL.withOffset(offset));
+    return Arrays.stream(means[0]).min().orElseThrow();
   }
 }
