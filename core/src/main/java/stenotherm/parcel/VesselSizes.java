@@ -29,11 +29,11 @@ public final class VesselSizes {
   /** One US fluid dram [m3]: an eighth of a fluid ounce. */
   private static final double FLUID_DRAM = Volumes.US_FLUID_OUNCE / 8;
 
-  /** A cup as its users call it; ounces of a cup are fluid ones. */
   /** A cup whose volume is left out. */
   private static final Pattern CUP_ALONE =
       Pattern.compile("(?i)(?:deli|plastic|lidded|round)?\\s*(?:cup|container|tub)");
 
+  /** A cup as its users call it; ounces of a cup are fluid ones. */
   private static final Pattern CUP =
       Pattern.compile(
           "(?i)([0-9]*\\.?[0-9]+)[\\s-]*(?:fl(?:uid)?\\.?\\s*)?(?:oz|ounces?)\\.?"

@@ -98,7 +98,7 @@ final class Quantiles {
   /** The median of the values below an edge between bins; empty if there is none. */
   OptionalDouble medianBelow(double edge) {
     long bins = Math.min(counts.length, Math.max(0, Math.round((edge - low) / width)));
-    long less = below + (edge > low ? lowest : 0);
+    long less = (long) below + (edge > low ? lowest : 0);
     for (int bin = 0; bin < bins; bin++) {
       less += counts[bin];
     }
