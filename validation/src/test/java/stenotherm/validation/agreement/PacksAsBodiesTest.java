@@ -7,7 +7,10 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import stenotherm.parcel.InnerHeat;
+import stenotherm.parcel.OneBody;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.transit.ModelScope;
@@ -66,12 +69,31 @@ class PacksAsBodiesTest {
       assertEquals(each[row], liquid[row], 0.09, "liquid part, row " + row);
     }
     assertTrue(body.ledger().closes(), "ledger of the body");
+    assertHeatOfFusion(body);
     // all steps and modes under the same law of melting
     TransitResult stepped =
         model.runEveryCell(scenario.journey(), Variation.NOMINAL).requireCompleted();
     double[] same = stepped.mean("cup");
     for (int row = 0; row < same.length; row++) {
       assertEquals(same[row], here[row], 0.02, "modes, row " + row);
+    }
+  }
+
+  /** What sources in packs took up is what their enthalpy gained beyond that of a liquid. */
+  private static void assertHeatOfFusion(TransitResult body) {
+    for (PlacedPack pack : body.parcel().packs()) {
+      OneBody melting = pack.oneBody().orElseThrow();
+      double[] liquid = body.liquidFraction(pack.name());
+      double[] mean = body.mean(pack.name());
+      int last = liquid.length - 1;
+      if (liquid[last] < 1) {
+        // warmer than its melting temperature inside: what it gained shows only when all is liquid
+        continue;
+      }
+      double gained = melting.curve().enthalpy(mean[last]) - melting.atSealing();
+      double ofLiquid = melting.curve().slope(1) * (mean[last] - mean[0]);
+      double taken = -body.ledger().sources().get(InnerHeat.ofPack(pack));
+      assertEquals(gained - ofLiquid, taken, 0.01 * melting.curve().latent(), pack.name());
     }
   }
 
