@@ -387,7 +387,10 @@ public sealed interface Mishap {
         throw new InvalidInputException(
             hours() + " in the sun",
             this.leg.isPresent()
-                ? "must lie within the leg and by day, between 9:00 and 17:00"
+                ? "must lie by day, between 9:00 and 17:00, within the "
+                    + Checks.show(
+                        Times.toHours(journey.legs().get(this.leg.getAsInt()).duration()), "h")
+                    + " that the leg lasts as planned; for more, let it last longer"
                 : "find no leg by day that is long enough");
       }
       return best;

@@ -139,7 +139,17 @@ public final class Departures {
     double fewDone = (READY + days.size() * ofDay(FEW_POINTS)) / all;
     List<Outlook> ready = work.ready(journeys, READY / all);
     List<List<Departure>> few = work.of(ready, journeys, FEW_POINTS, READY / all, fewDone);
-    watcher.soFar("Roughly: " + RankedDays.best(few, work.packings, new Figures(scenario.units())));
+    boolean isHopeless =
+        few.stream()
+            .flatMap(List::stream)
+            .allMatch(departure -> departure.odds().within().within() == 0);
+    watcher.soFar(
+        "Roughly: "
+            + (isHopeless
+                ? "on none of these days does a single one of "
+                    + REPLICATES * FEW_POINTS
+                    + " journeys go well."
+                : RankedDays.best(few, work.packings, new Figures(scenario.units()))));
     List<List<Departure>> rows = work.of(ready, journeys, POINTS, fewDone, 1);
     List<RankedDays.Day> ranked = new ArrayList<>();
     for (int day = 0; day < days.size(); day++) {

@@ -1003,7 +1003,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "3 h in van",
             "7 h in van",
-            "s.yaml:18:34: mishaps[3].sun (left in the sun): 7 h in the sun: must lie within the leg and by day, between 9:00 and 17:00"),
+            "s.yaml:18:34: mishaps[3].sun (left in the sun): 7 h in the sun: must lie by day, between 9:00 and 17:00, within the 6 h that the leg lasts as planned; for more, let it last longer"),
         arguments(
             "3 h in van",
             "0 h in van",
