@@ -55,6 +55,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   /** What a second change must gain in the odds to be worth its trouble [-]: assumed. */
   private static final double ANOTHER = 0.03;
 
+  /** More of another harm than so many times what is gained is no help: assumed. */
+  private static final double SWAPPED = 2;
+
   /** Parts of the work that are done when models are made. */
   private static final double LOOKING = 0.2;
 
@@ -118,7 +121,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       return surely() - ANOTHER * (efforts - 1);
     }
 
-    /** Whether it only puts one harm in the place of another. */
+    /** Whether it does little but put one harm in the place of another. */
     private boolean swaps(OddsByCause before) {
       return odds.filter(
               after ->
@@ -130,7 +133,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
                       .anyMatch(
                           spared ->
                               spared.apply(before).within() - spared.apply(after).within()
-                                  > after.within().within() - before.within().within()))
+                                  > SWAPPED * (after.within().within() - before.within().within())))
           .isPresent();
     }
   }
@@ -159,9 +162,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
    * Returns the change that helps most.
    *
    * @return the change with the best odds, several at once if each gains three points more, but
-   *     none that does another harm more often than it gains; empty if of none the lower end of the
-   *     interval lies above the odds of the shipment as it is: what lies within the doubt of few
-   *     journeys is not worth a keeper's trouble
+   *     none that does another harm twice as often as it gains; empty if of none the lower end of
+   *     the interval lies above the odds of the shipment as it is: what lies within the doubt of
+   *     few journeys is not worth a keeper's trouble
    */
   public Optional<TriedChange> best() {
     return changes.stream()
@@ -423,7 +426,15 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   private static List<Remedy> worthTrying(Parcel parcel, Journey journey, OddsByCause odds) {
     boolean heats = odds.notTooHot().within() < odds.notTooCold().within();
     List<Remedy> all = new ArrayList<>(Remedy.toTry(parcel, journey));
-    all.removeIf(each -> heats && parcel.warmers().isEmpty() && each instanceof Remedy.OtherWarmer);
+    // a first warmer works against heat, and against something chilled: that is changed instead
+    boolean isChilled =
+        parcel.packs().stream()
+            .anyMatch(pack -> pack.start().temperatureOf(pack.pack()) < journey.startTemperature());
+    all.removeIf(
+        each ->
+            (heats || isChilled)
+                && parcel.warmers().isEmpty()
+                && each.parts().stream().anyMatch(part -> part instanceof Remedy.OtherWarmer));
     all.removeIf(each -> !heats && each instanceof Remedy.ChilledPack);
     if (odds.partShortOfAir() > SHORT_OF_AIR) {
       Remedy.waysForAir(parcel).stream().filter(each -> !all.contains(each)).forEach(all::add);
@@ -456,9 +467,11 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       return IntStream.range(0, changes.size()).boxed().toList();
     }
     Remedy.Subject first = changes.get(0).remedy().subject();
+    // a frozen pack may go, or be thawed: each puts another end at risk
+    boolean anySecond = alike || first == Remedy.Subject.COLD;
     int second =
         IntStream.range(1, changes.size())
-            .filter(place -> alike || changes.get(place).remedy().subject() != first)
+            .filter(place -> anySecond || changes.get(place).remedy().subject() != first)
             .findFirst()
             .orElse(1);
     return List.of(0, second);

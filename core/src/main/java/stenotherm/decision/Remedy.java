@@ -154,6 +154,9 @@ public sealed interface Remedy {
     if (parcel.packs().stream().anyMatch(FromRefrigerator::changes)) {
       all.add(new FromRefrigerator());
     }
+    if (parcel.packs().stream().anyMatch(PackOnLid::changes)) {
+      all.add(new PackOnLid());
+    }
     if (parcel.warmers().stream().anyMatch(placed -> placed.placement().onWall().isPresent())) {
       all.add(new WarmerOffWall(WarmerOffWall.USUAL));
     }
@@ -571,6 +574,40 @@ public sealed interface Remedy {
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(parcel.withPacks(List.of()), journey);
+    }
+  }
+
+  /** Packs that lie loose, on a container or in the fill, taped under the lid instead. */
+  record PackOnLid() implements Remedy {
+    private static boolean changes(PlacedPack placed) {
+      return placed.placement() instanceof Placement.InCavity;
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the pack taped under the lid";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.COLD;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      List<PlacedPack> moved =
+          parcel.packs().stream()
+              .map(
+                  each ->
+                      changes(each)
+                          ? new PlacedPack(
+                              each.name(),
+                              each.pack(),
+                              Placement.onFace(Face.Z_MAX, Mounting.taped()),
+                              each.start())
+                          : each)
+              .toList();
+      return new Shipment(parcel.withPacks(moved), journey);
     }
   }
 

@@ -3,7 +3,6 @@ package stenotherm.parcel;
 import java.util.Locale;
 import stenotherm.base.HeatDirection;
 import stenotherm.base.Range;
-import stenotherm.base.TemperatureDifferences;
 import stenotherm.material.AirLayer;
 
 /** The air in a cavity without fill, as a solid. */
@@ -29,10 +28,9 @@ record CavityAir(Filling.Unfilled filling, double gap) {
     return String.format(
         Locale.ROOT,
         "The box has no fill: the heat that its moving air carries is computed roughly. An animal"
-            + " may be %.1f K (%.1f F°) warmer or colder for that (assumed; the odds count it), and"
+            + " may be %.1f K warmer or colder for that (assumed; the odds count it), and"
             + " more with a warmer beneath it; a loose container also moves about.",
-        filling.error(),
-        TemperatureDifferences.toFahrenheit(filling.error()));
+        filling.error());
   }
 
   private double conductivity(HeatDirection heatFlow, double meanTemperature) {

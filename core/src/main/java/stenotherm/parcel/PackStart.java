@@ -1,9 +1,11 @@
 package stenotherm.parcel;
 
+import java.util.Locale;
 import java.util.Optional;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Range;
+import stenotherm.base.Temperatures;
 import stenotherm.conduction.InitialState;
 import stenotherm.material.EnthalpyCurve;
 import stenotherm.material.Melting;
@@ -78,10 +80,14 @@ public sealed interface PackStart {
       if (melting.isPresent() && melting.get().range().contains(temperature)) {
         throw new InvalidInputException(
             field,
-            Checks.show(temperature, "K")
-                + " is where '"
+            String.format(
+                    Locale.ROOT,
+                    "%.1f °C (%.1f °F) is where '",
+                    Temperatures.toCelsius(temperature),
+                    Temperatures.toFahrenheit(temperature))
                 + pack.contents().name()
-                + "' melts; say which part of it is liquid");
+                + "' melts; say which part of it is liquid, such as 0 % liquid for one that is"
+                + " frozen through");
       }
     }
 

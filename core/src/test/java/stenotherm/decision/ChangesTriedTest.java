@@ -32,14 +32,19 @@ import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.LidHoles;
 import stenotherm.parcel.Mounting;
+import stenotherm.parcel.PackClass;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
+import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.Walls;
 import stenotherm.study.Odds;
@@ -396,6 +401,49 @@ class ChangesTriedTest {
   private static double besideTheCup(Parcel parcel) {
     return parcel.room(parcel.occupied().get(0)).at(Face.X_MIN)
         - parcel.layout().block(parcel.warmers().get(0).name()).box().at(Face.X_MAX);
+  }
+
+  /** Frozen gel kills by cold what it is to save from heat; a warmer beside it is no answer. */
+  @Test
+  void aFrozenPackIsThawedOrLeftOutRatherThanWarmed() {
+    PackClass gel =
+        new PackClass(
+            "gel",
+            Materials.GEL_PACK,
+            new Dimensions(0.06, 0.04, 0.01),
+            0.022,
+            0,
+            Source.assumed("made up"));
+    PlacedPack frozen =
+        new PlacedPack(
+            "pack",
+            gel,
+            Placement.onFace(Face.Z_MAX, Mounting.taped()),
+            new PackStart.AtTemperature(255));
+    Parcel chilled = Packings.plain().withPacks(List.of(frozen));
+    Journey journey = coldRoom(10, 285);
+    List<Remedy> tried = Remedy.toTry(chilled, journey);
+    assertTrue(tried.contains(new Remedy.FromRefrigerator()));
+    assertTrue(tried.contains(new Remedy.NoPack()));
+    assertFalse(tried.contains(new Remedy.ChilledPack()));
+    assertFalse(tried.contains(new Remedy.PackOnLid()), "it is there");
+    Parcel thawed = new Remedy.FromRefrigerator().applyTo(chilled, journey).parcel();
+    assertEquals(new PackStart.AtTemperature(278.15), thawed.packs().get(0).start());
+    assertFalse(Remedy.toTry(thawed, journey).contains(new Remedy.FromRefrigerator()));
+    assertEquals(List.of(), new Remedy.NoPack().applyTo(chilled, journey).parcel().packs());
+    PlacedPack loose =
+        new PlacedPack(
+            "pack",
+            gel,
+            new Placement.InCavity(new Position(0.08, 0.06, 0.1), Axis.Z),
+            frozen.start());
+    Parcel lying = Packings.plain().withPacks(List.of(loose));
+    assertTrue(Remedy.toTry(lying, journey).contains(new Remedy.PackOnLid()));
+    assertEquals(List.of(frozen), new Remedy.PackOnLid().applyTo(lying, journey).parcel().packs());
+    ChangesTried.TriedChange fridge = looked(new Remedy.FromRefrigerator(), 1);
+    ChangesTried.TriedChange none = looked(new Remedy.NoPack(), 0.9);
+    ChangesTried.TriedChange warm = looked(new Remedy.StartAt(300), 0.8);
+    assertEquals(List.of(0, 1), ChangesTried.finalists(List.of(fridge, none, warm), false));
   }
 
   @Test

@@ -98,7 +98,7 @@ class PackTest {
         assertThrows(InvalidInputException.class, () -> pack(new PackStart.AtTemperature(272.65)))
             .getMessage();
     assertEquals(
-        "start of pack 'pack': 272.65 K is where 'gel pack' melts; say which part of it is liquid",
+        "start of pack 'pack': -0.5 °C (31.1 °F) is where 'gel pack' melts; say which part of it is liquid, such as 0 % liquid for one that is frozen through",
         message);
     PackClass brick =
         new PackClass("brick", Materials.SAND, SIZE, 0.14, 0, Source.assumed("made up"));

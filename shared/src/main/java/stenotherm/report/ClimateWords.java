@@ -9,6 +9,7 @@ import stenotherm.air.BreathingLimits;
 import stenotherm.animal.AnimalGroup;
 import stenotherm.animal.Tolerance;
 import stenotherm.base.Face;
+import stenotherm.base.Temperatures;
 import stenotherm.grid.Box;
 import stenotherm.grid.Layout;
 import stenotherm.parcel.Container;
@@ -23,6 +24,9 @@ import stenotherm.words.Figures;
 
 /** The sentences about air and warmers, in the reader's units. */
 record ClimateWords(Words words) {
+  /** Something as cold hurts what touches it [K]. */
+  private static final double FREEZING = Temperatures.fromCelsius(0);
+
   private static final BreathingLimits LIMITS = BreathingLimits.ECTOTHERMS;
 
   /** From this gain on little tips a cold warmer over. */
@@ -177,6 +181,12 @@ record ClimateWords(Words words) {
           "Its foam lets no air through, its seams are taped, and it has few holes or has them on"
               + " one face: all that is in it lives on what air is in it. Air passes best from holes"
               + " below to holes above.");
+    }
+    if (!row.parcel().packs().isEmpty() && climate.coldestPlace().value() < FREEZING) {
+      all.add(
+          "A place in reach of an animal gets as cold as "
+              + words.temperature(climate.coldestPlace().value())
+              + ", which the odds do not count: keep what is frozen away from containers.");
     }
     Climate.Moment oxygen = climate.leastOxygen();
     if (oxygen.value() < LIMITS.oxygenWarning()) {

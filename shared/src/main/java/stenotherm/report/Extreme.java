@@ -38,6 +38,10 @@ record Extreme(Side side, Container cup, double time, double typical, double sel
    */
   static Optional<Extreme> ofTheFew(Assessment assessment, Side side) {
     Extreme usual = of(assessment, side);
+    if (usual.left() < 0) {
+      // then most journeys fail when a typical one is worst
+      return Optional.empty();
+    }
     boolean cold = side == Side.COLD;
     StudyResult odds = assessment.odds();
     double[] times = odds.times();

@@ -226,7 +226,7 @@ public final class HarmReport implements Answer {
             ? " Of a parcel upside down or on its side temperature and air alone are judged, not the"
                 + " fall."
             : "")
-        + (study.leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
+        + (leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
   }
 
   private boolean happens(Mishap.Concern concern) {
@@ -237,6 +237,10 @@ public final class HarmReport implements Answer {
 
   private List<String> leftOut() {
     return study.leftOut().stream()
+        .filter(
+            each ->
+                !parcel.warmers().isEmpty()
+                    || !each.mishap().concerns().contains(Mishap.Concern.WARMER))
         .map(each -> each.mishap().words(words) + ": " + each.why())
         .toList();
   }

@@ -17,6 +17,7 @@ import stenotherm.base.Temperatures;
 import stenotherm.grid.Box;
 import stenotherm.material.Material;
 import stenotherm.material.Materials;
+import stenotherm.material.Melting;
 import stenotherm.parcel.Bedding;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.FilmCover;
@@ -39,6 +40,9 @@ import stenotherm.words.Figures;
 final class PackingSteps {
   /** Of the air in a room [K]: 15 °C, assumed; what is colder gets wet. */
   private static final double DEW_POINT = 288.15;
+
+  /** What lies on a container is no farther from its inside: its wall is thin [m]. */
+  private static final double CLOSE = 2e-3;
 
   /** Distances that differ by less count as one [m]. */
   private static final double SAME = 5e-4;
@@ -264,7 +268,17 @@ final class PackingSteps {
       boolean middle = Math.abs(on.alongFirst()) < SAME && Math.abs(on.alongSecond()) < SAME;
       return held(what, on) + ", " + (middle ? "in its middle" : where(box)) + gap(on) + ".";
     }
-    return "Lay " + what + " " + where(box) + ".";
+    return "Lay " + what + " " + on(box) + where(box) + ".";
+  }
+
+  /** The container that a thing lies on. */
+  private String on(Box box) {
+    return parcel.containers().stream()
+        .filter(each -> Math.abs(parcel.room(each).max().z() - box.min().z()) < CLOSE)
+        .filter(each -> parcel.room(each).overlap(box) > -CLOSE)
+        .findFirst()
+        .map(each -> "on '" + each.name() + "', ")
+        .orElse("");
   }
 
   private String held(String what, Placement.OnFace on) {
@@ -392,20 +406,17 @@ final class PackingSteps {
   }
 
   private String start(PlacedPack pack) {
-    if (!(pack.start() instanceof PackStart.AtTemperature at)) {
-      return "partly melted, as the file says";
+    if (pack.start() instanceof PackStart.PartlyMelted partly) {
+      return Math.round(100 * partly.liquidFraction()) + " % melted";
     }
-    boolean isSolid =
-        pack.pack()
-            .contents()
-            .behaviour()
-            .phaseChange()
-            .filter(melting -> !at.isLiquid(melting))
-            .isPresent();
-    boolean isCool = REFRIGERATOR.contains(at.temperature()) && !isSolid;
+    double temperature = ((PackStart.AtTemperature) pack.start()).temperature();
+    Optional<Melting> melting = pack.pack().contents().behaviour().fusion();
+    boolean isSolid = melting.filter(each -> !pack.start().isLiquid(each)).isPresent();
+    boolean isCool = REFRIGERATOR.contains(temperature) && !isSolid;
     return "at "
-        + figures.temperature(at.temperature())
-        + (isCool ? ": from the refrigerator, not frozen" : "");
+        + figures.temperature(temperature)
+        + (isCool ? ": from the refrigerator, not frozen" : isSolid ? ": all of it solid" : "")
+        + (melting.isPresent() && !isSolid && !isCool ? ": all of it liquid" : "");
   }
 
   /** Water condenses on what comes from a refrigerator or freezer. */

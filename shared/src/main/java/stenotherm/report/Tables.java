@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import stenotherm.air.StandardAtmosphere;
 import stenotherm.base.Axis;
 import stenotherm.base.Face;
+import stenotherm.base.Range;
 import stenotherm.base.TimeFunction;
 import stenotherm.decision.ChangesTried;
 import stenotherm.decision.DelayMargin;
@@ -299,7 +300,7 @@ final class Tables {
     for (Judged row : rows) {
       for (PlacedPack pack : row.parcel().packs()) {
         if (pack.pack().melts()) {
-          lines.add(packLine(row, pack.name()));
+          lines.add(packLine(row, pack));
         }
       }
     }
@@ -309,15 +310,24 @@ final class Tables {
     return Optional.of(
         new TextTable(
             "Melted part of the packs, with everything as stated",
-            List.of("packing", "pack", "at sealing", "at opening", "half melted", "all melted"),
+            List.of(
+                "packing",
+                "pack",
+                "melts at",
+                "at sealing",
+                "at opening",
+                "half melted",
+                "all melted"),
             lines));
   }
 
-  private List<String> packLine(Judged row, String pack) {
-    double[] liquid = row.planned().liquidFraction(pack);
+  private List<String> packLine(Judged row, PlacedPack pack) {
+    double[] liquid = row.planned().liquidFraction(pack.name());
+    Range melting = pack.pack().contents().behaviour().fusion().orElseThrow().range();
     return List.of(
         row.label(),
-        pack,
+        pack.name(),
+        words.temperature((melting.low() + melting.high()) / 2),
         percent(liquid[0]),
         percent(liquid[liquid.length - 1]),
         reached(row, liquid, 0.5),

@@ -386,6 +386,9 @@ final class PackingReader {
         && at.temperature() < Temperatures.fromCelsius(0)) {
       throw startNode.fail("is below the freezing point of water; frozen water is called ice pack");
     }
+    if (contents.equals(Materials.ICE)) {
+      throw placed.kind().fail("as a material does not melt; what melts is called ice pack");
+    }
     Size extents = section.require("size").asScalar().size();
     Dimensions size =
         section.node().locate(() -> new Dimensions(extents.x(), extents.y(), extents.z()));

@@ -277,10 +277,21 @@ class PackingStepsTest {
     String frozen = around("cup: 120 x 80 mm", pack.formatted("lid", "-18 °C"));
     assertTrue(
         frozen.contains(
-            "It goes in at -18 °C. Wipe it dry first, or the tape does not hold. If its pouch leaks"),
+            "It goes in at -18 °C: all of it solid. Wipe it dry first, or the tape does not hold. If its pouch leaks"),
         frozen);
     String warm = around("cup: 120 x 80 mm", pack.formatted("lid", "30 °C"));
-    assertTrue(warm.contains("It goes in at 30 °C. If its pouch leaks"), warm);
+    assertTrue(warm.contains("It goes in at 30 °C: all of it liquid. If its pouch leaks"), warm);
+  }
+
+  @Test
+  void aPackOnAContainerSaysSo() {
+    String on =
+        around(
+            "cup: 120 x 80 mm",
+            "fill: shredded paper, packs: [{pack: n-octadecane on cup, size: 80 x 60 x 10 mm, start:"
+                + " 50 % liquid}]");
+    assertTrue(on.contains("80 x 60 x 10 mm) on 'cup', "), on);
+    assertTrue(on.contains("It goes in 50 % melted."), on);
   }
 
   @Test

@@ -429,7 +429,10 @@ class KeepersFilesTest {
         "cup: 16 fl oz|cup: deli cup|write its volume before it, as in 16 oz deli cup",
         "40 hour warmer on lid|some pad 40 on lid|If it is sold for 40 hours, write for example warmer: 40",
         "40 hour warmer on lid|some pad 41 on lid|there is no",
-        "40 hour warmer on lid|40 hour warmr on lid|Did you mean"
+        "40 hour warmer on lid|40 hour warmr on lid|Did you mean",
+        "warmer: 40 hour warmer on lid|packs: [{pack: ice on lid, size: 3 x 2 x 1/2 in, start: 0 °F}]|what melts is called ice pack",
+        "warmer: 40 hour warmer on lid|packs: [{pack: water on lid, size: 3 x 2 x 1/2 in, start: 0 °F}]|frozen water is called ice pack",
+        "warmer: 40 hour warmer on lid|packs: [{pack: ice pack on lid, size: 3 x 2 x 1/2 in, start: 32 °F}]|such as 0 % liquid"
       })
   void whatIsMissingIsToldInItsPlace(String old, String other, String told) {
     String file =

@@ -321,7 +321,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "start: -18 °C",
             "start: -0.5 °C",
-            "s.yaml:27:108: packings[0].packs[0].start (panels, cold): start of pack 'cold': 272.65 K is where 'gel pack' melts; say which part of it is liquid"),
+            "s.yaml:27:108: packings[0].packs[0].start (panels, cold): start of pack 'cold': -0.5 °C (31.1 °F) is where 'gel pack' melts; say which part of it is liquid, such as 0 % liquid for one that is frozen through"),
         arguments(
             "start: -18 °C",
             "start: 150 % liquid",
