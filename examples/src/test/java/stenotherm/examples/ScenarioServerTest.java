@@ -34,7 +34,7 @@ import stenotherm.transit.TransitSettings;
 
 @Timeout(value = 10, unit = TimeUnit.MINUTES)
 class ScenarioServerTest {
-  private static final int REQUESTS = 400;
+  private static final int REQUESTS = 300;
   private static final int BYTES = 4000;
   private static final Duration LONG = Duration.ofMinutes(2);
 

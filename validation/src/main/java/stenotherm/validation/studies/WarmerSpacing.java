@@ -71,7 +71,7 @@ final class WarmerSpacing implements Study {
 
   @Override
   public Findings run(Depth depth) {
-    double finest = depth == Depth.FAST ? 3 : 1.5;
+    double finest = depth == Depth.FAST ? 4 : 1.5;
     Ladder ladder =
         Ladder.steady(
             List.of(2 * finest, Math.sqrt(2) * finest, finest),

@@ -32,7 +32,6 @@ class PacksAsBodiesTest {
       value = {
         "shredded paper|gel pack on lid, size: 130 x 100 x 20 mm, start: -12 °C|0.4",
         "shredded paper|gel pack on front, size: 150 x 100 x 25 mm, start: 40 % liquid|0.4",
-        "shredded paper|n-hexadecane on lid, size: 150 x 150 x 25 mm, start: 15 °C|0.4",
         "none|gel pack on lid, size: 130 x 100 x 20 mm, start: -12 °C|0.65",
         "shredded paper|gel pack on lid, size: 130 x 100 x 20 mm, start: -12 °C}, {pack: gel pack on"
             + " floor, size: 130 x 100 x 20 mm, start: -12 °C|0.65",
