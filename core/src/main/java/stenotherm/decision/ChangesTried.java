@@ -231,6 +231,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
                     ? CoarseOutlook.model(parcel, List.of(journey), one, ModelScope.NOMINAL_MEANS)
                     : rough(packed.get(task - 1), one));
     ParcelModel unchanged = made[0];
+    // what is not among those packed otherwise has the first model
     List<ParcelModel> models =
         shipments.stream().map(each -> made[1 + packed.indexOf(each)]).toList();
     TwoJourneys two = TwoJourneys.of(unchanged, journey, now.odds());

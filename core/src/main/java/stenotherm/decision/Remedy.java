@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -563,7 +564,7 @@ public sealed interface Remedy {
   record NoPack() implements Remedy {
     @Override
     public String words(UnitWords units) {
-      return "leave out what is chilled";
+      return "leave the pack out";
     }
 
     @Override
@@ -595,19 +596,13 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<PlacedPack> moved =
-          parcel.packs().stream()
-              .map(
-                  each ->
-                      changes(each)
-                          ? new PlacedPack(
-                              each.name(),
-                              each.pack(),
-                              Placement.onFace(Face.Z_MAX, Mounting.taped()),
-                              each.start())
-                          : each)
-              .toList();
-      return new Shipment(parcel.withPacks(moved), journey);
+      Placement lid = Placement.onFace(Face.Z_MAX, Mounting.taped());
+      return new Shipment(
+          withPacks(
+              parcel,
+              PackOnLid::changes,
+              each -> new PlacedPack(each.name(), each.pack(), lid, each.start())),
+          journey);
     }
   }
 
@@ -639,15 +634,12 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<PlacedPack> thawed =
-          parcel.packs().stream()
-              .map(
-                  each ->
-                      changes(each)
-                          ? new PlacedPack(each.name(), each.pack(), each.placement(), CHILLED)
-                          : each)
-              .toList();
-      return new Shipment(parcel.withPacks(thawed), journey);
+      return new Shipment(
+          withPacks(
+              parcel,
+              FromRefrigerator::changes,
+              each -> new PlacedPack(each.name(), each.pack(), each.placement(), CHILLED)),
+          journey);
     }
   }
 
@@ -795,6 +787,13 @@ public sealed interface Remedy {
       packs.add(pack);
       return new Shipment(parcel.withPacks(packs), journey);
     }
+  }
+
+  /** The packing with some of its packs changed. */
+  private static Parcel withPacks(
+      Parcel parcel, Predicate<PlacedPack> which, UnaryOperator<PlacedPack> change) {
+    return parcel.withPacks(
+        parcel.packs().stream().map(each -> which.test(each) ? change.apply(each) : each).toList());
   }
 
   /** The packing with each warmer changed; a change of what is not there is refused. */
