@@ -62,6 +62,13 @@ final class PackingReader {
       Pattern.compile("(.+)\\sbefore(?:\\s+sealing)?", Pattern.DOTALL);
   private static final Pattern LIQUID = Pattern.compile("(.+%)\\s*liquid", Pattern.DOTALL);
 
+  /** Where a pack comes from, in place of its temperature. */
+  private static final Pattern FREEZER =
+      Pattern.compile("(?i)frozen(?:\\s+solid)?|(?:from\\s+(?:the|a)\\s+)?freezer");
+
+  private static final Pattern REFRIGERATOR =
+      Pattern.compile("(?i)(?:from\\s+(?:the|a)\\s+)?(?:refrigerator|fridge)|refrigerated|chilled");
+
   /** Stand in for a box with a fault, to read on. */
   private static final Walls ANY_WALLS =
       Walls.uniform(List.of(new WallLayer(Materials.EPS_20, 0.01)));
@@ -379,7 +386,7 @@ final class PackingReader {
     faults.attempt(() -> section.require("start"));
     faults.throwIfAny();
     ScalarNode startNode = section.require("start").asScalar();
-    PackStart start = start(startNode);
+    PackStart start = start(startNode, section.assumptions());
     Material contents = Layers.material(placed.kind(), EverydayWords.PACK, section.assumptions());
     if (contents.equals(Materials.WATER)
         && start instanceof PackStart.AtTemperature at
@@ -411,7 +418,14 @@ final class PackingReader {
     return startNode.locate(() -> new PlacedPack(name, kind, placed.placement(), start));
   }
 
-  private static PackStart start(ScalarNode node) {
+  private static PackStart start(ScalarNode node, Assumptions assumptions) {
+    boolean isFrozen = FREEZER.matcher(node.text()).matches();
+    if (isFrozen || REFRIGERATOR.matcher(node.text()).matches()) {
+      int celsius = isFrozen ? -18 : 4;
+      assumptions.add(
+          "A pack '" + node.text() + "' has " + celsius + " °C (common practice, no source).");
+      return new PackStart.AtTemperature(Temperatures.fromCelsius(celsius));
+    }
     Matcher liquid = LIQUID.matcher(node.text());
     if (liquid.matches()) {
       double fraction = node.piece(liquid.group(1)).percentage();

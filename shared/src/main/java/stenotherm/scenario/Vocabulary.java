@@ -747,8 +747,12 @@ final class Vocabulary {
                   "start",
                   Form.either(
                       Form.of(Quantity.TEMPERATURE, "-18 °C"),
+                      Form.written(
+                          "`from the freezer` (-18 °C) or `from the refrigerator` (4 °C)",
+                          List.of("from the freezer", "from the refrigerator")),
                       Form.written("melted part, such as `25 % liquid`", List.of("25 % liquid"))),
-                  "its temperature at sealing, or how much of it is melted at its melting point")),
+                  "its temperature at sealing, where it comes from, or how much of it is melted at"
+                      + " its melting point")),
           Map.of());
 
   static final FilePart MEASURED =

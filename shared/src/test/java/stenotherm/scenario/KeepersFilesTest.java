@@ -25,6 +25,7 @@ import stenotherm.base.Temperatures;
 import stenotherm.material.Materials;
 import stenotherm.parcel.Container;
 import stenotherm.parcel.Filling;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.Placement;
 import stenotherm.text.TextFormatException;
@@ -419,6 +420,26 @@ class KeepersFilesTest {
                             ", containers: as in small")))
             .getMessage();
     assertTrue(twice.endsWith("cannot be given together with cup"), twice);
+  }
+
+  /** Who packs knows the door it came out of rather than a temperature: common practice. */
+  @ParameterizedTest
+  @CsvSource({
+    "from the freezer, -18",
+    "frozen, -18",
+    "from the refrigerator, 4",
+    "from a fridge, 4",
+    "chilled, 4"
+  })
+  void aPackComesFromTheFreezerOrTheRefrigerator(String start, double celsius) {
+    String packs =
+        "packs: [{pack: gel pack on lid, size: 60 x 40 x 10 mm, start: %s}]".formatted(start);
+    Scenario scenario = read(ScenarioFiles.with(ScenarioFiles.METRIC, "packs: none", packs));
+    PackStart there = scenario.packings().get(0).packs().get(0).start();
+    assertEquals(new PackStart.AtTemperature(Temperatures.fromCelsius(celsius)), there);
+    assertTrue(
+        scenario.assumptions().stream()
+            .anyMatch(each -> each.startsWith("A pack '" + start + "' has ")));
   }
 
   /** Words that say what is meant, but not all of it. */

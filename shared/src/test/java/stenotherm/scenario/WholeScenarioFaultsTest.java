@@ -316,8 +316,8 @@ class WholeScenarioFaultsTest {
             "s.yaml:27:9: packings[0].packs[0].start (panels, cold): is missing and must be given, write for example start: -18 °C"),
         arguments(
             "start: -18 °C",
-            "start: frozen",
-            "s.yaml:27:108: packings[0].packs[0].start (panels, cold): 'frozen' is not a temperature, write for example 20 °C or 68 °F"),
+            "start: freezing",
+            "s.yaml:27:108: packings[0].packs[0].start (panels, cold): 'freezing' is not a temperature, write for example 20 °C or 68 °F"),
         arguments(
             "start: -18 °C",
             "start: -0.5 °C",
