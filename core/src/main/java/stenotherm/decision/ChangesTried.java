@@ -58,6 +58,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   /** More of another harm than so many times what is gained is no help: assumed. */
   private static final double SWAPPED = 2;
 
+  /** Harm of fewer journeys than this is not worth a change of its own. */
+  private static final double RARE = 0.01;
+
   /** Parts of the work that are done when models are made. */
   private static final double LOOKING = 0.2;
 
@@ -424,7 +427,8 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     }
   }
 
-  private static List<Remedy> worthTrying(Parcel parcel, Journey journey, OddsByCause odds) {
+  /** What may help against what harms. */
+  static List<Remedy> worthTrying(Parcel parcel, Journey journey, OddsByCause odds) {
     boolean heats = odds.notTooHot().within() < odds.notTooCold().within();
     List<Remedy> all = new ArrayList<>(Remedy.toTry(parcel, journey));
     // a first warmer works against heat, and against something chilled: that is changed instead
@@ -437,6 +441,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
                 && parcel.warmers().isEmpty()
                 && each.parts().stream().anyMatch(part -> part instanceof Remedy.OtherWarmer));
     all.removeIf(each -> !heats && each instanceof Remedy.ChilledPack);
+    if (isColdAlone(odds)) {
+      all.removeIf(each -> takesHeat(each, journey));
+    }
     if (odds.partShortOfAir() > SHORT_OF_AIR) {
       Remedy.waysForAir(parcel).stream().filter(each -> !all.contains(each)).forEach(all::add);
     }
@@ -448,6 +455,23 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
               all.add(room);
             });
     return all;
+  }
+
+  /** Whether next to nothing but cold harms, or want of air, and cold more often. */
+  private static boolean isColdAlone(OddsByCause odds) {
+    double cold = 1 - odds.notTooCold().within();
+    return 1 - odds.notTooHot().within() < RARE
+        && 1 - odds.notBurnt().within() < RARE
+        && cold > 1 - odds.enoughAir().within();
+  }
+
+  /** Whether a change makes a packing colder, whatever else it does. */
+  private static boolean takesHeat(Remedy change, Journey journey) {
+    return change instanceof Remedy.ThinnerFoam
+        || change instanceof Remedy.NoWarmer
+        || change instanceof Remedy.HalfTaped
+        || (change instanceof Remedy.StartAt start
+            && start.temperature() < journey.startTemperature());
   }
 
   /** More room before a warmer where that burns an animal often: margins tell nothing of it. */

@@ -62,7 +62,7 @@ final class LegDelays {
 
   /** Whether there is a breach until the opening of a journey, however late it is. */
   private boolean breaches(Journey delayed) {
-    CondensedModel there = model.on(delayed);
+    CondensedModel there = model.onceOn(delayed);
     JourneyMeans means = there.run(Variation.NOMINAL);
     return JourneyStudy.fate(parcel, there.times(), means, delayed.duration()).breach()
         < Double.POSITIVE_INFINITY;

@@ -238,6 +238,18 @@ public final class CondensedModel {
   }
 
   /**
+   * The same for a single run with everything as stated: it begins to search for its coefficients
+   * where runs of the journey of this model do. {@link #on} looks for a better beginning, which
+   * pays for many runs.
+   *
+   * @param other the other journey
+   * @return the model for it
+   */
+  public CondensedModel onceOn(Journey other) {
+    return new CondensedModel(whole, Checks.given("journey", other), read, small, error);
+  }
+
+  /**
    * Writes what runs need: some megabytes. The model that was condensed comes first, as {@link
    * ParcelModel#write} writes it; then a head with its version, the smaller model in the form that
    * {@link stenotherm.modal} describes, and what forecasts take.

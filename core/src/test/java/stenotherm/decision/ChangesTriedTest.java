@@ -142,6 +142,27 @@ class ChangesTriedTest {
 
   /** The trade holds parcels at a depot for those who fetch them: common practice, no source. */
   @Test
+  void whatTakesHeatIsNotTriedWhereColdAloneHarms() {
+    Odds never = new Odds(1, 0.99, 1);
+    Odds often = new Odds(0.6, 0.55, 0.65);
+    Odds seldom = new Odds(0.9, 0.85, 0.95);
+    Remedy thinner = new Remedy.ThinnerFoam();
+    Remedy without = new Remedy.NoWarmer();
+    Journey room = coldRoom(10, 285);
+    List<Remedy> cold = tried(room, new OddsByCause(often, often, never, seldom, never));
+    assertFalse(cold.contains(thinner) || cold.contains(without), cold.toString());
+    assertTrue(cold.contains(new Remedy.ThickerFoam()));
+    List<Remedy> both = tried(room, new OddsByCause(often, often, seldom, never, never));
+    assertTrue(both.contains(thinner) && both.contains(without), both.toString());
+    List<Remedy> airless = tried(room, new OddsByCause(often, seldom, never, often, never));
+    assertTrue(airless.contains(thinner) && airless.contains(without), airless.toString());
+  }
+
+  private static List<Remedy> tried(Journey journey, OddsByCause odds) {
+    return ChangesTried.worthTrying(WARMED, journey, odds);
+  }
+
+  @Test
   void whatGoesThroughTheWeatherAfterADepotMayBeFetchedThere() {
     AmbientSpread outdoors = new AmbientSpread(1, 3);
     Leg depot = leg("depot", 2, 285, outdoors, Situations.DEPOT.films(), Stowage.AMONG_OTHERS);
