@@ -883,6 +883,11 @@ public sealed interface Remedy {
     }
   }
 
+  private static Journey withoutLast(int count, Journey journey) {
+    List<Leg> kept = journey.legs().subList(0, journey.legs().size() - count);
+    return new Journey(journey.sealing(), journey.startTemperature(), kept);
+  }
+
   /**
    * Taken in at delivery rather than left outside: without the last leg.
    *
@@ -901,11 +906,7 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<Leg> legs = journey.legs();
-      return new Shipment(
-          parcel,
-          new Journey(
-              journey.sealing(), journey.startTemperature(), legs.subList(0, legs.size() - 1)));
+      return new Shipment(parcel, withoutLast(1, journey));
     }
   }
 
@@ -967,13 +968,7 @@ public sealed interface Remedy {
 
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
-      List<Leg> legs = journey.legs();
-      return new Shipment(
-          parcel,
-          new Journey(
-              journey.sealing(),
-              journey.startTemperature(),
-              legs.subList(0, legs.size() - without.size())));
+      return new Shipment(parcel, withoutLast(without.size(), journey));
     }
   }
 

@@ -74,14 +74,14 @@ final class InnerClimate {
    */
   private final double[] controlled;
 
+  /** The same by heater, as its law has it, without the strength of this one. */
+  private final double[] commanded;
+
   /** Enthalpy of each pack that melts as one body [J]. */
   private final double[] enthalpies;
 
   /** Heat that each of them took from what surrounds it over the last step [W]. */
   private final double[] taken;
-
-  /** The same by heater, as its law has it, without the strength of this one. */
-  private final double[] commanded;
 
   private final double evaporation;
   private final double metabolism;

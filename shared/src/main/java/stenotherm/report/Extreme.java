@@ -42,20 +42,14 @@ record Extreme(Side side, Container cup, double time, double typical, double sel
       // then most journeys fail when a typical one is worst
       return Optional.empty();
     }
-    boolean cold = side == Side.COLD;
     StudyResult odds = assessment.odds();
-    double[] times = odds.times();
     double[] few = odds.temperatures(usual.cup.name(), share(side));
-    int at = 0;
-    for (int row = 1; row < times.length && times[row] <= assessment.plannedEnd(); row++) {
-      boolean farther = cold ? few[row] < few[at] : few[row] > few[at];
-      at = farther ? row : at;
-    }
+    int at = farthest(few, assessment, side);
     if (Math.abs(few[at] - usual.seldom) < CLEARLY) {
       return Optional.empty();
     }
     double typical = odds.temperatures(usual.cup.name(), 0.5)[at];
-    return Optional.of(new Extreme(side, usual.cup, times[at], typical, few[at]));
+    return Optional.of(new Extreme(side, usual.cup, odds.times()[at], typical, few[at]));
   }
 
   private static double share(Side side) {
@@ -64,17 +58,22 @@ record Extreme(Side side, Container cup, double time, double typical, double sel
 
   /** That of the animal in one cup. */
   static Extreme of(Assessment assessment, Container cup, Side side) {
-    boolean cold = side == Side.COLD;
     StudyResult odds = assessment.odds();
-    double[] times = odds.times();
     double[] middle = odds.temperatures(cup.name(), 0.5);
+    int at = farthest(middle, assessment, side);
+    double seldom = odds.temperatures(cup.name(), share(side))[at];
+    return new Extreme(side, cup, odds.times()[at], middle[at], seldom);
+  }
+
+  /** Where a curve is coldest or hottest until the planned opening: its row. */
+  private static int farthest(double[] curve, Assessment assessment, Side side) {
+    double[] times = assessment.odds().times();
     int at = 0;
     for (int row = 1; row < times.length && times[row] <= assessment.plannedEnd(); row++) {
-      boolean farther = cold ? middle[row] < middle[at] : middle[row] > middle[at];
+      boolean farther = side == Side.COLD ? curve[row] < curve[at] : curve[row] > curve[at];
       at = farther ? row : at;
     }
-    double seldom = odds.temperatures(cup.name(), share(side))[at];
-    return new Extreme(side, cup, times[at], middle[at], seldom);
+    return at;
   }
 
   /** What is left to the end of the alarm band [K]; negative beyond it. */

@@ -218,6 +218,7 @@ public final class HarmReport implements Answer {
   }
 
   private String note() {
+    String leftOut = String.join("; ", leftOut());
     return "Each mishap alone was tried on 64 journeys that differ in all that is uncertain, each"
         + " computed roughly. "
         + pairing()
@@ -226,7 +227,7 @@ public final class HarmReport implements Answer {
             ? " Of a parcel upside down or on its side temperature and air alone are judged, not the"
                 + " fall."
             : "")
-        + (leftOut().isEmpty() ? "" : " Left out: " + String.join("; ", leftOut()) + ".");
+        + (leftOut.isEmpty() ? "" : " Left out: " + leftOut + ".");
   }
 
   private boolean happens(Mishap.Concern concern) {

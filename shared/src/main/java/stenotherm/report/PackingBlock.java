@@ -51,7 +51,7 @@ final class PackingBlock {
   private static final int PARTS_OF_INCH = 64;
 
   /** What a length is off by, if it is the one that was meant [m]. */
-  private static final double ROUND_OFF = 1e-9;
+  static final double ROUND_OFF = 1e-9;
 
   /** What the mass of a pack that is full is off by [-]. */
   private static final double FULL = 1e-4;

@@ -35,7 +35,6 @@ record PastedShipment(String packing, String journey) {
       "  # a journey on one line must be spelled out for it: template: ..., lows/highs: ...\n";
 
   private static final String CARTON = " carton";
-  private static final double ROUND_OFF = 1e-9;
 
   /** A carton of so many times the volume is another packing: assumed. */
   private static final double MUCH = 1.5;
@@ -173,9 +172,9 @@ record PastedShipment(String packing, String journey) {
         .filter(size -> size.name().endsWith(CARTON))
         .filter(
             size ->
-                size.inside().length() >= inner[0] - ROUND_OFF
-                    && size.inside().width() >= inner[1] - ROUND_OFF
-                    && size.inside().height() >= inner[2] - ROUND_OFF)
+                size.inside().length() >= inner[0] - PackingBlock.ROUND_OFF
+                    && size.inside().width() >= inner[1] - PackingBlock.ROUND_OFF
+                    && size.inside().height() >= inner[2] - PackingBlock.ROUND_OFF)
         .min(Comparator.comparingDouble(size -> size.inside().volume()))
         .filter(size -> size.inside().volume() < MUCH * inner[0] * inner[1] * inner[2])
         .map(size -> size.name());
@@ -190,13 +189,14 @@ record PastedShipment(String packing, String journey) {
           .append('\n');
     }
     for (Remedy change : changes) {
-      if (change instanceof Remedy.HandedOver handed) {
-        block.append("  without: ").append(ScalarText.quoted(handed.leg())).append('\n');
-      } else if (change instanceof Remedy.Fetched fetched) {
-        block.append(
-            fetched.without().stream()
-                .map(ScalarText::quoted)
-                .collect(Collectors.joining(", ", "  without: [", "]\n")));
+      List<String> without =
+          change instanceof Remedy.HandedOver handed
+              ? List.of(handed.leg())
+              : change instanceof Remedy.Fetched fetched ? fetched.without() : List.of();
+      if (!without.isEmpty()) {
+        String legs = without.stream().map(ScalarText::quoted).collect(Collectors.joining(", "));
+        block.append("  without: ").append(without.size() == 1 ? legs : "[" + legs + "]");
+        block.append('\n');
       }
     }
     if (!block.isEmpty()) {

@@ -403,7 +403,7 @@ final class Tables {
                 lines));
   }
 
-  /** Where all is tried in a higher box, that is said of the ones with odds. */
+  /** Where all is tried in a larger box, that is said of the ones with odds. */
   private static String shortly(Remedy remedy, VerdictWords verdicts) {
     return remedy instanceof Remedy.Both both && both.first() instanceof Remedy.MoreRoom
         ? "in the larger box, " + verdicts.remedy(both.second())
