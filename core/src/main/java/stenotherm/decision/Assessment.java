@@ -19,7 +19,7 @@ import stenotherm.transit.TransitResult;
  * @param sensitivities what each quantity does on its own
  * @param error error of the computed temperature of an animal; the odds count it
  * @param odds how many journeys went
- * @param wider how they went with all ranges half as wide again
+ * @param wider how they went until the planned opening with all ranges half as wide again
  * @param verdict the verdict
  */
 public record Assessment(

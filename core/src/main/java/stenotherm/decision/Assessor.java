@@ -298,13 +298,28 @@ public final class Assessor {
       double[][] correction,
       NumericalError error) {
     JourneyStudy study(double opening, Uncertainties uncertainties) {
+      return study(condensed, opening, uncertainties);
+    }
+
+    /** The same of a shorter journey, up to its planned opening: half of the work. */
+    JourneyStudy untilOpening(Journey journey, Uncertainties uncertainties) {
+      return study(condensed.onceOn(journey), journey.duration(), uncertainties);
+    }
+
+    private JourneyStudy study(CondensedModel on, double opening, Uncertainties uncertainties) {
+      int rows = on.times().length;
       return JourneyStudy.of(
           nominal.parcel(),
-          condensed,
+          on,
           opening,
           uncertainties,
-          correction,
-          JourneyStudy.hotter(nominal));
+          first(rows, correction),
+          first(rows, JourneyStudy.hotter(nominal)));
+    }
+
+    /** The hours of a shorter journey are the first ones of a longer. */
+    private static double[][] first(int rows, double[][] all) {
+      return Arrays.stream(all).map(row -> Arrays.copyOf(row, rows)).toArray(double[][]::new);
     }
   }
 
@@ -434,8 +449,9 @@ public final class Assessor {
       NumericalError error = all.error();
       Uncertainties stated = uncertainties(error.total());
       JourneyStudy study = all.study(plannedEnd, stated);
+      JourneyStudy untilOpening = all.untilOpening(journey, stated);
       List<Sensitivity> sensitivities =
-          condensed.stepsEveryCell() ? List.of() : sensitivities(study);
+          condensed.stepsEveryCell() ? List.of() : sensitivities(untilOpening);
       Stress cold = new Stress(Side.COLD, worst(Side.COLD, sensitivities), study, parcel);
       Stress hot = new Stress(Side.HOT, worst(Side.HOT, sensitivities), study, parcel);
       report(OF_MODELS);
@@ -453,7 +469,7 @@ public final class Assessor {
                   new JourneyStudy.InterimLook(usual.points(), Assessor::isSettled)),
               (done, total) -> signal(OF_MODELS + share * done / total));
       StudyResult wider =
-          study
+          untilOpening
               .with(stated.widened(WIDER))
               .run(
                   few,

@@ -10,6 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.stream.IntStream;
@@ -159,6 +160,30 @@ class CondensedModelTest {
     double[] full =
         ParcelModel.of(PARCEL, held, SETTINGS.full()).run(held, Variation.NOMINAL).times();
     assertArrayEquals(times, full, 0);
+  }
+
+  /**
+   * So that what is asked until the opening need not be followed through the hold. How late a pile
+   * follows the air is tabled over the whole of a leg, a hold included: hence not the same bits,
+   * and now and then another setting to share.
+   */
+  @Test
+  void aShorterJourneyIsTheBeginningOfALongerOne() {
+    Journey held = JOURNEY.held(3.3 * HOUR);
+    CondensedModel longer =
+        CondensedModel.of(ParcelModel.of(PARCEL, held, SETTINGS), held, UNCERTAIN.spread(24, 1));
+    double[] times = longer.onceOn(JOURNEY).times();
+    assertTrue(times.length < longer.times().length);
+    assertArrayEquals(Arrays.copyOf(longer.times(), times.length), times, 0);
+    for (Variation each : UNCERTAIN.spread(4, 9)) {
+      assertTrue(apart(longer, each) < OFF, apart(longer, each) + " K");
+      assertTrue(apart(longer.smooth(), each) < 0.005, apart(longer.smooth(), each) + " K");
+    }
+  }
+
+  private static double apart(CondensedModel longer, Variation variation) {
+    double[] shorter = longer.onceOn(JOURNEY).run(variation).temperatures()[0];
+    return largest(shorter, longer.run(variation).temperatures()[0]);
   }
 
   @Test
