@@ -440,7 +440,8 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
             (heats || isChilled)
                 && parcel.warmers().isEmpty()
                 && each.parts().stream().anyMatch(part -> part instanceof Remedy.OtherWarmer));
-    all.removeIf(each -> !heats && each instanceof Remedy.ChilledPack);
+    all.removeIf(
+        each -> !heats && (each instanceof Remedy.ChilledPack || each instanceof Remedy.TwicePack));
     if (isColdAlone(odds)) {
       all.removeIf(each -> takesHeat(each, journey));
     }

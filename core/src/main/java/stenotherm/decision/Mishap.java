@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -31,7 +32,9 @@ import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Openings;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
@@ -60,6 +63,8 @@ public sealed interface Mishap {
     FILL,
     /** The warmers. */
     WARMER,
+    /** The packs. */
+    PACK,
     /** Openings. */
     OPENINGS,
     /** What a user adds. */
@@ -154,6 +159,9 @@ public sealed interface Mishap {
     all.add(new LooseWarmer());
     all.add(new DeadWarmer());
     all.add(new CoveredFilm());
+    all.add(new LoosePack());
+    all.add(new HalfFrozenPack());
+    all.add(new ForgottenPack());
     all.add(new BlockedOpenings());
     return List.copyOf(all);
   }
@@ -512,49 +520,20 @@ public sealed interface Mishap {
       if (parcel.warmers().isEmpty()) {
         return new Remedy.Shipment(parcel, journey);
       }
-      for (Face side : List.of(Face.Z_MAX, Face.X_MAX, Face.X_MIN, Face.Y_MAX, Face.Y_MIN)) {
-        for (Container cup : parcel.occupied()) {
-          List<PlacedWarmer> warmers = new ArrayList<>(parcel.warmers());
-          PlacedWarmer first = warmers.get(0);
-          Placement there = against(parcel, parcel.room(cup), side, first);
-          warmers.set(
-              0,
-              new PlacedWarmer(first.name(), first.warmer(), there, first.opened(), first.cover()));
-          try {
-            return new Remedy.Shipment(parcel.withWarmers(warmers), journey);
-          } catch (InvalidInputException taken) {
-            // the next side may be free
-          }
-        }
-      }
-      throw new InvalidInputException("a loose warmer", "finds no room beside a cup");
-    }
-
-    /** Flat against a side of a cup, at its middle as far as the cavity has room. */
-    private static Placement against(Parcel parcel, Box cup, Face side, PlacedWarmer warmer) {
-      Box cavity = parcel.cavity();
-      WarmerClass.PadSize size = warmer.warmer().size();
+      PlacedWarmer first = parcel.warmers().get(0);
+      WarmerClass.PadSize size = first.warmer().size();
       Dimensions pad = new Dimensions(size.length(), size.width(), size.thickness());
-      Axis normal = side.axis();
-      Box lying = new Placement.InCavity(Position.MIDDLE_OF_FLOOR, normal).box(pad, cavity);
-      double[] shift = {
-        cup.centre().x() - cavity.centre().x(),
-        cup.centre().y() - cavity.centre().y(),
-        cup.centre().z() - lying.centre().z()
-      };
-      for (Axis axis : Axis.values()) {
-        int number = axis.ordinal();
-        if (axis == normal) {
-          double apart = (cup.size(axis) + lying.size(axis)) / 2;
-          shift[number] += side.isMax() ? apart : -apart;
-        } else {
-          double under = cavity.at(Face.of(axis, false)) - lying.at(Face.of(axis, false));
-          double over = cavity.at(Face.of(axis, true)) - lying.at(Face.of(axis, true));
-          shift[number] = Math.max(under, Math.min(over, shift[number]));
-        }
-      }
-      return new Placement.InCavity(
-          new Position(shift[0], shift[1], Math.max(0, shift[2])), normal);
+      return new Remedy.Shipment(
+          besideAnimal(
+              "a loose warmer",
+              parcel,
+              pad,
+              there -> {
+                List<PlacedWarmer> warmers = new ArrayList<>(parcel.warmers());
+                warmers.set(0, first.at(there));
+                return parcel.withWarmers(warmers);
+              }),
+          journey);
     }
 
     @Override
@@ -621,6 +600,96 @@ public sealed interface Mishap {
     @Override
     public Concern kind() {
       return Concern.WARMER;
+    }
+  }
+
+  /** The first pack comes off and lies on a cup, or where there is no room above against one. */
+  record LoosePack() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      if (parcel.packs().isEmpty()) {
+        return new Remedy.Shipment(parcel, journey);
+      }
+      PlacedPack first = parcel.packs().get(0);
+      return new Remedy.Shipment(
+          besideAnimal(
+              "a loose pack",
+              parcel,
+              first.pack().size(),
+              there -> {
+                List<PlacedPack> packs = new ArrayList<>(parcel.packs());
+                packs.set(0, new PlacedPack(first.name(), first.pack(), there, first.start()));
+                return parcel.withPacks(packs);
+              }),
+          journey);
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the pack loose beside the animal";
+    }
+
+    @Override
+    public Concern kind() {
+      return Concern.PACK;
+    }
+  }
+
+  /** Packs meant to be frozen through are half melted when the parcel is sealed. */
+  record HalfFrozenPack() implements Mishap {
+    private static final PackStart HALF = new PackStart.PartlyMelted(0.5);
+
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(
+          parcel.withPacks(
+              parcel.packs().stream()
+                  .map(
+                      each ->
+                          isFrozen(each)
+                              ? new PlacedPack(each.name(), each.pack(), each.placement(), HALF)
+                              : each)
+                  .toList()),
+          journey);
+    }
+
+    private static boolean isFrozen(PlacedPack placed) {
+      return placed.start() instanceof PackStart.AtTemperature at
+          && placed
+              .pack()
+              .contents()
+              .behaviour()
+              .fusion()
+              .filter(melting -> at.temperature() < melting.range().low())
+              .isPresent();
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the pack only half frozen";
+    }
+
+    @Override
+    public Concern kind() {
+      return Concern.PACK;
+    }
+  }
+
+  /** The packs are not in the box. */
+  record ForgottenPack() implements Mishap {
+    @Override
+    public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Remedy.Shipment(parcel.withPacks(List.of()), journey);
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "the pack forgotten";
+    }
+
+    @Override
+    public Concern kind() {
+      return Concern.PACK;
     }
   }
 
@@ -709,6 +778,49 @@ public sealed interface Mishap {
     public Concern kind() {
       return Concern.OWN;
     }
+  }
+
+  /**
+   * Puts a flat thing on a cup with an animal, or where there is no room above against one.
+   *
+   * @param what what messages call it
+   * @param moved makes the packing in which it lies there
+   */
+  private static Parcel besideAnimal(
+      String what, Parcel parcel, Dimensions size, Function<Placement, Parcel> moved) {
+    for (Face side : List.of(Face.Z_MAX, Face.X_MAX, Face.X_MIN, Face.Y_MAX, Face.Y_MIN)) {
+      for (Container cup : parcel.occupied()) {
+        try {
+          return moved.apply(against(parcel.cavity(), parcel.room(cup), side, size));
+        } catch (InvalidInputException taken) {
+          // the next side may be free
+        }
+      }
+    }
+    throw new InvalidInputException(what, "finds no room beside a cup");
+  }
+
+  /** Flat against a side of a cup, at its middle as far as the cavity has room. */
+  private static Placement against(Box cavity, Box cup, Face side, Dimensions size) {
+    Axis normal = side.axis();
+    Box lying = new Placement.InCavity(Position.MIDDLE_OF_FLOOR, normal).box(size, cavity);
+    double[] shift = {
+      cup.centre().x() - cavity.centre().x(),
+      cup.centre().y() - cavity.centre().y(),
+      cup.centre().z() - lying.centre().z()
+    };
+    for (Axis axis : Axis.values()) {
+      int number = axis.ordinal();
+      if (axis == normal) {
+        double apart = (cup.size(axis) + lying.size(axis)) / 2;
+        shift[number] += side.isMax() ? apart : -apart;
+      } else {
+        double under = cavity.at(Face.of(axis, false)) - lying.at(Face.of(axis, false));
+        double over = cavity.at(Face.of(axis, true)) - lying.at(Face.of(axis, true));
+        shift[number] = Math.max(under, Math.min(over, shift[number]));
+      }
+    }
+    return new Placement.InCavity(new Position(shift[0], shift[1], Math.max(0, shift[2])), normal);
   }
 
   private static int existing(int leg, Journey journey) {

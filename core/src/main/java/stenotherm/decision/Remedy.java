@@ -152,6 +152,9 @@ public sealed interface Remedy {
       }
     }
     all.add(parcel.packs().isEmpty() ? new ChilledPack() : new NoPack());
+    if (parcel.packs().size() == 1) {
+      all.add(new TwicePack());
+    }
     if (parcel.packs().stream().anyMatch(FromRefrigerator::changes)) {
       all.add(new FromRefrigerator());
     }
@@ -575,6 +578,34 @@ public sealed interface Remedy {
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(parcel.withPacks(List.of()), journey);
+    }
+  }
+
+  /** Twice as much of a pack, in its place. */
+  record TwicePack() implements Remedy {
+    @Override
+    public String words(UnitWords units) {
+      return "a pack twice as thick, or two such packs, one on the other";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.COLD;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      return new Shipment(withPacks(parcel, each -> true, TwicePack::twice), journey);
+    }
+
+    private static PlacedPack twice(PlacedPack placed) {
+      PackClass one = placed.pack();
+      Dimensions size = one.size();
+      Dimensions thicker = new Dimensions(size.length(), size.width(), 2 * size.height());
+      PackClass two =
+          new PackClass(
+              one.name(), one.contents(), thicker, 2 * one.mass(), one.wrap(), one.source());
+      return new PlacedPack(placed.name(), two, placed.placement(), placed.start());
     }
   }
 

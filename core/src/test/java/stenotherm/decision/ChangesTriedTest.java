@@ -609,6 +609,23 @@ class ChangesTriedTest {
 
   /** In a hot room something cold helps; it is offered to no box that has a warmer, or a pack. */
   @Test
+  void moreOfAPackIsTriedAgainstHeatAlone() {
+    Journey room = coldRoom(6, 307);
+    Parcel one = new Remedy.ChilledPack().applyTo(Packings.plain(), room).parcel();
+    PackClass thin = one.packs().get(0).pack();
+    PackClass thick = new Remedy.TwicePack().applyTo(one, room).parcel().packs().get(0).pack();
+    assertEquals(2 * thin.mass(), thick.mass(), 1e-12);
+    assertEquals(2 * thin.size().volume(), thick.size().volume(), 1e-12);
+    assertEquals(thin.size().length(), thick.size().length());
+    Odds never = new Odds(1, 0.99, 1);
+    Odds often = new Odds(0.6, 0.55, 0.65);
+    OddsByCause hot = new OddsByCause(often, never, often, never, never);
+    OddsByCause cold = new OddsByCause(often, often, never, never, never);
+    assertTrue(ChangesTried.worthTrying(one, room, hot).contains(new Remedy.TwicePack()));
+    assertFalse(ChangesTried.worthTrying(one, room, cold).contains(new Remedy.TwicePack()));
+  }
+
+  @Test
   void somethingChilledIsTriedAgainstHeatAlone() {
     Remedy chilled = new Remedy.ChilledPack();
     Journey hot = coldRoom(6, 307);

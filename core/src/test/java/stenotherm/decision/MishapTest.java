@@ -31,17 +31,23 @@ import stenotherm.base.Source;
 import stenotherm.base.TimeFunction;
 import stenotherm.base.Times;
 import stenotherm.conduction.IntegratorSettings;
+import stenotherm.grid.Box;
 import stenotherm.journey.AmbientSpread;
 import stenotherm.journey.Journey;
 import stenotherm.journey.Leg;
 import stenotherm.journey.Place;
 import stenotherm.journey.Surroundings;
+import stenotherm.material.Materials;
+import stenotherm.parcel.Dimensions;
 import stenotherm.parcel.Filling;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Openings;
+import stenotherm.parcel.PackClass;
+import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Packings;
 import stenotherm.parcel.Parcel;
+import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
 import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
@@ -210,6 +216,45 @@ class MishapTest {
     assertSame(new Mishap.NoFill(), WARMED.withFilling(Filling.none()), JOURNEY);
     assertSame(
         new Mishap.BlockedOpenings(), WARMED.withOpenings(new Openings(0, List.of())), JOURNEY);
+  }
+
+  @Test
+  void aPackMayBeForgottenLooseOrHalfFrozen() {
+    PackClass gel =
+        new PackClass(
+            "gel pack",
+            Materials.GEL_PACK,
+            new Dimensions(0.06, 0.05, 0.01),
+            0.03,
+            0,
+            Source.assumed("made up"));
+    Placement lid = Placement.onFace(Face.Z_MAX, Mounting.taped());
+    PackStart frozen = new PackStart.AtTemperature(255);
+    Parcel plain = WARMED.withoutWarmers();
+    Parcel chilled = plain.withPacks(List.of(new PlacedPack("pack", gel, lid, frozen)));
+    assertSame(new Mishap.ForgottenPack(), chilled, plain);
+    assertSame(
+        new Mishap.HalfFrozenPack(),
+        chilled,
+        plain.withPacks(
+            List.of(new PlacedPack("pack", gel, lid, new PackStart.PartlyMelted(0.5)))));
+    Parcel loose = new Mishap.LoosePack().applyTo(chilled, JOURNEY).parcel();
+    Box lying = loose.packs().get(0).placement().box(gel.size(), loose.cavity());
+    Box cup = loose.room(loose.containers().get(0));
+    assertEquals(cup.max().z(), lying.min().z(), 1e-12);
+    assertEquals(cup.centre().x(), lying.centre().x(), 1e-12);
+    Parcel thawed =
+        plain.withPacks(
+            List.of(new PlacedPack("pack", gel, lid, new PackStart.AtTemperature(277))));
+    assertSame(new Mishap.HalfFrozenPack(), thawed, thawed);
+    assertSame(new Mishap.LoosePack(), plain, plain);
+    assertFalse(new Mishap.LoosePack().excludes(new Mishap.LooseWarmer()));
+  }
+
+  private static void assertSame(Mishap mishap, Parcel before, Parcel after) {
+    Remedy.Shipment changed = mishap.applyTo(before, JOURNEY);
+    assertEquals(after, changed.parcel());
+    assertEquals(JOURNEY, changed.journey());
   }
 
   @Test

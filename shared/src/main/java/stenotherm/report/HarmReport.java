@@ -238,12 +238,18 @@ public final class HarmReport implements Answer {
 
   private List<String> leftOut() {
     return study.leftOut().stream()
-        .filter(
-            each ->
-                !parcel.warmers().isEmpty()
-                    || !each.mishap().concerns().contains(Mishap.Concern.WARMER))
+        .filter(each -> each.mishap().concerns().stream().allMatch(this::isThere))
         .map(each -> each.mishap().words(words) + ": " + each.why())
         .toList();
+  }
+
+  /** Whether the packing has what a mishap happens to. */
+  private boolean isThere(Mishap.Concern concern) {
+    return switch (concern) {
+      case WARMER -> !parcel.warmers().isEmpty();
+      case PACK -> !parcel.packs().isEmpty();
+      default -> true;
+    };
   }
 
   /** The rule by which pairs are made. */

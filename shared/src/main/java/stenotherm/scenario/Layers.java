@@ -74,7 +74,12 @@ final class Layers {
       }
     }
     NamedQuantity layer =
-        NamedQuantity.of(node, "a material and a thickness", "EPS 20 19 mm or EPS 20 3/4 in");
+        NamedQuantity.of(
+            node,
+            "a material and a thickness",
+            words == EverydayWords.BEDDING
+                ? "damp sphagnum 20 mm or damp sphagnum 3/4 in"
+                : "EPS 20 19 mm or EPS 20 3/4 in");
     Material material = material(layer.name(), words, assumptions);
     double thickness = layer.quantity().length();
     if (material.equals(Materials.POLYSTYRENE) && thickness > THICKEST_PLASTIC) {

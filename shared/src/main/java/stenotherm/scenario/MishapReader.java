@@ -26,6 +26,8 @@ final class MishapReader {
   private static final Pattern WEATHER =
       Pattern.compile("(.+?)\\s+(colder|warmer)(?:\\s+in\\s+(.+))?", Pattern.DOTALL);
 
+  private static final String AGAINST_CUP = "loose against the cup";
+
   /** Keys whose values are names, and what these stand for. */
   private static final Map<String, Map<String, Mishap>> NAMED = named();
 
@@ -45,9 +47,14 @@ final class MishapReader {
     all.put("fill", Map.of("none", new Mishap.NoFill()));
     Map<String, Mishap> warmers = new LinkedHashMap<>();
     warmers.put("dead", new Mishap.DeadWarmer());
-    warmers.put("loose against the cup", new Mishap.LooseWarmer());
+    warmers.put(AGAINST_CUP, new Mishap.LooseWarmer());
     warmers.put("film taped over", new Mishap.CoveredFilm());
     all.put("warmer", Collections.unmodifiableMap(warmers));
+    Map<String, Mishap> packs = new LinkedHashMap<>();
+    packs.put("forgotten", new Mishap.ForgottenPack());
+    packs.put("half frozen", new Mishap.HalfFrozenPack());
+    packs.put(AGAINST_CUP, new Mishap.LoosePack());
+    all.put("pack", Collections.unmodifiableMap(packs));
     all.put("openings", Map.of("blocked", new Mishap.BlockedOpenings()));
     return Collections.unmodifiableMap(all);
   }

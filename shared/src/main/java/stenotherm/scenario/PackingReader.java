@@ -361,7 +361,7 @@ final class PackingReader {
     List<PlacedPack> packs = new ArrayList<>();
     Faults faults = new Faults();
     int number = 0;
-    for (MappingNode each : node.asSequence().mappings()) {
+    for (MappingNode each : listed(node)) {
       String usual = "pack " + ++number;
       faults
           .attempt(
@@ -377,6 +377,16 @@ final class PackingReader {
     }
     faults.throwIfAny();
     return packs;
+  }
+
+  /** Several packs, or one that is no list. */
+  private static List<MappingNode> listed(Node packs) {
+    if (packs instanceof ScalarNode) {
+      throw packs.fail(
+          "must be a list of packs, write for example"
+              + " packs: [{pack: gel pack on lid, size: 5 x 4 x 3/4 in, start: from the freezer}]");
+    }
+    return packs instanceof MappingNode one ? List.of(one) : packs.asSequence().mappings();
   }
 
   private static PlacedPack pack(KeyedSection section, String usual, List<Container> containers) {

@@ -892,8 +892,8 @@ final class Vocabulary {
                   "no warmer"),
               Key.optional(
                   "packs",
-                  Form.either(Form.listOf(Form.table(PACK)), NONE_OR_NO),
-                  "packs",
+                  Form.either(Form.listOf(Form.table(PACK)), Form.table(PACK), NONE_OR_NO),
+                  "packs, or a single one",
                   "no packs"),
               Key.optional(
                   "measured",
@@ -946,6 +946,11 @@ final class Vocabulary {
                   "warmer",
                   Form.oneOf(MishapReader.names("warmer")),
                   "what is wrong with the warmers; the first one comes loose",
+                  "as the packing says"),
+              Key.optional(
+                  "pack",
+                  Form.oneOf(MishapReader.names("pack")),
+                  "what is wrong with the packs; the first one comes loose",
                   "as the packing says"),
               Key.optional(
                   "openings",

@@ -437,6 +437,9 @@ class KeepersFilesTest {
     Scenario scenario = read(ScenarioFiles.with(ScenarioFiles.METRIC, "packs: none", packs));
     PackStart there = scenario.packings().get(0).packs().get(0).start();
     assertEquals(new PackStart.AtTemperature(Temperatures.fromCelsius(celsius)), there);
+    String single = packs.replace("[", "").replace("]", "");
+    Scenario one = read(ScenarioFiles.with(ScenarioFiles.METRIC, "packs: none", single));
+    assertEquals(scenario.packings(), one.packings(), "a list of one");
     assertTrue(
         scenario.assumptions().stream()
             .anyMatch(each -> each.startsWith("A pack '" + start + "' has ")));
@@ -453,6 +456,8 @@ class KeepersFilesTest {
         "40 hour warmer on lid|40 hour warmr on lid|Did you mean",
         "warmer: 40 hour warmer on lid|packs: [{pack: ice on lid, size: 3 x 2 x 1/2 in, start: 0 °F}]|what melts is called ice pack",
         "warmer: 40 hour warmer on lid|packs: [{pack: water on lid, size: 3 x 2 x 1/2 in, start: 0 °F}]|frozen water is called ice pack",
+        "warmer: 40 hour warmer on lid|packs: gel pack 8 oz frozen on lid|write for example packs: [{pack: gel pack on lid",
+        "cup: 16 fl oz|cup: {size: 16 fl oz, bedding: damp sphagnum}|write for example damp sphagnum 20 mm",
         "warmer: 40 hour warmer on lid|packs: [{pack: ice pack on lid, size: 3 x 2 x 1/2 in, start: 32 °F}]|such as 0 % liquid"
       })
   void whatIsMissingIsToldInItsPlace(String old, String other, String told) {
