@@ -296,6 +296,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     }
     Optional<Remedy> last =
         together(
+            odds.within(),
             finalists.stream().map(changes::get).toList(),
             change -> change.applyTo(parcel, journey).parcel());
     // alone, so that it has all threads
@@ -349,11 +350,14 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
    * What may be enough where neither of two changes is: the one that is best in temperature, mended
    * for what else it fails of; where that is little, both, unless they are about the same.
    *
+   * @param before odds of the packing as it is, beyond which a change must surely lead
    * @param judged two changes with odds
    * @param changed makes the packing that a change leads to
    */
-  static Optional<Remedy> together(List<TriedChange> judged, Function<Remedy, Parcel> changed) {
-    boolean isEnough = judged.stream().anyMatch(each -> each.surely() >= Level.LIKELY.least());
+  static Optional<Remedy> together(
+      Odds before, List<TriedChange> judged, Function<Remedy, Parcel> changed) {
+    double wanted = Math.max(Level.LIKELY.least(), Math.nextUp(before.within()));
+    boolean isEnough = judged.stream().anyMatch(each -> each.worth() >= wanted);
     if (isEnough || judged.size() < FINALISTS) {
       return Optional.empty();
     }

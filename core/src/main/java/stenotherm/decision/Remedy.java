@@ -95,8 +95,10 @@ public sealed interface Remedy {
     OPENING,
     /** Ways for air. */
     AIR,
-    /** Something cold beside the animal. */
+    /** Something cold beside the animal that is there. */
     COLD,
+    /** A pouch of water that is added, cold or as ballast. */
+    POUCH,
     /** Temperature at packing. */
     START,
     /** The end of the journey. */
@@ -152,6 +154,9 @@ public sealed interface Remedy {
       }
     }
     all.add(parcel.packs().isEmpty() ? new ChilledPack() : new NoPack());
+    if (parcel.packs().isEmpty()) {
+      all.add(new Ballast());
+    }
     if (parcel.packs().size() == 1) {
       all.add(new TwicePack());
     }
@@ -798,7 +803,7 @@ public sealed interface Remedy {
 
     @Override
     public Subject subject() {
-      return Subject.COLD;
+      return Subject.POUCH;
     }
 
     @Override
@@ -817,6 +822,59 @@ public sealed interface Remedy {
       List<PlacedPack> packs = new ArrayList<>(parcel.packs());
       packs.add(pack);
       return new Shipment(parcel.withPacks(packs), journey);
+    }
+  }
+
+  /**
+   * Water as warm as all that is packed: a light parcel follows the air within an hour, one with
+   * half a litre of water takes some.
+   */
+  record Ballast() implements Remedy {
+    /** Half a litre, flat [m]: assumed. */
+    private static final Dimensions SIZE = new Dimensions(0.13, 0.12, 0.032);
+
+    /** Where it may be taped: not on the floor, where the animal stands. */
+    private static final List<Face> FACES =
+        List.of(Face.Z_MAX, Face.Y_MAX, Face.Y_MIN, Face.X_MAX, Face.X_MIN);
+
+    private static final PackClass POUCH =
+        new PackClass(
+            Materials.WATER.name(),
+            Materials.WATER,
+            SIZE,
+            SIZE.volume() * Materials.WATER.density(),
+            0,
+            Source.assumed("half a litre, full and flat, not wrapped"));
+
+    @Override
+    public String words(UnitWords units) {
+      return "a pouch of water of "
+          + units.size(SIZE.length(), SIZE.width(), SIZE.height())
+          + ", as warm as the room, taped under the lid or to a side without a warmer, as ballast";
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.POUCH;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      PackStart start = new PackStart.AtTemperature(journey.startTemperature());
+      for (Face face : FACES) {
+        if (parcel.warmers().stream().noneMatch(warmer -> isOn(face, warmer))) {
+          List<PlacedPack> packs = new ArrayList<>(parcel.packs());
+          Placement there = Placement.onFace(face, Mounting.taped());
+          packs.add(new PlacedPack("water", POUCH, there, start));
+          try {
+            return new Shipment(parcel.withPacks(packs), journey);
+          } catch (InvalidInputException taken) {
+            // the next wall may have room
+          }
+        }
+      }
+      throw new InvalidInputException(
+          "packing '" + parcel.name() + "'", "has no wall with room for half a litre of water");
     }
   }
 

@@ -253,6 +253,7 @@ final class PackingSteps {
               + start(each)
               + "."
               + dry(each)
+              + (isTaped(each) ? " It must hold when the box is turned over or dropped." : "")
               + drip(box);
       things.add(new Thing(each.name(), box, face(each.placement()), words));
     }
@@ -421,11 +422,13 @@ final class PackingSteps {
 
   /** Water condenses on what comes from a refrigerator or freezer. */
   private static String dry(PlacedPack pack) {
-    boolean isTaped =
-        face(pack.placement()).filter(on -> on.mounting().standOff() == 0).isPresent();
     boolean isCold =
         !(pack.start() instanceof PackStart.AtTemperature at) || at.temperature() < DEW_POINT;
-    return isTaped && isCold ? " Wipe it dry first, or the tape does not hold." : "";
+    return isTaped(pack) && isCold ? " Wipe it dry first, or the tape does not hold." : "";
+  }
+
+  private static boolean isTaped(PlacedPack pack) {
+    return face(pack.placement()).filter(on -> on.mounting().standOff() == 0).isPresent();
   }
 
   /** What leaks from a pack that lies above the floor of a container could wet the animal. */
