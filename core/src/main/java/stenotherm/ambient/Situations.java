@@ -130,8 +130,10 @@ public final class Situations {
           Source.derived(
               "loggers on single flights: 12 °C to 13 °C, at the lowest 11.5 °C, in a compartment for"
                   + " animals (Larsen 2020), at the lowest 13 °C in a suitcase; pilots in public"
-                  + " forums: 10 °C to 18 °C usual, 4 °C to 29 °C by setting",
-              "± 7 K assumed; cabin altitude at most 8000 ft, 14 CFR 25.841, from memory"));
+                  + " forums: 10 °C to 18 °C usual, 4 °C to 29 °C by setting; ASHRAE Handbook"
+                  + " Refrigeration 2006, chapter 32 (an excerpt was read): set from just above"
+                  + " freezing to the temperature of rooms",
+              "± 7 K assumed, most of that span; cabin altitude at most 8000 ft, 14 CFR 25.841, from memory"));
 
   /** The hold of a pressurised aircraft without heating. */
   public static final Situation COLD_HOLD =

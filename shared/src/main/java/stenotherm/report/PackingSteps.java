@@ -253,7 +253,7 @@ final class PackingSteps {
               + start(each)
               + "."
               + dry(each)
-              + (isTaped(each) ? " It must hold when the box is turned over or dropped." : "")
+              + hold(each)
               + drip(box);
       things.add(new Thing(each.name(), box, face(each.placement()), words));
     }
@@ -429,6 +429,13 @@ final class PackingSteps {
 
   private static boolean isTaped(PlacedPack pack) {
     return face(pack.placement()).filter(on -> on.mounting().standOff() == 0).isPresent();
+  }
+
+  /** What comes off a lid or a side may fall on a container. */
+  private static String hold(PlacedPack pack) {
+    return isTaped(pack) && face(pack.placement()).filter(on -> on.face() != Face.Z_MIN).isPresent()
+        ? " It must hold when the box is turned over or dropped."
+        : "";
   }
 
   /** What leaks from a pack that lies above the floor of a container could wet the animal. */

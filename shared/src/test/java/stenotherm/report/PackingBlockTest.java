@@ -205,7 +205,9 @@ class PackingBlockTest {
         .matcher(
             all(parcel)
                 .replace("Parcel[name=" + name + ",", "Parcel[")
-                .replaceAll("work=(a quarter of a litre|size and mass as the scenario)[^\\]]*", ""))
+                .replaceAll(
+                    "work=(a quarter of a litre|half a litre|size and mass as the scenario)[^\\]]*",
+                    ""))
         .replaceAll(
             number -> String.format(Locale.ROOT, "%.8f", Double.parseDouble(number.group()) + 0.0));
   }

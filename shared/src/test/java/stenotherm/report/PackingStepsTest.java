@@ -270,17 +270,19 @@ class PackingStepsTest {
     assertTrue(
         above.contains(
             "It goes in at 5 °C: from the refrigerator, not frozen. Wipe it dry first, or the tape"
-                + " does not hold. If its pouch leaks, nothing may drip on a container."),
+                + " does not hold. It must hold when the box is turned over or dropped. If its"
+                + " pouch leaks, nothing may drip on a container."),
         above);
     assertTrue(
         above.contains("so that nothing shifts; leave room under the lid for 'pack 1'."), above);
     String frozen = around("cup: 120 x 80 mm", pack.formatted("lid", "-18 °C"));
     assertTrue(
         frozen.contains(
-            "It goes in at -18 °C: all of it solid. Wipe it dry first, or the tape does not hold. If its pouch leaks"),
+            "It goes in at -18 °C: all of it solid. Wipe it dry first, or the tape does not hold. It must hold when"
+                + " the box is turned over or dropped. If its pouch leaks"),
         frozen);
     String warm = around("cup: 120 x 80 mm", pack.formatted("lid", "30 °C"));
-    assertTrue(warm.contains("It goes in at 30 °C: all of it liquid. If its pouch leaks"), warm);
+    assertTrue(warm.contains("It goes in at 30 °C: all of it liquid. It must hold when"), warm);
   }
 
   @Test

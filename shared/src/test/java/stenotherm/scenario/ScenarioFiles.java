@@ -236,8 +236,7 @@ final class ScenarioFiles {
         - {name: a night of frost, weather: 8 K colder}
         - {name: a cold hold, weather: 18 F° colder in hold, vehicles: unheated}
         - {name: lost, delay: [10 h in van, 1 d in hold], warmer: dead}
-        - {name: left in the sun, sun: 3 h in van, fill: none, openings: blocked}
-        - {name: in a hurry, pack: half frozen, fill: none}
+        - {name: left in the sun, sun: 3 h in van, fill: none, openings: blocked, pack: half frozen}
         - {name: on its head, orientation: lid down, warmer: loose against the cup}
       forecast:
         - {date: 2026-01-15, origin: 28 to 45 °F, destination: 30 to 48 °F}

@@ -73,7 +73,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "towel: 3 mm",
             "bedding: damp paper towel",
-            "s.yaml:5:69: containers[0].bedding (left): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
+            "s.yaml:5:69: containers[0].bedding (left): must be a material and a thickness with its unit, write for example damp sphagnum 20 mm or damp sphagnum 3/4 in"),
         arguments(
             "towel: 3 mm",
             "towel: 3 mm, bedding: none",
@@ -967,7 +967,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "weather: 8 K colder}",
             "wether: 8 K colder}",
-            "s.yaml:15:30: mishaps[0].wether (a night of frost): unknown key, allowed are name, weather, vehicles, delay, orientation, sun, fill, warmer, openings. Did you mean 'weather'?"),
+            "s.yaml:15:30: mishaps[0].wether (a night of frost): unknown key, allowed are name, weather, vehicles, delay, orientation, sun, fill, warmer, pack, openings. Did you mean 'weather'?"),
         arguments(
             ", weather: 8 K colder}",
             "}",
