@@ -830,8 +830,8 @@ public sealed interface Remedy {
    * half a litre of water takes some.
    */
   record Ballast() implements Remedy {
-    /** Half a litre, flat [m]: assumed. */
-    private static final Dimensions SIZE = new Dimensions(0.13, 0.12, 0.032);
+    /** Half a litre, flat, 5 x 5 x 1 1/4 in [m]: assumed. */
+    private static final Dimensions SIZE = new Dimensions(0.127, 0.127, 0.03175);
 
     /** Where it may be taped: not on the floor, where the animal stands. */
     private static final List<Face> FACES =
@@ -848,9 +848,9 @@ public sealed interface Remedy {
 
     @Override
     public String words(UnitWords units) {
-      return "a pouch of water of "
+      return "half a litre of water as warm as the room, in a pouch of "
           + units.size(SIZE.length(), SIZE.width(), SIZE.height())
-          + ", as warm as the room, taped under the lid or to a side without a warmer, as ballast";
+          + " taped under the lid or to a side without a warmer, as ballast";
     }
 
     @Override
