@@ -848,9 +848,8 @@ public sealed interface Remedy {
 
     @Override
     public String words(UnitWords units) {
-      return "half a litre of water as warm as the room, in a pouch of "
-          + units.size(SIZE.length(), SIZE.width(), SIZE.height())
-          + " taped under the lid or to a side without a warmer, as ballast";
+      return "half a litre (17 fl oz) of water as warm as the room, taped under the lid or to a side,"
+          + " as ballast";
     }
 
     @Override

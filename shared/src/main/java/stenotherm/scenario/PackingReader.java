@@ -409,9 +409,11 @@ final class PackingReader {
     Size extents = section.require("size").asScalar().size();
     Dimensions size =
         section.node().locate(() -> new Dimensions(extents.x(), extents.y(), extents.z()));
-    String full = Checks.show(size.volume() * contents.density(), "kg");
-    ScalarNode massNode = section.value("mass", full, "as much as fills it").asScalar();
-    double mass = massNode.mass();
+    double full = size.volume() * contents.density();
+    ScalarNode massNode =
+        section.value("mass", Checks.show(full, "kg"), "as much as fills it").asScalar();
+    // what is told of a mass that is left out has fewer digits
+    double mass = section.has("mass") ? massNode.mass() : full;
     ScalarNode wrapNode = section.value("wrap").asScalar();
     double wrap = wrapNode.thermalResistance();
     String name = section.optional("name").map(node -> node.asScalar().text()).orElse(usual);
