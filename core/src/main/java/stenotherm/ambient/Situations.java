@@ -133,7 +133,8 @@ public final class Situations {
                   + " forums: 10 °C to 18 °C usual, 4 °C to 29 °C by setting; ASHRAE Handbook"
                   + " Refrigeration 2006, chapter 32 (an excerpt was read): set from just above"
                   + " freezing to the temperature of rooms",
-              "± 7 K assumed, most of that span; cabin altitude at most 8000 ft, 14 CFR 25.841, from memory"));
+              "± 7 K assumed, most of that span; cabin altitude at most 8000 ft, 14 CFR 25.841, from"
+                  + " memory"));
 
   /** The hold of a pressurised aircraft without heating. */
   public static final Situation COLD_HOLD =

@@ -528,11 +528,7 @@ public sealed interface Mishap {
               "a loose warmer",
               parcel,
               pad,
-              there -> {
-                List<PlacedWarmer> warmers = new ArrayList<>(parcel.warmers());
-                warmers.set(0, first.at(there));
-                return parcel.withWarmers(warmers);
-              }),
+              there -> parcel.withWarmers(withFirst(parcel.warmers(), first.at(there)))),
           journey);
     }
 
@@ -553,13 +549,7 @@ public sealed interface Mishap {
     public Remedy.Shipment applyTo(Parcel parcel, Journey journey) {
       // one that is opened long after the journey is dead in it
       double never = journey.duration() + Times.fromDays(60);
-      return new Remedy.Shipment(
-          eachWarmer(
-              parcel,
-              each ->
-                  new PlacedWarmer(
-                      each.name(), each.warmer(), each.placement(), never, each.cover())),
-          journey);
+      return new Remedy.Shipment(eachWarmer(parcel, each -> each.openedAt(never)), journey);
     }
 
     @Override
@@ -582,12 +572,7 @@ public sealed interface Mishap {
               parcel,
               each ->
                   each.warmer().heat() instanceof IronPowder
-                      ? new PlacedWarmer(
-                          each.name(),
-                          each.warmer(),
-                          each.placement(),
-                          each.opened(),
-                          FilmCover.TAPED_OVER)
+                      ? each.covered(FilmCover.TAPED_OVER)
                       : each),
           journey);
     }
@@ -616,11 +601,7 @@ public sealed interface Mishap {
               "a loose pack",
               parcel,
               first.pack().size(),
-              there -> {
-                List<PlacedPack> packs = new ArrayList<>(parcel.packs());
-                packs.set(0, new PlacedPack(first.name(), first.pack(), there, first.start()));
-                return parcel.withPacks(packs);
-              }),
+              there -> parcel.withPacks(withFirst(parcel.packs(), first.at(there)))),
           journey);
     }
 
@@ -644,24 +625,13 @@ public sealed interface Mishap {
       return new Remedy.Shipment(
           parcel.withPacks(
               parcel.packs().stream()
-                  .map(
-                      each ->
-                          isFrozen(each)
-                              ? new PlacedPack(each.name(), each.pack(), each.placement(), HALF)
-                              : each)
+                  .map(each -> isFrozen(each) ? each.starting(HALF) : each)
                   .toList()),
           journey);
     }
 
     private static boolean isFrozen(PlacedPack placed) {
-      return placed.start() instanceof PackStart.AtTemperature at
-          && placed
-              .pack()
-              .contents()
-              .behaviour()
-              .fusion()
-              .filter(melting -> at.temperature() < melting.range().low())
-              .isPresent();
+      return placed.start() instanceof PackStart.AtTemperature && placed.leftToMelt().isPresent();
     }
 
     @Override
@@ -778,6 +748,12 @@ public sealed interface Mishap {
     public Concern kind() {
       return Concern.OWN;
     }
+  }
+
+  private static <T> List<T> withFirst(List<T> all, T first) {
+    List<T> changed = new ArrayList<>(all);
+    changed.set(0, first);
+    return changed;
   }
 
   /**

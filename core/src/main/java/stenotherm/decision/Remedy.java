@@ -153,9 +153,11 @@ public sealed interface Remedy {
         all.add(new WarmerOn(face));
       }
     }
-    all.add(parcel.packs().isEmpty() ? new ChilledPack() : new NoPack());
     if (parcel.packs().isEmpty()) {
+      all.add(new ChilledPack());
       all.add(new Ballast());
+    } else {
+      all.add(new NoPack());
     }
     if (parcel.packs().size() == 1) {
       all.add(new TwicePack());
@@ -610,7 +612,7 @@ public sealed interface Remedy {
       PackClass two =
           new PackClass(
               one.name(), one.contents(), thicker, 2 * one.mass(), one.wrap(), one.source());
-      return new PlacedPack(placed.name(), two, placed.placement(), placed.start());
+      return placed.with(two);
     }
   }
 
@@ -633,12 +635,7 @@ public sealed interface Remedy {
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Placement lid = Placement.onFace(Face.Z_MAX, Mounting.taped());
-      return new Shipment(
-          withPacks(
-              parcel,
-              PackOnLid::changes,
-              each -> new PlacedPack(each.name(), each.pack(), lid, each.start())),
-          journey);
+      return new Shipment(withPacks(parcel, PackOnLid::changes, each -> each.at(lid)), journey);
     }
   }
 
@@ -649,12 +646,8 @@ public sealed interface Remedy {
     /** Those that are frozen and that a refrigerator thaws. */
     private static boolean changes(PlacedPack placed) {
       return placed
-          .pack()
-          .contents()
-          .behaviour()
-          .fusion()
+          .leftToMelt()
           .filter(melting -> melting.range().high() < ChilledPack.CHILLED)
-          .filter(melting -> !placed.start().isLiquid(melting))
           .isPresent();
     }
 
@@ -671,11 +664,7 @@ public sealed interface Remedy {
     @Override
     public Shipment applyTo(Parcel parcel, Journey journey) {
       return new Shipment(
-          withPacks(
-              parcel,
-              FromRefrigerator::changes,
-              each -> new PlacedPack(each.name(), each.pack(), each.placement(), CHILLED)),
-          journey);
+          withPacks(parcel, FromRefrigerator::changes, each -> each.starting(CHILLED)), journey);
     }
   }
 
@@ -783,14 +772,7 @@ public sealed interface Remedy {
     /** Of a refrigerator [K]: 5 °C, common practice, no source. */
     private static final double CHILLED = 278.15;
 
-    private static final PackClass POUCH =
-        new PackClass(
-            Materials.WATER.name(),
-            Materials.WATER,
-            SIZE,
-            SIZE.volume() * Materials.WATER.density(),
-            0,
-            Source.assumed("a quarter of a litre, full and flat, not wrapped"));
+    private static final PackClass POUCH = pouchOfWater("a quarter of a litre", SIZE);
 
     @Override
     public String words(UnitWords units) {
@@ -819,9 +801,7 @@ public sealed interface Remedy {
               POUCH,
               Placement.onFace(Face.Z_MAX, Mounting.taped()),
               new PackStart.AtTemperature(CHILLED));
-      List<PlacedPack> packs = new ArrayList<>(parcel.packs());
-      packs.add(pack);
-      return new Shipment(parcel.withPacks(packs), journey);
+      return new Shipment(withPack(parcel, pack), journey);
     }
   }
 
@@ -837,14 +817,7 @@ public sealed interface Remedy {
     private static final List<Face> FACES =
         List.of(Face.Z_MAX, Face.Y_MAX, Face.Y_MIN, Face.X_MAX, Face.X_MIN);
 
-    private static final PackClass POUCH =
-        new PackClass(
-            Materials.WATER.name(),
-            Materials.WATER,
-            SIZE,
-            SIZE.volume() * Materials.WATER.density(),
-            0,
-            Source.assumed("half a litre, full and flat, not wrapped"));
+    private static final PackClass POUCH = pouchOfWater("half a litre", SIZE);
 
     @Override
     public String words(UnitWords units) {
@@ -862,11 +835,10 @@ public sealed interface Remedy {
       PackStart start = new PackStart.AtTemperature(journey.startTemperature());
       for (Face face : FACES) {
         if (parcel.warmers().stream().noneMatch(warmer -> isOn(face, warmer))) {
-          List<PlacedPack> packs = new ArrayList<>(parcel.packs());
           Placement there = Placement.onFace(face, Mounting.taped());
-          packs.add(new PlacedPack("water", POUCH, there, start));
           try {
-            return new Shipment(parcel.withPacks(packs), journey);
+            return new Shipment(
+                withPack(parcel, new PlacedPack("water", POUCH, there, start)), journey);
           } catch (InvalidInputException taken) {
             // the next wall may have room
           }
@@ -875,6 +847,22 @@ public sealed interface Remedy {
       throw new InvalidInputException(
           "packing '" + parcel.name() + "'", "has no wall with room for half a litre of water");
     }
+  }
+
+  private static PackClass pouchOfWater(String howMuch, Dimensions size) {
+    return new PackClass(
+        Materials.WATER.name(),
+        Materials.WATER,
+        size,
+        size.volume() * Materials.WATER.density(),
+        0,
+        Source.assumed(howMuch + ", full and flat, not wrapped"));
+  }
+
+  private static Parcel withPack(Parcel parcel, PlacedPack another) {
+    List<PlacedPack> packs = new ArrayList<>(parcel.packs());
+    packs.add(another);
+    return parcel.withPacks(packs);
   }
 
   /** The packing with some of its packs changed. */

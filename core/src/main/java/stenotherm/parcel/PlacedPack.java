@@ -5,6 +5,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.conduction.InitialState;
 import stenotherm.grid.Box;
+import stenotherm.material.Melting;
 
 /**
  * A pack in its place.
@@ -32,6 +33,47 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
     start.requireFits("start of pack '" + name + "'", pack);
   }
 
+  /**
+   * Another pack in the same place.
+   *
+   * @param other which pack
+   * @return the changed pack
+   * @throws InvalidInputException if it cannot start as this one does
+   */
+  public PlacedPack with(PackClass other) {
+    return new PlacedPack(name, other, placement, start);
+  }
+
+  /**
+   * The same pack elsewhere.
+   *
+   * @param other where it lies
+   * @return the changed pack
+   */
+  public PlacedPack at(Placement other) {
+    return new PlacedPack(name, pack, other, start);
+  }
+
+  /**
+   * The same pack in another state.
+   *
+   * @param other its state at sealing
+   * @return the changed pack
+   * @throws InvalidInputException if it cannot start like that
+   */
+  public PlacedPack starting(PackStart other) {
+    return new PlacedPack(name, pack, placement, other);
+  }
+
+  /**
+   * Tells what of it can melt after sealing.
+   *
+   * @return how its contents melt; empty if they do not, or are all liquid by then
+   */
+  public Optional<Melting> leftToMelt() {
+    return pack.contents().behaviour().fusion().filter(melting -> !start.isLiquid(melting));
+  }
+
   Item item(Box cavity) {
     return new Item(name, placement.box(pack.size(), cavity));
   }
@@ -45,7 +87,7 @@ public record PlacedPack(String name, PackClass pack, Placement placement, PackS
 
   /** The same pack, which melts as one body where it melts. */
   PlacedPack asOneBody() {
-    return new PlacedPack(name, pack.asOneBody(), placement, start);
+    return with(pack.asOneBody());
   }
 
   /**

@@ -144,7 +144,6 @@ class ChangesTriedTest {
         Remedy.toTry(WARMED, van).stream().noneMatch(each -> each instanceof Remedy.HandedOver));
   }
 
-  /** The trade holds parcels at a depot for those who fetch them: common practice, no source. */
   @Test
   void whatTakesHeatIsNotTriedWhereColdAloneHarms() {
     Odds never = new Odds(1, 0.99, 1);
@@ -166,6 +165,7 @@ class ChangesTriedTest {
     return ChangesTried.worthTrying(WARMED, journey, odds);
   }
 
+  /** The trade holds parcels at a depot for those who fetch them: common practice, no source. */
   @Test
   void whatGoesThroughTheWeatherAfterADepotMayBeFetchedThere() {
     AmbientSpread outdoors = new AmbientSpread(1, 3);

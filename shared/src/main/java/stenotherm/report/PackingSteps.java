@@ -412,7 +412,7 @@ final class PackingSteps {
     }
     double temperature = ((PackStart.AtTemperature) pack.start()).temperature();
     Optional<Melting> melting = pack.pack().contents().behaviour().fusion();
-    boolean isSolid = melting.filter(each -> !pack.start().isLiquid(each)).isPresent();
+    boolean isSolid = pack.leftToMelt().isPresent();
     boolean isCool = REFRIGERATOR.contains(temperature) && !isSolid;
     return "at "
         + figures.temperature(temperature)
