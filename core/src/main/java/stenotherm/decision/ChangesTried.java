@@ -177,6 +177,18 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   }
 
   /**
+   * Tells whether one of them is enough.
+   *
+   * @return whether with the best the packing likely holds
+   */
+  public boolean isEnough() {
+    return best()
+        .flatMap(TriedChange::within)
+        .filter(within -> Level.of(within).compareTo(Level.LIKELY) <= 0)
+        .isPresent();
+  }
+
+  /**
    * Tries changes. Each goes through a typical journey and through a cold and a hot one, such as
    * one in twenty is, on the coarsest grid of a judgement, to some tenths of a kelvin. By how far
    * they are from failing there changes are ranked. The most promising one and the next about
@@ -184,8 +196,9 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
    * number decides whether it likely holds; what that grid misses of the packing as it is counts as
    * error. Where air is short, a way for air is one of the two; where a place in reach burns, all
    * is tried in a box with more room before the warmer. Where neither likely holds, the one that is
-   * better in temperature is judged again, mended for what else it fails of, or both together are.
-   * A box that becomes too hot rather than too cold is not given its first warmer, one that becomes
+   * better in temperature is judged again, mended for what else it fails of; if it fails of nothing
+   * else, those two of all are judged that promise most if what each does to the margins adds up. A
+   * box that becomes too hot rather than too cold is not given its first warmer, one that becomes
    * too cold is given nothing chilled.
    *
    * @param planned the nominal run of the packing as it is until the planned opening
@@ -294,19 +307,25 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
       changes.set(
           place, new TriedChange(change.remedy(), change.margin(), Optional.of(judged[number])));
     }
-    Optional<Remedy> last =
-        together(
-            odds.within(),
-            finalists.stream().map(changes::get).toList(),
-            change -> change.applyTo(parcel, journey).parcel());
-    // alone, so that it has all threads
+    List<TriedChange> best = finalists.stream().map(changes::get).toList();
+    Optional<Remedy> pair = mostPromisingPair(candidates, before, rough);
+    Optional<Remedy> first =
+        together(odds.within(), best, pair, change -> change.applyTo(parcel, journey).parcel());
+    // alone, so that each has all threads
     workers.each(
         1,
         JUDGED,
         1,
         only ->
-            last.flatMap(change -> few.judged(change, parcel, journey, settings))
-                .ifPresent(change -> changes.add(0, change)));
+            first
+                .flatMap(change -> few.judged(change, parcel, journey, settings))
+                .ifPresent(
+                    change -> {
+                      changes.add(0, change);
+                      further(odds.within(), change, pair)
+                          .flatMap(more -> few.judged(more, parcel, journey, settings))
+                          .ifPresent(more -> changes.add(0, more));
+                    }));
     return new ChangesTried(odds, before.seldom().tighter(), changes);
   }
 
@@ -348,30 +367,81 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
 
   /**
    * What may be enough where neither of two changes is: the one that is best in temperature, mended
-   * for what else it fails of; where that is little, both, unless they are about the same.
+   * for what else it fails of; where that is little, a pair.
    *
    * @param before odds of the packing as it is, beyond which a change must surely lead
    * @param judged two changes with odds
+   * @param pair two of all changes that promise more together than any alone
    * @param changed makes the packing that a change leads to
    */
   static Optional<Remedy> together(
-      Odds before, List<TriedChange> judged, Function<Remedy, Parcel> changed) {
-    double wanted = Math.max(Level.LIKELY.least(), Math.nextUp(before.within()));
-    boolean isEnough = judged.stream().anyMatch(each -> each.worth() >= wanted);
+      Odds before,
+      List<TriedChange> judged,
+      Optional<Remedy> pair,
+      Function<Remedy, Parcel> changed) {
+    boolean isEnough = judged.stream().anyMatch(each -> isEnough(before, each));
     if (isEnough || judged.size() < FINALISTS) {
       return Optional.empty();
     }
     TriedChange best =
         judged.stream().min(Comparator.comparingDouble(ChangesTried::outside)).orElseThrow();
     Remedy mended = mended(best, changed);
-    if (mended != best.remedy()) {
-      return Optional.of(mended);
-    }
-    Remedy first = judged.get(0).remedy();
-    Remedy second = judged.get(1).remedy();
-    return first.subject() == second.subject()
+    return mended != best.remedy() ? Optional.of(mended) : pair;
+  }
+
+  /** What may be enough where a mended change is not: that, and the most promising pair. */
+  private static Optional<Remedy> further(Odds before, TriedChange mended, Optional<Remedy> pair) {
+    return isEnough(before, mended)
         ? Optional.empty()
-        : Optional.of(new Remedy.Both(first, second));
+        : pair.flatMap(changes -> both(mended.remedy(), changes));
+  }
+
+  private static boolean isEnough(Odds before, TriedChange change) {
+    return change.worth() >= Math.max(Level.LIKELY.least(), Math.nextUp(before.within()));
+  }
+
+  /**
+   * The two about different things that look best together, if what each does to the margins adds
+   * up; empty if one alone looks as good.
+   */
+  private static Optional<Remedy> mostPromisingPair(
+      List<Candidate> candidates, RoughOdds.Look before, RoughOdds rough) {
+    // where all are tried with more room, that counts once
+    RoughOdds.Look common =
+        candidates.stream()
+            .filter(each -> each.change().remedy() instanceof Remedy.MoreRoom)
+            .map(Candidate::look)
+            .findFirst()
+            .orElse(before);
+    Optional<Remedy> best = Optional.empty();
+    double most = candidates.stream().mapToDouble(each -> rough.score(each.look())).max().orElse(0);
+    for (int second = 1; second < candidates.size(); second++) {
+      for (int first = 0; first < second; first++) {
+        Candidate one = candidates.get(first);
+        Candidate other = candidates.get(second);
+        double score = rough.score(one.look().plus(other.look()).minus(common));
+        Optional<Remedy> pair = both(one.change().remedy(), other.change().remedy());
+        if (score > most && pair.isPresent()) {
+          most = score;
+          best = pair;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** Two changes one after the other, what both have once; empty where they are about the same. */
+  static Optional<Remedy> both(Remedy one, Remedy other) {
+    List<Remedy> parts = one.parts();
+    List<Remedy> more = other.parts().stream().filter(part -> !parts.contains(part)).toList();
+    boolean alike =
+        more.isEmpty()
+            || parts.stream()
+                .anyMatch(
+                    there -> more.stream().anyMatch(part -> part.subject() == there.subject()));
+    return alike
+        ? Optional.empty()
+        : Stream.concat(parts.stream(), more.stream()).reduce(Remedy.Both::new);
   }
 
   /** On how many journeys an animal gets too cold, and on how many too hot, of 1 each. */
@@ -385,7 +455,8 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     OddsByCause odds = change.odds().orElseThrow();
     Parcel parcel = changed.apply(change.remedy());
     List<Remedy> parts = new ArrayList<>(change.remedy().parts());
-    if (odds.partTooHot() > TOO_HOT && Remedy.HalfTaped.fits(parcel)) {
+    boolean isNewlyWarmed = parts.stream().anyMatch(part -> part instanceof Remedy.OtherWarmer);
+    if (odds.partTooHot() > TOO_HOT && isNewlyWarmed && Remedy.HalfTaped.fits(parcel)) {
       parts.add(new Remedy.HalfTaped());
     }
     roomBeforeBurns(parcel, odds).ifPresent(parts::add);

@@ -35,6 +35,10 @@ final class RoughOdds {
     double tighter() {
       return Math.min(cold, hot);
     }
+
+    private Margins plus(Margins other, double times) {
+      return new Margins(cold + times * other.cold, hot + times * other.hot);
+    }
   }
 
   /**
@@ -45,6 +49,19 @@ final class RoughOdds {
    *     the heat on one as hot as one in twenty [K]
    */
   record Look(Margins typical, Margins seldom) {
+    /** What two changes come to, if what each does to margins adds up. */
+    Look plus(Look other) {
+      return plus(other, 1);
+    }
+
+    Look minus(Look other) {
+      return plus(other, -1);
+    }
+
+    private Look plus(Look other, double times) {
+      return new Look(typical.plus(other.typical, times), seldom.plus(other.seldom, times));
+    }
+
     private Margins scores() {
       return new Margins(score(Margins::cold), score(Margins::hot));
     }

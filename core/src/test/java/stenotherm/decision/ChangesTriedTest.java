@@ -301,10 +301,14 @@ class ChangesTriedTest {
     assertEquals(Optional.of(both), together(judged(foam, 0.6), judged(spacer, 0.5)));
     assertEquals(
         Optional.empty(), together(judged(foam, 0.6), judged(spacer, Level.LIKELY.least())));
-    assertEquals(
-        Optional.empty(),
-        together(judged(spacer, 0.6), judged(new Remedy.WarmerOn(Face.X_MIN), 0.5)));
     assertEquals(Optional.empty(), together(judged(foam, 0.6)));
+    assertEquals(
+        Optional.empty(), ChangesTried.both(spacer, new Remedy.WarmerOn(Face.X_MIN)), "one face");
+    // what both bring is done once
+    Remedy room = new Remedy.MoreRoom(Axis.Z, 0.0254);
+    assertEquals(
+        Optional.of(new Remedy.Both(new Remedy.Both(room, foam), spacer)),
+        ChangesTried.both(new Remedy.Both(room, foam), new Remedy.Both(room, spacer)));
     // what is enough but lies within the doubt of the packing as it is would not be told
     double enough = Level.LIKELY.least();
     assertEquals(
@@ -312,6 +316,7 @@ class ChangesTriedTest {
         ChangesTried.together(
             new Odds(enough + 0.01, enough - 0.03, enough + 0.05),
             List.of(judged(foam, enough), judged(spacer, 0.5)),
+            Optional.of(both),
             change -> change.applyTo(WARMED, coldRoom(10, 285)).parcel()));
     Parcel changed = both.applyTo(WARMED, coldRoom(10, 285)).parcel();
     assertEquals(0.004 + 0.020 + 0.01905, changed.walls().thickness(Face.X_MIN), 1e-12);
@@ -322,8 +327,12 @@ class ChangesTriedTest {
 
   private static Optional<Remedy> together(ChangesTried.TriedChange... judged) {
     Journey journey = coldRoom(10, 285);
+    Optional<Remedy> pair =
+        judged.length < 2
+            ? Optional.empty()
+            : ChangesTried.both(judged[0].remedy(), judged[1].remedy());
     return ChangesTried.together(
-        HALF, List.of(judged), change -> change.applyTo(WARMED, journey).parcel());
+        HALF, List.of(judged), pair, change -> change.applyTo(WARMED, journey).parcel());
   }
 
   /** Eight of a hundred become thirty, but two of three are cooked: no help. */
@@ -366,14 +375,15 @@ class ChangesTriedTest {
             -1,
             Optional.of(new OddsByCause(half, never, never, half, never)));
     assertEquals(
-        Optional.of(new Remedy.Both(cold.remedy(), vented.remedy())),
-        together(cold, vented),
+        List.of(cold.remedy(), foam, way),
+        together(cold, vented).orElseThrow().parts(),
         "it has that way already");
     ChangesTried.TriedChange burns =
         new ChangesTried.TriedChange(
             foam, -1, Optional.of(new OddsByCause(half, never, never, half, half)));
     Remedy mended =
-        ChangesTried.together(HALF, List.of(cold, burns), change -> tight()).orElseThrow();
+        ChangesTried.together(HALF, List.of(cold, burns), Optional.empty(), change -> tight())
+            .orElseThrow();
     assertEquals(3, mended.parts().size(), mended.toString());
     assertInstanceOf(Remedy.MoreRoom.class, mended.parts().get(1));
     assertEquals(new Remedy.MoreAir(2), mended.parts().get(2));
@@ -649,6 +659,21 @@ class ChangesTriedTest {
             .run(journey, Variation.NOMINAL)
             .mean("cup");
     return mean[mean.length - 1];
+  }
+
+  @Test
+  void aLargerBoxHasMoreRoomAroundTheSame() {
+    Remedy larger = new Remedy.LargerBox();
+    Journey journey = coldRoom(10, 285);
+    assertTrue(Remedy.toTry(WARMED, journey).contains(larger), "a warmer in it warms less");
+    assertFalse(Remedy.toTry(Packings.plain(), journey).contains(larger), "without one it is idle");
+    Parcel box = larger.applyTo(WARMED, journey).parcel();
+    assertEquals(0.0508, box.cavity().size(Axis.X) - WARMED.cavity().size(Axis.X), 1e-12);
+    assertEquals(0.0508, box.cavity().size(Axis.Y) - WARMED.cavity().size(Axis.Y), 1e-12);
+    assertEquals(0.0254, box.cavity().size(Axis.Z) - WARMED.cavity().size(Axis.Z), 1e-12);
+    assertEquals(WARMED.walls(), box.walls());
+    assertEquals(WARMED.containers(), box.containers());
+    assertEquals(WARMED.warmers(), box.warmers());
   }
 
   @Test

@@ -42,6 +42,9 @@ public final class Comparison {
   /** The part of the work before changes are tried. */
   private static final double JUDGING = 0.75;
 
+  /** The part before they are tried on another packing, if that is needed. */
+  private static final double CHANGED = 0.9;
+
   /** The part of that for a packing that is not the search for delays. */
   private static final double ASSESSMENT_SHARE = 0.9;
 
@@ -166,17 +169,10 @@ public final class Comparison {
     watcher.soFar(words.firstLook(packings, looks));
     List<Judged> rows =
         all(number -> judge(number, Objects.requireNonNull(assessors.remove(number))));
-    Judged best = Judged.best(rows);
-    Optional<ChangesTried> changes = Optional.empty();
-    if (wantsChange(best)) {
+    Optional<Improvement> changes = Optional.empty();
+    if (wantsChange(Judged.best(rows))) {
       watcher.soFar(words.beforeChanges(rows));
-      changes =
-          Optional.of(
-              ChangesTried.on(
-                  best.planned(),
-                  best.assessment(),
-                  how(settings.withThreads(allThreads)),
-                  (done, total) -> watcher.progress(JUDGING + (1 - JUDGING) * done / total, 1)));
+      changes = Optional.of(improvement(rows, how(settings.withThreads(allThreads))));
     }
     watcher.progress(1, 1);
     return new ComparisonReport(scenario, rows, changes);
@@ -185,6 +181,24 @@ public final class Comparison {
   /** Whether changes are tried: where even the best packing does not likely hold. */
   private static boolean wantsChange(Judged best) {
     return best.verdict().level().compareTo(Level.LIKELY) > 0;
+  }
+
+  private Improvement improvement(List<Judged> rows, AssessmentSettings settings) {
+    Judged best = Judged.best(rows);
+    Improvement first = tried(best, settings, JUDGING, CHANGED);
+    Optional<Judged> warmed =
+        first.tried().isEnough() ? Optional.empty() : Improvement.warmedBeside(best, rows);
+    return warmed.map(row -> first.or(tried(row, settings, CHANGED, 1))).orElse(first);
+  }
+
+  private Improvement tried(Judged row, AssessmentSettings settings, double from, double to) {
+    return Improvement.of(
+        row,
+        ChangesTried.on(
+            row.planned(),
+            row.assessment(),
+            settings,
+            (done, total) -> watcher.progress(from + (to - from) * done / total, 1)));
   }
 
   private AssessmentSettings how(TransitSettings transit) {

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import stenotherm.decision.ChangesTried;
 import stenotherm.decision.Remedy;
 import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
@@ -20,9 +19,9 @@ import stenotherm.words.Figures;
  * @param scenario what was compared
  * @param rows a row for each packing in the scenario's order; where it has warmers, one more
  *     without, unless another packing is that already
- * @param changes where no packing likely holds, the changes that were tried on the best of them
+ * @param changes where no packing likely holds, the changes that were tried
  */
-public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<ChangesTried> changes)
+public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<Improvement> changes)
     implements Answer {
   /** The page; it works offline and without scripts. */
   public static final String PAGE = "report.html";
@@ -41,15 +40,20 @@ public record ComparisonReport(Scenario scenario, List<Judged> rows, Optional<Ch
     rows = List.copyOf(rows);
   }
 
+  /** The packing that a change is made on. */
+  private Judged changed() {
+    return changes.orElseThrow().row();
+  }
+
   /** The change that helps most, to paste; empty if a file needs more than names for it. */
   Optional<PastedShipment> pasted(Remedy change) {
-    Judged row = Judged.best(rows);
+    Judged row = changed();
     return PastedShipment.of(change, row.parcel(), row.planned().journey(), scenario);
   }
 
   /** What the change that helps most brings with it, in the scenario's units. */
   List<String> cautionsOf(Remedy change) {
-    Judged row = Judged.best(rows);
+    Judged row = changed();
     Figures figures = new Figures(scenario.units());
     return PastedShipment.newCautions(change, row.parcel(), row.planned().journey()).stream()
         .map(caution -> Cautions.plain(caution, figures))

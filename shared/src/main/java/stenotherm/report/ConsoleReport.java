@@ -58,10 +58,10 @@ final class ConsoleReport {
             + " assumptions; the report lists them with their sources.");
   }
 
-  private void changes(ChangesTried tried) {
-    tables.changes(tried, verdicts).print(out);
-    tables.lesserChanges(tried, verdicts).ifPresent(table -> table.print(out));
-    tried.best().map(ChangesTried.TriedChange::remedy).ifPresent(this::paste);
+  private void changes(Improvement changes) {
+    tables.changes(changes, verdicts).print(out);
+    tables.lesserChanges(changes.tried(), verdicts).ifPresent(table -> table.print(out));
+    changes.tried().best().map(ChangesTried.TriedChange::remedy).ifPresent(this::paste);
   }
 
   private void paste(Remedy change) {

@@ -58,7 +58,9 @@ final class DataFiles {
     report
         .changes()
         .ifPresent(
-            tried -> {
+            changes -> {
+              ChangesTried tried = changes.tried();
+              root.put("packing_changed", changes.row().label());
               tried
                   .best()
                   .ifPresent(

@@ -58,13 +58,13 @@ final class HtmlReport {
     report
         .changes()
         .ifPresent(
-            tried ->
+            changes ->
                 page.folded(
                     "What would help?",
                     folded -> {
-                      folded.table(tables.changes(tried, verdicts));
-                      tables.lesserChanges(tried, verdicts).ifPresent(folded::table);
-                      tried.best().ifPresent(change -> paste(folded, change.remedy()));
+                      folded.table(tables.changes(changes, verdicts));
+                      tables.lesserChanges(changes.tried(), verdicts).ifPresent(folded::table);
+                      changes.tried().best().ifPresent(change -> paste(folded, change.remedy()));
                     }));
     rows.stream().filter(row -> !row.stripped()).forEach(row -> packing(row, row.equals(best)));
     page.folded("The way, and the air on it", folded -> folded.table(tables.way()));

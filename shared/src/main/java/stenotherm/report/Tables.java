@@ -352,8 +352,12 @@ final class Tables {
     return "not before opening";
   }
 
-  /** The changes to the best packing that have odds. */
-  TextTable changes(ChangesTried tried, VerdictWords verdicts) {
+  /** What a change must bring to a margin to be listed [K]: a rough look is no finer. */
+  private static final double NOTICEABLE = 0.1;
+
+  /** The changes to a packing that have odds. */
+  TextTable changes(Improvement changes, VerdictWords verdicts) {
+    ChangesTried tried = changes.tried();
     Map<String, OddsByCause> judged = new LinkedHashMap<>();
     judged.put("as it is", tried.before());
     tried.changes().stream()
@@ -371,20 +375,19 @@ final class Tables {
           lines.add(line);
         });
     return new TextTable(
-        (tried.best().isPresent()
-                ? "What promises most for '"
-                : "What came out best, none clearly better, for '")
-            + Judged.best(rows).label()
-            + "' (in brackets: what is left open by the number of journeys computed)",
+        "Tried in full on '"
+            + changes.row().label()
+            + (tried.best().isPresent() ? "'" : "', none clearly better")
+            + " (in brackets: what is left open by the number of journeys computed)",
         head,
         lines);
   }
 
-  /** The changes that were not worth odds, if there are any. */
+  /** The changes that look better but were not worth odds, if there are any. */
   Optional<TextTable> lesserChanges(ChangesTried tried, VerdictWords verdicts) {
     List<List<String>> lines =
         tried.changes().stream()
-            .filter(each -> each.odds().isEmpty())
+            .filter(each -> each.odds().isEmpty() && each.margin() > tried.margin() + NOTICEABLE)
             .sorted(Comparator.comparingDouble(each -> -each.margin()))
             .map(
                 each ->
@@ -396,7 +399,7 @@ final class Tables {
         ? Optional.empty()
         : Optional.of(
             new TextTable(
-                "Tried only roughly: what is left to the nearer end of its temperatures on a rather"
+                "Tried only roughly, the better ones: what is left to the nearer end of its temperatures on a rather"
                     + " cold and a rather hot journey, below 0 outside; as it is, "
                     + words.figures().difference(tried.margin()),
                 List.of("change", "left"),

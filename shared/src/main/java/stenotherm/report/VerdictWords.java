@@ -197,27 +197,17 @@ record VerdictWords(Words words) {
     List<Judged> rows = report.rows();
     List<String> all = new ArrayList<>();
     Optional<String> change = improvement(report);
-    if (report.changes().flatMap(ChangesTried::best).isPresent()) {
+    if (report.changes().flatMap(changes -> changes.tried().best()).isPresent()) {
       all.add(change.orElseThrow());
       all.add("As it is, of 100" + fares(rows));
     } else {
       all.add(grounds(rows));
       change.ifPresent(all::add);
     }
-    if (change.isPresent() && !isEnough(report)) {
+    if (report.changes().filter(changes -> !changes.tried().isEnough()).isPresent()) {
       all.add(ELSEWHERE);
     }
     return all;
-  }
-
-  /** Whether with a change that was tried it likely holds. */
-  private static boolean isEnough(ComparisonReport report) {
-    return report
-        .changes()
-        .flatMap(ChangesTried::best)
-        .flatMap(ChangesTried.TriedChange::within)
-        .filter(within -> Level.of(within).compareTo(Level.LIKELY) <= 0)
-        .isPresent();
   }
 
   /** Where no packing likely holds: what to change. */
@@ -225,26 +215,30 @@ record VerdictWords(Words words) {
     return report
         .changes()
         .map(
-            tried ->
-                tried
+            changes ->
+                changes
+                    .tried()
                     .best()
-                    .map(best -> helping(best, tried.changes().size()))
-                    .orElseGet(() -> noneHelps(tried.changes())));
+                    .map(best -> helping(best, changes, Judged.best(report.rows())))
+                    .orElseGet(() -> noneHelps(changes.count())));
   }
 
   /** Only the changes that promise most have odds: of the others nothing is known. */
-  private static String noneHelps(List<ChangesTried.TriedChange> changes) {
-    return changes.size() == 1
+  private static String noneHelps(int count) {
+    return count == 1
         ? "The one change that was tried does not clearly help."
-        : "None of the " + changes.size() + " changes that were tried clearly helps.";
+        : "None of the " + count + " changes that were tried clearly helps.";
   }
 
-  private String helping(ChangesTried.TriedChange change, int tried) {
+  private String helping(ChangesTried.TriedChange change, Improvement changes, Judged best) {
     Odds within = change.within().orElseThrow();
     Level level = Level.of(within);
-    return (tried == 1
-            ? "What helps, the one change tried on it: "
-            : "What helps most of " + tried + " changes tried on it: ")
+    return (changes.count() == 1
+            ? "What helps, the one change tried on it"
+            : "What helps most of " + changes.count() + " changes tried on it")
+        + (changes.row() == best
+            ? ": "
+            : " and on '" + changes.row().label() + "', made on the latter: ")
         + remedy(change.remedy())
         + "; "
         + (level.compareTo(Level.LIKELY) > 0 ? "even then only " : "")
