@@ -1,6 +1,7 @@
 package stenotherm.examples;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,6 +15,7 @@ import stenotherm.base.Temperatures;
 import stenotherm.parcel.Parcel;
 import stenotherm.report.Answer;
 import stenotherm.report.MapReport;
+import stenotherm.scenario.JourneyPlan;
 import stenotherm.scenario.Scenario;
 import stenotherm.words.Figures;
 import stenotherm.words.Units;
@@ -57,7 +59,7 @@ final class MapLows extends PackingCommand {
       paramLabel = "DEGREES",
       description = {
         "By how much days are warmer than nights, as 18F°, 10K, or in the scenario's units.",
-        "Default: as in the file's own lows and highs, on average; 18 F° or 10 K if it has none."
+        "Default: as in the file's own lows and highs at each end, on average; 18 F° or 10 K if it has none."
       })
   private @Nullable String dailyRange;
 
@@ -87,7 +89,7 @@ final class MapLows extends PackingCommand {
     require(nodes >= 2 && nodes <= MOST_NODES, "--nodes", nodes, "within 2 to " + MOST_NODES);
     // which units are meant only the scenario says; what is wrong in either is found here
     lows(Units.US);
-    dailyRange(Units.US);
+    dailyRanges(Units.US);
   }
 
   @Override
@@ -109,10 +111,9 @@ final class MapLows extends PackingCommand {
         "--lows",
         String.valueOf(lows),
         "two temperatures within -60 to 50 °C, the second at least a degree higher");
-    OptionalDouble own = dailyRange == null ? ownRange(scenario) : OptionalDouble.empty();
-    double daily = own.orElseGet(() -> dailyRange(scenario.units()));
-    require(
-        DAILY_RANGES.contains(daily), "--daily-range", String.valueOf(dailyRange), "0.5 to 30 K");
+    Optional<MapReport.DailyRanges> own =
+        dailyRange == null ? ownRanges(scenario) : Optional.empty();
+    MapReport.DailyRanges daily = own.orElseGet(() -> dailyRanges(scenario.units()));
     presets(scenario, daily, own.isPresent());
     MapReport.Question question = new MapReport.Question(parcel, range, daily, nodes);
     return atMost.ask(
@@ -122,30 +123,33 @@ final class MapLows extends PackingCommand {
   }
 
   /** Says what was chosen where nothing was asked for. */
-  private void presets(Scenario scenario, double daily, boolean own) {
+  private void presets(Scenario scenario, MapReport.DailyRanges daily, boolean own) {
     if (dailyRange == null) {
       complain(
           0,
-          "Days are taken as "
-              + new Figures(scenario.units()).difference(daily)
-              + " warmer than nights"
+          "Nights are taken as cold as the low, days as "
+              + daily.words(new Figures(scenario.units()))
               + (own ? ", as the file's lows and highs are on average" : "")
               + "; for another difference add --daily-range, such as --daily-range "
               + (scenario.units() == Units.US ? "18F°" : "10K"));
     }
   }
 
-  /** By how much days are warmer in the lows and highs of the file; empty if it has none [K]. */
-  private static OptionalDouble ownRange(Scenario scenario) {
-    OptionalDouble mean =
-        scenario.plan().weather().stream()
-            .flatMap(place -> place.days().stream())
-            .mapToDouble(day -> day.high() - day.low())
-            .average();
+  /** By how much days are warmer in the lows and highs of the file; empty if it has none. */
+  private static Optional<MapReport.DailyRanges> ownRanges(Scenario scenario) {
+    List<OptionalDouble> means =
+        scenario.plan().weather().stream().map(MapLows::dailyRange).toList();
     // a day as cold as its night has no course that a map could keep
-    return mean.isPresent() && DAILY_RANGES.contains(mean.getAsDouble())
-        ? mean
-        : OptionalDouble.empty();
+    return means.isEmpty()
+            || means.stream().anyMatch(mean -> !DAILY_RANGES.contains(mean.orElse(0)))
+        ? Optional.empty()
+        : Optional.of(
+            new MapReport.DailyRanges(
+                means.get(0).orElseThrow(), means.get(means.size() - 1).orElseThrow()));
+  }
+
+  private static OptionalDouble dailyRange(JourneyPlan.StatedWeather place) {
+    return place.days().stream().mapToDouble(day -> day.high() - day.low()).average();
   }
 
   private Range lows(Units units) {
@@ -161,16 +165,19 @@ final class MapLows extends PackingCommand {
         : new Range(Temperatures.fromCelsius(from), Temperatures.fromCelsius(to));
   }
 
-  private double dailyRange(Units units) {
-    if (dailyRange == null) {
-      return units == Units.US ? TemperatureDifferences.fromFahrenheit(18) : 10;
+  private MapReport.DailyRanges dailyRanges(Units units) {
+    double kelvin = units == Units.US ? TemperatureDifferences.fromFahrenheit(18) : 10;
+    if (dailyRange != null) {
+      Matcher parts = DIFFERENCE.matcher(dailyRange.strip());
+      require(parts.matches(), "--daily-range", dailyRange, "degrees, such as 18F° or 10K");
+      double degrees = Double.parseDouble(parts.group(1));
+      kelvin =
+          isFahrenheit(parts.group(2), units)
+              ? TemperatureDifferences.fromFahrenheit(degrees)
+              : degrees;
+      require(DAILY_RANGES.contains(kelvin), "--daily-range", dailyRange, "0.5 to 30 K");
     }
-    Matcher parts = DIFFERENCE.matcher(dailyRange.strip());
-    require(parts.matches(), "--daily-range", dailyRange, "degrees, such as 18F° or 10K");
-    double degrees = Double.parseDouble(parts.group(1));
-    return isFahrenheit(parts.group(2), units)
-        ? TemperatureDifferences.fromFahrenheit(degrees)
-        : degrees;
+    return new MapReport.DailyRanges(kelvin, kelvin);
   }
 
   private static boolean isFahrenheit(@Nullable String unit, Units units) {

@@ -56,10 +56,18 @@ class MapLowsTest {
                     + " The answer takes up to a few minutes."),
         run.err());
     assertTrue(run.err().contains("'warm, \"foam\"', the first of 2;"), run.err());
-    assertTrue(run.err().contains("7.0 C° warmer than nights, as the file's lows and"), run.err());
+    assertTrue(run.err().contains("days as 7.0 C° warmer, as the file's lows and"), run.err());
     assertTrue(run.err().contains("First look, 9 typical journeys"), run.err());
     List<String> lines = run.out().lines().toList();
     assertTrue(lines.get(2).startsWith("With the warmer"), run.out());
+    assertTrue(
+        lines.stream()
+            .anyMatch(
+                line ->
+                    line.matches(
+                        "With the file's low of .* °C at the origin it .* with lows at the"
+                            + " destination: with the warmer .*; without it .*")),
+        run.out());
     assertTrue(
         lines.stream()
             .anyMatch(
@@ -80,6 +88,36 @@ class MapLowsTest {
     assertEquals(lines.get(2), json.get("headline").asText());
     assertEquals(128, json.get("maps").get(0).get("journeys").asInt());
     assertAgree(json, odds);
+  }
+
+  /** Nights and days of each end are those of the file: at one end cool days, warm ones there. */
+  @Test
+  void eachEndHasItsOwnDailyRange(@TempDir Path folder) throws IOException {
+    String ends =
+        OUTDOORS
+            .replaceFirst("\n *lows/highs: 5 to 12 °C", "")
+            .replaceFirst(
+                "from: Here, UTC-5", "from: {name: Here, utc: UTC-5, lows/highs: 5 to 17 °C}")
+            .replaceFirst(
+                "to: There, UTC-6", "to: {name: There, utc: UTC-6, lows/highs: 4 to 11 °C}");
+    Said run =
+        run(
+            scenario(folder, ends),
+            "--mesh-scale",
+            "2",
+            "--nodes",
+            "2",
+            "--packing",
+            "bare foam",
+            "--json");
+    assertEquals(0, run.code(), run.err());
+    JsonNode json = new ObjectMapper().readTree(run.out());
+    assertEquals(12, json.get("daily_range_at_origin_K").asDouble(), 1e-9);
+    assertEquals(7, json.get("daily_range_at_destination_K").asDouble(), 1e-9);
+    assertTrue(
+        run.err().contains("12.0 C° warmer at the origin and 7.0 C° at the destination"),
+        run.err());
+    assertTrue(json.get("with_own_low_at_origin").asText().contains("5 °C at the origin"));
   }
 
   /** Lines bound the odds that the other file has. */
@@ -134,7 +172,8 @@ class MapLowsTest {
     assertFalse(Files.exists(Path.of("stenotherm-map")), "files only where they are asked for");
     JsonNode json = new ObjectMapper().readTree(run.out());
     assertEquals(1, json.get("maps").size());
-    assertEquals(12 / 1.8, json.get("daily_range_K").asDouble(), 1e-9);
+    assertEquals(12 / 1.8, json.get("daily_range_at_origin_K").asDouble(), 1e-9);
+    assertEquals(12 / 1.8, json.get("daily_range_at_destination_K").asDouble(), 1e-9);
     assertEquals(277.59, json.get("highest_low_K").asDouble(), 0.01);
     String headline = json.get("headline").asText();
     assertTrue(headline.startsWith("Do not send it like this: "), headline);

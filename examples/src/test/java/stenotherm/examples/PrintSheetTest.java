@@ -48,14 +48,14 @@ class PrintSheetTest {
         map(
             """
             {"title": "Small <test> & \\"more\\"", "packing": "warm, \\"foam\\"",
-             "daily_range_K": 8, "headline": "It holds with overnight lows from 1 to 9 °C."}
+             "daily_range_at_origin_K": 8, "daily_range_at_destination_K": 8, "headline": "It holds with overnight lows from 1 to 9 °C."}
             """);
     assertEquals(
         0, run(Small.SCENARIO, "--packing", "warm, \"foam\"", "--map", map), err::toString);
     String page = file("packing-sheet.html");
     assertTrue(
         page.contains(
-            "By the map, with days 8.0\u00a0C° warmer than nights: It holds with overnight lows from 1"
+            "By the map, with nights as cold as the low and days 8.0\u00a0C° warmer: It holds with overnight lows from 1"
                 + " to 9\u00a0°C."),
         page);
     assertTrue(page.contains("warm, &quot;foam&quot;, with warmer: "), page);
@@ -94,7 +94,8 @@ class PrintSheetTest {
 
   @Test
   void aMapOfSomethingElseIsRefused() throws IOException {
-    String good = "{'title': 'Small', 'packing': 'bare foam', 'daily_range_K': 8, 'headline': 'x'}";
+    String good =
+        "{'title': 'Small', 'packing': 'bare foam', 'daily_range_at_origin_K': 8, 'daily_range_at_destination_K': 8, 'headline': 'x'}";
     String map = map(good.replace('\'', '"'));
     assertEquals(
         ConsoleCommand.BAD_SCENARIO, run(Small.SCENARIO, "--packing", "bare foam", "--map", map));

@@ -83,16 +83,20 @@ final class MapData {
       throw new InvalidInputException(file.toString(), NO_MAP);
     }
     JsonNode headline = root.path("headline");
-    JsonNode daily = root.path("daily_range_K");
-    if (!headline.isTextual() || !daily.isNumber()) {
+    JsonNode origin = root.path("daily_range_at_origin_K");
+    JsonNode destination = root.path("daily_range_at_destination_K");
+    if (!headline.isTextual() || !origin.isNumber() || !destination.isNumber()) {
       throw new InvalidInputException(file.toString(), NO_MAP);
     }
     requireSame(file, "title", root.path("title").asText(), scenario.title());
     requireSame(file, "packing", root.path("packing").asText(), packing);
-    return "By the map, with days "
-        + new Figures(scenario.units()).difference(daily.asDouble())
-        + " warmer than nights: "
-        + headline.asText();
+    JsonNode own = root.path("with_own_low_at_origin");
+    return "By the map, with nights as cold as the low and days "
+        + new MapReport.DailyRanges(origin.asDouble(), destination.asDouble())
+            .words(new Figures(scenario.units()))
+        + ": "
+        + headline.asText()
+        + (own.isTextual() ? " " + own.asText() : "");
   }
 
   private static void requireSame(Path file, String what, String there, String here) {
@@ -107,12 +111,14 @@ final class MapData {
     MapWords words = new MapWords(new Figures(report.scenario().units()));
     Range lows = report.question().lows();
     ObjectNode root = JsonText.object();
-    root.put("format", 1);
+    root.put("format", 2);
     root.put("title", report.scenario().title());
     root.put("headline", words.headline(report));
     root.put("units_of_sentences", report.scenario().units().label());
     root.put("packing", report.question().packing().name());
-    root.put("daily_range_K", report.question().dailyRange());
+    root.put("daily_range_at_origin_K", report.question().dailyRanges().origin());
+    root.put("daily_range_at_destination_K", report.question().dailyRanges().destination());
+    words.withOwnLow(report).ifPresent(sentence -> root.put("with_own_low_at_origin", sentence));
     root.put("lowest_low_K", lows.low());
     root.put("highest_low_K", lows.high());
     ArrayNode maps = root.putArray("maps");

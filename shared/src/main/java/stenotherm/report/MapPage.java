@@ -43,6 +43,7 @@ final class MapPage {
   byte[] html(boolean withPictures) {
     String headline = words.headline(report);
     AnswerPage page = new AnswerPage(title(), headline);
+    words.withOwnLow(report).ifPresent(page::sentence);
     words.withOwnLows(report).ifPresent(page::sentence);
     words.bests(report).forEach(page::sentence);
     page.sentence(words.grounds(report));
@@ -73,6 +74,7 @@ final class MapPage {
 
   void print(PrintWriter out) {
     ConsoleText.answer(out, title(), words.headline(report));
+    words.withOwnLow(report).ifPresent(sentence -> ConsoleText.line(out, sentence));
     words.withOwnLows(report).ifPresent(sentence -> ConsoleText.line(out, sentence));
     words.bests(report).forEach(sentence -> ConsoleText.line(out, sentence));
     out.println();
@@ -217,8 +219,7 @@ final class MapPage {
             .subtitle(
                 "Share of journeys that go well, less what their number leaves open, over the"
                     + " overnight lows at both ends; days "
-                    + figures.difference(report.question().dailyRange())
-                    + " warmer")
+                    + report.question().dailyRanges().words(figures))
             .axes("low at the origin", "low at the destination")
             .units(report.scenario().units())
             .rest(Level.DO_NOT.words());

@@ -57,21 +57,49 @@ public record MapReport(
   private static final int POINTS = 8;
 
   /**
+   * By how much days are warmer than nights.
+   *
+   * @param origin where the parcel is sent from [K], above 0
+   * @param destination where it is sent to [K], above 0
+   */
+  public record DailyRanges(double origin, double destination) {
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidInputException if one is not above 0
+     */
+    public DailyRanges {
+      Checks.positive("daily range at the origin", origin, "K");
+      Checks.positive("daily range at the destination", destination, "K");
+    }
+
+    /**
+     * Says it.
+     *
+     * @param figures writes the differences
+     * @return such as "18 F° warmer", or one for each end
+     */
+    public String words(Figures figures) {
+      String from = figures.difference(origin);
+      String to = figures.difference(destination);
+      return from.equals(to)
+          ? from + " warmer"
+          : from + " warmer at the origin and " + to + " at the destination";
+    }
+  }
+
+  /**
    * What is asked.
    *
    * @param packing the packing, with its warmers
    * @param lows lows at either end [K]
-   * @param dailyRange by how much days are warmer than nights [K], above 0
+   * @param dailyRanges by how much days are warmer than nights
    * @param nodes lows that are run at each end; in between odds are interpolated
    */
-  public record Question(Parcel packing, Range lows, double dailyRange, int nodes) {
-    /**
-     * Checks the numbers.
-     *
-     * @throws InvalidInputException if the daily range is not above 0
-     */
+  public record Question(Parcel packing, Range lows, DailyRanges dailyRanges, int nodes) {
+    /** Checks that the daily ranges are given. */
     public Question {
-      Checks.positive("daily range", dailyRange, "K");
+      Checks.given("daily ranges", dailyRanges);
     }
   }
 
@@ -132,15 +160,15 @@ public record MapReport(
     return MapData.answerIn(file, scenario, packing.name());
   }
 
-  /** The journey of the scenario with these lows, its days warmer by the daily range. */
+  /** The journey of the scenario with these lows, its days warmer by the daily ranges. */
   private static Journey journey(Scenario scenario, Question question, Lows lows) {
     return scenario
         .plan()
         .in(
             new OtherWeather(
                 scenario.journey().sealing().toLocalDate(),
-                end(lows.origin(), question.dailyRange()),
-                end(lows.destination(), question.dailyRange())));
+                end(lows.origin(), question.dailyRanges().origin()),
+                end(lows.destination(), question.dailyRanges().destination())));
   }
 
   private static OtherWeather.EndWeather end(double low, double dailyRange) {

@@ -28,9 +28,6 @@ record MapWords(Figures figures) {
   /** Below this a temperature is taken as written [reader's degree]. */
   private static final double ROUND_OFF = 1e-6;
 
-  /** Lows at a level, where both ends are inside the map. */
-  record Band(Level level, Range lows) {}
-
   /** The low at which a packing does best, the same at both ends [K], and how it fares there. */
   record Best(double low, JourneyOdds odds) {}
 
@@ -190,11 +187,12 @@ record MapWords(Figures figures) {
     return packed.stripped() ? "Without the warmer it" : "With the warmer it";
   }
 
-  /** The best level that the same low at both ends reaches, and the lows that reach it. */
-  Optional<Band> band(MapReport report, OddsMap map) {
-    return LEVELS.stream()
-        .flatMap(level -> equalLows(report, map, level).map(lows -> new Band(level, lows)).stream())
-        .findFirst();
+  /** The level that is told of: the one that is enough, or less if no way reaches it anywhere. */
+  private Level told(MapReport report) {
+    return report.maps().values().stream()
+            .anyMatch(map -> equalLows(report, map, Level.LIKELY).isPresent())
+        ? Level.LIKELY
+        : Level.GAMBLE;
   }
 
   Optional<Range> equalLows(MapReport report, OddsMap map, Level level) {
@@ -202,48 +200,93 @@ record MapWords(Figures figures) {
     return widest(map, level, Lows.equal(lows.low()), Lows.equal(lows.high()), lows, figures);
   }
 
-  /** The answer: from which lows to which it holds, and from where on a warmer does harm. */
+  /**
+   * The answer: from which lows to which it likely holds, the same level for both ways, and from
+   * where on a warmer does harm.
+   */
   String headline(MapReport report) {
-    Optional<Band> best = band(report, report.map());
+    Level level = told(report);
+    Optional<String> with = equalLows(report, report.map(), level).map(all -> range(report, all));
     if (report.stripped().isEmpty()) {
-      return best.map(
-              band ->
+      return with.map(
+              lows ->
                   "It "
-                      + verb(band.level())
+                      + verb(level)
                       + " with overnight lows "
-                      + range(report, band.lows())
-                      + " at both ends.")
+                      + lows
+                      + " at both ends"
+                      + better(report, report.map())
+                      + ".")
           .orElse(nowhere(report));
     }
-    Optional<Band> bare = band(report, report.stripped().get());
-    if (best.isEmpty() && bare.isEmpty()) {
+    Optional<String> without =
+        equalLows(report, report.stripped().get(), level).map(all -> range(report, all));
+    if (with.isEmpty() && without.isEmpty()) {
       return nowhere(report);
     }
-    String with =
-        best.map(
-                band ->
-                    "With the warmer it "
-                        + verb(band.level())
-                        + " with overnight lows "
-                        + range(report, band.lows())
-                        + " at both ends")
-            .orElse("With the warmer, do not send it at any overnight low, the same at both ends");
-    String without =
-        bare.map(
-                band ->
-                    "without it, it "
-                        + verb(band.level())
-                        + " with lows "
-                        + range(report, band.lows()).replaceFirst(",$", ""))
-            .orElse("without it, at none of those computed");
-    return with
-        + "; "
+    return "With the warmer it "
+        + verb(level)
+        + with.map(lows -> " with overnight lows " + lows).orElse(" with no overnight low")
+        + " at both ends"
+        + better(report, report.map())
+        + "; without it, with "
         + without
+            .map(lows -> "lows " + lows.replaceFirst(",$", ""))
+            .orElse("none of those computed")
+        + better(report, report.stripped().get())
         + "."
-        + best.flatMap(any -> overtaken(report))
+        + with.flatMap(any -> overtaken(report))
             .map(where -> " Leave the warmer out " + where + ".")
             .orElse("")
         + neither(gaps(report));
+  }
+
+  /** Where it does better than what is told, in brackets; empty if nowhere. */
+  private String better(MapReport report, OddsMap map) {
+    return equalLows(report, map, Level.HOLDS)
+        .map(
+            lows ->
+                " (" + Level.HOLDS.words() + " " + range(report, lows).replaceFirst(",$", "") + ")")
+        .orElse("");
+  }
+
+  /**
+   * With the low that the file states at the origin: which lows at the destination will do. What a
+   * keeper asks is when to refuse a buyer.
+   */
+  Optional<String> withOwnLow(MapReport report) {
+    return report
+        .ownLows()
+        .filter(own -> report.matters(true) && report.matters(false))
+        .map(own -> withOwnLow(report, own.origin()));
+  }
+
+  private String withOwnLow(MapReport report, double origin) {
+    Level level = told(report);
+    String lows =
+        report.maps().entrySet().stream()
+            .map(
+                each ->
+                    (report.stripped().isEmpty()
+                            ? " "
+                            : each.getKey().stripped() ? "; without it " : ": with the warmer ")
+                        + atDestination(report, each.getValue(), level, origin))
+            .collect(Collectors.joining());
+    return "With the file's low of "
+        + figures.temperature(origin)
+        + " at the origin it "
+        + verb(level)
+        + " with lows at the destination"
+        + lows
+        + ".";
+  }
+
+  private String atDestination(MapReport report, OddsMap map, Level level, double origin) {
+    Range lows = report.question().lows();
+    return widest(
+            map, level, new Lows(origin, lows.low()), new Lows(origin, lows.high()), lows, figures)
+        .map(all -> range(report, all).replaceFirst(",$", ""))
+        .orElse("none");
   }
 
   /** Lows between others at which neither way reaches the lowest level that is told [K]. */
@@ -292,14 +335,15 @@ record MapWords(Figures figures) {
 
   /** The same in short, for a picture that shows the rest. */
   String conclusion(MapReport report) {
+    Level level = told(report);
     boolean both = report.stripped().isPresent();
-    return band(report, report.map())
+    return equalLows(report, report.map(), level)
         .map(
-            band ->
+            lows ->
                 (both ? "With the warmer it " : "It ")
-                    + verb(band.level())
+                    + verb(level)
                     + " with lows "
-                    + range(report, band.lows())
+                    + range(report, lows)
                     + " at both ends"
                     + (both ? overtaken(report) : Optional.<String>empty())
                         .map(where -> "; leave it out " + where)
@@ -309,16 +353,16 @@ record MapWords(Figures figures) {
             () ->
                 report
                     .stripped()
-                    .flatMap(bare -> band(report, bare))
-                    .map(band -> without(report, band)))
+                    .flatMap(bare -> equalLows(report, bare, level))
+                    .map(lows -> without(report, level, lows)))
         .orElse("Do not send it at any low, the same at both ends.");
   }
 
-  private String without(MapReport report, Band band) {
+  private String without(MapReport report, Level level, Range lows) {
     return "Without the warmer it "
-        + verb(band.level())
+        + verb(level)
         + " with lows "
-        + range(report, band.lows())
+        + range(report, lows)
         + " at both ends; with it, do not send it.";
   }
 
@@ -407,8 +451,8 @@ record MapWords(Figures figures) {
     return "'"
         + question.packing().name()
         + "' on the journey of the scenario, with every night as cold as the low and every day "
-        + figures.difference(question.dailyRange())
-        + " warmer; lows as forecast, so that true ones may lie "
+        + question.dailyRanges().words(figures)
+        + "; lows as forecast, so that true ones may lie "
         + figures.difference(OtherWeather.FORECAST_SPREAD)
         + " above or below. 'Holds' means that 95 of 100 journeys that arrive on time go well,"
         + " 'likely holds' 80, 'a gamble' 50, at the lower end of what "
