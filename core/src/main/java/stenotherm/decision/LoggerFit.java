@@ -66,11 +66,17 @@ public final class LoggerFit {
     /**
      * Tells whether the trace tells more than the stated range.
      *
-     * @return false if the interval is about as wide as the range, or wider
+     * @return false if the interval is about as wide as the range, or wider, as it is written or as
+     *     heat and air flow by it
      */
     public boolean isTold() {
       double width = quantity.scaled(interval.high()) - quantity.scaled(interval.low());
-      return width < AS_WIDE * quantity.statedWidth();
+      return width < AS_WIDE * quantity.statedWidth()
+          && width(interval) < AS_WIDE * width(quantity.stated());
+    }
+
+    private static double width(Range range) {
+      return range.high() - range.low();
     }
   }
 
@@ -182,6 +188,16 @@ public final class LoggerFit {
   }
 
   /**
+   * Tells whether the trace may be of the box that it was taken for.
+   *
+   * @return false if more is left than loggers err: what was fitted then makes up for a fault, and
+   *     is no value of the box
+   */
+  public boolean isOfThisBox() {
+    return noise() <= MISFIT;
+  }
+
+  /**
    * Returns how long what is left lasts.
    *
    * @return time in which its correlation falls to 1/e [s]; 0 if rows are independent
@@ -212,7 +228,7 @@ public final class LoggerFit {
                   + " warmer, or carry the box from a warm room into the cold.",
               apart));
     }
-    if (found.noise() > MISFIT) {
+    if (!isOfThisBox()) {
       all.add(
           String.format(
               Locale.ROOT,

@@ -136,6 +136,21 @@ class FitLoggerTest {
         told, measured.filling().fill().orElseThrow().conductivity(), 0.01 * told, "as pasted");
   }
 
+  /** Warm and cold by turns inside, while it is always as cold outside: another box, or a fault. */
+  @Test
+  void aTraceOfAnotherBoxLeavesNoBlockAndTellsNothing() throws IOException {
+    double[] cup = new double[121];
+    Arrays.setAll(cup, row -> Temperatures.fromCelsius(20 + (row / 20 % 2 == 0 ? 6 : -6)));
+    Path scenario = Files.writeString(folder.resolve("box.yaml"), BOX);
+    Path table = table(cold(cup.length), cup);
+    JsonNode fit = fitted("fit", scenario, table, "--out", folder.resolve("out"));
+    String answer = fit.get("answer").asText();
+    assertTrue(answer.startsWith("Take nothing from this trace: it does not match 'cube'"), answer);
+    assertFalse(fit.get("trace_is_of_this_box").asBoolean());
+    assertFalse(fit.has("block"), fit.toString());
+    fit.get("fitted").forEach(each -> assertFalse(each.get("told").asBoolean(), each.toString()));
+  }
+
   @Test
   void aTraceThatTellsNothingLeavesNoBlock() throws IOException {
     Path scenario =

@@ -82,11 +82,20 @@ public record LoggerReport(
    * @return one or two sentences
    */
   public String sentence() {
+    if (!fit.isOfThisBox()) {
+      return "Take nothing from this trace: it does not match '"
+          + packing
+          + "' as the file has it. Whatever is fitted, about "
+          + figures().difference(fit.noise())
+          + " are left between measured and computed. Look whether box, foam, fill and warmer are"
+          + " those of the file, when the warmer was opened and the box closed, and where the"
+          + " sensors lay.";
+    }
     List<String> told = new ArrayList<>();
     List<String> untold = new ArrayList<>();
     for (Estimate each : fit.estimates()) {
       LoggerQuantity of = each.quantity();
-      if (each.isTold()) {
+      if (isTold(each)) {
         told.add(besideUsual(each));
       } else {
         untold.add("the " + of.name());
@@ -150,7 +159,7 @@ public record LoggerReport(
   private String block() {
     StringBuilder block = new StringBuilder("    measured:\n");
     for (Estimate each : fit.estimates()) {
-      if (each.isTold()) {
+      if (isTold(each)) {
         LoggerQuantity of = each.quantity();
         String key =
             switch (of.factor()) {
@@ -174,7 +183,12 @@ public record LoggerReport(
   }
 
   private boolean tellsSomething() {
-    return fit.estimates().stream().anyMatch(Estimate::isTold);
+    return fit.estimates().stream().anyMatch(this::isTold);
+  }
+
+  /** A trace of another box tells nothing of this one, however narrow its intervals are. */
+  private boolean isTold(Estimate each) {
+    return fit.isOfThisBox() && each.isTold();
   }
 
   private TextTable values() {
@@ -187,7 +201,7 @@ public record LoggerReport(
               shown(of, each.value()),
               interval(each),
               number(of, of.stated().low()) + " to " + shown(of, of.stated().high()),
-              each.isTold() ? "yes" : "no"));
+              isTold(each) ? "yes" : "no"));
     }
     return new TextTable(
         "What was fitted; intervals and stated ranges hold 90 %",
@@ -246,7 +260,7 @@ public record LoggerReport(
         + " "
         + figures().differenceUnit()
         + lasting
-        + "; at closing all in the box had "
+        + "; by the fit all in the box had, when it was closed, "
         + figures().temperature(fit.start())
         + ".";
   }
@@ -359,6 +373,7 @@ public record LoggerReport(
     root.put("title", title);
     root.put("packing", packing);
     root.put("answer", sentence());
+    root.put("trace_is_of_this_box", fit.isOfThisBox());
     ArrayNode values = root.putArray("fitted");
     for (int row = 0; row < fit.estimates().size(); row++) {
       Estimate each = fit.estimates().get(row);
@@ -371,7 +386,7 @@ public record LoggerReport(
           .putArray("stated")
           .add(each.quantity().stated().low())
           .add(each.quantity().stated().high());
-      value.put("told", each.isTold());
+      value.put("told", isTold(each));
       ArrayNode correlations = value.putArray("correlations");
       for (int column = 0; column < fit.estimates().size(); column++) {
         correlations.add(fit.correlation(row, column));
