@@ -12,20 +12,15 @@ import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
-import stenotherm.base.Range;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
-import stenotherm.study.Fate;
 import stenotherm.study.JourneyStudy;
 import stenotherm.study.Odds;
 import stenotherm.study.OddsByCause;
-import stenotherm.study.StudyResult;
 import stenotherm.study.StudySettings;
-import stenotherm.transit.Factor;
 import stenotherm.transit.ModelScope;
 import stenotherm.transit.ParcelModel;
 import stenotherm.transit.TransitResult;
-import stenotherm.transit.Variation;
 
 /**
  * Changes that were tried on a shipment, to find the one that helps most.
@@ -72,18 +67,6 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
 
   /** Points of each replicate. */
   private static final int FEW_POINTS = 8;
-
-  /**
-   * How far towards the ends of their ranges weather and warmers lie in two journeys by which those
-   * of a first look are found.
-   */
-  private static final double TOWARDS_ENDS = 0.6;
-
-  /** Those of a first look lie no nearer to the typical one, and no farther out. */
-  private static final Range POSITIONS = new Range(0.1, 1);
-
-  /** One journey in twenty. */
-  private static final double SELDOM = 0.05;
 
   /**
    * A change and what came of it.
@@ -517,6 +500,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
                 && each.parts().stream().anyMatch(part -> part instanceof Remedy.OtherWarmer));
     all.removeIf(
         each -> !heats && (each instanceof Remedy.ChilledPack || each instanceof Remedy.TwicePack));
+    all.removeIf(each -> heats && each instanceof Remedy.SecondWarmer);
     if (isColdAlone(odds)) {
       all.removeIf(each -> takesHeat(each, journey));
     }
@@ -576,56 +560,5 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
             .findFirst()
             .orElse(1);
     return List.of(0, second);
-  }
-
-  /**
-   * A cold and a hot journey, each such that the margin of the packing as it is on it is that of
-   * one journey in twenty. A typical journey would tell nothing of what makes journeys differ less.
-   */
-  private record TwoJourneys(Variation cold, Variation hot) {
-    static TwoJourneys of(ParcelModel unchanged, Journey journey, StudyResult odds) {
-      Fate typical = fate(unchanged, journey, Variation.NOMINAL);
-      Fate colder = fate(unchanged, journey, towards(-TOWARDS_ENDS));
-      Fate hotter = fate(unchanged, journey, towards(TOWARDS_ENDS));
-      double cold =
-          position(
-              odds.coldMargin(0.5) - odds.coldMargin(SELDOM),
-              typical.cold().margin() - colder.cold().margin());
-      double hot =
-          position(
-              odds.hotMargin(0.5) - odds.hotMargin(SELDOM),
-              typical.hot().margin() - hotter.hot().margin());
-      return new TwoJourneys(towards(-cold), towards(hot));
-    }
-
-    /** Where a margin has moved as far as on one journey in twenty, if it moves in proportion. */
-    private static double position(double seldom, double moved) {
-      double part = moved > 0 ? seldom / moved : 1;
-      return Math.max(POSITIONS.low(), Math.min(POSITIONS.high(), part * TOWARDS_ENDS));
-    }
-
-    private static Variation towards(double position) {
-      return Variation.NOMINAL
-          .with(Factor.AMBIENT, position)
-          .with(Factor.WARMER_STRENGTH, position)
-          .with(Factor.RATING_BENCH, position);
-    }
-
-    RoughOdds.Look look(ParcelModel model, Journey journey) {
-      Fate typical = fate(model, journey, Variation.NOMINAL);
-      return new RoughOdds.Look(
-          new RoughOdds.Margins(typical.cold().margin(), typical.hot().margin()),
-          new RoughOdds.Margins(
-              fate(model, journey, cold).cold().margin(),
-              fate(model, journey, hot).hot().margin()));
-    }
-  }
-
-  private static Fate fate(ParcelModel model, Journey journey, Variation variation) {
-    return JourneyStudy.fate(
-        model.parcel(),
-        model.storedTimes(journey),
-        model.journeyMeans(journey, variation),
-        journey.duration());
   }
 }

@@ -19,7 +19,6 @@ import stenotherm.parcel.Filling;
 import stenotherm.parcel.Mounting;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedWarmer;
-import stenotherm.parcel.Placement;
 import stenotherm.parcel.Position;
 import stenotherm.parcel.WallLayer;
 import stenotherm.parcel.Walls;
@@ -34,7 +33,7 @@ import stenotherm.warmer.WarmerClass;
  * @param foam thickness of the foam on all six faces [m]; 0 for none
  * @param filling what fills the room
  * @param warmer class of the warmers; empty for none
- * @param count how many warmers, side by side under the lid; 0 for none
+ * @param count how many warmers, the first under the lid and the second on a side; 0 for none
  * @param changes what is done beside it, one after the other
  */
 public record PackingChoice(
@@ -44,9 +43,6 @@ public record PackingChoice(
     Optional<WarmerClass> warmer,
     int count,
     List<Remedy> changes) {
-  /** Between warmers side by side [m]. */
-  private static final double APART = 0.01;
-
   /** Boards conduct at least this well, foams worse [W/(m K)]. */
   private static final double FOAM_BELOW = 0.05;
 
@@ -74,6 +70,14 @@ public record PackingChoice(
     return new PackingChoice(box, foam, filling, warmer, count, more);
   }
 
+  PackingChoice in(BoxSize other, double thickness) {
+    return new PackingChoice(other, thickness, filling, warmer, count, changes);
+  }
+
+  PackingChoice heatedBy(Optional<WarmerClass> other, int many) {
+    return new PackingChoice(box, foam, filling, other, many, changes);
+  }
+
   /**
    * Packs it: board and kind of foam as they were, cups at the same places of the floor, what stood
    * above the floor as much nearer to it as the room is lower.
@@ -95,7 +99,7 @@ public record PackingChoice(
             List.of(),
             parcel.packs(),
             parcel.openings());
-    Remedy.Shipment packed = new Remedy.Shipment(bare.withWarmers(warmers(parcel, bare)), journey);
+    Remedy.Shipment packed = warmed(parcel, new Remedy.Shipment(bare, journey));
     for (Remedy change : changes) {
       packed = change.applyTo(packed.parcel(), packed.journey());
     }
@@ -158,28 +162,24 @@ public record PackingChoice(
     return moved;
   }
 
-  private List<PlacedWarmer> warmers(Parcel before, Parcel now) {
+  /** A first warmer under the lid, a second one on a side. */
+  private Remedy.Shipment warmed(Parcel before, Remedy.Shipment bare) {
     if (warmer.isEmpty()) {
-      return List.of();
+      return bare;
     }
-    WarmerClass kind = warmer.get();
     double opened =
         before.warmers().stream()
             .mapToDouble(PlacedWarmer::opened)
             .findFirst()
             .orElse(PlacedWarmer.USUALLY_OPENED);
-    boolean longerFirst = now.cavity().size(Axis.X) >= now.cavity().size(Axis.Y);
-    double extent = longerFirst ? kind.size().length() : kind.size().width();
-    List<PlacedWarmer> placed = new ArrayList<>();
-    for (int number = 0; number < count; number++) {
-      double along = (number - (count - 1) / 2.0) * (extent + APART);
-      placed.add(
-          new PlacedWarmer(
-              count == 1 ? "warmer" : "warmer " + (number + 1),
-              kind,
-              new Placement.OnFace(Face.Z_MAX, along, 0, Mounting.taped()),
-              opened));
-    }
-    return placed;
+    Parcel one =
+        bare.parcel()
+            .withWarmers(
+                List.of(
+                    new PlacedWarmer(
+                        "warmer", warmer.get(), Face.Z_MAX, Mounting.taped(), opened)));
+    return count == 1
+        ? new Remedy.Shipment(one, bare.journey())
+        : Remedy.SecondWarmer.beside(one).orElseThrow().applyTo(one, bare.journey());
   }
 }

@@ -3,29 +3,40 @@ package stenotherm.decision;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.ProgressListener;
 import stenotherm.base.Times;
 import stenotherm.journey.Journey;
 import stenotherm.parcel.Parcel;
+import stenotherm.study.Fate;
 import stenotherm.study.Odds;
 import stenotherm.study.StudySettings;
+import stenotherm.transit.ModelScope;
+import stenotherm.transit.ParcelModel;
+import stenotherm.transit.Variation;
 
 /**
  * The smallest packing that keeps animals within what they tolerate at odds that are wanted.
  *
- * <p>Candidates that fit together go through one typical journey on the coarsest grid. Where more
- * fit than may be tried, every so many of them are taken, in the order of their volume; a third of
- * the tries is left for changes, one at a time, of the {@value #CHANGED} that look best. Odds on 64
- * common journeys are then found of {@value #WITH_ODDS}: layer by layer of those that no smaller
- * one beats in its margin. The {@value #CHECKED} best of these, the smaller ones that reach the
- * wanted odds first, get odds on the usual grids, and meet the usual mishaps one by one.
+ * <p>Candidates that fit together go through a typical, a cold and a hot journey on the coarsest
+ * grid; how far they are from failing there is their score. Where more fit than may be tried, every
+ * so many of them are taken, in the order of their volume, for half of the tries; a quarter is left
+ * for what differs in one thing from the {@value #CHANGED} that look best. Odds on 64 common
+ * journeys are then found of {@value #WITH_ODDS}: layer by layer of those that no smaller one beats
+ * in its score. While none reaches the wanted odds, those of all that differs in one thing from the
+ * best are found, {@value #CLIMBS} times: so what helps together is joined. The {@value #CHECKED}
+ * best, the smaller ones that reach the wanted odds first, get odds on the usual grids, and meet
+ * the usual mishaps one by one; but none with less than half the odds of the best.
  *
  * <p>Experimental. Immutable, thus thread-safe.
  *
@@ -36,9 +47,14 @@ import stenotherm.study.StudySettings;
  * @param unfit how many candidates do not fit together
  */
 public record PackingSearch(List<Found> candidates, List<Found> checked, double wanted, int unfit) {
-  static final int CHANGED = 8;
+  static final int CHANGED = 4;
+
+  static final int CLIMBS = 2;
   static final int WITH_ODDS = 24;
   static final int CHECKED = 10;
+
+  /** Where none reaches the wanted odds, fewer are worth a check. */
+  private static final int FEWER = 4;
 
   private static final Comparator<Found> SMALLEST_AND_PLAINEST =
       Comparator.comparingDouble(Found::volume)
@@ -52,7 +68,9 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
    *
    * @param choice what it is
    * @param shipment the packing and its journey
-   * @param margin what is left as stated, on the coarsest grid [K]; negative infinity if air fails
+   * @param margin what is left as stated, on the coarsest grid [K]
+   * @param score how many standard deviations it is from failing, roughly [-]; negative infinity if
+   *     air fails as stated
    * @param odds odds on the coarsest grid; empty if they were not found
    * @param checked odds on the usual grids; empty if it was not checked
    * @param harms what the usual mishaps do to it one by one with all else as stated, on the
@@ -62,6 +80,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
       PackingChoice choice,
       Remedy.Shipment shipment,
       double margin,
+      double score,
       Optional<Odds> odds,
       Optional<Odds> checked,
       List<Harm> harms) {
@@ -76,19 +95,20 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
 
     /** What nothing is known of yet. */
     private static Found of(PackingChoice choice, Remedy.Shipment shipment) {
-      return new Found(choice, shipment, Double.NaN, Optional.empty(), Optional.empty(), List.of());
+      return new Found(
+          choice, shipment, Double.NaN, Double.NaN, Optional.empty(), Optional.empty(), List.of());
     }
 
-    private Found looked(double left) {
-      return new Found(choice, shipment, left, odds, checked, harms);
+    private Found looked(double left, double scored) {
+      return new Found(choice, shipment, left, scored, odds, checked, harms);
     }
 
     private Found judged(Odds coarse) {
-      return new Found(choice, shipment, margin, Optional.of(coarse), checked, harms);
+      return new Found(choice, shipment, margin, score, Optional.of(coarse), checked, harms);
     }
 
     private Found checked(Odds usual, List<Harm> tried) {
-      return new Found(choice, shipment, margin, odds, Optional.of(usual), tried);
+      return new Found(choice, shipment, margin, score, odds, Optional.of(usual), tried);
     }
 
     /**
@@ -248,6 +268,10 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private final AssessmentSettings settings;
     private final int checks;
     private final WatchedWorkers workers;
+
+    /** What was looked at, or does not fit. */
+    private final Set<PackingChoice> known = new HashSet<>();
+
     private int unfit;
 
     Work(
@@ -273,29 +297,38 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
         throw new InvalidInputException(
             "packing '" + parcel.name() + "'", "fits into none of the boxes to choose from");
       }
-      int plain = space.changes().isEmpty() ? space.most() : Math.max(1, space.most() * 2 / 3);
-      List<Found> few = thinned(fitting, plain);
+      List<Found> few = thinned(fitting, Math.max(1, space.most() / 2));
+      int looks = Math.max(few.size(), space.most() * 3 / 4);
       // all in looks at a candidate
-      double most = Math.min(space.most(), few.size() + CHANGED * space.changes().size());
-      double judging = most + ODDS * Math.min(most, WITH_ODDS);
-      double all = judging + CHECK * Math.min(most, checks);
+      double judging = looks + ODDS * Math.min(looks, WITH_ODDS);
+      double climbing = judging + (1 + ODDS) * (space.most() - looks);
+      double all = climbing + CHECK * Math.min(looks, checks);
       List<Found> tried = looked(few, 0, few.size() / all);
       first.accept(promising(tried, CHANGED));
-      List<PackingChoice> changed = new ArrayList<>();
-      for (Found each : promising(tried, CHANGED)) {
-        space.changes().stream()
-            .filter(change -> changes(change, each))
-            .forEach(change -> changed.add(each.choice().with(change)));
-      }
+      List<PackingChoice> next = beside(promising(tried, CHANGED));
       tried.addAll(
-          looked(
-              thinned(fitting(changed), space.most() - tried.size()),
-              few.size() / all,
-              most / all));
-      List<Found> judged = judged(promising(tried, WITH_ODDS), most / all, judging / all);
+          looked(thinned(fitting(next), looks - few.size()), few.size() / all, looks / all));
+      List<Found> judged = judged(promising(tried, WITH_ODDS), looks / all, judging / all);
+      double step = (climbing - judging) / CLIMBS;
+      for (int climb = 0; climb < CLIMBS; climb++) {
+        judged.sort(bestFirst());
+        if (!reaches(judged.get(0))) {
+          int most = (space.most() - tried.size()) / (CLIMBS - climb);
+          double from = judging + climb * step;
+          List<Found> beside = thinned(fitting(beside(judged.subList(0, 1))), most);
+          List<Found> looked = looked(beside, from / all, (from + beside.size()) / all);
+          tried.addAll(looked);
+          judged.addAll(judged(looked, (from + beside.size()) / all, (from + step) / all));
+        }
+      }
       judged.sort(bestFirst());
-      List<Found> checked =
-          checked(judged.subList(0, Math.min(checks, judged.size())), judging / all);
+      double best = judged.stream().mapToDouble(Found::share).max().orElse(0);
+      List<Found> worthIt =
+          judged.stream()
+              .filter(each -> each.share() >= best / 2)
+              .limit(reaches(judged.get(0)) ? checks : Math.min(checks, FEWER))
+              .toList();
+      List<Found> checked = checked(worthIt, climbing / all);
       checked.sort(bestFirst());
       for (List<Found> better : List.of(judged, checked)) {
         for (Found each : better) {
@@ -308,7 +341,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
 
     private static final Comparator<Found> SMALLEST_FIRST =
         Comparator.comparingDouble(Found::volume)
-            .thenComparing(Comparator.comparingDouble(Found::margin).reversed());
+            .thenComparing(Comparator.comparingDouble(Found::score).reversed());
 
     /** The smallest that reach the wanted odds, then the others by their odds. */
     private Comparator<Found> bestFirst() {
@@ -325,8 +358,27 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
           .isPresent();
     }
 
-    /** A warmer that is not there cannot be put elsewhere. */
+    /** What differs in one thing from some candidates and is not known. */
+    private List<PackingChoice> beside(List<Found> best) {
+      Set<PackingChoice> choices = new LinkedHashSet<>();
+      for (Found each : best) {
+        choices.addAll(space.beside(each.choice()));
+        space.changes().stream()
+            .filter(change -> changes(change, each))
+            .forEach(change -> choices.add(each.choice().with(change)));
+      }
+      choices.removeAll(known);
+      return List.copyOf(choices);
+    }
+
+    /** Of two changes about the same the second may undo the first. */
     private static boolean changes(Remedy change, Found found) {
+      boolean isAlike =
+          found.choice().changes().stream().anyMatch(each -> each.subject() == change.subject());
+      if (isAlike) {
+        return false;
+      }
+      // a warmer that is not there cannot be put elsewhere
       Remedy.Shipment before = found.shipment();
       try {
         return !change.applyTo(before.parcel(), before.journey()).equals(before);
@@ -338,14 +390,24 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
     private List<Found> fitting(List<PackingChoice> choices) {
       List<Found> fitting = new ArrayList<>();
       for (PackingChoice each : choices) {
-        try {
-          fitting.add(Found.of(each, each.applyTo(parcel, journey)));
-        } catch (InvalidInputException doesNotFit) {
-          unfit++;
-        }
+        fitting(each)
+            .ifPresentOrElse(
+                fitting::add,
+                () -> {
+                  known.add(each);
+                  unfit++;
+                });
       }
       fitting.sort(Comparator.comparingDouble(Found::volume));
       return fitting;
+    }
+
+    private Optional<Found> fitting(PackingChoice choice) {
+      try {
+        return Optional.of(Found.of(choice, choice.applyTo(parcel, journey)));
+      } catch (InvalidInputException doesNotFit) {
+        return Optional.empty();
+      }
     }
 
     /** Every so many of a list. */
@@ -358,29 +420,44 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
           .toList();
     }
 
-    /** One typical journey each. */
+    /** Three journeys each; what is short of air as stated gets holes. */
     private List<Found> looked(List<Found> fitting, double from, double to) {
       Found[] looked = new Found[fitting.size()];
       workers.each(
-          looked.length,
-          from,
-          to,
-          index -> {
-            Found each = fitting.get(index);
-            Journey until = each.shipment().journey();
-            // what comes after the opening does not matter here
-            FirstLook look =
-                new Assessor(each.shipment().parcel(), List.of(until), settings).firstLook();
-            looked[index] =
-                each.looked(
-                    look.fate().airless() <= until.duration()
-                        ? Double.NEGATIVE_INFINITY
-                        : look.least());
-          });
-      return new ArrayList<>(Arrays.asList(looked));
+          looked.length, from, to, index -> looked[index] = vented(looked(fitting.get(index))));
+      List<Found> all = new ArrayList<>(Arrays.asList(looked));
+      Stream.concat(fitting.stream(), all.stream()).forEach(each -> known.add(each.choice()));
+      return all;
     }
 
-    /** Layer by layer of those that no smaller one beats in its margin, the smallest first. */
+    private Found looked(Found each) {
+      Parcel packed = each.shipment().parcel();
+      Journey until = each.shipment().journey();
+      ParcelModel model =
+          CoarseOutlook.model(
+              packed, List.of(until), settings.withThreads(1), ModelScope.ROUGH_MEANS);
+      Fate typical = TwoJourneys.fate(model, until, Variation.NOMINAL);
+      RoughOdds.Look look = TwoJourneys.USUAL.look(model, until, typical);
+      boolean isAirless = typical.airless() <= until.duration();
+      return each.looked(
+          look.typical().tighter(),
+          isAirless ? Double.NEGATIVE_INFINITY : RoughOdds.OF_NONE.score(look));
+    }
+
+    private Found vented(Found looked) {
+      List<Remedy> ways = new ArrayList<>(Remedy.waysForAir(looked.shipment().parcel()));
+      ways.add(new Remedy.MoreAir(2));
+      Found best = looked;
+      for (Remedy way : ways) {
+        if (best.score() > Double.NEGATIVE_INFINITY || !changes(way, looked)) {
+          break;
+        }
+        best = fitting(looked.choice().with(way)).map(this::looked).orElse(best);
+      }
+      return best;
+    }
+
+    /** Layer by layer of those that no smaller one beats in its score, the smallest first. */
     private static List<Found> promising(List<Found> tried, int most) {
       List<Found> left = new ArrayList<>(tried);
       left.sort(SMALLEST_FIRST);
@@ -389,14 +466,13 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
         List<Found> layer = new ArrayList<>();
         double best = Double.NEGATIVE_INFINITY;
         for (Found each : left) {
-          if (layer.isEmpty() || each.margin() > best) {
+          if (layer.isEmpty() || each.score() > best) {
             layer.add(each);
-            best = each.margin();
+            best = each.score();
           }
         }
         left.removeAll(layer);
-        // what is far outside of its band as stated has no odds; the widest margins come first
-        layer.sort(Comparator.comparingDouble(Found::margin).reversed());
+        layer.sort(Comparator.comparingDouble(Found::score).reversed());
         chosen.addAll(layer.subList(0, Math.min(layer.size(), most - chosen.size())));
       }
       chosen.sort(SMALLEST_FIRST);

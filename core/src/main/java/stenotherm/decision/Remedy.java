@@ -92,6 +92,8 @@ public sealed interface Remedy {
     ROOM,
     /** Which warmers, where, and how covered. */
     WARMER,
+    /** One more of them. */
+    SECOND_WARMER,
     /** When warmers are opened. */
     OPENING,
     /** Ways for air. */
@@ -156,6 +158,9 @@ public sealed interface Remedy {
       if (!parcel.warmers().isEmpty() && face != Face.Z_MIN && !there) {
         all.add(new WarmerOn(face));
       }
+    }
+    if (parcel.warmers().size() == 1) {
+      SecondWarmer.beside(parcel).ifPresent(all::add);
     }
     if (parcel.packs().isEmpty()) {
       all.add(new ChilledPack());
@@ -754,6 +759,55 @@ public sealed interface Remedy {
     public Shipment applyTo(Parcel parcel, Journey journey) {
       Placement there = Placement.onFace(face, Mounting.taped());
       Parcel changed = withEach(parcel, each -> each.at(there));
+      WarmerPlacing.requireApart(changed);
+      return new Shipment(changed, journey);
+    }
+  }
+
+  /**
+   * A second warmer of the same kind on another wall, opened and covered as the first.
+   *
+   * @param face the wall
+   */
+  record SecondWarmer(Face face) implements Remedy {
+    /** On the wall across from the first one; beside one on the lid where the box is longest. */
+    static Optional<SecondWarmer> beside(Parcel parcel) {
+      boolean isLong = parcel.cavity().size(Axis.X) >= parcel.cavity().size(Axis.Y);
+      return parcel.warmers().get(0).placement() instanceof Placement.OnFace there
+          ? Optional.of(
+              new SecondWarmer(
+                  there.face().axis() != Axis.Z
+                      ? there.face().opposite()
+                      : isLong ? Face.X_MIN : Face.Y_MAX))
+          : Optional.empty();
+    }
+
+    @Override
+    public String words(UnitWords units) {
+      return "a second warmer of the same kind, taped to the " + face.words();
+    }
+
+    @Override
+    public Subject subject() {
+      return Subject.SECOND_WARMER;
+    }
+
+    @Override
+    public Shipment applyTo(Parcel parcel, Journey journey) {
+      if (parcel.warmers().size() != 1) {
+        throw new InvalidInputException(
+            "packing '" + parcel.name() + "'",
+            "has " + parcel.warmers().size() + " warmers, to which no second one is added");
+      }
+      PlacedWarmer first = parcel.warmers().get(0);
+      PlacedWarmer second =
+          new PlacedWarmer(
+              first.name() + " 2",
+              first.warmer(),
+              Placement.onFace(face, Mounting.taped()),
+              first.opened(),
+              first.cover());
+      Parcel changed = parcel.withWarmers(List.of(first, second));
       WarmerPlacing.requireApart(changed);
       return new Shipment(changed, journey);
     }

@@ -23,6 +23,9 @@ final class RoughOdds {
 
   private static final NormalDistribution STANDARD = new NormalDistribution(null, 0, 1);
 
+  /** For packings of which no odds are known: nothing is added. */
+  static final RoughOdds OF_NONE = new RoughOdds(new Margins(0, 0));
+
   private final Margins missed;
 
   /**
@@ -83,6 +86,10 @@ final class RoughOdds {
     Margins scores = look.scores();
     this.missed =
         new Margins(missed(within.cold(), scores.cold()), missed(within.hot(), scores.hot()));
+  }
+
+  private RoughOdds(Margins missed) {
+    this.missed = missed;
   }
 
   /** The same, with what was found of a packing as it is. */

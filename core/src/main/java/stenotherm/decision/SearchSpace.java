@@ -1,8 +1,10 @@
 package stenotherm.decision;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import stenotherm.base.Checks;
 import stenotherm.base.InvalidInputException;
 import stenotherm.base.Lengths;
@@ -78,15 +80,11 @@ public record SearchSpace(
     List<Optional<WarmerClass>> warmers = new ArrayList<>();
     warmers.add(Optional.empty());
     Warmers.all().forEach(each -> warmers.add(Optional.of(each)));
-    List<Remedy> changes = new ArrayList<>();
-    for (Remedy each : Remedy.toTry(parcel, journey)) {
-      if (!(each instanceof Remedy.ThickerFoam
-          || each instanceof Remedy.ThinnerFoam
-          || each instanceof Remedy.OtherWarmer
-          || each instanceof Remedy.NoWarmer)) {
-        changes.add(each);
-      }
-    }
+    List<Remedy> changes =
+        new ArrayList<>(
+            Remedy.toTry(warmed(parcel, journey), journey).stream()
+                .filter(each -> !isChosenAnyhow(each))
+                .toList());
     changes.add(new Remedy.OtherFill(new Filling.Loose(Materials.SHREDDED_PAPER)));
     changes.add(new Remedy.OtherFill(new Filling.Loose(Materials.CRUMPLED_NEWSPAPER)));
     changes.add(new Remedy.OtherFill(Filling.none()));
@@ -100,11 +98,66 @@ public record SearchSpace(
         USUAL);
   }
 
+  /** With a warmer under the lid as choices have, so that what may be done to it is listed. */
+  private static Parcel warmed(Parcel parcel, Journey journey) {
+    Parcel bare = parcel.withoutWarmers();
+    try {
+      return new Remedy.OtherWarmer(Warmers.FORTY_HOUR).applyTo(bare, journey).parcel();
+    } catch (InvalidInputException hasNoRoom) {
+      return parcel;
+    }
+  }
+
+  /** Box, foam and warmer are chosen from lists. */
+  private static boolean isChosenAnyhow(Remedy change) {
+    return change instanceof Remedy.ThickerFoam
+        || change instanceof Remedy.ThinnerFoam
+        || change instanceof Remedy.LargerBox
+        || change instanceof Remedy.OtherWarmer
+        || change instanceof Remedy.SecondWarmer
+        || change instanceof Remedy.NoWarmer;
+  }
+
   private static BoxSize carton(int length, int width, int height) {
     return BoxSize.carton(
         length + " x " + width + " x " + height + " in carton",
         new Dimensions(
             Lengths.fromInches(length), Lengths.fromInches(width), Lengths.fromInches(height)));
+  }
+
+  /**
+   * Choices that differ from one in a single thing: the next smaller or larger box, foam one step
+   * thinner or thicker, another class or number of warmers; with the same changes.
+   */
+  List<PackingChoice> beside(PackingChoice choice) {
+    List<BoxSize> bySize = new ArrayList<>(boxes);
+    bySize.sort(Comparator.comparingDouble(box -> box.inside().volume()));
+    List<PackingChoice> all = new ArrayList<>();
+    for (BoxSize box : neighbours(bySize, choice.box())) {
+      all.add(choice.in(box, choice.foam()));
+    }
+    for (double foam : neighbours(foams, choice.foam())) {
+      all.add(choice.in(choice.box(), foam));
+    }
+    for (Optional<WarmerClass> warmer : warmers) {
+      for (int count : warmer.isEmpty() ? List.of(0) : counts) {
+        boolean isOther = !warmer.equals(choice.warmer());
+        boolean isMoreOrLess = count != choice.count();
+        boolean isFirstOrNone = warmer.isEmpty() || choice.warmer().isEmpty();
+        if (isOther ? isFirstOrNone || !isMoreOrLess : isMoreOrLess) {
+          all.add(choice.heatedBy(warmer, count));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static <T> List<T> neighbours(List<T> ordered, T one) {
+    int at = ordered.indexOf(one);
+    return Stream.of(at - 1, at + 1)
+        .filter(next -> at >= 0 && next >= 0 && next < ordered.size())
+        .map(ordered::get)
+        .toList();
   }
 
   /** All choices without changes. */

@@ -676,6 +676,26 @@ class ChangesTriedTest {
     assertEquals(WARMED.warmers(), box.warmers());
   }
 
+  /** Across from the first one; where it is too hot rather than too cold, none. */
+  @Test
+  void aSecondWarmerIsTriedAgainstTheColdAlone() {
+    Journey cold = coldRoom(10, 285);
+    Parcel one =
+        Packings.warmed(List.of(Packings.pad(Warmers.FORTY_HOUR, Face.X_MAX, Mounting.taped())));
+    Remedy second = new Remedy.SecondWarmer(Face.X_MIN);
+    Odds never = new Odds(1, 0.99, 1);
+    Odds often = new Odds(0.6, 0.55, 0.65);
+    OddsByCause tooCold = new OddsByCause(often, often, never, never, never);
+    OddsByCause tooHot = new OddsByCause(often, never, often, never, never);
+    assertTrue(ChangesTried.worthTrying(one, cold, tooCold).contains(second));
+    assertFalse(ChangesTried.worthTrying(one, cold, tooHot).contains(second));
+    Parcel two = second.applyTo(one, cold).parcel();
+    assertEquals(2, two.warmers().size());
+    assertEquals(two.warmers().get(0).warmer(), two.warmers().get(1).warmer());
+    assertEquals(Face.X_MIN, two.warmers().get(1).placement().onWall().orElseThrow().face());
+    assertEquals("a second warmer of the same kind, taped to the left", second.words(UNITS));
+  }
+
   @Test
   void moreOfAPackIsTriedAgainstHeatAlone() {
     Journey room = coldRoom(6, 307);

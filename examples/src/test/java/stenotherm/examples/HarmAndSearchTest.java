@@ -91,7 +91,8 @@ class HarmAndSearchTest {
   @Test
   void theBlockThatIsFoundCanBePasted() throws IOException {
     String to = folder.resolve("out").toString();
-    String scenario = file("room.yaml", ROOM);
+    String cool = ROOM.replace("for: 8 h, ambient: 8 °C", "for: 3 h, ambient: 18 °C");
+    String scenario = file("room.yaml", cool);
     assertEquals(
         0,
         run(
@@ -110,17 +111,34 @@ class HarmAndSearchTest {
         () -> err);
     assertFalse(out.matches("(?is).*\\bsafe\\b.*"), out);
     JsonNode found = json("search.json");
-    assertEquals(3, found.get("tried").asInt());
+    assertTrue(found.get("tried").asInt() <= 3, "fewer where one reaches what is wanted");
     JsonNode first = found.get("checked").get(0);
     assertEquals(
         first.get("volume").asDouble() / 0.005, first.get("dimensional_weight").asDouble(), 1e-9);
-    assertTrue(first.get("mishaps").asInt() > 10, first.toString());
-    assertTrue(out.contains("What goes wrong with these, one thing at a time, in a typical"), out);
+    assertTrue(first.get("mishaps").asInt() >= 10, first.toString());
     String start = found.get("journey_block").asText();
     String pasted =
-        (start.isEmpty() ? ROOM : ROOM.replace("  start: 24 °C\n", start))
+        (start.isEmpty() ? cool : cool.replace("  start: 24 °C\n", start))
             + found.get("block").asText();
     assertEquals(2, ScenarioReader.read("pasted", pasted).packings().size());
+  }
+
+  /** Whoever reads a block to paste takes it for an answer. */
+  @Test
+  void whatNobodyShouldSendIsNotToPaste() throws IOException {
+    String to = folder.resolve("out").toString();
+    String freezing = ROOM.replace("for: 8 h, ambient: 8 °C", "for: 20 h, ambient: -20 °C");
+    String scenario = file("freezing.yaml", freezing);
+    assertEquals(
+        0,
+        run("search", scenario, "--mesh-scale", "2", "--candidates", "3", "--out", to),
+        () -> err);
+    JsonNode found = json("search.json");
+    assertTrue(found.get("answer").asText().contains("do not send it like this"), out);
+    assertFalse(found.has("block"), found.toString());
+    assertFalse(out.contains("To paste"), out);
+    assertTrue(out.contains("What comes nearest, computed in full"), out);
+    assertTrue(out.contains("What goes wrong with these, one thing at a time, in a typical"), out);
   }
 
   /** In the units of the file, and without a carrier's divisor. */

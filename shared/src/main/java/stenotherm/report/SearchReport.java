@@ -230,7 +230,12 @@ public final class SearchReport implements Answer {
     for (Found each : search.checked()) {
       lines.add(line(lines.size() + 1 + ": " + words(each), each));
     }
-    return new TextTable("The best, computed in full", head(), lines);
+    return new TextTable(
+        search.best().isPresent()
+            ? "The best, computed in full"
+            : "What comes nearest, computed in full",
+        head(),
+        lines);
   }
 
   private TextTable tradeOff() {
@@ -332,9 +337,9 @@ public final class SearchReport implements Answer {
         + search.unfit()
         + ". Cartons and foams are those sold in "
         + (isMetric(scenario) ? "centimetres and millimetres" : "inches")
-        + ". All went through one"
-        + " typical journey, computed roughly, the promising ones through 64, the best through 256"
-        + " in full. In brackets stands what so few journeys leave open; the lower number must"
+        + ". All went through a"
+        + " typical, a cold and a hot journey, computed roughly, the promising ones through 64, the"
+        + " best through 256 in full. In brackets stands what so few journeys leave open; the lower number must"
         + " reach what is wanted. With the best, what goes wrong as a rule was tried one by one; the command break"
         + " finds the odds of that, and pairs. Other boxes may be smaller still."
         + (divisor.isPresent()
@@ -354,15 +359,20 @@ public final class SearchReport implements Answer {
             .noneMatch(INCHES.asPredicate());
   }
 
-  private PastedShipment pasted() {
+  /** The block to paste; empty where nobody should send the best there is. */
+  private Optional<PastedShipment> pasted() {
     Found found = chosen();
-    return PastedShipment.of(
-        "found by search",
-        found.choice().box().name(),
-        found.shipment(),
-        found.choice().changes(),
-        parcel,
-        scenario);
+    boolean isHopeless = found.within().filter(odds -> Level.of(odds) != Level.DO_NOT).isEmpty();
+    return isHopeless
+        ? Optional.empty()
+        : Optional.of(
+            PastedShipment.of(
+                "found by search",
+                found.choice().box().name(),
+                found.shipment(),
+                found.choice().changes(),
+                parcel,
+                scenario));
   }
 
   private List<String> cautions() {
@@ -380,8 +390,12 @@ public final class SearchReport implements Answer {
     tables().forEach(table -> table.print(out));
     out.println();
     ConsoleText.line(out, note());
-    out.println();
-    ConsoleText.pasted(out, pasted());
+    pasted()
+        .ifPresent(
+            block -> {
+              out.println();
+              ConsoleText.pasted(out, block);
+            });
     ConsoleText.list(out, "Cautions", cautions());
   }
 
@@ -394,8 +408,9 @@ public final class SearchReport implements Answer {
     root.put("wanted", search.wanted());
     root.put("tried", search.candidates().size());
     root.put("unfit", search.unfit());
-    root.put("block", pasted().packing());
-    root.put("journey_block", pasted().journey());
+    pasted()
+        .ifPresent(
+            block -> root.put("block", block.packing()).put("journey_block", block.journey()));
     add(root.putArray("checked"), search.checked());
     add(root.putArray("trade_off"), search.tradeOff());
     add(root.putArray("candidates"), search.candidates());
@@ -446,7 +461,7 @@ public final class SearchReport implements Answer {
     }
     tables().forEach(page::table);
     page.sentence(note());
-    page.pasted(pasted());
+    pasted().ifPresent(page::pasted);
     page.cautions(cautions());
     page.restsOn(scenario);
     page.files("All digits in SI units", List.of(SUMMARY));
