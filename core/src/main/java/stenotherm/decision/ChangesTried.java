@@ -528,6 +528,7 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   /** Whether a change makes a packing colder, whatever else it does. */
   private static boolean takesHeat(Remedy change, Journey journey) {
     return change instanceof Remedy.ThinnerFoam
+        || change instanceof Remedy.LargerBox
         || change instanceof Remedy.NoWarmer
         || change instanceof Remedy.HalfTaped
         || (change instanceof Remedy.StartAt start

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -220,6 +221,30 @@ class ContainerTest {
         InvalidInputException.class, () -> Arrangement.sideBySide(Axis.Z, 0, List.of(cup)));
     assertThrows(InvalidInputException.class, () -> Arrangement.stacked(-0.1, List.of(cup)));
     assertThrows(InvalidInputException.class, () -> Arrangement.stacked(0, List.of()));
+  }
+
+  /** Twelve of 50 mm, 10 mm apart, are 710 mm long; on 250 x 180 mm they stand in three rows. */
+  @Test
+  void whatIsTooLongForARowStandsInRows() {
+    Dimensions small = new Dimensions(0.05, 0.05, 0.06);
+    List<Container> twelve =
+        IntStream.rangeClosed(1, 12)
+            .mapToObj(number -> Packings.cup("cup " + number, small, MIDDLE))
+            .toList();
+    List<Container> rows = Arrangement.inRows(0.25, 0.18, 0.01, twelve);
+    for (int number = 0; number < 12; number++) {
+      Position at = rows.get(number).position();
+      assertEquals(-0.09 + 0.06 * (number % 4), at.alongX(), 1e-12);
+      assertEquals(-0.06 + 0.06 * (number / 4), at.alongY(), 1e-12);
+    }
+    assertEquals(
+        Arrangement.sideBySide(Axis.X, 0.01, twelve), Arrangement.inRows(0.8, 0.15, 0.01, twelve));
+    assertEquals(
+        Arrangement.sideBySide(Axis.Y, 0.01, twelve), Arrangement.inRows(0.15, 0.8, 0.01, twelve));
+    // no number of rows fits: of all numbers of rows three stick out least
+    Position last = Arrangement.inRows(0.15, 0.1, 0.01, twelve).get(11).position();
+    assertEquals(0.09, last.alongX(), 1e-12);
+    assertEquals(0.06, last.alongY(), 1e-12);
   }
 
   /** The round surface is right on any grid, so heat capacities and cooling are too. */

@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -278,7 +279,7 @@ final class Tables {
     }
     List<List<String>> lines = new ArrayList<>();
     for (Judged row : rows) {
-      for (Container cup : row.parcel().occupied()) {
+      for (Container cup : told(row)) {
         lines.add(
             List.of(
                 row.label(),
@@ -289,10 +290,34 @@ final class Tables {
     }
     return Optional.of(
         new TextTable(
-            "Each animal on its own, on a typical journey",
+            rows.stream().anyMatch(row -> row.parcel().occupied().size() > FEW)
+                ? "The coldest and the hottest of all animals, on a typical journey"
+                : "Each animal on its own, on a typical journey",
             List.of("packing", "animal", "coldest", "hottest"),
             lines));
   }
+
+  /**
+   * The containers that are told of: of many only those with the coldest and the hottest animal.
+   */
+  private static List<Container> told(Judged row) {
+    List<Container> all = row.parcel().occupied();
+    if (all.size() <= FEW) {
+      return all;
+    }
+    Container coldest =
+        Collections.min(all, Comparator.comparingDouble(cup -> typical(row, cup, Side.COLD)));
+    Container hottest =
+        Collections.max(all, Comparator.comparingDouble(cup -> typical(row, cup, Side.HOT)));
+    return all.stream().filter(cup -> cup.equals(coldest) || cup.equals(hottest)).toList();
+  }
+
+  private static double typical(Judged row, Container cup, Side side) {
+    return Extreme.of(row.assessment(), cup, side).typical();
+  }
+
+  /** More animals than this are not told one by one. */
+  private static final int FEW = 4;
 
   /** How far the packs that melt are spent, if there are any. */
   Optional<TextTable> packs() {

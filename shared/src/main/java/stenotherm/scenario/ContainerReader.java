@@ -40,6 +40,17 @@ final class ContainerReader {
   private static final String BEDDING = "bedding";
   private static final String TOWEL = "towel";
   private static final String HOLES = "holes";
+  private static final String COUNT = "count";
+
+  /** More would take hours. */
+  private static final int MOST = 50;
+
+  /** How many of a container that is known by name, such as 12 x 9 dram vial; no two lengths. */
+  private static final Pattern SEVERAL =
+      Pattern.compile(
+          "(?is)([0-9]{1,2})\\s*[x×]\\s*"
+              + "(?!.*[x×]\\s*[0-9])(?!.*[0-9\\s](?:mm|cm|m|in|inch|inches|ft|feet|foot)\\s*$)"
+              + "(.*\\p{L}.*)");
 
   /** Longest size that a message repeats. */
   private static final int LONGEST_SHOWN = 40;
@@ -102,13 +113,41 @@ final class ContainerReader {
     return List.of(BOX_CUP, ROUND_CUP, BAG, VIAL);
   }
 
-  /** A size alone is short for a container of which everything else is left out. */
+  /**
+   * A size alone is short for a container of which everything else is left out, a number before a
+   * name for so many.
+   */
   static KeyedSection section(Node node, Assumptions assumptions) {
-    MappingNode mapping =
-        node instanceof ScalarNode scalar
-            ? scalar.shortFor(Map.of("size", scalar.text()))
-            : node.asMapping();
-    return KeyedSection.of(mapping, Vocabulary.CONTAINER, assumptions);
+    return KeyedSection.of(
+        node instanceof ScalarNode scalar ? shortFor(scalar) : node.asMapping(),
+        Vocabulary.CONTAINER,
+        assumptions);
+  }
+
+  private static MappingNode shortFor(ScalarNode scalar) {
+    Matcher several = SEVERAL.matcher(scalar.text());
+    return scalar.shortFor(
+        several.matches()
+            ? Map.of(COUNT, several.group(1), "size", several.group(2))
+            : Map.of("size", scalar.text()));
+  }
+
+  /** How many alike a section stands for; one that has a name or a place stands for itself. */
+  static int count(KeyedSection section) {
+    if (!section.has(COUNT)) {
+      return 1;
+    }
+    ScalarNode node = section.require(COUNT).asScalar();
+    int count = node.text().matches("[0-9]{1,2}") ? Integer.parseInt(node.text()) : 0;
+    if (count < 1 || count > MOST) {
+      throw node.fail("must be a whole number from 1 to " + MOST);
+    }
+    for (String own : List.of("name", "position", "on-top-of")) {
+      if (section.has(own)) {
+        throw section.node().failAt(own, "cannot be given together with " + COUNT);
+      }
+    }
+    return count;
   }
 
   /** The container, in the middle of the floor. */

@@ -92,6 +92,9 @@ final class ContainersReader {
     }
     if (!owner.has(CONTAINERS)) {
       KeyedSection cup = ContainerReader.section(owner.require(CUP), assumptions);
+      if (ContainerReader.count(cup) > 1) {
+        throw cup.node().fail("is a single one; write several under " + CONTAINERS);
+      }
       if (packing.has(GAP)) {
         throw packing.node().failAt(GAP, "has no effect for a single container");
       }
@@ -99,16 +102,17 @@ final class ContainersReader {
       requireAnimal(owner.require(CUP), containers);
       return placed(List.of(cup), containers, false);
     }
-    List<Node> nodes = owner.require(CONTAINERS).asSequence().items();
+    Node listed = owner.require(CONTAINERS);
+    // several alike need no list
+    List<Node> nodes =
+        listed instanceof ScalarNode || listed instanceof MappingNode
+            ? List.of(listed)
+            : listed.asSequence().items();
     List<KeyedSection> sections = new ArrayList<>();
     List<Container> containers = new ArrayList<>();
     Faults faults = new Faults();
-    int number = 0;
     for (Node each : nodes) {
-      String usual = "container " + ++number;
-      faults
-          .attempt(() -> within(each, () -> read(each, usual, sections)))
-          .ifPresent(containers::add);
+      faults.attempt(() -> within(each, () -> read(each, sections, containers)));
     }
     faults.throwIfAny();
     requireAnimal(owner.require(CONTAINERS), containers);
@@ -121,17 +125,23 @@ final class ContainersReader {
     }
   }
 
-  private Container read(Node node, String usual, List<KeyedSection> sections) {
+  /** Reads one, or as many alike as it says. */
+  private List<Container> read(Node node, List<KeyedSection> sections, List<Container> all) {
     KeyedSection section = ContainerReader.section(node, assumptions);
-    sections.add(section);
-    return new ContainerReader(section, usual, animal).read();
+    int count = ContainerReader.count(section);
+    for (int number = 1; number <= count; number++) {
+      String usual = "container " + (all.size() + 1);
+      all.add(new ContainerReader(section, usual, animal).read());
+      sections.add(section);
+    }
+    return all;
   }
 
   private static <T> T within(Node node, Supplier<T> action) {
     return node instanceof MappingNode mapping ? Names.within(mapping, action) : action.get();
   }
 
-  /** Those that the file does not place stand in a row along the longer side of the cavity. */
+  /** Those that the file does not place stand in rows along the longer side of the cavity. */
   private List<Container> arranged(
       List<KeyedSection> sections, List<Container> containers, Box outer, Walls walls) {
     List<Container> free = new ArrayList<>();
@@ -148,14 +158,15 @@ final class ContainersReader {
     }
     double length = outer.size(Axis.X) - walls.thickness(Face.X_MIN) - walls.thickness(Face.X_MAX);
     double width = outer.size(Axis.Y) - walls.thickness(Face.Y_MIN) - walls.thickness(Face.Y_MAX);
-    Axis axis = length >= width ? Axis.X : Axis.Y;
     ScalarNode gapNode = packing.value(GAP).asScalar();
     double gap = gapNode.length();
     packing.tell(
         CONTAINERS,
-        "side by side along the " + (axis == Axis.X ? "length" : "width") + " of the box",
+        "side by side along the "
+            + (length >= width ? "length" : "width")
+            + " of the box, in as few rows as have room",
         "assumed");
-    List<Container> row = gapNode.locate(() -> Arrangement.sideBySide(axis, gap, free));
+    List<Container> row = gapNode.locate(() -> Arrangement.inRows(length, width, gap, free));
     Map<Container, Container> inRow = new HashMap<>();
     for (int index = 0; index < free.size(); index++) {
       inRow.put(free.get(index), row.get(index));

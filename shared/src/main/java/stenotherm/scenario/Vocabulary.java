@@ -201,6 +201,11 @@ final class Vocabulary {
                       + " ..."),
               Key.required("size", VESSEL_SIZE, "its inner size"),
               Key.optional(
+                  "count",
+                  Form.text("whole number from 1 to 50", "12"),
+                  "how many of it, each with such an animal; not in `cup`",
+                  "1"),
+              Key.optional(
                   "kind",
                   Form.oneOf(ContainerReader.kinds()),
                   "what it is",
@@ -241,7 +246,7 @@ final class Vocabulary {
                   POSITION,
                   "distance of its middle from the middle of the room inside, along length and"
                       + " width, and, if wanted, its height above the floor",
-                  "in the middle, on the floor; several stand side by side (assumed)"),
+                  "in the middle, on the floor; several stand side by side, in rows (assumed)"),
               Key.optional(
                   "on-top-of",
                   Form.text("name of a container above it in the list", "container 1"),
@@ -257,7 +262,13 @@ final class Vocabulary {
   private static final Form CUP =
       Form.called("container or its size", Form.either(VESSEL_SIZE, Form.table(CONTAINER)));
 
-  private static final Form CONTAINERS = Form.listOf(CUP);
+  private static final Form CONTAINERS =
+      Form.either(
+          Form.listOf(CUP),
+          Form.written(
+              "how many of a container known by name, such as `12 x 9 dram vial`",
+              List.of("12 x 9 dram vial")),
+          Form.table(CONTAINER));
 
   private static final Form DIFFERENCE =
       Form.called("temperature difference", Form.of(Quantity.TEMPERATURE_DIFFERENCE, "3 K"));

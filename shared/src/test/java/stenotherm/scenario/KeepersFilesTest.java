@@ -17,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
 import stenotherm.base.Axis;
@@ -73,6 +74,64 @@ class KeepersFilesTest {
     scenario.packings().forEach(each -> assertEquals(List.of(), each.warmers()));
     assertEquals(0.208, parcel.outer().size(Axis.X), 1e-12);
     assertEquals(List.of(), Schemas.complaints(ScenarioFiles.METRIC));
+  }
+
+  private static String vials(String containers) {
+    return """
+        format: 1
+        title: Vials
+        animal: Mexican red-knee tarantula, 0.2 g
+        containers: %s
+        journey: overnight by air, 45 to 60 °F
+        packings:
+          - {name: cube, box: 10 x 10 x 8 in carton, foam: foam 3/4 in, fill: shredded paper}
+        """
+        .formatted(containers);
+  }
+
+  /** A breeder sends a dozen alike. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "12 x 9 dram vial",
+        "[12 x 9 dram vial]",
+        "{size: 9 dram vial, count: 12}",
+        "[6 x 9 dram vial, {size: 9 dram vial, count: 6}]"
+      })
+  void severalAlikeNeedOneLine(String containers) {
+    String file = vials(containers);
+    Parcel parcel = read(file).packings().get(0);
+    assertEquals(12, parcel.occupied().size());
+    assertEquals("container 12", parcel.containers().get(11).name());
+    assertEquals(
+        2,
+        parcel.containers().stream()
+            .mapToDouble(each -> each.position().alongY())
+            .distinct()
+            .count());
+    assertEquals(List.of(), Schemas.complaints(file));
+  }
+
+  @Test
+  void aNumberBeforeALengthIsNotHowMany() {
+    Parcel one = read(vials("[60 x 30 mm]")).packings().get(0);
+    assertEquals(0.06, one.containers().get(0).vessel().inner().length(), 1e-12);
+    assertTrue(
+        assertThrows(TextFormatException.class, () -> read(vials("{size: 9 dram vial, count: 0}")))
+            .getMessage()
+            .contains("count: must be a whole number from 1 to 50"));
+    assertTrue(
+        assertThrows(
+                TextFormatException.class,
+                () -> read(vials("[{size: 9 dram vial, count: 3, position: [0 mm, 0 mm]}]")))
+            .getMessage()
+            .contains("position: cannot be given together with count"));
+    assertTrue(
+        assertThrows(
+                TextFormatException.class,
+                () -> read(vials("x").replace("containers: x", "cup: 12 x 9 dram vial")))
+            .getMessage()
+            .contains("is a single one; write several under containers"));
   }
 
   /** Clocks of twelve hours and months by their names tell the same as those of 24 and numbers. */

@@ -72,7 +72,7 @@ class ScenarioFaultsTest {
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, wal: PET 0.5 mm}",
-            "s.yaml:4:31: cup.wal: unknown key, allowed are name, size, kind, along, wall, holes, bedding, towel, position, on-top-of, animal. Did you mean 'wall'?"),
+            "s.yaml:4:31: cup.wal: unknown key, allowed are name, size, count, kind, along, wall, holes, bedding, towel, position, on-top-of, animal. Did you mean 'wall'?"),
         arguments(
             "cup: 110 x 80 x 60 mm",
             "cup: {size: 110 x 80 x 60 mm, position: [1 mm]}",

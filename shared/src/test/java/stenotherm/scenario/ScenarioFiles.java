@@ -112,7 +112,7 @@ final class ScenarioFiles {
           box: 10 x 8 x 6 in carton
           foam: EPS 20, 19 mm
           fill: shredded paper
-          cup: {size: small lidded box, animal: 'leopard gecko, 40 g', holes: 12 x 3 mm}
+          cup: {size: small lidded box, animal: 'leopard gecko, 40 g', holes: 12 x 3 mm, count: 1}
           warmer: 40 hour warmer on lid
           contact: 0.02 m2 K/W
           measured:
