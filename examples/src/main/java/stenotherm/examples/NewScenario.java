@@ -69,6 +69,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         "EPS 20 20 mm",
         "20, 30 and 40 mm",
         "-2 to 7 °C",
+        "4 to 12 °C",
+        "UTC+1",
         "27 °C",
         List.of("250 x 200 x 120 mm", "400 x 300 x 200 mm", "900 x 600 x 400 mm"),
         "12 g",
@@ -85,6 +87,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         "EPS 20 3/4 in",
         "1/2, 3/4, 1, 1 1/2 and 2 in",
         "28 to 45 °F",
+        "42 to 60 °F",
+        "UTC-5",
         "80 °F",
         List.of("10 x 8 x 5 in", "16 x 12 x 8 in", "36 x 24 x 16 in"),
         "1.5 oz or 40 grams",
@@ -104,6 +108,12 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     private final String foam;
     private final String thicknesses;
     private final String weather;
+
+    /** What may be at the other end. */
+    private final String milder;
+
+    /** Where it is. */
+    private final String zone;
 
     /** From which high on no warmer is offered. */
     private final String hot;
@@ -126,6 +136,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         String foam,
         String thicknesses,
         String weather,
+        String milder,
+        String zone,
         String hot,
         List<String> largeCups,
         String mass,
@@ -139,6 +151,8 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       this.foam = foam;
       this.thicknesses = thicknesses;
       this.weather = weather;
+      this.milder = milder;
+      this.zone = zone;
       this.hot = hot;
       this.largeCups = largeCups;
       this.mass = mass;
@@ -222,6 +236,12 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private String box = LARGEST_BOX;
   private String warmer = NONE;
   private String weather = Measures.US.weather;
+
+  /** Weather at the destination; empty if it is that of both ends. */
+  private String weatherThere = "";
+
+  private String zone = "UTC-5";
+  private String zoneThere = "UTC-5";
   private String day = "";
 
   NewScenario() {
@@ -292,6 +312,7 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
         && askFoam(in)
         && askBox(in)
         && question(in, "Which lows and highs?", measures.weather, weathers(), this::takeWeather)
+        && (weatherThere.isEmpty() || askZones(in))
         && askWarmer(in)
         && question(
             in,
@@ -302,6 +323,31 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
                 "March 12, 2026, 3 pm; without a time zone"),
             answer -> {
               day = answer;
+              return fault();
+            });
+  }
+
+  /** What is cold when depends on the clocks of both ends. */
+  private boolean askZones(BufferedReader in) throws IOException {
+    List<String> help =
+        List.of("hours from universal time, such as UTC-5, UTC-8 or UTC+1, as clocks are set then");
+    return question(
+            in,
+            "Time zone at the origin?",
+            zone,
+            help,
+            answer -> {
+              zone = answer;
+              zoneThere = answer;
+              return fault();
+            })
+        && question(
+            in,
+            "Time zone at the destination?",
+            zoneThere,
+            help,
+            answer -> {
+              zoneThere = answer;
               return fault();
             });
   }
@@ -333,6 +379,9 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
       if (each.words.contains(word)) {
         measures = each;
         weather = each.weather;
+        weatherThere = "";
+        zone = each.zone;
+        zoneThere = each.zone;
         foam = each.foam;
         return Optional.empty();
       }
@@ -509,6 +558,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
   private List<String> weathers() {
     return List.of(
         "overnight low and daily high at both ends, such as " + measures.weather,
+        "or those of the origin, a semicolon and those of the destination, such as "
+            + measures.weather
+            + "; "
+            + measures.milder,
         "two recorded places, such as New York, UTC-5 to Seattle, UTC-8 (days of 2012 to 2015)");
   }
 
@@ -630,18 +683,26 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
 
   /** Says what was taken, where the answer leaves out the unit or everything. */
   private Optional<String> takeWeather(String answer) {
-    Matcher bare = NO_UNIT.matcher(answer);
-    weather = bare.matches() ? bare.group(1) + " " + measures.degrees() : answer;
+    String[] ends = answer.split("\\s*;\\s*", 2);
+    weather = withUnit(ends[0]);
+    weatherThere = ends.length == 2 ? withUnit(ends[1]) : "";
+    String taken = weatherThere.isEmpty() ? weather : weather + "; " + weatherThere;
     day = isRecorded() ? "2014-01-15 15:00" : today.plusDays(1) + " 15:00";
     Optional<String> fault = fault();
-    if (fault.isEmpty() && (bare.matches() || answer.equals(measures.weather))) {
+    if (fault.isEmpty() && (!taken.equals(answer) || answer.equals(measures.weather))) {
       out()
           .println(
               "  Taken as "
-                  + MessageText.of(weather, LONGEST_SHOWN)
-                  + ", overnight low and daily high outdoors, at both ends.");
+                  + MessageText.of(taken, LONGEST_SHOWN)
+                  + ", overnight low and daily high outdoors, at "
+                  + (weatherThere.isEmpty() ? "both ends." : "the origin and at the destination."));
     }
     return fault;
+  }
+
+  private String withUnit(String range) {
+    Matcher bare = NO_UNIT.matcher(range);
+    return bare.matches() ? bare.group(1) + " " + measures.degrees() : range;
   }
 
   /** What the scenario reader says to the answers so far; those to come are usual ones. */
@@ -662,7 +723,11 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
     String journey =
         isRecorded() && ends.length == 2
             ? "  from: " + ScalarText.quoted(ends[0]) + "\n  to: " + ScalarText.quoted(ends[1])
-            : "  lows/highs: " + ScalarText.quoted(weather) + "  # outdoors, at both ends";
+            : weatherThere.isEmpty()
+                ? "  lows/highs: " + ScalarText.quoted(weather) + "  # outdoors, at both ends"
+                : end("from", "origin", zone, weather)
+                    + "\n"
+                    + end("to", "destination", zoneThere, weatherThere);
     return """
         format: 1
         title: %s
@@ -692,5 +757,10 @@ final class NewScenario extends ConsoleCommand implements Callable<Integer> {
             ScalarText.quoted(box),
             ScalarText.quoted(foam),
             ScalarText.quoted(warmer));
+  }
+
+  private static String end(String key, String name, String zone, String weather) {
+    return "  %s: {name: %s, utc: %s, lows/highs: %s}"
+        .formatted(key, name, ScalarText.quoted(zone), ScalarText.quoted(weather));
   }
 }

@@ -115,6 +115,9 @@ class DaysTest {
                 "On the way or due on a Saturday or Sunday if sealed on Friday December 4 and"
                     + " Saturday December 5. Ask your carrier whether it delivers then."),
         out);
+    assertTrue(
+        out.contains(" (on the way or due at a weekend: ask your carrier)"),
+        () -> "beside the day itself: " + out);
   }
 
   @Test

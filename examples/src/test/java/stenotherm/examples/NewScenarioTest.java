@@ -23,6 +23,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import stenotherm.animal.Animal;
 import stenotherm.animal.Animals;
+import stenotherm.base.Temperatures;
+import stenotherm.scenario.JourneyPlan;
 import stenotherm.scenario.Scenario;
 import stenotherm.scenario.ScenarioReader;
 import stenotherm.words.Units;
@@ -103,6 +105,24 @@ class NewScenarioTest {
         out.toString().contains("Taken as " + taken + ", overnight low and daily high outdoors"),
         out::toString);
     assertTrue(Files.readString(file).contains("lows/highs: '" + taken + "'"));
+  }
+
+  /** From a warm place to a cold one: each end has lows, highs and a clock of its own. */
+  @Test
+  void theEndsMayHaveWeatherOfTheirOwn() throws IOException {
+    String answers = "us\n\n\n\n\n\n\n42-62; 36 to 46\nUTC-6\nUTC-8\n\n\n";
+    assertEquals(0, answerAll(answers), () -> out + "" + err);
+    assertTrue(
+        out.toString()
+            .contains(
+                "Taken as 42-62 °F; 36 to 46 °F, overnight low and daily high outdoors, at the origin"
+                    + " and at the destination."),
+        out::toString);
+    List<JourneyPlan.StatedWeather> ends = ScenarioReader.read(file).plan().weather();
+    assertEquals(2, ends.size());
+    assertEquals(Temperatures.fromFahrenheit(42), ends.get(0).days().get(0).low(), 1e-9);
+    assertEquals(Temperatures.fromFahrenheit(46), ends.get(1).days().get(0).high(), 1e-9);
+    assertTrue(Files.readString(file).contains("utc: 'UTC-8'"));
   }
 
   @Test

@@ -97,7 +97,13 @@ public final class RankedDays implements Answer {
         + Departures.named(packings.get(Departures.best(best)))
         + ": of 100 such journeys "
         + Words.decidingGoWell(departure.odds().within())
+        + atWeekend(departure)
         + ".";
+  }
+
+  /** A day that may not be one to send on is not named without it. */
+  private static String atWeekend(Departure departure) {
+    return Weekends.touches(departure.journey()) ? " (on the way or due at a weekend: ask your carrier)" : "";
   }
 
   /** What to do. */
@@ -126,6 +132,7 @@ public final class RankedDays implements Answer {
         + Departures.named(packings.get(days.get(1).bestPacking()))
         + ": "
         + Words.deciding(next.odds().within())
+        + atWeekend(next)
         + ".";
   }
 
