@@ -511,7 +511,10 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
         .ifPresent(
             room -> {
               all.replaceAll(
-                  each -> each instanceof Remedy.NoWarmer ? each : new Remedy.Both(room, each));
+                  each ->
+                      each instanceof Remedy.NoWarmer || each instanceof Remedy.LargerBox
+                          ? each
+                          : new Remedy.Both(room, each));
               all.add(room);
             });
     return all;

@@ -53,6 +53,7 @@ public final class OddsChart extends Picture {
   private final String across;
   private final String up;
   private final Units units;
+  private final Optional<Here> here;
 
   /** A level: from which odds on, and what it is called. */
   private record Step(double least, String words) {
@@ -60,6 +61,9 @@ public final class OddsChart extends Picture {
       return Look.plain(100 * least) + " %";
     }
   }
+
+  /** A point of all maps that is the reader's [K]. */
+  private record Here(double across, double up, String words) {}
 
   /** An entry of the key: its words, how many levels lie under it, and its line. */
   private record Entry(String words, int shades, Optional<Pen> line) {}
@@ -75,6 +79,7 @@ public final class OddsChart extends Picture {
     across = builder.across;
     up = builder.up;
     units = builder.units;
+    here = builder.here;
   }
 
   /**
@@ -158,6 +163,13 @@ public final class OddsChart extends Picture {
       }
     }
     plot.border();
+    here.ifPresent(
+        point -> {
+          Pixel at =
+              plot.pixel(degrees.applyAsDouble(point.across()), degrees.applyAsDouble(point.up()));
+          plot.point(at, Look.INK, 4);
+          plot.note(point.words(), at);
+        });
     for (Step step : steps) {
       contours.lines(step.least()).stream()
           .max(Comparator.comparingInt(List::size))
@@ -301,6 +313,7 @@ public final class OddsChart extends Picture {
     private String across = "";
     private String up = "";
     private Units units = Units.METRIC;
+    private Optional<Here> here = Optional.empty();
 
     private Builder(String title) {
       super(title);
@@ -355,6 +368,20 @@ public final class OddsChart extends Picture {
     public Builder axes(String horizontal, String vertical) {
       across = horizontal;
       up = vertical;
+      return this;
+    }
+
+    /**
+     * Marks a point of all maps.
+     *
+     * @param horizontal the temperature across [K]
+     * @param vertical the temperature upwards [K]
+     * @param words what is there
+     * @return this
+     * @throws InvalidInputException if the words are blank
+     */
+    public Builder here(double horizontal, double vertical, String words) {
+      here = Optional.of(new Here(horizontal, vertical, Checks.name("name of a point", words)));
       return this;
     }
 

@@ -224,6 +224,9 @@ final class MapPage {
             .units(report.scenario().units())
             .rest(Level.DO_NOT.words());
     MapWords.LEVELS.forEach(level -> chart.level(level.least(), level.words()));
+    report
+        .ownLows()
+        .ifPresent(own -> chart.here(own.origin(), own.destination(), "lows of the file"));
     for (Map.Entry<Packed, OddsMap> each : report.maps().entrySet()) {
       chart.map(field(each.getKey(), each.getValue()));
     }
@@ -241,7 +244,10 @@ final class MapPage {
         meanings[i][j] = there.level() == Level.DO_NOT ? mostly(there) : there.level().words();
       }
     }
-    return new OddsField(packed.label(), axis, axis, odds, meanings);
+    // what tells the two apart first: on a narrow screen the rest is cut off
+    String name = packed.parcel().name();
+    String told = report.stripped().isEmpty() ? name : of(packed) + ": " + name;
+    return new OddsField(told, axis, axis, odds, meanings);
   }
 
   /** What goes wrong most. */

@@ -103,7 +103,9 @@ public final class RankedDays implements Answer {
 
   /** A day that may not be one to send on is not named without it. */
   private static String atWeekend(Departure departure) {
-    return Weekends.touches(departure.journey()) ? " (on the way or due at a weekend: ask your carrier)" : "";
+    return Weekends.touches(departure.journey())
+        ? " (on the way or due at a weekend: ask your carrier)"
+        : "";
   }
 
   /** What to do. */

@@ -412,7 +412,7 @@ final class Tables {
   Optional<TextTable> lesserChanges(ChangesTried tried, VerdictWords verdicts) {
     List<List<String>> lines =
         tried.changes().stream()
-            .filter(each -> each.odds().isEmpty() && each.margin() > tried.margin() + NOTICEABLE)
+            .filter(each -> each.odds().isEmpty() && isNoticeable(each, tried))
             .sorted(Comparator.comparingDouble(each -> -each.margin()))
             .map(
                 each ->
@@ -431,10 +431,27 @@ final class Tables {
                 lines));
   }
 
+  /**
+   * Whether it leaves more than what it is made on: the packing as it is, or one with more room.
+   */
+  private static boolean isNoticeable(ChangesTried.TriedChange change, ChangesTried tried) {
+    double before =
+        tried.changes().stream()
+            .filter(each -> each.remedy() instanceof Remedy.MoreRoom)
+            .filter(each -> isInLargerBox(change.remedy()))
+            .mapToDouble(ChangesTried.TriedChange::margin)
+            .reduce(tried.margin(), Math::max);
+    return change.margin() > before + NOTICEABLE;
+  }
+
+  private static boolean isInLargerBox(Remedy remedy) {
+    return remedy instanceof Remedy.Both both && both.first() instanceof Remedy.MoreRoom;
+  }
+
   /** Where all is tried in a larger box, that is said of the ones with odds. */
   private static String shortly(Remedy remedy, VerdictWords verdicts) {
-    return remedy instanceof Remedy.Both both && both.first() instanceof Remedy.MoreRoom
-        ? "in the larger box, " + verdicts.remedy(both.second())
+    return isInLargerBox(remedy)
+        ? "in the larger box, " + verdicts.remedy(((Remedy.Both) remedy).second())
         : verdicts.remedy(remedy);
   }
 

@@ -321,6 +321,7 @@ final class Demo {
         .map(odds("a box, with warmer", 12))
         .map(odds("a box, no warmer", 0))
         .axes("low at the origin", "low at the destination")
+        .here(fromCelsius(7), fromCelsius(3), "lows of the file")
         .level(0.5, "a gamble")
         .level(0.95, "holds")
         .level(0.8, "likely holds")
