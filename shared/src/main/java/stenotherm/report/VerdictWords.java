@@ -236,7 +236,7 @@ record VerdictWords(Words words) {
     return (changes.count() == 1
             ? "What helps, the one change tried on it"
             : "What helps most of " + changes.count() + " changes tried on it")
-        + (changes.row() == best
+        + (changes.row().label().equals(best.label())
             ? ": "
             : " and on '" + changes.row().label() + "', made on the latter: ")
         + remedy(change.remedy())
