@@ -10,6 +10,7 @@ import stenotherm.base.Checks;
 import stenotherm.base.Face;
 import stenotherm.base.InvalidInputException;
 import stenotherm.grid.Box;
+import stenotherm.grid.Point;
 import stenotherm.grid.Shape;
 import stenotherm.picture.Canvas.Alignment;
 import stenotherm.picture.Canvas.Lettering;
@@ -40,11 +41,14 @@ public final class PackingDrawing extends Picture {
   /** Parts closer together than this have no distance [m]. */
   private static final double TOUCHING = 5e-4;
 
+  /** Radius of a hole that is seen as a circle, at least [pixel]. */
+  private static final double SMALLEST_HOLE = 3;
+
   private static final Pen THIN = new Pen(Look.QUIET_INK, 0.8);
   private static final Lettering NUMBER = Look.LABEL.inBold().withHalo();
 
   private final List<Part> parts;
-  private final List<Holes> holes;
+  private final List<Hole> holes;
   private final Units units;
 
   /** What a part is, which decides how it is drawn. */
@@ -88,12 +92,13 @@ public final class PackingDrawing extends Picture {
   public record Part(Shown kind, Box box, Shape shape, String number) {}
 
   /**
-   * Holes through a wall, spread along its middle.
+   * A hole through a wall.
    *
    * @param face the wall
-   * @param count how many
+   * @param middle a point on its axis [m]
+   * @param diameter its diameter [m]
    */
-  public record Holes(Face face, int count) {}
+  public record Hole(Face face, Point middle, double diameter) {}
 
   private PackingDrawing(Builder builder) {
     super(builder);
@@ -234,28 +239,36 @@ public final class PackingDrawing extends Picture {
       return points;
     }
 
-    /** A white channel through a wall that is seen from its edge, a circle on one that is faced. */
-    private void paint(Holes each) {
+    /**
+     * A white channel through a wall that is seen from its edge, a circle on one that is faced, in
+     * quiet ink on the far one.
+     */
+    private void paint(Hole hole) {
       Area cavity = area(cavity());
-      Axis normal = each.face().axis();
-      for (int hole = 1; hole <= each.count(); hole++) {
-        double share = (hole - 0.5) / each.count();
-        Pixel from;
-        Pixel to;
-        if (normal == Axis.X) {
-          double y = cavity.top() + share * cavity.height();
-          from = new Pixel(each.face().isMax() ? cavity.right() : frame.left(), y);
-          to = new Pixel(each.face().isMax() ? frame.right() : cavity.left(), y);
-        } else if (normal == up) {
-          double x = cavity.left() + share * cavity.width();
-          from = new Pixel(x, each.face().isMax() ? frame.top() : cavity.bottom());
-          to = new Pixel(x, each.face().isMax() ? cavity.top() : frame.bottom());
-        } else {
-          continue;
-        }
-        canvas.line(List.of(from, to), new Pen(Look.INK, 4.4));
-        canvas.line(List.of(from, to), new Pen(Color.WHITE, 2.4));
+      Pixel middle = new Pixel(across(hole.middle().x()), down(hole.middle().along(up)));
+      Face face = hole.face();
+      if (face.axis() == Axis.X) {
+        double y = middle.y();
+        channel(
+            new Pixel(face.isMax() ? cavity.right() : frame.left(), y),
+            new Pixel(face.isMax() ? frame.right() : cavity.left(), y));
+      } else if (face.axis() == up) {
+        double x = middle.x();
+        channel(
+            new Pixel(x, face.isMax() ? frame.top() : cavity.bottom()),
+            new Pixel(x, face.isMax() ? cavity.top() : frame.bottom()));
+      } else {
+        double radius = Math.max(SMALLEST_HOLE, scale * hole.diameter() / 2);
+        Area circle = Area.sized(middle.x() - radius, middle.y() - radius, 2 * radius, 2 * radius);
+        boolean isNear = face == Face.Y_MIN || face == Face.Z_MAX;
+        canvas.fill(List.of(ellipse(circle)), Color.WHITE);
+        canvas.ellipse(circle, new Pen(isNear ? Look.INK : Look.QUIET_INK, isNear ? 1.4 : 0.8));
       }
+    }
+
+    private void channel(Pixel from, Pixel to) {
+      canvas.line(List.of(from, to), new Pen(Look.INK, 4.4));
+      canvas.line(List.of(from, to), new Pen(Color.WHITE, 2.4));
     }
 
     private Box cavity() {
@@ -411,7 +424,7 @@ public final class PackingDrawing extends Picture {
    */
   public static final class Builder extends Titled<Builder> {
     private final List<Part> parts = new ArrayList<>();
-    private final List<Holes> holes = new ArrayList<>();
+    private final List<Hole> holes = new ArrayList<>();
     private Units units = Units.METRIC;
 
     private Builder(String title) {
@@ -430,13 +443,13 @@ public final class PackingDrawing extends Picture {
     }
 
     /**
-     * Adds holes.
+     * Adds a hole.
      *
-     * @param more the holes
+     * @param hole the hole
      * @return this
      */
-    public Builder holes(Holes more) {
-      holes.add(more);
+    public Builder hole(Hole hole) {
+      holes.add(hole);
       return this;
     }
 

@@ -27,7 +27,6 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
 import stenotherm.parcel.PlacedWarmer;
-import stenotherm.parcel.Vent;
 import stenotherm.parcel.Vessel;
 import stenotherm.parcel.WallLayer;
 import stenotherm.picture.PackingDrawing;
@@ -162,7 +161,11 @@ public record PackingSheet(
           drawing::heightFor,
           "To scale, distances in "
               + (scenario.units() == Units.US ? "inches" : "millimetres")
-              + "; the numbers are those of the steps.");
+              + "; the numbers are those of the steps."
+              + (row.parcel().openings().vents().isEmpty()
+                  ? ""
+                  : " Holes are small circles, or channels through a wall; what seems to lie at the"
+                      + " end of a channel lies before or behind it."));
     }
     page.columns(
         left ->
@@ -457,8 +460,10 @@ public record PackingSheet(
       String number = Integer.toString(steps.stepOf(each.name()));
       drawing.part(block(PackingDrawing.Shown.PACK, each.name(), number));
     }
-    for (Vent vent : parcel.openings().vents()) {
-      drawing.holes(new PackingDrawing.Holes(vent.face(), vent.count()));
+    for (HolePlaces.Row row : new HolePlaces(parcel, figures()).rows()) {
+      for (Point middle : row.middles()) {
+        drawing.hole(new PackingDrawing.Hole(row.vent().face(), middle, row.vent().diameter()));
+      }
     }
     return drawing.build();
   }

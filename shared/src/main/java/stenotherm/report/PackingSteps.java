@@ -102,7 +102,11 @@ final class PackingSteps {
             + "."
             + panels());
     if (!parcel.openings().vents().isEmpty()) {
-      step("Make " + holes() + ", spread over the face; nothing but fill lies on or behind them.");
+      step(
+          "Make "
+              + holes()
+              + "; measured outside, from the edges of the box to the middle of a hole. Nothing but"
+              + " fill may lie on or behind them.");
     }
     things.stream().filter(thing -> thing.lies(Face.Z_MIN)).forEach(this::put);
     double bed =
@@ -507,7 +511,10 @@ final class PackingSteps {
   }
 
   private String holes() {
-    return parcel.openings().vents().stream().map(this::holes).collect(Collectors.joining(" and "));
+    HolePlaces places = new HolePlaces(parcel, figures);
+    return places.rows().stream()
+        .map(row -> holes(row.vent()) + ", " + places.words(row))
+        .collect(Collectors.joining("; and "));
   }
 
   private String holes(Vent vent) {

@@ -66,11 +66,52 @@ class PackingDrawingTest {
     assertTrue(draw(drawing().units(Units.US).build(), 760).contains(">3 7/8</text>"));
   }
 
+  private static PackingDrawing.Hole hole(Face face, double x, double y, double z) {
+    return new PackingDrawing.Hole(face, new Point(x / 1000, y / 1000, z / 1000), 0.012);
+  }
+
+  private static int count(String svg, String part) {
+    return svg.split(Pattern.quote(part), -1).length - 1;
+  }
+
   @Test
   void drawsHolesWhereTheWallIsCut() {
-    String svg = draw(drawing().holes(new PackingDrawing.Holes(Face.X_MAX, 3)).build(), 760);
+    PackingDrawing.Builder builder = drawing();
+    for (double y : new double[] {60, 150, 240}) {
+      builder.hole(hole(Face.X_MAX, 280, y, 100));
+    }
+    String svg = draw(builder.build(), 760);
     // each is a dark line with a white one upon it, in both views
-    assertEquals(6, svg.split("stroke-width=\"2.4\"", -1).length - 1);
+    assertEquals(6, count(svg, "stroke-width=\"2.4\""));
+    assertEquals(0, count(svg, "<ellipse"));
+  }
+
+  /** A hole in the lid is a circle from above and a channel from the front, at the same x. */
+  @Test
+  void drawsHolesOfAFaceThatIsFacedAsCirclesAtTheSamePlaces() {
+    PackingDrawing drawing =
+        drawing().hole(hole(Face.Z_MAX, 90, 240, 180)).hole(hole(Face.Y_MIN, 90, 20, 60)).build();
+    String svg = draw(drawing, 760);
+    assertEquals(2, count(svg, "stroke-width=\"2.4\""));
+    assertEquals(2, count(svg, "<ellipse"));
+    double[] boards =
+        Pattern.compile("<rect x=\"([\\d.]+)\" y=\"[\\d.]+\" width=\"([\\d.]+)\"[^>]*#dec8a5")
+            .matcher(svg)
+            .results()
+            .flatMapToDouble(
+                found ->
+                    DoubleStream.of(
+                        Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))))
+            .toArray();
+    double[] across =
+        Pattern.compile("<ellipse cx=\"([\\d.]+)\"")
+            .matcher(svg)
+            .results()
+            .mapToDouble(found -> Double.parseDouble(found.group(1)))
+            .toArray();
+    double third = boards[1] * 90 / 300;
+    // the front hole from the front, the lid hole from above
+    assertArrayEquals(new double[] {boards[0] + third, boards[2] + third}, across, 0.02);
   }
 
   @Test

@@ -59,8 +59,10 @@ class PackingStepsTest {
         List.of(
             "Line the box, 268 x 248 x 248 mm outside: corrugated board 4 mm, then EPS 20 30 mm on"
                 + " lid, left, right, front, back; corrugated board 4 mm, then XPS 50 mm on floor.",
-            "Make 1 hole of 6 mm in the lid and 3 holes of 5 mm in the left side, spread over the"
-                + " face; nothing but fill lies on or behind them.",
+            "Make 1 hole of 6 mm in the lid, 61 mm from front, half-way between left and right; and"
+                + " 3 holes of 5 mm in the left side, in a row 48 mm from front, the outer ones 71"
+                + " mm from bottom and top, all equally apart; measured outside, from the edges of"
+                + " the box to the middle of a hole. Nothing but fill may lie on or behind them.",
             "Tape 'pack 1' (gel pack, 195 g, 120 x 80 x 20 mm) flat to the inside of the floor, in its"
                 + " middle. It goes in at 5 °C: from the refrigerator, not frozen. Wipe it dry first,"
                 + " or the tape does not hold.",
