@@ -38,8 +38,8 @@ public final class PackingDrawing extends Picture {
   /** No view is taller or wider than this [pixel]. */
   private static final double HIGHEST = 210;
 
-  /** Parts closer together than this have no distance [m]. */
-  private static final double TOUCHING = 5e-4;
+  /** Ends closer together than half of a tape's sixteenth of an inch have no distance [m]. */
+  private static final double TOUCHING = 8e-4;
 
   /** Radius of a hole that is seen as a circle, at least [pixel]. */
   private static final double SMALLEST_HOLE = 3;

@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -23,6 +24,7 @@ import stenotherm.parcel.Container;
 import stenotherm.parcel.FilmCover;
 import stenotherm.parcel.Occupant;
 import stenotherm.parcel.Openings;
+import stenotherm.parcel.PackClass;
 import stenotherm.parcel.PackStart;
 import stenotherm.parcel.Parcel;
 import stenotherm.parcel.PlacedPack;
@@ -50,6 +52,9 @@ final class PackingSteps {
   /** Liquids that go in this cold come out of a refrigerator: assumed [K]. */
   private static final Range REFRIGERATOR =
       new Range(Temperatures.fromCelsius(0), Temperatures.fromCelsius(10));
+
+  /** A pouch with so much of what it holds is full [-]. */
+  private static final double FULL = 0.98;
 
   private final Parcel parcel;
   private final Box cavity;
@@ -92,15 +97,7 @@ final class PackingSteps {
     this.needsCarton = needsCarton;
     this.figures = figures;
     List<Thing> things = things();
-    step(
-        "Line the "
-            + carton.orElse("box")
-            + ", "
-            + size(parcel.outer())
-            + " outside: "
-            + walls()
-            + "."
-            + panels());
+    step(carton(carton.orElse("box") + ", " + size(parcel.outer()) + " outside") + panels());
     if (!parcel.openings().vents().isEmpty()) {
       step(
           "Make "
@@ -231,7 +228,10 @@ final class PackingSteps {
     for (PlacedWarmer each : parcel.warmers()) {
       Box box = box(each.name());
       String words =
-          thing("'" + each.name() + "' (" + each.warmer().name() + ")", each.placement(), box);
+          thing(
+              "'" + each.name() + "' (" + each.warmer().name() + ", " + flat(box) + ")",
+              each.placement(),
+              box);
       String between =
           needsCarton.test(each)
               ? " Put a piece of carton between it and the foam, which may soften."
@@ -249,10 +249,11 @@ final class PackingSteps {
               + ", "
               + figures.mass(each.pack().mass())
               + ", "
-              + size(box)
+              + flat(box)
               + ")";
       String words =
           thing(what, each.placement(), box)
+              + pouch(each.pack())
               + " It goes in "
               + start(each)
               + "."
@@ -410,6 +411,17 @@ final class PackingSteps {
     };
   }
 
+  /** Water, unlike a pack that is bought, has nothing around it. */
+  private static String pouch(PackClass pack) {
+    if (!pack.contents().equals(Materials.WATER)) {
+      return "";
+    }
+    boolean isFull = pack.mass() > FULL * pack.size().volume() * pack.contents().density();
+    return " The water is in a flat bag or bottle of this size, closed tight"
+        + (isFull ? ", full" : "")
+        + (pack.wrap() == 0 ? ", not wrapped." : ".");
+  }
+
   private String start(PlacedPack pack) {
     if (pack.start() instanceof PackStart.PartlyMelted partly) {
       return Math.round(100 * partly.liquidFraction()) + " % melted";
@@ -450,21 +462,44 @@ final class PackingSteps {
     return isAbove ? " If its pouch leaks, nothing may drip on a container." : "";
   }
 
-  /** For example "corrugated board 4 mm, EPS 20 19 mm on all sides", from outside to inside. */
-  private String walls() {
+  /** The board outside is the box itself: only what is within it has to be put in. */
+  private String carton(String box) {
+    List<WallLayer> lid = parcel.walls().layersOf(Face.Z_MAX);
+    boolean isBoard =
+        !lid.isEmpty()
+            && lid.get(0).thickness() < PackingSheet.BOARD
+            && FaceNames.all().values().stream()
+                .map(face -> parcel.walls().layersOf(face))
+                .allMatch(layers -> !layers.isEmpty() && layers.get(0).equals(lid.get(0)));
+    if (!isBoard) {
+      return "Take the " + box + ", its walls from outside to inside: " + walls(0) + ".";
+    }
+    String lining = walls(1);
+    return lining.isEmpty()
+        ? "Take the " + box + " and of " + layer(lid.get(0)) + "; it has no lining."
+        : "Line the " + box + " and of " + layer(lid.get(0)) + ", with " + lining + ".";
+  }
+
+  /** For example "EPS 20 19 mm on all sides", from outside to inside, without outer layers. */
+  private String walls(int without) {
     Map<String, List<String>> faces = new LinkedHashMap<>();
     for (Face face : FaceNames.all().values()) {
       String layers =
           parcel.walls().layersOf(face).stream()
+              .skip(without)
               .map(this::layer)
               .collect(Collectors.joining(", then "));
-      faces.computeIfAbsent(layers, none -> new ArrayList<>()).add(face.words());
-    }
-    if (faces.size() == 1) {
-      return faces.keySet().iterator().next() + " on all sides";
+      if (!layers.isEmpty()) {
+        faces.computeIfAbsent(layers, none -> new ArrayList<>()).add(face.words());
+      }
     }
     return faces.entrySet().stream()
-        .map(entry -> entry.getKey() + " on " + String.join(", ", entry.getValue()))
+        .map(
+            entry ->
+                entry.getKey()
+                    + (entry.getValue().size() == FaceNames.all().size()
+                        ? " on all sides"
+                        : " on " + String.join(", ", entry.getValue())))
         .collect(Collectors.joining("; "));
   }
 
@@ -558,6 +593,13 @@ final class PackingSteps {
           + " long inside";
     }
     return size(room) + " inside";
+  }
+
+  /** The size of something flat however it stands, its thickness last. */
+  private String flat(Box box) {
+    double[] sizes = {box.size(Axis.X), box.size(Axis.Y), box.size(Axis.Z)};
+    Arrays.sort(sizes);
+    return figures.tapeSize(sizes[2], sizes[1], sizes[0]);
   }
 
   private String size(Box box) {

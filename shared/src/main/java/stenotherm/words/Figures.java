@@ -246,8 +246,10 @@ public record Figures(Units units) {
   }
 
   /**
-   * Writes a mass: to a gram, below 10 g to a tenth, from 1 kg to 10 g; to a tenth of an ounce,
-   * below 0.95 oz to a hundredth, from 1 lb to a tenth of a pound.
+   * Writes a mass: to a gram, below 10 g to a tenth, below 0.1 g to a milligram, from 1 kg to 10 g;
+   * to a tenth of an ounce, below 0.95 oz to a hundredth, from 1 lb to a tenth of a pound. What has
+   * less than a tenth of an ounce is in grams for all readers: nobody weighs a spiderling in
+   * ounces.
    *
    * @param kilograms the mass [kg]
    * @return for example {@code "250 g"}, in US units {@code "8.8 oz"}
@@ -255,16 +257,18 @@ public record Figures(Units units) {
    */
   public String mass(double kilograms) {
     Checks.notNegative("mass", kilograms, "kg");
-    if (units == Units.US) {
-      double exact = Masses.toOunces(kilograms);
+    double exact = Masses.toOunces(kilograms);
+    if (units == Units.US && (exact >= 0.1 || kilograms == 0)) {
       if (exact < 0.95) {
-        // a spider of a gram has 0.04 oz
         return rounded(exact, 2) + " oz";
       }
       double ounces = tenths(exact);
       return ounces < 16 ? rounded(ounces, 1) + " oz" : rounded(ounces / 16, 1) + " lb";
     }
     double grams = 1000 * kilograms;
+    if (grams < 0.0995) {
+      return rounded(grams, 3) + " g";
+    }
     if (grams < 9.95) {
       return rounded(grams, 1) + " g";
     }

@@ -66,6 +66,14 @@ class PackingDrawingTest {
     assertTrue(draw(drawing().units(Units.US).build(), 760).contains(">3 7/8</text>"));
   }
 
+  /** Half of the smallest part of a tape is no distance that anybody measures. */
+  @Test
+  void whatAllButTouchesHasNoDistance() {
+    PackingDrawing drawing =
+        drawing().part(part(Shown.PACK, 50.7, 100.6, 100, 120, "3")).units(Units.US).build();
+    assertEquals(0, count(draw(drawing, 760), "under"));
+  }
+
   private static PackingDrawing.Hole hole(Face face, double x, double y, double z) {
     return new PackingDrawing.Hole(face, new Point(x / 1000, y / 1000, z / 1000), 0.012);
   }

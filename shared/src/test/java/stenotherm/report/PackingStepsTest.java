@@ -1,6 +1,7 @@
 package stenotherm.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -57,8 +58,8 @@ class PackingStepsTest {
             """);
     assertEquals(
         List.of(
-            "Line the box, 268 x 248 x 248 mm outside: corrugated board 4 mm, then EPS 20 30 mm on"
-                + " lid, left, right, front, back; corrugated board 4 mm, then XPS 50 mm on floor.",
+            "Line the box, 268 x 248 x 248 mm outside and of corrugated board 4 mm, with EPS 20 30"
+                + " mm on lid, left, right, front, back; XPS 50 mm on floor.",
             "Make 1 hole of 6 mm in the lid, 61 mm from front, half-way between left and right; and"
                 + " 3 holes of 5 mm in the left side, in a row 48 mm from front, the outer ones 71"
                 + " mm from bottom and top, all equally apart; measured outside, from the edges of"
@@ -70,11 +71,11 @@ class PackingStepsTest {
             "Set 'cup' (100 x 80 x 60 mm inside), with 8 holes of 2 mm in its lid, 30 mm above the"
                 + " floor inside, 60 mm from left and 40 mm from right, 50 mm from front and back."
                 + " In it: leopard gecko, 40 g on damp paper towel 4 mm.",
-            "Tape 'warmer 2' (40 hour warmer) flat to the inside of the right side, in its middle."
+            "Tape 'warmer 2' (40 hour warmer, 128 x 82 x 12 mm) flat to the inside of the right side, in its middle."
                 + " Tape its edges only: the middle of the film stays free.",
             "Fill all room around with shredded paper, up to 22 mm below the lid, so that nothing"
                 + " shifts.",
-            "Lay 'warmer 1' (40 hour warmer) 10 mm off the lid, in its middle, flat on that fill."
+            "Lay 'warmer 1' (40 hour warmer, 128 x 82 x 12 mm) 10 mm off the lid, in its middle, flat on that fill."
                 + " Tape over half of its film; the other half stays free.",
             "Fill the rest above with shredded paper: that alone keeps 'warmer 1' off the lid.",
             "Between 'warmer 1' and 'cup' there must be 48 mm of shredded paper, pressed firm: the"
@@ -94,8 +95,8 @@ class PackingStepsTest {
     List<String> tight = steps(box.formatted("crumpled newspaper"), Figures.US).sentences();
     assertEquals(
         List.of(
-            "Line the 8 x 8 x 7 in carton, 8 3/8 x 8 3/8 x 7 3/8 in outside: corrugated board 3/16"
-                + " in, then EPS 20 3/4 in on all sides. Cut EPS 20 for it: lid and floor 8 x 8 in,"
+            "Line the 8 x 8 x 7 in carton, 8 3/8 x 8 3/8 x 7 3/8 in outside and of corrugated board"
+                + " 3/16 in, with EPS 20 3/4 in on all sides. Cut EPS 20 for it: lid and floor 8 x 8 in,"
                 + " front and back 8 x 5 1/2 in, left and right 6 1/2 x 5 1/2 in.",
             "Lay 1 1/8 in of tightly crumpled newspaper on the floor."),
         tight.subList(0, 2));
@@ -148,11 +149,11 @@ class PackingStepsTest {
             + " paper between. It goes in at 5 °C: from the refrigerator, not frozen.",
         filled.get(1));
     assertEquals(
-        "Stand 'warmer 1' (40 hour warmer) 15 mm off the left side, in its middle, with shredded"
+        "Stand 'warmer 1' (40 hour warmer, 128 x 82 x 12 mm) 15 mm off the left side, in its middle, with shredded"
             + " paper between. No tape on its film: the side that breathes faces the inside.",
         filled.get(4));
     assertEquals(
-        "Stand 'warmer 1' (40 hour warmer) 15 mm off the left side, in its middle, on spacers at its"
+        "Stand 'warmer 1' (40 hour warmer, 128 x 82 x 12 mm) 15 mm off the left side, in its middle, on spacers at its"
             + " corners: the gap stays open. No tape on its film: the side that breathes faces the"
             + " inside.",
         steps(held.formatted("none")).sentences().get(3));
@@ -285,6 +286,38 @@ class PackingStepsTest {
         frozen);
     String warm = around("cup: 120 x 80 mm", pack.formatted("lid", "30 °C"));
     assertTrue(warm.contains("It goes in at 30 °C: all of it liquid. It must hold when"), warm);
+  }
+
+  /** Board that is the box itself is not put into it. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "foam: EPS 20 20 mm|Line the box, 200 x 180 x 160 mm outside and of corrugated board 4 mm, with EPS 20 20 mm on all sides. Cut",
+        "foam: EPS 20 20 mm, floor: none|Line the box, 200 x 180 x 160 mm outside and of corrugated board 4 mm, with EPS 20 20 mm on lid, left, right, front, back.",
+        "foam: none|Take the box, 200 x 180 x 160 mm outside and of corrugated board 4 mm; it has no lining.",
+        "foam: EPS 20 20 mm, board: none|Take the box, 200 x 180 x 160 mm outside, its walls from outside to inside: EPS 20 20 mm on all sides.",
+      })
+  void onlyWhatIsWithinTheBoardIsPutIn(String walls, String told) {
+    String first =
+        steps("- {name: box, box: 200 x 180 x 160 mm, fill: shredded paper, " + walls + "}")
+            .sentences()
+            .get(0);
+    assertTrue(first.startsWith(told), first);
+  }
+
+  /** A bought pack has its pouch; water is poured into one. */
+  @Test
+  void waterIsPutIntoABagOrBottle() {
+    String pack =
+        "fill: shredded paper, packs: [{pack: %s on back, size: 80 x 60 x 20 mm, start: 20 °C}]";
+    String water = around("cup: 120 x 80 mm", pack.formatted("water"));
+    assertTrue(
+        water.contains(
+            "The water is in a flat bag or bottle of this size, closed tight, full, not wrapped. It"
+                + " goes in at 20 °C."),
+        water);
+    assertFalse(around("cup: 120 x 80 mm", pack.formatted("gel pack")).contains("bottle"));
   }
 
   @Test

@@ -100,7 +100,13 @@ class FiguresTest {
     assertEquals("250 g", Figures.METRIC.mass(0.25));
     assertEquals("1 kg", Figures.METRIC.mass(0.9996));
     assertEquals("2.35 kg", Figures.METRIC.mass(2.346));
-    assertEquals("0.04 oz", Figures.US.mass(0.001));
+    assertEquals("0.02 g", Figures.METRIC.mass(0.000_02));
+    assertEquals("0.1 g", Figures.METRIC.mass(0.000_099_6));
+    assertEquals("0 oz", Figures.US.mass(0));
+    assertEquals("0.1 g", Figures.US.mass(0.0001));
+    assertEquals("1 g", Figures.US.mass(0.001));
+    assertEquals("2.8 g", Figures.US.mass(Masses.fromOunces(0.0999)));
+    assertEquals("0.1 oz", Figures.US.mass(Masses.fromOunces(0.1001)));
     assertEquals("0.94 oz", Figures.US.mass(Masses.fromOunces(0.944)));
     assertEquals("1 oz", Figures.US.mass(Masses.fromOunces(0.96)));
     assertEquals("8.8 oz", Figures.US.mass(0.25));
