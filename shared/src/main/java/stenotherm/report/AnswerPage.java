@@ -70,12 +70,15 @@ final class AnswerPage {
         figure, tr, li, dl div, .cautions { break-inside: avoid; }
         details:not([open]) { display: none; }
         .paper { display: block; }
-        .sheet { font-size: 8pt; line-height: 1.25; } .sheet .answer { font-size: 12pt; }
-        .sheet h1 { font-size: 9pt; margin: 0; } .sheet h2 { font-size: 10pt; margin: .4rem 0 .1rem; }
+        @page sheet { margin: 8mm; }
+        .sheet { page: sheet; font-size: 7.8pt; line-height: 1.22; }
+        .sheet .answer { font-size: 11pt; line-height: 1.2; }
+        .sheet h1 { font-size: 9pt; margin: 0; } .sheet h2 { font-size: 9.5pt; margin: .35rem 0 .1rem; }
         .sheet ul, .sheet ol { margin: 0; padding-left: 1rem; } .sheet p { margin: .2rem 0; }
-        .sheet > figure svg { max-height: 70mm; } .sheet figcaption { font-size: 8pt; }
+        .sheet > figure svg { max-height: 67mm; } .sheet figcaption { font-size: 7.5pt; }
         .sheet .cautions { margin: .4rem 0 0; padding: 0 .6rem .2rem; border-width: 1px 1px 1px 6px; }
-        .sheet .cautions ul { font-size: 7pt; } .sheet figure { margin: 0; }
+        .sheet .cautions ul { font-size: 7pt; } .sheet .cautions h2 { margin-top: .2rem; }
+        main.sheet > figure { margin: 0; }
       }
       """;
 

@@ -116,7 +116,7 @@ class ReportInBrowserTest {
   /** On sheets as wide as A4 and as high as Letter: what fits on them fits on both. */
   private int sheets(String page) throws IOException, InterruptedException {
     Browser there = browser();
-    String sized = page.replace("@page {", "@page { size: 210mm 11in;");
+    String sized = page.replaceAll("(@page[ a-z]*\\{)", "$1 size: 210mm 11in;");
     assertTrue(sized.length() > page.length());
     return there.pagesOnPaper(sized);
   }
@@ -130,6 +130,42 @@ class ReportInBrowserTest {
   @Test
   void thePackingSheetIsOneSheetOfPaper() throws IOException, InterruptedException {
     assertEquals(1, sheets(sheet));
+  }
+
+  /**
+   * With holes, water, a warmer against foam and an animal of many cautions: the longest of one.
+   */
+  @Test
+  void theSheetOfOneAnimalIsOneSheetOfPaperWithAllThatCanStandOnIt()
+      throws IOException, InterruptedException {
+    browser();
+    Scenario full =
+        ScenarioReader.read(
+            "full.yaml",
+            """
+            format: 1
+            title: A grown tarantula, northward, with all that a parcel can have in it
+            units: us
+            animal: Chilean rose tarantula 30 g
+            cup: 16 oz
+            journey:
+              template: overnight by air
+              sealed: Dec 8 2026 4pm
+              from: {name: Here, utc: UTC-6, lows/highs: 42-62 F}
+              to: {name: There, utc: UTC-8, lows/highs: 36-46 F}
+            packings:
+              - name: the larger box
+                box: 10 x 10 x 8 in carton
+                foam: EPS 1 1/2 in
+                fill: crumpled newspaper
+                holes: [2 x 1/4 in on lid, 2 x 1/4 in on front]
+                warmer: 40 hour warmer on lid
+                packs: [{name: water, pack: water on back, size: 5 x 5 x 1 1/4 in, start: 70 F}]
+            """);
+    PackingSheet longest =
+        PackingSheet.asPacked(PagesToLookAt.of(full))
+            .withLows("Packed like this it is good for lows at both ends from 30 °F to 52 °F.");
+    assertEquals(1, sheets(text(longest, PackingSheet.PAGE)));
   }
 
   /** It has fewer texts in its picture than a report. */
