@@ -32,6 +32,9 @@ public final class PackingDrawing extends Picture {
   private static final double BESIDE = 122;
   private static final double CAPTION = 20;
 
+  /** From one row of distances to the next [pixel]. */
+  private static final double ROW = 13;
+
   /** From this width on the two views stand beside each other [pixel]. */
   private static final double TWO_COLUMNS = 640;
 
@@ -125,8 +128,9 @@ public final class PackingDrawing extends Picture {
    */
   public int heightFor(int width) {
     double scale = scale(width);
-    double side = CAPTION + scale * outer().size(Axis.Z) + BELOW;
-    double above = CAPTION + scale * outer().size(Axis.Y) + BELOW;
+    double below = below(width);
+    double side = CAPTION + scale * outer().size(Axis.Z) + below;
+    double above = CAPTION + scale * outer().size(Axis.Y) + below;
     double views = isWide(width) ? Math.max(side, above) : side + above;
     return (int) Math.ceil(headingHeight(width) + views);
   }
@@ -139,7 +143,8 @@ public final class PackingDrawing extends Picture {
     View side = new View(canvas, Axis.Z, scale, Look.EDGE, top + CAPTION);
     side.paint("from the front");
     double left = isWide(canvas.width()) ? canvas.width() / 2.0 : Look.EDGE;
-    double down = isWide(canvas.width()) ? 0 : CAPTION + scale * outer().size(Axis.Z) + BELOW;
+    double view = CAPTION + scale * outer().size(Axis.Z) + below(canvas.width());
+    double down = isWide(canvas.width()) ? 0 : view;
     new View(canvas, Axis.Y, scale, left, top + CAPTION + down).paint("from above, front below");
   }
 
@@ -157,6 +162,50 @@ public final class PackingDrawing extends Picture {
     double room = (isWide(width) ? width / 2 : width) - Look.EDGE - BESIDE;
     double tallest = Math.max(outer().size(Axis.Z), outer().size(Axis.Y));
     return Math.min(room / outer().size(Axis.X), HIGHEST / tallest);
+  }
+
+  /** Where something begins or ends along an axis, from the outer face on. */
+  private List<Double> ends(Axis axis) {
+    TreeSet<Double> all = new TreeSet<>();
+    all.add(outer().min().along(axis));
+    all.add(outer().max().along(axis));
+    for (Part part : parts) {
+      if (part.kind().isMeasured()) {
+        all.add(part.box().min().along(axis));
+        all.add(part.box().max().along(axis));
+      }
+    }
+    List<Double> apart = new ArrayList<>();
+    for (double end : all) {
+      if (apart.isEmpty() || end - apart.get(apart.size() - 1) > TOUCHING) {
+        apart.add(end);
+      }
+    }
+    return apart;
+  }
+
+  private String distance(List<Double> ends, int part) {
+    String text = new Figures(units).tape(ends.get(part + 1) - ends.get(part));
+    return text.substring(0, text.lastIndexOf(' '));
+  }
+
+  /** Widths of the distances across, with what keeps them apart [pixel]. */
+  private double[] widthsAcross() {
+    List<Double> ends = ends(Axis.X);
+    return IntStream.range(0, ends.size() - 1)
+        .mapToDouble(part -> Letters.width(distance(ends, part), Look.TICK) + 5)
+        .toArray();
+  }
+
+  /** In how many rows the distances across stand: one where that is long enough. */
+  private int rowsAcross(double width) {
+    double room = scale(width) * outer().size(Axis.X) + BESIDE - 4;
+    return (int) Math.ceil(Arrays.stream(widthsAcross()).sum() / room);
+  }
+
+  /** Space below a view [pixel]. */
+  private double below(double width) {
+    return BELOW + ROW * (rowsAcross(width) - 1);
   }
 
   /** A view with x across. */
@@ -302,48 +351,41 @@ public final class PackingDrawing extends Picture {
                       NUMBER));
     }
 
-    /** Where something begins or ends along an axis, from the outer face on. */
-    private List<Double> ends(Axis axis) {
-      TreeSet<Double> all = new TreeSet<>();
-      all.add(outer().min().along(axis));
-      all.add(outer().max().along(axis));
-      for (Part part : parts) {
-        if (part.kind().isMeasured()) {
-          all.add(part.box().min().along(axis));
-          all.add(part.box().max().along(axis));
-        }
-      }
-      List<Double> apart = new ArrayList<>();
-      for (double end : all) {
-        if (apart.isEmpty() || end - apart.get(apart.size() - 1) > TOUCHING) {
-          apart.add(end);
-        }
-      }
-      return apart;
-    }
-
     private void chainBelow() {
       double line = frame.bottom() + 9;
       List<Double> ends = ends(Axis.X);
       double[] at = ends.stream().mapToDouble(this::across).toArray();
-      double[] widths = new double[at.length - 1];
-      for (int part = 0; part < widths.length; part++) {
-        widths[part] = Letters.width(distance(ends, part), Look.TICK) + 5;
-      }
-      double[] places = spread(middles(at), widths, frame.left() - 4, frame.right() + BESIDE - 8);
       canvas.line(at[0], line, at[at.length - 1], line, THIN);
       for (double end : at) {
         canvas.line(end, line - 4, end, line + 4, THIN);
       }
-      for (int part = 0; part < widths.length; part++) {
-        canvas.line(middles(at)[part], line, places[part], line + 10, THIN);
-        canvas.write(
-            distance(ends, part),
-            new Pixel(places[part], line + 21),
-            Alignment.MIDDLE,
-            Look.TICK.inColor(Look.INK));
+      int rows = rowsAcross(canvas.width());
+      // the lowest row first: its lines pass behind the texts above it
+      for (int row = rows - 1; row >= 0; row--) {
+        rowBelow(ends, middles(at), row, rows);
       }
-      whole(outer().size(Axis.X), new Pixel(frame.middle().x(), line + 39), Alignment.MIDDLE);
+      double low = line + 39 + ROW * (rows - 1);
+      whole(outer().size(Axis.X), new Pixel(frame.middle().x(), low), Alignment.MIDDLE);
+    }
+
+    /** Every so manyth distance, from the one with the row's number on. */
+    private void rowBelow(List<Double> ends, double[] middles, int row, int rows) {
+      int[] parts = IntStream.range(0, middles.length).filter(n -> n % rows == row).toArray();
+      double[] wanted = Arrays.stream(parts).mapToDouble(part -> middles[part]).toArray();
+      double[] all = widthsAcross();
+      double[] widths = Arrays.stream(parts).mapToDouble(part -> all[part]).toArray();
+      double[] places = spread(wanted, widths, frame.left() - 4, frame.right() + BESIDE - 8);
+      double line = frame.bottom() + 9;
+      double down = line + ROW * row;
+      Lettering letters = Look.TICK.inColor(Look.INK);
+      for (int each = 0; each < parts.length; each++) {
+        canvas.line(wanted[each], line, places[each], down + 10, THIN);
+        canvas.write(
+            distance(ends, parts[each]),
+            new Pixel(places[each], down + 21),
+            Alignment.MIDDLE,
+            rows > 1 ? letters.withHalo() : letters);
+      }
     }
 
     private void chainBeside() {
@@ -378,11 +420,6 @@ public final class PackingDrawing extends Picture {
     private void whole(double length, Pixel place, Alignment alignment) {
       canvas.write(
           new Figures(units).tape(length), place, alignment, Look.TICK.inBold().inColor(Look.INK));
-    }
-
-    private String distance(List<Double> ends, int part) {
-      String text = new Figures(units).tape(ends.get(part + 1) - ends.get(part));
-      return text.substring(0, text.lastIndexOf(' '));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,36 @@ class PackingDrawingTest {
     assertEquals(2, svg.split(">70</text>", -1).length - 1);
     assertTrue(svg.contains(">300 mm</text>") && svg.contains(">200 mm</text>"), svg);
     assertTrue(draw(drawing().units(Units.US).build(), 760).contains(">3 7/8</text>"));
+  }
+
+  /** A dozen vials have more distances than a row below them has room for. */
+  @Test
+  void distancesThatDoNotFitInARowStandInMore() {
+    PackingDrawing.Builder builder = drawing().units(Units.US);
+    for (int vial = 0; vial < 7; vial++) {
+      builder.part(part(Shown.VESSEL, 35 + 30 * vial, 62 + 30 * vial, 20, 60, "3"));
+    }
+    for (int width : new int[] {340, 760}) {
+      PackingDrawing many = builder.build();
+      assertTrue(many.heightFor(width) > drawing().build().heightFor(width));
+      List<double[]> texts =
+          Pattern.compile(
+                  "<text x=\"([-\\d.]+)\" y=\"([\\d.]+)\"[^>]*text-anchor=\"middle\"[^>]*>([^<]*)<")
+              .matcher(draw(many, width))
+              .results()
+              .map(
+                  found ->
+                      new double[] {
+                        Double.parseDouble(found.group(1)),
+                        Double.parseDouble(found.group(2)),
+                        Letters.width(found.group(3), Look.TICK)
+                      })
+              .toList();
+      assertTrue(texts.size() > 20, texts.size() + " texts");
+      for (double[] text : texts) {
+        assertTrue(text[0] - text[2] / 2 > 0 && text[0] + text[2] / 2 < width, text[0] + "");
+      }
+    }
   }
 
   /** Half of the smallest part of a tape is no distance that anybody measures. */
