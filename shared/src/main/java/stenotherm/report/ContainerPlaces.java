@@ -1,8 +1,10 @@
 package stenotherm.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import stenotherm.base.Axis;
 import stenotherm.grid.Box;
 import stenotherm.parcel.Container;
@@ -45,8 +47,7 @@ final class ContainerPlaces {
         return "on top of '" + below.name() + "', middle on middle";
       }
     }
-    double up = room.min().z() - cavity.min().z();
-    return (up > SAME ? figures.tape(up) + " above the floor inside, " : "on the floor inside, ")
+    return height(room)
         + standing.stream()
             .filter(each -> gap(room, parcel.room(each)) < NEAR)
             .min(Comparator.comparingDouble(each -> gap(room, parcel.room(each))))
@@ -59,9 +60,77 @@ final class ContainerPlaces {
                         + " from front");
   }
 
-  private String fromWall(Box room, Axis axis) {
-    double distance = room.min().along(axis) - cavity.min().along(axis);
+  /** Where containers of one size and level stand that are in even rows; empty for others. */
+  Optional<String> rows(List<Container> alike) {
+    List<Double> columns = lines(alike, Axis.X);
+    List<Double> lines = lines(alike, Axis.Y);
+    if (columns.size() * lines.size() != alike.size() || !isEven(columns) || !isEven(lines)) {
+      return Optional.empty();
+    }
+    Box room = parcel.room(alike.get(0));
+    List<String> counts = new ArrayList<>();
+    if (columns.size() > 1) {
+      counts.add(row(columns, "left to right", room.size(Axis.X)));
+    }
+    if (lines.size() > 1) {
+      counts.add(row(lines, "front to back", room.size(Axis.Y)));
+    }
+    return Optional.of(
+        height(room)
+            + String.join(", by ", counts)
+            + "; the outer ones "
+            + ends(columns, Axis.X, room, "left", "right")
+            + ", "
+            + ends(lines, Axis.Y, room, "front", "back"));
+  }
+
+  /** Where they begin along an axis, in rising order, each but once [m]. */
+  private List<Double> lines(List<Container> alike, Axis axis) {
+    List<Double> lines = new ArrayList<>();
+    alike.stream()
+        .map(each -> parcel.room(each).min().along(axis))
+        .sorted()
+        .filter(at -> lines.isEmpty() || at - lines.get(lines.size() - 1) > SAME)
+        .forEachOrdered(lines::add);
+    return lines;
+  }
+
+  private static boolean isEven(List<Double> lines) {
+    return IntStream.range(2, lines.size())
+        .mapToDouble(n -> lines.get(n) - 2 * lines.get(n - 1) + lines.get(n - 2))
+        .allMatch(change -> Math.abs(change) < 2 * SAME);
+  }
+
+  private String row(List<Double> lines, String from, double size) {
+    double apart = Math.max(0, lines.get(1) - lines.get(0) - size);
+    return lines.size()
+        + " from "
+        + from
+        + (apart < SAME ? ", touching" : ", " + figures.tape(apart) + " apart");
+  }
+
+  private String ends(List<Double> lines, Axis axis, Box room, String one, String other) {
+    double toOne = lines.get(0) - cavity.min().along(axis);
+    double toOther = cavity.max().along(axis) - lines.get(lines.size() - 1) - room.size(axis);
+    return tape(toOne)
+        + " from "
+        + one
+        + " and "
+        + (Math.abs(toOne - toOther) < SAME ? "" : tape(toOther) + " from ")
+        + other;
+  }
+
+  private String tape(double distance) {
     return figures.tape(distance < SAME ? 0 : distance);
+  }
+
+  private String height(Box room) {
+    double up = room.min().z() - cavity.min().z();
+    return up > SAME ? figures.tape(up) + " above the floor inside, " : "on the floor inside, ";
+  }
+
+  private String fromWall(Box room, Axis axis) {
+    return tape(room.min().along(axis) - cavity.min().along(axis));
   }
 
   private static boolean isOn(Box upper, Box lower) {

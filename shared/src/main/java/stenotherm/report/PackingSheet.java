@@ -298,7 +298,8 @@ public record PackingSheet(
         .toList();
   }
 
-  private static String kind(Vessel vessel) {
+  /** What people call a container. */
+  static String kind(Vessel vessel) {
     if (vessel instanceof Vessel.Bag) {
       return "bag";
     }

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import stenotherm.air.VentHole;
 import stenotherm.base.Axis;
@@ -53,6 +55,12 @@ final class PackingSteps {
   private static final Range REFRIGERATOR =
       new Range(Temperatures.fromCelsius(0), Temperatures.fromCelsius(10));
 
+  /** A name with a number at its end. */
+  private static final Pattern COUNTED = Pattern.compile("(|.*\\D)(\\d{1,6})");
+
+  /** So many containers that are alike, in even rows, have one step. */
+  private static final int MANY = 4;
+
   /** A pouch with so much of what it holds is full [-]. */
   private static final double FULL = 0.98;
 
@@ -63,8 +71,16 @@ final class PackingSteps {
   private final List<String> steps = new ArrayList<>();
   private final Map<String, Integer> stepOf = new HashMap<>();
 
-  /** A thing that is put in. */
-  private record Thing(String name, Box box, Optional<Placement.OnFace> on, String words) {
+  /** A thing that is put in, or containers that are alike. */
+  private record Thing(List<String> names, Box box, Optional<Placement.OnFace> on, String words) {
+    Thing(String name, Box box, Optional<Placement.OnFace> on, String words) {
+      this(List.of(name), box, on, words);
+    }
+
+    String name() {
+      return names.get(0);
+    }
+
     boolean lies(Face where) {
       return on.filter(place -> place.face() == where).isPresent();
     }
@@ -120,27 +136,60 @@ final class PackingSteps {
     things.stream().filter(thing -> thing.lies(Axis.X)).forEach(this::put);
     things.stream().filter(thing -> thing.lies(Axis.Y)).forEach(this::put);
     fillUp(things.stream().filter(thing -> thing.lies(Face.Z_MAX)).toList());
-    for (PlacedWarmer warmer : parcel.warmers()) {
-      parcel.occupied().forEach(cup -> keepApart(warmer.name(), cup));
-    }
+    parcel.warmers().forEach(warmer -> keepApart(warmer.name()));
     step("Close the lid; seams: " + seams() + ".");
   }
 
   /** What is computed between a warmer and an animal's container must stay there on the way. */
-  private void keepApart(String warmer, Container cup) {
-    double apart = -box(warmer).overlap(parcel.room(cup));
-    if (apart > SAME && !fill().isEmpty()) {
-      step(
-          "Between '"
-              + warmer
-              + "' and '"
-              + cup.name()
-              + "' there must be "
-              + figures.tape(apart)
-              + " of "
-              + fill()
-              + ", pressed firm: the warmer must never come to lie on it.");
+  private void keepApart(String warmer) {
+    Map<String, List<String>> cups = new LinkedHashMap<>();
+    for (Container cup : parcel.occupied()) {
+      double apart = -box(warmer).overlap(parcel.room(cup));
+      if (apart > SAME && !fill().isEmpty()) {
+        cups.computeIfAbsent(figures.tape(apart), none -> new ArrayList<>()).add(cup.name());
+      }
     }
+    cups.forEach(
+        (apart, names) ->
+            step(
+                "Between '"
+                    + warmer
+                    + "' and "
+                    + (names.size() > 1 ? "each of " : "")
+                    + names(names)
+                    + " there must be "
+                    + apart
+                    + " of "
+                    + fill()
+                    + ", pressed firm: the warmer must never come to lie on "
+                    + (names.size() > 1 ? "any of them." : "it.")));
+  }
+
+  /** For example "'cup', 'vial 1' to 'vial 12'": names that are counted are not all told. */
+  static String names(List<String> names) {
+    List<String> told = new ArrayList<>();
+    int first = 0;
+    for (int next = 1; next <= names.size(); next++) {
+      if (next < names.size() && follows(names.get(next - 1), names.get(next))) {
+        continue;
+      }
+      if (next - first > 2) {
+        told.add("'" + names.get(first) + "' to '" + names.get(next - 1) + "'");
+      } else {
+        names.subList(first, next).forEach(name -> told.add("'" + name + "'"));
+      }
+      first = next;
+    }
+    return Figures.listed(told);
+  }
+
+  private static boolean follows(String one, String other) {
+    Matcher before = COUNTED.matcher(one);
+    Matcher after = COUNTED.matcher(other);
+    return before.matches()
+        && after.matches()
+        && before.group(1).equals(after.group(1))
+        && Integer.parseInt(before.group(2)) + 1 == Integer.parseInt(after.group(2));
   }
 
   /** Fills the room that is left; what is held off the lid lies on fill, with fill over it. */
@@ -205,7 +254,7 @@ final class PackingSteps {
 
   private void put(Thing thing) {
     step(thing.words());
-    stepOf.put(thing.name(), steps.size());
+    thing.names().forEach(name -> stepOf.put(name, steps.size()));
   }
 
   private double aboveFloor(Thing thing) {
@@ -214,16 +263,20 @@ final class PackingSteps {
 
   private List<Thing> things() {
     List<Thing> things = new ArrayList<>();
-    boolean several = parcel.containers().size() > 1;
     ContainerPlaces places = new ContainerPlaces(parcel, figures);
+    Map<String, List<Container>> alike = new LinkedHashMap<>();
     for (Container each : parcel.containers()) {
-      Box room = parcel.room(each);
-      String inside = inside(each.vessel(), room);
-      String place = several ? places.where(each) : where(room);
-      String words =
-          "Set '" + each.name() + "' (" + inside + ")" + lid(each.vessel()) + place + ". ";
-      things.add(
-          new Thing(each.name(), room, Optional.empty(), words + inside(each) + tight(each)));
+      alike.computeIfAbsent(description(each), none -> new ArrayList<>()).add(each);
+    }
+    // one that stands beside another comes after it
+    for (Container each : parcel.containers()) {
+      List<Container> group = alike.get(description(each));
+      Optional<String> rows = group.size() < MANY ? Optional.empty() : places.rows(group);
+      if (rows.isEmpty()) {
+        things.add(container(each, places));
+      } else if (each.equals(group.get(0))) {
+        things.add(containers(group, rows.get()));
+      }
     }
     for (PlacedWarmer each : parcel.warmers()) {
       Box box = box(each.name());
@@ -263,6 +316,46 @@ final class PackingSteps {
       things.add(new Thing(each.name(), box, face(each.placement()), words));
     }
     return things;
+  }
+
+  /** What a container is, what is in it and how high it stands. */
+  private String description(Container each) {
+    return inside(each.vessel(), parcel.room(each))
+        + lid(each.vessel())
+        + inside(each)
+        + tight(each)
+        + Math.round((parcel.room(each).min().z() - cavity.min().z()) / SAME);
+  }
+
+  private Thing container(Container each, ContainerPlaces places) {
+    Box room = parcel.room(each);
+    String inside = inside(each.vessel(), room);
+    String place = parcel.containers().size() > 1 ? places.where(each) : where(room);
+    String words = "Set '" + each.name() + "' (" + inside + ")" + lid(each.vessel()) + place + ". ";
+    return new Thing(each.name(), room, Optional.empty(), words + inside(each) + tight(each));
+  }
+
+  /** Many containers that are alike and stand in even rows. */
+  private Thing containers(List<Container> alike, String rows) {
+    Container first = alike.get(0);
+    Box room = parcel.room(first);
+    List<String> names = alike.stream().map(Container::name).toList();
+    String words =
+        "Set "
+            + alike.size()
+            + " "
+            + PackingSheet.kind(first.vessel())
+            + "s, "
+            + names(names)
+            + " (each "
+            + inside(first.vessel(), room)
+            + ")"
+            + lid(first.vessel())
+            + rows
+            + ". "
+            + inside(first).replace("In it:", "In each:").replace("in it.", "in them.")
+            + tight(first);
+    return new Thing(names, room, Optional.empty(), words);
   }
 
   private Box box(String block) {

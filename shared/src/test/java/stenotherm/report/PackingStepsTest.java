@@ -216,6 +216,66 @@ class PackingStepsTest {
                 "{size: 70 x 60 x 40 mm, name: e, on-top-of: a}")));
   }
 
+  private static List<String> vials(String positions, String warmer) {
+    return steps(
+            """
+            - name: vials
+              box: {inner: 300 x 250 x 200 mm}
+              foam: EPS 20 20 mm
+              fill: shredded paper
+              warmer: %s
+              containers: [%s]
+            """
+                .formatted(
+                    warmer,
+                    positions.replaceAll(
+                        "([^ ,/]+)/([^ ,/]+)",
+                        "{size: 9 dram vial, animal: 'regal jumping spider, 0.2 g', position: [$1 mm, $2 mm]}")))
+        .sentences();
+  }
+
+  /** A dozen equal steps hide the others. */
+  @Test
+  void manyContainersInEvenRowsAreOneStep() {
+    List<String> vials =
+        vials("-40/-20, -40/20, 0/-20, 0/20, 40/-20, 40/20", "40 hour warmer on lid");
+    assertEquals(
+        "Set 6 vials, 'container 1' to 'container 6' (each 27 mm across and 58 mm long inside), with"
+            + " 8 holes of 2 mm in its cap, on the floor inside, 3 from left to right, 13 mm apart,"
+            + " by 2 from front to back, 13 mm apart; the outer ones 97 mm from left and right, 92"
+            + " mm from front and back. In each: regal jumping spider, 0.2 g on damp paper towel 4"
+            + " mm.",
+        vials.get(1));
+    assertEquals(
+        "Between 'warmer' and each of 'container 1' to 'container 6' there must be 130 mm of"
+            + " shredded paper, pressed firm: the warmer must never come to lie on any of them.",
+        vials.get(4));
+    assertEquals(6, vials.size());
+  }
+
+  /** Not in even rows, or not so many: each has its step. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "-40/-20, -40/20, 0/-20, 0/20, 40/-20|5",
+        "-40/0, 0/0, 35/0, 80/0|4",
+        "-40/0, 0/0, 40/0|3",
+        "-60/0, -20/0, 20/0, 60/0|1",
+      })
+  void othersHaveAStepEach(String positions, int steps) {
+    List<String> vials = vials(positions, "none");
+    assertEquals(
+        steps, vials.stream().filter(step -> step.startsWith("Set ")).count(), vials.toString());
+  }
+
+  @Test
+  void namesThatAreCountedAreNotAllTold() {
+    assertEquals(
+        "'a', 'vial 1' to 'vial 3', 'vial 5' and 'vial 6'",
+        PackingSteps.names(List.of("a", "vial 1", "vial 2", "vial 3", "vial 5", "vial 6")));
+  }
+
   /** Nobody measures the sides of the box around a round tub. */
   @Test
   void aRoundTubHasADiameterAndAHeight() {
