@@ -86,7 +86,8 @@ final class HolePlaces {
       for (double share : ends(vent.count())) {
         for (int step = 0; step <= (onlyMiddle ? 0 : 2 * ROWS - 1); step++) {
           // from the middle outwards, in turn to either side
-          double part = (step % 2 == 0 ? 0.5 : -0.5) * ((step + 1) / 2) / ROWS;
+          int rowsAway = (step + 1) / 2;
+          double part = (step % 2 == 0 ? 0.5 : -0.5) * rowsAway / ROWS;
           List<Point> middles = middles(vent, along, share, across, part * cavity.size(across));
           double clearance = Math.min(AMPLE, clearance(vent, middles, near));
           if (clearance > best.clearance() + SAME) {

@@ -270,7 +270,7 @@ final class PackingSteps {
     }
     // one that stands beside another comes after it
     for (Container each : parcel.containers()) {
-      List<Container> group = alike.get(description(each));
+      List<Container> group = alike.getOrDefault(description(each), List.of());
       Optional<String> rows = group.size() < MANY ? Optional.empty() : places.rows(group);
       if (rows.isEmpty()) {
         things.add(container(each, places));
@@ -642,7 +642,7 @@ final class PackingSteps {
     HolePlaces places = new HolePlaces(parcel, figures);
     return places.rows().stream()
         .map(row -> holes(row.vent()) + ", " + places.words(row))
-        .collect(Collectors.joining("; and "));
+        .collect(Collectors.joining("; "));
   }
 
   private String holes(Vent vent) {

@@ -60,7 +60,7 @@ class PackingStepsTest {
         List.of(
             "Line the box, 268 x 248 x 248 mm outside and of corrugated board 4 mm, with EPS 20 30"
                 + " mm on lid, left, right, front, back; XPS 50 mm on floor.",
-            "Make 1 hole of 6 mm in the lid, 61 mm from front, half-way between left and right; and"
+            "Make 1 hole of 6 mm in the lid, 61 mm from front, half-way between left and right;"
                 + " 3 holes of 5 mm in the left side, in a row 48 mm from front, the outer ones 71"
                 + " mm from bottom and top, all equally apart; measured outside, from the edges of"
                 + " the box to the middle of a hole. Nothing but fill may lie on or behind them.",
