@@ -123,11 +123,11 @@ final class HolePlaces {
     return middles;
   }
 
-  /** From the rim of any of these holes to whatever is nearest to it [m]. */
+  /** From the rim of any of these holes to whatever is nearest to it; too little at once [m]. */
   private double clearance(Vent vent, List<Point> middles, double near) {
     double radius = vent.diameter() / 2;
     double least = Double.POSITIVE_INFINITY;
-    for (int hole = 0; hole < middles.size(); hole++) {
+    for (int hole = 0; hole < middles.size() && least >= LEAST; hole++) {
       Point middle = middles.get(hole);
       for (Axis axis : Axis.values()) {
         if (axis != vent.face().axis()) {
@@ -180,7 +180,7 @@ final class HolePlaces {
   /** Where the holes of a row are to be made, for somebody with a ruler outside the box. */
   String words(Row row) {
     if (row.middles().isEmpty()) {
-      return "beside what is inside: no row along an edge is free of it";
+      return "spread beside what is inside, for no row along an edge has room for them";
     }
     Axis normal = row.vent().face().axis();
     Axis across = Axis.values()[3 - normal.ordinal() - row.along().ordinal()];

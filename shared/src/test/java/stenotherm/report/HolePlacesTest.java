@@ -114,7 +114,8 @@ class HolePlacesTest {
       value = {
         "floor: EPS 20 60 mm, holes: 2 x 6 mm on right|both at half the height, one 44 mm from front and one 44 mm from back",
         "packs: [{pack: gel pack on right, size: 195 x 40 x 20 mm, start: 5 °C}], holes: 1 x 6 mm on right|73 mm from bottom, half-way between front and back (the air is computed for half the height)",
-        "packs: [{pack: gel pack on lid, size: 225 x 185 x 20 mm, start: 5 °C}], holes: 2 x 6 mm on lid|beside what is inside: no row along an edge is free of it",
+        "packs: [{pack: gel pack on lid, size: 225 x 185 x 20 mm, start: 5 °C}], holes: 2 x 6 mm on lid|spread beside what is inside, for no row along an edge has room for them",
+        "holes: 1000 x 1 mm on lid|spread beside what is inside, for no row along an edge has room for them",
       })
   void whatIsNotAsComputedOrHasNoPlaceSaysSo(String packing, String told) {
     assertEquals(List.of(told), words(parcel(packing)));
