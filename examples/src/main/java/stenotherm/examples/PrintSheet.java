@@ -58,13 +58,13 @@ final class PrintSheet extends ScenarioCommand {
   @Override
   Answer answer(Scenario scenario, Progress progress) {
     if (packing == null) {
-      return PackingSheet.of(Comparison.run(scenario, settings(), threads(), progress));
+      return PackingSheet.of(Comparison.withoutChanges(scenario, settings(), threads(), progress));
     }
     Parcel parcel = named(scenario.packings(), packing);
     Optional<String> lows = lows(scenario, parcel);
     Scenario one = scenario.with(List.of(parcel));
     PackingSheet sheet =
-        PackingSheet.asPacked(Comparison.run(one, settings(), threads(), progress));
+        PackingSheet.asPacked(Comparison.withoutChanges(one, settings(), threads(), progress));
     return lows.map(sheet::withLows).orElse(sheet);
   }
 

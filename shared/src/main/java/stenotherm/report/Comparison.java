@@ -100,14 +100,42 @@ public final class Comparison {
    */
   public static ComparisonReport run(
       Scenario scenario, TransitSettings settings, int threads, Watcher watcher) {
-    StudySettings journeys = StudySettings.standard(AssessmentSettings.SEED, threads);
-    return run(scenario, settings, journeys, threads, watcher);
+    return run(scenario, settings, standard(threads), threads, watcher);
+  }
+
+  /** With so many journeys. */
+  static ComparisonReport run(
+      Scenario scenario,
+      TransitSettings settings,
+      StudySettings journeys,
+      int threads,
+      Watcher watcher) {
+    return of(scenario, settings, journeys, threads, watcher).run(threads, true);
+  }
+
+  private static StudySettings standard(int threads) {
+    return StudySettings.standard(AssessmentSettings.SEED, threads);
   }
 
   /**
-   * With so many journeys; those of each packing take all threads, lest the last leaves some idle.
+   * Judges the packings as {@link #run}, but tries no changes.
+   *
+   * @param scenario what to judge
+   * @param settings how finely
+   * @param threads how many packings to judge at a time
+   * @param watcher told how far the work is
+   * @return what came out
+   * @throws InvalidInputException as {@link #run}
+   * @throws CancellationException as {@link #run}
+   * @throws IllegalStateException if a run failed
    */
-  static ComparisonReport run(
+  public static ComparisonReport withoutChanges(
+      Scenario scenario, TransitSettings settings, int threads, Watcher watcher) {
+    return of(scenario, settings, standard(threads), threads, watcher).run(threads, false);
+  }
+
+  /** The journeys of each packing take all threads, lest the last leaves some idle. */
+  private static Comparison of(
       Scenario scenario,
       TransitSettings settings,
       StudySettings journeys,
@@ -116,7 +144,7 @@ public final class Comparison {
     List<Packed> parcels = packed(scenario.packings());
     int atATime = Math.min(threads, mostAtATime(scenario.packings(), settings));
     TransitSettings each = settings.withThreads(Math.max(1, threads / parcels.size()));
-    return new Comparison(scenario, each, journeys, parcels, atATime, watcher).run(threads);
+    return new Comparison(scenario, each, journeys, parcels, atATime, watcher);
   }
 
   /** Each packing, and where it has warmers also without; what is alike is judged once. */
@@ -156,7 +184,7 @@ public final class Comparison {
     return (int) Math.max(1, Math.min(Integer.MAX_VALUE, budget.bytes() / most));
   }
 
-  private ComparisonReport run(int allThreads) {
+  private ComparisonReport run(int allThreads, boolean tryChanges) {
     // an assessor holds its models: each is let go of when its packing is judged
     Map<Integer, Assessor> assessors = new ConcurrentHashMap<>();
     for (int job = 0; job < packings.size(); job++) {
@@ -170,7 +198,7 @@ public final class Comparison {
     List<Judged> rows =
         all(number -> judge(number, Objects.requireNonNull(assessors.remove(number))));
     Optional<Improvement> changes = Optional.empty();
-    if (wantsChange(Judged.best(rows))) {
+    if (tryChanges && wantsChange(Judged.best(rows))) {
       watcher.soFar(words.beforeChanges(rows));
       changes = Optional.of(improvement(rows, how(settings.withThreads(allThreads))));
     }
