@@ -243,11 +243,10 @@ public final class DailyTable {
             .get(0)
             .fail("needs 1 to " + MOST_DAYS + " rows below it, there are " + table.rows().size());
       }
-      LocalDate first = table.rows().get(0).get(0).date();
-      LocalDate expected = first;
-      for (List<ScalarNode> row : table.rows()) {
-        requireDay(row.get(0), row.get(0).date(), expected);
-        expected = expected.plusDays(1);
+      List<LocalDate> dates = table.dates(0);
+      LocalDate first = dates.get(0);
+      for (int row = 0; row < dates.size(); row++) {
+        requireDay(table.rows().get(row).get(0), dates.get(row), first.plusDays(row));
       }
       return first;
     }

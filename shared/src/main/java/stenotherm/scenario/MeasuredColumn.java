@@ -6,6 +6,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -25,14 +27,22 @@ import stenotherm.text.ScalarNode;
 record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
   private static final Pattern READING = Pattern.compile("(.*\\S)\\s*\\[\\s*(.+?)\\s*]");
   private static final String CLOCK = "time";
-  private static final Map<String, ToDoubleFunction<ScalarNode>> TIMES = times();
+  private static final Map<String, Function<CsvTable, double[]>> TIMES = readersOfTimes();
 
-  private static Map<String, ToDoubleFunction<ScalarNode>> times() {
-    Map<String, ToDoubleFunction<ScalarNode>> times = new LinkedHashMap<>();
-    times.put("hours", value -> Times.fromHours(value.number()));
-    times.put("minutes", value -> Times.fromMinutes(value.number()));
-    times.put(CLOCK, value -> seconds(value.localDateTime()));
+  private static Map<String, Function<CsvTable, double[]>> readersOfTimes() {
+    Map<String, Function<CsvTable, double[]>> times = new LinkedHashMap<>();
+    times.put("hours", table -> numbers(table, Times::fromHours));
+    times.put("minutes", table -> numbers(table, Times::fromMinutes));
+    times.put(
+        CLOCK,
+        table -> table.datesWithTimes(0).stream().mapToDouble(MeasuredColumn::seconds).toArray());
     return Collections.unmodifiableMap(times);
+  }
+
+  private static double[] numbers(CsvTable table, DoubleUnaryOperator seconds) {
+    return table.rows().stream()
+        .mapToDouble(row -> seconds.applyAsDouble(row.get(0).number()))
+        .toArray();
   }
 
   static MeasuredColumn of(int number, ScalarNode head) {
@@ -80,14 +90,14 @@ record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
 
   /** The first column, a time that ascends [s]. */
   static double[] times(CsvTable table) {
-    ToDoubleFunction<ScalarNode> reader = table.header().get(0).choice(TIMES);
-    double[] times = new double[table.rows().size()];
-    for (int row = 0; row < times.length; row++) {
-      ScalarNode value = table.rows().get(row).get(0);
-      times[row] = reader.applyAsDouble(value);
-      if (row > 0 && !(times[row] > times[row - 1])) {
-        throw value.fail(
-            "must be later than the row before, " + table.rows().get(row - 1).get(0).text());
+    double[] times = table.header().get(0).choice(TIMES).apply(table);
+    for (int row = 1; row < times.length; row++) {
+      if (!(times[row] > times[row - 1])) {
+        throw table
+            .rows()
+            .get(row)
+            .get(0)
+            .fail("must be later than the row before, " + table.rows().get(row - 1).get(0).text());
       }
     }
     return times;

@@ -24,7 +24,8 @@ import stenotherm.text.TextFormatException;
  * columns:
  *
  * <ul>
- *   <li>{@code hours}, {@code minutes}, or {@code time} with dates and times;
+ *   <li>{@code hours}, {@code minutes}, or {@code time} with dates and times; {@code 11/20/2026
+ *       4:00 PM} tells the day from the month if one of both is above 12 in some row;
  *   <li>{@code outside [°F]}; of several columns that begin with {@code outside} the mean counts;
  *   <li>one for each sensor inside, with its unit: the name of a container, as {@code cup [°F]},
  *       for its air; {@code inside [°C]} if there is one container only; or a name and a place, as

@@ -81,9 +81,9 @@ final class Vocabulary {
       Form.called(
           "date and time",
           Form.written(
-              "date and time, such as `2014-01-15 18:00`, `15 January 2014 6 pm` or `January 15,"
-                  + " 2014, 6:30 pm` (within braces in quotes); a month in numbers only as in the"
-                  + " first",
+              "date and time, such as `2014-01-15 18:00`, `15 January 2014 6 pm`, `1/15/2014 6 pm`"
+                  + " or `January 15, 2014, 6:30 pm` (within braces in quotes); day and month in"
+                  + " numbers only with the year first or a day above 12",
               List.of("2014-01-15 18:00", "15 January 2014 6 pm")));
 
   private static final Form PLACE_SHORT =
@@ -979,7 +979,7 @@ final class Vocabulary {
               Key.required(
                   "date",
                   Form.written(
-                      "date, such as `2026-01-15` or `15 January 2026`",
+                      "date, such as `2026-01-15`, `15 January 2026` or `1/15/2026`",
                       List.of("2026-01-15", "15 January 2026")),
                   "which day"),
               Key.required("origin", RANGE, "low and high of that day where the parcel is sent"),

@@ -18,7 +18,8 @@ import java.util.regex.Pattern;
 
 /**
  * Dates and times of day as people write them: on the clock of 24 hours or with am and pm, dates as
- * year-month-day or with the month's name. What two people read as two days is no date.
+ * year-month-day, with the month's name, or as two numbers and a year. What two people read as two
+ * days is no date, unless the rest of its column tells which number is the month.
  */
 final class CalendarText {
   private static final String EXAMPLE_DAY = ", write for example 2026-12-01 or December 1 2026";
@@ -31,15 +32,23 @@ final class CalendarText {
       DateTimeFormatter.ofPattern("HH:mm[:ss]", Locale.ROOT)
           .withResolverStyle(ResolverStyle.STRICT);
 
+  /** Programs leave the zero out, where a person who does so may mean the afternoon. */
+  private static final DateTimeFormatter CLOCK_OF_PROGRAMS =
+      DateTimeFormatter.ofPattern("H:mm[:ss]", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
+
   private static final Pattern HALF_DAY =
-      Pattern.compile("(?i)([0-9]{1,2})(?::([0-9]{2}))?\\s*([ap])\\.?\\s?m\\.?");
+      Pattern.compile(
+          "(?i)(?<hour>[0-9]{1,2})(?::(?<minute>[0-9]{2})(?::(?<second>[0-9]{2}))?)?"
+              + "\\s*(?<half>[ap])\\.?\\s?m\\.?");
 
   private static final String ORDINAL = "(?:st|nd|rd|th)?";
 
   /** The formatter of dates alone would take years with a sign. */
   private static final Pattern DATE =
       Pattern.compile(
-          "(?<iso>[0-9]{4}-[0-9]{1,2}-[0-9]{1,2})"
+          "(?<iso>[0-9]{4}(?<isoMark>[-/])[0-9]{1,2}\\k<isoMark>[0-9]{1,2})"
+              + "|(?<first>[0-9]{1,2})(?<mark>[./-])(?<second>[0-9]{1,2})\\k<mark>"
+              + "(?<yearOfNumbers>[0-9]{4})(?![0-9:])"
               + ("|(?<monthBefore>\\p{L}{3,9})\\.?\\s+(?<dayAfter>[0-9]{1,2})" + ORDINAL)
               + "(?:\\s*,\\s*|\\s+)(?<yearAfter>[0-9]{4})(?![0-9:])"
               + ("|(?<dayBefore>[0-9]{1,2})" + ORDINAL + "\\.?\\s+(?<monthAfter>\\p{L}{3,9})")
@@ -50,6 +59,9 @@ final class CalendarText {
   /** A date as in 7/15/2026, 15.10.2026 or 2026/7/15. */
   private static final Pattern NUMBERS_ALONE =
       Pattern.compile("(?s)(?:[0-9]{1,2}[./-][0-9]{1,2}[./-]|[0-9]{4}[./][0-9]).*");
+
+  private static final Pattern SHORT_YEAR =
+      Pattern.compile("(?s)[0-9]{1,2}([./-])[0-9]{1,2}\\1[0-9]{2}(?![0-9:]).*");
 
   private static final Pattern MONTH_NAMED =
       Pattern.compile("(?s)(?:[0-9]{1,2}" + ORDINAL + "\\.?\\s+)?(\\p{L}{3,9})(?![\\p{L}]).*");
@@ -67,6 +79,18 @@ final class CalendarText {
               + "((?:\\p{L}{1,8}\\s){0,2}\\p{L}{1,8}|[+\\-−][0-9]{1,2}(?::?[0-9]{2})?)\\)?$",
           Pattern.CASE_INSENSITIVE);
 
+  /** Where a text stands, and which number of a date in numbers alone is the month there. */
+  enum Place {
+    /** By itself, typed by a person. */
+    ALONE,
+    /** In a column of a table in which no row tells. */
+    COLUMN,
+    /** In a column in which another row has a day before its month. */
+    COLUMN_DAY_FIRST,
+    /** In a column in which another row has a month before its day. */
+    COLUMN_MONTH_FIRST
+  }
+
   private CalendarText() {}
 
   /** Tells whether a text begins as a date does, right or wrong. */
@@ -80,21 +104,23 @@ final class CalendarText {
   /**
    * Reads a time of day.
    *
-   * @throws DateTimeException if it is none; noon and midnight by 12 am and 12 pm are none, as
-   *     people mean either by both
+   * @throws DateTimeException if it is none; noon and midnight by 12 am and 12 pm are none outside
+   *     columns, as people mean either by both, where programs all mean midnight by 12 am
    */
-  static LocalTime clock(String text) {
+  static LocalTime clock(String text, Place place) {
     Matcher half = HALF_DAY.matcher(text);
     if (!half.matches()) {
-      return LocalTime.parse(text, CLOCK);
+      return LocalTime.parse(text, place == Place.ALONE ? CLOCK : CLOCK_OF_PROGRAMS);
     }
-    int hour = Integer.parseInt(half.group(1));
-    int minute = half.group(2) == null ? 0 : Integer.parseInt(half.group(2));
-    if (hour < 1 || hour > 12 || (hour == 12 && minute == 0)) {
+    int hour = Integer.parseInt(half.group("hour"));
+    int minute = half.group("minute") == null ? 0 : Integer.parseInt(half.group("minute"));
+    int second = half.group("second") == null ? 0 : Integer.parseInt(half.group("second"));
+    boolean isTwelve = hour == 12 && minute == 0 && second == 0;
+    if (hour < 1 || hour > 12 || (isTwelve && place == Place.ALONE)) {
       throw new DateTimeException(text);
     }
-    boolean afternoon = half.group(3).equalsIgnoreCase("p");
-    return LocalTime.of(hour % 12 + (afternoon ? 12 : 0), minute);
+    boolean afternoon = half.group("half").equalsIgnoreCase("p");
+    return LocalTime.of(hour % 12 + (afternoon ? 12 : 0), minute, second);
   }
 
   /**
@@ -102,12 +128,12 @@ final class CalendarText {
    *
    * @throws DateTimeException if it is none
    */
-  static LocalDate date(String text) {
+  static LocalDate date(String text, Place place) {
     Matcher date = DATE.matcher(text);
     if (!date.matches()) {
       throw new DateTimeException(text);
     }
-    return date(date);
+    return date(date, place);
   }
 
   /**
@@ -115,7 +141,7 @@ final class CalendarText {
    *
    * @throws DateTimeException if it is none
    */
-  static LocalDateTime dateTime(String text) {
+  static LocalDateTime dateTime(String text, Place place) {
     Matcher date = DATE.matcher(text);
     if (!date.lookingAt()) {
       throw new DateTimeException(text);
@@ -124,14 +150,36 @@ final class CalendarText {
     if (!between.lookingAt()) {
       throw new DateTimeException(text);
     }
-    return date(date).atTime(clock(text.substring(between.end())));
+    return date(date, place).atTime(clock(text.substring(between.end()), place));
   }
 
-  private static LocalDate date(Matcher parts) {
+  /**
+   * Tells which number is the month in a text that begins with a date in numbers alone.
+   *
+   * @return one of a column told; {@link Place#COLUMN} if this text does not tell
+   */
+  static Place told(String text) {
+    Matcher date = DATE.matcher(text);
+    return date.lookingAt() && date.group("first") != null ? told(date) : Place.COLUMN;
+  }
+
+  private static Place told(Matcher numbers) {
+    boolean firstIsDay = Integer.parseInt(numbers.group("first")) > Month.values().length;
+    boolean secondIsDay = Integer.parseInt(numbers.group("second")) > Month.values().length;
+    if (firstIsDay == secondIsDay) {
+      return Place.COLUMN;
+    }
+    return firstIsDay ? Place.COLUMN_DAY_FIRST : Place.COLUMN_MONTH_FIRST;
+  }
+
+  private static LocalDate date(Matcher parts, Place place) {
     if (parts.group("iso") != null) {
-      String[] numbers = parts.group("iso").split("-", -1);
+      String[] numbers = parts.group("iso").split("[-/]", -1);
       return LocalDate.of(
           Integer.parseInt(numbers[0]), Integer.parseInt(numbers[1]), Integer.parseInt(numbers[2]));
+    }
+    if (parts.group("first") != null) {
+      return ofNumbers(parts, place);
     }
     boolean monthFirst = parts.group("monthBefore") != null;
     String name = parts.group(monthFirst ? "monthBefore" : "monthAfter");
@@ -140,6 +188,18 @@ final class CalendarText {
         Integer.parseInt(parts.group(monthFirst ? "yearAfter" : "yearLast")),
         month,
         Integer.parseInt(parts.group(monthFirst ? "dayAfter" : "dayBefore")));
+  }
+
+  private static LocalDate ofNumbers(Matcher parts, Place place) {
+    Place told = place == Place.ALONE || place == Place.COLUMN ? told(parts) : place;
+    if (told == Place.COLUMN) {
+      throw new DateTimeException(parts.group());
+    }
+    boolean monthFirst = told == Place.COLUMN_MONTH_FIRST;
+    return LocalDate.of(
+        Integer.parseInt(parts.group("yearOfNumbers")),
+        Integer.parseInt(parts.group(monthFirst ? "first" : "second")),
+        Integer.parseInt(parts.group(monthFirst ? "second" : "first")));
   }
 
   /** A month by its name or the beginning of it, of three letters or more. */
@@ -155,27 +215,27 @@ final class CalendarText {
   }
 
   /** What is wrong with a date, as a clause. */
-  static String notADay(String text) {
+  static String notADay(String text, Place place) {
     return Messages.quote(text)
         + " is not a date"
-        + superfluous(text, withoutWeekday(text), CalendarText::date)
-            .orElseGet(() -> hints(text, false) + EXAMPLE_DAY);
+        + superfluous(text, withoutWeekday(text), bare -> date(bare, place))
+            .orElseGet(() -> hints(text, false, place) + EXAMPLE_DAY);
   }
 
   /** What is wrong with a date with a time, as a clause. */
-  static String notADate(String text) {
+  static String notADate(String text, Place place) {
     return Messages.quote(text)
         + " is not a date with a time"
-        + superfluous(text, withoutWeekday(text), CalendarText::dateTime)
-            .orElseGet(() -> hints(text, true) + EXAMPLE_DATE);
+        + superfluous(text, withoutWeekday(text), bare -> dateTime(bare, place))
+            .orElseGet(() -> hints(text, true, place) + EXAMPLE_DATE);
   }
 
   /** What is wrong with a time of day, as a clause. */
   static String notAClock(String text) {
     return Messages.quote(text)
         + " is not a time of day"
-        + superfluous(text, text, CalendarText::clock)
-            .orElseGet(() -> hints(text, false) + EXAMPLE_CLOCK);
+        + superfluous(text, text, bare -> clock(bare, Place.ALONE))
+            .orElseGet(() -> hints(text, false, Place.ALONE) + EXAMPLE_CLOCK);
   }
 
   /** Without the day of the week, which a date does not need; a time of day alone would. */
@@ -214,30 +274,46 @@ final class CalendarText {
   }
 
   /** Tells whether a time of day follows a date. */
-  private static boolean hasClock(String text, int start) {
+  private static boolean hasClock(String text, int start, Place place) {
     Matcher between = BETWEEN.matcher(text).region(start, text.length());
-    return between.lookingAt() && canRead(text.substring(between.end()), CalendarText::clock);
+    return between.lookingAt()
+        && canRead(text.substring(between.end()), bare -> clock(bare, place));
   }
 
-  private static String hints(String text, boolean timed) {
+  private static String hints(String text, boolean timed, Place place) {
     List<String> hints = new ArrayList<>();
     Matcher date = DATE.matcher(text);
-    if (NUMBERS_ALONE.matcher(text).matches()) {
+    if (SHORT_YEAR.matcher(text).matches()) {
+      hints.add("the year needs four digits, as in 2026");
+    } else if (isMonthUncertain(text, place)) {
       hints.add(
-          "which number is the month is not certain: write its name or year-month-day"
+          "which number is the month is not certain"
+              + (place == Place.COLUMN ? ", in no row of its column is one of them above 12" : "")
+              + ": write its name or year-month-day"
               + (timed ? ", then the time" : ""));
     } else if (timed && date.matches()) {
       hints.add("the time is missing");
     } else if (isDated(text) && !date.lookingAt() && !text.matches("(?s)[0-9]{4}-.*")) {
       hints.add("the year is missing or out of its place, as in January 15, 2026");
     }
-    if (NOON.matcher(text).matches()) {
+    if (place == Place.ALONE && NOON.matcher(text).matches()) {
       hints.add("12 am and 12 pm are not certain: 12:00 is noon, 00:00 begins the day");
     } else if (NOON_NAMED.matcher(text).matches()) {
       hints.add("noon is written 12:00, and 00:00 begins the day");
-    } else if (timed && hints.isEmpty() && date.lookingAt() && !hasClock(text, date.end())) {
+    } else if (timed && hints.isEmpty() && date.lookingAt() && !hasClock(text, date.end(), place)) {
       hints.add("the time is written as in 15:00 or 3 pm");
     }
     return hints.isEmpty() ? "" : ": " + String.join("; ", hints);
+  }
+
+  private static boolean isMonthUncertain(String text, Place place) {
+    Matcher date = DATE.matcher(text);
+    if (!date.lookingAt()) {
+      return NUMBERS_ALONE.matcher(text).matches();
+    }
+    return date.group("first") != null
+        && (place == Place.ALONE || place == Place.COLUMN)
+        && told(date) == Place.COLUMN
+        && Integer.parseInt(date.group("first")) <= Month.values().length;
   }
 }

@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A table of values with commas between them, read strictly: lines that begin with {@code #} and
@@ -195,5 +198,62 @@ public final class CsvTable {
    */
   public List<List<ScalarNode>> rows() {
     return rows;
+  }
+
+  /**
+   * Reads a column of dates. Where they are written as two numbers and a year, the whole column
+   * tells which number is the day: the one that is above 12 in some row.
+   *
+   * @param column number of the column, from 0
+   * @return a date for each row; unmodifiable
+   * @throws TextFormatException if a value is none, or the month and the day cannot be told apart
+   */
+  public List<LocalDate> dates(int column) {
+    CalendarText.Place place = place(column);
+    return rows.stream().map(row -> row.get(column).date(place)).toList();
+  }
+
+  /**
+   * Reads a column of dates with times, as {@link #dates}. Unlike in a single value, {@code 12:00
+   * AM} is midnight and {@code 12:00 PM} noon, as in all programs that write tables, and {@code
+   * 4:00} is in the morning.
+   *
+   * @param column number of the column, from 0
+   * @return a date and a time for each row; unmodifiable
+   * @throws TextFormatException if a value is none, or the month and the day cannot be told apart
+   */
+  public List<LocalDateTime> datesWithTimes(int column) {
+    CalendarText.Place place = place(column);
+    return rows.stream().map(row -> row.get(column).localDateTime(place)).toList();
+  }
+
+  private CalendarText.Place place(int column) {
+    Optional<ScalarNode> dayFirst = firstTold(column, CalendarText.Place.COLUMN_DAY_FIRST);
+    Optional<ScalarNode> monthFirst = firstTold(column, CalendarText.Place.COLUMN_MONTH_FIRST);
+    if (dayFirst.isPresent() && monthFirst.isPresent()) {
+      throw dayFirst
+          .get()
+          .fail(
+              Messages.quote(dayFirst.get().text())
+                  + " has the day first, "
+                  + Messages.quote(monthFirst.get().text())
+                  + " in line "
+                  + monthFirst.get().position().line()
+                  + " the month: write year-month-day or the month's name in all rows");
+    }
+    if (dayFirst.isPresent()) {
+      return CalendarText.Place.COLUMN_DAY_FIRST;
+    }
+    return monthFirst.isPresent()
+        ? CalendarText.Place.COLUMN_MONTH_FIRST
+        : CalendarText.Place.COLUMN;
+  }
+
+  /** The first row that tells which number is the month, and tells this. */
+  private Optional<ScalarNode> firstTold(int column, CalendarText.Place told) {
+    return rows.stream()
+        .map(row -> row.get(column))
+        .filter(value -> !value.isBlank() && CalendarText.told(value.text()) == told)
+        .findFirst();
   }
 }

@@ -374,26 +374,36 @@ public final class ScalarNode implements Node {
   }
 
   /**
-   * Reads a date with a time, for example {@code 2013-12-12 18:00} or {@code December 12, 2013, 6
-   * pm}; a {@code T} may stand for the blank.
+   * Reads a date with a time, for example {@code 2013-12-12 18:00}, {@code December 12, 2013, 6 pm}
+   * or {@code 12/13/2013 6 pm}; a {@code T} may stand for the blank.
    *
    * @return the date and time on a local clock
    * @throws TextFormatException if the text is not one, names a day that no calendar has, or does
    *     not tell the month from the day
    */
   public LocalDateTime localDateTime() {
-    return calendar(CalendarText::dateTime, CalendarText::notADate);
+    return localDateTime(CalendarText.Place.ALONE);
+  }
+
+  LocalDateTime localDateTime(CalendarText.Place place) {
+    return calendar(
+        text -> CalendarText.dateTime(text, place), text -> CalendarText.notADate(text, place));
   }
 
   /**
-   * Reads a date, for example {@code 2013-12-12} or {@code 12 December 2013}.
+   * Reads a date, for example {@code 2013-12-12}, {@code 12 December 2013} or {@code 12/13/2013}.
    *
    * @return the date
    * @throws TextFormatException if the text is not one, names a day that no calendar has, or does
    *     not tell the month from the day
    */
   public LocalDate date() {
-    return calendar(CalendarText::date, CalendarText::notADay);
+    return date(CalendarText.Place.ALONE);
+  }
+
+  LocalDate date(CalendarText.Place place) {
+    return calendar(
+        text -> CalendarText.date(text, place), text -> CalendarText.notADay(text, place));
   }
 
   /**
@@ -403,7 +413,8 @@ public final class ScalarNode implements Node {
    * @throws TextFormatException if the text is not one
    */
   public LocalTime clock() {
-    return calendar(CalendarText::clock, CalendarText::notAClock);
+    return calendar(
+        text -> CalendarText.clock(text, CalendarText.Place.ALONE), CalendarText::notAClock);
   }
 
   private <T> T calendar(Function<String, T> reading, UnaryOperator<String> problem) {

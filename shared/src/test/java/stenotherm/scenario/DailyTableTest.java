@@ -39,6 +39,13 @@ class DailyTableTest {
     assertEquals(Temperatures.fromCelsius(5), days.get(0).high(), 1e-9);
   }
 
+  @Test
+  void theColumnTellsWhichNumberIsTheMonth() {
+    List<DayExtremes> days =
+        DailyTable.readPlace("s.csv", "date,high [°C],low [°C]\n7/12/2026,5,-2\n7/13/2026,5,-2\n");
+    assertEquals(LocalDate.of(2026, 7, 12), days.get(0).date());
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -51,6 +51,23 @@ class TraceReaderTest {
     assertEquals(3600, trace.times()[1], 1e-9);
   }
 
+  @Test
+  void readsDatesAsAmericanLoggersWriteThem() {
+    StringBuilder text = new StringBuilder("time, outside [°C], inside [°C]\n");
+    for (int row = 0; row < 48; row++) {
+      int hour = row % 24;
+      text.append(
+          String.format(
+              Locale.ROOT,
+              "11/%02d/2026 %02d:00 %s, 1, 20%n",
+              12 + row / 24,
+              (hour + 11) % 12 + 1,
+              hour < 12 ? "AM" : "PM"));
+    }
+    LoggerTrace trace = TraceReader.read("t.csv", text.toString(), PACKING);
+    assertEquals(47 * 3600, trace.times()[47] - trace.times()[0], 1e-9);
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

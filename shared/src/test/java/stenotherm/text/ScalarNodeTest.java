@@ -111,6 +111,15 @@ class ScalarNodeTest {
             ScalarNode::localDateTime,
             LocalDateTime.of(2026, 1, 5, 0, 30)),
         value("15 sept 2026 06:00", ScalarNode::localDateTime, LocalDateTime.of(2026, 9, 15, 6, 0)),
+        value("7/15/2026 5 p.m.", ScalarNode::localDateTime, LocalDateTime.of(2026, 7, 15, 17, 0)),
+        value("07-15-2026 15:00", ScalarNode::localDateTime, LocalDateTime.of(2026, 7, 15, 15, 0)),
+        value(
+            "7/15/2026 04:30:15 PM",
+            ScalarNode::localDateTime,
+            LocalDateTime.of(2026, 7, 15, 16, 30, 15)),
+        value("2026/7/5 15:00", ScalarNode::localDateTime, LocalDateTime.of(2026, 7, 5, 15, 0)),
+        value("7/15/2026", ScalarNode::date, LocalDate.of(2026, 7, 15)),
+        value("15.10.2026", ScalarNode::date, LocalDate.of(2026, 10, 15)),
         value("January 15, 2026", ScalarNode::date, LocalDate.of(2026, 1, 15)),
         value("3 May 2026", ScalarNode::date, LocalDate.of(2026, 5, 3)),
         value("3pm", ScalarNode::clock, LocalTime.of(15, 0)),
@@ -285,14 +294,38 @@ class ScalarNodeTest {
             "'15 July 5 pm' is not a date with a time: the year is missing or out of its place, as"
                 + " in January 15, 2026"
                 + example),
-        value("7/15/2026", ScalarNode::localDateTime, "'7/15/2026'" + order + example),
-        value("15.10.2026", ScalarNode::localDateTime, "'15.10.2026'" + order + example),
+        value("7/5/2026", ScalarNode::localDateTime, "'7/5/2026'" + order + example),
+        value("12.10.2026", ScalarNode::localDateTime, "'12.10.2026'" + order + example),
         value(
-            "07-15-2026 15:00", ScalarNode::localDateTime, "'07-15-2026 15:00'" + order + example),
+            "07-12-2026 15:00", ScalarNode::localDateTime, "'07-12-2026 15:00'" + order + example),
         value(
             "7/15/2026",
+            ScalarNode::localDateTime,
+            "'7/15/2026' is not a date with a time: the time is missing" + example),
+        value(
+            "13/15/2026 3 pm",
+            ScalarNode::localDateTime,
+            "'13/15/2026 3 pm' is not a date with a time" + example),
+        value(
+            "2/30/2026 3 pm",
+            ScalarNode::localDateTime,
+            "'2/30/2026 3 pm' is not a date with a time" + example),
+        value(
+            "7/15/26 3 pm",
+            ScalarNode::localDateTime,
+            "'7/15/26 3 pm' is not a date with a time: the year needs four digits, as in 2026"
+                + example),
+        value(
+            "7/15/2026 12:00 PM",
+            ScalarNode::localDateTime,
+            "'7/15/2026 12:00 PM' is not a date with a time: 12 am and 12 pm are not certain: 12:00"
+                + " is noon, 00:00 begins the day"
+                + example),
+        value("7/15/2026 4:00", ScalarNode::localDateTime, "'7/15/2026 4:00'" + time),
+        value(
+            "7/12/2026",
             ScalarNode::date,
-            "'7/15/2026' is not a date: which number is the month is not certain: write its name or"
+            "'7/12/2026' is not a date: which number is the month is not certain: write its name or"
                 + " year-month-day, write for example 2026-12-01 or December 1 2026"),
         value(
             "February 30, 2026, 5 pm",
@@ -305,7 +338,7 @@ class ScalarNodeTest {
                 + " is noon, 00:00 begins the day"
                 + example),
         value(
-            "7/15/2026 5 p.m.", ScalarNode::localDateTime, "'7/15/2026 5 p.m.'" + order + example),
+            "7/12/2026 5 p.m.", ScalarNode::localDateTime, "'7/12/2026 5 p.m.'" + order + example),
         value(
             "2026-07-15 5 pm EST",
             ScalarNode::localDateTime,
