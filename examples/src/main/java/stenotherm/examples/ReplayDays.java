@@ -133,7 +133,7 @@ final class ReplayDays extends PackingCommand {
           "needs recorded days at both ends. Add"
               + options
               + " (a table headed date,low [°F],high [°F], with a row for each day), or write recorded"
-              + " places under journey, as in from: New York, UTC-5 (recorded: "
+              + " places under journey, as in from: \"New York, UTC-5\" (recorded: "
               + String.join(", ", RecordedWeather.bundled().places())
               + ")");
     }

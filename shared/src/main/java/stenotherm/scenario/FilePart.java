@@ -36,7 +36,7 @@ record FilePart(String name, String meaning, List<Key> keys, Map<String, String>
   Keys rule() {
     Keys rule = Keys.of(keys.stream().map(Key::name).toArray(String[]::new));
     for (Key key : keys) {
-      rule = rule.example(key.name(), key.form().example());
+      rule = rule.example(key.name(), key.form().pastedExample());
     }
     for (Map.Entry<String, String> each : refused.entrySet()) {
       rule = rule.refuse(each.getKey(), each.getValue());

@@ -18,6 +18,13 @@ sealed interface Form {
   /** A value as a file could have it, on one line. */
   String example();
 
+  /** The example as it can be pasted anywhere: within braces or brackets a comma ends a value. */
+  default String pastedExample() {
+    String example = example();
+    boolean isPlain = !example.startsWith("[") && !example.startsWith("{");
+    return isPlain && example.contains(",") ? '"' + example + '"' : example;
+  }
+
   /** Kind, names and examples as JSON Schema; never stricter than the reader. */
   Map<String, Object> schema();
 
@@ -116,7 +123,9 @@ sealed interface Form {
 
     @Override
     public String example() {
-      return "[" + String.join(", ", java.util.Collections.nCopies(least, item.example())) + "]";
+      return "["
+          + String.join(", ", java.util.Collections.nCopies(least, item.pastedExample()))
+          + "]";
     }
 
     @Override
@@ -157,7 +166,7 @@ sealed interface Form {
     public String example() {
       return part.keys().stream()
           .filter(Key::required)
-          .map(key -> key.name() + ": " + key.form().example())
+          .map(key -> key.name() + ": " + key.form().pastedExample())
           .collect(Collectors.joining(", ", "{", "}"));
     }
 

@@ -167,8 +167,8 @@ final class JourneyReader {
     int comma = text.lastIndexOf(',');
     if (comma < 1) {
       throw scalar.fail(
-          "must be a template and a daily low and high, write for example overnight by air, 28 to"
-              + " 45 °F, or write the journey out");
+          "must be a template and a daily low and high, write for example \"overnight by air, 28"
+              + " to 45 °F\", or write the journey out");
     }
     refuseDate(scalar);
     Map<String, String> texts = new LinkedHashMap<>();

@@ -96,7 +96,7 @@ final class Layers {
           "needs the panel's length, width and thickness, because heat passes along its edges,"
               + " write for example "
               + panel.name()
-              + ", 300 x 200 x 20 mm");
+              + " 300 x 200 x 20 mm");
     }
     Size extents = node.piece(size).size();
     return node.locate(

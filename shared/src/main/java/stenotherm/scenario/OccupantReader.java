@@ -67,9 +67,10 @@ final class OccupantReader {
     if (many.matches()) {
       throw node.fail(
           "begins with a number; how many there are stands before the mass of each, write for"
-              + " example leopard gecko, 2 x 20 g");
+              + " example \"leopard gecko, 2 x 20 g\"");
     }
-    NamedQuantity animal = NamedQuantity.of(node, "an animal and its mass", "leopard gecko, 40 g");
+    NamedQuantity animal =
+        NamedQuantity.of(node, "an animal and its mass", "\"leopard gecko, 40 g\"");
     Animal kind = node.locate(() -> known(animal.name().text()));
     return of(kind, animal.quantity(), node);
   }

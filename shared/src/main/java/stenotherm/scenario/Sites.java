@@ -231,7 +231,7 @@ final class Sites {
     int comma = text.lastIndexOf(',');
     if (comma < 1) {
       throw scalar.fail(
-          "must be a place and its offset from UTC, write for example New York, UTC-5");
+          "must be a place and its offset from UTC, write for example \"New York, UTC-5\"");
     }
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put("name", text.substring(0, comma));

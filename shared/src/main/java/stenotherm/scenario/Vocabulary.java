@@ -1088,7 +1088,7 @@ final class Vocabulary {
         return "";
       }
       open = keys.stream().flatMap(key -> key.form().parts().stream()).toList();
-      example = keys.get(0).form().example();
+      example = keys.get(0).form().pastedExample();
     }
     return path.endsWith("]") ? "" : example;
   }

@@ -294,7 +294,7 @@ final class CalendarText {
     } else if (timed && date.matches()) {
       hints.add("the time is missing");
     } else if (isDated(text) && !date.lookingAt() && !text.matches("(?s)[0-9]{4}-.*")) {
-      hints.add("the year is missing or out of its place, as in January 15, 2026");
+      hints.add("the year is missing or out of its place, as in January 15 2026");
     }
     if (place == Place.ALONE && NOON.matcher(text).matches()) {
       hints.add("12 am and 12 pm are not certain: 12:00 is noon, 00:00 begins the day");

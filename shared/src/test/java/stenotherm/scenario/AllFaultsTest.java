@@ -148,7 +148,7 @@ class AllFaultsTest {
     assertEquals(
         List.of(
             "s.yaml:1:1: journey: is missing and must be given, write for example journey:"
-                + " overnight by air, 28 to 45 °F"),
+                + " \"overnight by air, 28 to 45 °F\""),
         faults(without));
     String rounded = with(ScenarioFiles.GOOD, "gecko, 40 g", "gecko, 20000.0000001 g");
     assertTrue(faults(rounded).get(0).contains("20000.0000001 g"), faults(rounded).get(0));

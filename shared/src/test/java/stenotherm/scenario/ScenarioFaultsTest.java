@@ -40,7 +40,7 @@ class ScenarioFaultsTest {
         arguments(
             "animal: leopard gecko, 40 g",
             "animal: leopard gecko",
-            "s.yaml:3:9: animal: must be an animal and its mass with its unit, write for example leopard gecko, 40 g"),
+            "s.yaml:3:9: animal: must be an animal and its mass with its unit, write for example \"leopard gecko, 40 g\""),
         arguments(
             "animal: leopard gecko, 40 g",
             "animal: leopard gecko, 40",
@@ -122,7 +122,7 @@ class ScenarioFaultsTest {
         arguments(
             "from: New York, UTC-5",
             "from: New York",
-            "s.yaml:9:9: journey.from: must be a place and its offset from UTC, write for example New York, UTC-5"),
+            "s.yaml:9:9: journey.from: must be a place and its offset from UTC, write for example \"New York, UTC-5\""),
         arguments(
             "from: New York, UTC-5",
             "from: New York, EST",
@@ -130,7 +130,7 @@ class ScenarioFaultsTest {
         arguments(
             "journey:\n",
             "journey: overnight by air\njourny:\n",
-            "s.yaml:6:10: journey: must be a template and a daily low and high, write for example overnight by air, 28 to 45 °F, or write the journey out\ns.yaml:7:1: journy: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings, mishaps, forecast. Did you mean 'journey'?"),
+            "s.yaml:6:10: journey: must be a template and a daily low and high, write for example \"overnight by air, 28 to 45 °F\", or write the journey out\ns.yaml:7:1: journy: unknown key, allowed are format, title, units, animal, cup, containers, hold, journey, packings, mishaps, forecast. Did you mean 'journey'?"),
         arguments(
             "at: origin",
             "at: orign",

@@ -18,6 +18,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import stenotherm.text.Document;
+import stenotherm.text.MappingNode;
 
 /** The page and the schema say what the reader does. */
 class ScenarioReferenceTest {
@@ -122,6 +124,18 @@ class ScenarioReferenceTest {
     Scenario bare = ScenarioReader.read("s.yaml", ScenarioFiles.with("hold: 12 h\n", ""));
     Scenario told = ScenarioReader.read("s.yaml", ScenarioFiles.with("hold: 12 h", "hold: 24 h"));
     assertEquals(told.longestHold(), bare.longestHold());
+  }
+
+  @Test
+  void everyExampleCanBePastedWithinBraces() {
+    for (FilePart part : Vocabulary.parts()) {
+      for (Key key : part.keys()) {
+        String pasted = "{key: " + key.form().pastedExample() + ", next: 1}";
+        MappingNode read = Document.parse("s.yaml", pasted).root().asMapping();
+        assertEquals(Set.of("key", "next"), read.keys(), key.name());
+      }
+    }
+    assertEquals("\"New York, UTC-5\"", Vocabulary.exampleAt("journey.from"));
   }
 
   @Test

@@ -129,7 +129,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "animal: 'leopard gecko, 40 g'}",
             "animal: leopard gecko}",
-            "s.yaml:5:81: containers[0].animal (left): must be an animal and its mass with its unit, write for example leopard gecko, 40 g"),
+            "s.yaml:5:81: containers[0].animal (left): must be an animal and its mass with its unit, write for example \"leopard gecko, 40 g\""),
         arguments(
             "box: {inner: 260 x 200 x 200 mm}",
             "box: {}",
@@ -165,7 +165,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "vacuum panel in metallised film, 260 x 200 x 10 mm",
             "vacuum panel in metallised film",
-            "s.yaml:11:24: packings[0].sides[1] (panels): needs the panel's length, width and thickness, because heat passes along its edges, write for example vacuum panel in metallised film, 300 x 200 x 20 mm"),
+            "s.yaml:11:24: packings[0].sides[1] (panels): needs the panel's length, width and thickness, because heat passes along its edges, write for example vacuum panel in metallised film 300 x 200 x 20 mm"),
         arguments(
             "lid: PIR 25 mm",
             "lid: PIR 25",
@@ -205,7 +205,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "gap: 20 mm",
             "cup: 8 fl oz",
-            "s.yaml:20:10: packings[0].cup.animal (panels): is missing and must be given, write for example animal: leopard gecko, 40 g"),
+            "s.yaml:20:10: packings[0].cup.animal (panels): is missing and must be given, write for example animal: \"leopard gecko, 40 g\""),
         arguments(
             "fill: none",
             "fill: nothing",
@@ -733,7 +733,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "overnight by air, 28 to 45 °F",
             "overnight by air",
-            "s.yaml:6:10: journey: must be a template and a daily low and high, write for example overnight by air, 28 to 45 °F, or write the journey out"),
+            "s.yaml:6:10: journey: must be a template and a daily low and high, write for example \"overnight by air, 28 to 45 °F\", or write the journey out"),
         arguments(
             "overnight by air, 28 to 45 °F",
             "overnite by air, 28 to 45 °F",
@@ -761,7 +761,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, from: Boston}",
-            "s.yaml:6:70: journey.from: must be a place and its offset from UTC, write for example New York, UTC-5"),
+            "s.yaml:6:70: journey.from: must be a place and its offset from UTC, write for example \"New York, UTC-5\""),
         arguments(
             "overnight by air, 28 to 45 °F",
             "{template: overnight by air, lows/highs: 28 to 45 °F, start: 500 °C}",
@@ -777,11 +777,11 @@ class WholeScenarioFaultsTest {
         arguments(
             "animal: mourning gecko, 3 g\n",
             "",
-            "s.yaml:4:6: cup.animal: is missing and must be given, write for example animal: leopard gecko, 40 g"),
+            "s.yaml:4:6: cup.animal: is missing and must be given, write for example animal: \"leopard gecko, 40 g\""),
         arguments(
             "animal: mourning gecko, 3 g",
             "animal: mourning gecko 3",
-            "s.yaml:4:9: animal: must be an animal and its mass with its unit, write for example leopard gecko, 40 g"),
+            "s.yaml:4:9: animal: must be an animal and its mass with its unit, write for example \"leopard gecko, 40 g\""),
         arguments(
             "foam: EPS 20 0.75 in",
             "foam: EPS 20, 0.75 in",
@@ -1023,7 +1023,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "date: 2026-01-16",
             "date: 16 January",
-            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: the year is missing or out of its place, as in January 15, 2026, write for example 2026-12-01 or December 1 2026"),
+            "s.yaml:22:12: forecast[1].date: '16 January' is not a date: the year is missing or out of its place, as in January 15 2026, write for example 2026-12-01 or December 1 2026"),
         arguments(
             "origin: -2 to 6 °C",
             "origin: 6 to -2 °C",

@@ -292,7 +292,7 @@ class ScalarNodeTest {
             "15 July 5 pm",
             ScalarNode::localDateTime,
             "'15 July 5 pm' is not a date with a time: the year is missing or out of its place, as"
-                + " in January 15, 2026"
+                + " in January 15 2026"
                 + example),
         value("7/5/2026", ScalarNode::localDateTime, "'7/5/2026'" + order + example),
         value("12.10.2026", ScalarNode::localDateTime, "'12.10.2026'" + order + example),
