@@ -49,7 +49,7 @@ final class BenchCurveReader {
     if (times[0] != 0) {
       throw table.rows().get(0).get(0).fail("must be 0, the moment at which the warmer was opened");
     }
-    MeasuredColumn column = MeasuredColumn.of(1, table.header().get(1));
+    MeasuredColumn column = MeasuredColumn.of(1, table.header().get(1), "pouch [°C]");
     boolean isRise = column.nameOf(List.of(POUCH, RISE)).equals(RISE);
     Optional<ScalarNode> given = own.optional(ROOM).map(node -> node.asScalar());
     OptionalDouble stated = given.stream().mapToDouble(ScalarNode::temperature).findAny();

@@ -68,7 +68,7 @@ public final class DailyTable {
   }
 
   private static List<DayExtremes> place(CsvTable table) {
-    DailyTable read = new Reader(table).read("");
+    DailyTable read = new Reader(table, "").read();
     List<DayExtremes> days = new ArrayList<>();
     for (Range range : read.of("")) {
       days.add(new DayExtremes(read.first.plusDays(days.size()), range.low(), range.high()));
@@ -85,12 +85,16 @@ public final class DailyTable {
    * @throws TextFormatException if the file is no such table
    */
   public static DailyTable readEnds(Path path) throws IOException {
-    return new Reader(CsvTable.read(path)).read(Sites.ORIGIN, Sites.DESTINATION);
+    return ends(CsvTable.read(path));
   }
 
   /** A table of both ends, from text; {@code fileName} is what messages show. */
   static DailyTable readEnds(String fileName, String text) {
-    return new Reader(CsvTable.parse(fileName, text)).read(Sites.ORIGIN, Sites.DESTINATION);
+    return ends(CsvTable.parse(fileName, text));
+  }
+
+  private static DailyTable ends(CsvTable table) {
+    return new Reader(table, Sites.ORIGIN, Sites.DESTINATION).read();
   }
 
   /** Days of both ends as a scenario lists them. */
@@ -177,45 +181,43 @@ public final class DailyTable {
   /** Reads columns by their names. */
   private static final class Reader {
     private final CsvTable table;
+    private final List<String> places;
     private final Map<String, Column> columns = new LinkedHashMap<>();
 
-    Reader(CsvTable table) {
+    Reader(CsvTable table, String... places) {
       this.table = table;
-      table.header().get(0).choice(Map.of(DATE, DATE));
-      for (int number = 1; number < table.header().size(); number++) {
-        ScalarNode head = table.header().get(number);
+      this.places = List.of(places);
+      Map<String, String> names = new LinkedHashMap<>();
+      for (String place : places) {
+        names.put(name(place, LOW), name(place, LOW));
+        names.put(name(place, HIGH), name(place, HIGH));
+      }
+      List<ScalarNode> header =
+          table.headerLike(DATE + "," + String.join(" [°F],", names.keySet()) + " [°F]");
+      header.get(0).choiceInAnyCase(Map.of(DATE, DATE));
+      for (int number = 1; number < header.size(); number++) {
+        ScalarNode head = header.get(number);
         Matcher parts = HEAD.matcher(head.text());
         if (!parts.matches()) {
-          throw head.fail("needs its unit in brackets, write for example low [°F]");
+          throw head.fail("needs its unit in brackets");
         }
+        String name = head.piece(parts.group(1)).choiceInAnyCase(names);
         // a reading of 0 tells whether it is a unit of temperature
         head.piece("0 " + parts.group(2)).temperature();
-        Column column = new Column(number, head, parts.group(2));
-        if (columns.put(parts.group(1), column) != null) {
+        if (columns.put(name, new Column(number, parts.group(2))) != null) {
           throw head.fail("is a column twice");
+        }
+      }
+      for (String name : names.keySet()) {
+        if (!columns.containsKey(name)) {
+          throw header.get(0).fail("needs a column '" + name + "' beside it, with its unit");
         }
       }
     }
 
-    private record Column(int number, ScalarNode head, String unit) {}
+    private record Column(int number, String unit) {}
 
-    DailyTable read(String... places) {
-      List<String> known = new ArrayList<>();
-      for (String place : places) {
-        known.add(name(place, LOW));
-        known.add(name(place, HIGH));
-      }
-      Map<String, String> names = new LinkedHashMap<>();
-      known.forEach(name -> names.put(name, name));
-      columns.forEach((name, column) -> column.head().piece(name).choice(names));
-      for (String name : known) {
-        if (!columns.containsKey(name)) {
-          throw table
-              .header()
-              .get(0)
-              .fail("needs a column '" + name + "' beside it, with its unit");
-        }
-      }
+    DailyTable read() {
       LocalDate first = checkedDates();
       Map<String, List<Range>> days = new LinkedHashMap<>();
       for (String place : places) {

@@ -45,10 +45,11 @@ record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
         .toArray();
   }
 
-  static MeasuredColumn of(int number, ScalarNode head) {
+  /** A column by its head; {@code example} is one that would do. */
+  static MeasuredColumn of(int number, ScalarNode head, String example) {
     Matcher parts = READING.matcher(head.text());
     if (!parts.matches()) {
-      throw head.fail("needs its unit in brackets, write for example " + head.text() + " [°F]");
+      throw head.fail("needs its unit in brackets, as in " + example);
     }
     return new MeasuredColumn(number, parts.group(1), head, parts.group(2));
   }
@@ -57,7 +58,7 @@ record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
   String nameOf(List<String> names) {
     Map<String, String> choices = new LinkedHashMap<>();
     names.forEach(each -> choices.put(each, each));
-    return node.piece(name).choice(choices);
+    return node.piece(name).choiceInAnyCase(choices);
   }
 
   /** Temperatures [K]. */
@@ -90,7 +91,7 @@ record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
 
   /** The first column, a time that ascends [s]. */
   static double[] times(CsvTable table) {
-    double[] times = table.header().get(0).choice(TIMES).apply(table);
+    double[] times = table.header().get(0).choiceInAnyCase(TIMES).apply(table);
     for (int row = 1; row < times.length; row++) {
       if (!(times[row] > times[row - 1])) {
         throw table
@@ -105,7 +106,7 @@ record MeasuredColumn(int number, String name, ScalarNode node, String unit) {
 
   /** Tells whether times are dates and hours, from no beginning of their own. */
   static boolean isClock(ScalarNode head) {
-    return head.text().equals(CLOCK);
+    return head.text().equalsIgnoreCase(CLOCK);
   }
 
   private static double seconds(LocalDateTime clock) {

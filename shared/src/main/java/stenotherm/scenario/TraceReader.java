@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -69,13 +70,15 @@ public final class TraceReader {
   }
 
   private static LoggerTrace read(CsvTable table, Parcel packing) {
+    String example = packing.containers().get(0).name() + " [°F]";
+    List<ScalarNode> header = table.headerLike("time,outside [°F]," + example);
     double[] times = MeasuredColumn.times(table);
     List<MeasuredColumn> outside = new ArrayList<>();
     List<LoggerSensor> sensors = new ArrayList<>();
     List<double[]> inside = new ArrayList<>();
     for (int number = 1; number < table.header().size(); number++) {
-      MeasuredColumn column = MeasuredColumn.of(number, table.header().get(number));
-      if (column.name().startsWith(OUTSIDE)) {
+      MeasuredColumn column = MeasuredColumn.of(number, header.get(number), example);
+      if (column.name().toLowerCase(Locale.ROOT).startsWith(OUTSIDE)) {
         outside.add(column);
       } else {
         sensors.add(sensor(column, packing));
@@ -84,11 +87,7 @@ public final class TraceReader {
     }
     ScalarNode first = table.header().get(0);
     if (outside.isEmpty() || sensors.isEmpty()) {
-      throw first.fail(
-          "needs a column 'outside' and one for each sensor inside, write for example hours, outside"
-              + " [°F], "
-              + packing.containers().get(0).name()
-              + " [°F]");
+      throw header.get(0).fail("needs a column 'outside' beside it and one for each sensor inside");
     }
     double[] mean = new double[times.length];
     for (MeasuredColumn each : outside) {
@@ -116,7 +115,7 @@ public final class TraceReader {
     if (cups.size() == 1) {
       cups.putIfAbsent(INSIDE, packing.containers().get(0).name());
     }
-    String cup = column.node().piece(column.name()).choice(cups);
+    String cup = column.nameOf(List.copyOf(cups.keySet()));
     return new LoggerSensor(column.name(), new SensorSpot.InCup(cup));
   }
 }

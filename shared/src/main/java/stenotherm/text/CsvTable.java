@@ -192,6 +192,18 @@ public final class CsvTable {
   }
 
   /**
+   * Returns the names of the columns, of which every complaint shows a whole line that would do, so
+   * that a reader learns of all columns at once.
+   *
+   * @param example the line, for example {@code "date,low [°F],high [°F]"}
+   * @return as {@link #header}; unmodifiable
+   */
+  public List<ScalarNode> headerLike(String example) {
+    String hint = " (the first line may be: " + example + ")";
+    return header.stream().map(name -> name.withHint(hint)).toList();
+  }
+
+  /**
    * Returns the rows.
    *
    * @return a value for each column in each; unmodifiable

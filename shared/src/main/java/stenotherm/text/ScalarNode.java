@@ -158,6 +158,19 @@ public final class ScalarNode implements Node {
   }
 
   /**
+   * Reads a name that stands for something, with capital and small letters alike.
+   *
+   * @param <T> what the names stand for
+   * @param choices as for {@link #choice}; of names that differ in capitals only, the exact one
+   * @return what the name stands for
+   * @throws TextFormatException if the text is none of the names
+   */
+  public <T> T choiceInAnyCase(Map<String, T> choices) {
+    List<String> alike = choices.keySet().stream().filter(text()::equalsIgnoreCase).toList();
+    return (alike.size() == 1 ? piece(alike.get(0)) : this).choice(choices);
+  }
+
+  /**
    * Reads a number without a unit.
    *
    * @return the number [-], finite

@@ -130,6 +130,13 @@ class BenchCurveReaderTest {
   }
 
   @Test
+  void capitalLettersInTheHeaderDoNotMatter() throws IOException {
+    assertEquals(
+        iron(read(SCENARIO, table("hours, pouch [°C]", false))),
+        iron(read(SCENARIO, table("Hours, Pouch [°C]", false))));
+  }
+
+  @Test
   void faultsOfTheTableNameItsLines() {
     String where = "DIR/mine.csv:";
     assertEquals(
@@ -141,7 +148,7 @@ class BenchCurveReaderTest {
         where + "2:7: unknown name 'poach', allowed are pouch, rise. Did you mean" + " 'pouch'?",
         fault(SCENARIO, table("hours, poach [°C]", false)));
     assertEquals(
-        where + "2:7: needs its unit in brackets, write for example pouch [°F]",
+        where + "2:7: needs its unit in brackets, as in pouch [°C]",
         fault(SCENARIO, table("hours, pouch", false)));
     assertEquals(
         where + "5:5: pouch [°C]: 'warm' is not a number, write digits as in 12 or 2.5",

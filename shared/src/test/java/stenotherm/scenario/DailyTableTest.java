@@ -79,4 +79,23 @@ class DailyTableTest {
             () -> DailyTable.readPlace("s.csv", "date,low [°C]\n2026-12-01,1\n"));
     assertTrue(String.valueOf(fault.getMessage()).contains("'high'"), fault.getMessage());
   }
+
+  @Test
+  void aWrongHeaderIsToldWithAllColumns() {
+    for (String wrong : List.of("day,low [°C]", "date,Temp F", "date,temp [°F]", "date,low [°F]")) {
+      TextFormatException fault =
+          assertThrows(
+              TextFormatException.class,
+              () -> DailyTable.readPlace("s.csv", wrong + "\n2026-12-01,1\n"));
+      String message = String.valueOf(fault.getMessage());
+      assertTrue(message.endsWith(" (the first line may be: date,low [°F],high [°F])"), message);
+    }
+  }
+
+  @Test
+  void capitalLettersInTheHeaderDoNotMatter() {
+    DailyTable table =
+        DailyTable.readEnds("week.csv", ENDS.replace("date,origin low", "Date,Origin Low"));
+    assertEquals(LocalDate.of(2026, 12, 2), table.last());
+  }
 }

@@ -41,6 +41,14 @@ class TraceReaderTest {
   }
 
   @Test
+  void takesCapitalLettersInTheHeader() {
+    String text = table("Hours, Outside [°F], Cup [°C], Under Lid at 100 x 90 x 120 mm [°C]\n");
+    LoggerTrace trace = TraceReader.read("t.csv", text, PACKING);
+    assertEquals(900, trace.times()[1], 1e-9);
+    assertEquals(new SensorSpot.InCup("cup"), trace.sensors().get(0).spot());
+  }
+
+  @Test
   void takesTheMeanOfSensorsOutsideAndDates() {
     StringBuilder text = new StringBuilder("time, outside a [°C], outside b [°C], inside [°C]\n");
     for (int row = 0; row < 24; row++) {
@@ -72,14 +80,18 @@ class TraceReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "cup [°C]|cup|t.csv:2:21: needs its unit in brackets, write for example cup [°F]",
+        "cup [°C]|cup|t.csv:2:21: needs its unit in brackets, as in cup [°F]"
+            + " (the first line may be: time,outside [°F],cup [°F])",
         "cup [°C]|cop [°C]|t.csv:2:21: unknown name 'cop', allowed are cup, inside. Did you mean"
-            + " 'cup'?",
+            + " 'cup'? (the first line may be: time,outside [°F],cup [°F])",
         "cup [°C]|cup [mm]|t.csv:2:21: '0 mm' is not a temperature, the unit must be one of °C, °F,"
-            + " K",
+            + " K (the first line may be: time,outside [°F],cup [°F])",
+        ", outside [°F]|, lid at 100 x 90 x 120 mm [°F]|t.csv:2:1: needs a column 'outside' beside"
+            + " it and one for each sensor inside (the first line may be: time,outside [°F],cup [°F])",
         "hours|time|t.csv:3:1: time: '0.00' is not a date with a time, write for example 2026-12-01"
             + " 15:00 or December 1 2026 3 pm",
-        "100 x 90|900 x 90|t.csv:2:31: is not inside the box, count from its left, front and floor",
+        "100 x 90|900 x 90|t.csv:2:31: is not inside the box, count from its left, front and floor"
+            + " (the first line may be: time,outside [°F],cup [°F])",
         "0.50, 32|0.50; 32|t.csv:5:1: has semicolons; separate values by commas, and write"
             + " numbers with a point",
         "0.50, 32|32|t.csv:5:1: has 3 values but there are 4 columns",
