@@ -68,12 +68,14 @@ class NewScenarioTest {
   @Test
   void wrongAnswersAreToldAndAskedAgain() throws IOException {
     String answers =
-        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n8 fl oz\n\nfoam\n\n"
+        "lepard gecko\n?\nboa constrictor\n40\n2 kg\n8 fl oz\n\n3/4\nfoam\n\n"
             + "8 x 8 x 7 in carton\n800 x 600 x 400 mm\n"
             + "New York, UTC-5 to Nowhere, UTC-8\nNew York, UTC-5 to Seattle, UTC-8\n"
             + "none\n2026-01-15 18:00\n\n";
     assertEquals(0, answer(answers), () -> out + "" + err);
     String asked = out.toString();
+    assertTrue(
+        asked.contains("neither a unit nor a material, write for example foam 3/4 in"), asked);
     assertTrue(asked.contains("Did you mean"), asked);
     assertTrue(asked.contains("  axolotl"), asked);
     assertTrue(asked.contains("too little. "), asked);

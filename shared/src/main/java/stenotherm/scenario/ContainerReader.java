@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import stenotherm.base.Axis;
+import stenotherm.base.InvalidInputException;
 import stenotherm.base.MessageText;
 import stenotherm.material.Absorbent;
 import stenotherm.material.Material;
@@ -203,9 +204,33 @@ final class ContainerReader {
     }
     int lengths = size.factors();
     if (lengths == 1) {
-      return named(size.locate(() -> VesselSizes.named(text)));
+      return named(size.locate(() -> known(text)));
     }
     return lengths == 2 ? round(size) : boxed(size);
+  }
+
+  /** A container by its name; if there is none, the message tells how to give a size instead. */
+  private static VesselSize known(String name) {
+    try {
+      return VesselSizes.named(name);
+    } catch (InvalidInputException unknown) {
+      if (!unknown.problem().contains("Known: ")) {
+        throw unknown;
+      }
+      throw new InvalidInputException(
+          unknown.field(), unknown.problem() + " Or write its inner size, " + sizeLike(name));
+    }
+  }
+
+  /** A size as the file may have it in place of a name. */
+  private static String sizeLike(String name) {
+    String word = name.toLowerCase(Locale.ROOT);
+    if (word.contains(VIAL)) {
+      return "as in {size: 15 x 45 mm, kind: vial}";
+    }
+    return word.contains(BAG)
+        ? "as in {size: 120 x 90 x 50 mm, kind: bag}"
+        : "100 x 60 mm if it is round or 110 x 80 x 60 mm";
   }
 
   private Vessel named(VesselSize size) {

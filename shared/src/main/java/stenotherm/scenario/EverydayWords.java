@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import stenotherm.base.MessageText;
 import stenotherm.base.Suggestions;
 import stenotherm.material.Material;
@@ -233,7 +234,7 @@ enum EverydayWords {
     }
   }
 
-  /** Asks whether a class is meant whose hours stand in a name that the catalogue lacks. */
+  /** Tells by what a class is chosen whose name the catalogue lacks: by its hours. */
   static void requireKnownWarmer(ScalarNode name) {
     String known = warmer(name.text());
     Matcher hours = HOURS.matcher(name.text());
@@ -248,6 +249,20 @@ enum EverydayWords {
               + hours.group()
               + " hour warmer on lid");
     }
+    if (!isTypedWrong && !hours.reset().find()) {
+      throw name.fail(
+          "is not in the catalogue. The hours on its wrapper tell which one to take, write for"
+              + " example 40 hour warmer; known are "
+              + Warmers.all().stream().map(WarmerClass::name).collect(Collectors.joining(", ")));
+    }
+  }
+
+  /** By what a warmer is chosen that is named without a number, as a clause; else nothing. */
+  static String hoursTell(String noun, ScalarNode name) {
+    boolean isNumbered = name.text().chars().anyMatch(Character::isDigit);
+    return noun.equals("warmer") && !isNumbered
+        ? "; the hours on its wrapper tell which one to take"
+        : "";
   }
 
   /** The name in the catalogue of what a file calls a warmer, or what it says. */

@@ -28,6 +28,10 @@ final class Layers {
   private static final Pattern THICKNESS_ALONE =
       Pattern.compile("(?i)[0-9./\\s-]+(?:mm|cm|in\\.?|inch(?:es)?|\")");
 
+  /** A number at the end without a unit, which after EPS may be the density. */
+  private static final Pattern WITHOUT_UNIT =
+      Pattern.compile("(?i)(?:(?!EPS\\s+[0-9.]+$)(\\p{L}[\\p{L}\\s]*)\\s)?([0-9.][0-9./\\s-]*)");
+
   private static final Set<String> NOTHING =
       Set.of("no", "nothing", "no foam", "no insulation", "without");
 
@@ -62,6 +66,17 @@ final class Layers {
               + thickness
               + " (white, of beads) or XPS "
               + thickness);
+    }
+    Matcher bare = WITHOUT_UNIT.matcher(text);
+    if (text.length() <= LONGEST_SHOWN && bare.matches()) {
+      String name = bare.group(1) == null ? "foam" : bare.group(1);
+      throw node.fail(
+          (bare.group(1) == null ? "has neither a unit nor a material" : "has no unit")
+              + ", write for example "
+              + name
+              + " "
+              + bare.group(2)
+              + (bare.group(2).matches("[5-9]|[0-9]{2,}") ? " mm" : " in"));
     }
     return layer(node, EverydayWords.WALL, assumptions);
   }

@@ -53,7 +53,8 @@ final class PlacementReader {
                 + noun
                 + " is, write for example "
                 + example(what)
-                + ", or give its position");
+                + ", or give its position"
+                + EverydayWords.hoursTell(noun, what));
       }
       return new Placed(what, loose());
     }

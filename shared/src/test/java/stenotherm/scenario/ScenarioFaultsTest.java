@@ -225,6 +225,14 @@ class ScenarioFaultsTest {
             "s.yaml:23:11: packings[0].foam (carton): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
         arguments(
             "foam: EPS 20, 19 mm",
+            "foam: 3/4",
+            "s.yaml:23:11: packings[0].foam (carton): has neither a unit nor a material, write for example foam 3/4 in"),
+        arguments(
+            "foam: EPS 20, 19 mm",
+            "foam: XPS 1.5",
+            "s.yaml:23:11: packings[0].foam (carton): has no unit, write for example XPS 1.5 in"),
+        arguments(
+            "foam: EPS 20, 19 mm",
             "foam: EPS 90, 19 mm",
             "s.yaml:23:11: packings[0].foam (carton): density of EPS: 90 kg/m3 must lie between 8 kg/m3 and 55 kg/m3. The curve of EN 13163 is meant for these densities; boxes have 12 to 30 kg/m3."),
         arguments(

@@ -21,11 +21,15 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "size: big cup, wall",
-            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"big cup\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
+            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"big cup\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag. Or write its inner size, 100 x 60 mm if it is round or 110 x 80 x 60 mm"),
+        arguments(
+            "size: 110 x 80 x 60 mm, wall",
+            "size: tiny cloth bag, wall",
+            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"tiny cloth bag\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag. Or write its inner size, as in {size: 120 x 90 x 50 mm, kind: bag}"),
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "size: 3 dram vial, wall",
-            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"3 dram vial\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
+            "s.yaml:5:24: containers[0].size (left): vessel: there is no \"3 dram vial\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag. Or write its inner size, as in {size: 15 x 45 mm, kind: vial}"),
         arguments(
             "size: 110 x 80 x 60 mm, wall",
             "kind: vial, size: 110 x 80 x 60 mm, wall",
@@ -169,7 +173,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "lid: PIR 25 mm",
             "lid: PIR 25",
-            "s.yaml:12:10: packings[0].lid (panels): must be a material and a thickness with its unit, write for example EPS 20 19 mm or EPS 20 3/4 in"),
+            "s.yaml:12:10: packings[0].lid (panels): has no unit, write for example PIR 25 mm"),
         arguments(
             "lid: PIR 25 mm",
             "top: PIR 25 mm",
@@ -270,6 +274,14 @@ class WholeScenarioFaultsTest {
             "thin: width",
             "thin: depth",
             "s.yaml:23:72: packings[0].warmers[1].thin (panels): unknown name 'depth', allowed are height, length, width"),
+        arguments(
+            "- 10 hour warmer on front",
+            "- heat pack",
+            "s.yaml:24:9: packings[0].warmers[2] (panels): must say where the warmer is, write for example 40 hour warmer on lid, or give its position; the hours on its wrapper tell which one to take"),
+        arguments(
+            "- 10 hour warmer on front",
+            "- heat pack on front",
+            "s.yaml:24:9: packings[0].warmers[2] (panels): is not in the catalogue. The hours on its wrapper tell which one to take, write for example 40 hour warmer; known are 10 hour warmer, 20 hour warmer, 40 hour warmer, 60 hour warmer, 72 hour warmer"),
         arguments(
             "- 10 hour warmer on front",
             "- 11 hour warmer on front",
@@ -409,7 +421,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "size: small lidded box",
             "size: tiny lidded box",
-            "s.yaml:53:17: packings[3].cup.size (carton): vessel: there is no \"tiny lidded box\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."));
+            "s.yaml:53:17: packings[3].cup.size (carton): vessel: there is no \"tiny lidded box\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag. Or write its inner size, 100 x 60 mm if it is round or 110 x 80 x 60 mm"));
   }
 
   static Stream<Arguments> ofJourneys() {
@@ -801,7 +813,7 @@ class WholeScenarioFaultsTest {
         arguments(
             "cup: 8 fl oz cup",
             "cup: 9 fl oz jar",
-            "s.yaml:5:6: cup: vessel: there is no \"9 fl oz jar\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag."),
+            "s.yaml:5:6: cup: vessel: there is no \"9 fl oz jar\". Known: 2 fl oz, 4 fl oz, 8 fl oz, 12 fl oz, 16 fl oz, 24 fl oz, 32 fl oz, 9 dram vial, 16 dram vial, 40 dram vial, small lidded box, large lidded box, small cloth bag, large cloth bag. Or write its inner size, 100 x 60 mm if it is round or 110 x 80 x 60 mm"),
         arguments(
             "cup: 8 fl oz cup",
             "cup: 8 fl oz cup\ncontainers: [8 fl oz]",
