@@ -51,7 +51,7 @@ public record PackingSearch(List<Found> candidates, List<Found> checked, double 
 
   static final int CLIMBS = 2;
   static final int WITH_ODDS = 24;
-  static final int CHECKED = 10;
+  static final int CHECKED = 6;
 
   /** Where none reaches the wanted odds, fewer are worth a check. */
   private static final int FEWER = 4;

@@ -21,7 +21,7 @@ import stenotherm.scenario.Scenario;
     description = {
       "Looks for the smallest box that keeps the animals within what they tolerate: over usual"
           + " cartons, foam, fill, classes and number of warmers, their place, holes, temperature at"
-          + " packing and delivery. The ten best also meet what goes wrong as a rule.",
+          + " packing and delivery. The best also meet what goes wrong as a rule.",
       "Results are calculations on stated assumptions, never a permission to send an animal."
     },
     footer = ConsoleCommand.PROGRAM + SearchPackings.NAME + " my-scenario.yaml --wanted 90")
