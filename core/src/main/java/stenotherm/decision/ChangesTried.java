@@ -3,6 +3,7 @@ package stenotherm.decision;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CancellationException;
@@ -208,11 +209,13 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
     List<Remedy.Shipment> shipments = new ArrayList<>();
     OddsByCause odds = now.odds().byCause();
     for (Remedy each : worthTrying(parcel, journey, odds)) {
-      made(each, parcel, journey)
+      Stream.of(each, inLargerBox(each))
+          .flatMap(way -> made(way, parcel, journey).map(to -> Map.entry(way, to)).stream())
+          .findFirst()
           .ifPresent(
-              changed -> {
-                shipments.add(changed);
-                remedies.add(each);
+              fitting -> {
+                remedies.add(fitting.getKey());
+                shipments.add(fitting.getValue());
               });
     }
     // the packing as it is takes longest and comes first, lest it is left to one thread at the end;
@@ -474,6 +477,13 @@ public record ChangesTried(OddsByCause before, double margin, List<TriedChange> 
   static boolean isEnough(Odds few) {
     Level estimate = Level.of(few.within());
     return estimate == Level.of(few) || estimate.compareTo(Level.LIKELY) > 0;
+  }
+
+  /** What brings something that a small box has no room for, in a larger one; else itself. */
+  static Remedy inLargerBox(Remedy change) {
+    return change instanceof Remedy.Ballast || change instanceof Remedy.SecondWarmer
+        ? new Remedy.Both(new Remedy.LargerBox(), change)
+        : change;
   }
 
   /** What a change makes of a shipment; empty if it does not fit. */

@@ -47,7 +47,8 @@ public final class Arrangement {
 
   /**
    * Sets containers in as few rows as a floor has room for, along its longer side and around its
-   * middle. Where no number of rows fits, the least sticks out of those that are returned.
+   * middle; those that are all of one size in as few layers, too. Where nothing fits, the least
+   * sticks out of the rows that are returned.
    *
    * @param length length of the floor [m]
    * @param width width of the floor [m]
@@ -59,29 +60,101 @@ public final class Arrangement {
   public static List<Container> inRows(
       double length, double width, double gap, List<Container> containers) {
     List<Container> all = checked(gap, containers);
-    Axis along = length >= width ? Axis.X : Axis.Y;
-    Axis across = along == Axis.X ? Axis.Y : Axis.X;
-    List<List<Container>> best = List.of(all);
-    double least = Double.POSITIVE_INFINITY;
-    for (int many = 1; many <= all.size() && least > 0; many++) {
-      List<List<Container>> rows = divided(all, many);
-      double longest = rows.stream().mapToDouble(row -> extent(row, along, gap)).max().orElse(0);
-      double deep = gap * (rows.size() - 1);
-      for (List<Container> row : rows) {
-        deep += deepest(row, across);
-      }
-      double out =
-          Math.max(0, Math.max(longest - Math.max(length, width), deep - Math.min(length, width)));
-      if (out < least) {
-        least = out;
-        best = rows;
+    Dimensions size = all.get(0).vessel().inner();
+    boolean isOneSize = all.stream().allMatch(each -> each.vessel().inner().equals(size));
+    for (int layers = 1; layers == 1 || isOneSize && layers <= all.size(); layers++) {
+      Rows rows = Rows.of(length, width, gap, all.subList(0, perPart(all, layers)));
+      if (rows.out() == 0) {
+        return layered(rows.placed(), all);
       }
     }
-    return placed(best, along, across, gap);
+    return Rows.of(length, width, gap, all).placed();
+  }
+
+  /** How many come into each of some parts, but for the last. */
+  private static int perPart(List<Container> all, int parts) {
+    return (all.size() + parts - 1) / parts;
+  }
+
+  /**
+   * On top of those of a first layer, middle on middle, as many layers of the others as it takes.
+   */
+  private static List<Container> layered(List<Container> first, List<Container> all) {
+    List<Container> placed = new ArrayList<>();
+    for (int index = 0; index < all.size(); index++) {
+      Container below = first.get(index % first.size());
+      int layer = index / first.size();
+      double up = layer * below.vessel().inner().height();
+      Position at = below.position();
+      placed.add(all.get(index).at(new Position(at.alongX(), at.alongY(), at.aboveFloor() + up)));
+    }
+    return List.copyOf(placed);
+  }
+
+  /**
+   * Rows on a floor.
+   *
+   * @param out how far the most sticks out [m]; 0 if all fits
+   */
+  private record Rows(List<List<Container>> rows, Axis along, double gap, double out) {
+    /** The fewest that fit, or those of which the least sticks out. */
+    static Rows of(double length, double width, double gap, List<Container> all) {
+      Axis along = length >= width ? Axis.X : Axis.Y;
+      Rows best = new Rows(List.of(all), along, gap, Double.POSITIVE_INFINITY);
+      for (int many = 1; many <= all.size() && best.out > 0; many++) {
+        List<List<Container>> rows = divided(all, many);
+        Rows tried = new Rows(rows, along, gap, 0);
+        double out =
+            Math.max(
+                tried.longest() - Math.max(length, width), tried.depth() - Math.min(length, width));
+        if (out < best.out) {
+          best = new Rows(rows, along, gap, Math.max(0, out));
+        }
+      }
+      return best;
+    }
+
+    private Axis across() {
+      return along == Axis.X ? Axis.Y : Axis.X;
+    }
+
+    private double longest() {
+      return rows.stream().mapToDouble(row -> extent(row, along, gap)).max().orElse(0);
+    }
+
+    private double depth() {
+      return gap * (rows.size() - 1) + rows.stream().mapToDouble(this::deepest).sum();
+    }
+
+    private double deepest(List<Container> row) {
+      return row.stream()
+          .mapToDouble(each -> each.vessel().inner().along(across()))
+          .max()
+          .orElse(0);
+    }
+
+    List<Container> placed() {
+      double start = -depth() / 2;
+      List<Container> placed = new ArrayList<>();
+      for (List<Container> row : rows) {
+        double shift = start + deepest(row) / 2;
+        for (Container each : sideBySide(along, gap, row)) {
+          Position at = each.position();
+          placed.add(
+              each.at(
+                  new Position(
+                      at.alongX() + (across() == Axis.X ? shift : 0),
+                      at.alongY() + (across() == Axis.Y ? shift : 0),
+                      at.aboveFloor())));
+        }
+        start += deepest(row) + gap;
+      }
+      return placed;
+    }
   }
 
   private static List<List<Container>> divided(List<Container> all, int rows) {
-    int each = (all.size() + rows - 1) / rows;
+    int each = perPart(all, rows);
     List<List<Container>> divided = new ArrayList<>();
     for (int from = 0; from < all.size(); from += each) {
       divided.add(all.subList(from, Math.min(all.size(), from + each)));
@@ -92,34 +165,6 @@ public final class Arrangement {
   private static double extent(List<Container> row, Axis along, double gap) {
     return gap * (row.size() - 1)
         + row.stream().mapToDouble(each -> each.vessel().inner().along(along)).sum();
-  }
-
-  private static double deepest(List<Container> row, Axis across) {
-    return row.stream().mapToDouble(each -> each.vessel().inner().along(across)).max().orElse(0);
-  }
-
-  private static List<Container> placed(
-      List<List<Container>> rows, Axis along, Axis across, double gap) {
-    double start = -gap * (rows.size() - 1) / 2;
-    for (List<Container> row : rows) {
-      start -= deepest(row, across) / 2;
-    }
-    List<Container> placed = new ArrayList<>();
-    for (List<Container> row : rows) {
-      double deep = deepest(row, across);
-      double shift = start + deep / 2;
-      for (Container each : sideBySide(along, gap, row)) {
-        Position at = each.position();
-        placed.add(
-            each.at(
-                new Position(
-                    at.alongX() + (across == Axis.X ? shift : 0),
-                    at.alongY() + (across == Axis.Y ? shift : 0),
-                    at.aboveFloor())));
-      }
-      start += deep + gap;
-    }
-    return List.copyOf(placed);
   }
 
   /**

@@ -676,6 +676,19 @@ class ChangesTriedTest {
     assertEquals(WARMED.warmers(), box.warmers());
   }
 
+  @Test
+  void waterThatHasNoRoomIsTriedInALargerBox() {
+    Remedy water = new Remedy.Ballast();
+    Journey cold = coldRoom(10, 285);
+    Parcel low =
+        Packings.warmed(List.of(Packings.pad(Warmers.FORTY_HOUR, Face.Z_MAX, Mounting.taped())));
+    Remedy larger = ChangesTried.inLargerBox(water);
+    assertEquals(new Remedy.Both(new Remedy.LargerBox(), water), larger);
+    assertEquals(1, larger.applyTo(low, cold).parcel().packs().size());
+    Remedy foam = new Remedy.ThickerFoam();
+    assertEquals(foam, ChangesTried.inLargerBox(foam), "it makes its own room");
+  }
+
   /** Across from the first one; where it is too hot rather than too cold, none. */
   @Test
   void aSecondWarmerIsTriedAgainstTheColdAlone() {

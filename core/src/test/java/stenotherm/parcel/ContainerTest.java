@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -241,8 +242,18 @@ class ContainerTest {
         Arrangement.sideBySide(Axis.X, 0.01, twelve), Arrangement.inRows(0.8, 0.15, 0.01, twelve));
     assertEquals(
         Arrangement.sideBySide(Axis.Y, 0.01, twelve), Arrangement.inRows(0.15, 0.8, 0.01, twelve));
-    // no number of rows fits: of all numbers of rows three stick out least
-    Position last = Arrangement.inRows(0.15, 0.1, 0.01, twelve).get(11).position();
+    // 3 x 2 on the floor, and as many on top
+    List<Container> layers = Arrangement.inRows(0.18, 0.12, 0.01, twelve);
+    for (int number : new int[] {5, 11}) {
+      Position at = layers.get(number).position();
+      assertEquals(0.06, at.alongX(), 1e-12);
+      assertEquals(0.03, at.alongY(), 1e-12);
+      assertEquals(number == 5 ? 0 : 0.06, at.aboveFloor(), 1e-12);
+    }
+    // of two sizes they are not stacked: of all numbers of rows three stick out least
+    List<Container> unlike = new ArrayList<>(twelve);
+    unlike.set(0, Packings.cup("high", new Dimensions(0.05, 0.05, 0.07), MIDDLE));
+    Position last = Arrangement.inRows(0.15, 0.1, 0.01, unlike).get(11).position();
     assertEquals(0.09, last.alongX(), 1e-12);
     assertEquals(0.06, last.alongY(), 1e-12);
   }

@@ -164,7 +164,8 @@ final class ContainersReader {
         CONTAINERS,
         "side by side along the "
             + (length >= width ? "length" : "width")
-            + " of the box, in as few rows as have room",
+            + " of the box, in as few rows as have room; what is of one size in layers, if the"
+            + " floor has no room for all",
         "assumed");
     List<Container> row = gapNode.locate(() -> Arrangement.inRows(length, width, gap, free));
     Map<Container, Container> inRow = new HashMap<>();

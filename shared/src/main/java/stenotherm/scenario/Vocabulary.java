@@ -246,7 +246,7 @@ final class Vocabulary {
                   POSITION,
                   "distance of its middle from the middle of the room inside, along length and"
                       + " width, and, if wanted, its height above the floor",
-                  "in the middle, on the floor; several stand side by side, in rows (assumed)"),
+                  "in the middle, on the floor; several stand side by side, in rows and layers (assumed)"),
               Key.optional(
                   "on-top-of",
                   Form.text("name of a container above it in the list", "container 1"),
