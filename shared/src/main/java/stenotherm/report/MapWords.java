@@ -25,6 +25,8 @@ record MapWords(Figures figures) {
   /** Levels that are worth a range of lows, the best first. */
   static final List<Level> LEVELS = List.of(Level.HOLDS, Level.LIKELY, Level.GAMBLE);
 
+  private static final String NONE = "none";
+
   /** Below this a temperature is taken as written [reader's degree]. */
   private static final double ROUND_OFF = 1e-6;
 
@@ -225,20 +227,27 @@ record MapWords(Figures figures) {
       return nowhere(report);
     }
     return "With the warmer it "
-        + verb(level)
-        + with.map(lows -> " with overnight lows " + lows).orElse(" with no overnight low")
+        + with.map(lows -> verb(level) + " with overnight lows " + lows)
+            .orElseGet(() -> atBest(report, report.map(), level))
         + " at both ends"
         + better(report, report.map())
-        + "; without it, with "
+        + "; without it, "
         + without
-            .map(lows -> "lows " + lows.replaceFirst(",$", ""))
-            .orElse("none of those computed")
+            .map(lows -> "with lows " + lows.replaceFirst(",$", ""))
+            .orElseGet(() -> "it " + atBest(report, report.stripped().get(), level))
         + better(report, report.stripped().get())
         + "."
         + with.flatMap(any -> overtaken(report))
             .map(where -> " Leave the warmer out " + where + ".")
             .orElse("")
         + neither(gaps(report));
+  }
+
+  /** Where a way does not reach the level that is told, what it is at best. */
+  private String atBest(MapReport report, OddsMap map, Level level) {
+    return equalLows(report, map, Level.GAMBLE)
+        .map(lows -> "is at best a gamble, with lows " + range(report, lows).replaceFirst(",$", ""))
+        .orElse(verb(level) + " with no low");
   }
 
   /** Where it does better than what is told, in brackets; empty if nowhere. */
@@ -263,15 +272,16 @@ record MapWords(Figures figures) {
 
   private String withOwnLow(MapReport report, double origin) {
     Level level = told(report);
+    List<String> ranges =
+        report.maps().values().stream()
+            .map(map -> atDestination(report, map, level, origin))
+            .toList();
     String lows =
-        report.maps().entrySet().stream()
-            .map(
-                each ->
-                    (report.stripped().isEmpty()
-                            ? " "
-                            : each.getKey().stripped() ? "; without it " : ": with the warmer ")
-                        + atDestination(report, each.getValue(), level, origin))
-            .collect(Collectors.joining());
+        ranges.stream().allMatch(NONE::equals)
+            ? ": " + NONE
+            : ranges.size() == 1
+                ? " " + ranges.get(0)
+                : ": with the warmer " + ranges.get(0) + "; without it " + ranges.get(1);
     return "With the file's low of "
         + figures.temperature(origin)
         + " at the origin it "
@@ -286,7 +296,7 @@ record MapWords(Figures figures) {
     return widest(
             map, level, new Lows(origin, lows.low()), new Lows(origin, lows.high()), lows, figures)
         .map(all -> range(report, all).replaceFirst(",$", ""))
-        .orElse("none");
+        .orElse(NONE);
   }
 
   /** Lows between others at which neither way reaches the lowest level that is told [K]. */
