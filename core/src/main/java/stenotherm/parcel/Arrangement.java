@@ -62,7 +62,8 @@ public final class Arrangement {
     List<Container> all = checked(gap, containers);
     Dimensions size = all.get(0).vessel().inner();
     boolean isOneSize = all.stream().allMatch(each -> each.vessel().inner().equals(size));
-    for (int layers = 1; layers == 1 || isOneSize && layers <= all.size(); layers++) {
+    int most = isOneSize ? all.size() : 1;
+    for (int layers = 1; layers <= most; layers++) {
       Rows rows = Rows.of(length, width, gap, all.subList(0, perPart(all, layers)));
       if (rows.out() == 0) {
         return layered(rows.placed(), all);
